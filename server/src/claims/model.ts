@@ -1,0 +1,152 @@
+/**
+ * What the prose asserts about sizes: a claim with the spans of its parts, the author's stance, a verdict.
+ * Spans are offsets in the note's source, so that a message can point at the wrong word and a fix can replace it.
+ */
+import type { Edit, Step } from '../checks/model.ts';
+import type { Mention } from '../mentions/model.ts';
+import type { Span } from '../notes/model.ts';
+import type { Device, Size, System } from '../sizes/model.ts';
+
+/** What a comparison is about. `outer` is thickness; `other` is none of our business (length, price, pain). */
+export type Axis = 'outer' | 'bore' | 'flow' | 'strength' | 'hole' | 'number' | 'other';
+
+export type Relation = 'more' | 'less' | 'same';
+
+/** A side of a comparison: one size or several that all hold. */
+export interface Operand {
+  readonly sizes: readonly Size[];
+  readonly mentions: readonly Mention[];
+  readonly device?: Device;
+  readonly material?: string;
+  readonly span: Span;
+}
+
+interface Base {
+  /** The whole statement. */
+  readonly span: Span;
+  /** The word or number a finding points at. */
+  readonly focus: Span;
+  /** Id of the construction that read it. */
+  readonly construction: string;
+}
+
+export interface DirectionClaim extends Base {
+  readonly kind: 'direction';
+  readonly system: System;
+  readonly number: 'up' | 'down';
+  readonly axis: Axis;
+  readonly size: 'up' | 'down';
+}
+
+export interface ComparisonClaim extends Base {
+  readonly kind: 'comparison';
+  readonly left: Operand;
+  readonly right: Operand;
+  readonly axis: Axis;
+  readonly relation: Relation;
+  /** The comparing word, for a fix that swaps it. */
+  readonly word?: Span;
+}
+
+export interface EquivalenceClaim extends Base {
+  readonly kind: 'equivalence';
+  readonly left: Operand;
+  readonly right: Operand;
+  readonly approximate: boolean;
+  /** What is measured: the outside unless the text says inner. */
+  readonly axis: 'outer' | 'bore' | 'length';
+}
+
+export interface OrderClaim extends Base {
+  readonly kind: 'order';
+  readonly items: readonly Operand[];
+  readonly axis: Axis;
+  /** Whether the axis grows along the text. */
+  readonly runs: 'up' | 'down';
+}
+
+export interface RangeClaim extends Base {
+  readonly kind: 'range';
+  readonly size: Operand;
+  readonly low: Operand;
+  readonly high: Operand;
+  readonly inside: boolean;
+}
+
+export interface CategoryClaim extends Base {
+  readonly kind: 'category';
+  readonly size: Operand;
+  /** Id of a row in `claims/words/categories.ts`. */
+  readonly category: string;
+  readonly member: boolean;
+}
+
+export interface FormulaClaim extends Base {
+  readonly kind: 'formula';
+  readonly system: System;
+  /** Id of a row in `claims/words/formulas.ts`. */
+  readonly formula: string;
+}
+
+export interface ColourClaim extends Base {
+  readonly kind: 'colour';
+  readonly size: Operand;
+  readonly colour: string;
+  readonly device?: Device;
+  readonly same: boolean;
+}
+
+export interface PropertyClaim extends Base {
+  readonly kind: 'property';
+  /** Generic material or needle point id. */
+  readonly subject: string;
+  readonly of: 'material' | 'point';
+  readonly property: string;
+  readonly has: boolean;
+}
+
+export interface ExistenceClaim extends Base {
+  readonly kind: 'existence';
+  readonly size: Operand;
+}
+
+export interface KeyClaim extends Base {
+  readonly kind: 'key';
+  /** Why the key does not hold, already in words. */
+  readonly problem: string;
+}
+
+export type Claim =
+  | DirectionClaim
+  | ComparisonClaim
+  | EquivalenceClaim
+  | OrderClaim
+  | RangeClaim
+  | CategoryClaim
+  | FormulaClaim
+  | ColourClaim
+  | PropertyClaim
+  | ExistenceClaim
+  | KeyClaim;
+
+/** How the author stands to a claim. Only asserted and denied claims are judged. */
+export type Stance = 'asserted' | 'denied' | 'asked' | 'quoted' | 'hypothetical' | 'option' | 'hedged';
+
+export type Verdict = 'contradicted' | 'agrees' | 'cannot-tell';
+
+/** A claim read and judged, with everything that led there. */
+export interface Statement {
+  readonly claim: Claim;
+  readonly stance: Stance;
+  readonly verdict: Verdict;
+  /** What the text says: one short sentence. */
+  readonly says: string;
+  /** What holds: one short sentence. */
+  readonly holds: string;
+  /** Name of the standard or source, as shown. */
+  readonly source: string;
+  readonly sources: readonly string[];
+  /** Single edit that makes the statement true, when there is one. */
+  readonly repair?: { readonly title: string; readonly edit: Edit };
+  readonly derivation: readonly Step[];
+}

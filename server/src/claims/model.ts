@@ -36,6 +36,8 @@ export interface DirectionClaim extends Base {
   readonly number: 'up' | 'down';
   readonly axis: Axis;
   readonly size: 'up' | 'down';
+  /** USP: the number that changes is the count of zeros. */
+  readonly zeros?: boolean;
 }
 
 export interface ComparisonClaim extends Base {

@@ -1,0 +1,75 @@
+/** "a 24 G is a large-bore line", "large-bore access, 14 or 16 G". */
+import { CATEGORIES, type CategoryRow } from '../words/categories.ts';
+import type { Item } from '../text/items.ts';
+import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+export const category: Construction = {
+  id: 'category',
+  read(scene) {
+    const all = groups(scene.items);
+    if (all.length === 0) return [];
+    return formsIn(scene.items).flatMap((form) => readForm(scene, form, all));
+  },
+};
+
+interface Form {
+  readonly at: number;
+  readonly to: number;
+  readonly text: string;
+}
+const FORMS = new Set(CATEGORIES.flatMap((row) => row.forms));
+
+function formsIn(items: readonly Item[]): Form[] {
+  return items.flatMap((item, at) => {
+    if (FORMS.has(item.word)) return [{ at, to: at, text: item.word }];
+    const two = `${item.word} ${items[at + 1]?.word}`;
+    return FORMS.has(two) ? [{ at, to: at + 1, text: two }] : [];
+  });
+}
+
+/** The one size the class is said of: nearest, tied by a verb of being, an apposition or a bracket. */
+function readForm(scene: Scene, form: Form, all: readonly Group[]): Reading[] {
+  const after = all.find((g) => g.from > form.to);
+  const before = all.filter((g) => g.to < form.at).at(-1);
+  const group = [after, before].find((g): g is Group => g !== undefined && tied(scene.items, form, g));
+  if (!group || group.mentions.some((m) => m.bound)) return [];
+  const row = rowFor(form, group);
+  if (!row) return [];
+  return [
+    {
+      claim: {
+        kind: 'category',
+        construction: 'category',
+        span: sentenceSpan(scene),
+        focus: spanOf(scene, scene.items[group.from]!, scene.items[group.to]!),
+        size: operand(scene, group),
+        category: row.id,
+        member: true,
+      },
+      at: form.at,
+      from: Math.min(form.at, group.from),
+      to: Math.max(form.to, group.to),
+    },
+  ];
+}
+
+function rowFor(form: Form, group: Group): CategoryRow | undefined {
+  const system = group.sizes[0]!.system;
+  const device = group.mentions.find((m) => m.device)?.device;
+  return CATEGORIES.find(
+    (row) => row.system === system && row.forms.includes(form.text) && (!row.devices || (device !== undefined && row.devices.includes(device))),
+  );
+}
+
+const TIES = new Set(
+  `is are was counts as a an the perfectly good fine proper true real , ( : — – = means mean line lines access iv ivs cannula cannulae
+  cannulas catheter catheters venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such`.split(/\s+/),
+);
+
+function tied(items: readonly Item[], form: Form, g: Group): boolean {
+  const [from, to] = form.to < g.from ? [form.to, g.from] : [g.to, form.at];
+  const between = items.slice(from + 1, to);
+  if (between.length > 8) return false;
+  return between.every((item) => TIES.has(item.word) || item.deviceNoun);
+}

@@ -1,0 +1,56 @@
+/** "1-0 and 0 are the same size", "as thick as", "two-aught is another way to say number two". */
+import type { Item } from '../text/items.ts';
+import type { Measured } from '../text/magnitudes.ts';
+import { distinct, type Group, groups, type Scene, sameSystem } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+import { comparison } from './than.ts';
+
+const SAME = new Set(['same', 'identical', 'equal', 'equals', 'interchangeable', 'synonym', 'synonyms', 'synonymous', '=', 'equivalent', 'nicknames', 'alias', 'nickname', 'alike']);
+const SAY = /\b(?:another name for|(?:way|ways) (?:to|of) (?:say|saying|write|writing)|short for|shorthand for|also (?:called|written|known as)|no different from|one and the same|i\.e)\b/;
+const SIZE_WORDS = new Set(['size', 'diameter', 'thickness', 'calibre', 'caliber', 'bore', 'thread', 'needle', 'suture', 'strand', 'thing', 'gauge', 'wire', 'catheter', 'tube', 'width']);
+
+export const equative: Construction = {
+  id: 'equative',
+  read(scene) {
+    const all = distinct(groups(scene.items));
+    if (all.length !== 2 || !sameSystem(all[0]!, all[1]!)) return asAs(scene, all);
+    const at = sameWord(scene, all[0]!, all[1]!);
+    if (at < 0) return asAs(scene, all);
+    return [reading(scene, at, all[0]!, all[1]!)];
+  },
+};
+
+function reading(scene: Scene, at: number, left: Group, right: Group): Reading {
+  const word: Measured = { at, to: at, axis: 'outer', sign: 1, degree: 'plain', excess: false, idiom: false, attributive: false };
+  return comparison(scene, 'equative', left, right, word, 'same');
+}
+
+function sameWord(scene: Scene, a: Group, b: Group): number {
+  const { items } = scene;
+  const between = items.slice(a.to + 1, b.from);
+  const text = between.map((item) => item.word).join(' ');
+  if (between.length <= 12 && SAY.test(text)) return a.to + 1;
+  if (between.length === 1 && between[0]!.word === '=') return a.to + 1;
+  const at = items.findIndex((item, i) => SAME.has(item.word) && i > a.to && nearSizeWord(items, i));
+  if (at < 0 || at > b.to + 6) return -1;
+  return items.slice(a.to + 1, at).some((item) => ITEM_STOPS.has(item.word)) ? -1 : at;
+}
+
+const ITEM_STOPS = new Set([';', 'but', 'from', 'with', 'through', 'for']);
+const nearSizeWord = (items: readonly Item[], i: number) =>
+  items[i]!.word !== 'same' || items.slice(i + 1, i + 3).some((item) => SIZE_WORDS.has(item.word));
+
+/** "A is as thick as B". */
+function asAs(scene: Scene, all: readonly Group[]): Reading[] {
+  const { items } = scene;
+  for (let i = 0; i + 2 < items.length; i++) {
+    if (items[i]!.word !== 'as' || items[i + 2]!.word !== 'as') continue;
+    const magnitude = items[i + 1]!.magnitude;
+    if (magnitude?.degree !== 'plain' || magnitude.axis === 'other' || magnitude.axis === 'number') continue;
+    if (['twice', 'half', 'times', 'nearly', 'almost', 'nowhere'].includes(items[i - 1]?.word ?? '')) continue;
+    const left = all.filter((g) => g.to < i).at(-1);
+    const right = all.find((g) => g.from > i + 2 && g.from <= i + 6);
+    if (left && right && sameSystem(left, right)) return [reading(scene, i + 1, left, right)];
+  }
+  return [];
+}

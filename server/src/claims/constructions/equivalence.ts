@@ -1,0 +1,105 @@
+/** "16 Fr is 5.3 mm", "27 G (0.4 mm)", "nine French, three millimetres across", "= 0.89 mm". */
+import type { EquivalenceClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch']);
+const EQUAL = new Set(
+  `= ≈ ~ is are was equals equal measures measure measured means mean comes come works work makes gives i.e. i.e namely which that
+  being reads becomes called call corresponds converts translates`.split(/\s+/),
+);
+const IDLE = new Set(
+  `a an the of about around roughly approximately approx nearly almost just under over hair shade touch some or in at on to out by exactly
+  outer outside external diameter od o.d width across wide thick thickness size calibre caliber needle cannula catheter tube sheath
+  wire guidewire suture thread strand drain line foley one feeding dialysis our its it they so only little bit more less than not quite itself hub
+  nominal inner internal inside bore lumen id i.d diameter's roughly measuring micrometer caliper calipers units metric millimetres mm
+  actually still really then for french gauge number size's silk nylon gut polypropylene converted stated labelled label tray old hypodermic iv tall fr g
+  and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
+);
+const MEASURE_AFTER = new Set('across wide thick outer outside od o.d diameter round inner inside bore id i.d'.split(' '));
+const LENGTH_AFTER = new Set('long length deep apart above below from of away high tall proximal distal margin margins bite bites'.split(' '));
+
+export const equivalence: Construction = {
+  id: 'equivalence',
+  read(scene) {
+    const all = groups(scene.items);
+    const found = all.slice(0, -1).flatMap((left, i) => readPair(scene, left, all[i + 1]!));
+    return found.length > 0 ? found : answered(scene, all);
+  },
+};
+
+function readPair(scene: Scene, left: Group, right: Group): Reading[] {
+  const { items } = scene;
+  const [a, b] = [left.sizes[0]!, right.sizes[0]!];
+  if (a.system === b.system || !(LENGTHS.has(a.system) || LENGTHS.has(b.system) || crossed(a.system, b.system))) return [];
+  if (left.mentions.length > 1 || right.mentions.length > 1) return [];
+  const between = items.slice(left.to + 1, right.from);
+  if (between.length > 9 || !ties(items, between, right)) return [];
+  if (isLength(left, right) || lengthAfter(items, right)) return [];
+  return [make(scene, left, right, between)];
+}
+
+/** USP and metric numbers, or gauge and French, may also be set equal. */
+function crossed(a: string, b: string): boolean {
+  const sutures = new Set(['usp', 'ep-metric']);
+  return (sutures.has(a) && sutures.has(b)) || (new Set([a, b]).has('french') && new Set([a, b]).has('needle-gauge'));
+}
+
+function ties(items: readonly Item[], between: readonly Item[], right: Group): boolean {
+  const words = between.map((item) => item.word);
+  const extra = words.filter((word, i) => !IDLE.has(word) && !EQUAL.has(word) && !between[i]!.deviceNoun);
+  if (extra.length > 0) return false;
+  if (words.includes('and') || words.includes('than') || words.includes('to') && !words.some((w) => ['comes', 'corresponds', 'converts', 'translates', 'equal', 'works'].includes(w))) return false;
+  if (words.some((word) => EQUAL.has(word))) return true;
+  const bracket = words[0] === '(' || (words.length <= 4 && words.includes('('));
+  if (bracket || words.includes(':')) return true;
+  const apposition = words.includes(',') || words.includes('—') || words.includes('or');
+  return apposition && items.slice(right.to + 1, right.to + 4).some((item) => MEASURE_AFTER.has(item.word));
+}
+
+function isLength(left: Group, right: Group): boolean {
+  const lengths = [...left.mentions, ...right.mentions].filter((mention) => mention.length);
+  const bothLengths = LENGTHS.has(left.sizes[0]!.system) && LENGTHS.has(right.sizes[0]!.system);
+  return lengths.length > 0 && !bothLengths;
+}
+
+const lengthAfter = (items: readonly Item[], right: Group) =>
+  items.slice(right.to + 1, right.to + 3).some((item) => LENGTH_AFTER.has(item.word));
+
+function make(scene: Scene, left: Group, right: Group, between: readonly Item[]): Reading {
+  const { items } = scene;
+  const near = [...between, ...items.slice(right.to + 1, right.to + 4)].map((item) => item.word);
+  const inner = near.some((word) => ['inner', 'inside', 'internal', 'bore', 'lumen', 'id', 'i.d'].includes(word));
+  const length = [...left.mentions, ...right.mentions].some((mention) => mention.length);
+  const approximate =
+    near.some((word) => APPROXIMATE.has(word)) || [...left.mentions, ...right.mentions].some((m) => m.approximate);
+  const target = LENGTHS.has(right.sizes[0]!.system) || !LENGTHS.has(left.sizes[0]!.system) ? right : left;
+  const claim: EquivalenceClaim = {
+    kind: 'equivalence',
+    construction: 'equivalence',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, items[target.from]!, items[target.to]!),
+    left: operand(scene, left),
+    right: operand(scene, right),
+    approximate,
+    axis: length ? 'length' : inner ? 'bore' : 'outer',
+  };
+  return { claim, at: right.from, from: left.from, to: right.to };
+}
+
+const APPROXIMATE = new Set(['about', 'around', 'roughly', 'approximately', 'approx', 'nearly', 'almost', '≈', '~', 'hair', 'shade', 'touch', 'near', 'say']);
+
+/** "And a fifteen French? Fifteen millimetres": a short answer to a question about one size. */
+function answered(scene: Scene, all: readonly Group[]): Reading[] {
+  const previous = scene.before.at(-1) ?? scene.context.at(-1);
+  const answer = all[0];
+  if (!previous || previous.close !== '?' || !answer || answer.mentions.length > 1) return [];
+  if (answer.from > 3 || !LENGTHS.has(answer.sizes[0]!.system) || answer.mentions[0]!.length) return [];
+  const asked = groups(previous.items);
+  const left = asked[0];
+  if (asked.length !== 1 || !left || left.mentions.length > 1 || left.sizes[0]!.system === answer.sizes[0]!.system) return [];
+  if (previous.items.length > 14 || CHOICE.test(previous.items.map((item) => item.word).join(' '))) return [];
+  return [make(scene, left, answer, [])];
+}
+const CHOICE = /\b(?:how (?:long|deep|far)|length|depth|which|who|when)\b/;

@@ -1,0 +1,33 @@
+/** A size that its system does not have: every mention of one is a claim that it exists. */
+import { existence as exists } from '../../sizes/index.ts';
+import { groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+export const existence: Construction = {
+  id: 'existence',
+  read(scene) {
+    return groups(scene.items).flatMap((group) =>
+      group.mentions.flatMap((mention) => {
+        const lens = { ...(mention.device ? { device: mention.device } : {}), ...(mention.material ? { material: mention.material } : {}) };
+        const missing = mention.sizes.some((size) => exists(size, lens).exists === 'no');
+        const at = scene.items.findIndex((item) => item.mention === mention);
+        return missing && at >= 0 ? [reading(scene, at, { ...group, mentions: [mention], sizes: mention.sizes })] : [];
+      }),
+    );
+  },
+};
+
+function reading(scene: Scene, at: number, group: ReturnType<typeof groups>[number]): Reading {
+  return {
+    claim: {
+      kind: 'existence',
+      construction: 'existence',
+      span: sentenceSpan(scene),
+      focus: spanOf(scene, scene.items[at]!),
+      size: operand(scene, group),
+    },
+    at,
+    from: at,
+    to: at,
+  };
+}

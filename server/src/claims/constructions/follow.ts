@@ -1,0 +1,61 @@
+/**
+ * Claims that lean on the sentence before: "Pull the 16 and drop in a 22. It runs faster.",
+ * "The second kind is the fatter of the two."
+ */
+import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import type { Sentence } from '../text/sentences.ts';
+import type { Construction, Reading } from './model.ts';
+import { exchangeIn } from './pair.ts';
+import { comparison } from './than.ts';
+
+const ORDINALS: ReadonlyMap<string, number> = new Map([
+  ['first', 0],
+  ['former', 0],
+  ['second', -1],
+  ['latter', -1],
+  ['last', -1],
+]);
+const PRONOUNS = new Set(['it', 'that', 'this', 'they']);
+
+export const follow: Construction = {
+  id: 'follow',
+  read(scene) {
+    if (groups(scene.items).length > 0 || scene.items.some((item) => item.word === 'than')) return [];
+    const previous = scene.before.at(-1) ?? scene.context.at(-1);
+    if (!previous || previous.close === '?') return [];
+    const word = measuredWords(scene.items).find(
+      (m) => m.degree !== 'plain' && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
+    );
+    return word ? (ordinal(scene, word, previous) ?? pronoun(scene, word, previous)) : [];
+  },
+};
+
+function ordinal(scene: Scene, word: Measured, previous: Sentence): Reading[] | undefined {
+  const at = scene.items.findIndex((item) => ORDINALS.has(item.word));
+  if (at < 0 || at > word.at || word.at - at > 8) return undefined;
+  const pairOf = twoGroups(scene, previous);
+  if (!pairOf) return [];
+  const [a, b] = pairOf;
+  const [left, right] = ORDINALS.get(scene.items[at]!.word) === 0 ? [a, b] : [b, a];
+  return [comparison(scene, 'ordinal', left, right, word)];
+}
+
+/** Two groups of one system in the sentence before, or one in each of the two sentences before. */
+function twoGroups(scene: Scene, previous: Sentence): [Group, Group] | undefined {
+  const here = distinct(groups(previous.items));
+  if (here.length === 2 && sameSystem(here[0]!, here[1]!)) return [here[0]!, here[1]!];
+  const earlier = scene.before.at(-2);
+  const one = earlier ? distinct(groups(earlier.items)) : [];
+  const [a, b] = [one[0], here[0]];
+  return one.length === 1 && here.length === 1 && a && b && sameSystem(a, b) && !sameSizes(a, b) ? [a, b] : undefined;
+}
+
+function pronoun(scene: Scene, word: Measured, previous: Sentence): Reading[] {
+  if (word.degree !== 'comparative') return [];
+  const opens = scene.items.slice(0, word.at).some((item) => PRONOUNS.has(item.word)) && word.at <= 5;
+  if (!opens || scene.items.length > 12) return [];
+  const exchange = exchangeIn(previous.items, groups(previous.items));
+  if (!exchange || sameSizes(exchange.given, exchange.chosen)) return [];
+  return [comparison(scene, 'follow', exchange.chosen, exchange.given, word)];
+}

@@ -1,0 +1,144 @@
+/** "French ÷ 3 = millimetres", "multiply the French by three", "French is the circumference". */
+import type { Item } from '../text/items.ts';
+import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+type Operation = 'times' | 'over';
+
+const DIVIDE = new Set(['÷', '/', 'divide', 'divided', 'dividing', 'over', 'third', 'divides']);
+const MULTIPLY = new Set(['×', '*', 'x', 'multiply', 'multiplied', 'multiplying', 'times', 'triple', 'tripled', 'thrice', 'treble', 'tripling']);
+const MM = /^(?:mm|millimet(?:re|er)s?|millimetric)$/;
+const NUMBERS: ReadonlyMap<string, number> = new Map([
+  ['two', 2], ['three', 3], ['four', 4], ['five', 5], ['ten', 10], ['pi', 3.14], ['π', 3.14], ['2', 2], ['3', 3], ['4', 4], ['5', 5], ['10', 10], ['3.14', 3.14], ['2.5', 2.5], ['third', 3],
+]);
+
+export const formula: Construction = {
+  id: 'formula',
+  read(scene) {
+    const { items } = scene;
+    const french = items.findIndex((item) => item.system === 'french');
+    if (french >= 0) return readFrench(scene, french);
+    const gauge = items.findIndex((item) => item.system === 'needle-gauge');
+    return gauge >= 0 ? readGauge(scene, gauge) : readMetric(scene);
+  },
+};
+
+function readFrench(scene: Scene, french: number): Reading[] {
+  const { items } = scene;
+  const mm = items.findIndex((item) => MM.test(item.word));
+  const at = items.findIndex((item) => operationOf(item) !== undefined);
+  const number = at < 0 ? undefined : factor(items, at);
+  if (at >= 0 && number !== undefined && (mm >= 0 || DIAMETER.test(words(items)))) {
+    const id = frenchFormula(items, french, mm, at, number);
+    return id ? [reading(scene, 'french', id, at, Math.min(french, at), Math.max(french, at))] : [];
+  }
+  return named(scene, french);
+}
+const DIAMETER = /\b(?:diameter|radius|outside|across)\b/;
+
+const operationOf = (item: Item): Operation | undefined =>
+  DIVIDE.has(item.word) ? 'over' : MULTIPLY.has(item.word) ? 'times' : undefined;
+const words = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
+
+/** The number beside the operation: "by three", "÷ 3", "three times", "a third of". */
+function factor(items: readonly Item[], at: number): number | undefined {
+  const word = items[at]!.word;
+  if (/^(?:tripl|thrice|treble|third)/.test(word)) return 3;
+  for (const i of [at + 1, at + 2, at + 3, at + 4, at + 5, at - 1]) {
+    const value = NUMBERS.get(items[i]?.word ?? '');
+    if (value !== undefined) return value;
+  }
+  return undefined;
+}
+
+/**
+ * Which side the operation acts on: the operand of the operation is the nearer of French and millimetre words;
+ * the result is the other. "to get millimetres, divide French by 3"; "French is three times the diameter".
+ */
+function frenchFormula(items: readonly Item[], french: number, mm: number, at: number, number: number): string | undefined {
+  const operation = operationOf(items[at]!)!;
+  const text = words(items);
+  if (/\bradius\b/.test(text)) return operation === 'times' && number === 3 ? 'french-is-radius' : undefined;
+  if (/\bcircumference\b/.test(text)) return undefined;
+  const size = mm >= 0 ? mm : items.findIndex((item) => DIAMETER.test(item.word));
+  const onFrench = actsOnFrench(items, french, size, at);
+  if (onFrench === undefined) return undefined;
+  if (Math.abs(number - 3) > 0.001 && Math.abs(number - 3.14) > 0.02 && number > 5) return undefined;
+  const three = number === 3;
+  if (onFrench) return operation === 'over' ? (three ? 'mm-is-french-over-3' : 'french-over-other') : three ? 'mm-is-french-times-3' : undefined;
+  return operation === 'times' ? (three ? 'french-is-mm-times-3' : 'french-times-other') : three ? 'french-is-mm-over-3' : undefined;
+}
+
+function actsOnFrench(items: readonly Item[], french: number, size: number, at: number): boolean | undefined {
+  const word = items[at]!.word;
+  const verb = /^(?:divid|multipl|tripl|treble)/.test(word) && !/ed$/.test(word);
+  if (verb) {
+    const object = items.slice(at + 1, at + 6).findIndex((item) => item.system === 'french' || MM.test(item.word) || /^(?:diameter|outside)$/.test(item.word));
+    const found = object < 0 ? undefined : items[at + 1 + object];
+    if (found) return found.system === 'french';
+    return /\b(?:to|into) (?:get |find |turn .* into )?(?:mm|millimet)/.test(words(items)) || undefined;
+  }
+  if (/^(?:times|third|thrice)$/.test(word)) {
+    const object = items.slice(at + 1, at + 7).find((item) => item.system === 'french' || MM.test(item.word) || /^(?:diameter|outside)$/.test(item.word));
+    return object ? object.system === 'french' : undefined;
+  }
+  const equals = items.findIndex((item) => item.word === '=' || item.word === 'is' || item.word === 'gives' || item.word === 'equals');
+  if (equals < 0) return french < at && (size < 0 || size > at) ? true : undefined;
+  const side = (index: number) => index >= 0 && index < equals === at < equals;
+  if (side(french) === side(size)) return undefined;
+  return side(french);
+}
+
+/** "French is the circumference in millimetres", "French size is the inner diameter". */
+function named(scene: Scene, french: number): Reading[] {
+  const { items } = scene;
+  if (items.some((item) => item.kind === 'size')) return [];
+  const text = words(items.slice(french));
+  const about = /^\S+(?: \S+){0,4}? (?:is|means|measures|equals|gives|=|describes|refers to|tells you|counts) (?:\S+ ){0,6}?/;
+  const ofMeasure = (pattern: string) => new RegExp(`${about.source}(?:${pattern})\\b`).test(text);
+  const hit = ofMeasure('circumference')
+    ? 'french-is-circumference'
+    : ofMeasure('(?:inner|inside|internal) (?:diameter|bore)|lumen')
+      ? 'french-is-inner'
+      : ofMeasure('(?:outer |outside )?diameter in (?:mm|millimet(?:re|er)s)') && !/\b(?:third|three|3|times|tripl)/.test(text)
+        ? 'french-is-diameter-mm'
+        : undefined;
+  if (!hit || /\b(?:sheath|introducer|roughly|about|approximately|nearly|near)\b/.test(words(items))) return [];
+  return [reading(scene, 'french', hit, french, french, items.length - 1)];
+}
+
+function readGauge(scene: Scene, gauge: number): Reading[] {
+  const { items } = scene;
+  if (items.some((item) => item.kind === 'size')) return [];
+  const text = words(items.slice(gauge));
+  const is = /^\S+(?: number| size)? (?:is|measures|describes|refers to|means|tells you|counts) (?:\S+ ){0,4}?(?:inner|inside|internal) (?:diameter|bore)\b/;
+  const id = is.test(text) ? 'gauge-is-inner' : undefined;
+  return id ? [reading(scene, 'needle-gauge', id, gauge, gauge, items.length - 1)] : [];
+}
+
+const FRACTION = /\b(?:(tenths?|thousandths?|hundredths?|quarters?|thirds?|halves)) of (?:a|an|one) (millimet(?:re|er)|mm|inch)\b/;
+function readMetric(scene: Scene): Reading[] {
+  const { items } = scene;
+  const at = items.findIndex((item, i) => /^(?:metric|ep)$/.test(item.word) && /^(?:number|size|gauge|figure)$/.test(items[i + 1]?.word ?? ''));
+  if (at < 0) return [];
+  const match = FRACTION.exec(words(items.slice(at)));
+  if (!match) return [];
+  const id = match[1]!.startsWith('tenth') && match[2] !== 'inch' ? 'metric-is-tenths' : 'metric-is-other';
+  return [reading(scene, 'ep-metric', id, at, at, items.length - 1)];
+}
+
+function reading(scene: Scene, system: 'french' | 'needle-gauge' | 'ep-metric', id: string, at: number, from: number, to: number): Reading {
+  return {
+    claim: {
+      kind: 'formula',
+      construction: 'formula',
+      span: sentenceSpan(scene),
+      focus: spanOf(scene, scene.items[at]!),
+      system,
+      formula: id,
+    },
+    at,
+    from,
+    to,
+  };
+}

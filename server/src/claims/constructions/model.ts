@@ -1,0 +1,17 @@
+/** A construction reads claims of one shape out of a sentence. It never judges. */
+import type { Claim } from '../model.ts';
+import type { Scene } from '../text/scene.ts';
+
+export interface Reading {
+  readonly claim: Claim;
+  /** Item that carries the claim (its comparing word or number): stance is decided around it. */
+  readonly at: number;
+  /** First and last item that belong to the claim. */
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface Construction {
+  readonly id: string;
+  readonly read: (scene: Scene) => Reading[];
+}

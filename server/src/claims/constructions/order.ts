@@ -1,0 +1,135 @@
+/** Sizes said to run in an order: "thickest first: 18, 20, 22 G", "from fine to stout", "each wider than the last". */
+import type { Axis } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+interface Cue {
+  readonly at: number;
+  readonly to: number;
+  readonly axis: Axis;
+  readonly runs: 'up' | 'down';
+}
+
+export const order: Construction = {
+  id: 'order',
+  read(scene) {
+    const cue = orderCue(scene.items);
+    if (!cue) return [];
+    const run = longestRun(scene.items, cue);
+    return run.length >= 3 ? [orderReading(scene, run, cue)] : [];
+  },
+};
+
+export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Reading {
+  const first = scene.items[run[0]!.from]!;
+  const last = scene.items[run.at(-1)!.to]!;
+  return {
+    claim: {
+      kind: 'order',
+      construction: 'order',
+      span: sentenceSpan(scene),
+      focus: spanOf(scene, first, last),
+      items: run.flatMap((group) =>
+        group.mentions.map((mention) => operand(scene, { ...group, mentions: [mention], sizes: mention.sizes })),
+      ),
+      axis: cue.axis,
+      runs: cue.runs,
+    },
+    at: cue.at,
+    from: Math.min(cue.at, run[0]!.from),
+    to: Math.max(cue.to, run.at(-1)!.to),
+  };
+}
+
+/** The way the sentence says its list runs, if it says so. */
+export function orderCue(items: readonly Item[]): Cue | undefined {
+  const words = measuredWords(items).filter((m) => m.axis !== 'other' && m.axis !== 'number' && !m.idiom);
+  return fromTo(items, words) ?? first(items, words) ?? series(items, words) ?? each(items, words);
+}
+
+const cueOf = (m: Measured, to: number, runs: 'up' | 'down'): Cue => ({ at: m.at, to, axis: m.axis, runs });
+
+/** "fattest to thinnest", "from thick to thin", "slimmest up to stoutest". */
+function fromTo(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
+  for (let i = 0; i + 1 < words.length; i++) {
+    const [a, b] = [words[i]!, words[i + 1]!];
+    const between = items.slice(a.to + 1, b.at).map((item) => item.word);
+    const plainPair = a.degree === b.degree && a.sign !== b.sign;
+    if (!plainPair || between.length > 4 || !between.some((word) => TO.has(word))) continue;
+    return cueOf(a, b.to, a.sign === 1 ? 'down' : 'up');
+  }
+  return undefined;
+}
+const TO = new Set(['to', 'down', 'up', 'through', '→', 'towards', '-', '–', 'until']);
+
+/** "fattest first". */
+function first(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
+  for (const word of words) {
+    if (word.degree === 'comparative') continue;
+    const near = items.slice(word.to + 1, word.to + 4).map((item) => item.word);
+    const i = near.findIndex((w) => w === 'first' || w === 'last' || w === 'down' || w === 'up');
+    if (i < 0 || near.slice(0, i).some((w) => w === ',' || w === ':')) continue;
+    const grows = near[i] === 'first' ? word.sign === -1 : near[i] === 'last' ? word.sign === 1 : undefined;
+    if (grows === undefined) continue;
+    return cueOf(word, word.to + 1 + i, grows ? 'up' : 'down');
+  }
+  const starts = items.findIndex((item) => /^(?:start|starting|begin|beginning|starts|begins)$/.test(item.word));
+  const from = words.find((m) => starts >= 0 && m.at > starts && m.at <= starts + 5 && m.degree === 'superlative');
+  return from ? cueOf(from, from.to, from.sign === 1 ? 'down' : 'up') : undefined;
+}
+
+const GROWING = new Set(['increasing', 'ascending', 'rising', 'growing', 'climbing']);
+const FALLING = new Set(['decreasing', 'descending', 'falling', 'shrinking', 'diminishing', 'dwindling']);
+
+/** "in order of increasing diameter", "ascending bore", "getting thinner". */
+function series(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
+  for (let i = 0; i < items.length; i++) {
+    const grows = GROWING.has(items[i]!.word) ? 1 : FALLING.has(items[i]!.word) ? -1 : 0;
+    if (grows === 0) continue;
+    const noun = items.slice(i + 1, i + 4).find((item) => item.axisNoun && item.axisNoun.axis !== 'number')?.axisNoun;
+    if (!noun) continue;
+    return { at: i, to: i + 1, axis: noun.axis, runs: grows * noun.sign === 1 ? 'up' : 'down' };
+  }
+  const getting = items.findIndex((item) => item.word === 'getting' || item.word === 'progressively' || item.word === 'ever');
+  const m = words.find((word) => getting >= 0 && word.degree === 'comparative' && word.at > getting && word.at <= getting + 3);
+  return m ? cueOf(m, m.to, m.sign === 1 ? 'up' : 'down') : undefined;
+}
+
+const LAST = /\b(?:the )?(?:last|one before(?: it)?|previous(?: one)?|one above(?: it)?|before it)\b/;
+
+/** "each is thicker than the one before". */
+function each(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
+  const at = items.findIndex((item) => item.word === 'each' || item.word === 'every');
+  const word = words.find((m) => m.at > at && m.degree === 'comparative' && items[m.to + 1]?.word === 'than');
+  if (at < 0 || !word) return undefined;
+  const rest = items.slice(word.to + 2, word.to + 7).map((item) => item.word).join(' ');
+  return LAST.test(rest) ? cueOf(word, word.to, word.sign === 1 ? 'up' : 'down') : undefined;
+}
+
+const JOINS = new Set([',', 'and', 'then', '→', '>', '<', '/', 'or', '–', '-', ':', 'next', 'finally', 'lastly', '&', 'down', 'up', 'to', 'a', 'the', '(', ')', '—', 'g', 'fr']);
+
+/** The longest run of sizes with nothing but joining words between, outside the cue. */
+function longestRun(items: readonly Item[], cue: Cue): Group[] {
+  let best: Group[] = [];
+  let run: Group[] = [];
+  for (const group of groups(items)) {
+    const previous = run.at(-1);
+    const joined =
+      previous &&
+      previous.sizes[0]?.system === group.sizes[0]?.system &&
+      group.from - previous.to <= 4 &&
+      !(cue.at > previous.to && cue.at < group.from) &&
+      items.slice(previous.to + 1, group.from).every((item) => JOINS.has(item.word));
+    run = joined ? [...run, group] : [group];
+    if (count(run) > count(best)) best = run;
+  }
+  return count(best) >= 3 ? split(best) : [];
+}
+
+const count = (run: readonly Group[]) => run.reduce((n, group) => n + group.mentions.length, 0);
+
+/** One group a mention, so that each neighbour pair is judged. */
+const split = (run: readonly Group[]): Group[] =>
+  run.flatMap((group) => group.mentions.map((mention) => ({ ...group, mentions: [mention], sizes: mention.sizes })));

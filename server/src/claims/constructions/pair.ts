@@ -1,0 +1,196 @@
+/**
+ * Two sizes and one comparing word without "than": an exchange ("from 16 Fr to 14 Fr for less trauma"),
+ * a choice ("the 16 rather than the 14, for more flow"), or a definite phrase ("the thicker wire of the pair").
+ */
+import type { Item } from '../text/items.ts';
+import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import { EXCHANGE } from '../words/changes.ts';
+import type { Construction, Reading } from './model.ts';
+import { clauseStart, comparison } from './than.ts';
+
+/** The size given up and the size chosen. */
+interface Exchange {
+  readonly given: Group;
+  readonly chosen: Group;
+}
+
+export const pair: Construction = {
+  id: 'pair',
+  read(scene) {
+    if (scene.items.some((item) => item.word === 'than' && !ratherThan(scene.items, item))) return [];
+    const all = distinct(groups(scene.items));
+    const words = measuredWords(scene.items).filter(
+      (m) => m.degree === 'comparative' && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
+    );
+    const exchange = exchangeIn(scene.items, groups(scene.items)) ?? undefined;
+    if (words.length > 0) return words.flatMap((word) => readWord(scene, word, all, exchange));
+    return exchange ? tooMuch(scene, exchange) : [];
+  },
+};
+
+const ratherThan = (items: readonly Item[], item: Item) => items[items.indexOf(item) - 1]?.word === 'rather';
+
+function readWord(scene: Scene, word: Measured, all: readonly Group[], exchange: Exchange | undefined): Reading[] {
+  if (exchange) {
+    const subject = ownSubject(scene, word, [exchange.given, exchange.chosen]) ?? exchange.chosen;
+    if (hasForeignSubject(scene, word)) return [];
+    const other = sameSizes(subject, exchange.chosen) ? exchange.given : exchange.chosen;
+    return emit(scene, 'exchange', subject, other, word);
+  }
+  return definite(scene, word, all);
+}
+
+function emit(scene: Scene, id: string, left: Group, right: Group, word: Measured): Reading[] {
+  return sameSizes(left, right) || !sameSystem(left, right) ? [] : [comparison(scene, id, left, right, word)];
+}
+
+/** The size the word stands on: "a thinner 14 Fr", or "because three-oh is the finer strand". */
+function ownSubject(scene: Scene, word: Measured, of: readonly Group[]): Group | undefined {
+  const all = groups(scene.items);
+  const after = all.find((g) => g.from > word.at && g.from <= word.at + 3);
+  if (after && !scene.items.slice(word.at + 1, after.from).some(breaksNoun))
+    return of.find((g) => sameSizes(g, after));
+  const clause = clauseStart(scene.items, word.at);
+  const before = all.filter((g) => g.to < word.at && g.from >= clause).at(-1);
+  if (!before || before.to < word.at - 7) return undefined;
+  if (!scene.items.slice(before.to + 1, word.at).some((item) => BE.has(item.word))) return undefined;
+  return of.find((g) => sameSizes(g, before));
+}
+
+const BE = new Set(['is', 'are', 'has', 'gives', 'offers', 'being', 'was', 'stays', 'runs', 'flows', 'leaves', 'makes', 'looks', 'feels']);
+const breaksNoun = (item: Item) => item.kind === 'punctuation' || ['for', 'of', 'and', 'in', 'to', 'so', 'with', 'from'].includes(item.word);
+
+const PEOPLE = new Set(
+  'patient patients vein veins vessel vessels skin wound child children student students nurse blood fluid drug tissue urethra nostril nose arm hand drug baby'.split(
+    ' ',
+  ),
+);
+/** "and the patient is bigger": the comparing word is about somebody else. */
+function hasForeignSubject(scene: Scene, word: Measured): boolean {
+  const before = scene.items.slice(Math.max(0, word.at - 4), word.at);
+  return before.some((item) => PEOPLE.has(item.word)) && before.some((item) => BE.has(item.word));
+}
+
+const OF_SET = new Set(['two', 'pair', 'three', 'lot', 'set', 'bunch', 'trio']);
+
+/** "the thicker wire of the pair", "whose larger bore", "the 25 G is the one that punches the wider hole". */
+function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const article = items[word.at - 1]?.word;
+  const whose = items.slice(Math.max(0, word.at - 2), word.at).some((item) => item.word === 'whose');
+  const still = items.slice(word.at, word.at + 4).some((item) => STILL.has(item.word)) || STILL.has(article ?? '');
+  const ofSet = items.slice(word.to + 1, word.to + 5).some((item) => OF_SET.has(item.word));
+  const marked = article === 'the' || whose || ofSet || still;
+  if (!marked) return [];
+  const before = all.filter((g) => g.to < word.at);
+  const nearest = groups(items).filter((g) => g.to < word.at).at(-1);
+  if (!nearest) return [];
+  if (still && all.length === 1) return againstPrevious(scene, nearest, word);
+  if (before.length !== 2 && !(all.length === 2 && before.length === 1)) return [];
+  const other = all.find((g) => !sameSizes(g, nearest));
+  if (!other || !predicates(items, nearest.to, word.at, whose)) return [];
+  return emit(scene, 'definite', nearest, other, word);
+}
+
+const STILL = new Set(['still', 'even', 'yet']);
+
+function againstPrevious(scene: Scene, subject: Group, word: Measured): Reading[] {
+  const previous = scene.before.at(-1) ?? scene.context.at(-1);
+  const found = previous ? distinct(groups(previous.items)).filter((g) => sameSystem(g, subject)) : [];
+  return found.length === 1 && !sameSizes(found[0]!, subject) ? emit(scene, 'still', subject, found[0]!, word) : [];
+}
+
+/** The nearest size must be what the phrase is about: a verb of being, an apposition, or "whose". */
+function predicates(items: readonly Item[], from: number, to: number, whose: boolean): boolean {
+  if (whose) return to - from <= 8;
+  const between = items.slice(from + 1, to);
+  if (between.length > 9) return false;
+  return between.some((item) => BE.has(item.word)) || (between.length <= 4 && between.some((item) => item.word === ','));
+}
+
+/** "If 21 G is too narrow, the next one is the 22": what is too narrow is given up for something roomier. */
+function tooMuch(_scene: Scene, _exchange: Exchange): Reading[] {
+  return [];
+}
+
+const TAKE = new Set('choose chose pick picked prefer preferred take took use used favour favor favoured grab reach want order'.split(' '));
+
+/** Finds what is given up and what is chosen. */
+export function exchangeIn(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  return ranged(items, all) ?? fromTo(items, all) ?? swapped(items, all) ?? instead(items, all) ?? inAndOut(items, all);
+}
+
+const verbNear = (items: readonly Item[], at: number, reach: number) =>
+  items.slice(Math.max(0, at - reach), at).some((item) => EXCHANGE.has(item.word));
+
+/** "drop from 23 to 21 G" read as one range mention. */
+function ranged(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (const group of all) {
+    const mention = group.mentions[0]!;
+    if (group.mentions.length !== 1 || mention.kind !== 'range' || !/\bto\b/.test(mention.text)) continue;
+    if (!verbNear(items, group.from, 8)) continue;
+    const [first, second] = mention.sizes;
+    if (!first || !second) continue;
+    const half = (size: typeof first): Group => ({ ...group, sizes: [size] });
+    return { given: half(first), chosen: half(second) };
+  }
+  return undefined;
+}
+
+function fromTo(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (let i = 0; i + 1 < all.length; i++) {
+    const a = all[i]!;
+    const b = all[i + 1]!;
+    const between = items.slice(a.to + 1, b.from).map((item) => item.word);
+    const before = items.slice(Math.max(0, a.from - 3), a.from).map((item) => item.word);
+    if (between.length > 6 || between.includes('.') || !(between.includes('to') || between.includes('→'))) continue;
+    if (before.includes('from') && verbNear(items, a.from, 9)) return { given: a, chosen: b };
+    if (between.includes('→') || verbNear(items, a.from, 4)) return { given: a, chosen: b };
+  }
+  return undefined;
+}
+
+const SWAP = new Set('swap swaps swapped swapping trade trades traded trading exchange exchanged replace replaces replaced change changed switch switched'.split(' '));
+
+function swapped(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (let i = 0; i + 1 < all.length; i++) {
+    const a = all[i]!;
+    const b = all[i + 1]!;
+    const between = items.slice(a.to + 1, b.from).map((item) => item.word);
+    const before = items.slice(Math.max(0, a.from - 5), a.from);
+    if (between.length > 6 || !before.some((item) => SWAP.has(item.word))) continue;
+    if (between.some((word) => ['for', 'with', 'by'].includes(word))) return { given: a, chosen: b };
+  }
+  return undefined;
+}
+
+function instead(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (let i = 0; i + 1 < all.length; i++) {
+    const a = all[i]!;
+    const b = all[i + 1]!;
+    const between = items.slice(a.to + 1, b.from).map((item) => item.word);
+    const text = between.join(' ');
+    if (between.length > 7) continue;
+    if (/\b(?:rather than|instead of|in place of|in preference to)\b/.test(text)) return { given: b, chosen: a };
+    const chooses = items.slice(Math.max(0, a.from - 5), a.from).some((item) => TAKE.has(item.word));
+    if (chooses && /^(?:\S+ )?(?:over|not)\b/.test(text)) return { given: b, chosen: a };
+  }
+  return undefined;
+}
+
+const OUT = new Set(['pull', 'pulled', 'remove', 'removed', 'out', 'discard', 'bin', 'lose', 'ditch']);
+const IN = new Set(['in', 'insert', 'drop', 'place', 'put', 'slide', 'open', 'fit']);
+
+/** "pull the 16 and drop in a 22", "out comes the 035 and in goes the 018". */
+function inAndOut(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (let i = 0; i + 1 < all.length; i++) {
+    const a = all[i]!;
+    const b = all[i + 1]!;
+    const before = items.slice(Math.max(0, a.from - 4), a.from).map((item) => item.word);
+    const between = items.slice(a.to + 1, b.from).map((item) => item.word);
+    if (between.length > 8) continue;
+    if (before.some((word) => OUT.has(word)) && between.some((word) => IN.has(word))) return { given: a, chosen: b };
+  }
+  return undefined;
+}

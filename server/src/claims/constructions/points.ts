@@ -1,0 +1,86 @@
+/** Suture needle points: where the edge of a cutting needle lies, and that a taper point has none. */
+import type { Item } from '../text/items.ts';
+import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+interface PointAt {
+  readonly at: number;
+  readonly to: number;
+  readonly id: 'reverse-cutting' | 'cutting' | 'taper' | 'blunt';
+}
+
+const INNER = new Set(['inner', 'inside', 'concave', 'wound-side', 'surface-seeking', 'upward', 'top']);
+const OUTER = new Set(['outer', 'outside', 'convex', 'depth-seeking', 'underside', 'belly', 'back']);
+
+export const points: Construction = {
+  id: 'points',
+  read(scene) {
+    const named = pointsIn(scene.items);
+    return [...edges(scene, named), ...edgeless(scene, named)];
+  },
+};
+
+function pointsIn(items: readonly Item[]): PointAt[] {
+  const found: PointAt[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const word = items[i]!.word;
+    const next = items[i + 1]?.word ?? '';
+    if ((word === 'reverse' && next === 'cutting') || word === 'reverse-cutting')
+      found.push({ at: i, to: word === 'reverse' ? i + 1 : i, id: 'reverse-cutting' });
+    else if (word === 'cutting' && items[i - 1]?.word !== 'reverse' && (next === 'needle' || next === 'needles' || items[i - 1]?.word === 'conventional' || items[i - 1]?.word === 'standard') && next !== 'edge')
+      found.push({ at: i, to: i, id: 'cutting' });
+    else if (['taper', 'taper-point', 'tapered', 'round-bodied', 'roundbodied', 'taperpoint'].includes(word) || (word === 'round' && /^bod(?:y|ied)$/.test(next)))
+      found.push({ at: i, to: i, id: 'taper' });
+    else if (word === 'blunt' && /^(?:needle|point|taper|tip|suture)/.test(next)) found.push({ at: i, to: i, id: 'blunt' });
+  }
+  return found;
+}
+
+/** "reverse cutting: the edge lies on the outer curve". One point and one side in the clause, or they alternate. */
+function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
+  const { items } = scene;
+  const cutting = named.filter((p) => p.id === 'reverse-cutting' || p.id === 'cutting');
+  const sides = items.flatMap((item, at) => {
+    const side = INNER.has(item.word) ? 'inner' : OUTER.has(item.word) ? 'outer' : undefined;
+    const near = items.slice(Math.max(0, at - 8), at + 4).some((word) => EDGE.has(word.word));
+    return side && (near || items[at]!.word.endsWith('seeking')) ? [{ at, side }] : [];
+  });
+  const settled = sides.filter((s, i) => i === 0 || s.side !== sides[i - 1]!.side);
+  if (cutting.length === 0 || cutting.length !== settled.length) return [];
+  return cutting.flatMap((point, i) => {
+    const { at, side } = settled[i]!;
+    const next = cutting[i + 1];
+    if (at < point.to || (next && at > next.at)) return [];
+    return [reading(scene, point, at, `edge:${side}`)];
+  });
+}
+const EDGE = new Set(['edge', 'edges', 'curve', 'curvature', 'apex', 'side', 'cutting', 'third', 'surface']);
+
+/** "a taper point has three cutting edges". */
+function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {
+  const taper = named.find((p) => p.id === 'taper' || p.id === 'blunt');
+  if (!taper || named.length !== 1) return [];
+  const { items } = scene;
+  const at = items.findIndex((item, i) => i > taper.to && /^edges?$/.test(item.word));
+  if (at < 0 || at - taper.to > 10) return [];
+  if (!items.slice(taper.to, at).some((item) => /^(?:has|have|with|carries|cuts|three|sharp)$/.test(item.word))) return [];
+  return [reading(scene, taper, at, 'edge:some')];
+}
+
+function reading(scene: Scene, point: PointAt, at: number, property: string): Reading {
+  return {
+    claim: {
+      kind: 'property',
+      construction: 'points',
+      span: sentenceSpan(scene),
+      focus: spanOf(scene, scene.items[at]!),
+      subject: point.id,
+      of: 'point',
+      property,
+      has: true,
+    },
+    at,
+    from: Math.min(point.at, at),
+    to: Math.max(point.to, at),
+  };
+}

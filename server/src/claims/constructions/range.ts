@@ -1,0 +1,42 @@
+/** "an 18 Fr is inside that 14–16 window", "14 to 18 Fr, so a 20 is within range". */
+import { groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+const INSIDE = new Set(['inside', 'within', 'in', 'fits', 'between']);
+const OUTSIDE = new Set(['outside', 'beyond', 'out']);
+const WINDOW = new Set(['window', 'range', 'bracket', 'band', 'limits', 'span', 'interval']);
+
+export const range: Construction = {
+  id: 'range',
+  read(scene) {
+    const { items } = scene;
+    const window = items.findIndex((item) => WINDOW.has(item.word));
+    const all = groups(items);
+    const single = all.find((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'size');
+    if (!single || window < 0) return [];
+    const cue = items.findIndex((item, i) => i > single.to && i < window && (INSIDE.has(item.word) || OUTSIDE.has(item.word)));
+    if (cue < 0 || window - single.to > 9) return [];
+    const bounds = [...all, ...(scene.before.at(-1) ? groups(scene.before.at(-1)!.items) : []), ...(scene.context.at(-1) ? groups(scene.context.at(-1)!.items) : [])]
+      .filter((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'range');
+    const found = bounds[0];
+    if (!found || found.sizes.length !== 2 || found.sizes[0]!.system !== single.sizes[0]!.system) return [];
+    const end = (i: number) => operand(scene, { ...found, sizes: [found.sizes[i]!] });
+    return [
+      {
+        claim: {
+          kind: 'range',
+          construction: 'range',
+          span: sentenceSpan(scene),
+          focus: spanOf(scene, items[single.from]!, items[single.to]!),
+          size: operand(scene, single),
+          low: end(0),
+          high: end(1),
+          inside: !OUTSIDE.has(items[cue]!.word),
+        },
+        at: cue,
+        from: single.from,
+        to: window,
+      },
+    ] satisfies Reading[];
+  },
+};

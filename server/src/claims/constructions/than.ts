@@ -1,0 +1,107 @@
+/** "A is thinner than B", "faster through A than through B", "compared with B, A is wide". */
+import type { Relation } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { type Group, groups, operand, type Scene, sameSizes, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+const THAN = new Set(['than']);
+const REACH_BACK = 10;
+const REACH_ON = 6;
+
+export const than: Construction = {
+  id: 'than',
+  read(scene) {
+    const all = groups(scene.items);
+    const measured = measuredWords(scene.items);
+    return scene.items.flatMap((item, at) =>
+      THAN.has(item.word) ? readThan(scene, at, all, measured) : [],
+    );
+  },
+};
+
+function readThan(scene: Scene, at: number, all: readonly Group[], measured: readonly Measured[]): Reading[] {
+  const word = nearestBefore(measured, at);
+  const right = rightOf(scene.items, at, all);
+  if (!word || !right || word.axis === 'other' || word.idiom) return [];
+  const left = leftOf(scene, word, at, right, all);
+  if (!left || (sameSizes(left, right) && left.mentions[0]!.text === right.mentions[0]!.text)) return [];
+  return [comparison(scene, 'than', left, right, word)];
+}
+
+function nearestBefore(measured: readonly Measured[], at: number): Measured | undefined {
+  const word = measured.filter((m) => m.at < at && m.at >= at - REACH_BACK && m.degree === 'comparative').at(-1);
+  return word;
+}
+
+function rightOf(items: readonly Item[], at: number, all: readonly Group[]): Group | undefined {
+  const group = all.find((g) => g.from > at && g.from <= at + REACH_ON);
+  if (!group) return undefined;
+  const between = items.slice(at + 1, group.from);
+  return between.some((item) => BREAKS.has(item.word)) ? undefined : group;
+}
+
+const BREAKS = new Set([';', ':', '.', ',', '(', ')', 'but', 'because', 'which', 'so', 'if', 'when', 'its', 'usual']);
+const CLAUSE = new Set([';', ':', '.', '!', '?', 'but', 'while', 'whereas', 'because', 'since', 'so', 'though', 'although', '(']);
+const PRONOUNS = new Set(['it', 'that', 'this', 'they', 'which', 'these', 'those', 'whose', 'one']);
+
+function leftOf(scene: Scene, word: Measured, at: number, right: Group, all: readonly Group[]): Group | undefined {
+  const inside = all.filter((g) => g.from > word.at && g.to < at);
+  if (inside.length === 1) return inside[0];
+  const clause = clauseStart(scene.items, word.at);
+  const before = all.filter((g) => g.from >= clause && g.to < word.at).at(-1);
+  if (before) return before;
+  const inverted = all.find((g) => g.from > right.to && g.from <= right.to + 4);
+  const opener = scene.items.slice(clause, word.at).every((item) => item.kind !== 'word' || OPENERS.has(item.word));
+  if (inverted && opener && linked(scene.items, right.to, inverted.from)) return inverted;
+  return opener ? undefined : antecedent(scene, clause, word.at, all);
+}
+
+const OPENERS = new Set(['even', 'much', 'slightly', 'and', 'a', 'still', 'far', 'just']);
+const LINKS = new Set(['is', 'are', 'comes', 'come', 'sits', ',', 'the', 'a', 'an', 'our', 'only']);
+const linked = (items: readonly Item[], from: number, to: number) =>
+  items.slice(from + 1, to).every((item) => LINKS.has(item.word));
+
+export function clauseStart(items: readonly Item[], at: number): number {
+  for (let i = at - 1; i >= 0; i--) if (CLAUSE.has(items[i]!.word)) return i + 1;
+  return 0;
+}
+
+/** The one size a pronoun before the comparing word can mean. */
+function antecedent(scene: Scene, clause: number, at: number, all: readonly Group[]): Group | undefined {
+  const pronoun = scene.items.slice(clause, at).some((item) => PRONOUNS.has(item.word));
+  if (!pronoun) return undefined;
+  const earlier = all.filter((g) => g.to < clause);
+  if (earlier.length > 0) return earlier.at(-1);
+  const previous = scene.before.at(-1) ?? scene.context.at(-1);
+  const found = previous ? groups(previous.items) : [];
+  return found.length === 1 ? found[0] : undefined;
+}
+
+export function comparison(
+  scene: Scene,
+  construction: string,
+  left: Group,
+  right: Group,
+  word: Measured,
+  relation: Relation = word.sign === 1 ? 'more' : 'less',
+): Reading {
+  const item = scene.items[word.at]!;
+  const span = spanOf(scene, item);
+  return {
+    claim: {
+      kind: 'comparison',
+      construction,
+      span: sentenceSpan(scene),
+      focus: span,
+      left: operand(scene, left),
+      right: operand(scene, right),
+      axis: word.axis,
+      relation,
+      word: span,
+    },
+    at: word.at,
+    from: Math.min(word.at, left.from <= word.at ? left.from : word.at),
+    to: word.to,
+  };
+}

@@ -1,0 +1,149 @@
+/**
+ * A passage as a row of items: each is a size mention, a word with its senses, or a punctuation mark.
+ * Linear in the passage's length.
+ */
+import type { Mention } from '../../mentions/model.ts';
+import type { System } from '../../sizes/model.ts';
+import type { Axis } from '../model.ts';
+import { COLOUR_WORDS } from '../words/colours.ts';
+import {
+  comparativeOf,
+  type Degree,
+  MAGNITUDES,
+  type MagnitudeRow,
+  OTHER_COMPARED,
+  OTHER_QUALITIES,
+  superlativeOf,
+} from '../words/magnitude.ts';
+import { AXIS_NOUNS, DEVICE_NOUNS, SYSTEM_NOUNS } from '../words/nouns.ts';
+
+export interface Magnitude {
+  readonly axis: Axis;
+  readonly sign: 1 | -1;
+  readonly degree: Degree;
+  readonly row?: MagnitudeRow;
+  /** "too thin". */
+  readonly excess?: boolean;
+}
+
+export interface Item {
+  readonly start: number;
+  readonly end: number;
+  /** Lower case; straight quotes; the mark itself for punctuation. */
+  readonly word: string;
+  readonly kind: 'word' | 'size' | 'punctuation';
+  readonly capital: boolean;
+  readonly mention?: Mention;
+  magnitude?: Magnitude;
+  readonly axisNoun?: { axis: Axis; sign: 1 | -1 };
+  readonly deviceNoun?: boolean;
+  readonly system?: System | 'usp-zeros';
+  readonly colour?: string;
+}
+
+const FORMS = new Map<string, Magnitude>();
+for (const row of MAGNITUDES) {
+  const add = (form: string, degree: Degree) => FORMS.set(form, { axis: row.axis, sign: row.sign, degree, row });
+  if (!row.comparedOnly) add(row.word, 'plain');
+  add(row.comparative ?? comparativeOf(row.word), 'comparative');
+  add(row.superlative ?? superlativeOf(row.word), 'superlative');
+}
+for (const word of OTHER_QUALITIES) {
+  for (const form of [word, comparativeOf(word), superlativeOf(word)])
+    if (!FORMS.has(form))
+      FORMS.set(form, {
+        axis: 'other',
+        sign: 1,
+        degree: form === word ? 'plain' : form.endsWith('est') ? 'superlative' : 'comparative',
+      });
+}
+for (const word of OTHER_COMPARED)
+  FORMS.set(word, { axis: 'other', sign: 1, degree: word.endsWith('st') ? 'superlative' : 'comparative' });
+
+const WORD = /[\p{L}\p{N}][\p{L}\p{N}'’/.-]*|[^\s]/gu;
+const LETTERS = /^[\p{L}\p{N}]/u;
+
+/** Items of a passage. Mentions must be sorted by span. */
+export function readItems(text: string, mentions: readonly Mention[]): Item[] {
+  const items: Item[] = [];
+  let at = 0;
+  for (const mention of mentions) {
+    if (mention.span.start < at) continue;
+    words(text, at, mention.span.start, items);
+    items.push(sizeItem(text, mention));
+    at = mention.span.end;
+  }
+  words(text, at, text.length, items);
+  return joinDegrees(items);
+}
+
+function sizeItem(text: string, mention: Mention): Item {
+  const { start, end } = mention.span;
+  return { start, end, word: text.slice(start, end).toLowerCase(), kind: 'size', capital: false, mention };
+}
+
+function words(text: string, from: number, to: number, into: Item[]): void {
+  const stretch = text.slice(from, to);
+  for (const match of stretch.matchAll(WORD)) {
+    const start = from + match.index;
+    const raw = match[0];
+    if (!LETTERS.test(raw)) {
+      into.push({ start, end: start + raw.length, word: raw, kind: 'punctuation', capital: false });
+      continue;
+    }
+    const body = raw.replace(/[.'’/-]+$/u, '');
+    pushWord(body, start, into);
+    for (let i = body.length; i < raw.length; i++)
+      into.push({ start: start + i, end: start + i + 1, word: raw[i]!, kind: 'punctuation', capital: false });
+  }
+}
+
+function pushWord(body: string, start: number, into: Item[]): void {
+  // "thinner-walled" is a quality of its own; "small-bore" is read by the category words.
+  const word = body.toLowerCase().replace(/’/g, "'");
+  const plain = word.replace(/'s$/, '');
+  const system = SYSTEM_NOUNS.get(plain);
+  into.push({
+    start,
+    end: start + body.length,
+    word,
+    kind: 'word',
+    capital: body[0] !== body[0]!.toLowerCase(),
+    ...(FORMS.has(plain) ? { magnitude: FORMS.get(plain)! } : {}),
+    ...(AXIS_NOUNS.has(plain) ? { axisNoun: AXIS_NOUNS.get(plain)! } : {}),
+    ...(DEVICE_NOUNS.has(plain) ? { deviceNoun: true } : {}),
+    ...(system ? { system } : {}),
+    ...(COLOUR_WORDS.has(plain) ? { colour: COLOUR_WORDS.get(plain)! } : {}),
+  });
+}
+
+const flip = (sign: 1 | -1): 1 | -1 => (sign === 1 ? -1 : 1);
+
+/** Reads "more slender", "less roomy", "too thin" and "more flow" into one magnitude. */
+function joinDegrees(items: Item[]): Item[] {
+  for (let i = 0; i + 1 < items.length; i++) {
+    const item = items[i]!;
+    const next = items[i + 1]!;
+    if (item.word === 'too' && next.magnitude?.degree === 'plain')
+      next.magnitude = { ...next.magnitude, excess: true };
+    const degree = DEGREE_WORDS.get(item.word);
+    if (!degree) continue;
+    if (next.magnitude?.degree === 'plain') {
+      const sign = degree.sign === 1 ? next.magnitude.sign : flip(next.magnitude.sign);
+      next.magnitude = { ...next.magnitude, degree: degree.degree, sign };
+    } else if (!item.magnitude) {
+      const noun = items.slice(i + 1, i + 4).find((near) => near.kind === 'word' && near.axisNoun);
+      if (noun?.axisNoun && noun.axisNoun.axis !== 'number')
+        item.magnitude = { axis: noun.axisNoun.axis, sign: degree.sign, degree: degree.degree };
+    }
+  }
+  return items;
+}
+
+const DEGREE_WORDS: ReadonlyMap<string, { sign: 1 | -1; degree: Degree }> = new Map([
+  ['more', { sign: 1, degree: 'comparative' }],
+  ['less', { sign: -1, degree: 'comparative' }],
+  ['most', { sign: 1, degree: 'superlative' }],
+  ['least', { sign: -1, degree: 'superlative' }],
+  ['extra', { sign: 1, degree: 'comparative' }],
+]);

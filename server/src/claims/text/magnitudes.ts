@@ -1,0 +1,122 @@
+/** Finds the comparing words of a sentence and settles what each measures, by the noun it stands before. */
+import type { Axis } from '../model.ts';
+import type { Degree } from '../words/magnitude.ts';
+import type { Item } from './items.ts';
+
+export interface Measured {
+  readonly at: number;
+  /** Last item that belongs to it ("bigger bore" ends on "bore"). */
+  readonly to: number;
+  readonly axis: Axis;
+  readonly sign: 1 | -1;
+  readonly degree: Degree;
+  readonly excess: boolean;
+  /** "larger gauge": the number to some authors, the bore to others. */
+  readonly idiom: boolean;
+  /** Set when it measures the number of a system rather than a thing. */
+  readonly system?: Item['system'];
+  /** Stands before a noun ("a thinner wire"), not after a verb. */
+  readonly attributive: boolean;
+}
+
+/** Words after which a comparing word stands alone ("is thinner than", "runs faster through"). */
+const PREDICATE_FOLLOWERS = new Set(
+  `than of and but or for to in on at by with when so because which since if as is are was were will would through
+  here there still yet again too across inside outside all overall altogether under over around after before while whereas
+  the a an it they you we i that this these those then now not into down up out from wins go goes and/or side
+  also only just even next first last end both each every any no per though although unless where who whose what how`
+    .split(/\s+/)
+    .filter(Boolean),
+);
+const SKIP = new Set('and , more very much slightly single plain new old standard steel outer inner overall internal external actual'.split(' '));
+
+export function measuredWords(items: readonly Item[]): Measured[] {
+  const found: Measured[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const measured = measure(items, i);
+    if (measured) found.push(measured);
+  }
+  return found;
+}
+
+function measure(items: readonly Item[], i: number): Measured | undefined {
+  const magnitude = items[i]!.magnitude;
+  if (!magnitude) return undefined;
+  const base = { at: i, degree: magnitude.degree, excess: magnitude.excess ?? false };
+  const noun = nounAfter(items, i);
+  if (noun < 0)
+    return { ...base, to: i, axis: magnitude.axis, sign: magnitude.sign, idiom: false, attributive: false };
+  const item = items[noun]!;
+  const better = items[i]!.word === 'better' || items[i]!.word === 'best' || items[i]!.word === 'good';
+  if (item.axisNoun && (magnitude.axis !== 'other' || better)) {
+    const axis = magnitude.axis === 'flow' && item.axisNoun.axis === 'number' ? 'other' : item.axisNoun.axis;
+    const sign = (magnitude.sign * item.axisNoun.sign) as 1 | -1;
+    const before = items[noun - 1]?.system;
+    const system = axis === 'number' ? before : undefined;
+    return { ...base, to: noun, axis, sign, idiom: false, attributive: true, ...(system ? { system } : {}) };
+  }
+  if (item.system) return systemNumber(items, base, magnitude, noun);
+  if (item.kind === 'size' || item.deviceNoun || item.colour)
+    return { ...base, to: i, axis: magnitude.axis, sign: magnitude.sign, idiom: false, attributive: true };
+  return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: true };
+}
+
+/** "higher gauge", "larger gauge number", "bigger French", "more zeros". */
+function systemNumber(
+  items: readonly Item[],
+  base: Pick<Measured, 'at' | 'degree' | 'excess'>,
+  magnitude: NonNullable<Item['magnitude']>,
+  noun: number,
+): Measured {
+  const system = items[noun]!.system;
+  const number = items[noun + 1]?.axisNoun?.axis === 'number';
+  const clear = number || magnitude.axis === 'number' || system !== 'needle-gauge';
+  return {
+    ...base,
+    to: number ? noun + 1 : noun,
+    axis: magnitude.axis === 'other' ? 'other' : 'number',
+    sign: magnitude.sign,
+    idiom: !clear,
+    attributive: true,
+    ...(system ? { system } : {}),
+  };
+}
+
+/** Index of the noun the word at `i` stands before, or −1 when it stands alone. */
+function nounAfter(items: readonly Item[], i: number): number {
+  for (let k = i + 1; k < items.length && k <= i + 4; k++) {
+    const item = items[k]!;
+    if (item.kind === 'size') return k;
+    if (item.kind === 'punctuation') return item.word === ',' && items[k + 1]?.magnitude ? nounAfter(items, k) : -1;
+    if (item.axisNoun || item.system || item.deviceNoun) return followedByAxis(items, k);
+    if (PREDICATE_FOLLOWERS.has(item.word)) {
+      if ((item.word === 'and' || item.word === 'or') && items[k + 1]?.magnitude) continue;
+      return item.word === 'the' && k === i + 1 ? afterThe(items, k) : -1;
+    }
+    if (item.magnitude || SKIP.has(item.word) || item.word.endsWith('ly')) continue;
+    if (item.colour) continue;
+    return k;
+  }
+  return -1;
+}
+
+/** "larger needle bore": the last of several nouns decides. */
+function followedByAxis(items: readonly Item[], k: number): number {
+  const next = items[k + 1];
+  if (!items[k]!.system && items[k]!.deviceNoun && next?.axisNoun && next.kind === 'word') return k + 1;
+  return k;
+}
+
+/** "the thicker the needle": the noun follows the second article. */
+function afterThe(items: readonly Item[], k: number): number {
+  for (let n = k + 1; n <= k + 3 && n < items.length; n++) {
+    const item = items[n]!;
+    if (item.axisNoun || item.system || item.deviceNoun) return followedByAxis(items, n);
+    if (item.kind === 'punctuation') return -1;
+    if (item.magnitude) return -1;
+  }
+  return items[k + 1]?.kind === 'word' ? k + 1 : -1;
+}
+
+/** Axes that a size decides. */
+export const decidable = (axis: Axis): boolean => axis !== 'other' && axis !== 'number';

@@ -1,0 +1,73 @@
+/** Sentences and their clauses over items. A line that opens with a speaker's name opens a sentence too. */
+import type { Item } from './items.ts';
+
+export interface Sentence {
+  readonly items: readonly Item[];
+  readonly start: number;
+  readonly end: number;
+  /** Closing mark: ".", "!", "?" or "". */
+  readonly close: string;
+}
+
+const CLOSERS = new Set(['.', '!', '?', '…']);
+const ABBREVIATIONS = new Set(
+  'fr no approx vs e.g i.e e.g. i.e. etc cf ca fig dr mr mrs st ch max min resp incl in ga dia diam'.split(' '),
+);
+const TRAILING = new Set([')', '"', '”', '’', "'", '»', '*']);
+
+export function splitSentences(items: readonly Item[], text: string): Sentence[] {
+  const sentences: Sentence[] = [];
+  let from = 0;
+  for (let i = 0; i < items.length; i++) {
+    const speaker = opensTurn(items, i, text);
+    if (speaker && i > from) {
+      push(sentences, items.slice(from, i));
+      from = i;
+    }
+    if (!closes(items, i, text)) continue;
+    let to = i + 1;
+    while (to < items.length && (TRAILING.has(items[to]!.word) || CLOSERS.has(items[to]!.word)) && glued(items, to))
+      to++;
+    push(sentences, items.slice(from, to));
+    from = to;
+    i = to - 1;
+  }
+  push(sentences, items.slice(from));
+  return sentences;
+}
+
+const glued = (items: readonly Item[], i: number) => items[i]!.start === items[i - 1]!.end;
+
+function push(into: Sentence[], items: readonly Item[]): void {
+  const first = items[0];
+  const last = items.at(-1);
+  if (!first || !last) return;
+  let close = '';
+  for (let i = items.length - 1; i >= 0 && items[i]!.kind === 'punctuation'; i--)
+    if (CLOSERS.has(items[i]!.word)) close = items[i]!.word;
+  into.push({ items, start: first.start, end: last.end, close });
+}
+
+/** "TECH:" at the start of a line, or a bold name before a colon inside a line of script. */
+function opensTurn(items: readonly Item[], i: number, text: string): boolean {
+  const item = items[i]!;
+  const next = items[i + 1];
+  if (next?.word !== ':' || item.kind !== 'word') return false;
+  const raw = text.slice(item.start, item.end);
+  return raw.length > 1 && raw === raw.toUpperCase() && /^\p{L}/u.test(raw);
+}
+
+function closes(items: readonly Item[], i: number, text: string): boolean {
+  const item = items[i]!;
+  if (item.kind !== 'punctuation' || !CLOSERS.has(item.word)) return false;
+  const next = items[i + 1];
+  if (!next) return true;
+  if (item.word !== '.') return true;
+  const before = items[i - 1];
+  if (before && ABBREVIATIONS.has(before.word) && glued(items, i) && !startsSentence(next, text)) return false;
+  if (before?.word && before.word.length === 1 && /[a-z]/.test(before.word) && glued(items, i) && !before.mention)
+    return startsSentence(next, text);
+  return next.start > item.end || TRAILING.has(next.word);
+}
+
+const startsSentence = (item: Item, text: string) => /^[\p{Lu}\p{N}"“(*]/u.test(text.slice(item.start, item.end));

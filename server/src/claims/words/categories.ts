@@ -1,0 +1,85 @@
+/**
+ * Words that put a size in a class, and the sizes that every text puts in it or leaves out.
+ * `member` and `outside` are closed ranges of the system's values; what lies between is left alone, since texts differ.
+ * Sources: peripheral large-bore is 14 to 16 G in all texts read, 18 G in some (sources lb1, lb2, lb3);
+ * chest drains: small-bore 14 Fr or less, large-bore more than 20 Fr (sources mahmood, mehra, bauman).
+ */
+import type { Device, System } from '../../sizes/model.ts';
+
+export interface CategoryRow {
+  readonly id: string;
+  readonly label: string;
+  readonly forms: readonly string[];
+  readonly system: System;
+  readonly devices?: readonly Device[];
+  readonly member: readonly [number, number];
+  readonly outside: readonly [number, number];
+  readonly holds: string;
+  readonly sources: readonly string[];
+}
+
+export const CATEGORIES: readonly CategoryRow[] = [
+  {
+    id: 'large-bore-iv',
+    label: 'large-bore',
+    forms: ['large-bore', 'large bore', 'wide-bore', 'wide bore', 'big-bore', 'big bore', 'largebore', 'widebore'],
+    system: 'needle-gauge',
+    member: [10, 16],
+    outside: [20, 40],
+    holds: 'Large-bore IV access is 14 to 16 G; some texts include 18 G, none a thinner one',
+    sources: ['lb1', 'lb2', 'lb3'],
+  },
+  {
+    id: 'small-bore-iv',
+    label: 'small-bore',
+    forms: ['small-bore', 'small bore', 'narrow-bore', 'narrow bore', 'fine-bore', 'fine bore', 'fine-gauge', 'fine gauge'],
+    system: 'needle-gauge',
+    member: [22, 40],
+    outside: [7, 16],
+    holds: '14 and 16 G are large-bore, at the wide end of the scale',
+    sources: ['lb1', 'lb3'],
+  },
+  {
+    id: 'large-bore-drain',
+    label: 'large-bore',
+    forms: ['large-bore', 'large bore', 'wide-bore', 'wide bore'],
+    system: 'french',
+    devices: ['chest-tube', 'drain'],
+    member: [24, 60],
+    outside: [1, 12],
+    holds: 'Large-bore chest drains are more than 20 Fr; 14 Fr and less is small-bore',
+    sources: ['mahmood', 'mehra', 'bauman'],
+  },
+  {
+    id: 'small-bore-drain',
+    label: 'small-bore',
+    forms: ['small-bore', 'small bore', 'narrow-bore', 'narrow bore'],
+    system: 'french',
+    devices: ['chest-tube', 'drain'],
+    member: [6, 14],
+    outside: [24, 60],
+    holds: 'Small-bore chest drains are 14 Fr or less',
+    sources: ['mahmood', 'mehra', 'bauman'],
+  },
+  {
+    id: 'fine-bore-feeding',
+    label: 'fine-bore',
+    forms: ['fine-bore', 'fine bore', 'small-bore', 'small bore', 'narrow-bore'],
+    system: 'french',
+    devices: ['feeding-tube'],
+    member: [5, 12],
+    outside: [16, 40],
+    holds: 'Fine-bore feeding tubes are 6 to 12 Fr',
+    sources: ['ng'],
+  },
+  {
+    id: 'microsuture',
+    label: 'microsurgical',
+    forms: ['microsurgical', 'microsurgery', 'microsuture', 'micro-suture', 'microvascular'],
+    system: 'usp',
+    member: [-11, -7],
+    outside: [-3, 10],
+    holds: 'Microsurgical sutures are 8-0 and finer',
+    sources: [],
+  },
+];

@@ -1,0 +1,30 @@
+/** Words that say which colour code is meant: hypodermic needle hubs (ISO 6009) or IV catheters (ISO 10555-5). */
+import type { Device } from '../../sizes/model.ts';
+
+const NEEDLE = new Set(
+  'needle needles hypodermic hypodermics syringe syringes 6009 injection injections butterfly winged phlebotomy intramuscular subcutaneous spinal'.split(' '),
+);
+const CANNULA = new Set(
+  'cannula cannulae cannulas cannulation iv ivs intravenous pivc pivcs 10555-5 10555 over-the-needle drip infusion'.split(' '),
+);
+const URINARY = new Set('foley urinary urethral bladder valve inflation indwelling'.split(' '));
+const SUCTION = new Set(['suction']);
+
+/** The device a stretch of words speaks of; `both` when it names needle and cannula. */
+export function codeOf(items: readonly { readonly word: string }[]): Device | 'both' | undefined {
+  let needle = false;
+  let cannula = false;
+  let urinary = false;
+  let suction = false;
+  for (const { word } of items) {
+    needle ||= NEEDLE.has(word);
+    cannula ||= CANNULA.has(word);
+    urinary ||= URINARY.has(word);
+    suction ||= SUCTION.has(word);
+  }
+  if (needle && cannula) return 'both';
+  if (needle) return 'needle';
+  if (cannula) return 'cannula';
+  if (urinary) return 'urinary-catheter';
+  return suction ? 'suction-catheter' : undefined;
+}

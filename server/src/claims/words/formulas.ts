@@ -1,0 +1,72 @@
+/** Rules of conversion as people write them, and whether each holds. */
+import type { System } from '../../sizes/model.ts';
+
+export interface FormulaRow {
+  readonly id: string;
+  readonly system: System;
+  readonly says: string;
+  readonly true: boolean;
+  readonly holds: string;
+  readonly standard: string;
+  readonly sources: readonly string[];
+}
+
+const FRENCH = 'French is three times the outer diameter in millimetres: divide French by 3 for millimetres';
+const fr = (id: string, says: string, holds: boolean): FormulaRow => ({
+  id,
+  system: 'french',
+  says,
+  true: holds,
+  holds: FRENCH,
+  standard: 'definition of the French (UCUM, ISO 20696)',
+  sources: ['UCUM', 'ISO20696'],
+});
+
+export const FORMULAS: readonly FormulaRow[] = [
+  fr('mm-is-french-over-3', 'millimetres are French divided by 3', true),
+  fr('mm-is-french-times-3', 'millimetres are French multiplied by 3', false),
+  fr('french-is-mm-times-3', 'French is millimetres multiplied by 3', true),
+  fr('french-is-mm-over-3', 'French is millimetres divided by 3', false),
+  fr('french-over-other', 'millimetres are French divided by a number other than 3', false),
+  fr('french-times-other', 'French is millimetres multiplied by a number other than 3', false),
+  fr('french-is-circumference', 'French is the circumference in millimetres', false),
+  fr('french-is-diameter-mm', 'French is the diameter in millimetres', false),
+  fr('french-is-radius', 'French is three times the radius', false),
+  fr('french-is-inner', 'French measures the inner diameter', false),
+  {
+    id: 'gauge-is-inner',
+    system: 'needle-gauge',
+    says: 'gauge measures the inner diameter',
+    true: false,
+    holds: 'Needle gauge goes by the outer diameter; the bore depends on the wall',
+    standard: 'ISO 9626',
+    sources: ['ISO9626-scope'],
+  },
+  {
+    id: 'gauge-is-reciprocal',
+    system: 'needle-gauge',
+    says: 'a gauge is one over the diameter in inches',
+    true: false,
+    holds: 'Gauge numbers come from a table: 20 G is about 0.036 in, not 1/20 in',
+    standard: 'nominal needle gauge chart',
+    sources: ['nomchart'],
+  },
+  {
+    id: 'metric-is-tenths',
+    system: 'ep-metric',
+    says: 'the metric number is the diameter in tenths of a millimetre',
+    true: true,
+    holds: 'The metric number is the least diameter in tenths of a millimetre',
+    standard: 'European Pharmacopoeia',
+    sources: ['PhEur-table', 'chu'],
+  },
+  {
+    id: 'metric-is-other',
+    system: 'ep-metric',
+    says: 'the metric number is the diameter in another unit',
+    true: false,
+    holds: 'The metric number is the least diameter in tenths of a millimetre',
+    standard: 'European Pharmacopoeia',
+    sources: ['PhEur-table', 'chu'],
+  },
+];

@@ -1,0 +1,24 @@
+/** Suture needle points: section, edges, and where the third edge of a cutting needle lies. */
+import type { Confidence, SourceKey } from './model.ts';
+
+export interface Point {
+  readonly id: string;
+  readonly name: string;
+  readonly section: string;
+  readonly edge: 'none' | 'inner' | 'outer' | 'sides';
+  readonly use: string;
+  readonly confidence: Confidence;
+  readonly sources: readonly SourceKey[];
+}
+
+export const POINTS: readonly Point[] = [
+  { id: 'taper', name: 'taper (round-bodied)', section: 'round, spreads tissue', edge: 'none', use: 'bowel, peritoneum, muscle, fascia, vessels', confidence: 'confirmed', sources: ['medscapeP', 'residentnet', 'surgimedic'] },
+  { id: 'blunt', name: 'blunt taper', section: 'round with a rounded tip, dissects', edge: 'none', use: 'liver, kidney, spleen, friable tissue', confidence: 'confirmed', sources: ['medscapeP', 'residentnet'] },
+  { id: 'cutting', name: 'conventional cutting', section: 'triangular', edge: 'inner', use: 'skin and tough tissue', confidence: 'confirmed', sources: ['medscapeP', 'residentnet', 'surgimedic'] },
+  { id: 'reverse-cutting', name: 'reverse cutting', section: 'triangular', edge: 'outer', use: 'skin, tendon sheath, oral mucosa', confidence: 'confirmed', sources: ['medscapeP', 'residentnet', 'surgimedic'] },
+  { id: 'tapercut', name: 'tapercut', section: 'short cutting tip on a round body', edge: 'sides', use: 'calcified vessel, tough fascia, tendon', confidence: 'single-source', sources: ['surgimedic'] },
+  { id: 'spatula', name: 'spatula (side-cutting)', section: 'flat above and below', edge: 'sides', use: 'eye: passes between layers', confidence: 'confirmed', sources: ['medscapeP', 'residentnet'] },
+  { id: 'diamond', name: 'diamond', section: 'four-sided', edge: 'sides', use: 'tendon, cartilage', confidence: 'single-source', sources: ['residentnet'] },
+];
+
+export const pointById = (id: string): Point | undefined => POINTS.find((point) => point.id === id);

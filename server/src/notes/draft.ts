@@ -1,0 +1,127 @@
+/** Passages while they are being read: places in lists, headings above, text not yet complete. */
+import type { CellPlace, ListPlace, Mark, MarkKind, Passage, PassageKind } from './model.ts';
+import { MappedText } from './source-map.ts';
+
+/** A list whose items are being read. */
+export interface ListDraft {
+  readonly list: number;
+  readonly ordered: boolean;
+  readonly depth: number;
+  readonly leadIn?: number;
+  readonly parent?: number;
+  items: number;
+}
+
+/** A list item being read. */
+export interface ItemDraft {
+  readonly of: ListDraft;
+  readonly index: number;
+  checked?: boolean;
+  /** Index of its first passage. */
+  first?: number;
+}
+
+/** What encloses a block: document, quote, list item or footnote. */
+export interface Container {
+  /** Headings above, outermost first; a container's own headings end with it. */
+  headings: readonly { readonly level: number; readonly passage: number }[];
+  readonly quote: number;
+  readonly footnote: boolean;
+  readonly item?: ItemDraft;
+  /** The block that ended last in this container, when it was a paragraph or a heading. */
+  previous?: { readonly passage: number; readonly paragraph: boolean };
+}
+
+export function placeOf(item: ItemDraft): ListPlace {
+  const { list, ordered, depth, leadIn, parent } = item.of;
+  return {
+    list,
+    index: item.index,
+    ordered,
+    depth,
+    ...(item.checked === undefined ? {} : { checked: item.checked }),
+    ...(leadIn === undefined ? {} : { leadIn }),
+    ...(parent === undefined ? {} : { parent }),
+  };
+}
+
+/** A passage being read. */
+export class PassageDraft {
+  readonly body = new MappedText();
+  level?: number;
+  private readonly marks: Mark[] = [];
+  private readonly open: { kind: MarkKind; start: number }[] = [];
+  /** Source span of a line break seen but not yet followed by prose. */
+  private lineBreak?: { start: number; end: number };
+  private trimming = false;
+
+  constructor(
+    readonly index: number,
+    readonly kind: PassageKind,
+    readonly home: number,
+    private readonly container: Container,
+    private readonly cell?: CellPlace,
+  ) {}
+
+  /** Appends prose; a line break seen before it becomes one "\n". */
+  append(text: string, start: number, end: number): void {
+    this.flush();
+    if (this.trimming) {
+      const blank = text.length - text.trimStart().length;
+      if (blank < text.length) this.trimming = false;
+      if (blank === text.length) return;
+      this.body.append(text.slice(blank), start + blank, end);
+    } else this.body.append(text, start, end);
+  }
+
+  /** Leaves out white space until prose follows: after the box of a task. */
+  trim(): void {
+    this.trimming = true;
+  }
+
+  /** Notes white space or a sign that belongs to a line break, or the line ending itself. */
+  breakLine(start: number, end: number): void {
+    if (this.lineBreak?.end === start) this.lineBreak.end = end;
+    else if (this.lineBreak === undefined) this.lineBreak = { start, end };
+  }
+
+  /** Adds the indentation or quote sign that follows a line ending. */
+  continueLine(start: number, end: number): void {
+    if (this.lineBreak?.end === start) this.lineBreak.end = end;
+  }
+
+  enterMark(kind: MarkKind): void {
+    this.flush();
+    this.open.push({ kind, start: this.body.text.length });
+  }
+
+  exitMark(): void {
+    this.flush();
+    const mark = this.open.pop();
+    if (mark) this.marks.push({ kind: mark.kind, start: mark.start, end: this.body.text.length });
+  }
+
+  finish(): Passage {
+    const { index, kind, container, cell, level } = this;
+    const marks = this.marks.sort((a, b) => a.start - b.start || b.end - a.end);
+    return {
+      index,
+      kind,
+      text: this.body.text,
+      map: this.body.map(this.home),
+      path: container.headings.map((heading) => heading.passage),
+      quote: container.quote,
+      marks,
+      ...(level === undefined ? {} : { level }),
+      ...(container.item === undefined ? {} : { list: placeOf(container.item) }),
+      ...(cell === undefined ? {} : { cell }),
+    };
+  }
+
+  private flush(): void {
+    const { lineBreak } = this;
+    if (!lineBreak) return;
+    this.lineBreak = undefined;
+    if (!this.trimming) this.body.append('\n', lineBreak.start, lineBreak.end);
+  }
+}

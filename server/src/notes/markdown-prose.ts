@@ -1,0 +1,374 @@
+/** Turns Markdown tokens into passages of prose. */
+import { decodeString } from 'micromark-util-decode-string';
+import { findComments } from './comments.ts';
+import { type Container, type ListDraft, PassageDraft } from './draft.ts';
+import { parseMarkdown, type TokenSink } from './markdown.ts';
+import type { CellPlace, Comment, Note, Passage, PassageKind, Span, Table } from './model.ts';
+import {
+  LINE_BREAK_AFTER,
+  LINE_BREAK_BEFORE,
+  LITERAL,
+  MARKS,
+  PLACEHOLDER,
+  REPLACED,
+  SEPARATING,
+  SILENT,
+} from './tokens.ts';
+
+type Handler = (this: ProseBuilder, start: number, end: number) => void;
+
+interface TableDraft {
+  readonly index: number;
+  readonly span: Span;
+  readonly leadIn?: number;
+  readonly rows: number[][];
+}
+
+/** Whether a `$…$` is prose after all: sums of money, by the rule that Pandoc documents for its math. */
+function isMoney(source: string, start: number, end: number): boolean {
+  if (source.startsWith('$$', start)) return false;
+  const follows = /\d/.test(source.charAt(end));
+  return follows || /\s/.test(source.charAt(start + 1)) || /\s/.test(source.charAt(end - 2));
+}
+
+/** Reads tokens one after the other; `base` is where the parsed text begins in the note. */
+class ProseBuilder implements TokenSink {
+  readonly passages: Passage[] = [];
+  readonly tables: Table[] = [];
+  readonly comments: Comment[] = [];
+  frontMatter?: Span;
+  /** Type of the token inside which nothing is prose, and how deep it is nested in itself. */
+  private skipped?: string;
+  private skippedDepth = 0;
+  private readonly open: PassageDraft[] = [];
+  private readonly containers: Container[] = [{ headings: [], quote: 0, footnote: false }];
+  private readonly lists: ListDraft[] = [];
+  private listCount = 0;
+  private passageCount = 0;
+  private table?: TableDraft;
+
+  constructor(
+    private readonly source: string,
+    private readonly base: number,
+  ) {}
+
+  enter(type: string, start: number, end: number): void {
+    if (this.skipped !== undefined) {
+      if (type === this.skipped) this.skippedDepth++;
+      return;
+    }
+    if (SEPARATING.has(type)) this.container.previous = undefined;
+    if (SILENT.has(type)) this.skip(type);
+    else if (REPLACED.has(type)) this.replace(type, start + this.base, end + this.base);
+    else if (LITERAL.has(type)) this.literal(start + this.base, end + this.base);
+    else if (MARKS[type]) this.passage?.enterMark(MARKS[type]);
+    else ENTER[type]?.call(this, start + this.base, end + this.base);
+  }
+
+  exit(type: string, start: number, end: number): void {
+    if (this.skipped !== undefined) {
+      if (type === this.skipped && --this.skippedDepth === 0) this.skipped = undefined;
+      return;
+    }
+    if (MARKS[type]) this.passage?.exitMark();
+    else EXIT[type]?.call(this, start + this.base, end + this.base);
+  }
+
+  get container(): Container {
+    return this.containers[this.containers.length - 1]!;
+  }
+
+  get passage(): PassageDraft | undefined {
+    return this.open[this.open.length - 1];
+  }
+
+  skip(type: string): void {
+    this.skipped = type;
+    this.skippedDepth = 1;
+  }
+
+  // Passages
+
+  openPassage(kind: PassageKind, home: number, cell?: CellPlace): PassageDraft {
+    const draft = new PassageDraft(this.passageCount++, kind, home, this.container, cell);
+    if (this.container.item) this.container.item.first ??= draft.index;
+    this.open.push(draft);
+    return draft;
+  }
+
+  closePassage(): Passage | undefined {
+    const draft = this.open.pop();
+    if (!draft) return undefined;
+    const passage = draft.finish();
+    this.passages[passage.index] = passage;
+    return passage;
+  }
+
+  closeParagraph(): void {
+    const passage = this.closePassage();
+    if (passage) this.container.previous = { passage: passage.index, paragraph: true };
+  }
+
+  closeHeading(): void {
+    const draft = this.open[this.open.length - 1];
+    if (!draft) return;
+    const level = draft.level ?? 1;
+    const above = this.container.headings.filter((heading) => heading.level < level);
+    this.container.headings = above;
+    this.closePassage();
+    this.container.headings = [...above, { level, passage: draft.index }];
+    this.container.previous = { passage: draft.index, paragraph: false };
+  }
+
+  literal(start: number, end: number): void {
+    this.passage?.append(this.source.slice(start, end).replaceAll('\0', '\uFFFD'), start, end);
+  }
+
+  /** Puts a placeholder for code, HTML, math and bare addresses. */
+  replace(type: string, start: number, end: number): void {
+    if (type === 'mathText' && isMoney(this.source, start, end)) return;
+    if (type === 'htmlText') this.comments.push(...findComments(this.source, start, end));
+    this.passage?.append(PLACEHOLDER, start, end);
+    this.skip(type);
+  }
+
+  // Containers
+
+  openContainer(change: Partial<Container>): void {
+    const { headings, quote, footnote, item } = this.container;
+    this.containers.push({ headings, quote, footnote, ...(item ? { item } : {}), ...change });
+  }
+
+  closeContainer(): void {
+    this.containers.pop();
+    this.container.previous = undefined;
+  }
+
+  openList(ordered: boolean): void {
+    const { previous, item } = this.container;
+    this.lists.push({
+      list: this.listCount++,
+      ordered,
+      depth: item ? item.of.depth + 1 : 0,
+      items: 0,
+      ...(previous?.paragraph ? { leadIn: previous.passage } : {}),
+      ...(item?.first === undefined ? {} : { parent: item.first }),
+    });
+  }
+
+  closeList(): void {
+    this.lists.pop();
+    this.container.previous = undefined;
+  }
+
+  openItem(): void {
+    const list = this.lists[this.lists.length - 1];
+    if (list) this.openContainer({ item: { of: list, index: list.items++ } });
+  }
+
+  check(checked: boolean): void {
+    if (this.container.item) this.container.item.checked = checked;
+    this.passage?.trim();
+  }
+
+  // Tables
+
+  openTable(start: number, end: number): void {
+    const leadIn = this.container.previous?.passage;
+    const span = { start, end };
+    this.table = { index: this.tables.length, span, rows: [], ...(leadIn === undefined ? {} : { leadIn }) };
+  }
+
+  openRow(): void {
+    this.table?.rows.push([]);
+  }
+
+  /** Opens a cell; those beyond the header's are never shown and so are not prose. */
+  openCell(type: string, start: number): void {
+    const { table } = this;
+    const row = table?.rows[table.rows.length - 1];
+    if (!table || !row) return;
+    if (table.rows.length > 1 && row.length >= table.rows[0]!.length) {
+      this.skip(type);
+      return;
+    }
+    const cell = { table: table.index, row: table.rows.length - 1, column: row.length };
+    row.push(this.openPassage('cell', start, cell).index);
+  }
+
+  closeTable(): void {
+    if (!this.table) return;
+    const { index, span, leadIn, rows } = this.table;
+    const width = rows[0]?.length ?? 0;
+    for (const row of rows) while (row.length < width) row.push(-1);
+    this.tables.push({ index, rows, span, ...(leadIn === undefined ? {} : { leadIn }) });
+    this.table = undefined;
+    this.container.previous = undefined;
+  }
+
+  // Leaves
+
+  decode(start: number, end: number): void {
+    this.passage?.append(decodeString(this.source.slice(start, end)), start, end);
+    this.skip('characterReference');
+  }
+
+  escape(start: number, end: number): void {
+    this.passage?.append(this.source.slice(start + 1, end), start, end);
+    this.skip('characterEscape');
+  }
+
+  headingLevel(start: number, end: number): void {
+    const { passage, source } = this;
+    if (passage?.kind !== 'heading' || passage.level !== undefined) return;
+    passage.level = end - start;
+    if (source.charAt(start) !== '#') passage.level = source.charAt(start) === '=' ? 1 : 2;
+  }
+
+  html(start: number, end: number): void {
+    const found = findComments(this.source, start, end);
+    this.comments.push(...found);
+    // A comment alone leaves the blocks around it neighbours, as a reader sees them.
+    const covered = found.length === 1 && found[0]!.span.start === start;
+    if (!covered) this.container.previous = undefined;
+    this.skip('htmlFlow');
+  }
+
+  image(start: number, end: number): void {
+    this.passage?.append(PLACEHOLDER, start, end);
+    this.openPassage('alt', start);
+  }
+}
+
+const ENTER: Readonly<Record<string, Handler>> = {
+  paragraph(start) {
+    this.openPassage(this.container.footnote ? 'footnote' : 'paragraph', start);
+  },
+  atxHeading(start) {
+    this.openPassage('heading', start);
+  },
+  setextHeading(start) {
+    this.openPassage('heading', start);
+  },
+  atxHeadingSequence(start, end) {
+    this.headingLevel(start, end);
+  },
+  setextHeadingLineSequence(start, end) {
+    this.headingLevel(start, end);
+  },
+  image(start, end) {
+    this.image(start, end);
+  },
+  blockQuote() {
+    this.openContainer({ quote: this.container.quote + 1 });
+  },
+  gfmFootnoteDefinition() {
+    this.openContainer({ footnote: true });
+  },
+  listOrdered() {
+    this.openList(true);
+  },
+  listUnordered() {
+    this.openList(false);
+  },
+  listItem() {
+    this.openItem();
+  },
+  taskListCheckValueChecked() {
+    this.check(true);
+  },
+  taskListCheckValueUnchecked() {
+    this.check(false);
+  },
+  table(start, end) {
+    this.openTable(start, end);
+  },
+  tableRow() {
+    this.openRow();
+  },
+  tableHeader(start) {
+    this.openCell('tableHeader', start);
+  },
+  tableData(start) {
+    this.openCell('tableData', start);
+  },
+  characterReference(start, end) {
+    this.decode(start, end);
+  },
+  characterEscape(start, end) {
+    this.escape(start, end);
+  },
+  htmlFlow(start, end) {
+    this.html(start, end);
+  },
+  yaml(start, end) {
+    this.frontMatter = { start, end };
+    this.skip('yaml');
+  },
+  toml(start, end) {
+    this.frontMatter = { start, end };
+    this.skip('toml');
+  },
+  lineEnding(start, end) {
+    this.passage?.breakLine(start, end);
+  },
+};
+
+for (const type of LINE_BREAK_BEFORE) {
+  (ENTER as Record<string, Handler>)[type] = function (start, end) {
+    this.passage?.breakLine(start, end);
+  };
+}
+for (const type of LINE_BREAK_AFTER) {
+  (ENTER as Record<string, Handler>)[type] = function (start, end) {
+    this.passage?.continueLine(start, end);
+  };
+}
+
+const EXIT: Readonly<Record<string, Handler>> = {
+  paragraph() {
+    this.closeParagraph();
+  },
+  atxHeading() {
+    this.closeHeading();
+  },
+  setextHeading() {
+    this.closeHeading();
+  },
+  image() {
+    this.closePassage();
+  },
+  blockQuote() {
+    this.closeContainer();
+  },
+  gfmFootnoteDefinition() {
+    this.closeContainer();
+  },
+  listItem() {
+    this.closeContainer();
+  },
+  listOrdered() {
+    this.closeList();
+  },
+  listUnordered() {
+    this.closeList();
+  },
+  tableHeader() {
+    this.closePassage();
+  },
+  tableData() {
+    this.closePassage();
+  },
+  table() {
+    this.closeTable();
+  },
+};
+
+/** Reads Markdown; a leading byte order mark is passed over but counted. */
+export function readMarkdown(text: string): Note {
+  const base = text.startsWith('\uFEFF') ? 1 : 0;
+  const builder = new ProseBuilder(text, base);
+  parseMarkdown(text.slice(base), builder);
+  const { passages, tables, comments, frontMatter } = builder;
+  return { text, passages, tables, comments, ...(frontMatter ? { frontMatter } : {}) };
+}

@@ -3,7 +3,11 @@ import type { Size, System } from './model.ts';
 
 /** Rank of a USP size as written: "2-0", "2/0", "00", "0", "1-0", "#2". Undefined when it is none. */
 export function uspRank(text: string): number | undefined {
-  const clean = text.trim().replace(/^#/, '').replace(/[‐‑‒–—−]/g, '-').replace(/[oO]/g, '0');
+  const clean = text
+    .trim()
+    .replace(/^#/, '')
+    .replace(/[‐‑‒–—−]/g, '-')
+    .replace(/[oO]/g, '0');
   const dashed = /^([0-9]+(?:\.[0-9]+)?)[-/]0$/.exec(clean);
   if (dashed) return 1 - Number(dashed[1]);
   if (/^0{1,12}$/.test(clean)) return 1 - clean.length;

@@ -3,7 +3,14 @@
  */
 import type { ColourRow } from './rows.ts';
 
-export const NEEDLE_COLOUR_SOURCES = ['ISO6009-92', 'ISO6009-16', 'JPneedle', 'jawiki', 'jpnurse', 'de6009'] as const;
+export const NEEDLE_COLOUR_SOURCES = [
+  'ISO6009-92',
+  'ISO6009-16',
+  'JPneedle',
+  'jawiki',
+  'jpnurse',
+  'de6009',
+] as const;
 
 export const NEEDLE_COLOURS: readonly ColourRow[] = [
   { gauge: 10, colour: 'olive brown', confidence: 'confirmed' },

@@ -31,6 +31,7 @@ export interface NeedleRow {
     readonly max: number;
     readonly innerNormal: number;
     readonly innerThin: number;
+    readonly innerWidest?: number;
     readonly confidence: Confidence;
   };
   readonly nominal?: {

@@ -1,0 +1,19 @@
+/**
+ * Sizes: the systems, their values and where each value comes from. Knows nothing of text beyond one written value,
+ * of notes or of editors. Imports nothing above itself.
+ */
+export * from './colours.ts';
+export * from './compare.ts';
+export * from './convert.ts';
+export * from './diameter.ts';
+export * from './existence.ts';
+export * from './format.ts';
+export * from './interval.ts';
+export * from './materials.ts';
+export * from './model.ts';
+export * from './neighbours.ts';
+export * from './points.ts';
+export * from './sources.ts';
+export { FLOW, FLOW_SOURCES } from './tables/flow.ts';
+export { GUIDEWIRES } from './tables/guidewires.ts';
+export * from './wire.ts';

@@ -1,0 +1,60 @@
+/** Reports of `list`: every size mention. */
+import { safeLine } from '../escape.ts';
+import type { PlacedMention } from '../result.ts';
+import { paint } from './colour.ts';
+import type { ReportKind } from './model.ts';
+import { joined, uri } from './sarif.ts';
+
+const NAMES: Readonly<Record<string, string>> = { ambiguous: 'unclear' };
+
+export const listText: ReportKind = ({ colour }) => {
+  const p = paint(colour);
+  const row = (path: string, { place, text, system, value, device, material }: PlacedMention) => {
+    const where = p.strong(`${safeLine(path)}:${place.line}:${place.column}:`);
+    const about = [device, material].filter((word) => word !== undefined).join(', ');
+    return `${where} ${safeLine(text)}  ${NAMES[system] ?? system} ${value}${about ? `  ${p.faint(`(${about})`)}` : ''}\n`;
+  };
+  return {
+    note: ({ path, mentions }) => mentions.map((one) => row(path, one)).join(''),
+    end: ({ mentions, notes }) => `${p.strong(`${mentions} size mentions in ${notes} notes.`)}\n`,
+  };
+};
+
+export const listJsonl: ReportKind = () => ({
+  note: ({ path, mentions }) =>
+    mentions
+      .map(({ place, text, system, value, device, material }) => {
+        const { line, endLine, column, endColumn } = place;
+        return `${JSON.stringify({ file: path, line, endLine, column, endColumn, text, system, value, device, material })}\n`;
+      })
+      .join(''),
+});
+
+const MENTION_RULE = { id: 'size-mention', shortDescription: { text: 'A size written in the note' } };
+
+export const listSarif: ReportKind = () =>
+  joined(
+    ({ path, mentions }) =>
+      mentions.map(({ place, text, system, value }) => ({
+        ruleId: MENTION_RULE.id,
+        ruleIndex: 0,
+        kind: 'informational',
+        level: 'none',
+        message: { text: `${text}: ${NAMES[system] ?? system} ${value}` },
+        locations: [
+          {
+            physicalLocation: {
+              artifactLocation: { uri: uri(path) },
+              region: {
+                startLine: place.line,
+                startColumn: place.column,
+                endLine: place.endLine,
+                endColumn: place.endColumn,
+              },
+            },
+          },
+        ],
+        properties: { system, value },
+      })),
+    () => [MENTION_RULE],
+  );

@@ -1,0 +1,1 @@
+export { version as VERSION } from '../../../package.json';

@@ -1,0 +1,73 @@
+/**
+ * Bundles what ships into dist/. Each bundle is built only when its entry exists, so that a checkout of a
+ * part of the house still builds. Prints the size of every bundle.
+ *
+ * Usage: tsx server/tools/build.ts [--readable]
+ */
+import { existsSync, mkdirSync, rmSync, statSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type BuildOptions, build } from 'esbuild';
+
+const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
+const OUT = join(ROOT, 'dist');
+
+interface Bundle {
+  readonly entry: string;
+  readonly out: string;
+  readonly options: BuildOptions;
+}
+
+const node: BuildOptions = { platform: 'node', format: 'cjs', target: 'node20' };
+const desktop: BuildOptions = { ...node, external: ['vscode'] };
+const web: BuildOptions = { platform: 'browser', target: 'es2022' };
+
+const BUNDLES: readonly Bundle[] = [
+  { entry: 'server/src/entry/cli.ts', out: 'cli.cjs', options: node },
+  { entry: 'server/src/entry/server-node.ts', out: 'server-node.cjs', options: node },
+  {
+    entry: 'server/src/entry/server-worker.ts',
+    out: 'server-worker.js',
+    // Without the `worker` condition, entity decoding is bundled in its DOM form and fails in a worker.
+    options: { ...web, format: 'iife', conditions: ['worker', 'browser'] },
+  },
+  { entry: 'client/src/extension.ts', out: 'extension.cjs', options: desktop },
+  {
+    entry: 'client/src/extension.browser.ts',
+    out: 'extension.browser.cjs',
+    options: { ...web, format: 'cjs', external: ['vscode'] },
+  },
+  {
+    entry: 'server/src/entry/index.ts',
+    out: 'index.js',
+    options: {
+      platform: 'neutral',
+      format: 'esm',
+      target: 'es2022',
+      mainFields: ['module', 'main'],
+      conditions: ['worker'],
+    },
+  },
+];
+
+const readable = process.argv.includes('--readable');
+
+async function bundle(one: Bundle): Promise<string> {
+  const outfile = join(OUT, one.out);
+  await build({
+    entryPoints: [join(ROOT, one.entry)],
+    outfile,
+    bundle: true,
+    minify: !readable,
+    legalComments: 'none',
+    logLevel: 'warning',
+    absWorkingDir: ROOT,
+    ...one.options,
+  });
+  return `${(statSync(outfile).size / 1024).toFixed(0).padStart(6)} kB  ${relative(ROOT, outfile)}`;
+}
+
+rmSync(OUT, { recursive: true, force: true });
+mkdirSync(OUT, { recursive: true });
+const built = BUNDLES.filter((one) => existsSync(join(ROOT, one.entry)));
+for (const line of await Promise.all(built.map(bundle))) console.log(line);

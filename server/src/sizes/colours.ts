@@ -89,15 +89,12 @@ export const COLOURS: Readonly<Record<ColourCode, readonly Colour[]>> = {
 };
 
 /** Row of a gauge or French number; undefined when the code lists none. */
-export const colourRow = (code: ColourCode, size: number): Colour | undefined =>
+export const colourOf = (code: ColourCode, size: number): Colour | undefined =>
   COLOURS[code].find((row) => row.size === size);
-
-/** Colour of a gauge or French number as the code names it: "deep green". To judge a stated colour use `colourFits`. */
-export const colourOf = (code: ColourCode, size: number): string | undefined => colourRow(code, size)?.colour;
 
 /** May a size be called by this family in the code? Undefined when the code lists no colour for the size. */
 export const colourFits = (code: ColourCode, size: number, family: string): boolean | undefined =>
-  colourRow(code, size)?.families.includes(family);
+  colourOf(code, size)?.families.includes(family);
 
 /** Sizes that a colour family may mean in a code, rising. */
 export const gaugesOf = (code: ColourCode, family: string): number[] =>

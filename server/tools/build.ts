@@ -34,7 +34,7 @@ const BUNDLES: readonly Bundle[] = [
   { entry: 'client/src/extension.ts', out: 'extension.cjs', options: desktop },
   {
     entry: 'client/src/extension.browser.ts',
-    out: 'extension.browser.cjs',
+    out: 'extension.browser.js',
     options: { ...web, format: 'cjs', external: ['vscode'] },
   },
   {

@@ -1,0 +1,81 @@
+/**
+ * Makes the .vsix. Only what is named here gets in: the files are copied to a clean folder, with a manifest
+ * freed of what concerns developers, and packed there. Then the contents are checked.
+ *
+ * Usage: npm run package
+ */
+import { execFileSync } from 'node:child_process';
+import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { entriesOf, faults } from './contents.ts';
+
+const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
+const STAGE = join(ROOT, '.cache', 'stage');
+
+const FILES = [
+  'LICENSE',
+  'README.md',
+  'CHANGELOG.md',
+  'package.nls.json',
+  'package.nls.de.json',
+  'dist/extension.cjs',
+  'dist/extension.browser.js',
+  'dist/server-node.cjs',
+  'dist/server-worker.js',
+  'client/media',
+  'client/l10n',
+  'grammars/sizewright.tmLanguage.json',
+  'server/src/course/sizewright.course.schema.json',
+];
+
+/** Fields that only matter to who works on the source. `type` would make a browser host take the bundle as a module. */
+const DEVELOPMENT = [
+  'private',
+  'type',
+  'bin',
+  'scripts',
+  'devDependencies',
+  'dependencies',
+  'exports',
+  'types',
+  'files',
+];
+
+function stage(): { version: string } {
+  rmSync(STAGE, { recursive: true, force: true });
+  mkdirSync(STAGE, { recursive: true });
+  for (const file of FILES) {
+    if (existsSync(join(ROOT, file))) cpSync(join(ROOT, file), join(STAGE, file), { recursive: true });
+  }
+  const manifest = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8'));
+  for (const field of DEVELOPMENT) delete manifest[field];
+  manifest.engines = { vscode: manifest.engines.vscode };
+  writeFileSync(join(STAGE, 'package.json'), JSON.stringify(manifest, null, 2));
+  return manifest;
+}
+
+function pack(out: string): void {
+  const vsce = join(ROOT, 'node_modules', '@vscode', 'vsce', 'vsce');
+  const options = [
+    '--no-dependencies',
+    '--allow-missing-repository',
+    '--no-rewrite-relative-links',
+    '--out',
+    out,
+  ];
+  execFileSync(process.execPath, [vsce, 'package', ...options], {
+    cwd: STAGE,
+    stdio: ['ignore', 'ignore', 'inherit'],
+  });
+}
+
+const { version } = stage();
+const out = join(ROOT, `sizewright-${version}.vsix`);
+pack(out);
+const problems = faults(entriesOf(readFileSync(out)), statSync(out).size);
+if (problems.length > 0) {
+  for (const problem of problems) console.error(problem);
+  process.exit(1);
+}
+console.log(`${(statSync(out).size / 1024).toFixed(0)} kB  sizewright-${version}.vsix`);

@@ -1,0 +1,83 @@
+/** What can be done with one key: mend a finding, choose a reading, convert a size, mend everything safe. */
+import type { Edit, Finding } from '../checks/model.ts';
+import type { Analysis } from '../course/index.ts';
+import type { Mention } from '../mentions/model.ts';
+import type { Span } from '../notes/model.ts';
+import { convert } from '../sizes/index.ts';
+import type { System } from '../sizes/model.ts';
+import { lensOf } from './hover-mention.ts';
+import { findingsIn, meets } from './places.ts';
+
+export type ActionKind = 'quickfix' | 'refactor.rewrite' | 'source.fixAll';
+
+export interface Action {
+  readonly title: string;
+  readonly kind: ActionKind;
+  readonly edits: readonly Edit[];
+  /** The finding it mends. */
+  readonly finding?: Finding;
+  /** True for the one obvious fix. */
+  readonly preferred?: boolean;
+}
+
+/** Everything that can be done about what touches the span. */
+export const actionsIn = (analysis: Analysis, span: Span): Action[] => [
+  ...findingsIn(analysis, span).flatMap(fixesOf),
+  ...analysis.mentions.filter((mention) => meets(mention.source, span)).flatMap(conversionsOf),
+];
+
+const fixesOf = (finding: Finding): Action[] =>
+  finding.fixes.map((fix) => ({
+    title: fix.title,
+    kind: 'quickfix' as const,
+    edits: fix.edits,
+    finding,
+    ...(fix.safety === 'safe' ? { preferred: true } : {}),
+  }));
+
+/** Systems worth writing beside a size; inches only where they are the trade's unit. */
+const TARGETS: readonly System[] = ['millimetre', 'french', 'ep-metric', 'usp', 'inch'];
+
+/** "Write 14 Fr as 4.7 mm" and "Add (4.7 mm) after 14 Fr", for every conversion with one value. */
+function conversionsOf(mention: Mention): Action[] {
+  const size = mention.sizes[0];
+  if (mention.kind !== 'size' || size === undefined || mention.bound !== undefined) return [];
+  const useful = convert(size, lensOf(mention)).filter(
+    (each) => each.value !== undefined && TARGETS.includes(each.to),
+  );
+  return useful.flatMap((each): Action[] => [
+    rewrite(`Convert to ${each.text}`, mention.source, each.text),
+    rewrite(`Add (${each.text}) after ${mention.text}`, after(mention.source), ` (${each.text})`),
+  ]);
+}
+
+const after = (span: Span): Span => ({ start: span.end, end: span.end });
+
+const rewrite = (title: string, span: Span, text: string): Action => ({
+  title,
+  kind: 'refactor.rewrite',
+  edits: [{ span, text }],
+});
+
+/** Edits of every safe fix that do not overlap, in text order; each finding gives its first safe fix. */
+export function safeEdits(findings: readonly Finding[]): Edit[] {
+  const groups = findings
+    .filter((finding) => finding.deliberate === undefined)
+    .map((finding) => finding.fixes.find((fix) => fix.safety === 'safe')?.edits ?? [])
+    .filter((edits) => edits.length > 0)
+    .sort((a, b) => a[0]!.span.start - b[0]!.span.start);
+  const taken: Edit[] = [];
+  for (const edits of groups) if (!edits.some((edit) => overlaps(taken, edit))) taken.push(...edits);
+  return taken.sort((a, b) => a.span.start - b.span.start);
+}
+
+/** Groups come in text order, so only the last few taken edits can overlap. */
+function overlaps(taken: readonly Edit[], edit: Edit): boolean {
+  return taken
+    .slice(-8)
+    .some(
+      (other) =>
+        (other.span.start < edit.span.end && edit.span.start < other.span.end) ||
+        (other.span.start === edit.span.start && other.span.end === edit.span.end),
+    );
+}

@@ -1,0 +1,29 @@
+/** Hover of a statement: the verdict first, then the claim as read, the values and where they come from. */
+import type { Step } from '../checks/model.ts';
+import type { Statement } from '../claims/model.ts';
+import { blocks, escapeMarkdown } from './markdown.ts';
+import { CONFIDENCE_WORDS, STANCE_WORDS, VERDICT_WORDS } from './words.ts';
+
+export function statementHover(statement: Statement): string {
+  return blocks([headline(statement), values(statement.derivation), source(statement)]);
+}
+
+function headline(statement: Statement): string {
+  const stance = STANCE_WORDS[statement.stance];
+  const says = `The text says: ${escapeMarkdown(statement.says)}`;
+  if (stance !== '' && statement.stance !== 'denied') return `**${stance}.** ${says}`;
+  const holds = statement.verdict === 'agrees' ? '' : `  \n${escapeMarkdown(statement.holds)}`;
+  return `**${VERDICT_WORDS[statement.verdict]}.** ${says}${holds}`;
+}
+
+function values(steps: readonly Step[]): string {
+  return steps.map((step) => `- ${escapeMarkdown(step.text)}${doubt(step)}`).join('\n');
+}
+
+const doubt = (step: Step): string =>
+  step.confidence === undefined || step.confidence === 'confirmed'
+    ? ''
+    : ` *(${CONFIDENCE_WORDS[step.confidence]})*`;
+
+const source = (statement: Statement): string =>
+  statement.source === '' ? '' : `Source: ${escapeMarkdown(statement.source)}`;

@@ -1,0 +1,37 @@
+/** What a hover shows: the mention under the cursor, then the statements that hold there. */
+import type { Analysis } from '../course/index.ts';
+import type { Span } from '../notes/model.ts';
+import { mentionHover } from './hover-mention.ts';
+import { statementHover } from './hover-statement.ts';
+import { blocks } from './markdown.ts';
+import { mentionAt, statementsAt, touches } from './places.ts';
+
+export interface Hover {
+  readonly span: Span;
+  readonly markdown: string;
+}
+
+export interface HoverOptions {
+  /** Draw the size between its neighbours. */
+  readonly picture: boolean;
+}
+
+/** Statements shown at most; the shortest around the cursor come first. */
+const STATEMENTS = 2;
+
+/** The hover at an offset, undefined where the note says nothing about a size. */
+export function hoverAt(analysis: Analysis, offset: number, options: HoverOptions): Hover | undefined {
+  const mention = mentionAt(analysis, offset);
+  const judged = statementsAt(analysis, offset)
+    .filter(
+      (statement) =>
+        mention !== undefined ||
+        touches(statement.claim.focus, offset) ||
+        statement.verdict !== 'cannot-tell',
+    )
+    .slice(0, STATEMENTS);
+  const span = mention?.source ?? judged[0]?.claim.focus;
+  if (span === undefined) return undefined;
+  const parts = [mention && mentionHover(mention, options), ...judged.map(statementHover)];
+  return { span, markdown: blocks([parts.filter(Boolean).join('\n\n---\n\n')]) };
+}

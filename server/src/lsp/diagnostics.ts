@@ -1,0 +1,67 @@
+/** Findings as the protocol's diagnostics. */
+import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Finding, Severity } from '../checks/model.ts';
+import { type Analysis, hash } from '../course/index.ts';
+import { docsOf } from './docs.ts';
+import { rangeOf } from './positions.ts';
+import type { EditorSettings } from './settings.ts';
+
+const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  info: DiagnosticSeverity.Information,
+  hint: DiagnosticSeverity.Hint,
+};
+
+/** Shown as the origin of every diagnostic. */
+export const ORIGIN = 'sizewright';
+
+/** Findings a reader is to see: none that a deliberate mark covers, none the settings turn off. */
+export function shown(analysis: Analysis, settings: EditorSettings): Finding[] {
+  if (!settings.findings) return [];
+  return analysis.findings.filter(
+    (finding) => finding.deliberate === undefined && (settings.unclear || finding.kind !== 'ambiguity'),
+  );
+}
+
+export function diagnosticsOf(document: TextDocument, findings: readonly Finding[]): Diagnostic[] {
+  return findings.map((finding) => diagnosticOf(document, finding));
+}
+
+export function diagnosticOf(document: TextDocument, finding: Finding): Diagnostic {
+  const docs = docsOf(finding.check);
+  return {
+    range: rangeOf(document, finding.span),
+    severity: SEVERITIES[finding.severity],
+    code: finding.check,
+    ...(docs === undefined ? {} : { codeDescription: { href: docs } }),
+    source: ORIGIN,
+    message: messageOf(finding),
+    ...(finding.unnecessary === true ? { tags: [DiagnosticTag.Unnecessary] } : {}),
+    ...related(document, finding),
+  };
+}
+
+/** "Says X. Holds Y. (Source)" in plain text: clients show no markup here. */
+function messageOf(finding: Finding): string {
+  const source = finding.source === '' ? '' : ` (${finding.source})`;
+  return [finding.says, `${finding.holds}${source}`].filter((part) => part.trim() !== '').join('\n');
+}
+
+function related(document: TextDocument, finding: Finding): Pick<Diagnostic, 'relatedInformation'> {
+  const places = finding.related.map((each) => ({
+    location: {
+      uri: each.note ?? document.uri,
+      range: each.note === undefined ? rangeOf(document, each.span) : START,
+    },
+    message: each.message,
+  }));
+  return places.length === 0 ? {} : { relatedInformation: places };
+}
+
+/** Spans in another note are offsets of a text that may not be open; the note itself is what matters. */
+const START = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+
+/** Same diagnostics, same id: a client that has them is told so instead of getting them again. */
+export const resultId = (diagnostics: readonly Diagnostic[]): string => hash(JSON.stringify(diagnostics));

@@ -20,8 +20,11 @@ export function parseValue(system: System, text: string): Size | undefined {
   return value === undefined || !Number.isFinite(value) ? undefined : { system, value };
 }
 
+/** "4.7", "4,7", ".035"; a fraction of an inch "5/8" or "1 1/2" too. */
 function number(text: string): number | undefined {
   const clean = text.trim().replace(',', '.');
+  const fraction = /^(?:([0-9]{1,3}) )?([0-9]{1,3})\/([0-9]{1,3})$/.exec(clean);
+  if (fraction) return Number(fraction[1] ?? 0) + Number(fraction[2]) / Number(fraction[3]);
   return /^[0-9]*\.?[0-9]+$/.test(clean) ? Number(clean) : undefined;
 }
 

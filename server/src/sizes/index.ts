@@ -12,6 +12,7 @@ export * from './interval.ts';
 export * from './materials.ts';
 export * from './model.ts';
 export * from './neighbours.ts';
+export { type Drawn, drawSizes, escapeXml, type Picture } from './picture.ts';
 export * from './points.ts';
 export * from './sources.ts';
 export { FLOW, FLOW_SOURCES } from './tables/flow.ts';

@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+/** Tests in real editors: one after another, with time for a first installation. */
+export default defineConfig({
+  test: {
+    include: ['tests/host/**/*.test.ts'],
+    testTimeout: 240_000,
+    hookTimeout: 900_000,
+    fileParallelism: false,
+    reporters: ['verbose'],
+  },
+});

@@ -1,7 +1,8 @@
 /** "a 24 G is a large-bore line", "large-bore access, 14 or 16 G". */
-import { CATEGORIES, type CategoryRow } from '../words/categories.ts';
+
 import type { Item } from '../text/items.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { CATEGORIES, type CategoryRow } from '../words/categories.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const category: Construction = {
@@ -58,13 +59,18 @@ function rowFor(form: Form, group: Group): CategoryRow | undefined {
   const system = group.sizes[0]!.system;
   const device = group.mentions.find((m) => m.device)?.device;
   return CATEGORIES.find(
-    (row) => row.system === system && row.forms.includes(form.text) && (!row.devices || (device !== undefined && row.devices.includes(device))),
+    (row) =>
+      row.system === system &&
+      row.forms.includes(form.text) &&
+      (!row.devices || (device !== undefined && row.devices.includes(device))),
   );
 }
 
 const TIES = new Set(
   `is are was counts as a an the perfectly good fine proper true real , ( : — – = means mean line lines access iv ivs cannula cannulae
-  cannulas catheter catheters venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such`.split(/\s+/),
+  cannulas catheter catheters venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such`.split(
+    /\s+/,
+  ),
 );
 
 function tied(items: readonly Item[], form: Form, g: Group): boolean {

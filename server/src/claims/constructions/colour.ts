@@ -16,13 +16,16 @@ export const colour: Construction = {
   id: 'colour',
   read(scene) {
     const colours = coloursIn(scene.items);
-    const sizes = groups(scene.items).filter((g) => g.mentions.length === 1 && g.sizes.length === 1 && coded(g));
+    const sizes = groups(scene.items).filter(
+      (g) => g.mentions.length === 1 && g.sizes.length === 1 && coded(g),
+    );
     if (colours.length === 0 || sizes.length === 0) return [];
     return pairUp(scene.items, colours, sizes).map(([c, g]) => reading(scene, c, g));
   },
 };
 
-const coded = (group: Group) => group.sizes[0]!.system === 'needle-gauge' || group.sizes[0]!.system === 'french';
+const coded = (group: Group) =>
+  group.sizes[0]!.system === 'needle-gauge' || group.sizes[0]!.system === 'french';
 
 const SHADES = new Set(['deep', 'dark', 'light', 'pale', 'medium', 'bright', 'mid', 'iso']);
 
@@ -35,15 +38,40 @@ function coloursIn(items: readonly Item[]): Colour[] {
     return [{ at: from, to: at, family: item.colour }];
   });
 }
-const NOT_HUB = new Set(['flag', 'flags', 'cells', 'cell', 'blood', 'card', 'cards', 'zone', 'list', 'top', 'coat', 'book', 'tube', 'tubes', 'skin', 'bag', 'bags', 'bin', 'matter']);
+const NOT_HUB = new Set([
+  'flag',
+  'flags',
+  'cells',
+  'cell',
+  'blood',
+  'card',
+  'cards',
+  'zone',
+  'list',
+  'top',
+  'coat',
+  'book',
+  'tube',
+  'tubes',
+  'skin',
+  'bag',
+  'bags',
+  'bin',
+  'matter',
+]);
 
 /** Colours and sizes that alternate are paired in order; anything less regular is not read. */
-function pairUp(items: readonly Item[], colours: readonly Colour[], sizes: readonly Group[]): [Colour, Group][] {
+function pairUp(
+  items: readonly Item[],
+  colours: readonly Colour[],
+  sizes: readonly Group[],
+): [Colour, Group][] {
   const clauses = split(items);
   return clauses.flatMap(([from, to]) => {
     const cs = colours.filter((c) => c.at >= from && c.to < to);
     const gs = sizes.filter((g) => g.from >= from && g.to < to);
-    if (cs.length === gs.length && alternate(cs, gs)) return cs.map((c, i): [Colour, Group] => [c, gs[i]!]).filter(([c, g]) => tied(items, c, g));
+    if (cs.length === gs.length && alternate(cs, gs))
+      return cs.map((c, i): [Colour, Group] => [c, gs[i]!]).filter(([c, g]) => tied(items, c, g));
     if (cs.length === 1 && gs.length === 2 && cs[0]!.to < gs[0]!.from)
       return gs.map((g): [Colour, Group] => [cs[0]!, g]).filter(([c, g]) => g !== gs[0] || tied(items, c, g));
     return [];
@@ -65,23 +93,42 @@ function split(items: readonly Item[]): [number, number][] {
 /** Either every colour comes before its size or every one after it. */
 function alternate(colours: readonly Colour[], sizes: readonly Group[]): boolean {
   const before = colours.every((c, i) => c.to < sizes[i]!.from && (i === 0 || c.at > sizes[i - 1]!.to));
-  const after = colours.every((c, i) => c.at > sizes[i]!.to && (i + 1 >= sizes.length || c.to < sizes[i + 1]!.from));
+  const after = colours.every(
+    (c, i) => c.at > sizes[i]!.to && (i + 1 >= sizes.length || c.to < sizes[i + 1]!.from),
+  );
   return before || after;
 }
 
 const TIES = new Set(
   `is are was = : , - – ( the a an hub hubs cannula cannulae needle one means for ones on as of marks wears has have with in its comes come
   colour color coloured colored and tells you that are holding it gets get carries valve catheter foley shows signals says to mean cap plastic
-  size iv hypodermic your this by standard code chart iso hub's wings flange by holds hold be gives give always goes belongs stands so it's you're chooses`.split(/\s+/),
+  size iv hypodermic your this by standard code chart iso hub's wings flange by holds hold be gives give always goes belongs stands so it's you're chooses`.split(
+    /\s+/,
+  ),
 );
 
 /** Only tying words may stand between a colour and its size, and not many. */
 function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const [from, to] = c.to < g.from ? [c.to, g.from] : [g.to, c.at];
   const between = items.slice(from + 1, to);
-  return between.length <= 14 && between.every((item) => TIES.has(item.word) || item.deviceNoun || CODE_WORDS.has(item.word) || SHADES.has(item.word));
+  return (
+    between.length <= 14 &&
+    between.every(
+      (item) => TIES.has(item.word) || item.deviceNoun || CODE_WORDS.has(item.word) || SHADES.has(item.word),
+    )
+  );
 }
-const CODE_WORDS = new Set(['international', '6009', '10555-5', '10555', 'colour-code', 'same', 'needles', 'cannulas', 'universal']);
+const CODE_WORDS = new Set([
+  'international',
+  '6009',
+  '10555-5',
+  '10555',
+  'colour-code',
+  'same',
+  'needles',
+  'cannulas',
+  'universal',
+]);
 
 function reading(scene: Scene, c: Colour, g: Group): Reading {
   const device = deviceOf(scene, g);

@@ -1,7 +1,7 @@
 /** Two sizes set against each other by opposite words: "the 18 is the skinny one, the 24 the fat one". */
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
-import type { Construction, Reading } from './model.ts';
+import type { Construction } from './model.ts';
 import { comparison } from './than.ts';
 
 export const contrast: Construction = {
@@ -21,14 +21,17 @@ export const contrast: Construction = {
   },
 };
 
-const family = (m: Measured) => (m.axis === 'outer' || m.axis === 'bore' || m.axis === 'hole' ? 'size' : m.axis);
+const family = (m: Measured) =>
+  m.axis === 'outer' || m.axis === 'bore' || m.axis === 'hole' ? 'size' : m.axis;
 
 function owned(words: readonly Measured[], group: Group, limit: number): Measured | undefined {
   const mine = words.filter((m) => m.at > group.to && m.at < limit && m.at - group.to <= 6);
   return mine.length === 1 ? mine[0] : undefined;
 }
 
-const TIES = new Set('is are was the a an one needle cannula catheter wire suture thread as being = : , looks feels'.split(' '));
+const TIES = new Set(
+  'is are was the a an one needle cannula catheter wire suture thread as being = : , looks feels'.split(' '),
+);
 
 function clean(scene: Scene, group: Group, word: Measured): boolean {
   return scene.items.slice(group.to + 1, word.at).every((item) => TIES.has(item.word) || item.deviceNoun);

@@ -75,7 +75,12 @@ function claim(scene: Scene, from: number, number: NumberSide, size: SizeSide): 
     size: size.sign === 1 ? 'up' : 'down',
     ...(number.system === 'usp-zeros' ? { zeros: true } : {}),
   };
-  return { claim: made, at, from: from + Math.min(number.at, size.at), to: from + Math.max(number.to, size.to) };
+  return {
+    claim: made,
+    at,
+    from: from + Math.min(number.at, size.at),
+    to: from + Math.max(number.to, size.to),
+  };
 }
 
 function numberSides(scene: Scene, items: readonly Item[], words: readonly Measured[]): NumberSide[] {
@@ -85,7 +90,7 @@ function numberSides(scene: Scene, items: readonly Item[], words: readonly Measu
     const system = word.system ?? systemNear(scene, items, word.to);
     if (!system || system === 'usp') continue;
     const theForm = items[word.at - 1]?.word === 'the' || items[word.at + 1]?.word === 'the';
-    if (word.idiom && !(theForm && word.sign !== 0 && false)) continue;
+    if (word.idiom) continue;
     if (word.degree === 'plain' && !theForm && !PLAIN_NUMBER.has(items[word.at]!.word)) continue;
     found.push({ at: word.at, to: word.to, system, sign: word.sign });
   }
@@ -102,16 +107,43 @@ function changing(scene: Scene, items: readonly Item[]): NumberSide[] {
     if (!noun || noun === 'usp') continue;
     const zero = noun === 'usp-zeros';
     const before = items.slice(Math.max(0, i - 3), i).findLast((near) => ADDED.has(near.word));
-    if (zero && before) return [{ at: i, to: i, system: noun, sign: before.word === 'fewer' || before.word === 'drop' ? -1 : 1 }];
-    const after = i + 1 + items.slice(i + 1, i + 5).findIndex((near) => UP.has(near.word) || DOWN.has(near.word));
+    if (zero && before)
+      return [
+        { at: i, to: i, system: noun, sign: before.word === 'fewer' || before.word === 'drop' ? -1 : 1 },
+      ];
+    const after =
+      i + 1 + items.slice(i + 1, i + 5).findIndex((near) => UP.has(near.word) || DOWN.has(near.word));
     if (after <= i) continue;
     if (items.slice(i + 1, after).some((near) => near.axisNoun && near.axisNoun.axis !== 'number')) continue;
-    if (items.slice(i + 1, after).some((near) => near.kind === 'punctuation' || near.kind === 'size' || near.word === 'means' || near.word === 'is')) continue;
+    if (
+      items
+        .slice(i + 1, after)
+        .some(
+          (near) =>
+            near.kind === 'punctuation' ||
+            near.kind === 'size' ||
+            near.word === 'means' ||
+            near.word === 'is',
+        )
+    )
+      continue;
     return [{ at: i, to: after, system: noun, sign: UP.has(items[after]!.word) ? 1 : -1 }];
   }
   return [];
 }
-const ADDED = new Set(['extra', 'more', 'another', 'additional', 'added', 'add', 'adding', 'every', 'each', 'fewer', 'drop']);
+const ADDED = new Set([
+  'extra',
+  'more',
+  'another',
+  'additional',
+  'added',
+  'add',
+  'adding',
+  'every',
+  'each',
+  'fewer',
+  'drop',
+]);
 
 /** The system a bare "number" belongs to: named near it, or the only one spoken of here. */
 function systemNear(scene: Scene, items: readonly Item[], at: number): NumberSide['system'] | undefined {
@@ -123,15 +155,27 @@ function systemNear(scene: Scene, items: readonly Item[], at: number): NumberSid
   const systems = [...spoken].filter((system) => system === 'needle-gauge' || system === 'french');
   if (systems.length === 1 && spoken.size === 1) return systems[0];
   if (named.size > 1 || spoken.size > 0) return undefined;
-  return scene.system === 'needle-gauge' || scene.system === 'french' || scene.system === 'ep-metric' ? scene.system : undefined;
+  return scene.system === 'needle-gauge' || scene.system === 'french' || scene.system === 'ep-metric'
+    ? scene.system
+    : undefined;
 }
 
 const SIZE_AXES = new Set<Axis>(['outer', 'bore', 'flow', 'hole', 'strength']);
 
-function sizeSides(items: readonly Item[], words: readonly Measured[], numbers: readonly NumberSide[]): SizeSide[] {
+function sizeSides(
+  items: readonly Item[],
+  words: readonly Measured[],
+  numbers: readonly NumberSide[],
+): SizeSide[] {
   const taken = (at: number) => numbers.some((side) => at >= side.at && at <= side.to);
   const found: SizeSide[] = words
-    .filter((m) => SIZE_AXES.has(m.axis) && !taken(m.at) && !m.idiom && (m.degree === 'comparative' || theForm(items, m)))
+    .filter(
+      (m) =>
+        SIZE_AXES.has(m.axis) &&
+        !taken(m.at) &&
+        !m.idiom &&
+        (m.degree === 'comparative' || theForm(items, m)),
+    )
     .map((m) => ({ at: m.at, to: m.to, axis: m.axis, sign: m.sign }));
   for (let i = 0; i < items.length; i++) {
     const change = AXIS_CHANGE.get(items[i]!.word);
@@ -141,16 +185,23 @@ function sizeSides(items: readonly Item[], words: readonly Measured[], numbers: 
   return found;
 }
 
-const theForm = (items: readonly Item[], m: Measured) => items[m.at - 1]?.word === 'the' && m.degree !== 'plain';
+const theForm = (items: readonly Item[], m: Measured) =>
+  items[m.at - 1]?.word === 'the' && m.degree !== 'plain';
 
 /** "the bore falls", "diameter goes up". */
 function axisMoves(items: readonly Item[], taken: (at: number) => boolean): SizeSide[] {
   for (let i = 0; i < items.length; i++) {
-    const noun = items[i]!.axisNoun ?? (items[i]!.deviceNoun ? { axis: 'outer' as const, sign: 1 as const } : undefined);
+    const noun =
+      items[i]!.axisNoun ?? (items[i]!.deviceNoun ? { axis: 'outer' as const, sign: 1 as const } : undefined);
     if (!noun || !SIZE_AXES.has(noun.axis) || taken(i)) continue;
     const near = items.slice(i + 1, i + 4);
     const offset = near.findIndex((item) => UP.has(item.word) || DOWN.has(item.word));
-    if (offset < 0 || taken(i + 1 + offset) || near.slice(0, offset).some((item) => item.kind === 'punctuation')) continue;
+    if (
+      offset < 0 ||
+      taken(i + 1 + offset) ||
+      near.slice(0, offset).some((item) => item.kind === 'punctuation')
+    )
+      continue;
     const up = UP.has(near[offset]!.word) ? 1 : -1;
     return [{ at: i + 1 + offset, to: i + 1 + offset, axis: noun.axis, sign: (up * noun.sign) as 1 | -1 }];
   }
@@ -163,20 +214,44 @@ function linked(items: readonly Item[], number: NumberSide, size: SizeSide): boo
   return to - from <= 14 && !items.slice(from + 1, to).some((item) => item.kind === 'size');
 }
 
-const INVERSE = new Set(['inverse', 'inversely', 'opposite', 'backwards', 'backward', 'reverse', 'reversed', 'upside-down', 'contrary', 'inverted']);
+const INVERSE = new Set([
+  'inverse',
+  'inversely',
+  'opposite',
+  'backwards',
+  'backward',
+  'reverse',
+  'reversed',
+  'upside-down',
+  'contrary',
+  'inverted',
+]);
 const STRAIGHT = new Set(['directly', 'proportional', 'proportionally', 'proportionate', 'same']);
 
 /** "gauge is inversely related to bore", "French runs backwards". */
 function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[] {
   const at = items.findIndex((item) => INVERSE.has(item.word));
-  const straight = at < 0 ? items.findIndex((item, i) => item.word === 'proportional' || (STRAIGHT.has(item.word) && /^(?:proportional|direction|way)$/.test(items[i + 1]?.word ?? ''))) : -1;
+  const straight =
+    at < 0
+      ? items.findIndex(
+          (item, i) =>
+            item.word === 'proportional' ||
+            (STRAIGHT.has(item.word) && /^(?:proportional|direction|way)$/.test(items[i + 1]?.word ?? '')),
+        )
+      : -1;
   const cue = at >= 0 ? at : straight;
   if (cue < 0) return [];
-  const systems = [...new Set(items.flatMap((item) => (item.system ? [item.system] : [])))].filter((s) => s !== 'usp');
-  const related = items.some((item) => item.axisNoun && item.axisNoun.axis !== 'number') || /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? '');
+  const systems = [...new Set(items.flatMap((item) => (item.system ? [item.system] : [])))].filter(
+    (s) => s !== 'usp',
+  );
+  const related =
+    items.some((item) => item.axisNoun && item.axisNoun.axis !== 'number') ||
+    /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? '');
   const first = systems[0];
   if (systems.length !== 1 || !first || !related) return [];
-  const other = items.some((item) => item.word === 'scale' || item.word === 'system') && items.some((item) => item.word === 'of' && items[items.indexOf(item) - 1]?.word === 'opposite');
+  const other =
+    items.some((item) => item.word === 'scale' || item.word === 'system') &&
+    items.some((item) => item.word === 'of' && items[items.indexOf(item) - 1]?.word === 'opposite');
   if (other) return [];
   const side: NumberSide = { at: cue, to: cue, system: first, sign: 1 };
   return [claim(scene, from, side, { at: cue, to: cue, axis: 'outer', sign: at >= 0 ? -1 : 1 })];

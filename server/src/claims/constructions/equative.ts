@@ -5,9 +5,42 @@ import { distinct, type Group, groups, type Scene, sameSystem } from '../text/sc
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
-const SAME = new Set(['same', 'identical', 'equal', 'equals', 'interchangeable', 'synonym', 'synonyms', 'synonymous', '=', 'equivalent', 'nicknames', 'alias', 'nickname', 'alike']);
-const SAY = /\b(?:another name for|(?:way|ways) (?:to|of) (?:say|saying|write|writing)|short for|shorthand for|also (?:called|written|known as)|no different from|one and the same|i\.e)\b/;
-const SIZE_WORDS = new Set(['size', 'diameter', 'thickness', 'calibre', 'caliber', 'bore', 'thread', 'needle', 'suture', 'strand', 'thing', 'gauge', 'wire', 'catheter', 'tube', 'width']);
+const SAME = new Set([
+  'same',
+  'identical',
+  'equal',
+  'equals',
+  'interchangeable',
+  'synonym',
+  'synonyms',
+  'synonymous',
+  '=',
+  'equivalent',
+  'nicknames',
+  'alias',
+  'nickname',
+  'alike',
+]);
+const SAY =
+  /\b(?:another name for|(?:way|ways) (?:to|of) (?:say|saying|write|writing)|short for|shorthand for|also (?:called|written|known as)|no different from|one and the same|i\.e)\b/;
+const SIZE_WORDS = new Set([
+  'size',
+  'diameter',
+  'thickness',
+  'calibre',
+  'caliber',
+  'bore',
+  'thread',
+  'needle',
+  'suture',
+  'strand',
+  'thing',
+  'gauge',
+  'wire',
+  'catheter',
+  'tube',
+  'width',
+]);
 
 export const equative: Construction = {
   id: 'equative',
@@ -21,7 +54,16 @@ export const equative: Construction = {
 };
 
 function reading(scene: Scene, at: number, left: Group, right: Group): Reading {
-  const word: Measured = { at, to: at, axis: 'outer', sign: 1, degree: 'plain', excess: false, idiom: false, attributive: false };
+  const word: Measured = {
+    at,
+    to: at,
+    axis: 'outer',
+    sign: 1,
+    degree: 'plain',
+    excess: false,
+    idiom: false,
+    attributive: false,
+  };
   return comparison(scene, 'equative', left, right, word, 'same');
 }
 
@@ -47,7 +89,8 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
     if (items[i]!.word !== 'as' || items[i + 2]!.word !== 'as') continue;
     const magnitude = items[i + 1]!.magnitude;
     if (magnitude?.degree !== 'plain' || magnitude.axis === 'other' || magnitude.axis === 'number') continue;
-    if (['twice', 'half', 'times', 'nearly', 'almost', 'nowhere'].includes(items[i - 1]?.word ?? '')) continue;
+    if (['twice', 'half', 'times', 'nearly', 'almost', 'nowhere'].includes(items[i - 1]?.word ?? ''))
+      continue;
     const left = all.filter((g) => g.to < i).at(-1);
     const right = all.find((g) => g.from > i + 2 && g.from <= i + 6);
     if (left && right && sameSystem(left, right)) return [reading(scene, i + 1, left, right)];

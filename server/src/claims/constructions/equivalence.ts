@@ -17,8 +17,14 @@ const IDLE = new Set(
   actually still really then for french gauge number size's silk nylon gut polypropylene converted stated labelled label tray old hypodermic iv tall fr g
   and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
 );
-const MEASURE_AFTER = new Set('across wide thick outer outside od o.d diameter round inner inside bore id i.d'.split(' '));
-const LENGTH_AFTER = new Set('long length deep apart above below from of away high tall proximal distal margin margins bite bites'.split(' '));
+const MEASURE_AFTER = new Set(
+  'across wide thick outer outside od o.d diameter round inner inside bore id i.d'.split(' '),
+);
+const LENGTH_AFTER = new Set(
+  'long length deep apart above below from of away high tall proximal distal margin margins bite bites'.split(
+    ' ',
+  ),
+);
 
 export const equivalence: Construction = {
   id: 'equivalence',
@@ -32,7 +38,11 @@ export const equivalence: Construction = {
 function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const { items } = scene;
   const [a, b] = [left.sizes[0]!, right.sizes[0]!];
-  if (a.system === b.system || !(LENGTHS.has(a.system) || LENGTHS.has(b.system) || crossed(a.system, b.system))) return [];
+  if (
+    a.system === b.system ||
+    !(LENGTHS.has(a.system) || LENGTHS.has(b.system) || crossed(a.system, b.system))
+  )
+    return [];
   if (left.mentions.length > 1 || right.mentions.length > 1) return [];
   const between = items.slice(left.to + 1, right.from);
   if (between.length > 9 || !ties(items, between, right)) return [];
@@ -43,14 +53,23 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
 /** USP and metric numbers, or gauge and French, may also be set equal. */
 function crossed(a: string, b: string): boolean {
   const sutures = new Set(['usp', 'ep-metric']);
-  return (sutures.has(a) && sutures.has(b)) || (new Set([a, b]).has('french') && new Set([a, b]).has('needle-gauge'));
+  return (
+    (sutures.has(a) && sutures.has(b)) ||
+    (new Set([a, b]).has('french') && new Set([a, b]).has('needle-gauge'))
+  );
 }
 
 function ties(items: readonly Item[], between: readonly Item[], right: Group): boolean {
   const words = between.map((item) => item.word);
   const extra = words.filter((word, i) => !IDLE.has(word) && !EQUAL.has(word) && !between[i]!.deviceNoun);
   if (extra.length > 0) return false;
-  if (words.includes('and') || words.includes('than') || words.includes('to') && !words.some((w) => ['comes', 'corresponds', 'converts', 'translates', 'equal', 'works'].includes(w))) return false;
+  if (
+    words.includes('and') ||
+    words.includes('than') ||
+    (words.includes('to') &&
+      !words.some((w) => ['comes', 'corresponds', 'converts', 'translates', 'equal', 'works'].includes(w)))
+  )
+    return false;
   if (words.some((word) => EQUAL.has(word))) return true;
   const bracket = words[0] === '(' || (words.length <= 4 && words.includes('('));
   if (bracket || words.includes(':')) return true;
@@ -70,10 +89,13 @@ const lengthAfter = (items: readonly Item[], right: Group) =>
 function make(scene: Scene, left: Group, right: Group, between: readonly Item[]): Reading {
   const { items } = scene;
   const near = [...between, ...items.slice(right.to + 1, right.to + 4)].map((item) => item.word);
-  const inner = near.some((word) => ['inner', 'inside', 'internal', 'bore', 'lumen', 'id', 'i.d'].includes(word));
+  const inner = near.some((word) =>
+    ['inner', 'inside', 'internal', 'bore', 'lumen', 'id', 'i.d'].includes(word),
+  );
   const length = [...left.mentions, ...right.mentions].some((mention) => mention.length);
   const approximate =
-    near.some((word) => APPROXIMATE.has(word)) || [...left.mentions, ...right.mentions].some((m) => m.approximate);
+    near.some((word) => APPROXIMATE.has(word)) ||
+    [...left.mentions, ...right.mentions].some((m) => m.approximate);
   const target = LENGTHS.has(right.sizes[0]!.system) || !LENGTHS.has(left.sizes[0]!.system) ? right : left;
   const claim: EquivalenceClaim = {
     kind: 'equivalence',
@@ -88,17 +110,38 @@ function make(scene: Scene, left: Group, right: Group, between: readonly Item[])
   return { claim, at: right.from, from: left.from, to: right.to };
 }
 
-const APPROXIMATE = new Set(['about', 'around', 'roughly', 'approximately', 'approx', 'nearly', 'almost', '≈', '~', 'hair', 'shade', 'touch', 'near', 'say']);
+const APPROXIMATE = new Set([
+  'about',
+  'around',
+  'roughly',
+  'approximately',
+  'approx',
+  'nearly',
+  'almost',
+  '≈',
+  '~',
+  'hair',
+  'shade',
+  'touch',
+  'near',
+  'say',
+]);
 
 /** "And a fifteen French? Fifteen millimetres": a short answer to a question about one size. */
 function answered(scene: Scene, all: readonly Group[]): Reading[] {
   const previous = scene.before.at(-1) ?? scene.context.at(-1);
   const answer = all[0];
-  if (!previous || previous.close !== '?' || !answer || answer.mentions.length > 1) return [];
+  if (previous?.close !== '?' || !answer || answer.mentions.length > 1) return [];
   if (answer.from > 3 || !LENGTHS.has(answer.sizes[0]!.system) || answer.mentions[0]!.length) return [];
   const asked = groups(previous.items);
   const left = asked[0];
-  if (asked.length !== 1 || !left || left.mentions.length > 1 || left.sizes[0]!.system === answer.sizes[0]!.system) return [];
+  if (
+    asked.length !== 1 ||
+    !left ||
+    left.mentions.length > 1 ||
+    left.sizes[0]!.system === answer.sizes[0]!.system
+  )
+    return [];
   if (previous.items.length > 14 || CHOICE.test(previous.items.map((item) => item.word).join(' '))) return [];
   return [make(scene, left, answer, [])];
 }

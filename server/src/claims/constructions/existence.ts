@@ -8,10 +8,15 @@ export const existence: Construction = {
   read(scene) {
     return groups(scene.items).flatMap((group) =>
       group.mentions.flatMap((mention) => {
-        const lens = { ...(mention.device ? { device: mention.device } : {}), ...(mention.material ? { material: mention.material } : {}) };
+        const lens = {
+          ...(mention.device ? { device: mention.device } : {}),
+          ...(mention.material ? { material: mention.material } : {}),
+        };
         const missing = mention.sizes.some((size) => exists(size, lens).exists === 'no');
         const at = scene.items.findIndex((item) => item.mention === mention);
-        return missing && at >= 0 ? [reading(scene, at, { ...group, mentions: [mention], sizes: mention.sizes })] : [];
+        return missing && at >= 0
+          ? [reading(scene, at, { ...group, mentions: [mention], sizes: mention.sizes })]
+          : [];
       }),
     );
   },

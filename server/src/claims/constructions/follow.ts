@@ -48,7 +48,9 @@ function twoGroups(scene: Scene, previous: Sentence): [Group, Group] | undefined
   const earlier = scene.before.at(-2);
   const one = earlier ? distinct(groups(earlier.items)) : [];
   const [a, b] = [one[0], here[0]];
-  return one.length === 1 && here.length === 1 && a && b && sameSystem(a, b) && !sameSizes(a, b) ? [a, b] : undefined;
+  return one.length === 1 && here.length === 1 && a && b && sameSystem(a, b) && !sameSizes(a, b)
+    ? [a, b]
+    : undefined;
 }
 
 function pronoun(scene: Scene, word: Measured, previous: Sentence): Reading[] {

@@ -6,10 +6,37 @@ import type { Construction, Reading } from './model.ts';
 type Operation = 'times' | 'over';
 
 const DIVIDE = new Set(['÷', '/', 'divide', 'divided', 'dividing', 'over', 'third', 'divides']);
-const MULTIPLY = new Set(['×', '*', 'x', 'multiply', 'multiplied', 'multiplying', 'times', 'triple', 'tripled', 'thrice', 'treble', 'tripling']);
+const MULTIPLY = new Set([
+  '×',
+  '*',
+  'x',
+  'multiply',
+  'multiplied',
+  'multiplying',
+  'times',
+  'triple',
+  'tripled',
+  'thrice',
+  'treble',
+  'tripling',
+]);
 const MM = /^(?:mm|millimet(?:re|er)s?|millimetric)$/;
 const NUMBERS: ReadonlyMap<string, number> = new Map([
-  ['two', 2], ['three', 3], ['four', 4], ['five', 5], ['ten', 10], ['pi', 3.14], ['π', 3.14], ['2', 2], ['3', 3], ['4', 4], ['5', 5], ['10', 10], ['3.14', 3.14], ['2.5', 2.5], ['third', 3],
+  ['two', 2],
+  ['three', 3],
+  ['four', 4],
+  ['five', 5],
+  ['ten', 10],
+  ['pi', 3.14],
+  ['π', 3.14],
+  ['2', 2],
+  ['3', 3],
+  ['4', 4],
+  ['5', 5],
+  ['10', 10],
+  ['3.14', 3.14],
+  ['2.5', 2.5],
+  ['third', 3],
 ]);
 
 export const formula: Construction = {
@@ -55,7 +82,13 @@ function factor(items: readonly Item[], at: number): number | undefined {
  * Which side the operation acts on: the operand of the operation is the nearer of French and millimetre words;
  * the result is the other. "to get millimetres, divide French by 3"; "French is three times the diameter".
  */
-function frenchFormula(items: readonly Item[], french: number, mm: number, at: number, number: number): string | undefined {
+function frenchFormula(
+  items: readonly Item[],
+  french: number,
+  mm: number,
+  at: number,
+  number: number,
+): string | undefined {
   const operation = operationOf(items[at]!)!;
   const text = words(items);
   if (/\bradius\b/.test(text)) return operation === 'times' && number === 3 ? 'french-is-radius' : undefined;
@@ -65,24 +98,47 @@ function frenchFormula(items: readonly Item[], french: number, mm: number, at: n
   if (onFrench === undefined) return undefined;
   if (Math.abs(number - 3) > 0.001 && Math.abs(number - 3.14) > 0.02 && number > 5) return undefined;
   const three = number === 3;
-  if (onFrench) return operation === 'over' ? (three ? 'mm-is-french-over-3' : 'french-over-other') : three ? 'mm-is-french-times-3' : undefined;
-  return operation === 'times' ? (three ? 'french-is-mm-times-3' : 'french-times-other') : three ? 'french-is-mm-over-3' : undefined;
+  if (onFrench)
+    return operation === 'over'
+      ? three
+        ? 'mm-is-french-over-3'
+        : 'french-over-other'
+      : three
+        ? 'mm-is-french-times-3'
+        : undefined;
+  return operation === 'times'
+    ? three
+      ? 'french-is-mm-times-3'
+      : 'french-times-other'
+    : three
+      ? 'french-is-mm-over-3'
+      : undefined;
 }
 
 function actsOnFrench(items: readonly Item[], french: number, size: number, at: number): boolean | undefined {
   const word = items[at]!.word;
   const verb = /^(?:divid|multipl|tripl|treble)/.test(word) && !/ed$/.test(word);
   if (verb) {
-    const object = items.slice(at + 1, at + 6).findIndex((item) => item.system === 'french' || MM.test(item.word) || /^(?:diameter|outside)$/.test(item.word));
+    const object = items
+      .slice(at + 1, at + 6)
+      .findIndex(
+        (item) => item.system === 'french' || MM.test(item.word) || /^(?:diameter|outside)$/.test(item.word),
+      );
     const found = object < 0 ? undefined : items[at + 1 + object];
     if (found) return found.system === 'french';
     return /\b(?:to|into) (?:get |find |turn .* into )?(?:mm|millimet)/.test(words(items)) || undefined;
   }
   if (/^(?:times|third|thrice)$/.test(word)) {
-    const object = items.slice(at + 1, at + 7).find((item) => item.system === 'french' || MM.test(item.word) || /^(?:diameter|outside)$/.test(item.word));
+    const object = items
+      .slice(at + 1, at + 7)
+      .find(
+        (item) => item.system === 'french' || MM.test(item.word) || /^(?:diameter|outside)$/.test(item.word),
+      );
     return object ? object.system === 'french' : undefined;
   }
-  const equals = items.findIndex((item) => item.word === '=' || item.word === 'is' || item.word === 'gives' || item.word === 'equals');
+  const equals = items.findIndex(
+    (item) => item.word === '=' || item.word === 'is' || item.word === 'gives' || item.word === 'equals',
+  );
   if (equals < 0) return french < at && (size < 0 || size > at) ? true : undefined;
   const side = (index: number) => index >= 0 && index < equals === at < equals;
   if (side(french) === side(size)) return undefined;
@@ -94,16 +150,19 @@ function named(scene: Scene, french: number): Reading[] {
   const { items } = scene;
   if (items.some((item) => item.kind === 'size')) return [];
   const text = words(items.slice(french));
-  const about = /^\S+(?: \S+){0,4}? (?:is|means|measures|equals|gives|=|describes|refers to|tells you|counts) (?:\S+ ){0,6}?/;
+  const about =
+    /^\S+(?: \S+){0,4}? (?:is|means|measures|equals|gives|=|describes|refers to|tells you|counts) (?:\S+ ){0,6}?/;
   const ofMeasure = (pattern: string) => new RegExp(`${about.source}(?:${pattern})\\b`).test(text);
   const hit = ofMeasure('circumference')
     ? 'french-is-circumference'
     : ofMeasure('(?:inner|inside|internal) (?:diameter|bore)|lumen')
       ? 'french-is-inner'
-      : ofMeasure('(?:outer |outside )?diameter in (?:mm|millimet(?:re|er)s)') && !/\b(?:third|three|3|times|tripl)/.test(text)
+      : ofMeasure('(?:outer |outside )?diameter in (?:mm|millimet(?:re|er)s)') &&
+          !/\b(?:third|three|3|times|tripl)/.test(text)
         ? 'french-is-diameter-mm'
         : undefined;
-  if (!hit || /\b(?:sheath|introducer|roughly|about|approximately|nearly|near)\b/.test(words(items))) return [];
+  if (!hit || /\b(?:sheath|introducer|roughly|about|approximately|nearly|near)\b/.test(words(items)))
+    return [];
   return [reading(scene, 'french', hit, french, french, items.length - 1)];
 }
 
@@ -111,15 +170,20 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   const { items } = scene;
   if (items.some((item) => item.kind === 'size')) return [];
   const text = words(items.slice(gauge));
-  const is = /^\S+(?: number| size)? (?:is|measures|describes|refers to|means|tells you|counts) (?:\S+ ){0,4}?(?:inner|inside|internal) (?:diameter|bore)\b/;
+  const is =
+    /^\S+(?: number| size)? (?:is|measures|describes|refers to|means|tells you|counts) (?:\S+ ){0,4}?(?:inner|inside|internal) (?:diameter|bore)\b/;
   const id = is.test(text) ? 'gauge-is-inner' : undefined;
   return id ? [reading(scene, 'needle-gauge', id, gauge, gauge, items.length - 1)] : [];
 }
 
-const FRACTION = /\b(?:(tenths?|thousandths?|hundredths?|quarters?|thirds?|halves)) of (?:a|an|one) (millimet(?:re|er)|mm|inch)\b/;
+const FRACTION =
+  /\b(?:(tenths?|thousandths?|hundredths?|quarters?|thirds?|halves)) of (?:a|an|one) (millimet(?:re|er)|mm|inch)\b/;
 function readMetric(scene: Scene): Reading[] {
   const { items } = scene;
-  const at = items.findIndex((item, i) => /^(?:metric|ep)$/.test(item.word) && /^(?:number|size|gauge|figure)$/.test(items[i + 1]?.word ?? ''));
+  const at = items.findIndex(
+    (item, i) =>
+      /^(?:metric|ep)$/.test(item.word) && /^(?:number|size|gauge|figure)$/.test(items[i + 1]?.word ?? ''),
+  );
   if (at < 0) return [];
   const match = FRACTION.exec(words(items.slice(at)));
   if (!match) return [];
@@ -127,7 +191,14 @@ function readMetric(scene: Scene): Reading[] {
   return [reading(scene, 'ep-metric', id, at, at, items.length - 1)];
 }
 
-function reading(scene: Scene, system: 'french' | 'needle-gauge' | 'ep-metric', id: string, at: number, from: number, to: number): Reading {
+function reading(
+  scene: Scene,
+  system: 'french' | 'needle-gauge' | 'ep-metric',
+  id: string,
+  at: number,
+  from: number,
+  to: number,
+): Reading {
   return {
     claim: {
       kind: 'formula',

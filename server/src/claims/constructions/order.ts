@@ -32,7 +32,9 @@ export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Rea
       span: sentenceSpan(scene),
       focus: spanOf(scene, first, last),
       items: run.flatMap((group) =>
-        group.mentions.map((mention) => operand(scene, { ...group, mentions: [mention], sizes: mention.sizes })),
+        group.mentions.map((mention) =>
+          operand(scene, { ...group, mentions: [mention], sizes: mention.sizes }),
+        ),
       ),
       axis: cue.axis,
       runs: cue.runs,
@@ -75,8 +77,12 @@ function first(items: readonly Item[], words: readonly Measured[]): Cue | undefi
     if (grows === undefined) continue;
     return cueOf(word, word.to + 1 + i, grows ? 'up' : 'down');
   }
-  const starts = items.findIndex((item) => /^(?:start|starting|begin|beginning|starts|begins)$/.test(item.word));
-  const from = words.find((m) => starts >= 0 && m.at > starts && m.at <= starts + 5 && m.degree === 'superlative');
+  const starts = items.findIndex((item) =>
+    /^(?:start|starting|begin|beginning|starts|begins)$/.test(item.word),
+  );
+  const from = words.find(
+    (m) => starts >= 0 && m.at > starts && m.at <= starts + 5 && m.degree === 'superlative',
+  );
   return from ? cueOf(from, from.to, from.sign === 1 ? 'down' : 'up') : undefined;
 }
 
@@ -88,12 +94,18 @@ function series(items: readonly Item[], words: readonly Measured[]): Cue | undef
   for (let i = 0; i < items.length; i++) {
     const grows = GROWING.has(items[i]!.word) ? 1 : FALLING.has(items[i]!.word) ? -1 : 0;
     if (grows === 0) continue;
-    const noun = items.slice(i + 1, i + 4).find((item) => item.axisNoun && item.axisNoun.axis !== 'number')?.axisNoun;
+    const noun = items
+      .slice(i + 1, i + 4)
+      .find((item) => item.axisNoun && item.axisNoun.axis !== 'number')?.axisNoun;
     if (!noun) continue;
     return { at: i, to: i + 1, axis: noun.axis, runs: grows * noun.sign === 1 ? 'up' : 'down' };
   }
-  const getting = items.findIndex((item) => item.word === 'getting' || item.word === 'progressively' || item.word === 'ever');
-  const m = words.find((word) => getting >= 0 && word.degree === 'comparative' && word.at > getting && word.at <= getting + 3);
+  const getting = items.findIndex(
+    (item) => item.word === 'getting' || item.word === 'progressively' || item.word === 'ever',
+  );
+  const m = words.find(
+    (word) => getting >= 0 && word.degree === 'comparative' && word.at > getting && word.at <= getting + 3,
+  );
   return m ? cueOf(m, m.to, m.sign === 1 ? 'up' : 'down') : undefined;
 }
 
@@ -104,11 +116,40 @@ function each(items: readonly Item[], words: readonly Measured[]): Cue | undefin
   const at = items.findIndex((item) => item.word === 'each' || item.word === 'every');
   const word = words.find((m) => m.at > at && m.degree === 'comparative' && items[m.to + 1]?.word === 'than');
   if (at < 0 || !word) return undefined;
-  const rest = items.slice(word.to + 2, word.to + 7).map((item) => item.word).join(' ');
+  const rest = items
+    .slice(word.to + 2, word.to + 7)
+    .map((item) => item.word)
+    .join(' ');
   return LAST.test(rest) ? cueOf(word, word.to, word.sign === 1 ? 'up' : 'down') : undefined;
 }
 
-const JOINS = new Set([',', 'and', 'then', '→', '>', '<', '/', 'or', '–', '-', ':', 'next', 'finally', 'lastly', '&', 'down', 'up', 'to', 'a', 'the', '(', ')', '—', 'g', 'fr']);
+const JOINS = new Set([
+  ',',
+  'and',
+  'then',
+  '→',
+  '>',
+  '<',
+  '/',
+  'or',
+  '–',
+  '-',
+  ':',
+  'next',
+  'finally',
+  'lastly',
+  '&',
+  'down',
+  'up',
+  'to',
+  'a',
+  'the',
+  '(',
+  ')',
+  '—',
+  'g',
+  'fr',
+]);
 
 /** The longest run of sizes with nothing but joining words between, outside the cue. */
 function longestRun(items: readonly Item[], cue: Cue): Group[] {
@@ -132,4 +173,6 @@ const count = (run: readonly Group[]) => run.reduce((n, group) => n + group.ment
 
 /** One group a mention, so that each neighbour pair is judged. */
 const split = (run: readonly Group[]): Group[] =>
-  run.flatMap((group) => group.mentions.map((mention) => ({ ...group, mentions: [mention], sizes: mention.sizes })));
+  run.flatMap((group) =>
+    group.mentions.map((mention) => ({ ...group, mentions: [mention], sizes: mention.sizes })),
+  );

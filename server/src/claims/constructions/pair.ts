@@ -31,7 +31,12 @@ export const pair: Construction = {
 
 const ratherThan = (items: readonly Item[], item: Item) => items[items.indexOf(item) - 1]?.word === 'rather';
 
-function readWord(scene: Scene, word: Measured, all: readonly Group[], exchange: Exchange | undefined): Reading[] {
+function readWord(
+  scene: Scene,
+  word: Measured,
+  all: readonly Group[],
+  exchange: Exchange | undefined,
+): Reading[] {
   if (exchange) {
     const subject = ownSubject(scene, word, [exchange.given, exchange.chosen]) ?? exchange.chosen;
     if (hasForeignSubject(scene, word)) return [];
@@ -58,8 +63,24 @@ function ownSubject(scene: Scene, word: Measured, of: readonly Group[]): Group |
   return of.find((g) => sameSizes(g, before));
 }
 
-const BE = new Set(['is', 'are', 'has', 'gives', 'offers', 'being', 'was', 'stays', 'runs', 'flows', 'leaves', 'makes', 'looks', 'feels']);
-const breaksNoun = (item: Item) => item.kind === 'punctuation' || ['for', 'of', 'and', 'in', 'to', 'so', 'with', 'from'].includes(item.word);
+const BE = new Set([
+  'is',
+  'are',
+  'has',
+  'gives',
+  'offers',
+  'being',
+  'was',
+  'stays',
+  'runs',
+  'flows',
+  'leaves',
+  'makes',
+  'looks',
+  'feels',
+]);
+const breaksNoun = (item: Item) =>
+  item.kind === 'punctuation' || ['for', 'of', 'and', 'in', 'to', 'so', 'with', 'from'].includes(item.word);
 
 const PEOPLE = new Set(
   'patient patients vein veins vessel vessels skin wound child children student students nurse blood fluid drug tissue urethra nostril nose arm hand drug baby'.split(
@@ -79,12 +100,15 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   const { items } = scene;
   const article = items[word.at - 1]?.word;
   const whose = items.slice(Math.max(0, word.at - 2), word.at).some((item) => item.word === 'whose');
-  const still = items.slice(word.at, word.at + 4).some((item) => STILL.has(item.word)) || STILL.has(article ?? '');
+  const still =
+    items.slice(word.at, word.at + 4).some((item) => STILL.has(item.word)) || STILL.has(article ?? '');
   const ofSet = items.slice(word.to + 1, word.to + 5).some((item) => OF_SET.has(item.word));
   const marked = article === 'the' || whose || ofSet || still;
   if (!marked) return [];
   const before = all.filter((g) => g.to < word.at);
-  const nearest = groups(items).filter((g) => g.to < word.at).at(-1);
+  const nearest = groups(items)
+    .filter((g) => g.to < word.at)
+    .at(-1);
   if (!nearest) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
   if (before.length !== 2 && !(all.length === 2 && before.length === 1)) return [];
@@ -98,7 +122,9 @@ const STILL = new Set(['still', 'even', 'yet']);
 function againstPrevious(scene: Scene, subject: Group, word: Measured): Reading[] {
   const previous = scene.before.at(-1) ?? scene.context.at(-1);
   const found = previous ? distinct(groups(previous.items)).filter((g) => sameSystem(g, subject)) : [];
-  return found.length === 1 && !sameSizes(found[0]!, subject) ? emit(scene, 'still', subject, found[0]!, word) : [];
+  return found.length === 1 && !sameSizes(found[0]!, subject)
+    ? emit(scene, 'still', subject, found[0]!, word)
+    : [];
 }
 
 /** The nearest size must be what the phrase is about: a verb of being, an apposition, or "whose". */
@@ -106,7 +132,10 @@ function predicates(items: readonly Item[], from: number, to: number, whose: boo
   if (whose) return to - from <= 8;
   const between = items.slice(from + 1, to);
   if (between.length > 9) return false;
-  return between.some((item) => BE.has(item.word)) || (between.length <= 4 && between.some((item) => item.word === ','));
+  return (
+    between.some((item) => BE.has(item.word)) ||
+    (between.length <= 4 && between.some((item) => item.word === ','))
+  );
 }
 
 /** "If 21 G is too narrow, the next one is the 22": what is too narrow is given up for something roomier. */
@@ -114,11 +143,21 @@ function tooMuch(_scene: Scene, _exchange: Exchange): Reading[] {
   return [];
 }
 
-const TAKE = new Set('choose chose pick picked prefer preferred take took use used favour favor favoured grab reach want order'.split(' '));
+const TAKE = new Set(
+  'choose chose pick picked prefer preferred take took use used favour favor favoured grab reach want order'.split(
+    ' ',
+  ),
+);
 
 /** Finds what is given up and what is chosen. */
 export function exchangeIn(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
-  return ranged(items, all) ?? fromTo(items, all) ?? swapped(items, all) ?? instead(items, all) ?? inAndOut(items, all);
+  return (
+    ranged(items, all) ??
+    fromTo(items, all) ??
+    swapped(items, all) ??
+    instead(items, all) ??
+    inAndOut(items, all)
+  );
 }
 
 const verbNear = (items: readonly Item[], at: number, reach: number) =>
@@ -144,14 +183,19 @@ function fromTo(items: readonly Item[], all: readonly Group[]): Exchange | undef
     const b = all[i + 1]!;
     const between = items.slice(a.to + 1, b.from).map((item) => item.word);
     const before = items.slice(Math.max(0, a.from - 3), a.from).map((item) => item.word);
-    if (between.length > 6 || between.includes('.') || !(between.includes('to') || between.includes('→'))) continue;
+    if (between.length > 6 || between.includes('.') || !(between.includes('to') || between.includes('→')))
+      continue;
     if (before.includes('from') && verbNear(items, a.from, 9)) return { given: a, chosen: b };
     if (between.includes('→') || verbNear(items, a.from, 4)) return { given: a, chosen: b };
   }
   return undefined;
 }
 
-const SWAP = new Set('swap swaps swapped swapping trade trades traded trading exchange exchanged replace replaces replaced change changed switch switched'.split(' '));
+const SWAP = new Set(
+  'swap swaps swapped swapping trade trades traded trading exchange exchanged replace replaces replaced change changed switch switched'.split(
+    ' ',
+  ),
+);
 
 function swapped(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
   for (let i = 0; i + 1 < all.length; i++) {
@@ -172,7 +216,8 @@ function instead(items: readonly Item[], all: readonly Group[]): Exchange | unde
     const between = items.slice(a.to + 1, b.from).map((item) => item.word);
     const text = between.join(' ');
     if (between.length > 7) continue;
-    if (/\b(?:rather than|instead of|in place of|in preference to)\b/.test(text)) return { given: b, chosen: a };
+    if (/\b(?:rather than|instead of|in place of|in preference to)\b/.test(text))
+      return { given: b, chosen: a };
     const chooses = items.slice(Math.max(0, a.from - 5), a.from).some((item) => TAKE.has(item.word));
     if (chooses && /^(?:\S+ )?(?:over|not)\b/.test(text)) return { given: b, chosen: a };
   }
@@ -190,7 +235,8 @@ function inAndOut(items: readonly Item[], all: readonly Group[]): Exchange | und
     const before = items.slice(Math.max(0, a.from - 4), a.from).map((item) => item.word);
     const between = items.slice(a.to + 1, b.from).map((item) => item.word);
     if (between.length > 8) continue;
-    if (before.some((word) => OUT.has(word)) && between.some((word) => IN.has(word))) return { given: a, chosen: b };
+    if (before.some((word) => OUT.has(word)) && between.some((word) => IN.has(word)))
+      return { given: a, chosen: b };
   }
   return undefined;
 }

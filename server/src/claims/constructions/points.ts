@@ -27,11 +27,23 @@ function pointsIn(items: readonly Item[]): PointAt[] {
     const next = items[i + 1]?.word ?? '';
     if ((word === 'reverse' && next === 'cutting') || word === 'reverse-cutting')
       found.push({ at: i, to: word === 'reverse' ? i + 1 : i, id: 'reverse-cutting' });
-    else if (word === 'cutting' && items[i - 1]?.word !== 'reverse' && (next === 'needle' || next === 'needles' || items[i - 1]?.word === 'conventional' || items[i - 1]?.word === 'standard') && next !== 'edge')
+    else if (
+      word === 'cutting' &&
+      items[i - 1]?.word !== 'reverse' &&
+      (next === 'needle' ||
+        next === 'needles' ||
+        items[i - 1]?.word === 'conventional' ||
+        items[i - 1]?.word === 'standard') &&
+      next !== 'edge'
+    )
       found.push({ at: i, to: i, id: 'cutting' });
-    else if (['taper', 'taper-point', 'tapered', 'round-bodied', 'roundbodied', 'taperpoint'].includes(word) || (word === 'round' && /^bod(?:y|ied)$/.test(next)))
+    else if (
+      ['taper', 'taper-point', 'tapered', 'round-bodied', 'roundbodied', 'taperpoint'].includes(word) ||
+      (word === 'round' && /^bod(?:y|ied)$/.test(next))
+    )
       found.push({ at: i, to: i, id: 'taper' });
-    else if (word === 'blunt' && /^(?:needle|point|taper|tip|suture)/.test(next)) found.push({ at: i, to: i, id: 'blunt' });
+    else if (word === 'blunt' && /^(?:needle|point|taper|tip|suture)/.test(next))
+      found.push({ at: i, to: i, id: 'blunt' });
   }
   return found;
 }
@@ -63,7 +75,10 @@ function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {
   const { items } = scene;
   const at = items.findIndex((item, i) => i > taper.to && /^edges?$/.test(item.word));
   if (at < 0 || at - taper.to > 10) return [];
-  if (!items.slice(taper.to, at).some((item) => /^(?:has|have|with|carries|cuts|three|sharp)$/.test(item.word))) return [];
+  if (
+    !items.slice(taper.to, at).some((item) => /^(?:has|have|with|carries|cuts|three|sharp)$/.test(item.word))
+  )
+    return [];
   return [reading(scene, taper, at, 'edge:some')];
 }
 

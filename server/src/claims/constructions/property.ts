@@ -1,12 +1,28 @@
 /** "silk is a monofilament", "braided polydioxanone", "nonabsorbable sutures: silk, nylon". */
-import { materialsIn } from '../text/materials.ts';
+
 import type { Item } from '../text/items.ts';
+import { materialsIn } from '../text/materials.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { MATERIAL_PROPERTIES, type PropertyRow } from '../words/properties.ts';
 import type { Construction, Reading } from './model.ts';
 
 const WORDS = new Map<string, PropertyRow>(MATERIAL_PROPERTIES.map((row) => [row.word, row]));
-const CONTRAST = new Set(['but', 'while', 'whereas', 'unlike', 'than', ';', 'over', 'instead', 'versus', 'vs', 'not', 'against', '.', 'or']);
+const CONTRAST = new Set([
+  'but',
+  'while',
+  'whereas',
+  'unlike',
+  'than',
+  ';',
+  'over',
+  'instead',
+  'versus',
+  'vs',
+  'not',
+  'against',
+  '.',
+  'or',
+]);
 
 export const property: Construction = {
   id: 'property',
@@ -29,23 +45,53 @@ interface Named {
 
 /** Materials the property is said of: an adjective before one, or a verb or apposition after it. */
 function subjects(items: readonly Item[], at: number, materials: readonly Named[]): Named[] {
-  const attributive = materials.find((m) => m.at > at && m.at <= at + 3 && quiet(items, at, m.at, ADJECTIVE_GAP));
+  const attributive = materials.find(
+    (m) => m.at > at && m.at <= at + 3 && quiet(items, at, m.at, ADJECTIVE_GAP),
+  );
   if (attributive) return [attributive];
   const before = materials.filter((m) => m.to < at);
   const nearest = before.at(-1);
   if (!nearest || materials.some((m) => m.at > nearest.to && m.at < at)) return [];
   const between = items.slice(nearest.to + 1, at);
   if (between.length > 9 || between.some((item) => CONTRAST.has(item.word))) return [];
-  return between.some((item) => BE.has(item.word)) && between.every((item) => PREDICATE_GAP.has(item.word) || WORDS.has(item.word) || item.kind === 'size')
+  return between.some((item) => BE.has(item.word)) &&
+    between.every((item) => PREDICATE_GAP.has(item.word) || WORDS.has(item.word) || item.kind === 'size')
     ? [nearest]
     : [];
 }
 
 const quiet = (items: readonly Item[], from: number, to: number, allowed: ReadonlySet<string>) =>
-  items.slice(from + 1, to).every((item) => allowed.has(item.word) || WORDS.has(item.word) || item.kind === 'size');
+  items
+    .slice(from + 1, to)
+    .every((item) => allowed.has(item.word) || WORDS.has(item.word) || item.kind === 'size');
 
-const BE = new Set(['is', 'are', 'being', ',', '(', ':', '—', '–', "'s", 'as', 'gets', 'stays', 'remains', 'counts']);
-const ADJECTIVE_GAP = new Set(['surgical', 'coated', 'dyed', 'undyed', 'suture', 'sutures', 'thread', 'plain', ',']);
+const BE = new Set([
+  'is',
+  'are',
+  'being',
+  ',',
+  '(',
+  ':',
+  '—',
+  '–',
+  "'s",
+  'as',
+  'gets',
+  'stays',
+  'remains',
+  'counts',
+]);
+const ADJECTIVE_GAP = new Set([
+  'surgical',
+  'coated',
+  'dyed',
+  'undyed',
+  'suture',
+  'sutures',
+  'thread',
+  'plain',
+  ',',
+]);
 const PREDICATE_GAP = new Set(
   `is are being , ( : — – as a an the by way suture sutures material thread strand one of our its also counts fully completely truly
   classed it gets stays remains usually always which that and slowly quickly rapidly soft strong smooth most coated long-lasting common both only what we call

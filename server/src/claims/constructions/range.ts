@@ -1,5 +1,5 @@
 /** "an 18 Fr is inside that 14–16 window", "14 to 18 Fr, so a 20 is within range". */
-import { groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { groups, operand, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 
 const INSIDE = new Set(['inside', 'within', 'in', 'fits', 'between']);
@@ -14,12 +14,17 @@ export const range: Construction = {
     const all = groups(items);
     const single = all.find((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'size');
     if (!single || window < 0) return [];
-    const cue = items.findIndex((item, i) => i > single.to && i < window && (INSIDE.has(item.word) || OUTSIDE.has(item.word)));
+    const cue = items.findIndex(
+      (item, i) => i > single.to && i < window && (INSIDE.has(item.word) || OUTSIDE.has(item.word)),
+    );
     if (cue < 0 || window - single.to > 9) return [];
-    const bounds = [...all, ...(scene.before.at(-1) ? groups(scene.before.at(-1)!.items) : []), ...(scene.context.at(-1) ? groups(scene.context.at(-1)!.items) : [])]
-      .filter((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'range');
+    const bounds = [
+      ...all,
+      ...(scene.before.at(-1) ? groups(scene.before.at(-1)!.items) : []),
+      ...(scene.context.at(-1) ? groups(scene.context.at(-1)!.items) : []),
+    ].filter((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'range');
     const found = bounds[0];
-    if (!found || found.sizes.length !== 2 || found.sizes[0]!.system !== single.sizes[0]!.system) return [];
+    if (found?.sizes.length !== 2 || found.sizes[0]!.system !== single.sizes[0]!.system) return [];
     const end = (i: number) => operand(scene, { ...found, sizes: [found.sizes[i]!] });
     return [
       {

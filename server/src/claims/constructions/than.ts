@@ -14,9 +14,7 @@ export const than: Construction = {
   read(scene) {
     const all = groups(scene.items);
     const measured = measuredWords(scene.items);
-    return scene.items.flatMap((item, at) =>
-      THAN.has(item.word) ? readThan(scene, at, all, measured) : [],
-    );
+    return scene.items.flatMap((item, at) => (THAN.has(item.word) ? readThan(scene, at, all, measured) : []));
   },
 };
 
@@ -30,7 +28,9 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
 }
 
 function nearestBefore(measured: readonly Measured[], at: number): Measured | undefined {
-  const word = measured.filter((m) => m.at < at && m.at >= at - REACH_BACK && m.degree === 'comparative').at(-1);
+  const word = measured
+    .filter((m) => m.at < at && m.at >= at - REACH_BACK && m.degree === 'comparative')
+    .at(-1);
   return word;
 }
 
@@ -41,18 +41,56 @@ function rightOf(items: readonly Item[], at: number, all: readonly Group[]): Gro
   return between.some((item) => BREAKS.has(item.word)) ? undefined : group;
 }
 
-const BREAKS = new Set([';', ':', '.', ',', '(', ')', 'but', 'because', 'which', 'so', 'if', 'when', 'its', 'usual']);
-const CLAUSE = new Set([';', ':', '.', '!', '?', 'but', 'while', 'whereas', 'because', 'since', 'so', 'though', 'although', '(']);
+const BREAKS = new Set([
+  ';',
+  ':',
+  '.',
+  ',',
+  '(',
+  ')',
+  'but',
+  'because',
+  'which',
+  'so',
+  'if',
+  'when',
+  'its',
+  'usual',
+]);
+const CLAUSE = new Set([
+  ';',
+  ':',
+  '.',
+  '!',
+  '?',
+  'but',
+  'while',
+  'whereas',
+  'because',
+  'since',
+  'so',
+  'though',
+  'although',
+  '(',
+]);
 const PRONOUNS = new Set(['it', 'that', 'this', 'they', 'which', 'these', 'those', 'whose', 'one']);
 
-function leftOf(scene: Scene, word: Measured, at: number, right: Group, all: readonly Group[]): Group | undefined {
+function leftOf(
+  scene: Scene,
+  word: Measured,
+  at: number,
+  right: Group,
+  all: readonly Group[],
+): Group | undefined {
   const inside = all.filter((g) => g.from > word.at && g.to < at);
   if (inside.length === 1) return inside[0];
   const clause = clauseStart(scene.items, word.at);
   const before = all.filter((g) => g.from >= clause && g.to < word.at).at(-1);
   if (before) return before;
   const inverted = all.find((g) => g.from > right.to && g.from <= right.to + 4);
-  const opener = scene.items.slice(clause, word.at).every((item) => item.kind !== 'word' || OPENERS.has(item.word));
+  const opener = scene.items
+    .slice(clause, word.at)
+    .every((item) => item.kind !== 'word' || OPENERS.has(item.word));
   if (inverted && opener && linked(scene.items, right.to, inverted.from)) return inverted;
   return opener ? undefined : antecedent(scene, clause, word.at, all);
 }
@@ -101,7 +139,7 @@ export function comparison(
       word: span,
     },
     at: word.at,
-    from: Math.min(word.at, left.from <= word.at ? left.from : word.at),
+    from: Math.min(word.at, left.from),
     to: word.to,
   };
 }

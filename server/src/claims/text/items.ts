@@ -43,7 +43,8 @@ export interface Item {
 
 const FORMS = new Map<string, Magnitude>();
 for (const row of MAGNITUDES) {
-  const add = (form: string, degree: Degree) => FORMS.set(form, { axis: row.axis, sign: row.sign, degree, row });
+  const add = (form: string, degree: Degree) =>
+    FORMS.set(form, { axis: row.axis, sign: row.sign, degree, row });
   if (!row.comparedOnly) add(row.word, 'plain');
   add(row.comparative ?? comparativeOf(row.word), 'comparative');
   add(row.superlative ?? superlativeOf(row.word), 'superlative');

@@ -28,7 +28,11 @@ const PREDICATE_FOLLOWERS = new Set(
     .split(/\s+/)
     .filter(Boolean),
 );
-const SKIP = new Set('and , more very much slightly single plain new old standard steel outer inner overall internal external actual'.split(' '));
+const SKIP = new Set(
+  'and , more very much slightly single plain new old standard steel outer inner overall internal external actual'.split(
+    ' ',
+  ),
+);
 
 export function measuredWords(items: readonly Item[]): Measured[] {
   const found: Measured[] = [];
@@ -87,7 +91,8 @@ function nounAfter(items: readonly Item[], i: number): number {
   for (let k = i + 1; k < items.length && k <= i + 4; k++) {
     const item = items[k]!;
     if (item.kind === 'size') return k;
-    if (item.kind === 'punctuation') return item.word === ',' && items[k + 1]?.magnitude ? nounAfter(items, k) : -1;
+    if (item.kind === 'punctuation')
+      return item.word === ',' && items[k + 1]?.magnitude ? nounAfter(items, k) : -1;
     if (item.axisNoun || item.system || item.deviceNoun) return followedByAxis(items, k);
     if (PREDICATE_FOLLOWERS.has(item.word)) {
       if ((item.word === 'and' || item.word === 'or') && items[k + 1]?.magnitude) continue;

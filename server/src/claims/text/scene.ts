@@ -21,6 +21,16 @@ export interface Scene {
   readonly headings: readonly string[];
   /** The one system spoken of around here, if there is one. */
   readonly system?: System;
+  /** Opening sentence of the next passage: it may reject this one. */
+  readonly next?: Sentence;
+  /** Last sentence of the paragraph that leads into this list. */
+  readonly lead?: Sentence;
+  /** Quotation spans of the passage, in its text offsets. */
+  readonly quotes: readonly (readonly [number, number])[];
+  /** An unkeyed choice of a question. */
+  readonly option?: boolean;
+  /** Stands where statements are marked true or false. */
+  readonly truthItem?: boolean;
 }
 
 /** A group of neighbouring sizes: "14, 16 or 18 Fr" is one. */

@@ -11,7 +11,9 @@ export interface Sentence {
 
 const CLOSERS = new Set(['.', '!', '?', '…']);
 const ABBREVIATIONS = new Set(
-  'fr no approx vs e.g i.e e.g. i.e. etc cf ca fig dr mr mrs st ch max min resp incl in ga dia diam'.split(' '),
+  'fr no approx vs e.g i.e e.g. i.e. etc cf ca fig dr mr mrs st ch max min resp incl in ga dia diam'.split(
+    ' ',
+  ),
 );
 const TRAILING = new Set([')', '"', '”', '’', "'", '»', '*']);
 
@@ -26,7 +28,11 @@ export function splitSentences(items: readonly Item[], text: string): Sentence[]
     }
     if (!closes(items, i, text)) continue;
     let to = i + 1;
-    while (to < items.length && (TRAILING.has(items[to]!.word) || CLOSERS.has(items[to]!.word)) && glued(items, to))
+    while (
+      to < items.length &&
+      (TRAILING.has(items[to]!.word) || CLOSERS.has(items[to]!.word)) &&
+      glued(items, to)
+    )
       to++;
     push(sentences, items.slice(from, to));
     from = to;
@@ -64,10 +70,18 @@ function closes(items: readonly Item[], i: number, text: string): boolean {
   if (!next) return true;
   if (item.word !== '.') return true;
   const before = items[i - 1];
-  if (before && ABBREVIATIONS.has(before.word) && glued(items, i) && !startsSentence(next, text)) return false;
-  if (before?.word && before.word.length === 1 && /[a-z]/.test(before.word) && glued(items, i) && !before.mention)
+  if (before && ABBREVIATIONS.has(before.word) && glued(items, i) && !startsSentence(next, text))
+    return false;
+  if (
+    before?.word &&
+    before.word.length === 1 &&
+    /[a-z]/.test(before.word) &&
+    glued(items, i) &&
+    !before.mention
+  )
     return startsSentence(next, text);
   return next.start > item.end || TRAILING.has(next.word);
 }
 
-const startsSentence = (item: Item, text: string) => /^[\p{Lu}\p{N}"“(*]/u.test(text.slice(item.start, item.end));
+const startsSentence = (item: Item, text: string) =>
+  /^[\p{Lu}\p{N}"“(*]/u.test(text.slice(item.start, item.end));

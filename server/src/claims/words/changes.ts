@@ -19,19 +19,21 @@ export const DOWN = new Set(
 );
 
 /** Verbs of change that carry an axis of their own. */
-export const AXIS_CHANGE: ReadonlyMap<string, { axis: 'outer' | 'bore' | 'flow' | 'hole' | 'strength'; sign: 1 | -1 }> =
-  new Map(
-    (
-      [
-        ['outer', 1, 'thickens thicken fattens fatten swells swell bulks'],
-        ['outer', -1, 'thins slims slim shrinks shrink dwindles'],
-        ['bore', 1, 'widens widen opens broadens'],
-        ['bore', -1, 'narrows narrow tightens'],
-        ['flow', 1, 'quickens'],
-        ['flow', -1, 'slows'],
-      ] as const
-    ).flatMap(([axis, sign, words]) => words.split(' ').map((word) => [word, { axis, sign }] as const)),
-  );
+export const AXIS_CHANGE: ReadonlyMap<
+  string,
+  { axis: 'outer' | 'bore' | 'flow' | 'hole' | 'strength'; sign: 1 | -1 }
+> = new Map(
+  (
+    [
+      ['outer', 1, 'thickens thicken fattens fatten swells swell bulks'],
+      ['outer', -1, 'thins slims slim shrinks shrink dwindles'],
+      ['bore', 1, 'widens widen opens broadens'],
+      ['bore', -1, 'narrows narrow tightens'],
+      ['flow', 1, 'quickens'],
+      ['flow', -1, 'slows'],
+    ] as const
+  ).flatMap(([axis, sign, words]) => words.split(' ').map((word) => [word, { axis, sign }] as const)),
+);
 
 export const NEGATIONS = new Set(
   `not no never neither nor cannot can't isn't aren't wasn't weren't doesn't don't didn't won't wouldn't shouldn't

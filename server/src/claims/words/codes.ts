@@ -2,10 +2,14 @@
 import type { Device } from '../../sizes/model.ts';
 
 const NEEDLE = new Set(
-  'needle needles hypodermic hypodermics syringe syringes 6009 injection injections butterfly winged phlebotomy intramuscular subcutaneous spinal'.split(' '),
+  'needle needles hypodermic hypodermics syringe syringes 6009 injection injections butterfly winged phlebotomy intramuscular subcutaneous spinal'.split(
+    ' ',
+  ),
 );
 const CANNULA = new Set(
-  'cannula cannulae cannulas cannulation iv ivs intravenous pivc pivcs 10555-5 10555 over-the-needle drip infusion'.split(' '),
+  'cannula cannulae cannulas cannulation iv ivs intravenous pivc pivcs 10555-5 10555 over-the-needle drip infusion'.split(
+    ' ',
+  ),
 );
 const URINARY = new Set('foley urinary urethral bladder valve inflation indwelling'.split(' '));
 const SUCTION = new Set(['suction']);

@@ -9,8 +9,16 @@ const rows = (property: PropertyRow['property'], value: string, words: string): 
   words.split('|').map((word) => ({ word, property, value }));
 
 export const MATERIAL_PROPERTIES: readonly PropertyRow[] = [
-  ...rows('absorbable', 'yes', 'absorbable|absorbed|absorbs|resorbable|dissolvable|dissolves|dissolving|absorbables'),
-  ...rows('absorbable', 'no', 'nonabsorbable|non-absorbable|nonabsorbables|non-absorbables|unabsorbable|permanent|non-resorbable|nonresorbable'),
+  ...rows(
+    'absorbable',
+    'yes',
+    'absorbable|absorbed|absorbs|resorbable|dissolvable|dissolves|dissolving|absorbables',
+  ),
+  ...rows(
+    'absorbable',
+    'no',
+    'nonabsorbable|non-absorbable|nonabsorbables|non-absorbables|unabsorbable|permanent|non-resorbable|nonresorbable',
+  ),
   ...rows('structure', 'monofilament', 'monofilament|monofilaments|monofil|single-strand|mono-filament'),
   ...rows('structure', 'multifilament', 'braided|multifilament|braid|multi-filament|multifilaments|plaited'),
   ...rows('origin', 'natural', 'natural|naturally'),

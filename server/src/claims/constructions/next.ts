@@ -1,0 +1,59 @@
+/** "If 21 G is too narrow, the next one up is the 22": what is too small is given up for something bigger. */
+import type { Item } from '../text/items.ts';
+import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+import { comparison } from './than.ts';
+
+export const next: Construction = {
+  id: 'next',
+  read(scene) {
+    const all = groups(scene.items);
+    const words = measuredWords(scene.items).filter(
+      (m) => m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
+    );
+    const excess = words.find((m) => m.excess);
+    return excess ? tooMuch(scene, excess, all) : stepped(scene, words, all);
+  },
+};
+
+/** "too narrow a 21 G" or "21 G is too narrow", then the size to take instead. */
+function tooMuch(scene: Scene, excess: Measured, all: readonly Group[]): Reading[] {
+  const given = all.filter((g) => g.to < excess.at && excess.at - g.to <= 6).at(-1);
+  const chosen = all.find((g) => g.from > excess.to);
+  if (!given || !chosen || !sameSystem(given, chosen) || sameSizes(given, chosen)) return [];
+  const between = scene.items.slice(excess.to + 1, chosen.from);
+  if (
+    between.length > 14 ||
+    !between.some((item) => CHOOSES.has(item.word)) ||
+    between.some((item) => STOPS.has(item.word))
+  )
+    return [];
+  return [comparison(scene, 'too-much', chosen, given, excess, excess.sign === 1 ? 'less' : 'more')];
+}
+
+const CHOOSES = new Set(
+  'next go use take try pick choose reach grab switch change move drop step swap is upsize downsize open fetch get'.split(
+    ' ',
+  ),
+);
+const STOPS = new Set(['not', 'never', "don't", 'no', '.', ';', 'from']);
+
+const STEP = new Set(['next', 'up', 'down']);
+
+/** "the next thicker size after 2-0 is 0", "one size thinner than": an ordinal step with both ends named. */
+function stepped(scene: Scene, words: readonly Measured[], all: readonly Group[]): Reading[] {
+  const pairs = distinct(all);
+  if (pairs.length !== 2 || !sameSystem(pairs[0]!, pairs[1]!)) return [];
+  const word = words.find((m) => m.degree === 'comparative' && nearStep(scene.items, m));
+  const [a, b] = pairs as [Group, Group];
+  if (!word || scene.items.some((item) => item.word === 'than')) return [];
+  const anchored = scene.items.slice(word.to + 1, a.from).some((item) => ANCHOR.has(item.word));
+  if (word.at < a.from && anchored && a.from - word.to <= 6) return [comparison(scene, 'step', b, a, word)];
+  const before = scene.items.slice(Math.max(0, a.from - 3), a.from).some((item) => ANCHOR.has(item.word));
+  return before && word.at > a.to && word.at < b.from ? [comparison(scene, 'step', b, a, word)] : [];
+}
+
+const nearStep = (items: readonly Item[], m: Measured) =>
+  items.slice(Math.max(0, m.at - 3), m.at).some((item) => STEP.has(item.word));
+const ANCHOR = new Set(['after', 'from', 'above', 'below', 'beyond', 'past']);

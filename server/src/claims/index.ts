@@ -1,0 +1,44 @@
+/**
+ * What the prose asserts about sizes. Lives here: words of the trade, the small grammar that turns a sentence into typed
+ * claims, the author's stance and the verdict on intervals. Not here: finding sizes (`mentions`), reporting (`checks`).
+ */
+import type { Context, Mention } from '../mentions/model.ts';
+import type { Note } from '../notes/model.ts';
+import { CONSTRUCTIONS } from './constructions/index.ts';
+import type { Reading } from './constructions/model.ts';
+import { judge } from './judge/index.ts';
+import type { Claim, Statement } from './model.ts';
+import { readKeys } from './quiz/index.ts';
+import { stanceOf } from './stance.ts';
+import { readTables } from './tables.ts';
+import type { Scene } from './text/scene.ts';
+import { readPassages, scenesOf } from './text/scenes.ts';
+
+export type * from './model.ts';
+export { CATEGORIES } from './words/categories.ts';
+export { FORMULAS } from './words/formulas.ts';
+
+/** Every claim of the note, in source order, read and judged. `mentions` must be those of the note. */
+export function readStatements(note: Note, mentions: readonly Mention[], context?: Context): Statement[] {
+  const reads = readPassages(note, mentions);
+  const scenes = scenesOf(note, reads);
+  const prose = scenes.flatMap((scene) => readScene(scene, context));
+  const keyed = readKeys(note, reads, scenes).map(({ claim, stance }) => judge(claim, stance, note, context));
+  const tables = readTables(note, reads).map((claim) => judge(claim, 'asserted', note, context));
+  return [...prose, ...keyed, ...tables].sort((a, b) => a.claim.focus.start - b.claim.focus.start);
+}
+
+function readScene(scene: Scene, context?: Context): Statement[] {
+  const found: Reading[] = [];
+  for (const construction of CONSTRUCTIONS)
+    for (const reading of construction.read(scene))
+      if (!found.some((other) => same(other.claim, reading.claim))) found.push(reading);
+  return found.map((reading) => judge(reading.claim, stanceOf(scene, reading), scene.note, context));
+}
+
+/** Two constructions may read one claim: same kind at the same word. */
+function same(a: Claim, b: Claim): boolean {
+  if (a.kind !== b.kind || a.focus.start !== b.focus.start) return false;
+  if (a.kind === 'comparison' && b.kind === 'comparison') return a.focus.end === b.focus.end;
+  return a.kind !== 'colour' || (b.kind === 'colour' && a.size.span.start === b.size.span.start);
+}

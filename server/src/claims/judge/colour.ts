@@ -1,0 +1,65 @@
+/** Hub colours: on the code of the device, or, when no device is said, on every code that could be meant. */
+import type { Note } from '../../notes/model.ts';
+import { COLOURS, type ColourCode, colourCodeOf, colourOf, label } from '../../sizes/index.ts';
+import type { Size } from '../../sizes/model.ts';
+import type { ColourClaim } from '../model.ts';
+import { cannotTell, type Judgement, sourceNames } from './model.ts';
+
+export function judgeColour(claim: ColourClaim, note: Note): Judgement {
+  const size = claim.size.sizes[0];
+  if (!size || claim.size.sizes.length > 1) return cannotTell('', '');
+  const says = `Says ${label(size)} is ${claim.colour}.`;
+  const codes = codesFor(size, claim);
+  const rows = codes.map((code) => ({ code, row: colourOf(code, size.value) }));
+  if (rows.length === 0 || rows.some(({ row }) => row === undefined || row.confidence === 'memory'))
+    return cannotTell(says, 'No colour is listed for this size.');
+  const known = rows as { code: ColourCode; row: NonNullable<(typeof rows)[number]['row']> }[];
+  const fits = known.some(({ row }) => row.families.includes(claim.colour));
+  const words = known
+    .map(({ code, row }) => `${row.colours.join(' or ')} ${CODE_WORDS[code]}`)
+    .join(', and ');
+  const sources = known.flatMap(({ row }) => row.sources).slice(0, 4);
+  const holds = `${label(size)} is ${words}. Read the marked size, not the colour.`;
+  const repair = !fits && known.length === 1 ? colourEdit(note, claim, known[0]!.row.colour) : undefined;
+  return {
+    verdict: fits ? 'agrees' : 'contradicted',
+    says,
+    holds,
+    source: known.map(({ code }) => (code.startsWith('ISO') ? code : sourceNames(sources))).join(', '),
+    sources,
+    ...(repair ? { repair } : {}),
+    steps: known.map(({ code, row }) => ({
+      label: 'value' as const,
+      text: `${label(size)}: ${row.colour} (${code})`,
+      sources: row.sources,
+      confidence: row.confidence,
+    })),
+  };
+}
+
+const CODE_WORDS: Readonly<Record<ColourCode, string>> = {
+  'ISO 6009': 'on a hypodermic needle hub',
+  'ISO 10555-5': 'on an IV cannula',
+  'urinary catheter': 'on a urinary catheter',
+  'suction catheter': 'on a suction catheter',
+};
+
+function codesFor(size: Size, claim: ColourClaim): ColourCode[] {
+  const device = claim.device ?? claim.size.device;
+  const code = device ? colourCodeOf(device) : undefined;
+  const fits = (one: ColourCode) => one.startsWith('ISO') === (size.system === 'needle-gauge');
+  if (code) return fits(code) ? [code] : [];
+  if (device && size.system === 'needle-gauge' && device !== 'catheter') return [];
+  if (size.system !== 'needle-gauge') return [];
+  return (Object.keys(COLOURS) as ColourCode[]).filter(fits);
+}
+
+function colourEdit(note: Note, claim: ColourClaim, colour: string) {
+  const word = note.text.slice(claim.focus.start, claim.focus.end);
+  if (!/^\p{L}[\p{L} -]*$/u.test(word)) return undefined;
+  const text =
+    word.charAt(0) === word.charAt(0).toLowerCase()
+      ? colour
+      : colour.charAt(0).toUpperCase() + colour.slice(1);
+  return { title: `Write “${text}”`, edit: { span: claim.focus, text } };
+}

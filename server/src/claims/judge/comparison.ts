@@ -1,0 +1,91 @@
+/** Comparisons of named sizes: on the order of one system, or on intervals across systems. */
+import type { Context } from '../../mentions/model.ts';
+import type { Note } from '../../notes/model.ts';
+import { compareThickness, label, outerDiameter } from '../../sizes/index.ts';
+import type { Lens, Size, Thickness } from '../../sizes/model.ts';
+import type { Axis, ComparisonClaim, Relation, Verdict } from '../model.ts';
+import { cannotTell, intervalWords, type Judgement, lensOf, sourceNames, unanimous } from './model.ts';
+import { swapEdit } from './swap.ts';
+import { relationWords, ruleWords, sizeWords } from './words.ts';
+
+export function judgeComparison(claim: ComparisonClaim, note: Note, context?: Context): Judgement {
+  const says = `Says ${sizeWords(claim.left)} is ${relationWords(claim.axis, claim.relation)} ${sizeWords(claim.right)}.`;
+  if (!judged(claim, note)) return cannotTell(says, 'A size alone does not settle this.');
+  const lenses = [lensOf(claim.left, context), lensOf(claim.right, context)] as const;
+  const pairs = claim.left.sizes.flatMap((a) =>
+    claim.right.sizes.map((b) => ({ a, b, ...compared(a, b, lenses, claim.axis) })),
+  );
+  const verdict = unanimous(pairs.map((pair) => verdictOf(pair.result, claim.relation))) ?? 'cannot-tell';
+  const worst = pairs[0];
+  if (!worst) return cannotTell(says, '');
+  const swap = claim.word && claim.relation !== 'same' ? swapEdit(note, claim.word) : undefined;
+  return {
+    verdict,
+    says,
+    holds: holdsWords(worst.a, worst.b, worst.result, claim.axis, lenses),
+    source: sourceNames(worst.sources) || ruleWords(worst.a, worst.b),
+    sources: worst.sources,
+    ...(swap ? { repair: swap } : {}),
+    steps: [
+      { label: 'rule', text: ruleWords(worst.a, worst.b) },
+      {
+        label: 'value',
+        text: `${label(worst.a)} is ${worst.result} against ${label(worst.b)}: ${worst.because}`,
+        sources: worst.sources,
+      },
+    ],
+  };
+}
+
+function compared(a: Size, b: Size, lenses: readonly [Lens, Lens], axis: Axis): Thickness {
+  const found = compareThickness(a, b, lenses[0], lenses[1]);
+  const across = a.system !== b.system;
+  // Bore, flow and strength follow the number only inside one system and one kind of device.
+  if (across && axis !== 'outer' && axis !== 'hole') return { ...found, result: 'cannot-tell' };
+  if (
+    axis !== 'outer' &&
+    axis !== 'hole' &&
+    lenses[0].device !== lenses[1].device &&
+    lenses[0].device &&
+    lenses[1].device
+  )
+    return { ...found, result: 'cannot-tell' };
+  return found;
+}
+
+function verdictOf(result: Thickness['result'], relation: Relation): Verdict {
+  if (result === 'cannot-tell') return 'cannot-tell';
+  const said = relation === 'more' ? 'thicker' : relation === 'less' ? 'thinner' : 'same';
+  return said === result ? 'agrees' : 'contradicted';
+}
+
+const LENGTH = /\b(?:longer|shorter|long|short|length|pressure|viscosity|thicker drug|pump)\b/i;
+const SAME_LENGTH = /\b(?:same|equal|identical|similar|like)[ -]length/i;
+
+/** Flow depends on length too; strength on the material too. */
+function judged(claim: ComparisonClaim, note: Note): boolean {
+  if (claim.axis === 'other' || claim.axis === 'number') return false;
+  const system = claim.left.sizes[0]?.system;
+  if (claim.axis === 'strength')
+    return system === 'usp' && claim.left.material === claim.right.material && claim.left.sizes.length === 1;
+  if (claim.axis !== 'flow') return true;
+  const text = note.text.slice(claim.span.start, claim.span.end);
+  return system !== 'usp' && (!LENGTH.test(text) || SAME_LENGTH.test(text));
+}
+
+function holdsWords(
+  a: Size,
+  b: Size,
+  result: Thickness['result'],
+  axis: Axis,
+  lenses: readonly [Lens, Lens],
+): string {
+  if (result === 'cannot-tell') return `${label(a)} and ${label(b)} cannot be told apart by size alone.`;
+  const relation: Relation = result === 'thicker' ? 'more' : result === 'thinner' ? 'less' : 'same';
+  const shown = (size: Size, lens: Lens) => {
+    const interval = LENGTHS.has(size.system) ? undefined : outerDiameter(size, lens);
+    return interval ? `${label(size)} (${intervalWords(interval)})` : label(size);
+  };
+  return `${shown(a, lenses[0])} is ${relationWords(axis, relation)} ${shown(b, lenses[1])}: ${ruleWords(a, b)}.`;
+}
+const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch']);

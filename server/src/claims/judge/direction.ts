@@ -1,0 +1,52 @@
+/** Which way the numbers of a system run. */
+import type { Note } from '../../notes/model.ts';
+import { DIRECTION_WORDS, direction } from '../../sizes/index.ts';
+import type { DirectionClaim } from '../model.ts';
+import { cannotTell, type Judgement } from './model.ts';
+import { swapEdit } from './swap.ts';
+import { endWords, numberWords } from './words.ts';
+
+const SOURCES: Readonly<Record<string, readonly string[]>> = {
+  'needle-gauge': ['ISO9626-scope'],
+  french: ['UCUM', 'ISO20696'],
+  usp: ['USP29-861'],
+  'ep-metric': ['PhEur-table'],
+};
+const STANDARDS: Readonly<Record<string, string>> = {
+  'needle-gauge': 'ISO 9626',
+  french: 'definition of the French (UCUM, ISO 20696)',
+  usp: 'USP <861>',
+  'ep-metric': 'European Pharmacopoeia',
+  'tube-id': 'by definition',
+  'wire-inch': 'by definition',
+};
+
+export function judgeDirection(claim: DirectionClaim, note: Note): Judgement {
+  const zeros = claim.zeros ?? false;
+  const says = `Says ${numberWords(claim.system, claim.number === 'up', zeros)} is ${endWords(claim.axis, claim.size === 'up')}.`;
+  const runs = zeros ? 'down' : direction(claim.system);
+  if (runs === 'split' || claim.axis === 'number' || claim.axis === 'other')
+    return cannotTell(says, `With USP sizes, ${DIRECTION_WORDS.usp}.`);
+  const right = (runs === 'up') === (claim.number === claim.size);
+  const swap = swapEdit(note, claim.focus);
+  const holds = `With ${SYSTEM_WORDS[claim.system] ?? 'these sizes'}, ${zeros ? 'more zeros are thinner' : DIRECTION_WORDS[claim.system]}.`;
+  return {
+    verdict: right ? 'agrees' : 'contradicted',
+    says,
+    holds,
+    source: STANDARDS[claim.system] ?? 'by definition',
+    sources: SOURCES[claim.system] ?? [],
+    ...(swap ? { repair: swap } : {}),
+    steps: [{ label: 'rule', text: holds, sources: SOURCES[claim.system] ?? [] }],
+  };
+}
+
+const SYSTEM_WORDS: Readonly<Record<string, string>> = {
+  'needle-gauge': 'needle and cannula gauge',
+  french: 'French',
+  usp: 'USP sizes',
+  'ep-metric': 'metric suture numbers',
+  'tube-id': 'tracheal tubes',
+  'wire-inch': 'guidewires',
+  'wire-gauge': 'wire gauge',
+};

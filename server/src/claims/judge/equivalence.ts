@@ -1,0 +1,183 @@
+/**
+ * Two ways of saying one size. The value said must lie in the interval of the size, widened by the rounding of the
+ * digits as written; it contradicts only when it lies clearly outside: more than half a step to the next size.
+ */
+import type { Context } from '../../mentions/model.ts';
+import type { Note } from '../../notes/model.ts';
+import { convert, innerDiameter, label, neighbours, outerDiameter } from '../../sizes/index.ts';
+import type { Interval, Lens } from '../../sizes/model.ts';
+import type { EquivalenceClaim, Operand, Verdict } from '../model.ts';
+import { measureEdit } from './measure.ts';
+import { cannotTell, intervalWords, type Judgement, lensOf, sourceNames } from './model.ts';
+
+const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch', 'hegar']);
+const UNIT_MM: Readonly<Record<string, number>> = { millimetre: 1, inch: 25.4, 'wire-inch': 25.4, hegar: 1 };
+
+export function judgeEquivalence(claim: EquivalenceClaim, note: Note, context?: Context): Judgement {
+  const [a, b] = [claim.left.sizes, claim.right.sizes];
+  const says = `Says ${claim.left.sizes.map((s) => label(s)).join(' to ')} is ${claim.axis === 'bore' ? 'inside ' : ''}${b.map((s) => label(s)).join(' to ')}.`;
+  if (a.length === 0 || b.length === 0) return cannotTell(says, '');
+  const [named, measured] =
+    LENGTHS.has(b[0]!.system) || !LENGTHS.has(a[0]!.system)
+      ? [claim.left, claim.right]
+      : [claim.right, claim.left];
+  if (!LENGTHS.has(measured.sizes[0]!.system)) return judgeNumbers(claim, says, context);
+  return judgeMeasured(claim, named, measured, says, note, context);
+}
+
+function judgeMeasured(
+  claim: EquivalenceClaim,
+  named: Operand,
+  measured: Operand,
+  says: string,
+  note: Note,
+  context?: Context,
+): Judgement {
+  const lens = lensOf(named, context);
+  const truth = intervalOf(named, claim.axis, lens);
+  const said = saidInterval(measured);
+  if (!truth || !said) return cannotTell(says, 'No table gives this value.');
+  const rounding = roundingOf(measured) + roundingOf(named) + (claim.approximate ? truth.max * 0.1 : 0);
+  const verdict = overlap(said, truth, rounding, marginOf(named, truth, lens));
+  const inner = claim.axis === 'bore' ? ' inside' : '';
+  const holds = `${named.sizes.map((size) => label(size)).join(' to ')} is ${intervalWords(truth)}${inner}${inchWords(measured, truth)}${truth.caution ? ` (${truth.caution})` : ''}.`;
+  const repair = verdict === 'contradicted' ? measureEdit(note, measured, truth) : undefined;
+  return {
+    verdict,
+    says,
+    holds,
+    source: truth.standard || sourceNames(truth.sources),
+    sources: truth.sources,
+    ...(repair ? { repair } : {}),
+    steps: [
+      {
+        label: 'value',
+        text: `${label(named.sizes[0]!)}: ${intervalWords(truth)} by ${truth.standard}`,
+        sources: truth.sources,
+        confidence: truth.confidence,
+      },
+      {
+        label: 'value',
+        text: `written: ${said.min === said.max ? said.min : `${said.min} to ${said.max}`} mm, read with a tolerance of ${Number(rounding.toFixed(4))} mm for rounding`,
+      },
+    ],
+  };
+}
+
+const inchWords = (measured: Operand, truth: Interval) =>
+  UNIT_MM[measured.sizes[0]!.system] === 25.4
+    ? ` (${Number(((truth.nominal ?? truth.min) / 25.4).toFixed(3))} in)`
+    : '';
+
+/** Interval of a size or of a range of sizes, mm. */
+function intervalOf(operand: Operand, axis: EquivalenceClaim['axis'], lens: Lens): Interval | undefined {
+  const parts = operand.sizes.map((size) =>
+    axis === 'bore' && !LENGTHS.has(size.system) ? innerDiameter(size, lens) : outerDiameter(size, lens),
+  );
+  const known = parts.filter((part) => part !== undefined);
+  const first = known[0];
+  if (!first || known.length < parts.length) return undefined;
+  if (known.length === 1) return first;
+  const { nominal: _, ...rest } = first;
+  return { ...rest, min: Math.min(...known.map((k) => k.min)), max: Math.max(...known.map((k) => k.max)) };
+}
+
+function saidInterval(measured: Operand): { min: number; max: number } | undefined {
+  const values = measured.sizes.map((size) => size.value * (UNIT_MM[size.system] ?? Number.NaN));
+  return values.some(Number.isNaN) ? undefined : { min: Math.min(...values), max: Math.max(...values) };
+}
+
+/** Half of the last digit as written, mm. A fraction of an inch is exact. */
+function roundingOf(operand: Operand): number {
+  const mention = operand.mentions[0];
+  const unit = UNIT_MM[operand.sizes[0]?.system ?? ''];
+  if (!mention || unit === undefined) return 0;
+  if (/[/¼½¾⅛⅜⅝⅞]/.test(mention.text)) return 0;
+  const scale = /\bcm\b|centim/i.test(mention.text) ? 10 : 1;
+  return 0.5 * 10 ** -mention.decimals * unit * scale * (unit === 25.4 && mention.decimals === 0 ? 0.1 : 1);
+}
+
+/** How far outside the interval a value must lie to contradict: over half a step to the next size, at most 15 %. */
+function marginOf(named: Operand, truth: Interval, lens: Lens): number {
+  const size = named.sizes[0]!;
+  if (LENGTHS.has(size.system)) return truth.max * (size.system === 'wire-inch' ? 0.05 : 0.08);
+  const { thinner, thicker } = neighbours(size);
+  const centre = truth.nominal ?? (truth.min + truth.max) / 2;
+  const steps = [thinner, thicker].flatMap((other) => {
+    const interval = other && outerDiameter(other, lens);
+    return interval ? [Math.abs((interval.nominal ?? (interval.min + interval.max) / 2) - centre)] : [];
+  });
+  const step = steps.length > 0 ? Math.min(...steps) : centre * 0.2;
+  return Math.min(step * 0.6, centre * 0.15);
+}
+
+function overlap(
+  said: { min: number; max: number },
+  truth: Interval,
+  rounding: number,
+  margin: number,
+): Verdict {
+  const gap = Math.max(truth.min - said.max, said.min - truth.max, 0);
+  if (gap <= rounding + 1e-9) return 'agrees';
+  return gap > rounding + margin ? 'contradicted' : 'cannot-tell';
+}
+
+/** USP against metric number, or gauge against French. */
+function judgeNumbers(claim: EquivalenceClaim, says: string, context?: Context): Judgement {
+  const a = claim.left.sizes[0]!;
+  const b = claim.right.sizes[0]!;
+  if (claim.left.sizes.length > 1 || claim.right.sizes.length > 1) return cannotTell(says, '');
+  const sutures = new Set(['usp', 'ep-metric']);
+  return sutures.has(a.system) && sutures.has(b.system)
+    ? judgeSutures(claim, says, context)
+    : judgeAcross(claim, says, context);
+}
+
+function judgeSutures(claim: EquivalenceClaim, says: string, context?: Context): Judgement {
+  const [usp, metric] =
+    claim.left.sizes[0]!.system === 'usp' ? [claim.left, claim.right] : [claim.right, claim.left];
+  const lens = lensOf(usp, context);
+  const lenses: Lens[] = lens.material ? [lens] : [lens, { ...lens, material: 'gut' }];
+  const values = lenses
+    .flatMap((one) => convert(usp.sizes[0]!, one))
+    .filter((c) => c.to === 'ep-metric' && c.value !== undefined);
+  const said = metric.sizes[0]!.value;
+  if (values.length === 0) return cannotTell(says, '');
+  const first = values[0]!;
+  const near = values.some((c) => Math.abs(c.value! - said) < 1e-9);
+  return {
+    verdict: near ? 'agrees' : 'contradicted',
+    says,
+    holds: `${label(usp.sizes[0]!)} is ${[...new Set(values.map((c) => c.text))].join(', or for gut ')}.`,
+    source: first.standard,
+    sources: first.sources,
+    steps: values.map((c) => ({
+      label: 'value' as const,
+      text: `${label(usp.sizes[0]!)} is ${c.text}`,
+      sources: c.sources,
+      confidence: c.confidence,
+    })),
+  };
+}
+
+function judgeAcross(claim: EquivalenceClaim, says: string, context?: Context): Judgement {
+  const [a, b] = [claim.left, claim.right];
+  const truth = outerDiameter(a.sizes[0]!, lensOf(a, context));
+  const other = outerDiameter(b.sizes[0]!, lensOf(b, context));
+  if (!truth || !other) return cannotTell(says, 'No table gives both diameters.');
+  const margin = Math.max(marginOf(a, truth, lensOf(a, context)), marginOf(b, other, lensOf(b, context)));
+  const verdict = overlap(other, truth, 0, Math.max(margin, 0.12 * truth.max));
+  return {
+    verdict,
+    says,
+    holds: `${label(a.sizes[0]!)} is ${intervalWords(truth)}; ${label(b.sizes[0]!)} is ${intervalWords(other)}.`,
+    source: [...new Set([truth.standard, other.standard])].join(', '),
+    sources: [...truth.sources, ...other.sources],
+    steps: [truth, other].map((t) => ({
+      label: 'value' as const,
+      text: `${intervalWords(t)} by ${t.standard}`,
+      sources: t.sources,
+      confidence: t.confidence,
+    })),
+  };
+}

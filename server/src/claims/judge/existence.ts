@@ -1,0 +1,21 @@
+/** A size that its system does not have. */
+import { existence, label } from '../../sizes/index.ts';
+import type { ExistenceClaim } from '../model.ts';
+import { cannotTell, type Judgement, lensOf, sourceNames } from './model.ts';
+import { sizeWords } from './words.ts';
+
+export function judgeExistence(claim: ExistenceClaim): Judgement {
+  const says = `Names a size ${sizeWords(claim.size)}.`;
+  const missing = claim.size.sizes
+    .map((size) => ({ size, ...existence(size, lensOf(claim.size)) }))
+    .find((one) => one.exists === 'no');
+  if (!missing) return cannotTell(says, '');
+  return {
+    verdict: 'contradicted',
+    says,
+    holds: `${label(missing.size)} does not exist: ${missing.because}.`,
+    source: sourceNames(missing.sources) || 'common practice, no source',
+    sources: missing.sources,
+    steps: [{ label: 'value', text: missing.because, sources: missing.sources }],
+  };
+}

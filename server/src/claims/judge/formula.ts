@@ -1,0 +1,17 @@
+/** Rules of conversion. */
+import type { FormulaClaim } from '../model.ts';
+import { FORMULAS } from '../words/formulas.ts';
+import { cannotTell, type Judgement } from './model.ts';
+
+export function judgeFormula(claim: FormulaClaim): Judgement {
+  const row = FORMULAS.find((one) => one.id === claim.formula);
+  if (!row) return cannotTell('', '');
+  return {
+    verdict: row.true ? 'agrees' : 'contradicted',
+    says: `Says ${row.says}.`,
+    holds: `${row.holds}.`,
+    source: row.standard,
+    sources: row.sources,
+    steps: [{ label: 'rule', text: row.holds, sources: row.sources }],
+  };
+}

@@ -1,0 +1,79 @@
+/** Judges a claim on the tables and intervals of `sizes`, with the stance applied. */
+import type { Context } from '../../mentions/model.ts';
+import type { Note } from '../../notes/model.ts';
+import type { Claim, Stance, Statement, Verdict } from '../model.ts';
+import { judgeCategory } from './category.ts';
+import { judgeColour } from './colour.ts';
+import { judgeComparison } from './comparison.ts';
+import { judgeDirection } from './direction.ts';
+import { judgeEquivalence } from './equivalence.ts';
+import { judgeExistence } from './existence.ts';
+import { judgeFormula } from './formula.ts';
+import type { Judgement } from './model.ts';
+import { judgeOrder } from './order.ts';
+import { judgeProperty } from './property.ts';
+import { judgeRange } from './range.ts';
+
+export function judge(claim: Claim, stance: Stance, note: Note, context?: Context): Statement {
+  const judgement = judgeClaim(claim, note, context);
+  const verdict = underStance(judgement.verdict, stance);
+  const { says, holds, source, sources, repair } = judgement;
+  const kept = verdict === 'contradicted' && stance === 'asserted' ? repair : undefined;
+  return {
+    claim,
+    stance,
+    verdict,
+    says: stance === 'denied' ? `Denied here: ${says.charAt(0).toLowerCase()}${says.slice(1)}` : says,
+    holds,
+    source,
+    sources,
+    ...(kept ? { repair: kept } : {}),
+    derivation: [
+      { label: 'read', text: `${says} (read by "${claim.construction}", ${stance})` },
+      ...judgement.steps,
+      { label: 'result', text: verdict === 'cannot-tell' ? 'cannot tell' : verdict },
+    ],
+  };
+}
+
+function judgeClaim(claim: Claim, note: Note, context?: Context): Judgement {
+  switch (claim.kind) {
+    case 'direction':
+      return judgeDirection(claim, note);
+    case 'comparison':
+      return judgeComparison(claim, note, context);
+    case 'equivalence':
+      return judgeEquivalence(claim, note, context);
+    case 'order':
+      return judgeOrder(claim, note, context);
+    case 'range':
+      return judgeRange(claim);
+    case 'category':
+      return judgeCategory(claim);
+    case 'formula':
+      return judgeFormula(claim);
+    case 'colour':
+      return judgeColour(claim, note);
+    case 'property':
+      return judgeProperty(claim);
+    case 'existence':
+      return judgeExistence(claim);
+    case 'key':
+      return {
+        verdict: 'contradicted',
+        says: 'The key marks this answer',
+        holds: claim.problem,
+        source: '',
+        sources: [],
+        steps: [],
+      };
+  }
+}
+
+/** Only what the author asserts or denies is judged; a true denial agrees. */
+function underStance(verdict: Verdict, stance: Stance): Verdict {
+  if (stance === 'asserted' || verdict === 'cannot-tell')
+    return stance === 'asserted' ? verdict : 'cannot-tell';
+  if (stance !== 'denied') return 'cannot-tell';
+  return verdict === 'contradicted' ? 'agrees' : 'contradicted';
+}

@@ -1,0 +1,55 @@
+/** The edit that corrects a measured value, in the unit and with the digits the author used. */
+import type { Edit } from '../../checks/model.ts';
+import type { Note } from '../../notes/model.ts';
+import type { Interval } from '../../sizes/model.ts';
+import type { Operand } from '../model.ts';
+
+const NUMBER = /\d+(?:[.,]\d+)?|[.,]\d+/g;
+
+/** None when the value is spelled in words, a fraction, a range, or when rounding would leave the interval. */
+export function measureEdit(
+  note: Note,
+  measured: Operand,
+  truth: Interval,
+): { title: string; edit: Edit } | undefined {
+  const mention = measured.mentions[0];
+  const size = measured.sizes[0];
+  if (!mention || !size || measured.sizes.length > 1) return undefined;
+  const written = note.text.slice(mention.source.start, mention.source.end);
+  const numbers = [...written.matchAll(NUMBER)];
+  const only = numbers[0];
+  if (numbers.length !== 1 || !only || /[/¼½¾⅛⅜⅝⅞]/.test(written)) return undefined;
+  const unit =
+    (size.system === 'millimetre' || size.system === 'hegar' ? 1 : 25.4) *
+    (size.value === 0 ? 1 : scaleOf(only[0], size.value));
+  const text = roundInto(truth, unit, mention.decimals);
+  if (text === undefined || text === only[0]) return undefined;
+  const shown = only[0].includes(',')
+    ? text.replace('.', ',')
+    : only[0].startsWith('.')
+      ? text.replace(/^0/, '')
+      : text;
+  const start = mention.source.start + only.index;
+  return {
+    title: `Write ${shown} instead of ${only[0]}`,
+    edit: { span: { start, end: start + only[0].length }, text: shown },
+  };
+}
+
+/** Written units may be cm or µm where the size holds mm: the ratio of value to written number. */
+function scaleOf(number: string, value: number): number {
+  const raw = Number(number.replace(',', '.'));
+  return raw === 0 ? 1 : value / raw;
+}
+
+/** The nominal value with as few digits as stay inside the interval, at least as many as were written. */
+function roundInto(truth: Interval, unit: number, decimals: number): string | undefined {
+  const centre = (truth.nominal ?? (truth.min + truth.max) / 2) / unit;
+  for (let digits = decimals; digits <= decimals + 2; digits++) {
+    const text = centre.toFixed(digits);
+    const value = Number(text) * unit;
+    const slack = 0.5 * 10 ** -digits * unit;
+    if (value >= truth.min - slack && value <= truth.max + slack && value > 0) return text;
+  }
+  return undefined;
+}

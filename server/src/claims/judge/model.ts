@@ -1,0 +1,56 @@
+/** A verdict on a claim as if asserted, with its words and its derivation. */
+import type { Edit, Step } from '../../checks/model.ts';
+import type { Context } from '../../mentions/model.ts';
+import { SOURCES } from '../../sizes/index.ts';
+import type { Interval, Lens, Size } from '../../sizes/model.ts';
+import type { Operand, Verdict } from '../model.ts';
+
+export interface Judgement {
+  readonly verdict: Verdict;
+  readonly says: string;
+  readonly holds: string;
+  readonly source: string;
+  readonly sources: readonly string[];
+  readonly repair?: { readonly title: string; readonly edit: Edit };
+  readonly steps: readonly Step[];
+}
+
+export const cannotTell = (says: string, holds: string): Judgement => ({
+  verdict: 'cannot-tell',
+  says,
+  holds,
+  source: '',
+  sources: [],
+  steps: [],
+});
+
+/** What decides the thickness of an operand: its own device and material, else what the course settles. */
+export function lensOf(operand: Operand, context?: Context): Lens {
+  const device = operand.device ?? context?.device;
+  const material = operand.material ?? (context?.suture === 'collagen' ? 'gut' : undefined);
+  return { ...(device ? { device } : {}), ...(material ? { material } : {}) };
+}
+
+/** All of one kind, or undecided. */
+export function unanimous<T>(values: readonly T[]): T | undefined {
+  const first = values[0];
+  return values.every((value) => value === first) ? first : undefined;
+}
+
+const SHOWN = 3;
+/** Millimetres as shown in a message: up to three decimals, no trailing zeros. */
+export const mm = (value: number): string => `${Number(value.toFixed(SHOWN))}`;
+
+/** "0.30 to 0.349 mm", or "4.67 mm" when both ends are close. */
+export function intervalWords(interval: Interval): string {
+  const { min, max, nominal } = interval;
+  if (max - min <= 0.051 && nominal !== undefined) return `${mm(Number(nominal.toFixed(2)))} mm`;
+  if (mm(min) === mm(max)) return `${mm(min)} mm`;
+  return `${mm(min)} to ${mm(max)} mm`;
+}
+
+export function sourceNames(keys: readonly string[]): string {
+  return [...new Set(keys.flatMap((key) => SOURCES[key]?.cite ?? []))].slice(0, 2).join('; ');
+}
+
+export const sizesOf = (operand: Operand): readonly Size[] => operand.sizes;

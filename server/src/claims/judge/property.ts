@@ -1,0 +1,80 @@
+/** What a suture material or a needle point is said to be. */
+import { materialById, pointById } from '../../sizes/index.ts';
+import type { Material } from '../../sizes/materials.ts';
+import type { PropertyClaim, Verdict } from '../model.ts';
+import { cannotTell, type Judgement, sourceNames } from './model.ts';
+
+export function judgeProperty(claim: PropertyClaim): Judgement {
+  return claim.of === 'material' ? judgeMaterial(claim) : judgePoint(claim);
+}
+
+const WORDS: Readonly<Record<string, string>> = {
+  'absorbable:yes': 'absorbable',
+  'absorbable:no': 'nonabsorbable',
+  'structure:monofilament': 'a monofilament',
+  'structure:multifilament': 'braided or multifilament',
+  'origin:natural': 'natural',
+  'origin:synthetic': 'synthetic',
+};
+
+function judgeMaterial(claim: PropertyClaim): Judgement {
+  const material = materialById(claim.subject);
+  const says = `Says ${material?.name ?? claim.subject} is ${WORDS[claim.property] ?? claim.property}.`;
+  // A fact known only from memory is shown in the tables; nobody is corrected on it.
+  if (!material || material.confidence === 'memory') return cannotTell(says, '');
+  const holds = `${capital(material.name)} is ${describe(material)}.`;
+  const [property, value] = claim.property.split(':');
+  return {
+    verdict: materialVerdict(material, property!, value!),
+    says,
+    holds,
+    source: sourceNames(material.sources) || 'common practice, no source',
+    sources: material.sources,
+    steps: [{ label: 'value', text: holds, sources: material.sources, confidence: material.confidence }],
+  };
+}
+
+function materialVerdict(material: Material, property: string, value: string): Verdict {
+  const truth = (holds: boolean): Verdict => (holds ? 'agrees' : 'contradicted');
+  if (property === 'absorbable') return truth(material.absorbable === (value === 'yes'));
+  if (property === 'origin')
+    return material.origin === 'metal' ? 'cannot-tell' : truth(material.origin === value);
+  if (material.structure.some((one) => one === value))
+    return material.structure.length === 1 ? 'agrees' : 'cannot-tell';
+  return material.structure.includes('twisted') ? 'cannot-tell' : 'contradicted';
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+const STRUCTURE: Readonly<Record<string, string>> = {
+  multifilament: 'braided or multifilament',
+  monofilament: 'monofilament',
+  twisted: 'twisted',
+};
+
+export function describe(material: Material): string {
+  const structure = material.structure.map((one) => STRUCTURE[one]).join(' or ');
+  return `${material.origin === 'metal' ? 'metal' : material.origin}, ${structure}, ${material.absorbable ? 'absorbable' : 'nonabsorbable'}`;
+}
+
+function judgePoint(claim: PropertyClaim): Judgement {
+  const point = pointById(claim.subject);
+  const value = claim.property.split(':')[1];
+  const says =
+    value === 'some'
+      ? `Says a ${point?.name ?? claim.subject} needle has a cutting edge.`
+      : `Says the edge of a ${point?.name ?? claim.subject} needle lies on the ${value} curve.`;
+  if (!point) return cannotTell(says, '');
+  const right = value === 'some' ? point.edge !== 'none' : point.edge === value;
+  const where =
+    point.edge === 'none' ? 'has no cutting edge' : `has its third edge on the ${point.edge} curve`;
+  const holds = `A ${point.name} needle ${where}.`;
+  return {
+    verdict: point.edge === 'sides' ? 'cannot-tell' : right ? 'agrees' : 'contradicted',
+    says,
+    holds,
+    source: sourceNames(point.sources),
+    sources: point.sources,
+    steps: [{ label: 'value', text: holds, sources: point.sources, confidence: point.confidence }],
+  };
+}

@@ -1,0 +1,248 @@
+/** How the author stands to a claim: decided clause by clause around the item that carries it. */
+import type { Reading } from './constructions/model.ts';
+import type { Stance } from './model.ts';
+import type { Item } from './text/items.ts';
+import type { Scene } from './text/scene.ts';
+import type { Sentence } from './text/sentences.ts';
+import { CONDITIONS, HEDGES, NEGATIONS } from './words/changes.ts';
+import {
+  MISTAKE_WORDS,
+  REJECTING_OPENINGS,
+  REJECTIONS,
+  REPORTED_SPEAKERS,
+  REPORTING_VERBS,
+  TEACHING_VERBS,
+} from './words/frames.ts';
+
+/** A mark beside a true/false statement. */
+export type Keyed = 'true' | 'false';
+
+export function stanceOf(scene: Scene, reading: Reading): Stance {
+  const keyed = keyOf(scene);
+  if (keyed) return keyed === 'true' ? 'asserted' : 'denied';
+  if (struck(scene, reading) || quoted(scene, reading)) return 'quoted';
+  if (scene.option) return 'option';
+  if (asked(scene, reading)) return 'asked';
+  if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
+  if (conditional(scene, reading)) return 'hypothetical';
+  return negated(scene, reading) ?? (hedged(scene, reading) ? 'hedged' : 'asserted');
+}
+
+function struck(scene: Scene, { at, from, to }: Reading): boolean {
+  const inside = (item: Item | undefined) =>
+    item !== undefined &&
+    scene.passage.marks.some(
+      (mark) => mark.kind === 'strike' && mark.start <= item.start && item.end <= mark.end,
+    );
+  return [at, from, to].some((i) => inside(scene.items[i]));
+}
+
+const OPEN_QUOTES = new Set(['"', '“', '«', '‘', "'"]);
+const CLOSE_QUOTES = new Set(['"', '”', '»', '’', "'"]);
+
+/** Inside a pair of quotation marks of the passage. An unclosed mark quotes nothing (it is an inch mark). */
+function quoted(scene: Scene, { at, from }: Reading): boolean {
+  const spans = scene.quotes;
+  const inside = (item: Item | undefined) =>
+    item !== undefined && spans.some(([start, end]) => start < item.start && item.end <= end);
+  return inside(scene.items[at]) && inside(scene.items[from]);
+}
+
+/** Quotation spans of a passage as item offsets: straight or curly marks that open before a word and close after one. */
+export function quotationSpans(items: readonly Item[]): [number, number][] {
+  const spans: [number, number][] = [];
+  let open: Item | undefined;
+  for (let i = 0; i < items.length; i++) {
+    const item = items[i]!;
+    if (item.kind !== 'punctuation') continue;
+    const before = items[i - 1];
+    const gluedBefore =
+      before !== undefined && before.end === item.start && before.word !== '(' && before.word !== '—';
+    if (!open && OPEN_QUOTES.has(item.word) && !gluedBefore) open = item;
+    else if (open && CLOSE_QUOTES.has(item.word) && gluedBefore && matches(open, item)) {
+      spans.push([open.start, item.end]);
+      open = undefined;
+    }
+  }
+  return spans;
+}
+
+const PAIRS: Readonly<Record<string, string>> = { '"': '"', '“': '”', '«': '»', '‘': '’', "'": "'" };
+const matches = (open: Item, close: Item) => PAIRS[open.word] === close.word;
+
+/** The clause ends in a question mark, or opens like a question. A tag ("…, right?") still asks. */
+function asked(scene: Scene, { at }: Reading): boolean {
+  if (scene.sentence.close !== '?') return false;
+  return scene.items.slice(at).some((item) => item.word === '?');
+}
+
+/** The next sentence says no to this one. */
+function rejected(scene: Scene): boolean {
+  const next = scene.after[0] ?? scene.next;
+  return next !== undefined && rejects(next);
+}
+
+function rejects(sentence: Sentence): boolean {
+  const words = spoken(sentence);
+  const first = words[0];
+  if (first === undefined) return false;
+  const text = words.slice(0, 8).join(' ');
+  if (REJECTING_OPENINGS.some((opening) => text.startsWith(opening))) return true;
+  return (
+    REJECTIONS.has(first) &&
+    !/^(?:no|never|false|negative) (?:\S+ )?(?:needle|cannula|catheter|size|other|one|need|matter|suture|more|less|tube|wire)/.test(
+      text,
+    )
+  );
+}
+
+/** Words of a sentence without a speaker's name in front. */
+function spoken(sentence: Sentence): string[] {
+  const items = sentence.items;
+  const colon = items[1]?.word === ':' ? 2 : items[2]?.word === ':' ? 3 : 0;
+  return items
+    .slice(colon)
+    .filter((item) => item.kind === 'word')
+    .map((item) => item.word);
+}
+
+/** A word for a mistake in the same sentence (before or after), or opening the sentence before. */
+function mistake(scene: Scene, reading: Reading): boolean {
+  const here = scene.items.some(
+    (item, i) =>
+      MISTAKE_WORDS.has(item.word) && !deniedMistake(scene.items, i) && !consequence(scene.items, i, reading),
+  );
+  if (here) return true;
+  const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
+  if (before && announces(before)) return true;
+  return scene.headings.some((heading) =>
+    /\b(?:myths?|mistakes|errata|misconceptions|wrong answers|what not to say)\b/.test(heading),
+  );
+}
+
+/** "no mistake", "not wrong": the word is itself denied. */
+const deniedMistake = (items: readonly Item[], i: number) =>
+  items.slice(Math.max(0, i - 2), i).some((item) => NEGATIONS.has(item.word));
+
+/** "pick the wrong needle": an attribute of a thing, not a judgement of the statement. */
+const consequence = (items: readonly Item[], i: number, reading: Reading) =>
+  items[i]!.word === 'wrong' &&
+  (items[i + 1]?.deviceNoun === true || items[i + 1]?.kind === 'size') &&
+  i > reading.to;
+
+/** "Common mistake:", "Myth." alone, or "Here is what they get wrong:". */
+function announces(sentence: Sentence): boolean {
+  const short = sentence.items.filter((item) => item.kind === 'word').length <= 8;
+  const colon = sentence.items.at(-1)?.word === ':';
+  return (
+    (short || colon) &&
+    sentence.items.some((item, i) => MISTAKE_WORDS.has(item.word) && !deniedMistake(sentence.items, i))
+  );
+}
+
+/** "Students often say …", "the old handout said …": reported before the claim, in the same clause group. */
+function reported(scene: Scene, { from }: Reading): boolean {
+  const before = scene.items.slice(0, from + 1);
+  const verb = before.findLastIndex((item) => REPORTING_VERBS.has(item.word));
+  if (verb < 0) return false;
+  const subject = before.slice(0, verb).some((item) => REPORTED_SPEAKERS.has(item.word));
+  const forbidding =
+    TEACHING_VERBS.has(before[verb]!.word) &&
+    before.slice(Math.max(0, verb - 2), verb).some((item) => NEGATIONS.has(item.word));
+  return (subject && !before.slice(verb).some((item) => item.word === ';')) || forbidding;
+}
+
+/** "if", "suppose" before the claim with no comma between, or a sentence that opens with a supposition. */
+function conditional(scene: Scene, { from, at }: Reading): boolean {
+  const first = Math.min(from, at);
+  for (let i = first; i >= 0; i--) {
+    const item = scene.items[i]!;
+    if (i < first && (item.word === ',' || item.word === ';' || item.word === ':')) break;
+    if (CONDITIONS.has(item.word) && !(item.word === 'had' || item.word === 'were')) return true;
+  }
+  const opener = scene.items.find((item) => item.kind === 'word')?.word;
+  return opener === 'suppose' || opener === 'supposing' || opener === 'imagine' || opener === 'pretend';
+}
+
+/** A negation on the comparing word denies; one anywhere else in the clause leaves the claim open. */
+function negated(scene: Scene, { at, from }: Reading): Stance | undefined {
+  const { items } = scene;
+  const near = items.slice(Math.max(0, at - 3), at);
+  const cut = near.findLastIndex((item) => item.kind === 'punctuation' && item.word !== "'");
+  const close = near.slice(cut + 1).filter((item) => item.kind !== 'size');
+  const direct = close.findIndex((item) => DIRECT.has(item.word));
+  if (direct >= 0 && close.slice(direct + 1).every((item) => ADVERBS.has(item.word))) return 'denied';
+  const start = clauseFrom(items, Math.min(from, at));
+  const open = items.slice(start, at + 1).some((item) => NEGATIONS.has(item.word) && !LOOSE.has(item.word));
+  return open ? 'hedged' : undefined;
+}
+
+const DIRECT = new Set([
+  "isn't",
+  "aren't",
+  'not',
+  'no',
+  'never',
+  "wasn't",
+  "doesn't",
+  "don't",
+  "won't",
+  'nor',
+  'cannot',
+  "can't",
+  'hardly',
+]);
+const ADVERBS = new Set(
+  'a an the any actually really necessarily always ever even much make makes get gets be become becomes flow flows run runs mean means go goes give gives'.split(
+    ' ',
+  ),
+);
+/** Negations that seldom reach the size: "without a second trip". */
+const LOOSE = new Set(['without', 'none', 'nobody']);
+const CLAUSE_MARKS = new Set([';', ':', '—', '.', '!', '(', 'but', 'because', 'since', 'so']);
+
+function clauseFrom(items: readonly Item[], at: number): number {
+  for (let i = at - 1; i >= 0; i--) if (CLAUSE_MARKS.has(items[i]!.word)) return i + 1;
+  return 0;
+}
+
+function hedged(scene: Scene, { at, from }: Reading): boolean {
+  const start = clauseFrom(scene.items, Math.min(from, at));
+  return scene.items
+    .slice(start, at + 1)
+    .some((item) => HEDGES.has(item.word) && !(item.word === 'may' && item.capital));
+}
+
+const TRUE_KEY = /^[([*]?\s*(?:answer\s*[:=]?\s*)?(?:true|t|correct)\s*[.)\]*]*$/;
+const FALSE_KEY = /^[([*]?\s*(?:answer\s*[:=]?\s*)?(?:false|f|incorrect)\s*[.)\]*]*$/;
+
+/** The key of a true/false item: "(False.)" after it, or "T"/"F" in front, when the place says true or false. */
+function keyOf(scene: Scene): Keyed | undefined {
+  if (!scene.truthItem) return undefined;
+  const own = trailingKey(scene.items);
+  const next = scene.after[0];
+  if (own) return own;
+  return next ? keyText(next.items.map((item) => item.word).join(' ')) : undefined;
+}
+
+function trailingKey(items: readonly Item[]): Keyed | undefined {
+  for (const count of [1, 2, 3, 4, 5]) {
+    const key = keyText(
+      items
+        .slice(-count)
+        .map((item) => item.word)
+        .join(' '),
+    );
+    if (key && count > 1) return key;
+  }
+  return undefined;
+}
+
+function keyText(text: string): Keyed | undefined {
+  const clean = text
+    .replace(/\s+/g, ' ')
+    .replace(/[—–-]\s*/g, '')
+    .trim();
+  if (TRUE_KEY.test(clean)) return 'true';
+  return FALSE_KEY.test(clean) ? 'false' : undefined;
+}

@@ -1,0 +1,268 @@
+/** What the rows and columns of a table assert: equal sizes in one row, hub colours, materials, order down a column. */
+
+import type { Mention } from '../mentions/model.ts';
+import { sourceSpan } from '../notes/index.ts';
+import type { Note, Span, Table } from '../notes/model.ts';
+import type { Device } from '../sizes/model.ts';
+import { orderCue } from './constructions/order.ts';
+import type { Claim, ColourClaim, EquivalenceClaim, Operand, OrderClaim, PropertyClaim } from './model.ts';
+import { type Item, readItems } from './text/items.ts';
+import { materialsIn } from './text/materials.ts';
+import type { Read } from './text/scenes.ts';
+import { codeOf } from './words/codes.ts';
+import { MATERIAL_PROPERTIES } from './words/properties.ts';
+
+interface Grid {
+  readonly table: Table;
+  readonly header: readonly string[];
+  readonly rows: readonly (readonly (Read | undefined)[])[];
+  /** Words of the heading and lead-in above. */
+  readonly around: string;
+}
+
+export function readTables(note: Note, reads: readonly Read[]): Claim[] {
+  return note.tables.flatMap((table) => {
+    const grid = gridOf(note, reads, table);
+    return grid ? [...grid.rows.flatMap((row) => readRow(grid, row)), ...columnOrders(grid)] : [];
+  });
+}
+
+function gridOf(note: Note, reads: readonly Read[], table: Table): Grid | undefined {
+  const [head, ...body] = table.rows;
+  if (!head) return undefined;
+  const text = (index: number) => note.passages[index]?.text ?? '';
+  const first = note.passages[head.find((index) => index >= 0) ?? -1];
+  const path = (first?.path ?? []).map(text).join(' ');
+  const lead = table.leadIn === undefined ? '' : text(table.leadIn);
+  return {
+    table,
+    header: head.map((index) => text(index).toLowerCase()),
+    rows: body.map((row) => row.map((index) => (index < 0 ? undefined : reads[index]))),
+    around: `${path} ${lead}`.toLowerCase(),
+  };
+}
+
+type Role = 'outer' | 'bore' | 'length' | 'colour' | 'none';
+
+const ROLES: readonly (readonly [RegExp, Role])[] = [
+  [/\b(?:wound|depth|insert|distance|height|volume|balloon|dose|mark|tip to)/, 'none'],
+  [/\b(?:inner|inside|internal|bore|lumen|i\.?d\.?)\b/, 'bore'],
+  [/\b(?:needle length|length|long)\b/, 'length'],
+  [/\b(?:colou?rs?|hub|valve colou?r|funnel|code)\b/, 'colour'],
+  [
+    /\b(?:outer|outside|external|diameter|o\.?d\.?|ø|mm|millimet(?:re|er)s?|inch(?:es)?|thickness|across|width|metric|usp|french|fr|gauge|ch|size|ep|in)\b|″/,
+    'outer',
+  ],
+];
+
+const roleOf = (header: string): Role => ROLES.find(([pattern]) => pattern.test(header))?.[1] ?? 'none';
+
+function readRow(grid: Grid, row: readonly (Read | undefined)[]): Claim[] {
+  return [...equivalences(grid, row), ...colours(grid, row), ...properties(grid, row)];
+}
+
+/** The one mention of a cell that holds nothing else to compare. */
+function sole(read: Read | undefined): Mention | undefined {
+  const mentions = read?.items.flatMap((item) => (item.mention ? [item.mention] : [])) ?? [];
+  const only = mentions[0];
+  return mentions.length === 1 && only && only.kind !== 'ambiguous' && !only.bound ? only : undefined;
+}
+
+const operandOf = (mention: Mention, material?: string): Operand => ({
+  sizes: mention.sizes,
+  mentions: [mention],
+  span: mention.source,
+  ...(mention.device ? { device: mention.device } : {}),
+  ...(mention.material ? { material: mention.material } : material ? { material } : {}),
+});
+
+const MEASURES = new Set(['millimetre', 'inch', 'wire-inch']);
+
+/** The row's own size (its first cell with one) against every measure of the row. */
+function equivalences(grid: Grid, row: readonly (Read | undefined)[]): EquivalenceClaim[] {
+  const cells = row.map((read, column) => ({
+    mention: sole(read),
+    role: roleOf(grid.header[column] ?? ''),
+    read,
+  }));
+  const subject =
+    cells.find((cell) => cell.mention && !MEASURES.has(systemOf(cell.mention)) && cell.role !== 'length') ??
+    cells.find((cell) => cell.mention && cell.role === 'outer');
+  if (!subject?.mention) return [];
+  const material = rowMaterial(row);
+  const left = operandOf(subject.mention, material);
+  return cells.flatMap((cell) => {
+    if (
+      !cell.mention ||
+      cell === subject ||
+      systemOf(cell.mention) === systemOf(subject.mention!) ||
+      cell.mention.length
+    )
+      return [];
+    if (cell.role !== 'outer' && cell.role !== 'bore') return [];
+    if (!comparable(systemOf(subject.mention!), systemOf(cell.mention))) return [];
+    return [equivalence(left, operandOf(cell.mention, material), cell.role, rowSpan(row))];
+  });
+}
+
+const systemOf = (mention: Mention) => mention.sizes[0]?.system ?? '';
+
+/** A measure says any size; USP and metric numbers say each other. A gauge beside a French is two things, not one. */
+const comparable = (a: string, b: string) =>
+  MEASURES.has(a) ||
+  MEASURES.has(b) ||
+  (['usp', 'ep-metric'].includes(a) && ['usp', 'ep-metric'].includes(b));
+
+function equivalence(left: Operand, right: Operand, role: 'outer' | 'bore', span: Span): EquivalenceClaim {
+  return {
+    kind: 'equivalence',
+    construction: 'table-row',
+    span,
+    focus: right.span,
+    left,
+    right,
+    approximate: right.mentions.some((mention) => mention.approximate === true),
+    axis: role,
+  };
+}
+
+function rowSpan(row: readonly (Read | undefined)[]): Span {
+  const cells = row.filter((read): read is Read => read !== undefined && read.passage.text.length > 0);
+  const spans = cells.map(({ passage }) => sourceSpan(passage, { start: 0, end: passage.text.length }));
+  return { start: Math.min(...spans.map((s) => s.start)), end: Math.max(...spans.map((s) => s.end)) };
+}
+
+function rowMaterial(row: readonly (Read | undefined)[]): string | undefined {
+  const found = new Set(row.flatMap((read) => (read ? materialsIn(read.items).map((m) => m.id) : [])));
+  return found.size === 1 ? [...found][0] : undefined;
+}
+
+/** A colour cell beside the row's one gauge or French. */
+function colours(grid: Grid, row: readonly (Read | undefined)[]): ColourClaim[] {
+  const sized = row.map((read, column) => ({ read, column, mention: sole(read) }));
+  const coloured = row.flatMap((read, column) => {
+    const words = read?.items.filter((item) => item.colour) ?? [];
+    return words.length >= 1 && read && onlyColour(read.items)
+      ? [{ read, column, word: words.at(-1)!, first: words[0]! }]
+      : [];
+  });
+  return coloured.flatMap(({ read, column, word }) => {
+    const subject = sized.find((cell) => cell.column !== column && cell.mention && isCoded(cell.mention));
+    const header = grid.header[column] ?? '';
+    if (!subject?.mention) return [];
+    const device = deviceFor(grid, header, row, subject.mention);
+    if (device === 'both') return [];
+    return [colourClaim(subject.mention, read, word, device, rowSpan(row))];
+  });
+}
+
+const isCoded = (mention: Mention) =>
+  mention.sizes.length === 1 && ['needle-gauge', 'french'].includes(systemOf(mention));
+
+/** A cell with a colour and shade words, nothing else of weight. */
+const onlyColour = (items: readonly Item[]) =>
+  items.filter((item) => item.colour).length === 1 &&
+  items.filter((item) => item.kind === 'word').length <= 3 &&
+  !items.some((item) => item.mention);
+
+/** Which code a colour column follows: its own header, the row, the header of the size, the words above. */
+function deviceFor(
+  grid: Grid,
+  header: string,
+  row: readonly (Read | undefined)[],
+  mention: Mention,
+): Device | 'both' | undefined {
+  const words = (text: string) => text.split(/[^a-z0-9-]+/).map((word) => ({ word }));
+  const own = codeOf(words(header));
+  if (own) return own;
+  const inRow = codeOf(row.flatMap((read) => read?.items ?? []));
+  return inRow ?? codeOf(words(grid.header.join(' '))) ?? mention.device ?? codeOf(words(grid.around));
+}
+
+function colourClaim(
+  mention: Mention,
+  read: Read,
+  word: Item,
+  device: Device | undefined,
+  span: Span,
+): ColourClaim {
+  return {
+    kind: 'colour',
+    construction: 'table-row',
+    span,
+    focus: sourceSpan(read.passage, { start: word.start, end: word.end }),
+    size: operandOf(mention),
+    colour: word.colour!,
+    same: true,
+    ...(device ? { device } : {}),
+  };
+}
+
+const YES = /^(?:yes|y|✓|✔|true)$/;
+const NO = /^(?:no|n|✗|✘|false|—|-)$/;
+const WORDS = new Map(MATERIAL_PROPERTIES.map((row) => [row.word, row]));
+
+/** A material in the first cell, its properties in the others. */
+function properties(grid: Grid, row: readonly (Read | undefined)[]): PropertyClaim[] {
+  const subjectRead = row[0];
+  const named = subjectRead ? materialsIn(subjectRead.items) : [];
+  if (named.length !== 1 || !subjectRead) return [];
+  return row.slice(1).flatMap((read, i) => {
+    if (!read || read.passage.text.length === 0) return [];
+    return propertyCell(grid.header[i + 1] ?? '', read).map((property) => ({
+      kind: 'property' as const,
+      construction: 'table-row',
+      span: rowSpan(row),
+      focus: sourceSpan(read.passage, { start: 0, end: read.passage.text.length }),
+      subject: named[0]!.id,
+      of: 'material' as const,
+      property,
+      has: true,
+    }));
+  });
+}
+
+function propertyCell(header: string, read: Read): string[] {
+  const text = read.passage.text.trim().toLowerCase();
+  const asked = [...readItems(header, [])].flatMap((item) => WORDS.get(item.word) ?? []);
+  if (asked.length === 1 && (YES.test(text) || NO.test(text))) {
+    const row = asked[0]!;
+    if (row.property !== 'absorbable') return YES.test(text) ? [`${row.property}:${row.value}`] : [];
+    return [`absorbable:${YES.test(text) === (row.value === 'yes') ? 'yes' : 'no'}`];
+  }
+  const words = read.items.filter((item) => item.kind === 'word');
+  if (words.length > 3 || words.some((item) => ['not', 'or', 'and'].includes(item.word))) return [];
+  return words.flatMap((item) => {
+    const row = WORDS.get(item.word);
+    return row ? [`${row.property}:${row.value}`] : [];
+  });
+}
+
+/** "thinnest first" in a header or right above: the column must run that way. */
+function columnOrders(grid: Grid): OrderClaim[] {
+  const cue = orderCue(readItems(grid.around.split(/[.!?]\s/).at(-1) ?? '', []));
+  return grid.header.flatMap((header, column) => {
+    const own = orderCue(readItems(header, [])) ?? (column === firstSized(grid) ? cue : undefined);
+    if (!own) return [];
+    const mentions = grid.rows.map((row) => sole(row[column]));
+    if (mentions.length < 3 || mentions.some((mention) => mention === undefined)) return [];
+    const items = mentions.map((mention) => operandOf(mention!));
+    const span = { start: items[0]!.span.start, end: items.at(-1)!.span.end };
+    return [
+      {
+        kind: 'order',
+        construction: 'table-column',
+        span,
+        focus: span,
+        items,
+        axis: own.axis,
+        runs: own.runs,
+      } satisfies OrderClaim,
+    ];
+  });
+}
+
+const firstSized = (grid: Grid) =>
+  grid.header.findIndex(
+    (_, column) => grid.rows.length > 0 && grid.rows.every((row) => sole(row[column]) !== undefined),
+  );

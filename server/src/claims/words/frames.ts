@@ -1,0 +1,75 @@
+/** Words that show how an author stands to a statement: reporting a mistake, rejecting, keying, asking. One idea a list. */
+
+const set = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/).filter(Boolean));
+
+/** Nouns that call what stands beside them a mistake. */
+export const MISTAKE_WORDS = set(
+  `myth myths misconception misconceptions mistake mistakes mistaken mistakenly error errors erratum errata wrong wrongly
+  incorrect incorrectly false falsely untrue fallacy nonsense rubbish misread misreads misreading misprint misprinted misquoted typo typos
+  confusion confused confuse confuses trap slip slips blunder bogus debunked backwards-thinking mix-up mixup mixups muddle muddled
+  struck crossed retracted corrected correction corrections superseded misheard misstated misremembered folklore lore`,
+);
+
+/** Who is quoted: people whose words are reported rather than taught. */
+export const REPORTED_SPEAKERS = set(
+  `student students learner learners trainee trainees orientee orientees newcomer newcomers novice novices beginner beginners intern interns
+  resident residents rookie rookies somebody someone people many everyone everybody colleague candidate candidates pupil pupils
+  handout slide slides poster posters version draft edition page leaflet author textbook website forum internet post`,
+);
+
+/** Verbs that report words or beliefs. */
+export const REPORTING_VERBS = set(
+  `say says said saying think thinks thought believe believes believed assume assumes assumed claim claims claimed write writes wrote
+  written state states stated insist insists insisted argue argues argued read reads expect expects expected swear swears swore
+  guess guesses guessed reckon reckons reckoned tell tells told answered answer answers imagine imagines printed gave had showed listed used`,
+);
+
+/** Words that reject what was said just before. */
+export const REJECTIONS = set(
+  'no nope wrong false incorrect nonsense rubbish never myth untrue nah flip negative hardly reverse',
+);
+
+/** Fixed openings of a sentence that rejects the one before, after the first word. */
+export const REJECTING_OPENINGS: readonly string[] = [
+  'not so',
+  'not true',
+  'not quite',
+  'not at all',
+  'not correct',
+  'it is not',
+  "it isn't",
+  'that is wrong',
+  "that's wrong",
+  'that is false',
+  "that's false",
+  'that is backwards',
+  "that's backwards",
+  'that is not',
+  "that's not",
+  'that is a myth',
+  'this is wrong',
+  'this is false',
+  'this is a myth',
+  'other way round',
+  'other way around',
+  'the other way',
+  'the opposite',
+  'quite the opposite',
+  'just the opposite',
+  'the reverse',
+  'it is wrong',
+  "it's wrong",
+  'it is the other way',
+  "it's the other way",
+  'we struck',
+  'backwards',
+  'upside down',
+];
+
+/** Verbs of a forbidding: "never write", "don't teach that". */
+export const TEACHING_VERBS = set(
+  'write say teach tell think assume believe call read chart record answer accept let',
+);
+
+export const OPTION_LEAD =
+  /\b(?:which (?:of|one|statement|answer|is|are|size|needle|cannula|catheter|suture)|true or false|t\/f|circle|tick|select|choose (?:one|the)|pick (?:one|the)|multiple choice|mark each|decide whether)\b/;

@@ -1,0 +1,43 @@
+/** Every notation, most telling first: where two match the same text, the earlier wins. */
+import { frenchAfter, frenchSpoken } from './french-after.ts';
+import { frenchBefore } from './french-before.ts';
+import { gaugeAfter, gaugeSpoken } from './gauge-after.ts';
+import { gaugeBefore } from './gauge-before.ts';
+import { inches, inchesSpoken } from './inches.ts';
+import { metricAfter, metricBefore } from './metric-suture.ts';
+import { centimetres, micrometres, millimetres, millimetresSpoken } from './millimetres.ts';
+import type { Notation } from './model.ts';
+import { numbered, numberedSpoken } from './numbered.ts';
+import { hegar, tubeInner } from './tubes.ts';
+import { uspDashed, uspSlip, uspSpoken, uspWritten } from './usp-zeros.ts';
+import { wireDigits, wireInches, wireSpoken } from './wire-inches.ts';
+
+export type { Item, Notation } from './model.ts';
+
+export const NOTATIONS: readonly Notation[] = [
+  tubeInner,
+  hegar,
+  gaugeAfter,
+  frenchAfter,
+  gaugeSpoken,
+  frenchSpoken,
+  millimetres,
+  centimetres,
+  micrometres,
+  millimetresSpoken,
+  wireSpoken,
+  wireInches,
+  inches,
+  inchesSpoken,
+  metricBefore,
+  metricAfter,
+  gaugeBefore,
+  frenchBefore,
+  uspDashed,
+  uspWritten,
+  uspSpoken,
+  numbered,
+  numberedSpoken,
+  uspSlip,
+  wireDigits,
+];

@@ -1,0 +1,92 @@
+/** Lengths in metric units: "4.7 mm", "0,85 mm", "1.2 cm", "250 µm", "nine tenths of a millimeter". */
+import { readNumber, WORD_NUMBER } from '../../server/src/mentions/words/numbers.ts';
+import {
+  alternation,
+  CENTIMETRE_WORDS,
+  MICROMETRE_WORDS,
+  MILLIMETRE_WORDS,
+} from '../../server/src/mentions/words/units.ts';
+import type { Item, Notation } from './model.ts';
+import { AFTER, BEFORE, readSeries, series } from './series.ts';
+
+const NUMBER = '(?:[0-9]{1,3}(?:[.,][0-9]{1,4})?|[.][0-9]{1,3})';
+const plausible = (value: number): boolean => value > 0;
+const scaled = (items: readonly Item[], factor: number): readonly Item[] =>
+  items.map((item) => ({
+    ...item,
+    values: item.values.map((value) => Number((value * factor).toPrecision(9))),
+    decimals: factor === 1 ? item.decimals : Math.max(0, item.decimals - Math.round(Math.log10(factor))),
+  }));
+
+export const millimetres: Notation = {
+  id: 'millimetres',
+  title: 'Millimetres',
+  about: 'A diameter, bore or needle length in mm; decimal point or comma.',
+  system: 'millimetre',
+  pattern: `${BEFORE}(?:${series(NUMBER, 5)})[\\s]?-?(?:${alternation(MILLIMETRE_WORDS)})${AFTER}(?![²³23]|[\\s]?hg)`,
+  anyCase: true,
+  read: (text) => readSeries(text, NUMBER, plausible),
+  examples: ['4.7 mm', '0,85 mm', '25mm', '0.20–0.249 mm', '25-mm'],
+  counterExamples: ['120 mmHg', '5 mm2'],
+};
+
+export const centimetres: Notation = {
+  id: 'centimetres',
+  title: 'Centimetres',
+  about: 'A needle length in cm, read in millimetres.',
+  system: 'millimetre',
+  pattern: `${BEFORE}(?:${series(NUMBER, 5)})[\\s]?-?(?:${alternation(CENTIMETRE_WORDS)})${AFTER}(?![²³23]|[\\s]?h2o)`,
+  anyCase: true,
+  read: (text) => scaled(readSeries(text, NUMBER, plausible), 10),
+  examples: ['3.8 cm', '1.2cm'],
+  counterExamples: ['30 cmH2O'],
+};
+
+export const micrometres: Notation = {
+  id: 'micrometres',
+  title: 'Micrometres',
+  about: 'Fine threads and bores in µm, read in millimetres.',
+  system: 'millimetre',
+  pattern: `${BEFORE}(?:${series(NUMBER, 5)})[\\s]?-?(?:${alternation(MICROMETRE_WORDS)})${AFTER}`,
+  anyCase: true,
+  read: (text) => scaled(readSeries(text, NUMBER, plausible), 0.001),
+  examples: ['250 µm', '20-29 µm'],
+  counterExamples: ['250 umbrellas'],
+};
+
+const PARTS: Readonly<Record<string, number>> = { half: 2, third: 3, quarter: 4, tenth: 10, hundredth: 100 };
+const UNIT_WORDS = '(?:millimeters?|millimetres?)';
+
+export const millimetresSpoken: Notation = {
+  id: 'millimetres-spoken',
+  title: 'Millimetres in words',
+  about: 'Three millimeters, one point eight millimeters, nine tenths of a millimeter, half a millimetre.',
+  system: 'millimetre',
+  pattern: `${BEFORE}(?:${WORD_NUMBER}(?:[\\s-]point(?:[\\s-](?:oh|${WORD_NUMBER})){1,3})?(?:[\\s-]and[\\s-]a[\\s-](?:half|quarter))?[\\s-]${UNIT_WORDS}|(?:a|one|two|three|four|five|six|seven|eight|nine)[\\s-](?:half|third|quarter|tenth|hundredth)s?[\\s]of[\\s]a[\\s]${UNIT_WORDS}|half[\\s]a[\\s]${UNIT_WORDS}|(?:a|one)[\\s]${UNIT_WORDS}[\\s]and[\\s]a[\\s](?:half|quarter))${AFTER}`,
+  anyCase: true,
+  read: readSpokenMillimetres,
+  examples: [
+    'three millimeters',
+    'one point eight millimeters',
+    'nine tenths of a millimeter',
+    'half a millimetre',
+  ],
+  counterExamples: ['millimeters'],
+};
+
+function readSpokenMillimetres(text: string): readonly Item[] {
+  const lower = text.toLowerCase();
+  const item = (value: number, decimals: number): readonly Item[] => [
+    { start: 0, end: text.length, values: [value], decimals, spoken: true },
+  ];
+  const part = /^([a-z]+)[\s-](half|third|quarter|tenth|hundredth)s?[\s]of/.exec(lower);
+  if (part) {
+    const count = part[1] === 'a' ? 1 : (readNumber(part[1]!)?.value ?? 1);
+    return item(Number((count / PARTS[part[2]!]!).toPrecision(6)), part[2] === 'hundredth' ? 2 : 1);
+  }
+  if (/^half[\s]a/.test(lower)) return item(0.5, 1);
+  const more = /^(?:a|one)[\s]millimet(?:er|re)[\s]and[\s]a[\s](half|quarter)$/.exec(lower);
+  if (more) return item(more[1] === 'half' ? 1.5 : 1.25, more[1] === 'half' ? 1 : 2);
+  const read = readNumber(lower.replace(/[\s-]millimet(?:er|re)s?$/, ''));
+  return read ? item(read.value, read.decimals) : [];
+}

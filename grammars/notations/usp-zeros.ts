@@ -1,0 +1,67 @@
+/** USP sizes with zeros: "2-0", "3/0", "#2-0", "4-O", "00", "three-oh", "double zero". */
+import { wordValue } from '../../server/src/mentions/words/numbers.ts';
+import type { Item, Notation } from './model.ts';
+import { AFTER, BEFORE } from './series.ts';
+
+const DASH = '[-‐‑‒–−/⁄]';
+const one = (text: string, rank: number, decimals = 0, spoken = false): readonly Item[] => [
+  { start: 0, end: text.length, values: [rank], decimals, ...(spoken ? { spoken: true } : {}) },
+];
+
+export const uspDashed: Notation = {
+  id: 'usp-dashed',
+  title: 'USP number and zero',
+  about: 'The number of zeros, a dash or slash, a zero: 3-0 is 000. 1-0 is written for 0.',
+  system: 'usp',
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,:⁄°$€£_−-])#?(?:9/10|1[0-2]|[1-9])${DASH}[0Oo](?![0-9A-Za-zÀ-ÿ_]|[.,:][0-9]|[-‐‑–][0-9A-Za-z]|[/][1-9])`,
+  anyCase: false,
+  read: (text) => {
+    const half = /9\/10/.test(text);
+    return one(text, half ? -9 : 1 - Number(/[0-9]+/.exec(text)![0]));
+  },
+  examples: ['2-0', '3/0', '#2-0', '4-O', '10-0', '2–0'],
+  counterExamples: ['12-05', '0,1-0,5', '3-0-1', '13-0'],
+};
+
+export const uspWritten: Notation = {
+  id: 'usp-zeros',
+  title: 'USP zeros written out',
+  about: 'Zeros written out: 00 is 2-0, 000 is 3-0.',
+  system: 'usp',
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,:⁄°$€£_/-])#?0{2,7}(?![0-9A-Za-zÀ-ÿ_%]|[.,:/-][0-9])`,
+  anyCase: false,
+  read: (text) => one(text, 1 - text.replace('#', '').length),
+  examples: ['00', '000', '#000'],
+  counterExamples: ['007', '0.00', '10:00'],
+};
+
+const COUNT = 'one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve';
+const TIMES: Readonly<Record<string, number>> = { single: 1, double: 2, triple: 3, treble: 3, quadruple: 4 };
+
+export const uspSpoken: Notation = {
+  id: 'usp-spoken',
+  title: 'USP sizes as spoken',
+  about: 'Three-oh, two-aught, four nought; double zero, triple zero.',
+  system: 'usp',
+  pattern: `${BEFORE}(?:(?:${COUNT})[\\s-](?:ohs?|aughts?|oughts?|noughts?|zeros?|o)|[2-9]-(?:ohs?|aughts?|noughts?)|(?:single|double|triple|treble|quadruple)[\\s-](?:zeros?|ohs?|aughts?|oughts?|noughts?|o))${AFTER}(?!-[a-z])`,
+  anyCase: true,
+  read: (text) => {
+    const first = text.toLowerCase().split(/[\s-]/)[0]!;
+    const zeros = TIMES[first] ?? wordValue(first) ?? Number(first);
+    return one(text, 1 - zeros, 0, true);
+  },
+  examples: ['three-oh', 'two aught', 'four nought', 'double zero', 'triple zero', 'two zero'],
+  counterExamples: ['oh-three-five', 'clip two-oh-one'],
+};
+
+export const uspSlip: Notation = {
+  id: 'usp-decimal-slip',
+  title: 'USP with a decimal point',
+  about: 'A point typed for the dash: 4.0 silk. Read as 4-0 only beside a thread.',
+  system: 'usp',
+  pattern: '(?<![0-9A-Za-zÀ-ÿ.,:/⁄°$€£_-])#?(?:1[0-2]|[2-9])[.]0(?![0-9A-Za-zÀ-ÿ_%]|[.,:/-][0-9])',
+  anyCase: false,
+  read: (text) => one(text, 1 - Number(/[0-9]+/.exec(text)![0])),
+  examples: ['4.0', '2.0'],
+  counterExamples: ['4.05', '14.0.1'],
+};

@@ -1,0 +1,76 @@
+/** Guidewires by diameter in inches: ".035", "0.035-in", "035 wire", "oh-three-five", "thirty-five thousandths of an inch". */
+import { readNumber, WORD_NUMBER, wordValue } from '../../server/src/mentions/words/numbers.ts';
+import type { Item, Notation } from './model.ts';
+import { BEFORE, readSeries } from './series.ts';
+
+const NUMBER = '0?[.,]0[0-9]{2}';
+const JOIN = '(?:[\\s]?[‐‑‒–—−/-][\\s]?|-?,[\\s](?:(?:and|or)[\\s])?|-?[\\s](?:to|or|and)[\\s](?:an?[\\s])?)';
+const plausible = (value: number): boolean => value >= 0.008 && value <= 0.1;
+
+export const wireInches: Notation = {
+  id: 'wire-inches',
+  title: 'Guidewire diameter in inches',
+  about:
+    'Guidewires carry their diameter in inches: 0.035 in, .018", 0.014-inch; the unit is often left out.',
+  system: 'wire-inch',
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,/$€£=<>_-])${NUMBER}(?:${JOIN}${NUMBER}){0,5}(?:[\\s]?-?(?:inch(?:es)?|in|["″”])\\.?)?(?![0-9A-Za-zÀ-ÿ%_]|[\\s]?(?:%|mm|cm|mg|ml|percent|per))`,
+  anyCase: true,
+  read: (text) => readSeries(text.replace(/\.$/, ''), NUMBER, plausible),
+  examples: ['.035', '0.035 in', '0.035-inch', '0.018"', '0.014, 0.018 and 0.035 in'],
+  counterExamples: ['0.025%', 'p=0.014', '0.035 mm'],
+};
+
+export const wireDigits: Notation = {
+  id: 'wire-digits',
+  title: 'Guidewire by its digits',
+  about: '035, 018, 014: the thousandths as said, without point or unit; read only beside a wire.',
+  system: 'wire-inch',
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,:/$€£=<>_#+-])0(?:10|14|16|18|21|25|28|32|35|38)(?![0-9A-Za-zÀ-ÿ_%]|[.,:/-][0-9])`,
+  anyCase: false,
+  read: (text) => [{ start: 0, end: text.length, values: [Number(text) / 1000], decimals: 3 }],
+  examples: ['035', '018', '014'],
+  counterExamples: ['0350', '1.035'],
+};
+
+const ONE = 'one|two|three|four|five|six|seven|eight|nine|zero|oh';
+
+export const wireSpoken: Notation = {
+  id: 'wire-spoken',
+  title: 'Guidewire as spoken',
+  about:
+    'Oh-three-five, oh-one-eight, point oh three five; thirty-five thousandths of an inch; thirty-five thou.',
+  system: 'wire-inch',
+  pattern: `${BEFORE}(?:(?:(?:zero|oh)[\\s-])?(?:point[\\s-])?(?:oh|zero|o)[\\s-](?:one|two|three)[\\s-](?:${ONE})|(?:(?:zero|oh)[\\s-])?(?:point[\\s-])?(?:oh|zero|o)[\\s-](?:fourteen|eighteen|twenty-five|thirty-five|thirty-eight)|(?:${WORD_NUMBER}|[0-9]{2})[\\s-](?:thousandths(?:[\\s]of[\\s]an[\\s]inch)?|thou))(?!-?[a-z0-9])`,
+  anyCase: true,
+  read: readSpokenWire,
+  examples: [
+    'oh-three-five',
+    'oh-one-eight',
+    'point oh three five',
+    'thirty-five thousandths of an inch',
+    '35 thou',
+  ],
+  counterExamples: ['oh-three-fives-x'],
+};
+
+function readSpokenWire(text: string): readonly Item[] {
+  const value = spokenWire(text.toLowerCase());
+  return value !== undefined && plausible(value)
+    ? [{ start: 0, end: text.length, values: [value], decimals: 3, spoken: true }]
+    : [];
+}
+
+function spokenWire(text: string): number | undefined {
+  const thousandths = /^(.+?)[\s-](?:thousandths|thou)/.exec(text);
+  if (thousandths) return (readNumber(thousandths[1]!)?.value ?? Number.NaN) / 1000;
+  const words = text.split(/[\s-]/).filter((word) => word !== 'point');
+  const last = words
+    .slice(-2)
+    .map((word) => (word === 'oh' || word === 'o' ? 0 : (wordValue(word) ?? Number.NaN)));
+  const tail = words.at(-1)!;
+  const teens = wordValue(tail) ?? Number.NaN;
+  if (teens >= 10) return teens / 1000;
+  const tens = wordValue(words.slice(-2).join('-'));
+  const value = tens !== undefined && tens >= 20 ? tens : last[0]! * 10 + last[1]!;
+  return Number.isNaN(value) ? undefined : value / 1000;
+}

@@ -1,0 +1,44 @@
+/** What a size is written on, and of what thread: the nearest word that fits its system. */
+import type { Device, System } from '../sizes/model.ts';
+import type { Hit } from './scene.ts';
+import { byNearness, earlier, type Place, wider } from './sense/place.ts';
+import { fits } from './sense/systems.ts';
+
+/** Hits in the order in which they are asked: sentence, earlier sentences, row, header, lead-in, headings. */
+function ordered<T>(
+  place: Place,
+  here: readonly Hit<T>[],
+  pick: (scene: Place['scene']) => readonly Hit<T>[],
+): readonly Hit<T>[] {
+  return [
+    ...byNearness(here, place.span, place.scene.passage.text),
+    ...earlier(place, pick(place.scene)),
+    ...wider(place).flatMap((scene) => pick(scene).slice(0, 6)),
+  ];
+}
+
+/** Device of a size; the course's own setting decides only what the note leaves open. */
+export function deviceOf(place: Place, system: System): Device | undefined {
+  const hits = ordered(place, place.devices, (scene) => scene.devices).filter((hit) =>
+    fits(system, hit.means),
+  );
+  const general = hits[0]?.means;
+  if (general !== 'catheter') return general ?? courseDevice(place, system);
+  return (
+    hits.find(
+      (hit) => hit.means !== 'catheter' && hit.start >= place.sentence.start && hit.end <= place.sentence.end,
+    )?.means ?? general
+  );
+}
+
+function courseDevice(place: Place, system: System): Device | undefined {
+  const device = place.around.context.device;
+  return device && fits(system, device) ? device : undefined;
+}
+
+/** Generic material id of a thread size. */
+export function materialOf(place: Place, system: System): string | undefined {
+  if (system !== 'usp' && system !== 'ep-metric' && system !== 'millimetre') return undefined;
+  const hits = ordered(place, place.materials, (scene) => scene.materials);
+  return hits[0]?.means;
+}

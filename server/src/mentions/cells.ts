@@ -1,0 +1,57 @@
+/** Bare numbers in table cells: the header above or the label of the row names their system. */
+import type { System } from '../sizes/model.ts';
+import { bareCandidate } from './bare.ts';
+import { mentionOf } from './find.ts';
+import type { Mention } from './model.ts';
+import { labelsOf, type Scene, type Surroundings } from './scene.ts';
+import { placeOf } from './sense/place.ts';
+import { plausible, systemOf } from './sense/systems.ts';
+import { size } from './sense/verdict.ts';
+import { HEADERS } from './words/frames.ts';
+
+const NUMBER = '(?:[0-9]{1,3}(?:[.,][0-9]{1,4})?|[0-9]{0,2}[½¼¾⅛⅜⅝⅞])';
+const CELL = new RegExp(
+  `^\\s*[~≈≥≤<>*_]?\\s?(${NUMBER}(?:(?:\\s?[-–—/,]\\s?|\\s(?:to|or|and)\\s|,\\s(?:or|and)\\s)${NUMBER}){0,8})(?=\\s*$|\\s*[(;,*_]|\\s(?:for|or|if|in|with)\\b)`,
+  'i',
+);
+
+/** Sizes of a cell that begins with bare numbers. */
+export function tableNumbers(around: Surroundings, scene: Scene, own: readonly Mention[]): Mention[] {
+  const cell = CELL.exec(scene.passage.text);
+  const system = cell && systemOfCell(around, scene);
+  if (!cell || !system) return [];
+  const offset = cell.index + cell[0].length - cell[1]!.length;
+  const numbers = [...cell[1]!.matchAll(new RegExp(NUMBER, 'g'))];
+  return numbers.flatMap((match) => {
+    const span = { start: offset + match.index, end: offset + match.index + match[0].length };
+    if (own.some((one) => one.span.start < span.end && one.span.end > span.start)) return [];
+    const candidate = bareCandidate(scene.passage.text, span);
+    if (!candidate || !candidate.item.values.every((value) => plausible(system, value))) return [];
+    return (
+      mentionOf(placeOf(around, scene, candidate), candidate, size(system, 'table-label', cell[0].trim())) ??
+      []
+    );
+  });
+}
+
+/** Header first, then row label; a plain "Size" asks the devices named in the row. */
+function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
+  const { header, row } = labelsOf(around, scene.passage);
+  return named(header) ?? named(row) ?? sized(header, row);
+}
+
+function named(label: Scene | undefined): System | undefined {
+  const text = label?.passage.text ?? '';
+  if (
+    text.length > 60 ||
+    /\b(?:depth|distance|days?|mL|kg|age|weight|flow|rate|price|cost|cm at)\b/i.test(text)
+  )
+    return undefined;
+  return HEADERS.find(([, pattern]) => pattern.test(text))?.[0];
+}
+
+function sized(header: Scene | undefined, row: Scene | undefined): System | undefined {
+  if (!header || !/\bsizes?\b/i.test(header.passage.text)) return undefined;
+  const device = header.devices[0] ?? row?.devices[0];
+  return device && systemOf(device.means);
+}

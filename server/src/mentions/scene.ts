@@ -1,0 +1,146 @@
+/** Where a number stands: its sentence, the things named around it, its table, its headings. */
+import type { Note, Passage, Span } from '../notes/model.ts';
+import type { Device } from '../sizes/model.ts';
+import type { Context } from './model.ts';
+import { DEVICE_WORDS } from './words/devices.ts';
+import { MATERIAL_WORDS } from './words/materials.ts';
+
+/** A word of the trade found in a passage. */
+export interface Hit<T> extends Span {
+  readonly means: T;
+  readonly word: string;
+}
+
+/** What one passage says, found once. */
+export interface Scene {
+  readonly passage: Passage;
+  readonly sentences: readonly Span[];
+  readonly devices: readonly Hit<Device>[];
+  readonly materials: readonly Hit<string>[];
+}
+
+/** Everything the sense rules may look at. */
+export interface Surroundings {
+  readonly note: Note;
+  readonly scenes: readonly Scene[];
+  readonly context: Context;
+}
+
+const escape = (word: string): string => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+/** One matcher for many phrases: whole words, any case, plural. */
+function matcher(words: Iterable<string>): RegExp {
+  const sorted = [...words]
+    .sort((a, b) => b.length - a.length)
+    .map((word) => escape(word).replace(/[ -]/g, '[\\s-]'));
+  return new RegExp(`(?<![0-9A-Za-zÀ-ÿ_])(?:${sorted.join('|')})(?:s|es)?(?![0-9A-Za-zÀ-ÿ_])`, 'gi');
+}
+
+/** Finds words of a table in a text. */
+export function finder<T>(table: ReadonlyMap<string, T>): (text: string) => readonly Hit<T>[] {
+  if (table.size === 0) return () => [];
+  const normal = (word: string): string => word.toLowerCase().replace(/[\s-]/g, ' ');
+  const byWord = new Map([...table].map(([word, means]) => [normal(word), means]));
+  const regex = matcher(table.keys());
+  return (text) =>
+    [...text.matchAll(regex)].flatMap((match) => {
+      const word = normal(match[0]);
+      const means =
+        byWord.get(word) ?? byWord.get(word.replace(/s$/, '')) ?? byWord.get(word.replace(/es$/, ''));
+      return means === undefined
+        ? []
+        : [{ start: match.index, end: match.index + match[0].length, means, word }];
+    });
+}
+
+const DEVICES = new Map(
+  DEVICE_WORDS.flatMap(([device, words]) => words.map((word) => [word, device] as const)),
+);
+
+const findDevices = finder(DEVICES);
+const findMaterials = finder(MATERIAL_WORDS);
+
+/** Looks at every passage once. */
+export function survey(note: Note, context: Context): Surroundings {
+  const localDevices = finder(new Map(Object.entries(context.devices ?? {})));
+  const localMaterials = finder(new Map(Object.entries(context.materials ?? {})));
+  const inOrder = <T>(hits: readonly Hit<T>[]): readonly Hit<T>[] =>
+    [...hits].sort((a, b) => a.start - b.start);
+  const scenes = note.passages.map((passage) => ({
+    passage,
+    sentences: sentences(passage.text),
+    devices: inOrder([...findDevices(passage.text), ...localDevices(passage.text)]),
+    materials: inOrder([...findMaterials(passage.text), ...localMaterials(passage.text)]),
+  }));
+  return { note, scenes, context };
+}
+
+const ABBREVIATION = /(?:\b(?:fr|no|nos|nr|vs|approx|ca|e\.g|i\.e|dr|fig|min|max|dia|diam|ext))\.$/i;
+
+/** Sentence spans: cut at ". ", "! ", "? ", never after an abbreviation or inside a decimal. */
+export function sentences(text: string): readonly Span[] {
+  const spans: Span[] = [];
+  let start = 0;
+  for (const match of text.matchAll(/[.!?]+["'”’)\]*_]*\s+|\n\s*(?=\S)/g)) {
+    const stop = match.index + match[0].length;
+    const newline = match[0].startsWith('\n');
+    if (newline || ABBREVIATION.test(text.slice(Math.max(0, match.index - 8), match.index + 1))) continue;
+    spans.push({ start, end: stop });
+    start = stop;
+  }
+  if (start < text.length || spans.length === 0) spans.push({ start, end: text.length });
+  return spans;
+}
+
+/** Index of the sentence that holds an offset (binary search). */
+export function sentenceIndex(scene: Scene, at: number): number {
+  let low = 0;
+  let high = scene.sentences.length - 1;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (scene.sentences[middle]!.end <= at) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+const REACH = 240;
+
+/** The sentence around a span, cut to a reach so that endless sentences stay cheap. */
+export function sentenceAround(scene: Scene, span: Span): Span {
+  const sentence = scene.sentences[sentenceIndex(scene, span.start)]!;
+  return {
+    start: Math.max(sentence.start, span.start - REACH),
+    end: Math.min(Math.max(sentence.end, span.end), span.end + REACH),
+  };
+}
+
+/** Hits inside a span (binary search to the first). */
+export function within<T>(hits: readonly Hit<T>[], span: Span): readonly Hit<T>[] {
+  let low = 0;
+  let high = hits.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (hits[middle]!.start < span.start) low = middle + 1;
+    else high = middle;
+  }
+  let end = low;
+  while (end < hits.length && hits[end]!.start < span.end) end++;
+  return hits.slice(low, end);
+}
+
+/** Headings over a passage, innermost first. */
+export function headingsOf(around: Surroundings, passage: Passage): readonly Scene[] {
+  return [...passage.path].reverse().flatMap((index) => around.scenes[index] ?? []);
+}
+
+/** Header cell above and first cell of the row, for a table cell. */
+export function labelsOf(around: Surroundings, passage: Passage): { header?: Scene; row?: Scene } {
+  if (!passage.cell) return {};
+  const { table, row, column } = passage.cell;
+  const rows = around.note.tables[table]?.rows;
+  const at = (r: number, c: number): Scene | undefined => around.scenes[rows?.[r]?.[c] ?? -1];
+  const header = row > 0 ? at(0, column) : undefined;
+  const first = column > 0 ? at(row, 0) : undefined;
+  return { ...(header ? { header } : {}), ...(first ? { row: first } : {}) };
+}

@@ -1,0 +1,62 @@
+/** Hands each candidate to the rule of its notation. */
+import type { System } from '../../sizes/model.ts';
+import type { Candidate } from '../scan.ts';
+import { frenchSense } from './french.ts';
+import { gaugeSense } from './gauge.ts';
+import { lengthSense } from './length.ts';
+import { numberedSense } from './numbered.ts';
+import type { Place } from './place.ts';
+import { metricSense, slipSense, threadSense } from './suture.ts';
+import { systemOf } from './systems.ts';
+import { NOTHING, size, type Verdict } from './verdict.ts';
+import { wireSense } from './wire.ts';
+
+export type Rule = (place: Place, match: string, candidate: Candidate) => Verdict;
+
+const gauge: Rule = (place, match, { item }) => gaugeSense(place, match, item.values[0]!);
+const french: Rule = (place, match, { item }) => frenchSense(place, match, item.values[0]!);
+const thread: Rule = (place, match, { item }) => threadSense(place, match, item.values);
+const numberedRule: Rule = (place, match, { item }) => numberedSense(place, match, item.values);
+
+/** Rule of each notation that does not depend on other sizes of the sentence. */
+export const RULES: Readonly<Record<string, Rule>> = {
+  'gauge-after': gauge,
+  'gauge-spoken': gauge,
+  'gauge-before': gauge,
+  'french-after': french,
+  'french-spoken': french,
+  'french-before': french,
+  'usp-dashed': thread,
+  'usp-zeros': thread,
+  'usp-spoken': thread,
+  'usp-decimal-slip': (place, match, { item }) => slipSense(place, match, item.values),
+  'metric-before': (place, match) => metricSense(place, match),
+  'metric-after': (place, match) => metricSense(place, match),
+  numbered: numberedRule,
+  'numbered-spoken': numberedRule,
+  'wire-inches': (place, match) => wireSense(place, match, false),
+  'wire-digits': (place, match) => wireSense(place, match, true),
+  'wire-spoken': (place, match) => wireSense(place, match, true),
+  hegar: (_, match) => size('hegar', 'unit-word', match),
+  'tube-inner': (place, match) =>
+    place.devices.some((hit) => systemOf(hit.means) === 'tube-id') || /mm/i.test(match)
+      ? size('tube-id', 'inner-diameter', match)
+      : NOTHING,
+};
+
+/** Notations of lengths: judged after the rest, since a size beside them decides. */
+export const LENGTHS: Readonly<Record<string, System & ('millimetre' | 'inch')>> = {
+  millimetres: 'millimetre',
+  centimetres: 'millimetre',
+  micrometres: 'millimetre',
+  'millimetres-spoken': 'millimetre',
+  inches: 'inch',
+  'inches-spoken': 'inch',
+};
+
+export const lengthRule = (
+  place: Place,
+  match: string,
+  system: 'millimetre' | 'inch',
+  sized: boolean,
+): Verdict => lengthSense(place, match, system, sized);

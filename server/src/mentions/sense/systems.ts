@@ -1,0 +1,56 @@
+/** Which devices are sized in which system, and what values a system can have. */
+import type { Device, System } from '../../sizes/model.ts';
+
+const FRENCH: readonly Device[] = [
+  'catheter',
+  'urinary-catheter',
+  'suction-catheter',
+  'feeding-tube',
+  'chest-tube',
+  'drain',
+  'central-line',
+  'sheath',
+  'guiding-catheter',
+  'double-lumen-tube',
+  'dilator',
+];
+
+const OWN: readonly (readonly [System, readonly Device[]])[] = [
+  ['needle-gauge', ['needle', 'winged-set', 'cannula']],
+  ['usp', ['suture', 'suture-needle']],
+  ['ep-metric', ['suture', 'suture-needle']],
+  ['french', FRENCH],
+  ['tube-id', ['tracheal-tube']],
+  ['wire-inch', ['guidewire']],
+  ['wire-gauge', ['steel-wire']],
+  ['hegar', ['dilator']],
+];
+
+const DEVICES_OF = new Map(OWN);
+
+/** The system a device is usually sized in. */
+export const systemOf = (device: Device): System | undefined =>
+  OWN.find(([, devices]) => devices.includes(device))?.[0];
+
+/** Devices a size of this system may be written on; a length fits any. */
+export function fits(system: System, device: Device): boolean {
+  if (system === 'millimetre' || system === 'inch') return true;
+  if (system === 'needle-gauge' && device === 'catheter') return false;
+  return DEVICES_OF.get(system)?.includes(device) ?? true;
+}
+
+const BOUNDS: Readonly<Record<System, readonly [number, number]>> = {
+  usp: [-11, 10],
+  'ep-metric': [0.01, 12],
+  'needle-gauge': [7, 40],
+  'wire-gauge': [7, 40],
+  french: [1, 99],
+  millimetre: [0.001, 400],
+  inch: [0.001, 60],
+  'wire-inch': [0.008, 0.1],
+  'tube-id': [2, 12],
+  hegar: [1, 30],
+};
+
+export const plausible = (system: System, value: number): boolean =>
+  value >= BOUNDS[system][0] && value <= BOUNDS[system][1];

@@ -1,0 +1,21 @@
+/** Is ".035" a guidewire, a p value, a dose? */
+import { earlier, type Place, wider } from './place.ts';
+import { NOTHING, size, type Verdict } from './verdict.ts';
+
+const isWire = (hits: Place['devices']): boolean => hits.some((hit) => hit.means === 'guidewire');
+const accepts = (hits: Place['devices']): boolean =>
+  hits.some((hit) =>
+    ['guidewire', 'sheath', 'catheter', 'central-line', 'guiding-catheter', 'k-wire'].includes(hit.means),
+  );
+
+export function wireSense(place: Place, match: string, spokenDigits: boolean): Verdict {
+  if (/\b(?:p|alpha|α|r|hr|or)\s?[=<>]\s?$/i.test(place.before)) return NOTHING;
+  const united = /(?:in|inch|inches|["″”]|thousandths.*|thou)\.?$/i.test(match);
+  if (united && !/thou$/i.test(match)) return size('wire-inch', 'unit-inch', match);
+  if (isWire(place.devices) || (!spokenDigits && accepts(place.devices)))
+    return size('wire-inch', 'wire-beside', match);
+  const context = [...wider(place).flatMap((scene) => scene.devices), ...earlier(place, place.scene.devices)];
+  return isWire(context) || place.around.scenes.length === 0
+    ? size('wire-inch', 'wire-in-context', match)
+    : NOTHING;
+}

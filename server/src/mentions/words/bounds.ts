@@ -1,0 +1,38 @@
+/** Bounds and approximation: "≥18 G", "18G+", "at least 18 G", "about 4.7 mm". */
+import type { Mention } from '../model.ts';
+
+type Bound = NonNullable<Mention['bound']>;
+
+const BEFORE: readonly (readonly [Bound, RegExp])[] = [
+  [
+    'at-least',
+    /(?:≥|>=|\bat least|\bno (?:smaller|thinner|less|finer) than|\bminimum(?: of)?|\bor larger than)(?:\s(?:an?|the))?\s?$/i,
+  ],
+  [
+    'at-most',
+    /(?:≤|<=|\bat most|\bup to|\bno (?:larger|bigger|thicker|more) than|\bmaximum(?: of)?)(?:\s(?:an?|the))?\s?$/i,
+  ],
+  ['more-than', />\s?$/i],
+  ['less-than', /<\s?$/i],
+];
+
+const AFTER: readonly (readonly [Bound, RegExp])[] = [
+  ['at-least', /^(?:\+|\s(?:or|and) (?:larger|bigger|wider|thicker|above|up|more|better)\b)/i],
+  ['at-most', /^\s(?:or|and) (?:smaller|thinner|finer|narrower|below|less|under)\b/i],
+];
+
+/** A bound beside a size; undefined when it stands alone. */
+export function boundOf(before: string, after: string, text: string): Bound | undefined {
+  if (text.endsWith('+')) return 'at-least';
+  const front = before.slice(-40);
+  const back = after.slice(0, 24);
+  return (
+    BEFORE.find(([, pattern]) => pattern.test(front))?.[0] ??
+    AFTER.find(([, pattern]) => pattern.test(back))?.[0]
+  );
+}
+
+const ABOUT =
+  /(?:[~≈∼±]|\b(?:about|around|roughly|approximately|approx\.?|circa|ca\.?|close to|nearly|almost|just (?:over|under|shy of)|near(?:ly)?|not quite|some|or so|give or take|a hair (?:over|under)|a shade (?:over|under)))(?:\s(?:an?|the))?\s?$/i;
+
+export const approximate = (before: string): boolean => ABOUT.test(before.slice(-32));

@@ -1,0 +1,50 @@
+/** Words around a bare number that make it a size once a system is settled. */
+
+export const COLOUR =
+  '(?:light|dark|deep|pale)?\\s?(?:orange|gr[ae]y|green|pink|blue|yellow|purple|violet|mauve|red|white|black|brown|cream|ivory|turquoise|lavender|lilac)';
+
+/** Before the number: an article or the like. */
+export const DETERMINED =
+  /(?:^|[\s("“‘'*_])(?:an?|the|your|another|that|this|our|my|either|each)\s["“‘'*_]?$/i;
+
+/** Before the number: a word that hands a size over. */
+export const HANDED =
+  /(?:^|[\s("“‘'*_])(?:from|to|than|or|and|with|between|versus|vs\.?|use|using|take|try|choose|pick|want|prefer|over|into|down to|up to|not|then|say|nor|via|through|as|reach for|drop to|go to|a|the|for|bigger|smaller|of)\s["“‘'*_]?$/i;
+
+/** After the number: the end of the phrase, or a word that cannot be what is counted. */
+export const CLOSED = new RegExp(
+  `^(?:\\s?(?:[.,;:)?!"”’'—–→>|*_]|=|$)|\\s(?:is|was|are|isn't|were|will|won't|would|can|cannot|can't|could|should|has|have|gives?|gave|flows?|runs?|ran|goes|go|lets?|makes?|may|might|does|doesn't|did|and|or|to|than|for|on|in|with|from|over|instead|rather|first|then|at|if|when|because|since|which|that|by|as|not|versus|vs|into|through|down|up|but|so|while|only|gauge|takes?|delivers?|passes|fits?|stays?|looks?|leaves?|works?|needs?|beats?|comes?|carries|kinks?|feels?|measures?|means|holds?|hurts?|moves?|drains?|wins|already|still|too|again|next|below|above|thick\\w*|thin\\w*|fat\\w*|fine\\w*|narrow\\w*|wid\\w*|big\\w*|small\\w*|slim\\w*|stout\\w*)\\b|\\s${COLOUR}\\b)`,
+  'i',
+);
+
+/** "fetch a 16", "pull a seven and a half": a size asked for without its system. */
+export const FETCHED =
+  /\b(?:fetch(?:es)?|grab|pass|hand|get|bring|pull|open|tie [a-z ]{1,24}with)\s(?:me\s|us\s|up\s)?["“‘'*_]?(?:an?|the)\s["“‘'*_]?$/i;
+
+/** Words that set a system for what follows. */
+export const SETTING: readonly (readonly [
+  'needle-gauge' | 'french' | 'usp' | 'ep-metric' | 'wire-inch' | 'tube-id',
+  RegExp,
+])[] = [
+  ['needle-gauge', /\bgau?ges?\b|\bG\b|\bga\b/i],
+  ['french', /\bFrench\b|\bFr\b|\bcharri[eè]re\b|\bCh\b/],
+  ['ep-metric', /\bmetric\b|\bEP\b/],
+  ['usp', /\bUSP\b|\bsuture sizes?\b/i],
+  ['wire-inch', /\bwires?\b|\bguidewires?\b/i],
+  ['tube-id', /\bETT\b|\b(?:endo)?tracheal tubes?\b|\bID\b/],
+];
+
+/** Table headers that name the unit of the cells below. */
+export const HEADERS: readonly (readonly [
+  'needle-gauge' | 'french' | 'usp' | 'ep-metric' | 'millimetre' | 'inch' | 'tube-id' | 'wire-inch',
+  RegExp,
+])[] = [
+  ['wire-inch', /\bwires?\b.*\bin(?:ch(?:es)?)?\b/i],
+  ['tube-id', /\bID\b|inner diameter.*tube|\bETT\b|tracheal tube/],
+  ['needle-gauge', /\bgau?ge\b|\(G\)|^G$|\bga\b/i],
+  ['millimetre', /\bmm\b|millimet/i],
+  ['french', /\bFrench\b|\bFr\b|charri[eè]re|\(F\)|^F$|\bCh\b/i],
+  ['ep-metric', /\bmetric\b|\bEP\b|\bPh\.? ?Eur/i],
+  ['usp', /\bUSP\b|suture size|thread size/i],
+  ['inch', /\binch(?:es)?\b|\(in\.?\)|, in\.?$|″/i],
+];

@@ -1,0 +1,39 @@
+/** Words beside which a number is something else. One row an idea. */
+
+/** Sport and voting: "won 3-0". */
+export const SCORE =
+  /\b(?:won|win|wins|beat|beats|beaten|lost|lose|led|lead|leading|score|scored|scores|league|match|game|games|goal|goals|half-time|softball|football|soccer|hockey|vote|voted|votes|tied|final score|shutout|playoffs?|cup|quiz night|tournament)\b/i;
+
+/** After a gauge-like G: acceleration, networks, money. */
+export const NOT_GAUGE =
+  /^[\s-]*(?:force|forces|network|networks|signal|wi-?fi|ethernet|coverage|router|phone|mobile|acceleration|centrifug|spin|rcf)|^[\s]?[x×]\s?[0-9]+\s?min/i;
+export const NOT_GAUGE_BEFORE =
+  /(?:railway|railroad|track|model train|pressure|fuel|shotgun|cannon|spun at|centrifuged at)\s?[a-z ]{0,12}$/i;
+
+/** After "French" in the sense of people and places. */
+export const FRENCH_PEOPLE =
+  /^[\s-]*(?:hospitals?|cent(?:er|re)s?|patients?|people|nurses?|doctors?|surgeons?|students?|speakers?|women|men|wom[ae]n|girls?|boys?|guests?|visitors?|colleagues?|words?|terms?|phrases?|lessons?|class(?:es)?|cit(?:y|ies)|towns?|cohorts?|regions?|departments?|universit|national|grand(?:mothers?|fathers?|parents?)|bulldogs?|poodles?|fries|toast|bread|wines?|horns?|teachers?|exchange|residents?|interns?|fellows?|trainees?|volunteers?|households?|schools?|villages?|teams?|units?\b|icus?\b|kiss|windows?|doors?|beans|press|plaits?|braids?|vocabulary|verbs?|textbooks?|novels?|films?|songs?|accents?|instrument makers?|pages?|translations?|registr|academic|public|private|investigators|sites)/i;
+
+/** Dose words: a number with g beside them is a weight. */
+export const DOSE =
+  /\b(?:dextrose|glucose|sodium|chloride|potassium|magnesium|sulfate|sulphate|paracetamol|acetaminophen|cef[a-z]+|mannitol|albumin|protein|carb(?:s|ohydrates?)?|sugar|fat|fib(?:er|re)|salt|weigh(?:s|ed|t|ing)?|wet|dry|dose[sd]?|iv push|stat dose|bag|sachet|powder|ointment|cream|gel|meal|loading|vancomycin|piperacillin|tazobactam|amoxicillin|meropenem|ceftriaxone|tranexamic|immunoglobulin|ivig|calcium|gluconate|charcoal|sucrose|lactulose|daily|per day|qd|bd|tds|grams?|birth ?weight|sponges?|swabs?|pads?|diapers?|napp(?:y|ies)|monofilament test|drug|pharmacy)\b/i;
+
+/** A person's age and sex: what follows "14F" then. */
+export const PATIENT =
+  /^[\s]?(?:,|;|:|\)|\bwith\b|presents?\b|presenting\b|c\/o\b|h\/o\b|post\b|admitted\b|referred\b|s\/p\b|who\b|seen\b|came\b|in (?:the )?(?:bay|bed|room)\b)/i;
+
+/** What a length may measure that is no size: wounds, depths, distances, people, pictures. */
+export const OTHER_LENGTH =
+  /\b(?:wounds?|lacerations?|lacs?|incisions?|cuts?|scars?|gash|tears?|defects?|deep|depth|insert(?:ed|ion)?|advance[ds]?|advancing|withdraw[ns]?|pull(?:ed)? back|distance|apart|spac(?:ed|ing)|intervals?|from the|away|margins?|edges?|above|below|lesions?|stones?|tumou?rs?|polyps?|pupils?|nodules?|cysts?|mass(?:es)?|bites?|tall|height|taped at|at the (?:lips?|teeth|gums?|nares|nostril|skin)|lips?|teeth|marks?|past|beyond|tails?|slack|loops?|swelling|bruise|haematoma|hematoma|ulcers?|burns?|strips?|gauze|dressing|tape|ruler|paper|screen|from skin|hg|thickness of (?:fat|skin)|stump|drain(?:ed)? out|gap|ears?)\b/i;
+
+/** What says that a length is a size. */
+export const DIAMETER =
+  /\b(?:diameters?|across|bore|bores|lumens?|wide|width|outer|outside|inner|inside|caliber|calibre|thick|thickness|od|id|o\.d\.|i\.d\.|gauge|micrometer|micrometre|calipers?|callipers?|round|fat|thin|thinner|thicker|cross-section|measures?|girth|french|charri[eè]re)\b/i;
+
+/** What follows a number that counts something. */
+export const COUNTED =
+  /^[\s-]*(?:%|percent|°|degrees?|ml|mls|millilit|lit(?:er|re)s?|l\/|cc|mg|mcg|µg|kg|kilos?|g\b|grams?|units?|iu|mmol|mmhg|hours?|hrs?|h\b|minutes?|mins?|min\b|seconds?|secs?|s\b|days?|weeks?|months?|years?|yrs?|y\/?o|-year|patients?|people|persons?|nurses?|students?|learners?|times|sites?|steps?|stations?|questions?|points?|pages?|items?|cases?|attempts?|of\b|am\b|pm\b|o'clock|drops?|bpm|hz|khz|mhz|gy|msv|kv|cmh|psi|dollars?|cents?|euros?|pounds?|lbs?|feet|foot|ft|meters?|metres?|km|miles?|throws?|knots?|bites?|layers?|kits?|packs?|boxes|box|sets|rows?|columns?|beds?|bays?|rooms?|\/|:|\.[0-9]|,[0-9]|x\b|×)/i;
+
+/** What stands before a number that is a label of something else. */
+export const LABELLED =
+  /\b(?:steps?|day|days|room|bay|bed|page|pages|chapter|module|lesson|unit|station|question|q|clip|slide|figure|fig|table|version|v|ages?|aged|stage|grade|level|type|phase|class|ward|floor|ext|extension|lot|line|item|case|week|month|year|no|number|blade|glove|gloves|laryngoscope|mac|miller|score|scores|tier|priority|part|section|group|team|camera|take|scene|box|form|protocol|code|rule|option|answer|at|in|since|by|until|about|before|after)\s*$/i;

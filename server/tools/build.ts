@@ -18,7 +18,13 @@ interface Bundle {
   readonly options: BuildOptions;
 }
 
-const node: BuildOptions = { platform: 'node', format: 'cjs', target: 'node20' };
+// `module` before `main`: one of the libraries has a `main` whose parts no bundler can follow.
+const node: BuildOptions = {
+  platform: 'node', mainFields: ['module', 'main'],
+  format: 'cjs',
+  target: 'node20',
+  mainFields: ['module', 'main'],
+};
 const desktop: BuildOptions = { ...node, external: ['vscode'] };
 const web: BuildOptions = { platform: 'browser', target: 'es2022' };
 

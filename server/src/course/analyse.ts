@@ -7,7 +7,7 @@ import { findMentions } from '../mentions/index.ts';
 import type { Mention } from '../mentions/model.ts';
 import { mayHoldSizes, readNote } from '../notes/index.ts';
 import type { Note } from '../notes/model.ts';
-import { DEFAULT_SETTINGS, type Settings } from './settings.ts';
+import { DEFAULT_SETTINGS, type Settings } from './settings/model.ts';
 
 export interface Analysis {
   readonly note: Note;

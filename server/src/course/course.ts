@@ -1,6 +1,6 @@
 /** Many notes of one course, by path. */
 import { type Analysis, analyse } from './analyse.ts';
-import { DEFAULT_SETTINGS, type Settings } from './settings.ts';
+import { DEFAULT_SETTINGS, type Settings } from './settings/model.ts';
 
 /** Keeps the analysis of every note; a note is read again only when its text or its settings change. */
 export class Course {

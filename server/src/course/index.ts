@@ -6,4 +6,8 @@ export { type Analysis, analyse, analyseWhole, type Format, formatOf } from './a
 export { Course } from './course.ts';
 export { hash } from './hash.ts';
 export { identities } from './identity.ts';
-export { DEFAULT_SETTINGS, type Level, type Settings } from './settings.ts';
+export { KEYS, SETTINGS_FILE } from './settings/keys.ts';
+export { inForce, mergeSettings } from './settings/merge.ts';
+export { DEFAULT_SETTINGS, type Level, type Settings, type SettingsFile } from './settings/model.ts';
+export { type Problem, type ReadSettings, readSettings } from './settings/read.ts';
+export { settingsDocs, settingsSchema } from './settings/schema.ts';

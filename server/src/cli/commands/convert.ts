@@ -24,7 +24,7 @@ function read(text: string, context: Context): readonly Mention[] {
 
 function row({ to, text, standard, caution, confidence }: Conversion): string {
   const doubt = confidence === 'memory' ? ' (from memory)' : '';
-  const line = `  ${text.padEnd(24)}${SYSTEM_NAMES[to]} · ${standard}${doubt}`;
+  const line = `  ${text.padEnd(30)}${SYSTEM_NAMES[to]} · ${standard}${doubt}`;
   return caution ? `${line}\n    caution: ${caution}` : line;
 }
 

@@ -10,7 +10,14 @@ export const NOTE_ENDINGS = ['.md', '.markdown', '.vtt', '.srt'] as const;
 /** Folders nobody keeps notes in. */
 const SKIPPED = new Set(['node_modules']);
 
-export type Keep = (path: string, folder: boolean) => boolean;
+/** What the course says of paths. */
+export interface Course {
+  readonly keep: (path: string, isFolder: boolean) => boolean;
+  /** Undefined where the course does not say. */
+  readonly isNote: (path: string) => boolean | undefined;
+}
+
+const NO_COURSE: Course = { keep: () => true, isNote: () => undefined };
 
 const isNote = (name: string): boolean => NOTE_ENDINGS.some((ending) => name.toLowerCase().endsWith(ending));
 
@@ -28,11 +35,11 @@ class Walk {
   readonly found: string[] = [];
   readonly unreadable: UsageError[] = [];
   readonly #wanted: (path: string) => boolean;
-  readonly #keep: Keep;
+  readonly #course: Course;
 
-  constructor(wanted: (path: string) => boolean, keep: Keep) {
+  constructor(wanted: (path: string) => boolean, course: Course) {
     this.#wanted = wanted;
-    this.#keep = keep;
+    this.#course = course;
   }
 
   folder(path: string): void {
@@ -54,8 +61,8 @@ class Walk {
     const path = shown(folder === '.' ? entry.name : join(folder, entry.name));
     const kind = kindOf(path, entry);
     if (kind === 'folder') {
-      if (this.#keep(path, true)) this.folder(path);
-    } else if (kind === 'file' && this.#wanted(path) && this.#keep(path, false)) this.found.push(path);
+      if (this.#course.keep(path, true)) this.folder(path);
+    } else if (kind === 'file' && this.#wanted(path) && this.#course.keep(path, false)) this.found.push(path);
   }
 }
 
@@ -77,14 +84,14 @@ function linkTarget(path: string): 'file' | 'folder' | 'other' {
   }
 }
 
-function expand(argument: string, keep: Keep): Walk {
-  const walk = new Walk(isNote, keep);
+function expand(argument: string, course: Course): Walk {
+  const walk = new Walk((path) => course.isNote(path) ?? isNote(path), course);
   try {
     const stat = statSync(argument);
     if (stat.isDirectory()) walk.folder(argument);
-    else walk.found.push(shown(argument));
+    else if (course.keep(argument, false)) walk.found.push(shown(argument));
   } catch (error) {
-    return globWalk(argument, keep) ?? fail(walk, argument, error);
+    return globWalk(argument, course) ?? fail(walk, argument, error);
   }
   return walk;
 }
@@ -95,11 +102,11 @@ function fail(walk: Walk, argument: string, error: unknown): Walk {
 }
 
 /** Nothing when the argument is not a glob. */
-function globWalk(argument: string, keep: Keep): Walk | undefined {
+function globWalk(argument: string, course: Course): Walk | undefined {
   const { base, isGlob } = picomatch.scan(argument);
   if (!isGlob) return undefined;
   const matches = picomatch(shown(argument));
-  const walk = new Walk((path) => matches(path), keep);
+  const walk = new Walk((path) => matches(path), course);
   walk.folder(base === '' ? '.' : base);
   if (walk.found.length === 0) walk.unreadable.push(new UsageError(`${argument}: no file matches`));
   return walk;
@@ -113,13 +120,13 @@ export interface Found {
 }
 
 /** Every note `args` name, each once, in the order of the arguments and by name inside folders. */
-export function findNotes(args: readonly string[], keep: Keep = () => true): Found {
+export function findNotes(args: readonly string[], course: Course = NO_COURSE): Found {
   const paths = new Set<string>();
   const problems: UsageError[] = [];
   for (const argument of args) {
     if (argument === '-') paths.add('-');
     else {
-      const walk = expand(argument, keep);
+      const walk = expand(argument, course);
       for (const path of walk.found) paths.add(path);
       problems.push(...walk.unreadable);
     }

@@ -1,0 +1,135 @@
+/** Reads the text of a settings file. Everything wrong in it is named with its place and what is allowed. */
+import { getNodeValue, type Node, type ParseError, parseTree, printParseErrorCode } from 'jsonc-parser';
+import type { Span } from '../../notes/model.ts';
+import { KEYS, type Key, type Shape } from './keys.ts';
+import type { SettingsFile } from './model.ts';
+import { nearest } from './near.ts';
+
+export interface Problem {
+  readonly span: Span;
+  readonly message: string;
+}
+
+export interface ReadSettings {
+  /** Only when there is no problem. */
+  readonly file?: SettingsFile;
+  readonly problems: readonly Problem[];
+}
+
+const spanOf = ({ offset, length }: Node): Span => ({ start: offset, end: offset + length });
+
+/** Never throws. */
+export function readSettings(text: string): ReadSettings {
+  const errors: ParseError[] = [];
+  const body = text.replace(/^\ufeff/, ' ');
+  const root = parseTree(body, errors, { disallowComments: true });
+  const problems = errors.map(syntaxProblem);
+  if (problems.length === 0 && root) checkGroup(root, KEYS, 'the settings', problems);
+  if (!root && problems.length === 0)
+    problems.push({ span: { start: 0, end: 0 }, message: 'the file is empty; write at least {}' });
+  return problems.length > 0 || !root ? { problems } : { file: getNodeValue(root) as SettingsFile, problems };
+}
+
+const SYNTAX: Readonly<Record<string, string>> = {
+  InvalidSymbol: 'this is no JSON value',
+  InvalidNumberFormat: 'this is no JSON number',
+  PropertyNameExpected: 'a key in double quotes is expected here',
+  ValueExpected: 'a value is expected here',
+  ColonExpected: 'a colon is expected here',
+  CommaExpected: 'a comma is expected here',
+  CloseBraceExpected: 'a closing brace } is missing',
+  CloseBracketExpected: 'a closing bracket ] is missing',
+  EndOfFileExpected: 'nothing may follow here',
+  InvalidCommentToken: 'JSON has no comments',
+  UnexpectedEndOfString: 'the closing quote is missing',
+};
+
+function syntaxProblem({ error, offset, length }: ParseError): Problem {
+  const name = printParseErrorCode(error);
+  return { span: { start: offset, end: offset + length }, message: SYNTAX[name] ?? `not JSON (${name})` };
+}
+
+function listed(allowed: readonly string[]): string {
+  return allowed.length > 0 ? `allowed: ${allowed.join(', ')}` : 'nothing is allowed here';
+}
+
+function unknown(what: string, word: string, allowed: readonly string[]): string {
+  const guess = nearest(word, allowed);
+  return `no ${what} "${word}"${guess ? `; did you mean "${guess}"?` : ''} (${listed(allowed)})`;
+}
+
+/** Key and value nodes of an object; a problem when it is none. */
+function entries(node: Node, where: string, problems: Problem[]): [Node, Node][] {
+  if (node.type !== 'object') {
+    problems.push({ span: spanOf(node), message: `${where} must be an object { … }` });
+    return [];
+  }
+  const seen = new Set<string>();
+  return (node.children ?? []).flatMap(({ children }): [Node, Node][] => {
+    const [key, value] = children ?? [];
+    if (!key || !value) return [];
+    if (seen.has(key.value)) problems.push({ span: spanOf(key), message: `"${key.value}" is set twice` });
+    seen.add(key.value);
+    return [[key, value]];
+  });
+}
+
+function checkGroup(node: Node, keys: readonly Key[], where: string, problems: Problem[]): void {
+  const names = keys.map(({ name }) => name);
+  for (const [key, value] of entries(node, where, problems)) {
+    const known = keys.find(({ name }) => name === key.value);
+    if (known) checkShape(value, known.shape, `"${known.name}"`, problems);
+    else if (keys !== KEYS || key.value !== '$schema')
+      problems.push({ span: spanOf(key), message: unknown('key', key.value, names) });
+  }
+}
+
+function checkMap(node: Node, shape: Shape & { is: 'map' }, where: string, problems: Problem[]): void {
+  for (const [key, value] of entries(node, where, problems)) {
+    if (shape.keys && !shape.keys.includes(key.value))
+      problems.push({ span: spanOf(key), message: unknown(shape.what, key.value, shape.keys) });
+    checkShape(value, shape.of, `"${key.value}"`, problems);
+  }
+}
+
+function checkPatterns(node: Node, where: string, problems: Problem[]): void {
+  if (node.type !== 'array')
+    problems.push({ span: spanOf(node), message: `${where} must be a list of texts [ "…" ]` });
+  for (const child of node.type === 'array' ? (node.children ?? []) : [])
+    if (child.type !== 'string' || child.value === '')
+      problems.push({ span: spanOf(child), message: `${where}: each entry must be a text in double quotes` });
+}
+
+function checkChoice(node: Node, allowed: readonly string[], where: string, problems: Problem[]): void {
+  if (node.type === 'string' && allowed.includes(node.value)) return;
+  const written = node.type === 'string' ? node.value : JSON.stringify(getNodeValue(node));
+  problems.push({ span: spanOf(node), message: `${where}: ${unknown('value', written, allowed)}` });
+}
+
+type CheckOf<T extends Shape['is']> = (
+  node: Node,
+  shape: Shape & { is: T },
+  where: string,
+  problems: Problem[],
+) => void;
+
+const SHAPES: { readonly [T in Shape['is']]: CheckOf<T> } = {
+  flag: (node, _shape, where, problems) => {
+    if (node.type !== 'boolean')
+      problems.push({ span: spanOf(node), message: `${where} must be true or false` });
+  },
+  patterns: (node, _shape, where, problems) => checkPatterns(node, where, problems),
+  choice: (node, shape, where, problems) => checkChoice(node, shape.of, where, problems),
+  map: checkMap,
+  group: (node, shape, where, problems) => checkGroup(node, shape.keys, where, problems),
+};
+
+function checkShape<T extends Shape['is']>(
+  node: Node,
+  shape: Shape & { is: T },
+  where: string,
+  problems: Problem[],
+): void {
+  const check = SHAPES[shape.is] as CheckOf<T>;
+  check(node, shape, where, problems);
+}

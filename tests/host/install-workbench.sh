@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Installs a browser-served VS Code workbench from the npm package code-server into a folder.
 # Its own installation step wants more than the npm registry, so the pieces are installed and built one by one.
-# Needs a C++ compiler, make and python3. Usage: install-workbench.sh FOLDER
+# Needs a C++ compiler, make, python3 and ripgrep. Usage: install-workbench.sh FOLDER
 set -euo pipefail
 folder=${1:?usage: install-workbench.sh FOLDER}
 version=4.100.3
@@ -32,4 +32,7 @@ done
   exit 1
 }
 ln -sfn node_modules "$workbench/node_modules.asar"
+# File search wants ripgrep where its package would have put a download.
+mkdir -p "$workbench/node_modules/@vscode/ripgrep/bin"
+ln -sfn "$(command -v rg)" "$workbench/node_modules/@vscode/ripgrep/bin/rg"
 node "$host/out/node/entry.js" --version > installed

@@ -5,7 +5,7 @@ import type { Mention } from '../mentions/model.ts';
 import type { Span } from '../notes/model.ts';
 import { convert } from '../sizes/index.ts';
 import type { System } from '../sizes/model.ts';
-import { lensOf } from './hover-mention.ts';
+import { lensOf } from './lens.ts';
 import { findingsIn, meets } from './places.ts';
 
 export type ActionKind = 'quickfix' | 'refactor.rewrite' | 'source.fixAll';

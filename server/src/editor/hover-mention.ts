@@ -1,6 +1,7 @@
 /** Hover of a size: the first line answers, the picture and the table follow, then how the system runs. */
 import type { Mention } from '../mentions/model.ts';
 import {
+  type ColourCode,
   colourOf,
   convert,
   DIRECTION_WORDS,
@@ -12,17 +13,22 @@ import {
   SOURCES,
   SYSTEM_NAMES,
 } from '../sizes/index.ts';
-import type { Confidence, Conversion, Interval, Lens, Size, SourceKey } from '../sizes/model.ts';
+import type {
+  Confidence,
+  Conversion,
+  Device,
+  Interval,
+  Lens,
+  Size,
+  SourceKey,
+  System,
+} from '../sizes/model.ts';
 import type { HoverOptions } from './hover.ts';
+import { lensOf } from './lens.ts';
 import { blocks, escapeMarkdown, picture, table } from './markdown.ts';
 import { millimetres } from './millimetres.ts';
 import { sizePicture } from './size-picture.ts';
 import { CAUTION, CONFIDENCE_WORDS, DEVICE_WORDS, TARGET_WORDS } from './words.ts';
-
-export const lensOf = (mention: Mention): Lens => ({
-  ...(mention.device === undefined ? {} : { device: mention.device }),
-  ...(mention.material === undefined ? {} : { material: mention.material }),
-});
 
 export function mentionHover(mention: Mention, options: HoverOptions): string {
   if (mention.kind === 'ambiguous') return unclearHover(mention);
@@ -118,19 +124,48 @@ function facts(sizes: readonly Size[], mention: Mention, lens: Lens): string {
   return lines.map((line) => `- ${line}`).join('\n');
 }
 
-const NEEDLES: readonly (string | undefined)[] = ['needle', 'winged-set', undefined];
-const CANNULAS: readonly (string | undefined)[] = ['cannula', undefined];
+/** Which code a device follows; both when the device is not said, for the same size has another colour on each. */
+const CODES: readonly {
+  code: ColourCode;
+  system: System;
+  on: string;
+  devices: readonly (Device | undefined)[];
+}[] = [
+  {
+    code: 'ISO 6009',
+    system: 'needle-gauge',
+    on: 'Hub colour on a needle',
+    devices: ['needle', 'winged-set', undefined],
+  },
+  {
+    code: 'ISO 10555-5',
+    system: 'needle-gauge',
+    on: 'Hub colour on an over-needle IV catheter',
+    devices: ['cannula', undefined],
+  },
+  {
+    code: 'urinary catheter',
+    system: 'french',
+    on: 'Colour of a urinary catheter of this size',
+    devices: ['urinary-catheter'],
+  },
+  {
+    code: 'suction catheter',
+    system: 'french',
+    on: 'Colour of a suction catheter of this size',
+    devices: ['suction-catheter'],
+  },
+];
 
-/** Both codes when the device is not said: the same gauge has another colour on each. */
-function colours(size: Size, mention: Mention): string[] {
-  if (size.system !== 'needle-gauge') return [];
-  const needle = NEEDLES.includes(mention.device) ? colourOf('ISO 6009', size.value)?.colour : undefined;
-  const cannula = CANNULAS.includes(mention.device) ? colourOf('ISO 10555-5', size.value)?.colour : undefined;
-  return [
-    ...(needle === undefined ? [] : [`Hub colour on a needle: ${needle} (ISO 6009)`]),
-    ...(cannula === undefined ? [] : [`Hub colour on an over-needle IV catheter: ${cannula} (ISO 10555-5)`]),
-  ];
-}
+const colours = (size: Size, mention: Mention): string[] =>
+  CODES.filter(({ system, devices }) => system === size.system && devices.includes(mention.device)).flatMap(
+    ({ code, on }) => {
+      const colour = colourOf(code, size.value);
+      if (colour === undefined) return [];
+      const named = code.startsWith('ISO') ? `, ${code}` : '';
+      return [`${on}: ${colour.colours.join(' or ')} (${CONFIDENCE_WORDS[colour.confidence]}${named})`];
+    },
+  );
 
 function intervals(sizes: readonly Size[], lens: Lens): Interval[] {
   return sizes

@@ -9,22 +9,41 @@ import {
 import { type Guard, guardFor } from './guard.ts';
 import { FIX_ALL, offerActions } from './handlers/actions.ts';
 import { offerDiagnostics } from './handlers/diagnostics.ts';
+import { offerHints } from './handlers/hints.ts';
 import { offerHover } from './handlers/hover.ts';
+import { offerReferences } from './handlers/references.ts';
+import { offerRename } from './handlers/rename.ts';
+import { offerSelection } from './handlers/selection.ts';
+import { offerSymbols } from './handlers/symbols.ts';
+import { LEGEND, offerTokens } from './handlers/tokens.ts';
+import { fromClient, type NoteSource, Notes } from './notes.ts';
 import { Session } from './session.ts';
 
 /** What the surroundings give: reading notes that are not open. */
 export interface Host {
   readonly version: string;
+  /** Reads notes from disk, for clients that do not hand them over. */
+  readonly disk?: NoteSource;
 }
 
 /** A feature registers its handlers and says what it offers. */
 export type Offer = (session: Session, guard: Guard) => void;
 
-const OFFERS: readonly Offer[] = [offerDiagnostics, offerHover, offerActions];
+const OFFERS: readonly Offer[] = [
+  offerDiagnostics,
+  offerHover,
+  offerActions,
+  offerHints,
+  offerTokens,
+  offerSymbols,
+  offerReferences,
+  offerRename,
+  offerSelection,
+];
 
 /** Serves a client over the connection until it hangs up. */
 export function serve(connection: Connection, host: Host): void {
-  const session = new Session(connection);
+  const session = new Session(connection, new Notes(host.disk));
   const guard = guardFor(connection);
   connection.onInitialize((params) => begin(session, host, params));
   connection.onInitialized(() => listenToSettings(session));
@@ -37,6 +56,12 @@ export function serve(connection: Connection, host: Host): void {
 function begin(session: Session, host: Host, params: InitializeParams): InitializeResult {
   session.capabilities = params.capabilities;
   session.take(params.initializationOptions?.settings);
+  const folders =
+    params.workspaceFolders?.map((folder) => folder.uri) ?? (params.rootUri ? [params.rootUri] : []);
+  session.files.begin(
+    folders,
+    params.initializationOptions?.files === true ? fromClient(session.connection) : undefined,
+  );
   return {
     serverInfo: { name: 'sizewright', version: host.version },
     capabilities: {
@@ -49,6 +74,15 @@ function begin(session: Session, host: Host, params: InitializeParams): Initiali
         workspaceDiagnostics: false,
       },
       codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite', FIX_ALL] },
+      inlayHintProvider: true,
+      semanticTokensProvider: { legend: LEGEND, full: true },
+      documentSymbolProvider: { label: 'Sizes' },
+      workspaceSymbolProvider: true,
+      referencesProvider: true,
+      documentHighlightProvider: true,
+      renameProvider: { prepareProvider: true },
+      selectionRangeProvider: true,
+      workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
     },
   };
 }

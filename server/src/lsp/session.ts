@@ -2,11 +2,18 @@
 import { type ClientCapabilities, type Connection, TextDocuments } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Analysis, analyse, DEFAULT_SETTINGS, type Settings } from '../course/index.ts';
+import type { Notes } from './notes.ts';
 import { DEFAULTS, type EditorSettings, readSettings } from './settings.ts';
 
 interface Memo {
   readonly version: number;
   readonly settings: Settings;
+  readonly analysis: Analysis;
+}
+
+/** A note with its analysis, open or not. */
+export interface Read {
+  readonly document: TextDocument;
   readonly analysis: Analysis;
 }
 
@@ -20,8 +27,12 @@ export class Session {
   private readonly analyses = new Map<string, Memo>();
   private readonly course = new WeakMap<EditorSettings, Settings>();
 
-  constructor(connection: Connection) {
+  /** Notes of the workspace that may not be open. */
+  readonly files: Notes;
+
+  constructor(connection: Connection, files: Notes) {
     this.connection = connection;
+    this.files = files;
     this.documents.onDidClose(({ document }) => this.forget(document.uri));
   }
 
@@ -64,5 +75,18 @@ export class Session {
     const made: Settings = { ...DEFAULT_SETTINGS, severity: settings.severity };
     this.course.set(settings, made);
     return made;
+  }
+
+  /** Addresses of every note known: those of the workspace and those open. */
+  async notes(): Promise<string[]> {
+    return [...new Set([...(await this.files.list()), ...this.documents.keys()])].sort();
+  }
+
+  /** A note with its analysis; the open text counts before the saved one. Undefined when it cannot be read. */
+  async read(uri: string): Promise<Read | undefined> {
+    const open = this.documents.get(uri);
+    if (open !== undefined) return { document: open, analysis: await this.analysis(open) };
+    const settings = this.courseSettings(await this.settings(uri));
+    return this.files.read(uri, settings);
   }
 }

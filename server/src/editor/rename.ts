@@ -1,0 +1,91 @@
+/** Another size in place of one, wherever it is named; refused whole when one place cannot be rewritten surely. */
+import type { Edit } from '../checks/model.ts';
+import type { Analysis } from '../course/index.ts';
+import type { Mention } from '../mentions/model.ts';
+import type { Span } from '../notes/model.ts';
+import { existence, fullLabel, label, parseValue, writeValue } from '../sizes/index.ts';
+import type { Size } from '../sizes/model.ts';
+import { mentionAt } from './places.ts';
+import { mentionsOf } from './references.ts';
+
+export interface Refusal {
+  readonly refused: string;
+}
+
+export interface Renamed {
+  readonly edits: readonly Edit[];
+}
+
+/** What can be renamed at the offset, and the name to begin with. */
+export function renameTarget(
+  analysis: Analysis,
+  offset: number,
+): { span: Span; size: Size; name: string } | Refusal {
+  const mention = mentionAt(analysis, offset);
+  const size = mention?.sizes[0];
+  if (mention === undefined) return { refused: 'No size stands here.' };
+  if (mention.kind === 'ambiguous')
+    return { refused: `"${mention.text}" can be read in more than one way; make it clear first.` };
+  if (mention.kind === 'range' || size === undefined)
+    return { refused: 'A range names two sizes; put the cursor on a single size.' };
+  return { span: mention.source, size, name: label(size) };
+}
+
+/** Reads the new name as a value of the same system: "3-0", "USP 3-0", "16 G", "16". */
+export function newSize(size: Size, name: string): Size | Refusal {
+  const bare = name
+    .trim()
+    .replace(/^(?:USP|metric|Hegar)\s+/i, '')
+    .replace(/\s*(?:gauge|ga|G|French|Fr|Ch|F|mm ID|mm|in)\.?$/i, '');
+  const read = parseValue(size.system, bare);
+  if (read === undefined) return { refused: `"${name.trim()}" is not a size like ${fullLabel(size)}.` };
+  const known = existence(read);
+  return known.exists === 'no' ? { refused: known.because } : read;
+}
+
+/** Edits of one note. Each place keeps its notation; only the number changes. */
+export function renameIn(analysis: Analysis, from: Size, to: Size): Renamed | Refusal {
+  const edits: Edit[] = [];
+  for (const mention of mentionsOf(analysis, from)) {
+    const edit = rewritten(analysis, mention, from, to);
+    if (edit === undefined)
+      return { refused: `"${mention.text}" cannot be rewritten surely; change it by hand first.` };
+    edits.push(edit);
+  }
+  return { edits };
+}
+
+/** The number as written, found once in the mention's source; a form in words or in zeros is left to the author. */
+function rewritten(analysis: Analysis, mention: Mention, from: Size, to: Size): Edit | undefined {
+  const source = analysis.note.text.slice(mention.source.start, mention.source.end);
+  const places = numberPlaces(source, writtenForms(from));
+  const place = places[0];
+  if (place === undefined || places.length > 1) return undefined;
+  const start = mention.source.start + place.at;
+  return { span: { start, end: start + place.form.length }, text: likewise(place.form, to) };
+}
+
+/** "2-0" may stand as "2/0"; a decimal may have a comma. */
+function writtenForms(size: Size): string[] {
+  const value = writeValue(size);
+  return [...new Set([value, value.replace('-0', '/0'), value.replace('.', ',')])];
+}
+
+function likewise(form: string, to: Size): string {
+  const value = writeValue(to);
+  if (form.includes('/0')) return value.replace('-0', '/0');
+  return form.includes(',') ? value.replace('.', ',') : value;
+}
+
+function numberPlaces(text: string, forms: readonly string[]): { at: number; form: string }[] {
+  return forms.flatMap((form) => {
+    const found: { at: number; form: string }[] = [];
+    for (let at = text.indexOf(form); at >= 0; at = text.indexOf(form, at + 1)) {
+      if (standsAlone(text, at, at + form.length)) found.push({ at, form });
+    }
+    return found;
+  });
+}
+
+const standsAlone = (text: string, start: number, end: number): boolean =>
+  !/[0-9.,/-]$/.test(text.slice(0, start)) && !/^(?:[0-9]|[.,/-][0-9])/.test(text.slice(end, end + 2));

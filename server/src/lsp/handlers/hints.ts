@@ -1,0 +1,23 @@
+import type { InlayHint, InlayHintParams } from 'vscode-languageserver';
+import { hintsIn } from '../../editor/hints.ts';
+import { check } from '../cancel.ts';
+import type { Guard } from '../guard.ts';
+import { spanOf } from '../positions.ts';
+import type { Session } from '../session.ts';
+
+export function offerHints(session: Session, guard: Guard): void {
+  session.connection.languages.inlayHint.on(
+    guard<InlayHintParams, InlayHint[]>('inlayHint', [], async ({ textDocument, range }, token) => {
+      const document = session.documents.get(textDocument.uri);
+      if (document === undefined || !(await session.settings(document.uri)).hints) return [];
+      const analysis = await session.analysis(document);
+      check(token);
+      return hintsIn(analysis, spanOf(document, range)).map((hint) => ({
+        position: document.positionAt(hint.offset),
+        label: hint.text,
+        tooltip: hint.because,
+        paddingLeft: true,
+      }));
+    }),
+  );
+}

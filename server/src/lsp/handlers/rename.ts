@@ -1,0 +1,82 @@
+import {
+  LSPErrorCodes,
+  type PrepareRenameParams,
+  type Range,
+  type RenameParams,
+  ResponseError,
+  type TextDocumentEdit,
+  type WorkspaceEdit,
+} from 'vscode-languageserver';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+import { newSize, type Refusal, renameIn, renameTarget } from '../../editor/rename.ts';
+import type { Size } from '../../sizes/model.ts';
+import { breathe } from '../cancel.ts';
+import type { Guard } from '../guard.ts';
+import { rangeOf, textEdits } from '../positions.ts';
+import type { Session } from '../session.ts';
+
+export function offerRename(session: Session, guard: Guard): void {
+  session.connection.onPrepareRename(
+    guard<PrepareRenameParams, { range: Range; placeholder: string } | null>(
+      'prepareRename',
+      null,
+      async (params) => {
+        const document = session.documents.get(params.textDocument.uri);
+        if (document === undefined) return null;
+        const target = orRefuse(
+          renameTarget(await session.analysis(document), document.offsetAt(params.position)),
+        );
+        return { range: rangeOf(document, target.span), placeholder: target.name };
+      },
+    ),
+  );
+  session.connection.onRenameRequest(
+    guard<RenameParams, WorkspaceEdit | null>('rename', null, async (params, token) => {
+      const document = session.documents.get(params.textDocument.uri);
+      if (document === undefined) return null;
+      const target = orRefuse(
+        renameTarget(await session.analysis(document), document.offsetAt(params.position)),
+      );
+      const size = orRefuse(newSize(target.size, params.newName));
+      const edits: Place[] = [];
+      for (const uri of await session.notes()) {
+        await breathe(token);
+        const place = await placesIn(session, uri, target.size, size);
+        if (place !== undefined) edits.push(place);
+      }
+      return assembled(session, edits);
+    }),
+  );
+}
+
+interface Place {
+  readonly document: TextDocument;
+  readonly edits: TextDocumentEdit['edits'];
+}
+
+function orRefuse<T extends object>(answer: T | Refusal): T {
+  if ('refused' in answer) throw new ResponseError(LSPErrorCodes.RequestFailed, answer.refused);
+  return answer;
+}
+
+async function placesIn(session: Session, uri: string, from: Size, to: Size): Promise<Place | undefined> {
+  const read = await session.read(uri);
+  if (read === undefined) return undefined;
+  const { edits } = orRefuse(renameIn(read.analysis, from, to));
+  return edits.length === 0 ? undefined : { document: read.document, edits: textEdits(read.document, edits) };
+}
+
+/** A version only for open notes: the client knows none for the others. */
+function assembled(session: Session, places: readonly Place[]): WorkspaceEdit {
+  if (session.capabilities.workspace?.workspaceEdit?.documentChanges !== true) {
+    return {
+      changes: Object.fromEntries(places.map(({ document, edits }) => [document.uri, edits as never])),
+    };
+  }
+  return {
+    documentChanges: places.map(({ document, edits }) => ({
+      textDocument: { uri: document.uri, version: session.documents.get(document.uri)?.version ?? null },
+      edits,
+    })),
+  };
+}

@@ -96,9 +96,9 @@ export const colourOf = (code: ColourCode, size: number): Colour | undefined =>
 export const colourFits = (code: ColourCode, size: number, family: string): boolean | undefined =>
   colourOf(code, size)?.families.includes(family);
 
-/** Sizes that a colour family may mean in a code, rising. */
+/** Sizes whose colour is of a family, in the order of the code; mixed hues ("blue-grey") are no family's. */
 export const gaugesOf = (code: ColourCode, family: string): number[] =>
-  COLOURS[code].filter((row) => row.families.includes(family)).map((row) => row.size);
+  COLOURS[code].filter((row) => row.family === family).map((row) => row.size);
 
 /** The code that colours a kind of thing. */
 export function colourCodeOf(device: Device): ColourCode | undefined {

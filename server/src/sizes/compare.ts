@@ -87,8 +87,9 @@ function gutAgainstUnsaid(a: Size, b: Size, lensA: Lens, lensB: Lens, result: Re
   return toResult(a.value - b.value) === result ? result : 'cannot-tell';
 }
 
-/** A USP size and the metric number of its row name one thing. */
+/** A USP size and the metric number of its row name one thing; gut and silk of one metric only share limits. */
 function sameMetric(a: Size, b: Size, lensA: Lens, lensB: Lens): boolean {
+  if (a.system === b.system) return false;
   const left = metricOf(a, lensA);
   return left !== undefined && left === metricOf(b, lensB);
 }

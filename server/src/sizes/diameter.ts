@@ -1,4 +1,5 @@
 /** How thick and how wide a size is: the table that holds depends on the thing it is written on. */
+import { tidy } from './format.ts';
 import { exact, union } from './interval.ts';
 import { isCollagen, mayBeOversize } from './materials.ts';
 import type { Device, Interval, Lens, Size } from './model.ts';
@@ -25,7 +26,7 @@ function uspDiameter(rank: number, lens: Lens): Interval | undefined {
   const gutToo = lens.material === undefined ? 'gut of the same size is one step thicker' : undefined;
   const caution = [row.note, gutToo].filter((c) => c !== undefined).join('; ');
   const { min, max, confidence, sources } = row;
-  const table = { min, max, nominal: row.metric / 10, standard: 'USP <861>', confidence, sources };
+  const table = { min, max, nominal: tidy(row.metric / 10), standard: 'USP <861>', confidence, sources };
   const normal = caution ? { ...table, caution } : table;
   return mayBeOversize(lens.material) ? withOversize(rank, normal) : normal;
 }
@@ -48,7 +49,7 @@ function metricDiameter(metric: number): Interval | undefined {
   const row = EP_METRIC.find((r) => r.metric === metric);
   if (!row) return undefined;
   const { min, max, confidence, sources } = row;
-  return { min, max, nominal: metric / 10, standard: 'European Pharmacopoeia', confidence, sources };
+  return { min, max, nominal: tidy(metric / 10), standard: 'European Pharmacopoeia', confidence, sources };
 }
 
 const needleRow = (gauge: number): NeedleRow | undefined => NEEDLE_GAUGE.find((r) => r.gauge === gauge);
@@ -135,15 +136,18 @@ function frenchLength(french: number): Interval {
 const outsideUnknown = (device: Device | undefined): boolean =>
   device === 'sheath' || device === 'guiding-catheter';
 
-const known = (value: Interval | undefined, size: Size): Interval | undefined =>
-  size.value > 0 || size.system === 'usp' || size.system === 'wire-gauge' ? value : undefined;
+/** Beyond any length, so that arithmetic on a nonsense number stays finite. */
+const BEYOND = 1e6;
+/** Only USP ranks and wire numbers may be zero or less. */
+const sensible = ({ system, value }: Size): boolean =>
+  Math.abs(value) < BEYOND && (value > 0 || system === 'usp' || system === 'wire-gauge');
 
 /**
  * Outer diameter in mm, or undefined where no table gives it (a tube sized by its bore, a sheath sized by what it
  * accepts, a size the table does not have).
  */
 export function outerDiameter(size: Size, lens: Lens = {}): Interval | undefined {
-  return known(OUTER[size.system](size.value, lens), size);
+  return sensible(size) ? OUTER[size.system](size.value, lens) : undefined;
 }
 
 const OUTER: Readonly<Record<Size['system'], (value: number, lens: Lens) => Interval | undefined>> = {
@@ -161,7 +165,7 @@ const OUTER: Readonly<Record<Size['system'], (value: number, lens: Lens) => Inte
 
 /** Inner diameter in mm, where the size gives it: tubes by definition, sheaths by what they accept, needles by wall. */
 export function innerDiameter(size: Size, lens: Lens = {}): Interval | undefined {
-  if (size.value <= 0) return undefined;
+  if (!sensible(size)) return undefined;
   if (size.system === 'tube-id')
     return exact(size.value, 'tube size = inner diameter in mm', ['ett', 'gupta']);
   if (size.system === 'french' && lens.device === 'sheath')

@@ -1,5 +1,5 @@
 /**
- * The published sources behind every value, by key. `cite` names the work; addresses are left out where they
+ * The published sources behind every value, by key. `cite` names the work; addresses are left out, since several
  * carry a trade name. What was read of each is in `read` when it was not the whole.
  */
 import type { SourceKey } from './model.ts';
@@ -62,7 +62,7 @@ export const SOURCES: Readonly<Record<SourceKey, Source>> = {
     cite: 'Physician teaching page, USP sizes and diameter ranges, 4-0 to 1-0 (2016)',
   },
   jpvet: {
-    short: 'Veterinary note comparing catgut and synthetic absorbable sutures',
+    short: 'Veterinary note on absorbable sutures',
     cite: 'Veterinary note comparing catgut and synthetic absorbable sutures',
   },
   chu: {
@@ -147,7 +147,7 @@ export const SOURCES: Readonly<Record<SourceKey, Source>> = {
     cite: 'Mechanical manipulation, quoted in Building Construction 3',
   },
   BWG2: {
-    short: 'How Many? A Dictionary of Units of Measurement',
+    short: 'Dictionary of Units of Measurement',
     cite: 'How Many? A Dictionary of Units of Measurement',
   },
   BWG3: { short: 'Reference page on wire sizes', cite: 'Reference page on wire sizes' },
@@ -270,7 +270,7 @@ export const SOURCES: Readonly<Record<SourceKey, Source>> = {
     cite: 'Japanese orthopaedic teaching page, suture materials',
   },
   pgavet: {
-    short: 'Veterinary listing for polyglycolic acid suture',
+    short: 'Veterinary listing, polyglycolic acid',
     cite: 'Veterinary listing for polyglycolic acid suture',
   },
   '510kU': { short: 'FDA 510(k) K234079', cite: 'FDA 510(k) summary K234079' },

@@ -1,0 +1,135 @@
+/** Laws of conversion: back again within what was stated, nothing out of nothing, no throwing. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  compareThickness,
+  convert,
+  existence,
+  innerDiameter,
+  neighbours,
+  outerDiameter,
+  type Size,
+} from '../../server/src/sizes/index.ts';
+import { anyLens, anySize, SYSTEMS, sizeOf } from './support.ts';
+
+const target = (
+  size: Size,
+  to: string,
+  ...lens: Parameters<typeof convert> extends [unknown, ...infer L] ? L : never
+) => convert(size, ...lens).find((c) => c.to === to);
+
+describe('there and back', () => {
+  it.each(['french', 'inch', 'wire-inch', 'hegar'] as const)('%s through millimetres', (system) => {
+    fc.assert(
+      fc.property(sizeOf(system), (size) => {
+        const mm = target(size, 'millimetre')!.value!;
+        const back = system === 'french' || system === 'hegar' ? 'french' : 'inch';
+        const value = target({ system: 'millimetre', value: mm }, back)!.value!;
+        expect(value).toBeCloseTo(system === 'hegar' ? size.value * 3 : size.value, 9);
+      }),
+    );
+  });
+
+  it('USP through the metric number', () => {
+    fc.assert(
+      fc.property(sizeOf('usp'), fc.constantFrom('silk', 'gut'), (size, material) => {
+        const metric = target(size, 'ep-metric', { material });
+        fc.pre(
+          metric !== undefined && outerDiameter({ system: 'ep-metric', value: metric.value! }) !== undefined,
+        );
+        const back = target({ system: 'ep-metric', value: metric!.value! }, 'usp', { material })!;
+        const shared = material === 'silk' && [3, 4].includes(size.value);
+        expect(back.value).toBe(shared ? undefined : size.value);
+      }),
+    );
+  });
+
+  it.each(['needle', 'cannula'] as const)('%s gauge through millimetres', (device) => {
+    fc.assert(
+      fc.property(sizeOf('needle-gauge'), (size) => {
+        const mm = target(size, 'millimetre', { device });
+        fc.pre(mm !== undefined);
+        const back = target({ system: 'millimetre', value: mm!.value! }, 'needle-gauge', { device })!;
+        expect(back.text.match(/\d+/g)).toContain(String(size.value));
+      }),
+    );
+  });
+});
+
+it('states an interval that holds the value, in millimetres, for every length', () => {
+  fc.assert(
+    fc.property(anySize, anyLens, (size, lens) => {
+      for (const { to, value, interval } of convert(size, lens)) {
+        if (!interval || value === undefined || to !== 'millimetre') continue;
+        expect(value).toBeGreaterThanOrEqual(interval.min - 1e-9);
+        expect(value).toBeLessThanOrEqual(interval.max + 1e-9);
+      }
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+it('keeps the order: the thicker size converts to the larger length', () => {
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...SYSTEMS),
+      fc.constantFrom('needle', 'cannula'),
+      fc.integer(),
+      (system, device, seed) => {
+        const [a, b] = fc.sample(sizeOf(system), { numRuns: 2, seed }) as [Size, Size];
+        fc.pre(compareThickness(a, b, { device }, { device }).result === 'thicker');
+        const [x, y] = [
+          target(a, 'millimetre', { device })?.value,
+          target(b, 'millimetre', { device })?.value,
+        ];
+        if (x !== undefined && y !== undefined) expect(x).toBeGreaterThan(y);
+      },
+    ),
+  );
+});
+
+it('says a text, a standard and a confidence each time', () => {
+  fc.assert(
+    fc.property(anySize, anyLens, (size, lens) => {
+      for (const { to, text, standard, confidence } of convert(size, lens)) {
+        expect(to).not.toBe(size.system);
+        expect(text).toMatch(/\d/);
+        expect(text).not.toMatch(/NaN|Infinity|undefined/);
+        expect(standard).toMatch(/\S/);
+        expect(confidence).toMatch(/^(?:confirmed|single-source|memory|common-practice)$/);
+      }
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+it('holds the wall: the bore is smaller than the outside', () => {
+  fc.assert(
+    fc.property(anySize, anyLens, (size, lens) => {
+      const outside = outerDiameter(size, lens);
+      const inside = innerDiameter(size, lens);
+      if (outside && inside) expect(inside.max).toBeLessThan(outside.max);
+      for (const interval of [outside, inside])
+        if (interval) {
+          expect(interval.min).toBeGreaterThan(0);
+          expect(interval.max).toBeGreaterThanOrEqual(interval.min);
+        }
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+it('takes any number on any thing without throwing', () => {
+  const wild = fc.record({ system: fc.constantFrom(...SYSTEMS), value: fc.double() });
+  fc.assert(
+    fc.property(wild, wild, anyLens, (a, b, lens) => {
+      expect(Array.isArray(convert(a, lens))).toBe(true);
+      expect(compareThickness(a, b, lens).result).toMatch(/\S/);
+      expect(existence(a, lens).because).toMatch(/\S/);
+      expect(neighbours(a, lens)).toBeDefined();
+      const interval = outerDiameter(a, lens);
+      if (interval) expect(Number.isFinite(interval.max)).toBe(true);
+    }),
+    { numRuns: 2000 },
+  );
+});

@@ -1,0 +1,148 @@
+/** The picture of sizes: to scale, legible, safe with any caption. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { drawSizes, escapeXml, outerDiameter } from '../../server/src/sizes/index.ts';
+import { CARD, INK, OTHER, STRESSED } from '../../server/src/sizes/picture.ts';
+import { anyLens, anySize, size, sizeOf } from './support.ts';
+
+const radii = (svg: string) =>
+  [...svg.matchAll(/<circle [^>]*r="([\d.]+)"/g)].map((match) => Number(match[1]));
+const solid = (svg: string) =>
+  [...svg.matchAll(/<circle [^>]*r="([\d.]+)" fill="#/g)].map((match) => Number(match[1]));
+
+describe('to scale', () => {
+  it('draws 6 Fr three times as wide as 2 Fr, resting on one line', () => {
+    const { svg } = drawSizes([{ size: size('french', 2) }, { size: size('french', 6) }])!;
+    const [small, large] = solid(svg);
+    expect(large! / small!).toBeCloseTo(3, 1);
+    const feet = [...svg.matchAll(/cy="([\d.]+)" r="([\d.]+)"/g)].map((m) => Number(m[1]) + Number(m[2]));
+    for (const foot of feet) expect(foot).toBeCloseTo(feet[0]!, 2);
+  });
+
+  it('keeps the ratio of any two lengths that are wide enough to be seen', () => {
+    fc.assert(
+      fc.property(sizeOf('millimetre'), sizeOf('millimetre'), (a, b) => {
+        fc.pre(Math.max(a.value, b.value) / Math.min(a.value, b.value) < 30);
+        const [x, y] = solid(drawSizes([{ size: a }, { size: b }])!.svg);
+        expect(x! / y!).toBeCloseTo(a.value / b.value, 1);
+      }),
+    );
+  });
+
+  it('draws the scale bar in the same scale', () => {
+    const { svg } = drawSizes([{ size: size('millimetre', 10) }])!;
+    const [, from, to] = /<path d="M(\d+) \d+V\d+H([\d.]+)V/.exec(svg)!.map(Number);
+    const mm = Number(/>([\d.]+) mm</.exec(svg.slice(svg.indexOf('<path')))![1]);
+    expect((to! - from!) / mm).toBeCloseTo((solid(svg)[0]! * 2) / 10, 2);
+  });
+
+  it('says so when a thread is drawn wider to be seen', () => {
+    const thin = drawSizes([{ size: size('usp', '10-0') }, { size: size('french', 30) }])!;
+    expect(thin.svg).toContain('drawn wider');
+    expect(solid(thin.svg)[0]).toBe(0.5);
+    expect(drawSizes([{ size: size('usp', '2-0') }])!.svg).not.toContain('drawn wider');
+  });
+
+  it('draws a dashed ring where the greatest diameter can be told from the least', () => {
+    expect(radii(drawSizes([{ size: size('usp', '1') }])!.svg)).toHaveLength(2);
+    expect(radii(drawSizes([{ size: size('millimetre', '1') }])!.svg)).toHaveLength(1);
+  });
+
+  it('draws a hole for a tube or a sheath, whose size is its inside', () => {
+    const { svg, alternative } = drawSizes([{ size: size('tube-id', '7.5') }])!;
+    expect(solid(svg)).toEqual([]);
+    expect(radii(svg)).toHaveLength(1);
+    expect(alternative).toBe('To scale: 7.5 mm ID 7.5 mm inside');
+  });
+});
+
+it('draws nothing without a diameter', () => {
+  expect(drawSizes([])).toBeUndefined();
+  expect(drawSizes([{ size: size('french', 6), lens: { device: 'guiding-catheter' } }])).toBeUndefined();
+  const { alternative } = drawSizes([
+    { size: size('french', 6), lens: { device: 'guiding-catheter' } },
+    { size: size('french', 6) },
+  ])!;
+  expect(alternative).toBe('To scale: 6 Fr 2 mm');
+});
+
+describe('legible', () => {
+  /** Relative luminance and contrast ratio as WCAG 2.2 defines them. */
+  const luminance = (hex: string) => {
+    const [r, g, b] = [1, 3, 5].map((at) => {
+      const c = Number.parseInt(hex.slice(at, at + 2), 16) / 255;
+      return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
+    }) as [number, number, number];
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const contrast = (a: string, b: string) => {
+    const [low, high] = [luminance(a), luminance(b)].sort((x, y) => x - y) as [number, number];
+    return (high + 0.05) / (low + 0.05);
+  };
+  // WCAG 2.2, 1.4.6 (text 7:1) and 1.4.11 (graphics 3:1), on its own card and so on any background.
+  it('has text of 7:1 and shapes of 3:1 on its own card', () => {
+    expect(contrast(INK, CARD)).toBeGreaterThanOrEqual(7);
+    expect(contrast(STRESSED, CARD)).toBeGreaterThanOrEqual(3);
+    expect(contrast(OTHER, CARD)).toBeGreaterThanOrEqual(3);
+    expect(drawSizes([{ size: size('french', 6) }])!.svg).toMatch(new RegExp(`<rect [^>]*fill="${CARD}"`));
+  });
+  // WCAG 2.2, 1.4.1: not by colour alone.
+  it('makes the stressed size bold as well', () => {
+    const { svg } = drawSizes([{ size: size('french', 6) }, { size: size('french', 8), stressed: true }])!;
+    expect(svg.match(/font-weight="bold">[^<]*/g)).toEqual(['font-weight="bold">8 Fr']);
+    expect(svg).toContain(`fill="${STRESSED}"`);
+  });
+  it('keeps everything inside its card', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.record({ size: anySize, lens: anyLens }), { minLength: 1, maxLength: 6 }),
+        (items) => {
+          const drawn = drawSizes(items);
+          if (!drawn) return;
+          for (const match of drawn.svg.matchAll(/cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)"/g)) {
+            const [x, y, r] = match.slice(1).map(Number) as [number, number, number];
+            expect(x - r).toBeGreaterThan(0);
+            expect(y - r).toBeGreaterThan(0);
+            expect(x + r).toBeLessThan(drawn.width);
+            expect(y + r).toBeLessThan(drawn.height);
+          }
+          expect(drawn.svg).not.toMatch(/NaN|Infinity|undefined/);
+        },
+      ),
+    );
+  });
+});
+
+describe('safe', () => {
+  it('escapes a hostile caption', () => {
+    const caption = '</text><script>alert("1")</script>&\'\u0000\ud800';
+    const { svg } = drawSizes([{ size: size('french', 6), caption }])!;
+    expect(svg).not.toMatch(/<script|\u0000|\ud800(?![\udc00-\udfff])/);
+    expect(svg).toContain(
+      '&lt;/text&gt;&lt;script&gt;alert(&quot;1&quot;)&lt;/script&gt;&amp;&#39;\ufffd\ufffd',
+    );
+  });
+  it('never lets markup or a control character through', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (text) => {
+        const safe = escapeXml(text);
+        expect(safe).not.toMatch(/[<>"']|&(?!(?:amp|lt|gt|quot|#39);)/);
+        expect(safe).not.toMatch(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/u);
+      }),
+    );
+  });
+  it('balances its tags', () => {
+    const { svg, alternative } = drawSizes([
+      { size: size('usp', '2-0') },
+      { size: size('usp', '0'), stressed: true },
+    ])!;
+    const open: string[] = [];
+    for (const [, close, name, self] of svg.matchAll(/<(\/?)([a-z]+)[^>]*?(\/?)>/g)) {
+      if (close) expect(open.pop()).toBe(name);
+      else if (!self) open.push(name!);
+    }
+    expect(open).toEqual([]);
+    expect(svg).toContain(`<title>${alternative}</title>`);
+    expect(outerDiameter(size('usp', '2-0'))).toBeDefined();
+  });
+});

@@ -21,15 +21,29 @@ export interface ItemDraft {
   first?: number;
 }
 
+export interface Heading {
+  readonly level: number;
+  readonly passage: number;
+}
+
+/** The block that ended last, when it was a paragraph or a heading. */
+export interface Previous {
+  readonly passage: number;
+  readonly paragraph: boolean;
+}
+
+/** Stands for whatever comes before a stretch. */
+export const INHERITED: Previous = { passage: -1, paragraph: true };
+
 /** What encloses a block: document, quote, list item or footnote. */
 export interface Container {
   /** Headings above, outermost first; a container's own headings end with it. */
-  headings: readonly { readonly level: number; readonly passage: number }[];
+  headings: readonly Heading[];
   readonly quote: number;
   readonly footnote: boolean;
   readonly item?: ItemDraft;
-  /** The block that ended last in this container, when it was a paragraph or a heading. */
-  previous?: { readonly passage: number; readonly paragraph: boolean };
+  /** The block that ended last in this container. */
+  previous?: Previous;
 }
 
 export function placeOf(item: ItemDraft): ListPlace {

@@ -1,9 +1,10 @@
 /** Turns Markdown tokens into passages of prose. */
 import { decodeString } from 'micromark-util-decode-string';
 import { findComments } from './comments.ts';
-import { type Container, type ListDraft, PassageDraft } from './draft.ts';
-import { parseMarkdown, type TokenSink } from './markdown.ts';
-import type { CellPlace, Comment, Note, Passage, PassageKind, Span, Table } from './model.ts';
+import { type Container, INHERITED, type ListDraft, PassageDraft } from './draft.ts';
+import type { TokenSink } from './markdown.ts';
+import type { CellPlace, Comment, Passage, PassageKind, Span, Table } from './model.ts';
+import type { Stretch } from './stretch.ts';
 import {
   LINE_BREAK_AFTER,
   LINE_BREAK_BEFORE,
@@ -31,47 +32,74 @@ function isMoney(source: string, start: number, end: number): boolean {
   return follows || /\s/.test(source.charAt(start + 1)) || /\s/.test(source.charAt(end - 2));
 }
 
-/** Reads tokens one after the other; `base` is where the parsed text begins in the note. */
-class ProseBuilder implements TokenSink {
-  readonly passages: Passage[] = [];
-  readonly tables: Table[] = [];
-  readonly comments: Comment[] = [];
-  frontMatter?: Span;
+/** Reads the tokens of one stretch of Markdown; offsets are relative to the stretch. */
+export class ProseBuilder implements TokenSink {
+  private readonly passages: Passage[] = [];
+  private readonly tables: Table[] = [];
+  private readonly comments: Comment[] = [];
+  private readonly labels: string[] = [];
+  private frontMatter?: Span;
+  private closed = false;
   /** Type of the token inside which nothing is prose, and how deep it is nested in itself. */
   private skipped?: string;
   private skippedDepth = 0;
   private readonly open: PassageDraft[] = [];
-  private readonly containers: Container[] = [{ headings: [], quote: 0, footnote: false }];
+  private readonly containers: Container[] = [
+    { headings: [], quote: 0, footnote: false, previous: INHERITED },
+  ];
   private readonly lists: ListDraft[] = [];
   private listCount = 0;
   private passageCount = 0;
   private table?: TableDraft;
 
+  /** `before`: how much was parsed ahead of the stretch; `source`: the stretch itself. */
   constructor(
     private readonly source: string,
-    private readonly base: number,
+    private readonly before: number,
   ) {}
 
-  enter(type: string, start: number, end: number): void {
+  stretch(): Stretch {
+    const { passages, tables, comments, labels, frontMatter, closed, listCount } = this;
+    const { previous, headings } = this.containers[0]!;
+    const base = { passages, tables, comments, labels, closed, headings, lists: listCount };
+    return { ...base, ...(previous ? { previous } : {}), ...(frontMatter ? { frontMatter } : {}) };
+  }
+
+  enter(type: string, parsedStart: number, parsedEnd: number): void {
+    const start = parsedStart - this.before;
+    const end = parsedEnd - this.before;
+    if (!this.isInside(start)) {
+      // The rule put after the stretch: seen as one, it shows that nothing was open.
+      if (type === 'thematicBreak' && start >= this.source.length) this.closed = true;
+      return;
+    }
     if (this.skipped !== undefined) {
       if (type === this.skipped) this.skippedDepth++;
       return;
     }
     if (SEPARATING.has(type)) this.container.previous = undefined;
     if (SILENT.has(type)) this.skip(type);
-    else if (REPLACED.has(type)) this.replace(type, start + this.base, end + this.base);
-    else if (LITERAL.has(type)) this.literal(start + this.base, end + this.base);
+    else if (REPLACED.has(type)) this.replace(type, start, end);
+    else if (LITERAL.has(type)) this.literal(start, end);
     else if (MARKS[type]) this.passage?.enterMark(MARKS[type]);
-    else ENTER[type]?.call(this, start + this.base, end + this.base);
+    else ENTER[type]?.call(this, start, end);
   }
 
-  exit(type: string, start: number, end: number): void {
+  exit(type: string, parsedStart: number, parsedEnd: number): void {
+    const start = parsedStart - this.before;
+    const end = parsedEnd - this.before;
+    if (!this.isInside(start)) return;
     if (this.skipped !== undefined) {
       if (type === this.skipped && --this.skippedDepth === 0) this.skipped = undefined;
       return;
     }
     if (MARKS[type]) this.passage?.exitMark();
-    else EXIT[type]?.call(this, start + this.base, end + this.base);
+    else EXIT[type]?.call(this, start, end);
+  }
+
+  /** Whether a token that starts at `start` belongs to the stretch. */
+  private isInside(start: number): boolean {
+    return start >= 0 && start < this.source.length;
   }
 
   get container(): Container {
@@ -234,6 +262,16 @@ class ProseBuilder implements TokenSink {
     this.skip('htmlFlow');
   }
 
+  /** A label defined here; that of a footnote begins with its caret. */
+  label(start: number, end: number): void {
+    this.labels.push(this.source.slice(start, end));
+  }
+
+  front(type: string, span: Span): void {
+    this.frontMatter = span;
+    this.skip(type);
+  }
+
   image(start: number, end: number): void {
     this.passage?.append(PLACEHOLDER, start, end);
     this.openPassage('alt', start);
@@ -302,12 +340,16 @@ const ENTER: Readonly<Record<string, Handler>> = {
     this.html(start, end);
   },
   yaml(start, end) {
-    this.frontMatter = { start, end };
-    this.skip('yaml');
+    this.front('yaml', { start, end });
   },
   toml(start, end) {
-    this.frontMatter = { start, end };
-    this.skip('toml');
+    this.front('toml', { start, end });
+  },
+  definitionLabelString(start, end) {
+    this.label(start, end);
+  },
+  gfmFootnoteDefinitionLabelString(start, end) {
+    this.label(start - 1, end);
   },
   lineEnding(start, end) {
     this.passage?.breakLine(start, end);
@@ -363,12 +405,3 @@ const EXIT: Readonly<Record<string, Handler>> = {
     this.closeTable();
   },
 };
-
-/** Reads Markdown; a leading byte order mark is passed over but counted. */
-export function readMarkdown(text: string): Note {
-  const base = text.startsWith('\uFEFF') ? 1 : 0;
-  const builder = new ProseBuilder(text, base);
-  parseMarkdown(text.slice(base), builder);
-  const { passages, tables, comments, frontMatter } = builder;
-  return { text, passages, tables, comments, ...(frontMatter ? { frontMatter } : {}) };
-}

@@ -9,11 +9,9 @@ export const SILENT: ReadonlySet<string> = new Set([
   'codeFenced',
   'codeIndented',
   'mathFlow',
-  'definition',
   'resource',
   'reference',
   'gfmFootnoteCall',
-  'gfmFootnoteDefinitionLabel',
   'thematicBreak',
 ]);
 

@@ -1,0 +1,112 @@
+/** A Markdown note read stretch by stretch; an edit re-reads only the stretch it touches. */
+import { joinStretches, type PlacedStretch } from './assemble.ts';
+import { candidates, frontMatterEnd } from './boundaries.ts';
+import { BoundedCache } from './cache.ts';
+import { labelKey, referencedKeys } from './labels.ts';
+import type { Note } from './model.ts';
+import { mayHoldSizes } from './scan.ts';
+import { readStretch, type Stretch } from './stretch.ts';
+
+/** Room for the notes of a large course that are open at once, in UTF-16 code units. */
+const CACHE_LIMIT = 4_000_000;
+
+const cache = new BoundedCache<Stretch>(CACHE_LIMIT);
+
+interface Piece {
+  readonly start: number;
+  readonly text: string;
+  readonly first: boolean;
+}
+
+function readPiece(piece: Piece, labels: readonly string[] = []): Stretch {
+  const key = `${piece.first ? '^' : ''}${labels.join('\n')}\0${piece.text}`;
+  return cache.get(key, () => readStretch(piece.text, piece.first, labels));
+}
+
+/** Code, math and HTML may hold blank lines; without these signs there is none. */
+const MAY_STAY_OPEN = /```|~~~|\$\$|</;
+
+/** Cuts the text at every candidate at which nothing is open. */
+function cut(text: string, from: number): Piece[] {
+  const starts = [...candidates(text, from), text.length];
+  const pieces: Piece[] = [];
+  for (let at = 0; at + 1 < starts.length; ) {
+    const start = starts[at]!;
+    const piece = (to: number): Piece => ({ start, text: text.slice(start, starts[to]), first: false });
+    // Doubling keeps the work linear however long a block stays open.
+    let step = 1;
+    let next = at + 1;
+    while (next + 1 < starts.length && isOpen(piece(next))) {
+      next = Math.min(at + 2 * step, starts.length - 1);
+      step *= 2;
+    }
+    pieces.push(piece(next));
+    at = next;
+  }
+  return pieces;
+}
+
+function isOpen(piece: Piece): boolean {
+  return MAY_STAY_OPEN.test(piece.text) && !readPiece(piece).closed;
+}
+
+/** Labels each piece defines, by key. Only text with "]:" can define one. */
+function definedLabels(piece: Piece): Map<string, string> {
+  if (!piece.text.includes(']:')) return new Map();
+  return new Map(readPiece(piece).labels.map((label) => [labelKey(label), label]));
+}
+
+/** For each piece the labels defined elsewhere that it may refer to, in a fixed order. */
+function foreignLabels(pieces: readonly Piece[]): (readonly string[])[] {
+  const own = pieces.map(definedLabels);
+  const all = new Map(own.flatMap((labels) => [...labels]));
+  if (all.size === 0) return pieces.map(() => []);
+  return pieces.map((piece, index) => {
+    const keys = [...referencedKeys(piece.text)];
+    return keys
+      .filter((key) => all.has(key) && !own[index]!.has(key))
+      .sort()
+      .map((key) => all.get(key)!);
+  });
+}
+
+const NOTHING: Stretch = {
+  passages: [],
+  tables: [],
+  comments: [],
+  lists: 0,
+  labels: [],
+  headings: [],
+  closed: true,
+};
+
+/** The stretches of a text: its front matter, if any, then pieces that can be read by themselves. */
+function piecesOf(text: string): Piece[] {
+  const base = text.startsWith('\uFEFF') ? 1 : 0;
+  const front = frontMatterEnd(text.slice(base));
+  const head: Piece = { start: base, text: text.slice(base, base + front), first: true };
+  if (front === 0 || !readPiece(head).frontMatter) return cut(text, base);
+  return [head, ...cut(text, base + front)];
+}
+
+/** Reads Markdown. `scan`: leave out stretches in which nothing could be a size or a rule about sizes. */
+export function readMarkdown(text: string, scan: boolean): Note {
+  const pieces = piecesOf(text);
+  const labels = foreignLabels(pieces);
+  const placed = pieces.map((piece, index): PlacedStretch => {
+    const skip = scan && !piece.first && !mayMatter(piece.text, pieces[index + 1]?.text ?? '');
+    return { start: piece.start, stretch: skip ? NOTHING : readPiece(piece, labels[index]) };
+  });
+  return joinStretches(text, placed);
+}
+
+/** Headings, comments and what leads to a table matter to what stands below them, whatever they say. */
+function mayMatter(text: string, next: string): boolean {
+  return mayHoldSizes(text) || /^ {0,3}#|^[ >]*(?:-+|=+)[ \t]*$|<!--/m.test(text) || next.includes('|');
+}
+
+/** Reads Markdown in one go; the measure for reading it in stretches. */
+export function readWhole(text: string): Note {
+  const base = text.startsWith('\uFEFF') ? 1 : 0;
+  return joinStretches(text, [{ start: base, stretch: readStretch(text.slice(base), true, []) }]);
+}

@@ -26,13 +26,13 @@ export interface Surroundings {
   readonly context: Context;
 }
 
-const escape = (word: string): string => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+const escaped = (word: string): string => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 /** One matcher for many phrases: whole words, any case, plural. */
 function matcher(words: Iterable<string>): RegExp {
   const sorted = [...words]
     .sort((a, b) => b.length - a.length)
-    .map((word) => escape(word).replace(/[ -]/g, '[\\s-]'));
+    .map((word) => escaped(word).replace(/[ -]/g, '[\\s-]'));
   return new RegExp(`(?<![0-9A-Za-zÀ-ÿ_])(?:${sorted.join('|')})(?:s|es)?(?![0-9A-Za-zÀ-ÿ_])`, 'gi');
 }
 

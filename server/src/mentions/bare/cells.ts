@@ -1,13 +1,13 @@
 /** Bare numbers in table cells: the header above or the label of the row names their system. */
-import type { System } from '../sizes/model.ts';
-import { bareCandidate } from './bare.ts';
-import { mentionOf } from './find.ts';
-import type { Mention } from './model.ts';
-import { labelsOf, type Scene, type Surroundings } from './scene.ts';
-import { placeOf } from './sense/place.ts';
-import { plausible, systemOf } from './sense/systems.ts';
-import { size } from './sense/verdict.ts';
-import { HEADERS } from './words/frames.ts';
+import type { System } from '../../sizes/model.ts';
+import { mentionOf } from '../build.ts';
+import type { Mention } from '../model.ts';
+import { labelsOf, type Scene, type Surroundings } from '../scene.ts';
+import { placeOf } from '../sense/place.ts';
+import { plausible, systemOf } from '../sense/systems.ts';
+import { size } from '../sense/verdict.ts';
+import { HEADERS } from '../words/frames.ts';
+import { bareCandidate } from './tokens.ts';
 
 const NUMBER = '(?:[0-9]{1,3}(?:[.,][0-9]{1,4})?|[0-9]{0,2}[½¼¾⅛⅜⅝⅞])';
 const CELL = new RegExp(

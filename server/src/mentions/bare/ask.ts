@@ -1,0 +1,75 @@
+/** When a reader would have to ask: a bare thread number, a size fetched without its system. */
+import type { Place } from '../sense/place.ts';
+import { ask, size, type Verdict } from '../sense/verdict.ts';
+import { FETCHED } from '../words/frames.ts';
+import type { Board } from './board.ts';
+import { suits } from './suits.ts';
+import type { Bare } from './tokens.ts';
+
+const ENDS = /^\s?(?:[.,;!?"”’'*_]|$)/;
+
+/** "2 silk", "pass a 2", "three nylon": the size itself or that many zeros. A nought is plain. */
+export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
+  const { value } = bare;
+  if (!Number.isInteger(value) || bare.decimals > 0 || value < 0 || value > 7 || bare.plural)
+    return undefined;
+  const material = place.materials.find(
+    (hit) => hit.start > place.span.end && hit.start - place.span.end <= 2,
+  );
+  if (material && value === 0) return size('usp', 'material-follows', material.word);
+  if (material ? counted(place, material.end) : !tied(place)) return undefined;
+  return ask(
+    [
+      { size: { system: 'usp', value }, words: `size ${value}, a thick thread`, write: `#${value}` },
+      ...(value > 0
+        ? [
+            {
+              size: { system: 'usp' as const, value: 1 - value },
+              words: `${value}-0, ${value} zeros`,
+              write: `${value}-0`,
+            },
+          ]
+        : []),
+    ],
+    'bare-thread-number',
+    place.text.slice(0, 60).trim(),
+  );
+}
+
+/** "tie the tubing with a two", "pass a 2": thread named in the sentence, nothing after the number. */
+const tied = (place: Place): boolean =>
+  /\b(?:pass|tie|tied|ties|use|with|hand|close|stitch)\b[a-z\s]{0,30}\san?\s["“]?$/i.test(place.before) &&
+  place.devices.some((hit) => hit.means === 'suture') &&
+  ENDS.test(place.after);
+
+/** "2 silk sutures", "2 polypropylene mesh sheets": a count. */
+const counted = (place: Place, from: number): boolean =>
+  /^\s?(?:mesh|sheets?|sutures|stitches|ties|strands|threads|knots|patch(?:es)?|clips|packs?|packets?|ligatures|loops|slings?|tapes?|grafts?|lines|wires|rings|plugs?|films|loads|[0-9])/i.test(
+    place.scene.passage.text.slice(from, from + 24),
+  );
+
+const NAMES = {
+  'needle-gauge': 'gauge',
+  french: 'French',
+  'tube-id': 'mm inner diameter',
+  usp: 'USP thread size',
+} as const;
+const UNITS = { 'needle-gauge': 'G', french: 'Fr', 'tube-id': 'mm ID', usp: '' } as const;
+
+/** "fetch a 16", "give me a seven": a size asked for with no system in sight. */
+export function fetchQuestion(place: Place, bare: Bare, board: Board): Verdict | undefined {
+  if (!FETCHED.test(place.before) || board.settled.every((mentions) => mentions.length === 0))
+    return undefined;
+  if (!/^\s?(?:[.,;:)?!"”’'*_]|$|for\b|when\b|from\b)/.test(place.after.trimStart())) return undefined;
+  const systems = (['needle-gauge', 'french', 'tube-id', 'usp'] as const).filter((system) =>
+    suits(system, bare),
+  );
+  if (systems.length === 0) return undefined;
+  const { value } = bare;
+  const readings = systems.map((system) => ({
+    size: { system, value },
+    words: `${value} ${NAMES[system]}`,
+    ...(UNITS[system] ? { write: `${value} ${UNITS[system]}` } : {}),
+  }));
+  return ask(readings, 'no-system', place.text.slice(0, 80).trim());
+}

@@ -1,0 +1,64 @@
+/** Numbers chained to a size by commas, arrows, "or" and the like: "one, zero, two-oh", "18 G, 20, 22". */
+import { mentionOf } from '../build.ts';
+import type { Mention } from '../model.ts';
+import type { Scene, Surroundings } from '../scene.ts';
+import { placeOf } from '../sense/place.ts';
+import { size } from '../sense/verdict.ts';
+import { COUNTED, LABELLED } from '../words/lookalikes.ts';
+import { isClosed } from './frame.ts';
+import { suits } from './suits.ts';
+import { type Bare, linked } from './tokens.ts';
+
+/** New mentions among the free numbers, growing outwards from the known ones. */
+export function chains(
+  around: Surroundings,
+  scene: Scene,
+  own: readonly Mention[],
+  free: readonly Bare[],
+): Mention[] {
+  const text = scene.passage.text;
+  const found = new Map<number, Mention>();
+  const starts = new Map(own.map((one) => [one.span.start, one]));
+  const ends = new Map(own.map((one) => [one.span.end, one]));
+  const grow = (bare: Bare, neighbour: Mention | undefined): void => {
+    const mention =
+      neighbour && !found.has(bare.span.start) ? chained(around, scene, bare, neighbour) : undefined;
+    if (!mention) return;
+    found.set(bare.span.start, mention);
+    starts.set(bare.span.start, mention);
+    ends.set(bare.span.end, mention);
+  };
+  for (const bare of [...free].reverse()) grow(bare, following(text, bare, starts));
+  for (const bare of free) grow(bare, preceding(text, bare, ends));
+  return [...found.values()];
+}
+
+const REACH = 13;
+
+function following(text: string, bare: Bare, starts: ReadonlyMap<number, Mention>): Mention | undefined {
+  for (let at = bare.span.end + 1; at <= bare.span.end + REACH; at++) {
+    const mention = starts.get(at);
+    if (mention) return linked(text, bare.span, mention.span) ? mention : undefined;
+  }
+  return undefined;
+}
+
+function preceding(text: string, bare: Bare, ends: ReadonlyMap<number, Mention>): Mention | undefined {
+  for (let at = bare.span.start - 1; at >= bare.span.start - REACH; at--) {
+    const mention = ends.get(at);
+    if (mention) return linked(text, mention.span, bare.span) ? mention : undefined;
+  }
+  return undefined;
+}
+
+function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Mention): Mention | undefined {
+  const system = neighbour.sizes[0]?.system;
+  if (!system || neighbour.kind === 'ambiguous' || !suits(system, bare)) return undefined;
+  const place = placeOf(around, scene, bare);
+  if (LABELLED.test(place.before) || COUNTED.test(place.after) || says(place.before)) return undefined;
+  if (!isClosed(place, bare) && !/^\s?[/–-]/.test(place.after)) return undefined;
+  return mentionOf(place, bare, size(system, 'chain', neighbour.text));
+}
+
+/** "nylon says 2, 5-0 …": the number belongs to the verb, not to the next size. */
+const says = (before: string): boolean => /\b(?:says|reads|is|equals|of|=)\s?$/i.test(before.slice(-10));

@@ -1,0 +1,24 @@
+/** Values that a bare number of each system can have in everyday writing. */
+import type { System } from '../../sizes/model.ts';
+import type { Bare } from './tokens.ts';
+
+type Value = Pick<Bare, 'value' | 'decimals' | 'spoken'>;
+
+const WHOLE: Readonly<Partial<Record<System, readonly [number, number]>>> = {
+  'needle-gauge': [12, 34],
+  'wire-gauge': [14, 34],
+  usp: [0, 5],
+  french: [3, 40],
+  'ep-metric': [0.1, 8],
+  'tube-id': [2.5, 11],
+  hegar: [3, 26],
+};
+
+/** A decimal is a tube's inner diameter or a metric number; French decimals need the same value nearby. */
+export function suits(system: System, bare: Value): boolean {
+  const bounds = WHOLE[system];
+  if (!bounds || bare.value < bounds[0] || bare.value > bounds[1]) return false;
+  if (bare.decimals > 0 || !Number.isInteger(bare.value))
+    return system === 'tube-id' ? (bare.value * 2) % 1 === 0 : system === 'ep-metric';
+  return true;
+}

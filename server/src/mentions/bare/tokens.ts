@@ -1,0 +1,95 @@
+/** Bare number tokens of a passage and the runs they form: "24, 22, 18 or 16". */
+import type { Notation } from '../../../../grammars/notations/index.ts';
+import type { Span } from '../../notes/model.ts';
+import type { Mention } from '../model.ts';
+import type { Candidate } from '../scan.ts';
+import { readNumber, WORD_NUMBER } from '../words/numbers.ts';
+
+const TOKEN = new RegExp(
+  `(?<![0-9A-Za-zÀ-ÿ.,:/⁄$€£#%°_+-])(?:[0-9]{1,2}(?:[.][0-9])?|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?)(?:s(?=[\\s.,;:)]|$))?(?![0-9A-Za-zÀ-ÿ%°_]|[.,:/][0-9]|-[0-9A-Za-z])`,
+  'gi',
+);
+
+/** Stands in for a notation: a bare number has no writing of its own. */
+const NOTATION: Notation = {
+  id: 'bare',
+  title: 'Bare number',
+  about: 'A number without unit whose system the context settles.',
+  pattern: '',
+  anyCase: true,
+  read: () => [],
+  examples: [],
+  counterExamples: [],
+};
+
+/** A bare number with its place in a run of numbers. */
+export interface Bare extends Candidate {
+  readonly value: number;
+  readonly decimals: number;
+  readonly spoken: boolean;
+  /** Written "20s". */
+  readonly plural: boolean;
+  /** Span of the whole run, and how many numbers it has. */
+  readonly run: Span;
+  readonly runLength: number;
+}
+
+/** A candidate for the number at a span; undefined when the text is none. */
+export function bareCandidate(text: string, span: Span): Omit<Bare, 'run' | 'runLength'> | undefined {
+  const written = text.slice(span.start, span.end);
+  const plural = /[0-9]s$/i.test(written);
+  const read = readBare(plural ? written.slice(0, -1) : written);
+  if (!read) return undefined;
+  const { value, decimals, spoken } = read;
+  const item = {
+    start: 0,
+    end: written.length,
+    values: [value],
+    decimals,
+    ...(spoken ? { spoken: true } : {}),
+  };
+  return { notation: NOTATION, span, match: span, item, value, decimals, spoken, plural };
+}
+
+/** "seven-oh" and "seven-five" are said of tubes: 7.0 and 7.5. */
+function readBare(text: string): ReturnType<typeof readNumber> {
+  const tube = /^([a-z]+)-(oh|five)$/i.exec(text);
+  const whole = tube && readNumber(tube[1]!);
+  if (tube && whole && whole.value < 12) {
+    return { value: whole.value + (/five/i.test(tube[2]!) ? 0.5 : 0), decimals: 1, spoken: true };
+  }
+  return readNumber(text);
+}
+
+const LINK =
+  /^\s?(?:,|→|>|<|\/|–|-|>>|->)\s?(?:(?:and|or|then)\s)?(?:an?\s|the\s)?$|^\s(?:or|and|to|then|than|versus|vs\.?)\s(?:an?\s|the\s)?$/i;
+
+/** Free numbers in text order, each knowing its run. */
+export function bareNumbers(text: string, taken: readonly Mention[]): readonly Bare[] {
+  const found: Omit<Bare, 'run' | 'runLength'>[] = [];
+  let next = 0;
+  for (const match of text.matchAll(TOKEN)) {
+    const span = { start: match.index, end: match.index + match[0].length };
+    while (next < taken.length && taken[next]!.span.end <= span.start) next++;
+    if (next < taken.length && taken[next]!.span.start < span.end) continue;
+    const candidate = bareCandidate(text, span);
+    if (candidate) found.push(candidate);
+  }
+  return withRuns(text, found);
+}
+
+function withRuns(text: string, found: readonly Omit<Bare, 'run' | 'runLength'>[]): readonly Bare[] {
+  const all: Bare[] = [];
+  for (let from = 0; from < found.length; ) {
+    let to = from + 1;
+    while (to < found.length && linked(text, found[to - 1]!.span, found[to]!.span)) to++;
+    const run = { start: found[from]!.span.start, end: found[to - 1]!.span.end };
+    const runLength = to - from;
+    for (; from < to; from++) all.push({ ...found[from]!, run, runLength });
+  }
+  return all;
+}
+
+/** Do two neighbours belong to one run? */
+export const linked = (text: string, a: Span, b: Span): boolean =>
+  b.start - a.end < 14 && LINK.test(text.slice(a.end, b.start));

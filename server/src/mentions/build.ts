@@ -1,0 +1,52 @@
+/** Builds the mention that a verdict on a candidate stands for. */
+import { sourceSpan } from '../notes/index.ts';
+import { deviceOf, materialOf } from './attach.ts';
+import type { Mention } from './model.ts';
+import type { Candidate } from './scan.ts';
+import type { Place } from './sense/place.ts';
+import { plausible } from './sense/systems.ts';
+import type { Verdict } from './sense/verdict.ts';
+import { approximate, boundOf } from './words/bounds.ts';
+
+/** Builds the mention a verdict stands for. */
+export function mentionOf(place: Place, candidate: Candidate, verdict: Verdict): Mention | undefined {
+  if (verdict.is === 'nothing') return undefined;
+  const { passage } = place.scene;
+  const { span, item, notation } = candidate;
+  const base = {
+    passage: passage.index,
+    span,
+    source: sourceSpan(passage, span),
+    text: passage.text.slice(span.start, span.end),
+    notation: notation.id,
+    decimals: item.decimals,
+    evidence: [verdict.evidence],
+    ...(item.spoken ? { spoken: true } : {}),
+  };
+  if (verdict.is === 'ambiguous')
+    return { ...base, kind: 'ambiguous', sizes: [], readings: verdict.readings };
+  const { system } = verdict;
+  const values = verdict.values ?? item.values;
+  if (!values.every((value) => plausible(system, value))) return undefined;
+  const device = deviceOf(place, system);
+  const material = materialOf(place, system);
+  const bound = boundOf(place.before, place.after, base.text);
+  return {
+    ...base,
+    kind: values.length > 1 ? 'range' : 'size',
+    sizes: values.map((value) => ({ system, value })),
+    readings: [],
+    ...(device ? { device } : {}),
+    ...(material ? { material } : {}),
+    ...(bound ? { bound } : {}),
+    ...(approximate(place.before) ? { approximate: true } : {}),
+    ...(isLength(place, verdict.evidence.rule, system) ? { length: true } : {}),
+  };
+}
+
+/** G × length, "1½ in long", an inch on a needle: how far it reaches, not how thick it is. */
+function isLength(place: Place, rule: string, system: string): boolean {
+  if (system !== 'millimetre' && system !== 'inch') return false;
+  if (rule === 'gauge-by-length' || /^[\s-]?(?:long|length|in length)\b/i.test(place.after)) return true;
+  return system === 'inch' && rule !== 'diameter-word';
+}

@@ -2,15 +2,16 @@
  * Bundles what ships into dist/. Each bundle is built only when its entry exists, so that a checkout of a
  * part of the house still builds. Prints the size of every bundle.
  *
- * Usage: tsx server/tools/build.ts [--readable]
+ * Usage: tsx server/tools/build.ts [--readable] [FOLDER]
  */
-import { existsSync, mkdirSync, rmSync, statSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build } from 'esbuild';
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
-const OUT = join(ROOT, 'dist');
+const folder = process.argv.slice(2).find((argument) => !argument.startsWith('--'));
+const OUT = resolve(ROOT, folder ?? 'dist');
 
 interface Bundle {
   readonly entry: string;
@@ -20,7 +21,7 @@ interface Bundle {
 
 // `module` before `main`: one of the libraries has a `main` whose parts no bundler can follow.
 const node: BuildOptions = {
-  platform: 'node', mainFields: ['module', 'main'],
+  platform: 'node',
   format: 'cjs',
   target: 'node20',
   mainFields: ['module', 'main'],
@@ -73,7 +74,6 @@ async function bundle(one: Bundle): Promise<string> {
   return `${(statSync(outfile).size / 1024).toFixed(0).padStart(6)} kB  ${relative(ROOT, outfile)}`;
 }
 
-rmSync(OUT, { recursive: true, force: true });
 mkdirSync(OUT, { recursive: true });
 const built = BUNDLES.filter((one) => existsSync(join(ROOT, one.entry)));
 for (const line of await Promise.all(built.map(bundle))) console.log(line);

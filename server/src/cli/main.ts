@@ -1,6 +1,10 @@
 /** Reads the command line and runs a command. Each command's code is loaded only when asked for. */
 import { Argument, Command, CommanderError, Option } from 'commander';
+import type { AcceptOptions } from './commands/accept.ts';
 import type { CheckOptions } from './commands/check.ts';
+import type { ListOptions } from './commands/list.ts';
+import { CHECK_HELP } from './help.ts';
+import { CHECK_REPORT_NAMES, LIST_REPORT_NAMES } from './report/names.ts';
 import { Stop } from './stop.ts';
 import { complain, say } from './terminal.ts';
 import { reason, UsageError } from './usage-error.ts';
@@ -8,40 +12,99 @@ import { VERSION } from './version.ts';
 
 const more = (value: string, list: string[] = []): string[] => [...list, value];
 
-const reportOption = (kinds: string): Option =>
-  new Option('-r, --report <NAME[=FILE]>', `${kinds}; repeat it to write several, each to its file`)
+const reportOption = (kinds: readonly string[]): Option =>
+  new Option(
+    '-r, --report <NAME[=FILE]>',
+    `${kinds.join(', ')}; repeat it to write several, each to its file`,
+  )
     .argParser(more)
     .default([], 'text');
+
+const thresholdOption = (): Option =>
+  new Option('-t, --threshold <LEVEL>', 'lowest severity that makes the exit status 1')
+    .choices(['hint', 'info', 'warning', 'error', 'never'])
+    .default('warning');
 
 const pathsArgument = (): Argument =>
   new Argument('[PATHS...]', 'files, folders or globs; - is standard input').default(['.']);
 
+/** Options of every command that reads many notes. */
+function readsNotes(command: Command): Command {
+  return command
+    .addArgument(pathsArgument())
+    .option(
+      '--paths-from <FILE>',
+      'take the paths from a file or, with -, from standard input: one a line or ended by NUL',
+    )
+    .option(
+      '--name <PATH>',
+      'what standard input is taken to be: decides its settings and its name in reports',
+    )
+    .option('--shard <I/N>', 'only part I of N, to spread a run over machines')
+    .option('--threads <N>', 'threads to use; as many as there are cores without it')
+    .option('--cache <FOLDER>', 'keep results by content in FOLDER; safe to delete');
+}
+
 type Run = (run: () => Promise<number> | number) => Promise<void>;
 
 function addCheck(program: Command, run: Run): void {
-  program
-    .command('check')
+  readsNotes(program.command('check'))
     .description('report sizes that contradict the rules, unclear sizes and departures from the house style')
-    .addArgument(pathsArgument())
-    .addOption(reportOption('text, jsonl or sarif'))
-    .addOption(
-      new Option('-t, --threshold <LEVEL>', 'lowest severity that makes the exit status 1')
-        .choices(['hint', 'info', 'warning', 'error', 'never'])
-        .default('warning'),
+    .addOption(reportOption(CHECK_REPORT_NAMES))
+    .addOption(thresholdOption())
+    .option('--since <REVISION>', 'only findings that are new since a git revision')
+    .option(
+      '--accepted <FILE>',
+      'record of findings accepted earlier (without it: the nearest sizewright.accepted.json)',
     )
-    .action((paths: string[], options: CheckOptions) =>
-      run(async () => (await import('./commands/check.ts')).check(paths, options)),
+    .option('--no-accepted', 'report accepted findings as well')
+    .addHelpText('after', CHECK_HELP)
+    .action((paths: string[], options: Omit<CheckOptions, 'accepted'> & { accepted: string | boolean }) =>
+      run(async () =>
+        (await import('./commands/check.ts')).check(paths, {
+          ...options,
+          accepted: options.accepted === true ? undefined : options.accepted,
+        }),
+      ),
     );
 }
 
-function addList(program: Command, run: Run): void {
-  program
-    .command('list')
+function addOthers(program: Command, run: Run): void {
+  readsNotes(program.command('list'))
     .description('list every size mention')
-    .addArgument(pathsArgument())
-    .addOption(reportOption('text, jsonl or sarif'))
-    .action((paths: string[], options: { report: string[] }) =>
+    .addOption(reportOption(LIST_REPORT_NAMES))
+    .action((paths: string[], options: ListOptions) =>
       run(async () => (await import('./commands/list.ts')).list(paths, options)),
+    );
+  program
+    .command('fix')
+    .description('make the fixes that change nothing else, in place')
+    .addArgument(pathsArgument())
+    .option('--preview', 'show the changes as a unified diff and write nothing')
+    .action((paths: string[], options: { preview?: boolean }) =>
+      run(async () => (await import('./commands/fix.ts')).fix(paths, options)),
+    );
+  readsNotes(program.command('accept'))
+    .description('record the findings there are now, so that only new ones are reported')
+    .option(
+      '--accepted <FILE>',
+      'the record; without it the nearest sizewright.accepted.json, or a new one here',
+    )
+    .option('--prune', 'only remove entries whose findings are gone')
+    .action((paths: string[], options: AcceptOptions) =>
+      run(async () => (await import('./commands/accept.ts')).accept(paths, options)),
+    );
+}
+
+function addMerge(program: Command, run: Run): void {
+  program
+    .command('merge')
+    .description('make one report of the parts of a run spread with --shard and -r parts=FILE')
+    .argument('<PARTS...>')
+    .addOption(reportOption(CHECK_REPORT_NAMES))
+    .addOption(thresholdOption())
+    .action((files: string[], options: CheckOptions) =>
+      run(async () => (await import('./commands/merge.ts')).merge(files, options)),
     );
 }
 
@@ -73,7 +136,8 @@ function commandLine(run: Run): Command {
     .configureOutput({ writeOut: say, outputError: (text) => complain(text.trim().replace(/^error: /, '')) })
     .showSuggestionAfterError();
   addCheck(program, run);
-  addList(program, run);
+  addOthers(program, run);
+  addMerge(program, run);
   addSmall(program, run);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;

@@ -4,10 +4,11 @@
  */
 import type { FindingKind, Severity, Step } from '../checks/model.ts';
 import type { Analysis } from '../course/index.ts';
-import { identities } from '../course/index.ts';
+import { identified } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
+import type { Span } from '../notes/model.ts';
 import { writeValue } from '../sizes/index.ts';
-import type { SourceKey } from '../sizes/model.ts';
+import type { Lens, Size, SourceKey } from '../sizes/model.ts';
 import { Lines, type Place } from './lines.ts';
 
 export interface PlacedFix {
@@ -34,6 +35,8 @@ export interface PlacedFinding {
   readonly accepted?: boolean;
   /** See `course/identity.ts`. */
   readonly identity: string;
+  /** Sizes of the statement, for a picture; a few at most. */
+  readonly sizes: readonly { readonly size: Size; readonly lens: Lens }[];
   /** First line of the finding as written. */
   readonly excerpt: string;
 }
@@ -53,23 +56,26 @@ export interface NoteResult {
   readonly mentions: readonly PlacedMention[];
 }
 
-/** Places everything an analysis holds. */
-export function placed(path: string, analysis: Analysis): NoteResult {
-  if (analysis.findings.length === 0 && analysis.mentions.length === 0)
-    return { path, findings: [], mentions: [] };
+/** Places what is wanted of an analysis. */
+export function placed(path: string, analysis: Analysis, wanted: 'findings' | 'mentions'): NoteResult {
+  const size = wanted === 'findings' ? analysis.findings.length : analysis.mentions.length;
+  if (size === 0) return { path, findings: [], mentions: [] };
   const lines = new Lines(analysis.note.text);
-  return { path, findings: placedFindings(analysis, lines), mentions: placedMentions(analysis, lines) };
+  return wanted === 'findings'
+    ? { path, findings: placedFindings(analysis, lines), mentions: [] }
+    : { path, findings: [], mentions: placedMentions(analysis, lines) };
 }
 
 function placedFindings(analysis: Analysis, lines: Lines): PlacedFinding[] {
-  const ids = identities(analysis);
+  const ids = identified(analysis);
   return analysis.findings.map((finding, i) => {
     const { span, fixes, related, unnecessary: _, ...rest } = finding;
     const place = lines.place(span);
     return {
       ...rest,
       place,
-      identity: ids[i]!,
+      identity: ids[i]!.identity,
+      sizes: sizesIn(analysis.mentions, ids[i]!.home),
       excerpt: lines.line(place.line),
       fixes: fixes.map((fix) => ({
         ...fix,
@@ -82,6 +88,32 @@ function placedFindings(analysis: Analysis, lines: Lines): PlacedFinding[] {
       ),
     };
   });
+}
+
+/** As many sizes as a picture can hold side by side. */
+const DRAWN = 5;
+
+function sizesIn(mentions: readonly Mention[], home: Span): PlacedFinding['sizes'] {
+  const found: { size: Size; lens: Lens }[] = [];
+  for (let i = firstFrom(mentions, home.start); i < mentions.length && found.length < DRAWN; i++) {
+    const { source, sizes, device, material } = mentions[i]!;
+    if (source.start >= home.end) break;
+    for (const size of sizes)
+      found.push({ size, lens: { ...(device && { device }), ...(material && { material }) } });
+  }
+  return found.slice(0, DRAWN);
+}
+
+/** Index of the first mention that starts at `offset` or later; mentions stand in source order. */
+function firstFrom(mentions: readonly Mention[], offset: number): number {
+  let low = 0;
+  let high = mentions.length;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if (mentions[middle]!.source.start < offset) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 function placedMentions(analysis: Analysis, lines: Lines): PlacedMention[] {

@@ -56,3 +56,10 @@ export function analyseWhole(text: string, settings = DEFAULT_SETTINGS, path?: s
 export function analyse(text: string, settings = DEFAULT_SETTINGS, path?: string): Analysis {
   return mayHoldSizes(text) ? analyseWhole(text, settings, path) : emptyAnalysis(text);
 }
+
+/** Only the mentions: what a listing needs. */
+export function mentionsOnly(text: string, settings = DEFAULT_SETTINGS, path?: string): Analysis {
+  if (!mayHoldSizes(text)) return emptyAnalysis(text);
+  const note = readNote(text, { format: formatOf(path) });
+  return { note, mentions: findMentions(note, settings.context), statements: [], findings: [] };
+}

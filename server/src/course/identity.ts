@@ -67,19 +67,29 @@ function sentence(text: string, passage: Span | undefined, span: Span): Span {
 /** Words alone: wrapping, quoting and emphasis may change. */
 const plain = (text: string): string => text.replace(/[\s>*_]+/g, ' ').trim();
 
-/** One identity a finding, in the order of the findings. A statement that occurs twice is told apart by its turn. */
-export function identities({ note, statements, findings }: Analysis): string[] {
+export interface Identified {
+  readonly identity: string;
+  /** The statement or sentence the finding is about. */
+  readonly home: Span;
+}
+
+/** Identity and home of each finding, in order. A statement that occurs twice is told apart by its turn. */
+export function identified({ note, statements, findings }: Analysis): Identified[] {
   if (findings.length === 0) return [];
   const claims = new Spans(statements.map(({ claim }) => claim.span));
   const passages = new Spans(note.passages.map(extent));
   const words = (span: Span) => plain(note.text.slice(span.start, span.end));
-  const home = ({ span }: Finding) =>
+  const homeOf = ({ span }: Finding) =>
     claims.around(span) ?? sentence(note.text, passages.last(span.start), span);
   const turns = new Map<string, number>();
   return findings.map((finding) => {
-    const key = [finding.check, words(finding.span), words(home(finding))].join('\n');
+    const home = homeOf(finding);
+    const key = [finding.check, words(finding.span), words(home)].join('\n');
     const turn = turns.get(key) ?? 0;
     turns.set(key, turn + 1);
-    return hash(turn === 0 ? key : `${key}\n${turn}`);
+    return { identity: hash(turn === 0 ? key : `${key}\n${turn}`), home };
   });
 }
+
+export const identities = (analysis: Analysis): string[] =>
+  identified(analysis).map(({ identity }) => identity);

@@ -2,10 +2,12 @@
  * A course: one note analysed with its settings, and many notes together. What lives here knows notes only
  * as texts with a path; reading files, reports and editors are elsewhere.
  */
-export { type Analysis, analyse, analyseWhole, type Format, formatOf } from './analyse.ts';
+
+export { ACCEPTED_FILE, Accepted, type AcceptedEntry, readAccepted, writeAccepted } from './accepted.ts';
+export { type Analysis, analyse, analyseWhole, type Format, formatOf, mentionsOnly } from './analyse.ts';
 export { Course } from './course.ts';
 export { hash } from './hash.ts';
-export { identities } from './identity.ts';
+export { identified, identities } from './identity.ts';
 export { KEYS, SETTINGS_FILE } from './settings/keys.ts';
 export { inForce, mergeSettings } from './settings/merge.ts';
 export { DEFAULT_SETTINGS, type Level, type Settings, type SettingsFile } from './settings/model.ts';

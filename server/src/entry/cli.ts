@@ -1,7 +1,9 @@
 #!/usr/bin/env node
-/** The command line. */
-import { main } from '../cli/index.ts';
+/** The command line; the same file serves as each of its threads. */
+import { isMainThread } from 'node:worker_threads';
 
-main(process.argv.slice(2)).then((status) => {
-  process.exitCode = status;
-});
+if (isMainThread)
+  import('../cli/main.ts').then(async ({ main }) => {
+    process.exitCode = await main(process.argv.slice(2));
+  });
+else import('../cli/engine/thread.ts');

@@ -1,16 +1,16 @@
 /** Bytes to text. A note that is not UTF-8 is refused, never guessed at. */
+import { isUtf8 } from 'node:buffer';
 import { readFileSync } from 'node:fs';
 import { pathError, UsageError } from '../usage-error.ts';
 
-/** A byte-order mark stays in the text, so that offsets stay true to the file. */
-const decoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
+/** No note is this large, and no text can be much larger, bytes. */
+const LARGEST = 2 ** 28;
 
-export function decode(path: string, bytes: Uint8Array): string {
-  try {
-    return decoder.decode(bytes);
-  } catch {
-    throw new UsageError(`${path}: not UTF-8 text${hint(bytes)}; save it as UTF-8`);
-  }
+/** A byte-order mark stays in the text, so that offsets stay true to the file. */
+export function decode(path: string, bytes: Buffer): string {
+  if (bytes.length > LARGEST) throw new UsageError(`${path}: larger than 256 MiB, which no note is`);
+  if (isUtf8(bytes)) return bytes.toString('utf8');
+  throw new UsageError(`${path}: not UTF-8 text${hint(bytes)}; save it as UTF-8`);
 }
 
 function hint(bytes: Uint8Array): string {

@@ -1,0 +1,64 @@
+/** The work on one note, the same in the main thread and in the others: read, decode, analyse, place. */
+import { createHash } from 'node:crypto';
+import { analyse, mentionsOnly, type Settings } from '../../course/index.ts';
+import { decode, readBytes } from '../files/read.ts';
+import { type NoteResult, placed } from '../result.ts';
+import { UsageError } from '../usage-error.ts';
+
+export type Wanted = 'findings' | 'mentions';
+
+export interface Job {
+  /** As shown; "-" is standard input. */
+  readonly path: string;
+  /** Index in the table of settings. */
+  readonly settings: number;
+  /** Reports and settings take a note from standard input to be this one. */
+  readonly name?: string;
+  /** Content hash of which the result is known already. */
+  readonly known?: string;
+}
+
+export interface Answer {
+  readonly path: string;
+  /** Why the note could not be read. */
+  readonly problem?: string;
+  /** Absent when the note holds nothing. */
+  readonly result?: NoteResult;
+  readonly hash?: string;
+  /** The content is still the known one. */
+  readonly same?: boolean;
+}
+
+/** What every job of a run shares. */
+export interface Setup {
+  readonly settings: readonly Settings[];
+  readonly wanted: Wanted;
+  /** Whether to hash contents, for the cache. */
+  readonly hashed: boolean;
+}
+
+const contentHash = (bytes: Uint8Array): string => createHash('sha1').update(bytes).digest('base64');
+
+function read(job: Job, setup: Setup): Answer {
+  const path = job.name ?? job.path;
+  const bytes = readBytes(job.path);
+  const hash = setup.hashed ? contentHash(bytes) : undefined;
+  if (hash !== undefined && hash === job.known) return { path, hash, same: true };
+  const text = decode(path === '-' ? 'standard input' : path, bytes);
+  const settings = setup.settings[job.settings]!;
+  const analysis =
+    setup.wanted === 'mentions' ? mentionsOnly(text, settings, path) : analyse(text, settings, path);
+  const result = placed(path, analysis, setup.wanted);
+  const empty = result.findings.length === 0 && result.mentions.length === 0;
+  return { path, hash, ...(!empty && { result }) };
+}
+
+/** Never throws for a note that cannot be read: the answer says why. */
+export function answer(job: Job, setup: Setup): Answer {
+  try {
+    return read(job, setup);
+  } catch (error) {
+    if (error instanceof UsageError) return { path: job.name ?? job.path, problem: error.message };
+    throw error;
+  }
+}

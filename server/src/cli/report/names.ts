@@ -1,0 +1,12 @@
+/** Names of the reports, apart from their code so that the help needs none of it. */
+export const CHECK_REPORT_NAMES = [
+  'text',
+  'jsonl',
+  'sarif',
+  'junit',
+  'annotations',
+  'summary',
+  'page',
+  'parts',
+] as const;
+export const LIST_REPORT_NAMES = ['text', 'jsonl', 'sarif'] as const;

@@ -185,13 +185,21 @@ export class ProseBuilder implements TokenSink {
   }
 
   closeList(): void {
+    this.closeItem();
     this.lists.pop();
     this.container.previous = undefined;
   }
 
+  /** Opens an item at its marker, which also ends the item before it. */
   openItem(): void {
+    this.closeItem();
     const list = this.lists[this.lists.length - 1];
     if (list) this.openContainer({ item: { of: list, index: list.items++ } });
+  }
+
+  closeItem(): void {
+    const list = this.lists[this.lists.length - 1];
+    if (list && this.container.item?.of === list) this.closeContainer();
   }
 
   check(checked: boolean): void {
@@ -309,7 +317,7 @@ const ENTER: Readonly<Record<string, Handler>> = {
   listUnordered() {
     this.openList(false);
   },
-  listItem() {
+  listItemPrefix() {
     this.openItem();
   },
   taskListCheckValueChecked() {
@@ -384,9 +392,6 @@ const EXIT: Readonly<Record<string, Handler>> = {
     this.closeContainer();
   },
   gfmFootnoteDefinition() {
-    this.closeContainer();
-  },
-  listItem() {
     this.closeContainer();
   },
   listOrdered() {

@@ -1,13 +1,14 @@
 /**
- * The Markdown parser: unified with remark (CommonMark, GFM, front matter, math). Positions in the syntax
- * tree are not exact inside text, so the tokens themselves are handed on, each with its source offsets.
+ * The Markdown parser: the grammar of remark (CommonMark, GFM, front matter, math), set up with unified. A
+ * syntax tree has no exact positions inside text, so the tokens are handed on instead, each with its offsets.
  */
-import type { CompileContext, Extension, Token } from 'mdast-util-from-markdown';
+import { parse, postprocess, preprocess } from 'micromark';
+import { combineExtensions } from 'micromark-util-combine-extensions';
+import type { Extension } from 'micromark-util-types';
 import remarkFrontmatter from 'remark-frontmatter';
 import remarkGfm from 'remark-gfm';
 import remarkMath from 'remark-math';
-import remarkParse from 'remark-parse';
-import { type Processor, unified } from 'unified';
+import { unified } from 'unified';
 
 /** Receives every token in source order; offsets are relative to the parsed text. */
 export interface TokenSink {
@@ -15,37 +16,16 @@ export interface TokenSink {
   exit(type: string, start: number, end: number): void;
 }
 
-let sink: TokenSink | undefined;
+const processor = unified().use(remarkGfm).use(remarkFrontmatter, ['yaml', 'toml']).use(remarkMath).freeze();
 
-/** Adds a listener for tokens to the extensions remark-parse takes from the processor's data. */
-function listenToTokens(this: Processor): void {
-  const data = this.data() as { fromMarkdownExtensions?: unknown[] };
-  const listener: Extension = {
-    beforeEnter(this: CompileContext, token: Token) {
-      sink?.enter(token.type, token.start.offset, token.end.offset);
-    },
-    afterExit(this: CompileContext, token: Token) {
-      sink?.exit(token.type, token.start.offset, token.end.offset);
-    },
-  };
-  data.fromMarkdownExtensions ??= [];
-  data.fromMarkdownExtensions.push(listener);
-}
+const { micromarkExtensions } = processor.data() as { micromarkExtensions?: Extension[] };
 
-const processor = unified()
-  .use(remarkParse)
-  .use(remarkGfm)
-  .use(remarkFrontmatter, ['yaml', 'toml'])
-  .use(remarkMath)
-  .use(listenToTokens)
-  .freeze();
+/** Combined once: remark-parse would do so again for every stretch, and build a tree nobody reads. */
+const grammar = combineExtensions(micromarkExtensions ?? []);
 
 /** Parses Markdown without a leading byte order mark and tells `to` every token. */
 export function parseMarkdown(markdown: string, to: TokenSink): void {
-  sink = to;
-  try {
-    processor.parse(markdown);
-  } finally {
-    sink = undefined;
-  }
+  const document = parse({ extensions: [grammar] }).document();
+  const events = postprocess(document.write(preprocess()(markdown, undefined, true)));
+  for (const [step, token] of events) to[step](token.type, token.start.offset, token.end.offset);
 }

@@ -7,6 +7,7 @@ import type { Note } from '../notes/model.ts';
 import { CONSTRUCTIONS } from './constructions/index.ts';
 import type { Reading } from './constructions/model.ts';
 import { judge } from './judge/index.ts';
+import { readLists } from './lists.ts';
 import type { Claim, Statement } from './model.ts';
 import { readKeys } from './quiz/index.ts';
 import { stanceOf } from './stance.ts';
@@ -24,8 +25,10 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
   const scenes = scenesOf(note, reads);
   const prose = scenes.flatMap((scene) => readScene(scene, context));
   const keyed = readKeys(note, reads, scenes).map(({ claim, stance }) => judge(claim, stance, note, context));
-  const tables = readTables(note, reads).map((claim) => judge(claim, 'asserted', note, context));
-  return [...prose, ...keyed, ...tables].sort((a, b) => a.claim.focus.start - b.claim.focus.start);
+  const placed = [...readTables(note, reads), ...readLists(note, reads)].map((claim) =>
+    judge(claim, 'asserted', note, context),
+  );
+  return [...prose, ...keyed, ...placed].sort((a, b) => a.claim.focus.start - b.claim.focus.start);
 }
 
 function readScene(scene: Scene, context?: Context): Statement[] {

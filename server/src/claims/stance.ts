@@ -20,12 +20,16 @@ export type Keyed = 'true' | 'false';
 export function stanceOf(scene: Scene, reading: Reading): Stance {
   const keyed = keyOf(scene);
   if (keyed) return keyed === 'true' ? 'asserted' : 'denied';
+  const erratum = corrected(scene, reading);
+  if (erratum) return erratum;
   if (struck(scene, reading) || quoted(scene, reading)) return 'quoted';
   if (scene.option) return 'option';
   if (asked(scene, reading)) return 'asked';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (conditional(scene, reading)) return 'hypothetical';
-  return negated(scene, reading) ?? (hedged(scene, reading) ? 'hedged' : 'asserted');
+  return (
+    (reading.own ? undefined : negated(scene, reading)) ?? (hedged(scene, reading) ? 'hedged' : 'asserted')
+  );
 }
 
 function struck(scene: Scene, { at, from, to }: Reading): boolean {
@@ -106,17 +110,21 @@ function spoken(sentence: Sentence): string[] {
     .map((item) => item.word);
 }
 
-/** A word for a mistake in the same sentence (before or after), or opening the sentence before. */
+/** A word for a mistake before the claim or soon after it, or opening the sentence before. */
 function mistake(scene: Scene, reading: Reading): boolean {
+  const last = Math.max(reading.to, reading.at);
   const here = scene.items.some(
     (item, i) =>
-      MISTAKE_WORDS.has(item.word) && !deniedMistake(scene.items, i) && !consequence(scene.items, i, reading),
+      MISTAKE_WORDS.has(item.word) &&
+      i <= last + 9 &&
+      !deniedMistake(scene.items, i) &&
+      !consequence(scene.items, i, reading),
   );
   if (here) return true;
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && announces(before)) return true;
   return scene.headings.some((heading) =>
-    /\b(?:myths?|mistakes|errata|misconceptions|wrong answers|what not to say)\b/.test(heading),
+    /\b(?:myths?|mistakes|misconceptions|wrong answers|what not to say)\b/.test(heading),
   );
 }
 
@@ -213,12 +221,77 @@ function hedged(scene: Scene, { at, from }: Reading): boolean {
     .some((item) => HEDGES.has(item.word) && !(item.word === 'may' && item.capital));
 }
 
+/** Phrases after which an erratum gives what holds: "should read", "changed to", "corrected:". */
+const CORRECTIONS: readonly RegExp[] = [
+  /\b(?:should|must|ought to) (?:now )?(?:read|be|say)$/,
+  /\b(?:now|it) (?:reads?|says?)$/,
+  /\b(?:read|write|say) instead$/,
+  /\bcorrected( to| version)?$/,
+  /\bcorrection$/,
+  /\bcorrect(?:ly)?$/,
+  /\b(?:changed?|altered|amended|corrected|moved) (?:\S+ ){0,3}to$/,
+  /\breplaced? (?:\S+ ){0,3}(?:with|by)$/,
+  /\bfor this read$/,
+];
+
+/** In an erratum what follows the correcting words is asserted, quoted or not; what stands before them is not. */
+function corrected(scene: Scene, { from, at }: Reading): Stance | undefined {
+  const first = Math.min(from, at);
+  const cut = correctionAt(scene.items);
+  if (cut === undefined) return undefined;
+  if (first > cut) return scene.sentence.close === '?' ? 'asked' : 'asserted';
+  return Math.max(from, at) < cut ? 'quoted' : undefined;
+}
+
+function correctionAt(items: readonly Item[]): number | undefined {
+  const frame = items.some((item) => ERRATUM_FRAME.has(item.word));
+  for (let i = 0; i < items.length; i++) {
+    const text = items
+      .slice(Math.max(0, i - 5), i + 1)
+      .map((item) => item.word)
+      .join(' ');
+    if (!CORRECTIONS.some((pattern) => pattern.test(text))) continue;
+    const next = items[i + 1]?.word;
+    const opens = next === ':' || next === '"' || next === '“';
+    if (opens || (frame && items[i]!.word !== 'correct')) return i;
+  }
+  return forRead(items);
+}
+
+const ERRATUM_FRAME = new Set([
+  'page',
+  'line',
+  'slide',
+  'item',
+  'printed',
+  'erratum',
+  'errata',
+  'key',
+  'paragraph',
+  'handout',
+  'poster',
+  'table',
+  'instead',
+]);
+
+/** "for "X" read "Y"": the classical erratum. */
+function forRead(items: readonly Item[]): number | undefined {
+  const opener = items.findIndex((item, i) => item.word === 'for' && /^["“]$/.test(items[i + 1]?.word ?? ''));
+  if (opener < 0) return undefined;
+  const read = items.findIndex(
+    (item, i) =>
+      i > opener && (item.word === 'read' || item.word === 'put') && /^["“]$/.test(items[i + 1]?.word ?? ''),
+  );
+  return read < 0 ? undefined : read;
+}
+
 const TRUE_KEY = /^[([*]?\s*(?:answer\s*[:=]?\s*)?(?:true|t|correct)\s*[.)\]*]*$/;
 const FALSE_KEY = /^[([*]?\s*(?:answer\s*[:=]?\s*)?(?:false|f|incorrect)\s*[.)\]*]*$/;
 
 /** The key of a true/false item: "(False.)" after it, or "T"/"F" in front, when the place says true or false. */
 function keyOf(scene: Scene): Keyed | undefined {
   if (!scene.truthItem) return undefined;
+  if (scene.key) return scene.key;
   const own = trailingKey(scene.items);
   const next = scene.after[0];
   if (own) return own;
@@ -233,7 +306,8 @@ function trailingKey(items: readonly Item[]): Keyed | undefined {
         .map((item) => item.word)
         .join(' '),
     );
-    if (key && count > 1) return key;
+    const apart = items.at(-count - 1)?.kind === 'punctuation' || count > 1;
+    if (key && apart) return key;
   }
   return undefined;
 }

@@ -15,6 +15,8 @@ const IDLE = new Set(
   wire guidewire suture thread strand drain line foley one feeding dialysis our its it they so only little bit more less than not quite itself hub
   nominal inner internal inside bore lumen id i.d diameter's roughly measuring micrometer caliper calipers units metric millimetres mm
   actually still really then for french gauge number size's silk nylon gut polypropylene converted stated labelled label tray old hypodermic iv tall fr g
+  corresponding range band interval limits spec pharmacopeia pharmacopoeia runs sits lies starts printed stated total overall works put comes you get
+  in'mm outwardly full exact fully whole plain single own smooth strong
   and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
 );
 const MEASURE_AFTER = new Set(

@@ -43,6 +43,8 @@ export const formula: Construction = {
   id: 'formula',
   read(scene) {
     const { items } = scene;
+    const sized = sizedBy(scene);
+    if (sized.length > 0) return sized;
     const french = items.findIndex((item) => item.system === 'french');
     if (french >= 0) return readFrench(scene, french);
     const gauge = items.findIndex((item) => item.system === 'needle-gauge');
@@ -59,6 +61,9 @@ function readFrench(scene: Scene, french: number): Reading[] {
     const id = frenchFormula(items, french, mm, at, number);
     return id ? [reading(scene, 'french', id, at, Math.min(french, at), Math.max(french, at))] : [];
   }
+  const plus = items.findIndex((item) => item.word === 'plus' || item.word === '+' || item.word === 'minus');
+  if (plus > 0 && mm >= 0 && NUMBERS.has(items[plus + 1]?.word ?? '') && Math.abs(plus - french) <= 8)
+    return [reading(scene, 'french', 'french-plus', plus, Math.min(french, plus), Math.max(french, plus))];
   return named(scene, french);
 }
 const DIAMETER = /\b(?:diameter|radius|outside|across)\b/;
@@ -66,6 +71,32 @@ const DIAMETER = /\b(?:diameter|radius|outside|across)\b/;
 const operationOf = (item: Item): Operation | undefined =>
   DIVIDE.has(item.word) ? 'over' : MULTIPLY.has(item.word) ? 'times' : undefined;
 const words = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
+
+/** What a sheath or a tracheal tube is sized by. */
+function sizedBy(scene: Scene): Reading[] {
+  const text = words(scene.items);
+  const where =
+    /\b(outer|outside|external|inner|inside|internal) (?:diameter|width|size)\b|\bits (outside|inside)\b/.exec(
+      text,
+    );
+  if (!where) return [];
+  const inner = /^inn|^ins|^int/.test(where[1] ?? where[2]!);
+  const sheath =
+    /\b(?:sheaths?|introducer|introducers)(?:'s)?\b.{0,40}\b(?:french|fr|number|size|sized|label)\b|\b(?:french|number|size|label) (?:of|on) (?:a|the|an|any) (?:\w+ )?(?:sheath|introducer)\b/.test(
+      text,
+    );
+  const tube =
+    /\b(?:tracheal|endotracheal|ett|single-lumen) tubes?\b/.test(text) &&
+    /\b(?:number|sized|size|numbered|named|measured)\b/.test(text) &&
+    !/double/.test(text);
+  const link = /\b(?:is|means|gives|from|by|names|refers to|describes|tells)\b/.test(text);
+  if (!link || sheath === tube || /\b(?:unlike|whereas|while|not|but|than)\b/.test(text)) return [];
+  const id = `${sheath ? 'sheath' : 'tube'}-is-${inner ? 'inner' : 'outer'}`;
+  const at = scene.items.findIndex((item) =>
+    /^(?:outer|outside|external|inner|inside|internal)$/.test(item.word),
+  );
+  return at < 0 ? [] : [reading(scene, sheath ? 'french' : 'tube-id', id, at, 0, at)];
+}
 
 /** The number beside the operation: "by three", "÷ 3", "three times", "a third of". */
 function factor(items: readonly Item[], at: number): number | undefined {
@@ -170,6 +201,13 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   const { items } = scene;
   if (items.some((item) => item.kind === 'size')) return [];
   const text = words(items.slice(gauge));
+  const whole = words(items);
+  if (
+    /\b(?:divide (?:one|an|1) inch by the gauge|one inch divided by the gauge|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
+      whole,
+    )
+  )
+    return [reading(scene, 'needle-gauge', 'gauge-is-reciprocal', gauge, 0, items.length - 1)];
   const is =
     /^\S+(?: number| size)? (?:is|measures|describes|refers to|means|tells you|counts) (?:\S+ ){0,4}?(?:inner|inside|internal) (?:diameter|bore)\b/;
   const id = is.test(text) ? 'gauge-is-inner' : undefined;
@@ -193,7 +231,7 @@ function readMetric(scene: Scene): Reading[] {
 
 function reading(
   scene: Scene,
-  system: 'french' | 'needle-gauge' | 'ep-metric',
+  system: 'french' | 'needle-gauge' | 'ep-metric' | 'tube-id',
   id: string,
   at: number,
   from: number,

@@ -1,4 +1,5 @@
 /** The constructions of the grammar, in the order in which they are tried. The first reading of a claim wins. */
+import { between } from './between.ts';
 import { category } from './category.ts';
 import { colour } from './colour.ts';
 import { contrast } from './contrast.ts';
@@ -8,6 +9,7 @@ import { equivalence } from './equivalence.ts';
 import { existence } from './existence.ts';
 import { follow } from './follow.ts';
 import { formula } from './formula.ts';
+import { grab } from './grab.ts';
 import type { Construction } from './model.ts';
 import { next } from './next.ts';
 import { order } from './order.ts';
@@ -30,6 +32,8 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   colour,
   category,
   range,
+  between,
+  grab,
   formula,
   property,
   points,

@@ -9,6 +9,8 @@ export interface Reading {
   /** First and last item that belong to the claim. */
   readonly from: number;
   readonly to: number;
+  /** The words read carry their own negation. */
+  readonly own?: boolean;
 }
 
 export interface Construction {

@@ -1,7 +1,9 @@
 /** "If 21 G is too narrow, the next one up is the 22": what is too small is given up for something bigger. */
+
+import type { ComparisonClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
-import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
@@ -24,12 +26,16 @@ function tooMuch(scene: Scene, excess: Measured, all: readonly Group[]): Reading
   if (!given || !chosen || !sameSystem(given, chosen) || sameSizes(given, chosen)) return [];
   const between = scene.items.slice(excess.to + 1, chosen.from);
   if (
-    between.length > 14 ||
+    between.length > 16 ||
     !between.some((item) => CHOOSES.has(item.word)) ||
     between.some((item) => STOPS.has(item.word))
   )
     return [];
-  return [comparison(scene, 'too-much', chosen, given, excess, excess.sign === 1 ? 'less' : 'more')];
+  const reading = comparison(scene, 'too-much', chosen, given, excess, excess.sign === 1 ? 'less' : 'more');
+  // What is asserted is the choice, not the condition that leads to it.
+  const focus = spanOf(scene, scene.items[chosen.from]!, scene.items[chosen.to]!);
+  const { word: _, ...claim } = reading.claim as ComparisonClaim;
+  return [{ claim: { ...claim, focus }, at: chosen.from, from: chosen.from, to: chosen.to }];
 }
 
 const CHOOSES = new Set(

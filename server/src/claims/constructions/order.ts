@@ -70,21 +70,28 @@ const TO = new Set(['to', 'down', 'up', 'through', '→', 'towards', '-', '–',
 function first(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
   for (const word of words) {
     if (word.degree === 'comparative') continue;
-    const near = items.slice(word.to + 1, word.to + 4).map((item) => item.word);
-    const i = near.findIndex((w) => w === 'first' || w === 'last' || w === 'down' || w === 'up');
+    const near = items.slice(word.to + 1, word.to + 6).map((item) => item.word);
+    const i = near.findIndex((w) => FIRST.has(w) || LAST_PLACE.has(w) || w === 'down' || w === 'up');
     if (i < 0 || near.slice(0, i).some((w) => w === ',' || w === ':')) continue;
-    const grows = near[i] === 'first' ? word.sign === -1 : near[i] === 'last' ? word.sign === 1 : undefined;
+    const grows = FIRST.has(near[i]!)
+      ? word.sign === -1
+      : LAST_PLACE.has(near[i]!)
+        ? word.sign === 1
+        : undefined;
     if (grows === undefined) continue;
     return cueOf(word, word.to + 1 + i, grows ? 'up' : 'down');
   }
   const starts = items.findIndex((item) =>
-    /^(?:start|starting|begin|beginning|starts|begins)$/.test(item.word),
+    /^(?:start|starting|begin|beginning|starts|begins|from)$/.test(item.word),
   );
   const from = words.find(
     (m) => starts >= 0 && m.at > starts && m.at <= starts + 5 && m.degree === 'superlative',
   );
   return from ? cueOf(from, from.to, from.sign === 1 ? 'down' : 'up') : undefined;
 }
+
+const FIRST = new Set(['first', 'left', 'top', 'front', 'leftmost', 'start']);
+const LAST_PLACE = new Set(['last', 'right', 'bottom', 'back', 'end']);
 
 const GROWING = new Set(['increasing', 'ascending', 'rising', 'growing', 'climbing']);
 const FALLING = new Set(['decreasing', 'descending', 'falling', 'shrinking', 'diminishing', 'dwindling']);

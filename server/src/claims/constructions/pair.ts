@@ -18,18 +18,31 @@ interface Exchange {
 export const pair: Construction = {
   id: 'pair',
   read(scene) {
-    if (scene.items.some((item) => item.word === 'than' && !ratherThan(scene.items, item))) return [];
     const all = distinct(groups(scene.items));
     const words = measuredWords(scene.items).filter(
-      (m) => m.degree === 'comparative' && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
+      (m) =>
+        m.degree === 'comparative' &&
+        m.axis !== 'other' &&
+        m.axis !== 'number' &&
+        !m.idiom &&
+        !m.excess &&
+        !boundToThan(scene.items, m),
     );
-    const exchange = exchangeIn(scene.items, groups(scene.items)) ?? undefined;
-    if (words.length > 0) return words.flatMap((word) => readWord(scene, word, all, exchange));
-    return exchange ? tooMuch(scene, exchange) : [];
+    const exchange = exchangeIn(scene.items, groups(scene.items));
+    return words.flatMap((word) => readWord(scene, word, all, exchange));
   },
 };
 
-const ratherThan = (items: readonly Item[], item: Item) => items[items.indexOf(item) - 1]?.word === 'rather';
+const THAN_STOPS = new Set([';', '.', 'because', 'since', 'so', 'but', '—']);
+
+/** The word has a "than" of its own further on in its clause. */
+function boundToThan(items: readonly Item[], word: Measured): boolean {
+  for (let i = word.at + 1; i < items.length && i <= word.at + 14; i++) {
+    if (THAN_STOPS.has(items[i]!.word)) return false;
+    if (items[i]!.word === 'than') return items[i - 1]!.word !== 'rather';
+  }
+  return false;
+}
 
 function readWord(
   scene: Scene,
@@ -74,6 +87,7 @@ const BE = new Set([
   'stays',
   'runs',
   'flows',
+  'be',
   'leaves',
   'makes',
   'looks',
@@ -103,28 +117,60 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   const still =
     items.slice(word.at, word.at + 4).some((item) => STILL.has(item.word)) || STILL.has(article ?? '');
   const ofSet = items.slice(word.to + 1, word.to + 5).some((item) => OF_SET.has(item.word));
-  const marked = article === 'the' || whose || ofSet || still;
-  if (!marked) return [];
-  const before = all.filter((g) => g.to < word.at);
   const nearest = groups(items)
     .filter((g) => g.to < word.at)
     .at(-1);
-  if (!nearest) return [];
+  if (!nearest || hasForeignSubject(scene, word)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
-  if (before.length !== 2 && !(all.length === 2 && before.length === 1)) return [];
-  const other = all.find((g) => !sameSizes(g, nearest));
-  if (!other || !predicates(items, nearest.to, word.at, whose)) return [];
-  return emit(scene, 'definite', nearest, other, word);
+  if (!predicates(items, nearest.to, word.at, whose)) return [];
+  const marked = article === 'the' || whose || ofSet || still;
+  const before = all.filter((g) => g.to < word.at);
+  if (before.length === 2 && marked) {
+    const other = before.find((g) => !sameSizes(g, nearest));
+    return other ? emit(scene, 'definite', nearest, other, word) : [];
+  }
+  if (all.length === 2 && before.length === 1 && marked) {
+    const other = all.find((g) => !sameSizes(g, nearest));
+    return other ? emit(scene, 'definite', nearest, other, word) : [];
+  }
+  return all.length === 1 && (marked || bare(items, nearest, word))
+    ? againstPrevious(scene, nearest, word)
+    : [];
 }
+
+/** "a 22 G is thinner": nothing but being and degree between the size and the word. */
+const bare = (items: readonly Item[], subject: Group, word: Measured) =>
+  !word.attributive &&
+  items
+    .slice(subject.to + 1, word.at)
+    .every((item) => BE.has(item.word) || DEGREE.has(item.word) || item.deviceNoun) &&
+  items.slice(subject.to + 1, word.at).some((item) => BE.has(item.word));
+const DEGREE = new Set([
+  'much',
+  'slightly',
+  'far',
+  'a',
+  'bit',
+  'clearly',
+  'noticeably',
+  'always',
+  'even',
+  'will',
+  'be',
+  'that',
+  'would',
+]);
 
 const STILL = new Set(['still', 'even', 'yet']);
 
 function againstPrevious(scene: Scene, subject: Group, word: Measured): Reading[] {
-  const previous = scene.before.at(-1) ?? scene.context.at(-1);
-  const found = previous ? distinct(groups(previous.items)).filter((g) => sameSystem(g, subject)) : [];
-  return found.length === 1 && !sameSizes(found[0]!, subject)
-    ? emit(scene, 'still', subject, found[0]!, word)
-    : [];
+  for (const previous of [...scene.context.slice(-1), ...scene.before.slice(-2)].reverse()) {
+    const found = distinct(groups(previous.items)).filter((g) => sameSystem(g, subject));
+    const others = found.filter((g) => !sameSizes(g, subject));
+    if (others.length === 1 && found.length <= 2) return emit(scene, 'of-two', subject, others[0]!, word);
+    if (found.length > 0) return [];
+  }
+  return [];
 }
 
 /** The nearest size must be what the phrase is about: a verb of being, an apposition, or "whose". */
@@ -136,11 +182,6 @@ function predicates(items: readonly Item[], from: number, to: number, whose: boo
     between.some((item) => BE.has(item.word)) ||
     (between.length <= 4 && between.some((item) => item.word === ','))
   );
-}
-
-/** "If 21 G is too narrow, the next one is the 22": what is too narrow is given up for something roomier. */
-function tooMuch(_scene: Scene, _exchange: Exchange): Reading[] {
-  return [];
 }
 
 const TAKE = new Set(

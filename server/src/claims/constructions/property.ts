@@ -3,6 +3,7 @@
 import type { Item } from '../text/items.ts';
 import { materialsIn } from '../text/materials.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { fateIn } from '../words/fates.ts';
 import { MATERIAL_PROPERTIES, type PropertyRow } from '../words/properties.ts';
 import type { Construction, Reading } from './model.ts';
 
@@ -28,12 +29,14 @@ export const property: Construction = {
   id: 'property',
   read(scene) {
     const materials = materialsIn(scene.items);
-    if (materials.length === 0) return [];
-    return scene.items.flatMap((item, at) => {
+    const fate = fated(scene, materials);
+    if (materials.length === 0) return fate;
+    const said = scene.items.flatMap((item, at) => {
       const row = WORDS.get(item.word);
       if (!row) return [];
       return subjects(scene.items, at, materials).map((m) => reading(scene, at, m, row));
     });
+    return [...said, ...fate];
   },
 };
 
@@ -95,7 +98,7 @@ const ADJECTIVE_GAP = new Set([
 const PREDICATE_GAP = new Set(
   `is are being , ( : — – as a an the by way suture sutures material thread strand one of our its also counts fully completely truly
   classed it gets stays remains usually always which that and slowly quickly rapidly soft strong smooth most coated long-lasting common both only what we call
-  single in both body skin tissue over weeks within months days`.split(/\s+/),
+  single in both it's they're one's body skin tissue over weeks within months days`.split(/\s+/),
 );
 
 function reading(scene: Scene, at: number, m: Named, row: PropertyRow): Reading {
@@ -114,4 +117,38 @@ function reading(scene: Scene, at: number, m: Named, row: PropertyRow): Reading 
     from: Math.min(m.at, at),
     to: Math.max(m.to, at),
   };
+}
+
+/** "Polyester is gone in a fortnight", "it dissolves by itself": said of the one material the sentence can mean. */
+function fated(scene: Scene, materials: readonly Named[]): Reading[] {
+  const ids = new Set(materials.map((m) => m.id));
+  const text = scene.items.map((item) => (item.kind === 'size' ? '#' : item.word)).join(' ');
+  const fate = fateIn(text);
+  if (!fate || scene.items.some((item) => item.word === 'if' || item.word === 'unless')) return [];
+  const at = itemAt(scene.items, fate.at);
+  const subject = ids.size === 1 ? materials[0] : ids.size === 0 ? pronounSubject(scene) : undefined;
+  if (!subject || (materials.length > 0 && subject.at > at + 4)) return [];
+  const [property, value] = fate.property.split(':') as ['absorbable', string];
+  const row: PropertyRow = { word: '', property, value };
+  const made = reading(scene, at, materials.length > 0 ? subject : { ...subject, at, to: at }, row);
+  // The words of a fate carry their own negation: stance looks no further back than their start.
+  return [{ ...made, from: at, own: true }];
+}
+
+function itemAt(items: readonly Item[], offset: number): number {
+  let length = 0;
+  for (let i = 0; i < items.length; i++) {
+    const word = items[i]!.kind === 'size' ? '#' : items[i]!.word;
+    if (length + word.length > offset) return i;
+    length += word.length + 1;
+  }
+  return items.length - 1;
+}
+
+/** "It stays in until removed." after a sentence about one material. */
+function pronounSubject(scene: Scene): Named | undefined {
+  const opens = scene.items.slice(0, 4).some((item) => ['it', 'they', 'this', 'that'].includes(item.word));
+  const before = scene.before.at(-1);
+  const named = opens && before ? materialsIn(before.items) : [];
+  return new Set(named.map((m) => m.id)).size === 1 ? named[0] : undefined;
 }

@@ -38,7 +38,11 @@ function judgeMeasured(
   const said = saidInterval(measured);
   if (!truth || !said) return cannotTell(says, 'No table gives this value.');
   const rounding = roundingOf(measured) + roundingOf(named) + (claim.approximate ? truth.max * 0.1 : 0);
-  const verdict = overlap(said, truth, rounding, marginOf(named, truth, lens));
+  const margin = marginOf(named, truth, lens);
+  const verdict =
+    measured.sizes.length === 2
+      ? ends(said, truth, rounding, margin)
+      : overlap(said, truth, rounding, margin);
   const inner = claim.axis === 'bore' ? ' inside' : '';
   const holds = `${named.sizes.map((size) => label(size)).join(' to ')} is ${intervalWords(truth)}${inner}${inchWords(measured, truth)}${truth.caution ? ` (${truth.caution})` : ''}.`;
   const repair = verdict === 'contradicted' ? measureEdit(note, measured, truth) : undefined;
@@ -120,6 +124,21 @@ function overlap(
   const gap = Math.max(truth.min - said.max, said.min - truth.max, 0);
   if (gap <= rounding + 1e-9) return 'agrees';
   return gap > rounding + margin ? 'contradicted' : 'cannot-tell';
+}
+
+/** A range said of one size: both ends must be off before it contradicts, and in the same direction. */
+function ends(
+  said: { min: number; max: number },
+  truth: Interval,
+  rounding: number,
+  margin: number,
+): Verdict {
+  const [low, high] = [said.min - truth.min, said.max - truth.max];
+  const slack = rounding + 1e-9;
+  if (Math.abs(low) <= slack && Math.abs(high) <= slack) return 'agrees';
+  const away =
+    Math.sign(low) === Math.sign(high) && Math.min(Math.abs(low), Math.abs(high)) > rounding + margin;
+  return away ? 'contradicted' : 'cannot-tell';
 }
 
 /** USP against metric number, or gauge against French. */

@@ -1,4 +1,5 @@
 /** Finds the questions of a note that offer choices, with their choices. Keys are matched in `key.ts`. */
+import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
 import type { Item } from '../text/items.ts';
 import type { Read } from '../text/scenes.ts';
@@ -34,14 +35,31 @@ export function quizzes(note: Note, reads: readonly Read[]): Quiz[] {
 }
 
 function quizAt(note: Note, reads: readonly Read[], read: Read, place: number): Quiz | undefined {
-  if (read.passage.kind === 'cell' || read.passage.kind === 'alt') return undefined;
+  if (read.passage.kind === 'cell' || read.passage.kind === 'alt' || read.items.length === 0)
+    return undefined;
   const asking = read.sentences.filter(asks).at(-1);
-  if (!asking) return undefined;
-  const options = inline(read, asking) ?? lettered(reads, read) ?? listed(reads, read);
-  if (!options || options.length < 2) return undefined;
+  const end = asking?.end ?? stemEnd(read);
+  const options = inline(read, end) ?? lettered(reads, read) ?? listed(reads, read);
+  if (!options || options.length < 2 || (!asking && !keyedHere(options))) return undefined;
   const number = writtenNumber(note, reads, read) ?? place;
-  const question = { read, items: asking.items, span: { start: asking.start, end: asking.end } };
-  return { question, number, options, last: options.at(-1)!.read.passage.index };
+  return { question: stem(read, end), number, options, last: options.at(-1)!.read.passage.index };
+}
+
+/** The question with what leads to it, without a number or a speaker in front. */
+const stem = (read: Read, end: number): Piece => piece(read, 0, Math.max(end, 1));
+
+/** Without a question mark the stem ends where the first lettered choice begins. */
+function stemEnd(read: Read): number {
+  const first = /(?:^|[\s;,(])\(?[Aa][).:]\s+/.exec(read.passage.text);
+  return first && first.index > 0 ? first.index : read.passage.text.length;
+}
+
+/** Choices that carry a mark of their own are choices even when nothing asks. */
+function keyedHere(options: readonly Piece[]): boolean {
+  const ticked = options.filter(({ read }) => read.passage.list?.checked === true).length;
+  const boxes = options.filter(({ read }) => read.passage.list?.checked !== undefined).length;
+  const lettered = options.every(({ span }) => span.start > 0);
+  return (boxes === options.length && ticked === 1) || lettered;
 }
 
 const asks = (sentence: Sentence): boolean =>
@@ -50,8 +68,8 @@ const asks = (sentence: Sentence): boolean =>
     OPTION_LEAD.test(sentence.items.map((item) => item.word).join(' ')));
 
 /** "Which is thinnest? A) 18 G B) 20 G C) 22 G" in one passage. */
-function inline(read: Read, asking: Sentence): Piece[] | undefined {
-  const pieces = letteredPieces(read, asking.end);
+function inline(read: Read, end: number): Piece[] | undefined {
+  const pieces = letteredPieces(read, end);
   return pieces.length >= 2 ? pieces : undefined;
 }
 
@@ -101,7 +119,7 @@ function listed(reads: readonly Read[], read: Read): Piece[] | undefined {
   for (let i = index + 1; i < reads.length && i <= index + 8; i++) {
     const { passage } = reads[i]!;
     if (!passage.list || (list !== undefined && passage.list.list !== list)) break;
-    if (list === undefined && passage.list.leadIn !== index && passage.list.parent !== index) break;
+    if (list === undefined && !leads(read, reads[i]!)) break;
     list = passage.list.list;
     const marked = /^\(?[A-Fa-f][).:]\s+/.exec(passage.text)?.[0].length ?? 0;
     pieces.push(piece(reads[i]!, marked, passage.text.length));
@@ -109,18 +127,34 @@ function listed(reads: readonly Read[], read: Read): Piece[] | undefined {
   return pieces.length >= 2 ? pieces : undefined;
 }
 
-/** "Q3.", "3)", "Question 3" at the passage's head or in the heading above, or the place in an ordered list. */
+/** The list's lead-in, the item it is nested in, or the heading right above it. */
+function leads(read: Read, first: Read): boolean {
+  const { list, index } = first.passage;
+  const own = read.passage.index;
+  return (
+    list?.leadIn === own || list?.parent === own || (read.passage.kind === 'heading' && index === own + 1)
+  );
+}
+
+/** "Q3.", "3)", "Question 3" at the passage's head, in its list marker, or in the heading right above. */
 function writtenNumber(note: Note, reads: readonly Read[], read: Read): number | undefined {
-  const own = numberIn(read.passage.text);
+  const own = numberIn(read.passage.text) ?? markerNumber(note, read);
   if (own !== undefined) return own;
-  if (read.passage.list?.ordered) return read.passage.list.index + 1;
   const heading = note.passages[read.passage.path.at(-1) ?? -1];
   const previous = reads[read.passage.index - 1]?.passage;
   return heading && previous === heading ? numberIn(heading.text) : undefined;
 }
 
-const numberIn = (text: string): number | undefined => {
-  const match = /^\s*(?:q(?:uestion)?\s*)?\(?(\d{1,2})[).:]?(?=\s|$)/i.exec(text);
-  const bare = match && /^\s*\d/.test(match[0]) && !/[).:]\s*$/.test(match[0]);
-  return match && !bare ? Number(match[1]) : undefined;
+/** The number an ordered list writes before the item. */
+export function markerNumber(note: Note, read: Read): number | undefined {
+  if (!read.passage.list?.ordered) return undefined;
+  const start = sourceSpan(read.passage, { start: 0, end: Math.min(1, read.passage.text.length) }).start;
+  const line = note.text.slice(Math.max(0, start - 12), start);
+  const match = /(\d{1,3})[.)]\s*$/.exec(line);
+  return match ? Number(match[1]) : read.passage.list.index + 1;
+}
+
+export const numberIn = (text: string): number | undefined => {
+  const match = /^\s*\(?(?:q(?:uestion)?\s*(\d{1,3})|(\d{1,3})[).:])(?=[\s).:]|$)/i.exec(text);
+  return match ? Number(match[1] ?? match[2]) : undefined;
 };

@@ -2,12 +2,22 @@
 import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
-import type { Claim, ColourClaim, ComparisonClaim, EquivalenceClaim, Operand, Stance } from '../model.ts';
+import type {
+  Claim,
+  ColourClaim,
+  ComparisonClaim,
+  EquivalenceClaim,
+  Operand,
+  PropertyClaim,
+  Stance,
+} from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { materialsIn } from '../text/materials.ts';
 import { type Group, groups, operand, type Scene } from '../text/scene.ts';
 import type { Read } from '../text/scenes.ts';
 import { codeOf } from '../words/codes.ts';
+import { fateIn } from '../words/fates.ts';
 import { type Piece, quizzes } from './collect.ts';
 import { type Keyed, keyed } from './key.ts';
 
@@ -23,13 +33,13 @@ export function readKeys(note: Note, reads: readonly Read[], scenes: readonly Sc
 
 function readKey(key: Keyed, scenes: readonly Scene[]): KeyReading[] {
   const focus = spanOf(key.at);
-  const asked = key.quiz.question.items;
-  const found =
+  return (
     extreme(key, focus, scenes) ??
     converted(key, focus, scenes) ??
     coloured(key, focus, scenes) ??
-    statement(key, focus, asked, scenes);
-  return found ?? [];
+    kept(key, focus) ??
+    statement(key, focus, scenes)
+  );
 }
 
 const spanOf = ({ read, span }: Piece): Span => sourceSpan(read.passage, span);
@@ -45,13 +55,18 @@ function operandOf(piece: Piece, scenes: readonly Scene[]): Operand | undefined 
   return scene && all.length === 1 && all[0]!.mentions.length === 1 ? operand(scene, all[0]!) : undefined;
 }
 
-const NEGATED = /\b(?:not|except|false|incorrect|untrue|wrong|least likely|isn't)\b/;
+const NEGATED =
+  /\b(?:except|false|incorrect|untrue|least likely|isn't|aren't)\b|\b(?:is|are|does|do|would|should|will) not\b|\bnot (?:true|correct)\b/;
+const SHOUTED = /\b(?:NOT|EXCEPT)\b/;
+
+const negated = ({ items, read, span }: Piece): boolean =>
+  NEGATED.test(textOf(items)) || SHOUTED.test(read.passage.text.slice(span.start, span.end));
 
 /** "Which is thinnest?": the chosen option against every other. */
 function extreme(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReading[] | undefined {
   const word = askedMagnitude(key.quiz.question.items);
   const chosen = operandOf(key.chosen, scenes);
-  if (!word || !chosen || NEGATED.test(textOf(key.quiz.question.items))) return undefined;
+  if (!word || !chosen || negated(key.quiz.question)) return undefined;
   const others = key.quiz.options
     .filter((option) => option !== key.chosen)
     .map((option) => operandOf(option, scenes));
@@ -93,7 +108,7 @@ function converted(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReadin
   const text = textOf(key.quiz.question.items);
   if (a === b || (!MEASURES.has(a) && !MEASURES.has(b)) || /\b(?:than|length|long|deep|depth)\b/.test(text))
     return undefined;
-  if (NEGATED.test(text)) return undefined;
+  if (negated(key.quiz.question)) return undefined;
   const inner = /\b(?:inner|inside|internal|bore|lumen)\b/.test(text);
   const claim: EquivalenceClaim = {
     kind: 'equivalence',
@@ -108,10 +123,28 @@ function converted(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReadin
   return [{ claim, stance: 'asserted' }];
 }
 
+/** "Which thread must come out?", "Which one dissolves?": the chosen material's fate. */
+function kept(key: Keyed, focus: Span): KeyReading[] | undefined {
+  const fate = fateIn(textOf(key.quiz.question.items));
+  const named = materialsIn(key.chosen.items);
+  if (!fate || named.length !== 1 || negated(key.quiz.question)) return undefined;
+  const claim: PropertyClaim = {
+    kind: 'property',
+    construction: 'answer-key',
+    span: spanOf(key.quiz.question),
+    focus,
+    subject: named[0]!.id,
+    of: 'material',
+    property: fate.property,
+    has: true,
+  };
+  return [{ claim, stance: 'asserted' }];
+}
+
 /** "Which gauge has the pink hub?", "What colour is a 20 G cannula?" */
 function coloured(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReading[] | undefined {
   const question = key.quiz.question;
-  if (NEGATED.test(textOf(question.items))) return undefined;
+  if (negated(question)) return undefined;
   const asked = question.items.filter((item) => item.colour);
   const chosen = key.chosen.items.filter((item) => item.colour);
   const size = operandOf(asked.length === 1 ? key.chosen : question, scenes);
@@ -132,36 +165,49 @@ function coloured(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReading
   return [{ claim, stance: 'asserted' }];
 }
 
-const STATEMENTS =
-  /\b(?:which|what|select|choose|pick|tick|circle|mark)\b.*\b(?:statements?|true|correct|right|holds|false|incorrect|wrong|not)\b|\bcomplete\b|\bfinish\b/;
-
-/** "Which statement is true?": the chosen option asserts what it says; for "which is false" it is denied. */
-function statement(
-  key: Keyed,
-  focus: Span,
-  asked: readonly Item[],
-  scenes: readonly Scene[],
-): KeyReading[] | undefined {
-  const text = textOf(asked);
+/**
+ * Whatever else the question says: the stem and the chosen option are read as one sentence ("A pink cannula is" +
+ * "18 G"), or the option alone when it is a statement. For "which is false" the option is denied.
+ */
+function statement(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReading[] {
+  const { question } = key.quiz;
   const scene = sceneOf(scenes, key.chosen.read);
-  if (!scene || !STATEMENTS.test(text)) return undefined;
-  const stance: Stance = NEGATED.test(text) ? 'denied' : 'asserted';
-  const items = key.chosen.items;
-  const own: Scene = {
-    ...scene,
-    items,
-    before: [],
-    after: [],
-    context: [],
-    sentence: { items, start: key.chosen.span.start, end: key.chosen.span.end, close: '.' },
-  };
-  if (items.some((item) => item.word === 'not' || item.word === 'never')) return undefined;
-  const claims = CONSTRUCTIONS.flatMap((construction) =>
-    construction.read(own).map((reading) => reading.claim),
-  );
-  return claims
-    .slice(0, 1)
-    .map((claim) => ({ claim: { ...claim, focus, construction: 'answer-key' }, stance }));
+  if (!scene || key.chosen.items.some((item) => item.word === 'not' || item.word === 'never')) return [];
+  const stance: Stance = negated(question) ? 'denied' : 'asserted';
+  const span = spanOf(question);
+  const alone = readItemsAs(scene, key.chosen.items);
+  const found = alone.length > 0 || stance === 'denied' ? alone : readItemsAs(scene, joined(key));
+  return found.slice(0, 1).map((claim) => ({ claim: onKey(claim, focus, span), stance }));
+}
+
+/** The question without its mark, a colon, the option. */
+function joined({ quiz, chosen }: Keyed): Item[] {
+  const stem = quiz.question.items.filter((item) => item.word !== '?');
+  const last = stem.at(-1);
+  const link =
+    last && last.word !== 'is' && last.word !== 'are' && last.word !== ':'
+      ? [{ ...last, word: ':', kind: 'punctuation' as const }]
+      : [];
+  return [
+    ...stem,
+    ...link.map(({ start, end, word, kind }) => ({ start, end, word, kind, capital: false })),
+    ...chosen.items,
+  ];
+}
+
+function readItemsAs(scene: Scene, items: readonly Item[]): Claim[] {
+  const sentence = { items, start: 0, end: 0, close: '.' };
+  const { next: _, lead: __, ...rest } = scene;
+  const own: Scene = { ...rest, items, before: [], after: [], context: [], sentence };
+  return CONSTRUCTIONS.flatMap((construction) => construction.read(own).map((reading) => reading.claim));
+}
+
+/** The claim moved onto the key. Its word stands elsewhere, so no word is offered for swapping. */
+function onKey(claim: Claim, focus: Span, span: Span): Claim {
+  const moved = { ...claim, focus, span, construction: 'answer-key' };
+  if (moved.kind !== 'comparison') return moved;
+  const { word: _, ...rest } = moved;
+  return rest;
 }
 
 const FIRST = /\b(?:first|former)\b/;

@@ -1,7 +1,7 @@
 /** Finds which choice a note marks as right: a marked option, a line "Answer: B", or an answer key further down. */
 import type { Note } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
-import { type Piece, piece, type Quiz } from './collect.ts';
+import { markerNumber, type Piece, piece, type Quiz } from './collect.ts';
 
 export interface Keyed {
   readonly quiz: Quiz;
@@ -85,7 +85,7 @@ function answerTable(note: Note, reads: readonly Read[]): ReadonlyMap<number, En
     }
     const opening = read.passage.list?.ordered ? OPENING_LETTER.exec(read.passage.text) : null;
     if (opening && read.passage.list)
-      table.set(read.passage.list.index + 1, {
+      table.set(markerNumber(note, read) ?? 0, {
         letter: opening[1]!.toLowerCase(),
         at: piece(read, 0, opening[0].length),
       });

@@ -132,6 +132,10 @@ function joinDegrees(items: Item[]): Item[] {
     if (next.magnitude?.degree === 'plain') {
       const sign = degree.sign === 1 ? next.magnitude.sign : flip(next.magnitude.sign);
       next.magnitude = { ...next.magnitude, degree: degree.degree, sign };
+    } else if (!item.magnitude && rate(items, i)) {
+      item.magnitude = { axis: 'flow', sign: degree.sign, degree: degree.degree };
+    } else if (!item.magnitude && stretched(items, i)) {
+      item.magnitude = { axis: 'outer', sign: degree.sign, degree: degree.degree };
     } else if (!item.magnitude) {
       const noun = items.slice(i + 1, i + 4).find((near) => near.kind === 'word' && near.axisNoun);
       if (noun?.axisNoun && noun.axisNoun.axis !== 'number')
@@ -140,6 +144,19 @@ function joinDegrees(items: Item[]): Item[] {
   }
   return items;
 }
+
+/** "more fluid a minute", "more per minute". */
+const rate = (items: readonly Item[], i: number) =>
+  items
+    .slice(i + 1, i + 5)
+    .some((near) => ['minute', 'minutes', 'second', 'hour', 'volume'].includes(near.word));
+
+/** "stretches the meatus a bit more". */
+const stretched = (items: readonly Item[], i: number) =>
+  items
+    .slice(Math.max(0, i - 6), i)
+    .some((near) => /^(?:stretch|stretches|dilates?|distends?)$/.test(near.word)) &&
+  !items.slice(i + 1, i + 3).some((near) => near.kind === 'word' && near.axisNoun);
 
 const DEGREE_WORDS: ReadonlyMap<string, { sign: 1 | -1; degree: Degree }> = new Map([
   ['more', { sign: 1, degree: 'comparative' }],

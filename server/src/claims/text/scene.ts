@@ -31,6 +31,8 @@ export interface Scene {
   readonly option?: boolean;
   /** Stands where statements are marked true or false. */
   readonly truthItem?: boolean;
+  /** The key beside such a statement, when it stands apart from its text. */
+  readonly key?: 'true' | 'false';
 }
 
 /** A group of neighbouring sizes: "14, 16 or 18 Fr" is one. */

@@ -40,8 +40,10 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read): Scene[
   const around = surroundings(reads, read);
   const headings = passage.path.map((index) => (note.passages[index]?.text ?? '').toLowerCase());
   const system = systemOf(reads, read, headings);
-  const option = isOption(read, around.lead);
+  const heading = headingAbove(note, reads, read);
+  const option = isOption(read, around.lead, heading);
   const truth = isTruthItem(read, around.lead, headings);
+  const key = truthKey(note, reads, read, truth);
   const next = nextSentence(reads, read);
   return sentences.map((sentence, i) => ({
     note,
@@ -58,6 +60,7 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read): Scene[
     ...(around.lead ? { lead: around.lead } : {}),
     ...(option ? { option } : {}),
     ...(truth ? { truthItem: true } : {}),
+    ...(key ? { key } : {}),
   }));
 }
 
@@ -117,12 +120,25 @@ function systemsOf(items: readonly Item[]): Set<System> {
   return found;
 }
 
-/** A lettered or listed choice under a question. Keyed choices are read by `keys.ts` instead. */
-function isOption(read: Read, lead: Sentence | undefined): boolean {
-  if (LETTERED.test(read.passage.text) && read.passage.list === undefined)
-    return multiLettered(read.passage.text);
-  if (!read.passage.list || !lead) return false;
-  return lead.close === '?' || OPTION_LEAD.test(wordsOf(lead));
+/** Text of the heading when this passage's list stands right below it. */
+function headingAbove(note: Note, reads: readonly Read[], read: Read): string {
+  const { passage } = read;
+  if (!passage.list) return '';
+  const first = reads[passage.index - passage.list.index - 1]?.passage;
+  return first?.kind === 'heading' && first.index === passage.path.at(-1)
+    ? (note.passages[first.index]?.text ?? '')
+    : '';
+}
+
+/** A lettered or listed choice under a question that is not ticked. Keyed choices are read by `quiz` instead. */
+function isOption(read: Read, lead: Sentence | undefined, heading: string): boolean {
+  const { list, text } = read.passage;
+  if (!list) return LETTERED.test(text) && multiLettered(text);
+  if (list.checked === true) return false;
+  if (LETTERED.test(text) && list.checked === undefined) return true;
+  if (list.checked === false && /\?\s*$/.test(heading)) return true;
+  if (OPTION_LEAD.test(heading.toLowerCase()) || /\?\s*$/.test(heading)) return true;
+  return lead !== undefined && (lead.close === '?' || OPTION_LEAD.test(wordsOf(lead)));
 }
 
 const LETTERED = /^\(?[A-Ea-e][).]\s/;
@@ -134,7 +150,45 @@ const TRUTH = /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false)\b/;
 function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly string[]): boolean {
   return (
     TRUTH.test(read.passage.text.toLowerCase()) ||
+    BOXES.test(read.passage.text) ||
     (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
-    headings.some((heading) => TRUTH.test(heading))
+    headings.some((heading) => TRUTH.test(heading)) ||
+    read.passage.cell !== undefined
   );
+}
+
+const BOXES = /^true\s*\/\s*\[([ xX])\]\s*false\b/i;
+
+/** A key that stands beside the statement: ticked boxes, a letter in front, or the row's cell. */
+function truthKey(
+  note: Note,
+  reads: readonly Read[],
+  read: Read,
+  truth: boolean,
+): 'true' | 'false' | undefined {
+  if (!truth) return undefined;
+  const boxes = BOXES.exec(read.passage.text);
+  if (boxes) {
+    const second = boxes[1] !== ' ';
+    return read.passage.list?.checked === second ? undefined : second ? 'false' : 'true';
+  }
+  if (read.passage.cell) return cellKey(note, reads, read);
+  const front = /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
+  return front ? (front[1]!.startsWith('T') ? 'true' : 'false') : undefined;
+}
+
+/** "True" or "F" alone in another cell of the row, under a header that says it is the answer. */
+function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'false' | undefined {
+  const { cell } = read.passage;
+  const table = cell && note.tables[cell.table];
+  if (!cell || !table || cell.row === 0) return undefined;
+  for (const [column, index] of (table.rows[cell.row] ?? []).entries()) {
+    const head = reads[table.rows[0]?.[column] ?? -1]?.passage.text ?? '';
+    const text = reads[index]?.passage.text.trim().toLowerCase() ?? '';
+    if (column === cell.column || !/\b(?:key|answers?|true|t\/f|t or f|correct|verdict)\b/i.test(head))
+      continue;
+    if (/^(?:true|t)$/.test(text)) return 'true';
+    if (/^(?:false|f)$/.test(text)) return 'false';
+  }
+  return undefined;
 }

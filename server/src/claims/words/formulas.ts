@@ -22,6 +22,19 @@ const fr = (id: string, says: string, holds: boolean): FormulaRow => ({
   sources: ['UCUM', 'ISO20696'],
 });
 
+const sheath: Omit<FormulaRow, 'id' | 'says' | 'true'> = {
+  system: 'french',
+  holds: 'A sheath is sized by what it accepts: its French is the inner diameter, and the outside is larger',
+  standard: 'teaching sources on introducer sheaths',
+  sources: ['thoracic', 'learnir', 'irblog'],
+};
+const tube: Omit<FormulaRow, 'id' | 'says' | 'true'> = {
+  system: 'tube-id',
+  holds: 'A single-lumen tracheal tube is sized by its inner diameter in millimetres',
+  standard: 'airway size references',
+  sources: ['ett', 'gupta'],
+};
+
 export const FORMULAS: readonly FormulaRow[] = [
   fr('mm-is-french-over-3', 'millimetres are French divided by 3', true),
   fr('mm-is-french-times-3', 'millimetres are French multiplied by 3', false),
@@ -29,10 +42,15 @@ export const FORMULAS: readonly FormulaRow[] = [
   fr('french-is-mm-over-3', 'French is millimetres divided by 3', false),
   fr('french-over-other', 'millimetres are French divided by a number other than 3', false),
   fr('french-times-other', 'French is millimetres multiplied by a number other than 3', false),
+  fr('french-plus', 'French and millimetres differ by a number added', false),
   fr('french-is-circumference', 'French is the circumference in millimetres', false),
   fr('french-is-diameter-mm', 'French is the diameter in millimetres', false),
   fr('french-is-radius', 'French is three times the radius', false),
   fr('french-is-inner', 'French measures the inner diameter', false),
+  { id: 'sheath-is-outer', says: 'the French of a sheath is its outer diameter', true: false, ...sheath },
+  { id: 'sheath-is-inner', says: 'the French of a sheath is its inner diameter', true: true, ...sheath },
+  { id: 'tube-is-outer', says: 'a tracheal tube is sized by its outer diameter', true: false, ...tube },
+  { id: 'tube-is-inner', says: 'a tracheal tube is sized by its inner diameter', true: true, ...tube },
   {
     id: 'gauge-is-inner',
     system: 'needle-gauge',

@@ -1,0 +1,60 @@
+/** What a list asserts by its order: items under "from thick to thin:" must run that way. */
+import type { Note } from '../notes/model.ts';
+import { orderCue } from './constructions/order.ts';
+import type { Claim, Operand, OrderClaim } from './model.ts';
+import type { Read } from './text/scenes.ts';
+
+export function readLists(note: Note, reads: readonly Read[]): Claim[] {
+  const lists = new Map<number, Read[]>();
+  for (const read of reads) {
+    const { list } = read.passage;
+    if (!list || list.checked !== undefined || isContinuation(lists.get(list.list), read)) continue;
+    lists.set(list.list, [...(lists.get(list.list) ?? []), read]);
+  }
+  return [...lists.values()].flatMap((items) => readList(note, reads, items));
+}
+
+/** A second paragraph of the same item. */
+const isContinuation = (seen: readonly Read[] | undefined, read: Read) =>
+  seen?.at(-1)?.passage.list?.index === read.passage.list?.index;
+
+function readList(note: Note, reads: readonly Read[], items: readonly Read[]): OrderClaim[] {
+  const first = items[0];
+  const cue = first && orderCue(leadItems(note, reads, first));
+  if (!cue || items.length < 3) return [];
+  const operands = items.map(leading);
+  if (operands.some((operand) => operand === undefined)) return [];
+  const all = operands as Operand[];
+  const span = { start: all[0]!.span.start, end: all.at(-1)!.span.end };
+  return [
+    { kind: 'order', construction: 'list', span, focus: span, items: all, axis: cue.axis, runs: cue.runs },
+  ];
+}
+
+/** The last sentence of the lead-in, or the heading right above, when the list has nothing else before it. */
+function leadItems(note: Note, reads: readonly Read[], first: Read): Read['items'] {
+  const lead = first.passage.list?.leadIn;
+  if (lead !== undefined) {
+    const sentence = reads[lead]?.sentences.at(-1);
+    return sentence && !sentence.items.some((item) => item.kind === 'size') ? sentence.items : [];
+  }
+  const above = reads[first.passage.index - 1];
+  return above?.passage.kind === 'heading' && note.passages[first.passage.path.at(-1) ?? -1] === above.passage
+    ? above.items
+    : [];
+}
+
+/** The size that opens an item, and the only one in it. */
+function leading(read: Read): Operand | undefined {
+  const sized = read.items.filter((item) => item.mention && item.mention.kind !== 'ambiguous');
+  const mention = sized[0]?.mention;
+  if (!mention || sized.length !== 1 || mention.sizes.length !== 1 || read.items.indexOf(sized[0]!) > 3)
+    return undefined;
+  return {
+    sizes: mention.sizes,
+    mentions: [mention],
+    span: mention.source,
+    ...(mention.device ? { device: mention.device } : {}),
+    ...(mention.material ? { material: mention.material } : {}),
+  };
+}

@@ -1,0 +1,22 @@
+/** What is said to become of a thread in the body: it stays until somebody takes it out, or it goes by itself. */
+
+const GOES =
+  /\b(?:(?:never|not) (?:have|need) to (?:be )?(?:remove|come out|take)|no (?:removal|suture removal)|goes? away (?:by itself|on its own)|(?:gone|disappears?|melts? away) (?:in|within|by itself|on its own|after)|dissol(?:ve|ves|ving) (?:by|on|in|within|over|after)|(?:it|body|tissue|thread|suture|which|that|they) (?:slowly |completely |fully )?(?:absorbs?|dissolves?)|(?:is|are|gets|be) (?:slowly |completely |fully )?(?:absorbed|resorbed|hydroly[sz]ed)|need(?:s)? not come out|(?:does|do) not need (?:removing|removal|to be removed)|there is nothing to (?:remove|take out))\b/;
+const STAYS =
+  /\b(?:(?:needs?|has|have|got) (?:to )?(?:come out|be (?:taken out|removed)|removal|removing)|(?:stays?|remains?)(?: in)? (?:until|till) (?:you|we|somebody|someone|the nurse|it is|they are) (?:takes?|cuts?|removes?|taken|removed|cut)|(?:stays?|remains?) (?:in )?(?:for good|forever|for life|permanently)|(?:will|does|do) (?:not|never) (?:absorb|dissolve)|(?:is|are) (?:not|never) (?:absorbed|resorbed)|never (?:absorbs?|dissolves?|absorbed)|won't (?:absorb|dissolve)|doesn't (?:absorb|dissolve)|take (?:it|them)(?: all)? out|come back to have (?:it|them) (?:out|removed))\b/;
+
+export interface Fate {
+  readonly property: 'absorbable:yes' | 'absorbable:no';
+  /** Offset of the words in the text given. */
+  readonly at: number;
+}
+
+/** The fate that a stretch of lower-case words gives a thread, when it gives just one. */
+export function fateIn(text: string): Fate | undefined {
+  const stays = STAYS.exec(text);
+  const rest = stays ? text.replace(stays[0], ' '.repeat(stays[0].length)) : text;
+  const goes = GOES.exec(rest);
+  if (stays && goes) return undefined;
+  const hit = stays ?? goes;
+  return hit ? { property: stays ? 'absorbable:no' : 'absorbable:yes', at: hit.index } : undefined;
+}

@@ -14,7 +14,7 @@ export const gaugeAfter: Notation = {
   about:
     'Needles, over-needle cannulas: the number, then G, ga or gauge; lists and ranges may share one unit.',
   system: 'needle-gauge',
-  pattern: `${BEFORE}#?(?:${series(NUMBER)})${UNIT}\\+?${AFTER}`,
+  pattern: `${BEFORE}#?(?:${series(NUMBER)})${UNIT}\\+?${AFTER}(?![\\s]?fr(?:ench)?(?![a-z]))`,
   anyCase: true,
   read: (text) => readSeries(text, DIGITS, plausible),
   examples: [

@@ -1,7 +1,7 @@
 /** "G18", "gauge 18", "calibre 20". */
 import { DIGITS } from '../../server/src/mentions/words/numbers.ts';
 import type { Notation } from './model.ts';
-import { AFTER, BEFORE, readSeries, series } from './series.ts';
+import { AFTER_NUMBER, BEFORE, readSeries, series } from './series.ts';
 
 const NUMBER = '[0-9]{1,2}';
 const plausible = (value: number): boolean => value >= 7 && value <= 40;
@@ -11,7 +11,7 @@ export const gaugeBefore: Notation = {
   title: 'Gauge before the number',
   about: 'The unit first: G18, gauge 18; Spanish and French calibre 18, German Größe follows the number.',
   system: 'needle-gauge',
-  pattern: `${BEFORE}(?:g|(?:gauge|gage|calibre|jauge)s?[\\s](?:sizes?[\\s])?)(?:${series(NUMBER)})${AFTER}`,
+  pattern: `${BEFORE}(?:g|(?:gauge|gage|calibre|jauge)s?[\\s](?:sizes?[\\s])?)(?:${series(NUMBER)})${AFTER_NUMBER}`,
   anyCase: true,
   read: (text) => readSeries(text, DIGITS, plausible, 'before'),
   examples: ['G18', 'gauge 18', 'calibre 20', 'gauge 18 or 20'],

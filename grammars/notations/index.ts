@@ -9,7 +9,7 @@ import { centimetres, micrometres, millimetres, millimetresSpoken } from './mill
 import type { Notation } from './model.ts';
 import { numbered, numberedSpoken } from './numbered.ts';
 import { hegar, tubeInner } from './tubes.ts';
-import { uspDashed, uspSlip, uspSpoken, uspWritten } from './usp-zeros.ts';
+import { uspDashed, uspNamed, uspSlip, uspSpoken, uspWritten } from './usp-zeros.ts';
 import { wireDigits, wireInches, wireSpoken } from './wire-inches.ts';
 
 export type { Item, Notation } from './model.ts';
@@ -33,6 +33,7 @@ export const NOTATIONS: readonly Notation[] = [
   metricAfter,
   gaugeBefore,
   frenchBefore,
+  uspNamed,
   uspDashed,
   uspWritten,
   uspSpoken,

@@ -60,9 +60,10 @@ const UNIT_WORDS = '(?:millimeters?|millimetres?)';
 export const millimetresSpoken: Notation = {
   id: 'millimetres-spoken',
   title: 'Millimetres in words',
-  about: 'Three millimeters, one point eight millimeters, nine tenths of a millimeter, half a millimetre.',
+  about:
+    'Three millimeters, one point eight millimeters, nine tenths of a millimeter. A third of a millimetre is the step of a scale, no size.',
   system: 'millimetre',
-  pattern: `${BEFORE}(?:${WORD_NUMBER}(?:[\\s-]point(?:[\\s-](?:oh|${WORD_NUMBER})){1,3})?(?:[\\s-]and[\\s-]a[\\s-](?:half|quarter))?[\\s-]${UNIT_WORDS}|(?:a|one|two|three|four|five|six|seven|eight|nine)[\\s-](?:half|third|quarter|tenth|hundredth)s?[\\s]of[\\s]a[\\s]${UNIT_WORDS}|half[\\s]a[\\s]${UNIT_WORDS}|(?:a|one)[\\s]${UNIT_WORDS}[\\s]and[\\s]a[\\s](?:half|quarter))${AFTER}`,
+  pattern: `${BEFORE}(?:${WORD_NUMBER}(?:[\\s-]point(?:[\\s-](?:oh|${WORD_NUMBER})){1,3})?(?:[\\s-]and[\\s-]a[\\s-](?:half|quarter))?[\\s-]${UNIT_WORDS}|(?:two|three|four|five|six|seven|eight|nine)[\\s-](?:third|quarter|tenth|hundredth)s[\\s]of[\\s]a[\\s]${UNIT_WORDS}|(?:a|one)[\\s]${UNIT_WORDS}[\\s]and[\\s]a[\\s](?:half|quarter))${AFTER}`,
   anyCase: true,
   read: readSpokenMillimetres,
   examples: [
@@ -71,7 +72,7 @@ export const millimetresSpoken: Notation = {
     'nine tenths of a millimeter',
     'half a millimetre',
   ],
-  counterExamples: ['millimeters'],
+  counterExamples: ['millimeters', 'a third of a millimetre', 'half a millimetre'],
 };
 
 function readSpokenMillimetres(text: string): readonly Item[] {
@@ -81,10 +82,9 @@ function readSpokenMillimetres(text: string): readonly Item[] {
   ];
   const part = /^([a-z]+)[\s-](half|third|quarter|tenth|hundredth)s?[\s]of/.exec(lower);
   if (part) {
-    const count = part[1] === 'a' ? 1 : (readNumber(part[1]!)?.value ?? 1);
+    const count = readNumber(part[1]!)?.value ?? 1;
     return item(Number((count / PARTS[part[2]!]!).toPrecision(6)), part[2] === 'hundredth' ? 2 : 1);
   }
-  if (/^half[\s]a/.test(lower)) return item(0.5, 1);
   const more = /^(?:a|one)[\s]millimet(?:er|re)[\s]and[\s]a[\s](half|quarter)$/.exec(lower);
   if (more) return item(more[1] === 'half' ? 1.5 : 1.25, more[1] === 'half' ? 1 : 2);
   const read = readNumber(lower.replace(/[\s-]millimet(?:er|re)s?$/, ''));

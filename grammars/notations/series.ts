@@ -3,9 +3,12 @@ import { readNumber } from '../../server/src/mentions/words/numbers.ts';
 import type { Item } from './model.ts';
 
 /** Before a number: no digit, letter, point, slash or sign that would make it part of something else. */
-export const BEFORE = '(?<![0-9A-Za-zÀ-ÿ.,/⁄°$€£#_−-])';
+export const BEFORE = '(?<![0-9A-Za-zÀ-ÿ.,°$€£#_−-])(?<![0-9][/⁄])';
 /** After a unit. */
 export const AFTER = '(?![0-9A-Za-zÀ-ÿ_]|-?[A-Z][0-9])';
+
+/** After a number that ends a notation: it is not the head of a longer one ("4" of "4-0"). */
+export const AFTER_NUMBER = '(?![0-9A-Za-zÀ-ÿ_%°]|[.,:][0-9]|[-‐‑–−/⁄][0-9])';
 
 /** Space inside a size: plain, no-break, narrow no-break, thin. At most a line break. */
 export const GAP = '[\\s]?';

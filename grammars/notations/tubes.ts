@@ -1,7 +1,7 @@
 /** Tracheal tubes by inner diameter: "7.5 ID", "ID 7.5", "Hegar 8". */
 import { DIGITS } from '../../server/src/mentions/words/numbers.ts';
 import type { Notation } from './model.ts';
-import { AFTER, BEFORE, readSeries } from './series.ts';
+import { AFTER, AFTER_NUMBER, BEFORE, readSeries } from './series.ts';
 
 const NUMBER = '[0-9]{1,2}(?:[.,][0-9])?';
 
@@ -23,7 +23,7 @@ export const hegar: Notation = {
   title: 'Hegar number',
   about: 'Dilators by Hegar number, which is the diameter in millimetres.',
   system: 'hegar',
-  pattern: `${BEFORE}hegar[\\s](?:(?:no\\.|number|size|dilators?)[\\s])?${NUMBER}${AFTER}`,
+  pattern: `${BEFORE}hegar[\\s](?:(?:no\\.|number|size|dilators?)[\\s])?${NUMBER}${AFTER_NUMBER}`,
   anyCase: true,
   read: (text) => readSeries(text, DIGITS, (value) => value >= 1 && value <= 30, 'before'),
   examples: ['Hegar 8', 'Hegar no. 10'],

@@ -1,7 +1,7 @@
 /** USP sizes with zeros: "2-0", "3/0", "#2-0", "4-O", "00", "three-oh", "double zero". */
 import { wordValue } from '../../server/src/mentions/words/numbers.ts';
 import type { Item, Notation } from './model.ts';
-import { AFTER, BEFORE } from './series.ts';
+import { AFTER, AFTER_NUMBER, BEFORE, readSeries, series } from './series.ts';
 
 const DASH = '[-‐‑‒–−/⁄]';
 const one = (text: string, rank: number, decimals = 0, spoken = false): readonly Item[] => [
@@ -13,14 +13,14 @@ export const uspDashed: Notation = {
   title: 'USP number and zero',
   about: 'The number of zeros, a dash or slash, a zero: 3-0 is 000. 1-0 is written for 0.',
   system: 'usp',
-  pattern: `(?<![0-9A-Za-zÀ-ÿ.,:⁄°$€£_−-])#?(?:9/10|1[0-2]|[1-9])${DASH}[0Oo](?![0-9A-Za-zÀ-ÿ_]|[.,:][0-9]|[-‐‑–][0-9A-Za-z]|[/][1-9])`,
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,:⁄°$€£_−-])#?(?:9/10|(?:1[0-9]|20|[1-9])(?:[.][0-9])?)${DASH}[0Oo](?![0-9A-Za-zÀ-ÿ_]|[.,:][0-9]|[-‐‑–][0-9A-Za-z]|[/][1-9])`,
   anyCase: false,
   read: (text) => {
-    const half = /9\/10/.test(text);
-    return one(text, half ? -9 : 1 - Number(/[0-9]+/.exec(text)![0]));
+    const zeros = /9\/10/.test(text) ? '10' : /[0-9]+(?:[.][0-9])?/.exec(text)![0];
+    return one(text, Number((1 - Number(zeros)).toPrecision(6)), zeros.includes('.') ? 1 : 0);
   },
   examples: ['2-0', '3/0', '#2-0', '4-O', '10-0', '2–0'],
-  counterExamples: ['12-05', '0,1-0,5', '3-0-1', '13-0'],
+  counterExamples: ['12-05', '0,1-0,5', '3-0-1', '21-0'],
 };
 
 export const uspWritten: Notation = {
@@ -52,6 +52,18 @@ export const uspSpoken: Notation = {
   },
   examples: ['three-oh', 'two aught', 'four nought', 'double zero', 'triple zero', 'two zero'],
   counterExamples: ['oh-three-five', 'clip two-oh-one'],
+};
+
+export const uspNamed: Notation = {
+  id: 'usp-named',
+  title: 'USP before the size',
+  about: 'USP said before a whole number: USP 5, USP 1 and 2.',
+  system: 'usp',
+  pattern: `${BEFORE}USP[\\s](?:sizes?[\\s])?(?:${series('[0-9]{1,2}', 4)})${AFTER_NUMBER}`,
+  anyCase: false,
+  read: (text) => readSeries(text, '[0-9]{1,2}', (value) => value <= 10, 'before'),
+  examples: ['USP 5', 'USP size 1', 'USP 1 or 2'],
+  counterExamples: ['USP 861', 'USP 3-0'],
 };
 
 export const uspSlip: Notation = {

@@ -6,8 +6,10 @@ import type { Context, Mention } from './model.ts';
 import { joinRanges } from './ranges.ts';
 import { type Candidate, scan } from './scan.ts';
 import { type Scene, type Surroundings, sentenceIndex, survey } from './scene.ts';
-import { LENGTHS, lengthRule, RULES } from './sense/decide.ts';
-import { type Place, placeOf } from './sense/place.ts';
+import { LENGTHS, RULES } from './sense/decide.ts';
+import { companyOf, type LengthSystem, lengthSense, tubeLength } from './sense/length.ts';
+import { type Place, placeOf, wider } from './sense/place.ts';
+import { size, type Verdict } from './sense/verdict.ts';
 
 /** Sorted by passage and span. Never throws; linear in the length of the note. */
 export function findMentions(note: Note, context: Context = {}): Mention[] {
@@ -38,16 +40,39 @@ function passageMentions(around: Surroundings, scene: Scene): Mention[] {
     const system = LENGTHS[candidate.notation.id];
     if (!system) return [];
     const place = placeOf(around, scene, candidate);
-    const verdict = lengthRule(
-      place,
-      matched(scene, candidate),
-      system,
-      sized.has(sentenceIndex(scene, candidate.span.start)) || rowSized(place),
-    );
-    return mentionOf(place, candidate, verdict) ?? [];
+    return mentionOf(place, candidate, lengthVerdict(place, candidate, system, sized)) ?? [];
   });
   return inOrder([...first, ...lengths]);
 }
+
+/** A length: a tracheal tube's number, a diameter, a needle's reach, or nothing. */
+function lengthVerdict(
+  place: Place,
+  candidate: Candidate,
+  system: LengthSystem,
+  sized: ReadonlySet<number>,
+): Verdict {
+  const match = matched(place.scene, candidate);
+  if (system === 'millimetre' && tubeLength(place, candidate.item.values, tubesAround(place)))
+    return size('tube-id', 'tube-in-mm', match);
+  const company = companyOf(place.scene, candidate.span.start, sized, sizedBefore(place));
+  return lengthSense(place, match, system, rowSized(place) ? { ...company, sentence: true } : company);
+}
+
+const tubesAround = (place: Place): boolean =>
+  [place.scene, ...wider(place)].some((scene) => scene.devices.some((hit) => hit.means === 'tracheal-tube'));
+
+/** In short answers and options the size stands in the passage before. */
+function sizedBefore(place: Place): boolean {
+  const { passage } = place.scene;
+  const question = passage.list?.leadIn ?? passage.list?.parent ?? passage.path.at(-1);
+  const before = [place.around.scenes[passage.index - 1], place.around.scenes[question ?? -1]];
+  return (
+    passage.text.length < 80 && before.some((scene) => scene && SIZED.test(scene.passage.text.slice(-400)))
+  );
+}
+
+const SIZED = /[0-9]\s?-?(?:G|Fr|F|Ch)\b|[0-9]-0\b|gauge|French|diameter|across/;
 
 const matched = (scene: Scene, candidate: Candidate): string =>
   scene.passage.text.slice(candidate.match.start, candidate.match.end);

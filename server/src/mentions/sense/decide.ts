@@ -1,9 +1,8 @@
 /** Hands each candidate to the rule of its notation. */
-import type { System } from '../../sizes/model.ts';
 import type { Candidate } from '../scan.ts';
 import { frenchSense } from './french.ts';
 import { gaugeSense } from './gauge.ts';
-import { lengthSense } from './length.ts';
+import type { LengthSystem } from './length.ts';
 import { numberedSense } from './numbered.ts';
 import type { Place } from './place.ts';
 import { metricSense, slipSense, threadSense } from './suture.ts';
@@ -45,7 +44,7 @@ export const RULES: Readonly<Record<string, Rule>> = {
 };
 
 /** Notations of lengths: judged after the rest, since a size beside them decides. */
-export const LENGTHS: Readonly<Record<string, System & ('millimetre' | 'inch')>> = {
+export const LENGTHS: Readonly<Record<string, LengthSystem>> = {
   millimetres: 'millimetre',
   centimetres: 'millimetre',
   micrometres: 'millimetre',
@@ -53,10 +52,3 @@ export const LENGTHS: Readonly<Record<string, System & ('millimetre' | 'inch')>>
   inches: 'inch',
   'inches-spoken': 'inch',
 };
-
-export const lengthRule = (
-  place: Place,
-  match: string,
-  system: 'millimetre' | 'inch',
-  sized: boolean,
-): Verdict => lengthSense(place, match, system, sized);

@@ -40,7 +40,7 @@ export function fits(system: System, device: Device): boolean {
 }
 
 const BOUNDS: Readonly<Record<System, readonly [number, number]>> = {
-  usp: [-11, 10],
+  usp: [-19, 10],
   'ep-metric': [0.01, 12],
   'needle-gauge': [7, 40],
   'wire-gauge': [7, 40],

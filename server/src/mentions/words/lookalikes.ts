@@ -24,7 +24,11 @@ export const PATIENT =
 
 /** What a length may measure that is no size: wounds, depths, distances, people, pictures. */
 export const OTHER_LENGTH =
-  /\b(?:wounds?|lacerations?|lacs?|incisions?|cuts?|scars?|gash|tears?|defects?|deep|depth|insert(?:ed|ion)?|advance[ds]?|advancing|withdraw[ns]?|pull(?:ed)? back|distance|apart|spac(?:ed|ing)|intervals?|from the|away|margins?|edges?|above|below|lesions?|stones?|tumou?rs?|polyps?|pupils?|nodules?|cysts?|mass(?:es)?|bites?|tall|height|taped at|at the (?:lips?|teeth|gums?|nares|nostril|skin)|lips?|teeth|marks?|past|beyond|tails?|slack|loops?|swelling|bruise|haematoma|hematoma|ulcers?|burns?|strips?|gauze|dressing|tape|ruler|paper|screen|from skin|hg|thickness of (?:fat|skin)|stump|drain(?:ed)? out|gap|ears?)\b/i;
+  /\b(?:wounds?|lacerations?|lacs?|incisions?|cuts?|scars?|gash|tears?|defects?|deep|depth|insert(?:ed|ion)?|advance[ds]?|advancing|withdraw[ns]?|pull(?:ed)? back|distance|apart|spac(?:ed|ing)|intervals?|from the (?:edge|margin|tip|skin|limbus|lips?|hub|heel|midline|wound|end|apex)|away|margins?|edges?|above|below|lesions?|stones?|tumou?rs?|polyps?|pupils?|nodules?|cysts?|mass(?:es)?|bites?|tall|height|taped at|at the (?:lips?|teeth|gums?|nares|nostril|skin)|lips?|teeth|marks?|past|beyond|tails?|slack|loops?|swelling|bruise|haematoma|hematoma|ulcers?|burns?|strips?|gauze|dressing|tape|ruler|paper|screen|from skin|hg|thickness of (?:fat|skin)|stump|drain(?:ed)? out|gap|ears?|posterior|anterior|behind|lateral|medial|distal|proximal|cephalad|inferior|superior|caudal|stricture|fenestration|length of|active|every|increment\w*|by [0-9]|rectus|fascia)\b/i;
+
+/** Right after a length: where on the body it is measured. */
+export const ELSEWHERE =
+  /^\s?(?:posterior|anterior|behind|lateral|medial|distal|proximal|deep|above|below|from (?:the|each)|apart|away|long (?:wound|incision|cut|laceration))\b/i;
 
 /** What says that a length is a size. */
 export const DIAMETER =

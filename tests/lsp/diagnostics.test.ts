@@ -48,7 +48,9 @@ test('a client without pull gets findings pushed, and none any more when the not
   client = await startClient({ capabilities: {} });
   const pushed: PublishDiagnosticsParams[] = [];
   const arrived = (count: number) => expect.poll(() => pushed.length, { timeout: 5000 }).toBe(count);
-  client.connection.onNotification('textDocument/publishDiagnostics', (params) => pushed.push(params));
+  client.connection.onNotification('textDocument/publishDiagnostics', (params: PublishDiagnosticsParams) => {
+    pushed.push(params);
+  });
   const uri = client.open(WRONG);
   await arrived(1);
   expect(pushed[0]).toMatchObject({ uri, version: 1 });

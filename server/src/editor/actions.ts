@@ -16,13 +16,15 @@ export interface Action {
   readonly edits: readonly Edit[];
   /** The finding it mends. */
   readonly finding?: Finding;
+  /** A mark with a reason stands here; a client may ask for the reason before it is written. */
+  readonly reasonAt?: number;
   /** True for the one obvious fix. */
   readonly preferred?: boolean;
 }
 
 /** Everything that can be done about what touches the span. */
 export const actionsIn = (analysis: Analysis, span: Span): Action[] => [
-  ...findingsIn(analysis, span).flatMap(fixesOf),
+  ...findingsIn(analysis, span).flatMap((finding) => [...fixesOf(finding), ...leaveIn(analysis, finding)]),
   ...analysis.mentions.filter((mention) => meets(mention.source, span)).flatMap(conversionsOf),
 ];
 
@@ -34,6 +36,33 @@ const fixesOf = (finding: Finding): Action[] =>
     finding,
     ...(fix.safety === 'safe' ? { preferred: true } : {}),
   }));
+
+/** Leaves an error in on purpose: a mark at the end of its line, still without its reason. */
+function leaveIn(analysis: Analysis, finding: Finding): Action[] {
+  if (finding.kind !== 'contradiction' || finding.deliberate !== undefined) return [];
+  const at = endOfLine(analysis.note.text, finding.span.end);
+  return [
+    {
+      title: 'Leave this error in on purpose …',
+      kind: 'quickfix',
+      edits: [{ span: { start: at, end: at }, text: markOf('') }],
+      finding,
+      reasonAt: at,
+    },
+  ];
+}
+
+/** The mark as written. A reason cannot end the comment early. */
+export const markOf = (reason: string): string =>
+  ` <!-- wrong on purpose: ${reason.replace(/\s+/g, ' ').replace(/--+>?/g, '–').trim()} -->`;
+
+/** Behind the last letter of the line; in a table row, inside its last cell. */
+function endOfLine(text: string, from: number): number {
+  let end = from;
+  while (end < text.length && text[end] !== '\n' && text[end] !== '\r') end++;
+  const line = text.slice(from, end).trimEnd();
+  return from + (line.endsWith('|') ? line.slice(0, -1).trimEnd() : line).length;
+}
 
 /** Systems worth writing beside a size; inches only where they are the trade's unit. */
 const TARGETS: readonly System[] = ['millimetre', 'french', 'ep-metric', 'usp', 'inch'];

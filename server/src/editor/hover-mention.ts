@@ -74,7 +74,7 @@ function answer(size: Size, mention: Mention, lens: Lens): string {
     whose(mention),
     outer && `${millimetres(outer)} outside`,
     inner && `${millimetres(inner)} inside`,
-    between(size),
+    between(size, lens),
   ];
   return parts.filter(Boolean).join(' · ');
 }
@@ -85,8 +85,8 @@ function whose(mention: Mention): string {
   return escapeMarkdown([material, device].filter((word) => word !== undefined).join(' '));
 }
 
-function between(size: Size): string {
-  const { thinner, thicker } = neighbours(size);
+function between(size: Size, lens: Lens): string {
+  const { thinner, thicker } = neighbours(size, lens);
   const words = [
     thicker && `thinner than ${escapeMarkdown(fullLabel(thicker))}`,
     thinner && `thicker than ${escapeMarkdown(fullLabel(thinner))}`,
@@ -162,10 +162,13 @@ const colours = (size: Size, mention: Mention): string[] =>
     ({ code, on }) => {
       const colour = colourOf(code, size.value);
       if (colour === undefined) return [];
-      const named = code.startsWith('ISO') ? `, ${code}` : '';
-      return [`${on}: ${colour.colours.join(' or ')} (${CONFIDENCE_WORDS[colour.confidence]}${named})`];
+      const by = [code.startsWith('ISO') ? code : '', doubtful(colour.confidence)].filter(Boolean).join(', ');
+      return [`${on}: ${colour.colours.join(' or ')}${by === '' ? '' : ` (${by})`}`];
     },
   );
+
+const doubtful = (confidence: Confidence): string =>
+  confidence === 'confirmed' ? '' : CONFIDENCE_WORDS[confidence];
 
 function intervals(sizes: readonly Size[], lens: Lens): Interval[] {
   return sizes

@@ -10,14 +10,16 @@ export function statementHover(statement: Statement): string {
 
 function headline(statement: Statement): string {
   const stance = STANCE_WORDS[statement.stance];
-  const says = `The text says: ${escapeMarkdown(statement.says)}`;
+  const says = escapeMarkdown(statement.says);
   if (stance !== '' && statement.stance !== 'denied') return `**${stance}.** ${says}`;
   const holds = statement.verdict === 'agrees' ? '' : `  \n${escapeMarkdown(statement.holds)}`;
   return `**${VERDICT_WORDS[statement.verdict]}.** ${says}${holds}`;
 }
 
+/** The rule and the values; what was read and the result are in the headline. */
 function values(steps: readonly Step[]): string {
-  return steps.map((step) => `- ${escapeMarkdown(step.text)}${doubt(step)}`).join('\n');
+  const shown = steps.filter((step) => step.label === 'value' || step.label === 'rule');
+  return shown.map((step) => `- ${escapeMarkdown(step.text)}${doubt(step)}`).join('\n');
 }
 
 const doubt = (step: Step): string =>

@@ -2,8 +2,9 @@
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { VERSION } from '../cli/version.ts';
 import { serve } from '../lsp/index.ts';
+import { disk } from './disk.ts';
 
 const transports = ['--stdio', '--node-ipc', '--socket', '--pipe'];
 if (!process.argv.some((argument) => transports.some((each) => argument.startsWith(each))))
   process.argv.push('--stdio');
-serve(createConnection(ProposedFeatures.all), { version: VERSION });
+serve(createConnection(ProposedFeatures.all), { version: VERSION, disk });

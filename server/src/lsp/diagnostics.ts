@@ -5,6 +5,7 @@ import type { Finding, Severity } from '../checks/model.ts';
 import { type Analysis, hash } from '../course/index.ts';
 import { docsOf } from './docs.ts';
 import { rangeOf } from './positions.ts';
+import type { Read } from './session.ts';
 import type { EditorSettings } from './settings.ts';
 
 const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
@@ -25,8 +26,10 @@ export function shown(analysis: Analysis, settings: EditorSettings): Finding[] {
   );
 }
 
-export function diagnosticsOf(document: TextDocument, findings: readonly Finding[]): Diagnostic[] {
-  return findings.map((finding) => diagnosticOf(document, finding));
+/** Diagnostics of a note; the same ones have the same id, so that a client that has them is told so. */
+export function report({ document, analysis, settings }: Read): { items: Diagnostic[]; resultId: string } {
+  const items = shown(analysis, settings).map((finding) => diagnosticOf(document, finding));
+  return { items, resultId: hash(JSON.stringify(items)) };
 }
 
 export function diagnosticOf(document: TextDocument, finding: Finding): Diagnostic {
@@ -62,6 +65,3 @@ function related(document: TextDocument, finding: Finding): Pick<Diagnostic, 're
 
 /** Spans in another note are offsets of a text that may not be open; the note itself is what matters. */
 const START = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
-
-/** Same diagnostics, same id: a client that has them is told so instead of getting them again. */
-export const resultId = (diagnostics: readonly Diagnostic[]): string => hash(JSON.stringify(diagnostics));

@@ -1,13 +1,12 @@
 /** Notes of the workspace that are not open: read through the client where it offers that, else from disk. */
 import type { Connection } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { analyse, type Settings } from '../course/index.ts';
-import type { Read } from './session.ts';
+import { type Analysis, analyse, type Settings } from '../course/index.ts';
 
 /** Lists and reads notes, by address. */
 export interface NoteSource {
   list(folders: readonly string[]): Promise<string[]>;
-  /** The text; null when the note is gone or cannot be read. */
+  /** The text; null when the file is gone or cannot be read. */
   read(uri: string): Promise<string | null>;
 }
 
@@ -20,27 +19,25 @@ export const fromClient = (connection: Connection): NoteSource => ({
   read: (uri) => connection.sendRequest<string | null>(READ_NOTE, { uri }),
 });
 
-interface Kept extends Read {
-  readonly settings: Settings;
+interface Saved {
+  readonly document: TextDocument;
+  readonly analysis: Analysis;
+  readonly by: Settings;
 }
 
 export class Notes {
   private source: NoteSource | undefined;
   private folders: readonly string[] = [];
   private listed: Promise<string[]> | undefined;
-  private readonly kept = new Map<string, Kept>();
+  private readonly kept = new Map<string, Saved>();
 
   constructor(disk: NoteSource | undefined) {
     this.source = disk;
   }
 
-  begin(folders: readonly string[], source: NoteSource | undefined): void {
+  begin(folders: readonly string[], source?: NoteSource): void {
     this.folders = folders;
     this.source = source ?? this.source;
-  }
-
-  setFolders(folders: readonly string[]): void {
-    this.folders = folders;
     this.listed = undefined;
   }
 
@@ -50,16 +47,21 @@ export class Notes {
     return this.listed;
   }
 
+  /** The text of any file; null when it cannot be read. */
+  async text(uri: string): Promise<string | null> {
+    return (await this.source?.read(uri).catch(() => null)) ?? null;
+  }
+
   /** A saved note, analysed once until it changes on disk. */
-  async read(uri: string, settings: Settings): Promise<Read | undefined> {
+  async read(uri: string, settings: Settings): Promise<Saved | undefined> {
     const known = this.kept.get(uri);
-    if (known?.settings === settings) return known;
-    const text = await this.source?.read(uri).catch(() => null);
-    if (text === undefined || text === null) return undefined;
+    if (known?.by === settings) return known;
+    const text = known?.document.getText() ?? (await this.text(uri));
+    if (text === null) return undefined;
     const document = TextDocument.create(uri, 'markdown', 0, text);
-    const kept = { document, settings, analysis: analyse(text, settings, uri) };
-    this.kept.set(uri, kept);
-    return kept;
+    const saved = { document, by: settings, analysis: analyse(text, settings, uri) };
+    this.kept.set(uri, saved);
+    return saved;
   }
 
   /** Forgets a note that changed on disk; the list too when it came or went. */

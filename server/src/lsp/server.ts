@@ -1,7 +1,6 @@
 /** One connection, start to end: what is offered, which handler answers what. */
 import {
   type Connection,
-  DidChangeConfigurationNotification,
   type InitializeParams,
   type InitializeResult,
   TextDocumentSyncKind,
@@ -16,6 +15,8 @@ import { offerRename } from './handlers/rename.ts';
 import { offerSelection } from './handlers/selection.ts';
 import { offerSymbols } from './handlers/symbols.ts';
 import { LEGEND, offerTokens } from './handlers/tokens.ts';
+import { offerWatching } from './handlers/watching.ts';
+import { offerWorkspaceDiagnostics } from './handlers/workspace-diagnostics.ts';
 import { fromClient, type NoteSource, Notes } from './notes.ts';
 import { Session } from './session.ts';
 
@@ -39,6 +40,8 @@ const OFFERS: readonly Offer[] = [
   offerReferences,
   offerRename,
   offerSelection,
+  offerWorkspaceDiagnostics,
+  offerWatching,
 ];
 
 /** Serves a client over the connection until it hangs up. */
@@ -46,8 +49,6 @@ export function serve(connection: Connection, host: Host): void {
   const session = new Session(connection, new Notes(host.disk));
   const guard = guardFor(connection);
   connection.onInitialize((params) => begin(session, host, params));
-  connection.onInitialized(() => listenToSettings(session));
-  connection.onDidChangeConfiguration(({ settings }) => session.take(settings?.sizewright));
   for (const offer of OFFERS) offer(session, guard);
   session.documents.listen(connection);
   connection.listen();
@@ -62,6 +63,8 @@ function begin(session: Session, host: Host, params: InitializeParams): Initiali
     folders,
     params.initializationOptions?.files === true ? fromClient(session.connection) : undefined,
   );
+  session.asksReasons = params.initializationOptions?.asksReasons === true;
+  session.course.begin(folders);
   return {
     serverInfo: { name: 'sizewright', version: host.version },
     capabilities: {
@@ -71,7 +74,7 @@ function begin(session: Session, host: Host, params: InitializeParams): Initiali
       diagnosticProvider: {
         identifier: 'sizewright',
         interFileDependencies: false,
-        workspaceDiagnostics: false,
+        workspaceDiagnostics: true,
       },
       codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite', FIX_ALL] },
       inlayHintProvider: true,
@@ -85,11 +88,4 @@ function begin(session: Session, host: Host, params: InitializeParams): Initiali
       workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
     },
   };
-}
-
-async function listenToSettings(session: Session): Promise<void> {
-  if (session.capabilities.workspace?.didChangeConfiguration?.dynamicRegistration !== true) return;
-  await session.connection.client.register(DidChangeConfigurationNotification.type, {
-    section: 'sizewright',
-  });
 }

@@ -1,9 +1,17 @@
 /** What one client has open: its documents, its settings, and each note's analysis until it changes. */
-import { type ClientCapabilities, type Connection, TextDocuments } from 'vscode-languageserver';
+import { type ClientCapabilities, type Connection, Emitter, TextDocuments } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
-import { type Analysis, analyse, DEFAULT_SETTINGS, type Settings } from '../course/index.ts';
+import { type Analysis, analyse, type Settings } from '../course/index.ts';
+import { CourseFiles, type Faulty } from './course-files.ts';
 import type { Notes } from './notes.ts';
 import { DEFAULTS, type EditorSettings, readSettings } from './settings.ts';
+
+/** A note with its analysis and the settings behind it, open or not. */
+export interface Read {
+  readonly document: TextDocument;
+  readonly analysis: Analysis;
+  readonly settings: EditorSettings;
+}
 
 interface Memo {
   readonly version: number;
@@ -11,43 +19,63 @@ interface Memo {
   readonly analysis: Analysis;
 }
 
-/** A note with its analysis, open or not. */
-export interface Read {
-  readonly document: TextDocument;
-  readonly analysis: Analysis;
-}
-
 export class Session {
-  readonly documents = new TextDocuments(TextDocument);
   readonly connection: Connection;
+  readonly documents = new TextDocuments(TextDocument);
+  /** Notes of the workspace that may not be open. */
+  readonly files: Notes;
+  /** Settings files of the course. */
+  readonly course: CourseFiles;
   capabilities: ClientCapabilities = {};
+  /** The client asks the author why an error is left in, by a command of ours. */
+  asksReasons = false;
   /** Settings sent by a client that cannot be asked. */
   private sent: EditorSettings = DEFAULTS;
   private readonly asked = new Map<string, Promise<EditorSettings>>();
   private readonly analyses = new Map<string, Memo>();
-  private readonly course = new WeakMap<EditorSettings, Settings>();
-
-  /** Notes of the workspace that may not be open. */
-  readonly files: Notes;
+  private readonly changes = new Emitter<void>();
+  private readonly faults = new Emitter<Faulty>();
+  private merged = new WeakMap<EditorSettings, WeakMap<Settings, Settings>>();
 
   constructor(connection: Connection, files: Notes) {
     this.connection = connection;
     this.files = files;
-    this.documents.onDidClose(({ document }) => this.forget(document.uri));
+    this.course = new CourseFiles(
+      (uri) => files.text(uri),
+      (file) => this.faults.fire(file),
+    );
+    this.documents.onDidChangeContent(() => this.changes.fire());
+    this.documents.onDidClose(({ document }) => {
+      this.analyses.delete(document.uri);
+      this.changes.fire();
+    });
   }
 
-  private forget(uri: string): void {
-    this.analyses.delete(uri);
-    this.asked.delete(uri);
-  }
+  /** Something changed that findings may depend on. */
+  readonly onChange = this.changes.event;
+
+  /** A settings file of the course was read. */
+  readonly onCourseFile = this.faults.event;
 
   /** Keeps settings a client sent; the next request asks again where the client can be asked. */
   take(section: unknown): void {
-    this.sent = readSettings(section);
+    if (section !== undefined && section !== null) this.sent = readSettings(section);
     this.asked.clear();
+    this.changes.fire();
   }
 
-  /** Settings for a note. */
+  /** A file on disk changed, came or went. */
+  fileChanged(uri: string, cameOrWent: boolean): void {
+    this.files.changed(uri, cameOrWent);
+    this.changes.fire();
+  }
+
+  courseChanged(): void {
+    this.course.clear();
+    this.changes.fire();
+  }
+
+  /** Settings of the editor for a note. */
   settings(uri: string): Promise<EditorSettings> {
     if (this.capabilities.workspace?.configuration !== true) return Promise.resolve(this.sent);
     const known = this.asked.get(uri);
@@ -59,9 +87,16 @@ export class Session {
     return answer;
   }
 
-  /** The analysis of an open note, computed once a version. */
-  async analysis(document: TextDocument): Promise<Analysis> {
-    const settings = this.courseSettings(await this.settings(document.uri));
+  /** The open note, analysed once a version. Undefined when it is not open. */
+  async open(uri: string): Promise<Read | undefined> {
+    const settings = await this.settings(uri);
+    const all = this.together(settings, await this.course.settingsFor(uri));
+    // No pause from here on: version, text and analysis belong together.
+    const document = this.documents.get(uri);
+    return document && { document, settings, analysis: this.analysed(document, all) };
+  }
+
+  private analysed(document: TextDocument, settings: Settings): Analysis {
     const known = this.analyses.get(document.uri);
     if (known?.version === document.version && known.settings === settings) return known.analysis;
     const analysis = analyse(document.getText(), settings, document.uri);
@@ -69,24 +104,29 @@ export class Session {
     return analysis;
   }
 
-  private courseSettings(settings: EditorSettings): Settings {
-    const known = this.course.get(settings);
-    if (known !== undefined) return known;
-    const made: Settings = { ...DEFAULT_SETTINGS, severity: settings.severity };
-    this.course.set(settings, made);
+  /** The course decides, and the author's own levels decide over it. One object for one pair, as a key of memos. */
+  private together(editor: EditorSettings, course: Settings): Settings {
+    if (Object.keys(editor.severity).length === 0) return course;
+    const mine = this.merged.get(editor) ?? new WeakMap<Settings, Settings>();
+    this.merged.set(editor, mine);
+    const known = mine.get(course);
+    const made = known ?? { ...course, severity: { ...course.severity, ...editor.severity } };
+    mine.set(course, made);
     return made;
   }
 
-  /** Addresses of every note known: those of the workspace and those open. */
+  /** Addresses of every note of the course: those of the workspace and those open. */
   async notes(): Promise<string[]> {
-    return [...new Set([...(await this.files.list()), ...this.documents.keys()])].sort();
+    const all = [...new Set([...(await this.files.list()), ...this.documents.keys()])].sort();
+    const kept = await Promise.all(all.map((uri) => this.course.keeps(uri)));
+    return all.filter((_, index) => kept[index]);
   }
 
   /** A note with its analysis; the open text counts before the saved one. Undefined when it cannot be read. */
   async read(uri: string): Promise<Read | undefined> {
-    const open = this.documents.get(uri);
-    if (open !== undefined) return { document: open, analysis: await this.analysis(open) };
-    const settings = this.courseSettings(await this.settings(uri));
-    return this.files.read(uri, settings);
+    if (this.documents.get(uri) !== undefined) return this.open(uri);
+    const settings = await this.settings(uri);
+    const saved = await this.files.read(uri, this.together(settings, await this.course.settingsFor(uri)));
+    return saved && { ...saved, settings };
   }
 }

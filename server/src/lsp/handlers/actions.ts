@@ -1,4 +1,4 @@
-import type { CodeAction, CodeActionParams, WorkspaceEdit } from 'vscode-languageserver';
+import type { CodeAction, CodeActionParams, Command, WorkspaceEdit } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Edit } from '../../checks/model.ts';
 import type { Analysis } from '../../course/index.ts';
@@ -7,7 +7,7 @@ import { check } from '../cancel.ts';
 import { diagnosticOf, shown } from '../diagnostics.ts';
 import type { Guard } from '../guard.ts';
 import { spanOf, textEdits } from '../positions.ts';
-import type { Session } from '../session.ts';
+import type { Read, Session } from '../session.ts';
 import type { EditorSettings } from '../settings.ts';
 
 /** Mends everything safe; a kind of our own, so that nobody else's edits are computed with ours. */
@@ -16,15 +16,12 @@ export const FIX_ALL = 'source.fixAll.sizewright';
 export function offerActions(session: Session, guard: Guard): void {
   session.connection.onCodeAction(
     guard<CodeActionParams, CodeAction[]>('codeAction', [], async (params, token) => {
-      const document = session.documents.get(params.textDocument.uri);
-      if (document === undefined) return [];
-      const [analysis, settings] = [await session.analysis(document), await session.settings(document.uri)];
+      const read = await session.open(params.textDocument.uri);
       check(token);
+      if (read === undefined) return [];
+      const { document, analysis, settings } = read;
       const wanted = (kind: string): boolean => isWanted(kind, params.context.only);
-      const all =
-        wanted(FIX_ALL) && params.context.only !== undefined
-          ? fixAll(session, document, analysis, settings)
-          : [];
+      const all = wanted(FIX_ALL) && params.context.only !== undefined ? fixAll(session, read) : [];
       const single = actionsIn(analysis, spanOf(document, params.range))
         .filter((action) => wanted(action.kind) && isShown(action, analysis, settings))
         .map((action) => codeAction(session, document, action));
@@ -46,16 +43,20 @@ function codeAction(session: Session, document: TextDocument, action: Action): C
     kind: action.kind,
     ...(action.preferred === true ? { isPreferred: true } : {}),
     ...(action.finding === undefined ? {} : { diagnostics: [diagnosticOf(document, action.finding)] }),
-    edit: workspaceEdit(session, document, action.edits),
+    ...(action.reasonAt === undefined || !session.asksReasons
+      ? { edit: workspaceEdit(session, document, action.edits) }
+      : { command: reasonCommand(document, action, action.reasonAt) }),
   };
 }
 
-function fixAll(
-  session: Session,
-  document: TextDocument,
-  analysis: Analysis,
-  settings: EditorSettings,
-): CodeAction[] {
+/** A client of ours asks the author for the reason and writes the mark itself. */
+const reasonCommand = (document: TextDocument, action: Action, at: number): Command => ({
+  title: action.title,
+  command: 'sizewright.markDeliberate',
+  arguments: [document.uri, document.version, document.positionAt(at)],
+});
+
+function fixAll(session: Session, { document, analysis, settings }: Read): CodeAction[] {
   const edits = safeEdits(shown(analysis, settings));
   if (edits.length === 0) return [];
   return [

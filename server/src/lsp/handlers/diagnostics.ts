@@ -1,12 +1,10 @@
 import {
-  type Diagnostic,
   DiagnosticRefreshRequest,
   type DocumentDiagnosticParams,
   type DocumentDiagnosticReport,
 } from 'vscode-languageserver';
-import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { breathe } from '../cancel.ts';
-import { diagnosticsOf, resultId, shown } from '../diagnostics.ts';
+import { report } from '../diagnostics.ts';
 import type { Guard } from '../guard.ts';
 import type { Session } from '../session.ts';
 
@@ -18,70 +16,66 @@ export function offerDiagnostics(session: Session, guard: Guard): void {
     guard<DocumentDiagnosticParams, DocumentDiagnosticReport>(
       'diagnostic',
       NOTHING,
-      async (params, token) => {
+      async ({ textDocument, previousResultId }, token) => {
         await breathe(token);
-        const document = session.documents.get(params.textDocument.uri);
-        if (document === undefined) return NOTHING;
-        const items = await current(session, document);
-        const id = resultId(items);
-        return id === params.previousResultId
-          ? { kind: 'unchanged', resultId: id }
-          : { kind: 'full', resultId: id, items };
+        const read = await session.open(textDocument.uri);
+        if (read === undefined) return NOTHING;
+        const { items, resultId } = report(read);
+        return resultId === previousResultId
+          ? { kind: 'unchanged', resultId }
+          : { kind: 'full', resultId, items };
       },
     ),
   );
-  session.connection.onDidChangeConfiguration(({ settings }) => {
-    session.take(settings?.sizewright);
-    refresh(session);
-  });
   push(session);
 }
 
-async function current(session: Session, document: TextDocument): Promise<Diagnostic[]> {
-  const analysis = await session.analysis(document);
-  return diagnosticsOf(document, shown(analysis, await session.settings(document.uri)));
-}
-
-const pulls = (session: Session): boolean => session.capabilities.textDocument?.diagnostic !== undefined;
+export const pulls = (session: Session): boolean =>
+  session.capabilities.textDocument?.diagnostic !== undefined;
 
 /** After the last edit, ms. */
 const QUIET = 120;
 
 function push(session: Session): void {
   const waiting = new Map<string, ReturnType<typeof setTimeout>>();
-  const cancel = (uri: string): void => clearTimeout(waiting.get(uri));
-  session.documents.onDidChangeContent(({ document }) => {
+  session.documents.onDidChangeContent(({ document: { uri } }) => {
     if (pulls(session)) return;
-    cancel(document.uri);
+    clearTimeout(waiting.get(uri));
     waiting.set(
-      document.uri,
-      setTimeout(() => void send(session, document.uri), QUIET),
+      uri,
+      setTimeout(() => void send(session, uri), QUIET),
     );
   });
-  session.documents.onDidClose(({ document }) => {
-    cancel(document.uri);
-    waiting.delete(document.uri);
-    if (!pulls(session)) void session.connection.sendDiagnostics({ uri: document.uri, diagnostics: [] });
+  session.documents.onDidClose(({ document: { uri } }) => {
+    clearTimeout(waiting.get(uri));
+    waiting.delete(uri);
+    if (!pulls(session)) void session.connection.sendDiagnostics({ uri, diagnostics: [] });
   });
 }
 
 async function send(session: Session, uri: string): Promise<void> {
-  const document = session.documents.get(uri);
-  if (document === undefined) return;
-  const version = document.version;
   try {
-    const diagnostics = await current(session, document);
-    await session.connection.sendDiagnostics({ uri, version, diagnostics });
+    const read = await session.open(uri);
+    if (read === undefined) return;
+    const { version } = read.document;
+    await session.connection.sendDiagnostics({ uri, version, diagnostics: report(read).items });
   } catch (error) {
     session.connection.console.error(`diagnostics: ${error}`);
   }
 }
 
-/** Settings changed: every open note is judged again. */
-function refresh(session: Session): void {
+/** Settings changed: every open note is judged again, and what is drawn into it is asked for again. */
+export function refresh(session: Session): void {
+  const { workspace } = session.capabilities;
   if (!pulls(session)) {
     for (const uri of session.documents.keys()) void send(session, uri);
-  } else if (session.capabilities.workspace?.diagnostics?.refreshSupport === true) {
+  } else if (workspace?.diagnostics?.refreshSupport === true) {
     void session.connection.sendRequest(DiagnosticRefreshRequest.type).catch(() => undefined);
+  }
+  if (workspace?.inlayHint?.refreshSupport === true) {
+    void session.connection.languages.inlayHint.refresh().catch(() => undefined);
+  }
+  if (workspace?.semanticTokens?.refreshSupport === true) {
+    void session.connection.languages.semanticTokens.refresh().catch(() => undefined);
   }
 }

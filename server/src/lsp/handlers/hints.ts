@@ -8,10 +8,10 @@ import type { Session } from '../session.ts';
 export function offerHints(session: Session, guard: Guard): void {
   session.connection.languages.inlayHint.on(
     guard<InlayHintParams, InlayHint[]>('inlayHint', [], async ({ textDocument, range }, token) => {
-      const document = session.documents.get(textDocument.uri);
-      if (document === undefined || !(await session.settings(document.uri)).hints) return [];
-      const analysis = await session.analysis(document);
+      const read = await session.open(textDocument.uri);
       check(token);
+      if (read === undefined || !read.settings.hints) return [];
+      const { document, analysis } = read;
       return hintsIn(analysis, spanOf(document, range)).map((hint) => ({
         position: document.positionAt(hint.offset),
         label: hint.text,

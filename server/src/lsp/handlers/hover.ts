@@ -8,10 +8,10 @@ import type { Session } from '../session.ts';
 export function offerHover(session: Session, guard: Guard): void {
   session.connection.onHover(
     guard<HoverParams, Hover | null>('hover', null, async ({ textDocument, position }, token) => {
-      const document = session.documents.get(textDocument.uri);
-      if (document === undefined) return null;
-      const [analysis, settings] = [await session.analysis(document), await session.settings(document.uri)];
+      const read = await session.open(textDocument.uri);
       check(token);
+      if (read === undefined) return null;
+      const { document, analysis, settings } = read;
       const hover = hoverAt(analysis, document.offsetAt(position), { picture: settings.picture });
       if (hover === undefined) return null;
       return { contents: { kind: 'markdown', value: hover.markdown }, range: rangeOf(document, hover.span) };

@@ -14,10 +14,10 @@ import type { Session } from '../session.ts';
 export function offerReferences(session: Session, guard: Guard): void {
   session.connection.onDocumentHighlight(
     guard<DocumentHighlightParams, DocumentHighlight[]>('documentHighlight', [], async (params, token) => {
-      const document = session.documents.get(params.textDocument.uri);
-      if (document === undefined) return [];
-      const analysis = await session.analysis(document);
+      const read = await session.open(params.textDocument.uri);
       check(token);
+      if (read === undefined) return [];
+      const { document, analysis } = read;
       const size = sizeAt(analysis, document.offsetAt(params.position));
       const same = size === undefined ? [] : mentionsOf(analysis, size);
       return same.map(({ source }) => ({
@@ -28,9 +28,8 @@ export function offerReferences(session: Session, guard: Guard): void {
   );
   session.connection.onReferences(
     guard<ReferenceParams, Location[]>('references', [], async (params, token) => {
-      const document = session.documents.get(params.textDocument.uri);
-      if (document === undefined) return [];
-      const size = sizeAt(await session.analysis(document), document.offsetAt(params.position));
+      const here = await session.open(params.textDocument.uri);
+      const size = here && sizeAt(here.analysis, here.document.offsetAt(params.position));
       if (size === undefined) return [];
       const found: Location[] = [];
       for (const uri of await session.notes()) {

@@ -21,22 +21,20 @@ export function offerRename(session: Session, guard: Guard): void {
       'prepareRename',
       null,
       async (params) => {
-        const document = session.documents.get(params.textDocument.uri);
-        if (document === undefined) return null;
-        const target = orRefuse(
-          renameTarget(await session.analysis(document), document.offsetAt(params.position)),
-        );
+        const read = await session.open(params.textDocument.uri);
+        if (read === undefined) return null;
+        const { document, analysis } = read;
+        const target = orRefuse(renameTarget(analysis, document.offsetAt(params.position)));
         return { range: rangeOf(document, target.span), placeholder: target.name };
       },
     ),
   );
   session.connection.onRenameRequest(
     guard<RenameParams, WorkspaceEdit | null>('rename', null, async (params, token) => {
-      const document = session.documents.get(params.textDocument.uri);
-      if (document === undefined) return null;
-      const target = orRefuse(
-        renameTarget(await session.analysis(document), document.offsetAt(params.position)),
-      );
+      const read = await session.open(params.textDocument.uri);
+      if (read === undefined) return null;
+      const { document, analysis } = read;
+      const target = orRefuse(renameTarget(analysis, document.offsetAt(params.position)));
       const size = orRefuse(newSize(target.size, params.newName));
       const edits: Place[] = [];
       for (const uri of await session.notes()) {

@@ -13,10 +13,10 @@ export function offerSelection(session: Session, guard: Guard): void {
       'selectionRange',
       [],
       async ({ textDocument, positions }, token) => {
-        const document = session.documents.get(textDocument.uri);
-        if (document === undefined) return [];
-        const analysis = await session.analysis(document);
+        const read = await session.open(textDocument.uri);
         check(token);
+        if (read === undefined) return [];
+        const { document, analysis } = read;
         return positions.map((position) => {
           const offset = document.offsetAt(position);
           return chain(document, [{ start: offset, end: offset }, ...spansAround(analysis, offset)]);

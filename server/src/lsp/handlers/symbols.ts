@@ -18,10 +18,10 @@ const MOST = 500;
 export function offerSymbols(session: Session, guard: Guard): void {
   session.connection.onDocumentSymbol(
     guard<DocumentSymbolParams, DocumentSymbol[]>('documentSymbol', [], async ({ textDocument }, token) => {
-      const document = session.documents.get(textDocument.uri);
-      if (document === undefined || !(await session.settings(document.uri)).outline) return [];
-      const analysis = await session.analysis(document);
+      const read = await session.open(textDocument.uri);
       check(token);
+      if (read === undefined || !read.settings.outline) return [];
+      const { document, analysis } = read;
       return outline(analysis).flatMap((heading) => headingSymbols(document, heading));
     }),
   );

@@ -20,10 +20,10 @@ export function offerTokens(session: Session, guard: Guard): void {
       'semanticTokens',
       { data: [] },
       async ({ textDocument }, token) => {
-        const document = session.documents.get(textDocument.uri);
-        if (document === undefined || !(await session.settings(document.uri)).colouring) return { data: [] };
-        const analysis = await session.analysis(document);
+        const read = await session.open(textDocument.uri);
         check(token);
+        if (read === undefined || !read.settings.colouring) return { data: [] };
+        const { document, analysis } = read;
         return encode(document, tokensOf(analysis));
       },
     ),

@@ -1,7 +1,8 @@
 /** A quiz key that marks a wrong answer as right. */
+import type { CheckDefinition } from './definition.ts';
 import { statementCheck } from './statement-check.ts';
 
-export const answerKey = statementCheck(
+const keys = statementCheck(
   {
     id: 'quiz-key',
     title: 'The key marks a wrong answer',
@@ -9,3 +10,10 @@ export const answerKey = statementCheck(
   },
   ({ claim }) => claim.construction === 'answer-key' || claim.kind === 'key',
 );
+
+/** The same findings, said of the key. */
+export const answerKey: CheckDefinition = {
+  ...keys,
+  run: (input) =>
+    keys.run(input).map((finding) => ({ ...finding, says: finding.says.replace(/^Says /, 'The key says ') })),
+};

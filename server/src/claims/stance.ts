@@ -20,9 +20,8 @@ export type Keyed = 'true' | 'false';
 export function stanceOf(scene: Scene, reading: Reading): Stance {
   const keyed = keyOf(scene);
   if (keyed) return keyed === 'true' ? 'asserted' : 'denied';
-  const erratum = corrected(scene, reading);
-  if (erratum) return erratum;
-  if (struck(scene, reading) || quoted(scene, reading)) return 'quoted';
+  if (scene.erratum) return scene.erratum === 'holds' && scene.sentence.close !== '?' ? 'asserted' : 'quoted';
+  if (scene.reported || struck(scene, reading) || quoted(scene, reading)) return 'quoted';
   if (scene.option) return 'option';
   if (asked(scene, reading)) return 'asked';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
@@ -162,7 +161,7 @@ function reported(scene: Scene, { from }: Reading): boolean {
 
 /** "if", "suppose" before the claim with no comma between, or a sentence that opens with a supposition. */
 function conditional(scene: Scene, { from, at }: Reading): boolean {
-  const first = Math.min(from, at);
+  const first = Math.max(from, at);
   for (let i = first; i >= 0; i--) {
     const item = scene.items[i]!;
     if (i < first && (item.word === ',' || item.word === ';' || item.word === ':')) break;
@@ -231,19 +230,12 @@ const CORRECTIONS: readonly RegExp[] = [
   /\bcorrect(?:ly)?$/,
   /\b(?:changed?|altered|amended|corrected|moved) (?:\S+ ){0,3}to$/,
   /\breplaced? (?:\S+ ){0,3}(?:with|by)$/,
+  /\bchange (?:it )?to$/,
   /\bfor this read$/,
 ];
 
-/** In an erratum what follows the correcting words is asserted, quoted or not; what stands before them is not. */
-function corrected(scene: Scene, { from, at }: Reading): Stance | undefined {
-  const first = Math.min(from, at);
-  const cut = correctionAt(scene.items);
-  if (cut === undefined) return undefined;
-  if (first > cut) return scene.sentence.close === '?' ? 'asked' : 'asserted';
-  return Math.max(from, at) < cut ? 'quoted' : undefined;
-}
-
-function correctionAt(items: readonly Item[]): number | undefined {
+/** Index of the item that ends the correcting words of an erratum: what follows holds, what stands before is struck. */
+export function correctionAt(items: readonly Item[]): number | undefined {
   const frame = items.some((item) => ERRATUM_FRAME.has(item.word));
   for (let i = 0; i < items.length; i++) {
     const text = items

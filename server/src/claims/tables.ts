@@ -8,8 +8,9 @@ import { orderCue } from './constructions/order.ts';
 import type { Claim, ColourClaim, EquivalenceClaim, Operand, OrderClaim, PropertyClaim } from './model.ts';
 import { type Item, readItems } from './text/items.ts';
 import { materialsIn } from './text/materials.ts';
-import type { Read } from './text/scenes.ts';
+import { type Read, STRUCK_HEADER } from './text/scenes.ts';
 import { codeOf } from './words/codes.ts';
+import { fateIn } from './words/fates.ts';
 import { MATERIAL_PROPERTIES } from './words/properties.ts';
 
 interface Grid {
@@ -55,7 +56,8 @@ const ROLES: readonly (readonly [RegExp, Role])[] = [
   ],
 ];
 
-const roleOf = (header: string): Role => ROLES.find(([pattern]) => pattern.test(header))?.[1] ?? 'none';
+const roleOf = (header: string): Role =>
+  STRUCK_HEADER.test(header) ? 'none' : (ROLES.find(([pattern]) => pattern.test(header))?.[1] ?? 'none');
 
 function readRow(grid: Grid, row: readonly (Read | undefined)[]): Claim[] {
   return [...equivalences(grid, row), ...colours(grid, row), ...properties(grid, row)];
@@ -204,17 +206,16 @@ const WORDS = new Map(MATERIAL_PROPERTIES.map((row) => [row.word, row]));
 
 /** A material in the first cell, its properties in the others. */
 function properties(grid: Grid, row: readonly (Read | undefined)[]): PropertyClaim[] {
-  const subjectRead = row[0];
-  const named = subjectRead ? materialsIn(subjectRead.items) : [];
-  if (named.length !== 1 || !subjectRead) return [];
+  const subject = rowMaterial(row);
+  if (!subject) return [];
   return row.slice(1).flatMap((read, i) => {
-    if (!read || read.passage.text.length === 0) return [];
+    if (!read || read.passage.text.length === 0 || STRUCK_HEADER.test(grid.header[i + 1] ?? '')) return [];
     return propertyCell(grid.header[i + 1] ?? '', read).map((property) => ({
       kind: 'property' as const,
       construction: 'table-row',
       span: rowSpan(row),
       focus: sourceSpan(read.passage, { start: 0, end: read.passage.text.length }),
-      subject: named[0]!.id,
+      subject,
       of: 'material' as const,
       property,
       has: true,
@@ -223,6 +224,8 @@ function properties(grid: Grid, row: readonly (Read | undefined)[]): PropertyCla
 }
 
 function propertyCell(header: string, read: Read): string[] {
+  const fate = fateIn(read.items.map((item) => item.word).join(' ')) ?? shortFate(read);
+  if (fate) return [typeof fate === 'string' ? fate : fate.property];
   const text = read.passage.text.trim().toLowerCase();
   const asked = [...readItems(header, [])].flatMap((item) => WORDS.get(item.word) ?? []);
   if (asked.length === 1 && (YES.test(text) || NO.test(text))) {
@@ -236,6 +239,13 @@ function propertyCell(header: string, read: Read): string[] {
     const row = WORDS.get(item.word);
     return row ? [`${row.property}:${row.value}`] : [];
   });
+}
+
+/** "never, it absorbs": a verb alone is enough in a cell. */
+function shortFate(read: Read): string | undefined {
+  const words = read.items.filter((item) => item.kind === 'word').map((item) => item.word);
+  if (words.length > 4 || words.includes('not')) return undefined;
+  return words.some((word) => /^(?:absorbs|dissolves|resorbs)$/.test(word)) ? 'absorbable:yes' : undefined;
 }
 
 /** "thinnest first" in a header or right above: the column must run that way. */

@@ -152,13 +152,25 @@ function deviceOf(scene: Scene, g: Group): Device | undefined {
   if (near) return near === 'both' ? undefined : near;
   const here = codeOf(scene.items);
   if (here) return here === 'both' ? undefined : here;
-  for (const sentence of [...scene.context.slice(-2), ...scene.before].reverse()) {
+  for (const sentence of [...scene.before].reverse()) {
     const found = codeOf(sentence.items);
     if (found) return found === 'both' ? undefined : found;
   }
+  // A lead-in or the passage before settles it only when it speaks of one code; then the nearest heading.
+  const around = codeOf(scene.context.flatMap((sentence) => sentence.items));
+  if (around && around !== 'both') {
+    const above = headingCode(scene);
+    return above && above !== around && scene.lead === undefined ? above : around;
+  }
+  const heading = headingCode(scene);
+  if (heading) return heading;
+  return g.mentions[0]!.device;
+}
+
+function headingCode(scene: Scene): Device | undefined {
   for (const heading of [...scene.headings].reverse()) {
     const found = codeOf(heading.split(/[^a-z0-9-]+/).map((word) => ({ word })));
     if (found) return found === 'both' ? undefined : found;
   }
-  return g.mentions[0]!.device;
+  return undefined;
 }

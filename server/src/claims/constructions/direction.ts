@@ -94,7 +94,8 @@ function numberSides(scene: Scene, items: readonly Item[], words: readonly Measu
     if (word.degree === 'plain' && !theForm && !PLAIN_NUMBER.has(items[word.at]!.word)) continue;
     found.push({ at: word.at, to: word.to, system, sign: word.sign });
   }
-  if (found.length === 0) found.push(...changing(scene, items));
+  if (found.length === 0) found.push(...changing(scene, items), ...growing(scene, items));
+  if (found.length === 0) found.push(...superlatives(scene, items, words));
   return found;
 }
 const PLAIN_NUMBER = new Set(['big', 'large', 'small', 'high', 'low', 'little']);
@@ -145,10 +146,36 @@ const ADDED = new Set([
   'drop',
 ]);
 
+const GROWING = new Set(['rising', 'increasing', 'climbing', 'growing', 'higher', 'ascending']);
+const SHRINKING = new Set(['falling', 'decreasing', 'shrinking', 'dropping', 'descending', 'declining']);
+
+/** "Rising gauge numbers mean …": a participle before the number. */
+function growing(scene: Scene, items: readonly Item[]): NumberSide[] {
+  for (let i = 0; i + 1 < items.length; i++) {
+    const sign = GROWING.has(items[i]!.word) ? 1 : SHRINKING.has(items[i]!.word) ? -1 : 0;
+    const next = items[i + 1]!;
+    const system =
+      next.system ?? (next.axisNoun?.axis === 'number' ? systemNear(scene, items, i + 1) : undefined);
+    if (sign === 0 || !system || system === 'usp') continue;
+    return [{ at: i, to: i + 1, system, sign }];
+  }
+  return [];
+}
+
+/** "the finest thread carries the largest figure": both ends in the highest degree. */
+function superlatives(scene: Scene, items: readonly Item[], words: readonly Measured[]): NumberSide[] {
+  const number = words.find((word) => word.axis === 'number' && word.degree === 'superlative' && !word.idiom);
+  const size = words.find((word) => SIZE_AXES.has(word.axis) && word.degree === 'superlative');
+  const system = number && (number.system ?? systemNear(scene, items, number.to));
+  if (!number || !size || !system || system === 'usp' || size === number) return [];
+  return [{ at: number.at, to: number.to, system, sign: number.sign }];
+}
+
 /** The system a bare "number" belongs to: named near it, or the only one spoken of here. */
 function systemNear(scene: Scene, items: readonly Item[], at: number): NumberSide['system'] | undefined {
   const near = items.slice(Math.max(0, at - 4), at + 4).find((item) => item.system && item.system !== 'usp');
   if (near?.system) return near.system;
+  if (TUBES.test(items.map((item) => item.word).join(' '))) return 'tube-id';
   const named = new Set(items.flatMap((item) => (item.system ? [item.system] : [])));
   if (named.size === 1) return [...named][0];
   const spoken = new Set(groups(items).flatMap((g) => g.sizes.map((size) => size.system)));
@@ -160,6 +187,7 @@ function systemNear(scene: Scene, items: readonly Item[], at: number): NumberSid
     : undefined;
 }
 
+const TUBES = /\b(?:tracheal|endotracheal|tracheostomy|et|ett) tubes?\b/;
 const SIZE_AXES = new Set<Axis>(['outer', 'bore', 'flow', 'hole', 'strength']);
 
 function sizeSides(
@@ -174,7 +202,9 @@ function sizeSides(
         SIZE_AXES.has(m.axis) &&
         !taken(m.at) &&
         !m.idiom &&
-        (m.degree === 'comparative' || theForm(items, m)),
+        (m.degree === 'comparative' ||
+          theForm(items, m) ||
+          numbers.some((side) => words.some((w) => w.at === side.at && w.degree === 'superlative'))),
     )
     .map((m) => ({ at: m.at, to: m.to, axis: m.axis, sign: m.sign }));
   for (let i = 0; i < items.length; i++) {
@@ -194,6 +224,16 @@ function axisMoves(items: readonly Item[], taken: (at: number) => boolean): Size
     const noun =
       items[i]!.axisNoun ?? (items[i]!.deviceNoun ? { axis: 'outer' as const, sign: 1 as const } : undefined);
     if (!noun || !SIZE_AXES.has(noun.axis) || taken(i)) continue;
+    const grows =
+      GROWING.has(items[i - 1]?.word ?? '') || GROWING.has(items[i - 2]?.word ?? '')
+        ? 1
+        : SHRINKING.has(items[i - 1]?.word ?? '') || SHRINKING.has(items[i - 2]?.word ?? '')
+          ? -1
+          : 0;
+    const cue =
+      grows === 0 ? -1 : GROWING.has(items[i - 1]!.word) || SHRINKING.has(items[i - 1]!.word) ? i - 1 : i - 2;
+    if (cue >= 0 && !taken(cue))
+      return [{ at: cue, to: i, axis: noun.axis, sign: (grows * noun.sign) as 1 | -1 }];
     const near = items.slice(i + 1, i + 4);
     const offset = near.findIndex((item) => UP.has(item.word) || DOWN.has(item.word));
     if (

@@ -17,6 +17,7 @@ const IDLE = new Set(
   actually still really then for french gauge number size's silk nylon gut polypropylene converted stated labelled label tray old hypodermic iv tall fr g
   corresponding range band interval limits spec pharmacopeia pharmacopoeia runs sits lies starts printed stated total overall works put comes you get
   in'mm outwardly full exact fully whole plain single own smooth strong
+  likewise marked say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
   and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
 );
 const MEASURE_AFTER = new Set(
@@ -47,9 +48,38 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     return [];
   if (left.mentions.length > 1 || right.mentions.length > 1) return [];
   const between = items.slice(left.to + 1, right.from);
-  if (between.length > 9 || !ties(items, between, right)) return [];
-  if (isLength(left, right) || lengthAfter(items, right)) return [];
+  if (
+    between.length > 11 ||
+    !(ties(items, between, right) || gapped(items, left, between)) ||
+    passed(items, left)
+  )
+    return [];
+  if (isLength(left, right) || (lengthAfter(items, right) && !bothLengths(left, right))) return [];
+  if (unlikely(items, left, right)) return [];
   return [make(scene, left, right, between)];
+}
+
+const bothLengths = (left: Group, right: Group) =>
+  LENGTHS.has(left.sizes[0]!.system) && LENGTHS.has(right.sizes[0]!.system);
+
+/** "12 Fr is 4 mm, and 15 Fr 5 mm": the verb is left out the second time. */
+const gapped = (items: readonly Item[], left: Group, between: readonly Item[]) =>
+  between.length <= 2 &&
+  between.every((item) => item.word === 'at' || item.word === ',' || item.word === 'to') &&
+  between.length > 0 &&
+  items.slice(Math.max(0, left.from - 8), left.from).some((item) => item.kind === 'size') &&
+  items.slice(0, left.from).some((item) => EQUAL.has(item.word)) &&
+  items.slice(Math.max(0, left.from - 3), left.from).some((item) => item.word === ',' || item.word === 'and');
+
+const passed = (items: readonly Item[], left: Group) =>
+  items.slice(Math.max(0, left.from - 2), left.from).some((item) => PASSED.has(item.word));
+
+/** Centimetres beside a size are a length along it unless the text says it is measured across. */
+function unlikely(items: readonly Item[], left: Group, right: Group): boolean {
+  const measured = [left, right].find((g) => /\bcm\b|cent/i.test(g.mentions[0]!.text));
+  return (
+    measured !== undefined && !bothLengths(left, right) && !items.some((item) => MEASURE_AFTER.has(item.word))
+  );
 }
 
 /** USP and metric numbers, or gauge and French, may also be set equal. */
@@ -61,23 +91,62 @@ function crossed(a: string, b: string): boolean {
   );
 }
 
+/** Nothing but a noun phrase before the equating word, and nothing but idle words after it. */
 function ties(items: readonly Item[], between: readonly Item[], right: Group): boolean {
   const words = between.map((item) => item.word);
-  const extra = words.filter((word, i) => !IDLE.has(word) && !EQUAL.has(word) && !between[i]!.deviceNoun);
-  if (extra.length > 0) return false;
-  if (
-    words.includes('and') ||
-    words.includes('than') ||
-    (words.includes('to') &&
-      !words.some((w) => ['comes', 'corresponds', 'converts', 'translates', 'equal', 'works'].includes(w)))
-  )
-    return false;
-  if (words.some((word) => EQUAL.has(word))) return true;
+  if (words.some((word) => NEVER.has(word))) return false;
+  if (words.includes('to') && !words.some((w) => TO_VERBS.has(w))) return false;
+  const verb = words.findIndex((word) => EQUAL.has(word) && word !== 'that' && word !== 'which');
+  const after = between.slice(verb + 1);
+  const before = verb < 0 ? [] : between.slice(0, verb);
+  if (!after.every(idle) || (verb >= 0 && !before.every((item) => idle(item) || phrase(item)))) return false;
+  if (verb >= 0)
+    return (
+      !before.some((item) => PREPOSITIONS.has(item.word)) || MEASURED.has(words[verb]!) || before.length <= 5
+    );
   const bracket = words[0] === '(' || (words.length <= 4 && words.includes('('));
   if (bracket || words.includes(':')) return true;
   const apposition = words.includes(',') || words.includes('—') || words.includes('or');
   return apposition && items.slice(right.to + 1, right.to + 4).some((item) => MEASURE_AFTER.has(item.word));
 }
+
+const idle = (item: Item) =>
+  IDLE.has(item.word) || EQUAL.has(item.word) || item.deviceNoun === true || item.colour !== undefined;
+const phrase = (item: Item) => item.kind === 'word' && !item.magnitude && !NEVER.has(item.word);
+const NEVER = new Set([
+  'and',
+  'than',
+  'but',
+  'not',
+  'while',
+  'whereas',
+  'if',
+  'when',
+  ';',
+  'unlike',
+  'then',
+  'without',
+  'needs',
+  'takes',
+  'goes',
+  'accepts',
+  'fits',
+]);
+const TO_VERBS = new Set([
+  'comes',
+  'corresponds',
+  'converts',
+  'translates',
+  'equal',
+  'works',
+  'come',
+  'equivalent',
+  'out',
+]);
+const PREPOSITIONS = new Set(['through', 'into', 'over', 'down', 'past', 'via']);
+const MEASURED = new Set(['measures', 'measure', 'measured', 'equals', '=']);
+/** "the wire through the 18 G introducer is 0.035 in": the size is not what the sentence is about. */
+const PASSED = new Set(['through', 'into', 'over', 'down', 'past', 'via', 'inside', 'onto', 'with']);
 
 function isLength(left: Group, right: Group): boolean {
   const lengths = [...left.mentions, ...right.mentions].filter((mention) => mention.length);

@@ -61,6 +61,8 @@ function readFrench(scene: Scene, french: number): Reading[] {
     const id = frenchFormula(items, french, mm, at, number);
     return id ? [reading(scene, 'french', id, at, Math.min(french, at), Math.max(french, at))] : [];
   }
+  const step = stepOf(items);
+  if (step) return [reading(scene, 'french', step, french, 0, items.length - 1)];
   const plus = items.findIndex((item) => item.word === 'plus' || item.word === '+' || item.word === 'minus');
   if (plus > 0 && mm >= 0 && NUMBERS.has(items[plus + 1]?.word ?? '') && Math.abs(plus - french) <= 8)
     return [reading(scene, 'french', 'french-plus', plus, Math.min(french, plus), Math.max(french, plus))];
@@ -102,6 +104,7 @@ function sizedBy(scene: Scene): Reading[] {
 function factor(items: readonly Item[], at: number): number | undefined {
   const word = items[at]!.word;
   if (/^(?:tripl|thrice|treble|third)/.test(word)) return 3;
+  if (word.startsWith('doubl')) return 2;
   for (const i of [at + 1, at + 2, at + 3, at + 4, at + 5, at - 1]) {
     const value = NUMBERS.get(items[i]?.word ?? '');
     if (value !== undefined) return value;
@@ -160,6 +163,9 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
     return /\b(?:to|into) (?:get |find |turn .* into )?(?:mm|millimet)/.test(words(items)) || undefined;
   }
   if (/^(?:times|third|thrice)$/.test(word)) {
+    // "one French is a third of a millimetre" defines the unit: the same as dividing French by three.
+    if (word === 'third' && items[at + 1]?.word === 'of' && /^(?:a|one|1)$/.test(items[at + 2]?.word ?? ''))
+      return true;
     const object = items
       .slice(at + 1, at + 7)
       .find(
@@ -174,6 +180,16 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
   const side = (index: number) => index >= 0 && index < equals === at < equals;
   if (side(french) === side(size)) return undefined;
   return side(french);
+}
+
+const STEP =
+  /\b(?:each|every|one|a|per) (?:extra |single |further )?(?:step|french|fr|unit|number|size)\b.{0,60}?\b(half|quarter|tenth|fifth|third|one|1|two|2|full|whole) (?:of )?(?:a |an )?(?:full |whole )?(?:mm|millimet(?:re|er)s?)\b/;
+
+/** "Each step up the French scale adds half a millimetre." */
+function stepOf(items: readonly Item[]): string | undefined {
+  const match = STEP.exec(words(items));
+  if (!match) return undefined;
+  return match[1] === 'third' ? 'mm-is-french-over-3' : 'french-over-other';
 }
 
 /** "French is the circumference in millimetres", "French size is the inner diameter". */

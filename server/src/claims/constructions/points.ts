@@ -74,7 +74,7 @@ function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {
   if (!taper || named.length !== 1) return [];
   const { items } = scene;
   const at = items.findIndex((item, i) => i > taper.to && /^edges?$/.test(item.word));
-  if (at < 0 || at - taper.to > 10) return [];
+  if (at < 0 || at - taper.to > 14) return [];
   if (
     !items.slice(taper.to, at).some((item) => /^(?:has|have|with|carries|cuts|three|sharp)$/.test(item.word))
   )

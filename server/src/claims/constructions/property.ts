@@ -124,7 +124,7 @@ function fated(scene: Scene, materials: readonly Named[]): Reading[] {
   const ids = new Set(materials.map((m) => m.id));
   const text = scene.items.map((item) => (item.kind === 'size' ? '#' : item.word)).join(' ');
   const fate = fateIn(text);
-  if (!fate || scene.items.some((item) => item.word === 'if' || item.word === 'unless')) return [];
+  if (!fate || conditional(scene.items, itemAt(scene.items, fate.at))) return [];
   const at = itemAt(scene.items, fate.at);
   const subject = ids.size === 1 ? materials[0] : ids.size === 0 ? pronounSubject(scene) : undefined;
   if (!subject || (materials.length > 0 && subject.at > at + 4)) return [];
@@ -133,6 +133,16 @@ function fated(scene: Scene, materials: readonly Named[]): Reading[] {
   const made = reading(scene, at, materials.length > 0 ? subject : { ...subject, at, to: at }, row);
   // The words of a fate carry their own negation: stance looks no further back than their start.
   return [{ ...made, from: at, own: true }];
+}
+
+/** "if", "when" in the clause of the fate, or after it. */
+function conditional(items: readonly Item[], at: number): boolean {
+  const start = items
+    .slice(0, at)
+    .findLastIndex((item) => item.word === ',' || item.word === ';' || item.word === 'because');
+  return items
+    .slice(start + 1)
+    .some((item) => ['if', 'unless', 'when', 'once', 'should'].includes(item.word));
 }
 
 function itemAt(items: readonly Item[], offset: number): number {

@@ -1,6 +1,6 @@
 /** Hub colours: on the code of the device, or, when no device is said, on every code that could be meant. */
 import type { Note } from '../../notes/model.ts';
-import { COLOURS, type ColourCode, colourCodeOf, colourOf, label } from '../../sizes/index.ts';
+import { COLOURS, type ColourCode, colourCodeOf, colourOf, gaugesOf, label } from '../../sizes/index.ts';
 import type { Size } from '../../sizes/model.ts';
 import type { ColourClaim } from '../model.ts';
 import { cannotTell, type Judgement, sourceNames } from './model.ts';
@@ -11,6 +11,8 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
   const says = `Says ${label(size)} is ${claim.colour}.`;
   const codes = codesFor(size, claim);
   const rows = codes.map((code) => ({ code, row: colourOf(code, size.value) }));
+  const only = rows[0];
+  if (rows.length === 1 && only && !only.row) return elsewhere(only.code, size, claim, says);
   if (rows.length === 0 || rows.some(({ row }) => row === undefined || row.confidence === 'memory'))
     return cannotTell(says, 'No colour is listed for this size.');
   const known = rows as { code: ColourCode; row: NonNullable<(typeof rows)[number]['row']> }[];
@@ -34,6 +36,23 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
       sources: row.sources,
       confidence: row.confidence,
     })),
+  };
+}
+
+/** The device's code gives the colour to other sizes and has no colour for this one. */
+function elsewhere(code: ColourCode, size: Size, claim: ColourClaim, says: string): Judgement {
+  const sizes = gaugesOf(code, claim.colour);
+  if (sizes.length === 0 || !code.startsWith('ISO'))
+    return cannotTell(says, 'No colour is listed for this size.');
+  const sources = colourOf(code, sizes[0]!)?.sources ?? [];
+  const shown = sizes.map((gauge) => label({ ...size, value: gauge })).join(' or ');
+  return {
+    verdict: 'contradicted',
+    says,
+    holds: `${claim.colour.charAt(0).toUpperCase()}${claim.colour.slice(1)} is ${shown} ${CODE_WORDS[code]}. Read the marked size, not the colour.`,
+    source: code,
+    sources,
+    steps: [{ label: 'value', text: `${claim.colour}: ${shown} (${code})`, sources }],
   };
 }
 

@@ -59,8 +59,9 @@ function verdictOf(result: Thickness['result'], relation: Relation): Verdict {
   return said === result ? 'agrees' : 'contradicted';
 }
 
-const LENGTH = /\b(?:longer|shorter|long|short|length|pressure|viscosity|thicker drug|pump)\b/i;
-const SAME_LENGTH = /\b(?:same|equal|identical|similar|like)[ -]length/i;
+const LENGTH = /\b(?:longer|shorter|long|short|length|viscosity|viscous)\b/i;
+const SAME_LENGTH =
+  /\b(?:same|equal|identical|similar|like|equally)[ -](?:length|long)|lengths? (?:being )?(?:equal|the same)/i;
 
 /** Flow depends on length too; strength on the material too. */
 function judged(claim: ComparisonClaim, note: Note): boolean {

@@ -38,11 +38,13 @@ function judgeMeasured(
   const said = saidInterval(measured);
   if (!truth || !said) return cannotTell(says, 'No table gives this value.');
   const rounding = roundingOf(measured) + roundingOf(named) + (claim.approximate ? truth.max * 0.1 : 0);
+  const bounded = boundVerdict(measured, said, truth);
   const margin = marginOf(named, truth, lens);
   const verdict =
-    measured.sizes.length === 2
+    bounded ??
+    (measured.sizes.length === 2
       ? ends(said, truth, rounding, margin)
-      : overlap(said, truth, rounding, margin);
+      : overlap(said, truth, rounding, margin));
   const inner = claim.axis === 'bore' ? ' inside' : '';
   const holds = `${named.sizes.map((size) => label(size)).join(' to ')} is ${intervalWords(truth)}${inner}${inchWords(measured, truth)}${truth.caution ? ` (${truth.caution})` : ''}.`;
   const repair = verdict === 'contradicted' ? measureEdit(note, measured, truth) : undefined;
@@ -124,6 +126,19 @@ function overlap(
   const gap = Math.max(truth.min - said.max, said.min - truth.max, 0);
   if (gap <= rounding + 1e-9) return 'agrees';
   return gap > rounding + margin ? 'contradicted' : 'cannot-tell';
+}
+
+/** "at least 4 mm": only a bound that the whole interval breaks contradicts. */
+function boundVerdict(
+  measured: Operand,
+  said: { min: number; max: number },
+  truth: Interval,
+): Verdict | undefined {
+  const bound = measured.mentions[0]?.bound;
+  if (!bound) return undefined;
+  const least = bound === 'at-least' || bound === 'more-than';
+  const broken = least ? truth.max * 1.1 < said.min : truth.min > said.max * 1.1;
+  return broken ? 'contradicted' : 'cannot-tell';
 }
 
 /** A range said of one size: both ends must be off before it contradicts, and in the same direction. */

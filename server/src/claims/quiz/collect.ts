@@ -23,35 +23,71 @@ export interface Quiz {
   readonly last: number;
 }
 
-const LETTER = /(^|[\s;,])\(?([A-Fa-f])[).:]\s+/g;
+/** Places that letters and roman numerals stand for. */
+const PLACES: ReadonlyMap<string, number> = new Map([
+  ...[...'abcdef'].map((letter, i) => [letter, i] as const),
+  ...['i', 'ii', 'iii', 'iv', 'v', 'vi'].map((numeral, i) => [numeral, i] as const),
+]);
+
+/** Place of an option's letter or numeral, from 0; −1 for anything else. */
+export const placeOf = (letter: string): number => PLACES.get(letter.toLowerCase()) ?? -1;
+
+const LETTER = /(^|[\s;,])\(?([A-Fa-f]|i{1,3}|iv|vi?)[).:]\s+/g;
 
 export function quizzes(note: Note, reads: readonly Read[]): Quiz[] {
   const found: Quiz[] = [];
-  for (const read of reads) {
-    const quiz = quizAt(note, reads, read, found.length + 1);
-    if (quiz) found.push(quiz);
-  }
+  for (const read of reads)
+    for (const bounds of questionLines(read)) {
+      const quiz = quizAt(note, reads, read, bounds, found.length + 1);
+      if (quiz) found.push(quiz);
+    }
   return found;
 }
 
-function quizAt(note: Note, reads: readonly Read[], read: Read, place: number): Quiz | undefined {
-  if (read.passage.kind === 'cell' || read.passage.kind === 'alt' || read.items.length === 0)
-    return undefined;
-  const asking = read.sentences.filter(asks).at(-1);
-  const end = asking?.end ?? stemEnd(read);
-  const options = inline(read, end) ?? lettered(reads, read) ?? listed(reads, read);
-  if (!options || options.length < 2 || (!asking && !keyedHere(options))) return undefined;
-  const number = writtenNumber(note, reads, read) ?? place;
-  return { question: stem(read, end), number, options, last: options.at(-1)!.read.passage.index };
+/** Lines that each open with a number are questions of their own; else the passage is one. */
+function questionLines(read: Read): Span[] {
+  const { text } = read.passage;
+  const starts: number[] = [];
+  for (let at = 0; at >= 0 && at < text.length; ) {
+    if (numberIn(text.slice(at, at + 12)) !== undefined) starts.push(at);
+    const next = text.indexOf('\n', at);
+    at = next < 0 ? -1 : next + 1;
+  }
+  if (starts.length < 2) return [{ start: 0, end: text.length }];
+  return starts.map((start, i) => ({ start, end: starts[i + 1] ?? text.length }));
 }
 
-/** The question with what leads to it, without a number or a speaker in front. */
-const stem = (read: Read, end: number): Piece => piece(read, 0, Math.max(end, 1));
+function quizAt(
+  note: Note,
+  reads: readonly Read[],
+  read: Read,
+  bounds: Span,
+  place: number,
+): Quiz | undefined {
+  if (read.passage.kind === 'cell' || read.passage.kind === 'alt' || read.items.length === 0)
+    return undefined;
+  const asking = read.sentences
+    .filter((s) => s.start >= bounds.start && s.end <= bounds.end && asks(s))
+    .at(-1);
+  const end = asking?.end ?? stemEnd(read, bounds);
+  const whole = bounds.end === read.passage.text.length;
+  const options =
+    inline(read, { start: end, end: bounds.end }) ??
+    (whole ? (lettered(reads, read) ?? listed(reads, read)) : undefined);
+  if (!options || options.length < 2 || (!asking && !keyedHere(options))) return undefined;
+  const number =
+    numberIn(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
+    writtenNumber(note, reads, read) ??
+    place;
+  const question = piece(read, bounds.start, Math.max(end, bounds.start + 1));
+  return { question, number, options, last: options.at(-1)!.read.passage.index };
+}
 
 /** Without a question mark the stem ends where the first lettered choice begins. */
-function stemEnd(read: Read): number {
-  const first = /(?:^|[\s;,(])\(?[Aa][).:]\s+/.exec(read.passage.text);
-  return first && first.index > 0 ? first.index : read.passage.text.length;
+function stemEnd(read: Read, { start, end }: Span): number {
+  const text = read.passage.text.slice(start, end);
+  const first = /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+/.exec(text);
+  return first && first.index > 0 ? start + first.index : end;
 }
 
 /** Choices that carry a mark of their own are choices even when nothing asks. */
@@ -68,8 +104,8 @@ const asks = (sentence: Sentence): boolean =>
     OPTION_LEAD.test(sentence.items.map((item) => item.word).join(' ')));
 
 /** "Which is thinnest? A) 18 G B) 20 G C) 22 G" in one passage. */
-function inline(read: Read, end: number): Piece[] | undefined {
-  const pieces = letteredPieces(read, end);
+function inline(read: Read, within: Span): Piece[] | undefined {
+  const pieces = letteredPieces(read, within);
   return pieces.length >= 2 ? pieces : undefined;
 }
 
@@ -78,20 +114,21 @@ function lettered(reads: readonly Read[], read: Read): Piece[] | undefined {
   const pieces: Piece[] = [];
   for (let i = read.passage.index + 1; i < reads.length && i <= read.passage.index + 6; i++) {
     const next = reads[i]!;
-    const own = letteredPieces(next, 0, pieces.length);
+    if (next.passage.list && !leads(read, next) && pieces.length === 0) break;
+    const own = letteredPieces(next, { start: 0, end: next.passage.text.length }, pieces.length);
     if (own.length === 0) break;
     pieces.push(...own);
   }
   return pieces.length >= 2 ? pieces : undefined;
 }
 
-function letteredPieces(read: Read, from: number, already = 0): Piece[] {
-  const text = read.passage.text;
+function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
+  const text = read.passage.text.slice(0, within.end);
   const starts: { at: number; body: number }[] = [];
-  for (const match of text.slice(from).matchAll(LETTER)) {
-    const wanted = String.fromCharCode(97 + already + starts.length);
-    if (match[2]!.toLowerCase() !== wanted) continue;
-    starts.push({ at: from + match.index, body: from + match.index + match[0].length });
+  for (const match of text.slice(within.start).matchAll(LETTER)) {
+    if (placeOf(match[2]!) !== already + starts.length) continue;
+    const at = within.start + match.index;
+    starts.push({ at, body: at + match[0].length });
   }
   if (starts.length === 0 || (already > 0 && starts[0]!.at > 2)) return [];
   return starts.map(({ body }, i) => piece(read, body, endOf(text, body, starts[i + 1]?.at ?? text.length)));
@@ -121,7 +158,7 @@ function listed(reads: readonly Read[], read: Read): Piece[] | undefined {
     if (!passage.list || (list !== undefined && passage.list.list !== list)) break;
     if (list === undefined && !leads(read, reads[i]!)) break;
     list = passage.list.list;
-    const marked = /^\(?[A-Fa-f][).:]\s+/.exec(passage.text)?.[0].length ?? 0;
+    const marked = /^\(?(?:[A-Fa-f]|i{1,3}|iv|vi?)[).:]\s+/.exec(passage.text)?.[0].length ?? 0;
     pieces.push(piece(reads[i]!, marked, passage.text.length));
   }
   return pieces.length >= 2 ? pieces : undefined;
@@ -136,9 +173,9 @@ function leads(read: Read, first: Read): boolean {
   );
 }
 
-/** "Q3.", "3)", "Question 3" at the passage's head, in its list marker, or in the heading right above. */
+/** The number in the list marker, or in the heading right above. */
 function writtenNumber(note: Note, reads: readonly Read[], read: Read): number | undefined {
-  const own = numberIn(read.passage.text) ?? markerNumber(note, read);
+  const own = markerNumber(note, read);
   if (own !== undefined) return own;
   const heading = note.passages[read.passage.path.at(-1) ?? -1];
   const previous = reads[read.passage.index - 1]?.passage;
@@ -149,11 +186,11 @@ function writtenNumber(note: Note, reads: readonly Read[], read: Read): number |
 export function markerNumber(note: Note, read: Read): number | undefined {
   if (!read.passage.list?.ordered) return undefined;
   const start = sourceSpan(read.passage, { start: 0, end: Math.min(1, read.passage.text.length) }).start;
-  const line = note.text.slice(Math.max(0, start - 12), start);
-  const match = /(\d{1,3})[.)]\s*$/.exec(line);
+  const match = /(\d{1,3})[.)]\s*\**$/.exec(note.text.slice(Math.max(0, start - 14), start));
   return match ? Number(match[1]) : read.passage.list.index + 1;
 }
 
+/** "Q3.", "3)", "Question 3" at the head of a text. */
 export const numberIn = (text: string): number | undefined => {
   const match = /^\s*\(?(?:q(?:uestion)?\s*(\d{1,3})|(\d{1,3})[).:])(?=[\s).:]|$)/i.exec(text);
   return match ? Number(match[1] ?? match[2]) : undefined;

@@ -70,11 +70,12 @@ function extreme(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReading[
   const others = key.quiz.options
     .filter((option) => option !== key.chosen)
     .map((option) => operandOf(option, scenes));
-  if (others.some((other) => other === undefined)) return undefined;
+  const known = others.filter((other) => other !== undefined);
+  if (known.length === 0) return undefined;
   if (groups(key.quiz.question.items).length > 0 && /\bthan\b/.test(textOf(key.quiz.question.items)))
     return undefined;
-  return others.map((other) => ({
-    claim: compare(chosen, other!, word, focus, spanOf(key.quiz.question)),
+  return known.map((other) => ({
+    claim: compare(chosen, other, word, focus, spanOf(key.quiz.question)),
     stance: 'asserted',
   }));
 }

@@ -1,7 +1,8 @@
 /** Finds which choice a note marks as right: a marked option, a line "Answer: B", or an answer key further down. */
 import type { Note } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
-import { markerNumber, type Piece, piece, type Quiz } from './collect.ts';
+import { answerTable, type Entry } from './answers.ts';
+import { type Piece, piece, placeOf, type Quiz } from './collect.ts';
 
 export interface Keyed {
   readonly quiz: Quiz;
@@ -12,7 +13,7 @@ export interface Keyed {
 
 const TICK = /[✓✔☑✅]|\((?:correct|right|answer|key)\)|←\s*(?:correct|answer|key)|\bcorrect answer\b|\*\s*$/i;
 const KEY_LINE =
-  /(?:^|[\n(*—–-]\s*|[.?]\s+|\s\*{0,2})(?:answer|ans|key|correct answer|solution|correct)\s*(?:is|:|=|—|–|-)?\s*\(?([A-Fa-f])\b(?!\s+\w+\s+\w+\s+\w+\s+\w+\s+\w+\s+\w+\s+\w+)/i;
+  /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:answer|ans|key|correct answer|solution|correct)\s*(?:is|:|=|—|–|-)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-])/i;
 
 export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[]): Keyed[] {
   const table = answerTable(note, reads);
@@ -52,49 +53,16 @@ function keyLine(reads: readonly Read[], quiz: Quiz, limit: number): Keyed | und
     if (read.passage.kind === 'heading') break;
     const match = KEY_LINE.exec(read.passage.text);
     if (!match) continue;
-    const chosen = quiz.options[match[1]!.toLowerCase().charCodeAt(0) - 97];
+    const chosen = quiz.options[placeOf(match[1]!)];
     if (!chosen) continue;
     const end = match.index + match[0].length;
-    return { quiz, chosen, at: piece(read, end - 1, end) };
+    return { quiz, chosen, at: piece(read, end - match[1]!.length, end) };
   }
   return undefined;
 }
 
-interface Entry {
-  readonly letter: string;
-  readonly at: Piece;
-}
-
-const KEY_HEADING = /\b(?:answer key|answers|key|solutions|marking)\b/i;
-const ENTRY =
-  /(?:^|[\s,;|(])(?:q(?:uestion)?\s*)?(\d{1,2})\s*[-–—.:)=]*\s*\(?([A-Fa-f])\b(?=[\s,;.|)\-–—:(]|$)/gi;
-const OPENING_LETTER = /^\(?([A-Fa-f])(?:[).:,;—–-]|\s|$)/;
-
-/** Numbered entries under a heading (or after a word) that says "key": question number → letter. */
-function answerTable(note: Note, reads: readonly Read[]): ReadonlyMap<number, Entry> {
-  const table = new Map<number, Entry>();
-  for (const read of reads) {
-    const heading = note.passages[read.passage.path.at(-1) ?? -1]?.text ?? '';
-    const lead =
-      read.passage.list?.leadIn === undefined ? '' : (note.passages[read.passage.list.leadIn]?.text ?? '');
-    const own = /^\W*(?:answer key|answers|key)\b/i.test(read.passage.text);
-    if (!own && !KEY_HEADING.test(heading) && !/^\W*(?:answer key|answers|key)\b/i.test(lead)) continue;
-    for (const match of read.passage.text.matchAll(ENTRY)) {
-      const end = match.index + match[0].length;
-      table.set(Number(match[1]), { letter: match[2]!.toLowerCase(), at: piece(read, end - 1, end) });
-    }
-    const opening = read.passage.list?.ordered ? OPENING_LETTER.exec(read.passage.text) : null;
-    if (opening && read.passage.list)
-      table.set(markerNumber(note, read) ?? 0, {
-        letter: opening[1]!.toLowerCase(),
-        at: piece(read, 0, opening[0].length),
-      });
-  }
-  return table;
-}
-
 function tabled(table: ReadonlyMap<number, Entry>, quiz: Quiz): Keyed | undefined {
   const entry = table.get(quiz.number);
-  const chosen = entry && quiz.options[entry.letter.charCodeAt(0) - 97];
+  const chosen = entry && quiz.options[placeOf(entry.answer)];
   return entry && chosen ? { quiz, chosen, at: entry.at } : undefined;
 }

@@ -34,7 +34,7 @@ export interface Item {
   readonly kind: 'word' | 'size' | 'punctuation';
   readonly capital: boolean;
   readonly mention?: Mention;
-  magnitude?: Magnitude;
+  magnitude?: Magnitude | undefined;
   readonly axisNoun?: { axis: Axis; sign: 1 | -1 };
   readonly deviceNoun?: boolean;
   readonly system?: System | 'usp-zeros';
@@ -49,6 +49,8 @@ for (const row of MAGNITUDES) {
   add(row.comparative ?? comparativeOf(row.word), 'comparative');
   add(row.superlative ?? superlativeOf(row.word), 'superlative');
 }
+for (const row of MAGNITUDES)
+  if (row.axis === 'flow') FORMS.set(`${row.word}ly`, { axis: 'flow', sign: row.sign, degree: 'plain', row });
 for (const word of OTHER_QUALITIES) {
   for (const form of [word, comparativeOf(word), superlativeOf(word)])
     if (!FORMS.has(form))
@@ -118,6 +120,20 @@ function pushWord(body: string, start: number, into: Item[]): void {
   });
 }
 
+const FLOWS = /^(?:deliver|empt|run|drain|drip|flow|fill|infus|pour|clear|give|pass|shift)/;
+const TIMES: ReadonlyMap<string, 1 | -1> = new Map([
+  ['sooner', 1],
+  ['earlier', 1],
+  ['later', -1],
+]);
+
+/** "delivers a litre later": time taken is flow when something flows. */
+function timed(items: readonly Item[], i: number): Magnitude | undefined {
+  const sign = TIMES.get(items[i]!.word);
+  const flows = sign && items.slice(Math.max(0, i - 7), i).some((near) => FLOWS.test(near.word));
+  return flows ? { axis: 'flow', sign, degree: 'comparative' } : undefined;
+}
+
 const flip = (sign: 1 | -1): 1 | -1 => (sign === 1 ? -1 : 1);
 
 /** Reads "more slender", "less roomy", "too thin" and "more flow" into one magnitude. */
@@ -125,6 +141,7 @@ function joinDegrees(items: Item[]): Item[] {
   for (let i = 0; i + 1 < items.length; i++) {
     const item = items[i]!;
     const next = items[i + 1]!;
+    item.magnitude = timed(items, i) ?? item.magnitude;
     if (item.word === 'too' && next.magnitude?.degree === 'plain')
       next.magnitude = { ...next.magnitude, excess: true };
     const degree = DEGREE_WORDS.get(item.word);

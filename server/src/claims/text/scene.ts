@@ -33,6 +33,10 @@ export interface Scene {
   readonly truthItem?: boolean;
   /** The key beside such a statement, when it stands apart from its text. */
   readonly key?: 'true' | 'false';
+  /** In an erratum: the words struck, or the words that hold instead. */
+  readonly erratum?: 'struck' | 'holds';
+  /** Stands in a column of printed mistakes. */
+  readonly reported?: boolean;
 }
 
 /** A group of neighbouring sizes: "14, 16 or 18 Fr" is one. */

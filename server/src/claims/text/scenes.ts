@@ -2,7 +2,7 @@
 import type { Mention } from '../../mentions/model.ts';
 import type { Note, Passage } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
-import { quotationSpans } from '../stance.ts';
+import { correctionAt, quotationSpans } from '../stance.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { type Item, readItems } from './items.ts';
 import { type Scene, wordsOf } from './scene.ts';
@@ -45,24 +45,56 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read): Scene[
   const truth = isTruthItem(read, around.lead, headings);
   const key = truthKey(note, reads, read, truth);
   const next = nextSentence(reads, read);
-  return sentences.map((sentence, i) => ({
-    note,
-    passage,
-    sentence,
-    items: sentence.items,
-    before: sentences.slice(Math.max(0, i - 3), i),
-    after: sentences.slice(i + 1, i + 3),
-    context: around.context,
-    headings,
-    quotes: read.quotes,
-    ...(system ? { system } : {}),
-    ...(next ? { next } : {}),
-    ...(around.lead ? { lead: around.lead } : {}),
-    ...(option ? { option } : {}),
-    ...(truth ? { truthItem: true } : {}),
-    ...(key ? { key } : {}),
-  }));
+  const reported = inStruckColumn(note, reads, read);
+  return sentences.flatMap((whole, i) =>
+    splitErratum(whole).map(({ sentence, erratum }) => ({
+      note,
+      passage,
+      sentence,
+      items: sentence.items,
+      before: sentences.slice(Math.max(0, i - 3), i),
+      after: sentences.slice(i + 1, i + 3),
+      context: around.context,
+      headings,
+      quotes: read.quotes,
+      ...(erratum ? { erratum } : {}),
+      ...(reported ? { reported } : {}),
+      ...(system ? { system } : {}),
+      ...(next ? { next } : {}),
+      ...(around.lead ? { lead: around.lead } : {}),
+      ...(option ? { option } : {}),
+      ...(truth ? { truthItem: true } : {}),
+      ...(key ? { key } : {}),
+    })),
+  );
 }
+
+interface Part {
+  readonly sentence: Sentence;
+  readonly erratum?: 'struck' | 'holds';
+}
+
+/** "For X read Y", "X should read Y": two sentences of opposite standing. */
+function splitErratum(sentence: Sentence): Part[] {
+  const cut = correctionAt(sentence.items);
+  if (cut === undefined) return [{ sentence }];
+  const part = (items: readonly Item[], erratum: 'struck' | 'holds'): Part[] =>
+    items.length === 0
+      ? []
+      : [{ sentence: { ...sentence, items, start: items[0]!.start, end: items.at(-1)!.end }, erratum }];
+  return [...part(sentence.items.slice(0, cut), 'struck'), ...part(sentence.items.slice(cut + 1), 'holds')];
+}
+
+/** A cell under "Printed", "Wrong", "Was": what stands there is reported, not taught. */
+function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean {
+  const { cell } = read.passage;
+  if (!cell || cell.row === 0) return false;
+  const head = reads[note.tables[cell.table]?.rows[0]?.[cell.column] ?? -1]?.passage.text ?? '';
+  return STRUCK_HEADER.test(head);
+}
+
+export const STRUCK_HEADER =
+  /^(?:printed|wrong|was|before|error|mistake|incorrect|myth|old|as printed|first draft|what they say|students say|misreading|instead of|not this|don't)\b/i;
 
 /** A passage without sizes, systems, colours, points or materials claims nothing of ours. */
 const speaks = (read: Read): boolean =>

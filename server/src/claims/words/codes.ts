@@ -11,6 +11,8 @@ const CANNULA = new Set(
     ' ',
   ),
 );
+/** A catheter sized in gauge is an IV catheter. */
+const GAUGE_CATHETER = new Set(['catheter', 'catheters']);
 const URINARY = new Set('foley urinary urethral bladder valve inflation indwelling'.split(' '));
 const SUCTION = new Set(['suction']);
 
@@ -22,13 +24,12 @@ export function codeOf(items: readonly { readonly word: string }[]): Device | 'b
   let suction = false;
   for (const { word } of items) {
     needle ||= NEEDLE.has(word);
-    cannula ||= CANNULA.has(word);
+    cannula ||= CANNULA.has(word) || GAUGE_CATHETER.has(word);
     urinary ||= URINARY.has(word);
     suction ||= SUCTION.has(word);
   }
+  if (urinary !== suction && !needle) return urinary ? 'urinary-catheter' : 'suction-catheter';
   if (needle && cannula) return 'both';
   if (needle) return 'needle';
-  if (cannula) return 'cannula';
-  if (urinary) return 'urinary-catheter';
-  return suction ? 'suction-catheter' : undefined;
+  return cannula ? 'cannula' : undefined;
 }

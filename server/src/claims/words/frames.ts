@@ -6,22 +6,22 @@ const set = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/).f
 export const MISTAKE_WORDS = set(
   `myth myths misconception misconceptions mistake mistakes mistaken mistakenly error errors erratum errata wrong wrongly
   incorrect incorrectly false falsely untrue fallacy nonsense rubbish misread misreads misreading misprint misprinted misquoted typo typos
-  confusion confused confuse confuses trap slip slips blunder bogus debunked backwards-thinking mix-up mixup mixups muddle muddled
-  struck crossed retracted corrected correction corrections superseded misheard misstated misremembered folklore lore`,
+  confusion blunder bogus debunked mix-up mixup mixups muddle muddled
+  struck crossed retracted withdrawn deleted delete superseded misheard misstated misremembered folklore`,
 );
 
 /** Who is quoted: people whose words are reported rather than taught. */
 export const REPORTED_SPEAKERS = set(
   `student students learner learners trainee trainees orientee orientees newcomer newcomers novice novices beginner beginners intern interns
   resident residents rookie rookies somebody someone people many everyone everybody colleague candidate candidates pupil pupils
-  handout slide slides poster posters version draft edition page leaflet author textbook website forum internet post`,
+  handout slide slides poster table figure photo caption box diagram arrow print misprint chart posters version draft edition page leaflet author textbook website forum internet post`,
 );
 
 /** Verbs that report words or beliefs. */
 export const REPORTING_VERBS = set(
   `say says said saying think thinks thought believe believes believed assume assumes assumed claim claims claimed write writes wrote
   written state states stated insist insists insisted argue argues argued read reads expect expects expected swear swears swore
-  guess guesses guessed reckon reckons reckoned tell tells told answered answer answers imagine imagines printed gave had showed listed used`,
+  guess guesses guessed reckon reckons reckoned tell tells told answered answer answers imagine imagines printed gave had showed shows listed used prints `,
 );
 
 /** Words that reject what was said just before. */
@@ -62,6 +62,15 @@ export const REJECTING_OPENINGS: readonly string[] = [
   'it is the other way',
   "it's the other way",
   'we struck',
+  'it should',
+  'it must',
+  'should be',
+  'should read',
+  'read instead',
+  'correct the',
+  'strike it',
+  'delete',
+  'we said the opposite',
   'backwards',
   'upside down',
 ];

@@ -1,0 +1,48 @@
+/** Answer sections: numbered entries under a heading or a word that says they are the key. */
+import type { Note } from '../../notes/model.ts';
+import type { Read } from '../text/scenes.ts';
+import { markerNumber, type Piece, piece } from './collect.ts';
+
+export interface Entry {
+  /** Letter, roman numeral, "true" or "false", lower case. */
+  readonly answer: string;
+  readonly at: Piece;
+}
+
+const KEY_WORDS = /\b(?:answer key|answers|key|solutions|marking)\b/i;
+const OPENS_KEY = /^\W*(?:answer key|answers|key|solutions)\b/i;
+const ENTRY =
+  /(?:^|[\s,;|(])(?:q(?:uestion)?\s*)?(\d{1,2})\s*[-–—.:)=]*\s*\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(]|$)/gi;
+const OPENING = /^\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?:[).:,;—–-]|\s|$)/i;
+
+/** Question number → what the key says. */
+export function answerTable(note: Note, reads: readonly Read[]): ReadonlyMap<number, Entry> {
+  const table = new Map<number, Entry>();
+  for (const read of reads) if (isKey(note, reads, read)) readEntries(note, read, table);
+  return table;
+}
+
+function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
+  const { passage } = read;
+  if (passage.kind === 'heading') return false;
+  const heading = note.passages[passage.path.at(-1) ?? -1]?.text ?? '';
+  const lead = passage.list?.leadIn === undefined ? '' : (reads[passage.list.leadIn]?.passage.text ?? '');
+  return OPENS_KEY.test(passage.text) || KEY_WORDS.test(heading) || OPENS_KEY.test(lead);
+}
+
+function readEntries(note: Note, read: Read, table: Map<number, Entry>): void {
+  for (const match of read.passage.text.matchAll(ENTRY)) {
+    const end = match.index + match[0].length;
+    add(table, Number(match[1]), match[2]!, piece(read, end - match[2]!.length, end));
+  }
+  const opening = read.passage.list?.ordered ? OPENING.exec(read.passage.text) : null;
+  const number = opening ? markerNumber(note, read) : undefined;
+  if (opening && number !== undefined) add(table, number, opening[1]!, piece(read, 0, opening[0].length));
+}
+
+const WORDS: Readonly<Record<string, string>> = { t: 'true' };
+
+function add(table: Map<number, Entry>, number: number, answer: string, at: Piece): void {
+  const lower = answer.toLowerCase();
+  if (!table.has(number)) table.set(number, { answer: WORDS[lower] ?? lower, at });
+}

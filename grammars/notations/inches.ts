@@ -12,7 +12,7 @@ export const inches: Notation = {
   title: 'Inches',
   about: 'A needle length or a diameter in inches: decimal, fraction, mixed number.',
   system: 'inch',
-  pattern: `${BEFORE}(?:${INCHES})(?:${JOIN}(?:${INCHES})){0,4}[\\s]?-?(?:${alternation(INCH_WORDS)})\\.?${AFTER}`,
+  pattern: `(?<!["“])${BEFORE}(?:${INCHES})(?:${JOIN}(?:${INCHES})){0,4}[\\s]?-?(?:${alternation(INCH_WORDS)})\\.?${AFTER}`,
   anyCase: true,
   read: (text) =>
     readSeries(

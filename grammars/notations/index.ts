@@ -10,6 +10,7 @@ import type { Notation } from './model.ts';
 import { numbered, numberedSpoken } from './numbered.ts';
 import { hegar, tubeInner } from './tubes.ts';
 import { uspDashed, uspNamed, uspSlip, uspSpoken, uspWritten } from './usp-zeros.ts';
+import { wireGauge } from './wire-gauge.ts';
 import { wireDigits, wireInches, wireSpoken } from './wire-inches.ts';
 
 export type { Item, Notation } from './model.ts';
@@ -17,6 +18,7 @@ export type { Item, Notation } from './model.ts';
 export const NOTATIONS: readonly Notation[] = [
   tubeInner,
   hegar,
+  wireGauge,
   gaugeAfter,
   frenchAfter,
   gaugeSpoken,

@@ -63,7 +63,7 @@ export const millimetresSpoken: Notation = {
   about:
     'Three millimeters, one point eight millimeters, nine tenths of a millimeter. A third of a millimetre is the step of a scale, no size.',
   system: 'millimetre',
-  pattern: `${BEFORE}(?:${WORD_NUMBER}(?:[\\s-]point(?:[\\s-](?:oh|${WORD_NUMBER})){1,3})?(?:[\\s-]and[\\s-]a[\\s-](?:half|quarter))?[\\s-]${UNIT_WORDS}|(?:two|three|four|five|six|seven|eight|nine)[\\s-](?:third|quarter|tenth|hundredth)s[\\s]of[\\s]a[\\s]${UNIT_WORDS}|(?:a|one)[\\s]${UNIT_WORDS}[\\s]and[\\s]a[\\s](?:half|quarter))${AFTER}`,
+  pattern: `${BEFORE}(?:${WORD_NUMBER}(?:[\\s-]point(?:[\\s-](?:oh|${WORD_NUMBER})){1,3})?(?:[\\s-]and[\\s-]a[\\s-](?:half|quarter))?[\\s-]${UNIT_WORDS}(?![\\s](?:is|equals|makes)[\\s](?:three|3)[\\s])|(?:two|three|four|five|six|seven|eight|nine)[\\s-](?:third|quarter|tenth|hundredth)s[\\s]of[\\s]a[\\s]${UNIT_WORDS}|(?:a|one)[\\s]${UNIT_WORDS}[\\s]and[\\s]a[\\s](?:half|quarter))${AFTER}`,
   anyCase: true,
   read: readSpokenMillimetres,
   examples: [

@@ -43,7 +43,7 @@ export const uspSpoken: Notation = {
   title: 'USP sizes as spoken',
   about: 'Three-oh, two-aught, four nought; double zero, triple zero.',
   system: 'usp',
-  pattern: `${BEFORE}(?:(?:${COUNT})[\\s-](?:ohs?|aughts?|oughts?|noughts?|zeros?|o)|[2-9]-(?:ohs?|aughts?|noughts?)|(?:single|double|triple|treble|quadruple)[\\s-](?:zeros?|ohs?|aughts?|oughts?|noughts?|o))${AFTER}(?!-[a-z])`,
+  pattern: `${BEFORE}(?:(?:${COUNT})[\\s-](?:oh|aught|ought|nought|zero|o)|[2-9]-(?:oh|aught|nought)|(?:double|triple|treble|quadruple)[\\s-](?:zero|oh|aught|ought|nought|o))${AFTER}(?!-[a-z])`,
   anyCase: true,
   read: (text) => {
     const first = text.toLowerCase().split(/[\s-]/)[0]!;
@@ -51,7 +51,7 @@ export const uspSpoken: Notation = {
     return one(text, 1 - zeros, 0, true);
   },
   examples: ['three-oh', 'two aught', 'four nought', 'double zero', 'triple zero', 'two zero'],
-  counterExamples: ['oh-three-five', 'clip two-oh-one'],
+  counterExamples: ['oh-three-five', 'clip two-oh-one', 'it has four zeros'],
 };
 
 export const uspNamed: Notation = {

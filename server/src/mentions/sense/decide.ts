@@ -27,6 +27,8 @@ export const RULES: Readonly<Record<string, Rule>> = {
   'french-before': french,
   'usp-dashed': thread,
   'usp-zeros': thread,
+  'usp-named': (_, match) => size('usp', 'unit-word', match),
+  'wire-gauge': (_, match) => size('wire-gauge', 'unit-word', match),
   'usp-spoken': thread,
   'usp-decimal-slip': (place, match, { item }) => slipSense(place, match, item.values),
   'metric-before': (place, match) => metricSense(place, match),

@@ -47,7 +47,7 @@ export const DEVICE_WORDS: readonly (readonly [Device, readonly string[]])[] = [
       'peripheral iv',
       'iv catheter',
       'peripheral catheter',
-      'iv line',
+      'iv line', 'peripheral access', 'iv access', 'spvc', 'peripheral venous catheter',
       'venous access',
       'cánula',
       'venenverweilkanüle',

@@ -5,7 +5,7 @@ export const COLOUR =
 
 /** Before the number: an article or the like. */
 export const DETERMINED =
-  /(?:^|[\s("“‘'*_])(?:an?|the|your|another|that|this|our|my|either|each)\s["“‘'*_]?$/i;
+  /(?:^|[\s("“‘'*_])(?:an?|the|your|another|that|this|our|my|either|each|one|two|three|both|plain|any)\s["“‘'*_]?$/i;
 
 /** Before the number: a word that hands a size over. */
 export const HANDED =
@@ -13,13 +13,13 @@ export const HANDED =
 
 /** After the number: the end of the phrase, or a word that cannot be what is counted. */
 export const CLOSED = new RegExp(
-  `^(?:\\s?(?:[.,;:)?!"”’'—–→>|*_]|=|$)|\\s(?:is|was|are|isn't|were|will|won't|would|can|cannot|can't|could|should|has|have|gives?|gave|flows?|runs?|ran|goes|go|lets?|makes?|may|might|does|doesn't|did|and|or|to|than|for|on|in|with|from|over|instead|rather|first|then|at|if|when|because|since|which|that|by|as|not|versus|vs|into|through|down|up|but|so|while|only|gauge|takes?|delivers?|passes|fits?|stays?|looks?|leaves?|works?|needs?|beats?|comes?|carries|kinks?|feels?|measures?|means|holds?|hurts?|moves?|drains?|wins|already|still|too|again|next|below|above|thick\\w*|thin\\w*|fat\\w*|fine\\w*|narrow\\w*|wid\\w*|big\\w*|small\\w*|slim\\w*|stout\\w*)\\b|\\s${COLOUR}\\b)`,
+  `^(?:\\s?(?:[.,;:)?!"”’'—–→>|*_]|=|$)|\\s(?:is|was|are|isn't|were|will|won't|would|can|cannot|can't|could|should|has|have|gives?|gave|flows?|runs?|ran|goes|go|lets?|makes?|may|might|does|doesn't|did|and|or|to|than|for|on|in|with|from|over|instead|rather|first|then|at|if|when|because|since|which|that|by|as|not|versus|vs|into|through|down|up|but|so|while|only|gauge|takes?|delivers?|passes|fits?|stays?|looks?|leaves?|works?|needs?|beats?|comes?|carries|kinks?|feels?|measures?|means|holds?|hurts?|moves?|drains?|wins|already|still|too|again|next|below|above|thick\\w*|thin\\w*|fat\\w*|fine\\w*|narrow\\w*|wid\\w*|big\\w*|small\\w*|slim\\w*|stout\\w*|range|bracket|now|please|here|there|of the same|will|did|drips?|drip|pours?|empties|lives?|helps?|drops|slips|slides|buys?|costs|gains|gets|leaks|stands|turns|went|used|hurt|more|less|faster|slower|any|every|you|we|they|i)\\b|\\s${COLOUR}\\b)`,
   'i',
 );
 
 /** "fetch a 16", "pull a seven and a half": a size asked for without its system. */
 export const FETCHED =
-  /\b(?:fetch(?:es)?|grab|pass|hand|get|bring|pull|open|tie [a-z ]{1,24}with)\s(?:me\s|us\s|up\s)?["“‘'*_]?(?:an?|the)\s["“‘'*_]?$/i;
+  /\b(?:fetch(?:es)?|grab|pass|hands?|get|give|bring|pull|open|tie [a-z ]{1,24}with)\s(?:me\s|us\s|you\s|up\s|out\s)?["“‘'*_]?(?:an?|the)\s["“‘'*_]?$/i;
 
 /** Words that set a system for what follows. */
 export const SETTING: readonly (readonly [

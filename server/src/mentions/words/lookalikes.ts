@@ -6,7 +6,7 @@ export const SCORE =
 
 /** After a gauge-like G: acceleration, networks, money. */
 export const NOT_GAUGE =
-  /^[\s-]*(?:force|forces|network|networks|signal|wi-?fi|ethernet|coverage|router|phone|mobile|acceleration|centrifug|spin|rcf)|^[\s]?[x×]\s?[0-9]+\s?min/i;
+  /^[\s-]*(?:force|forces|network|networks|signal|wi-?fi|ethernet|coverage|router|phone|mobile|acceleration|centrifug\w*|spin|rcf)\b|^[\s]?[x×]\s?[0-9]+\s?min/i;
 export const NOT_GAUGE_BEFORE =
   /(?:railway|railroad|track|model train|pressure|fuel|shotgun|cannon|spun at|centrifuged at)\s?[a-z ]{0,12}$/i;
 
@@ -24,7 +24,7 @@ export const PATIENT =
 
 /** What a length may measure that is no size: wounds, depths, distances, people, pictures. */
 export const OTHER_LENGTH =
-  /\b(?:wounds?|lacerations?|lacs?|incisions?|cuts?|scars?|gash|tears?|defects?|deep|depth|insert(?:ed|ion)?|advance[ds]?|advancing|withdraw[ns]?|pull(?:ed)? back|distance|apart|spac(?:ed|ing)|intervals?|from the (?:edge|margin|tip|skin|limbus|lips?|hub|heel|midline|wound|end|apex)|away|margins?|edges?|above|below|lesions?|stones?|tumou?rs?|polyps?|pupils?|nodules?|cysts?|mass(?:es)?|bites?|tall|height|taped at|at the (?:lips?|teeth|gums?|nares|nostril|skin)|lips?|teeth|marks?|past|beyond|tails?|slack|loops?|swelling|bruise|haematoma|hematoma|ulcers?|burns?|strips?|gauze|dressing|tape|ruler|paper|screen|from skin|hg|thickness of (?:fat|skin)|stump|drain(?:ed)? out|gap|ears?|posterior|anterior|behind|lateral|medial|distal|proximal|cephalad|inferior|superior|caudal|stricture|fenestration|length of|active|every|increment\w*|by [0-9]|rectus|fascia)\b/i;
+  /\b(?:wounds?|lacerations?|lacs?|incisions?|cuts?|scars?|gash|tears?|defects?|deep|depth|veins?|vessels?|arter(?:y|ies)|insert(?:ed|ion)?|advance[ds]?|advancing|withdraw[ns]?|pull(?:ed)? back|distance|apart|spac(?:ed|ing)|intervals?|from the (?:edge|margin|tip|skin|limbus|lips?|hub|heel|midline|wound|end|apex)|away|margins?|edges?|above|below|lesions?|stones?|tumou?rs?|polyps?|pupils?|nodules?|cysts?|mass(?:es)?|bites?|tall|height|taped at|at the (?:lips?|teeth|gums?|nares|nostril|skin)|lips?|teeth|marks?|past|beyond|tails?|slack|loops?|swelling|bruise|haematoma|hematoma|ulcers?|burns?|strips?|gauze|dressing|tape|ruler|paper|screen|from skin|hg|thickness of (?:fat|skin)|stump|drain(?:ed)? out|gap|ears?|posterior|anterior|behind|lateral|medial|distal|proximal|cephalad|inferior|superior|caudal|stricture|fenestration|length (?:of|is)|active|every|increment\w*|by [0-9]|rectus|fascia)\b/i;
 
 /** Right after a length: where on the body it is measured. */
 export const ELSEWHERE =
@@ -36,8 +36,14 @@ export const DIAMETER =
 
 /** What follows a number that counts something. */
 export const COUNTED =
-  /^[\s-]*(?:%|percent|°|degrees?|ml|mls|millilit|lit(?:er|re)s?|l\/|cc|mg|mcg|µg|kg|kilos?|g\b|grams?|units?|iu|mmol|mmhg|hours?|hrs?|h\b|minutes?|mins?|min\b|seconds?|secs?|s\b|days?|weeks?|months?|years?|yrs?|y\/?o|-year|patients?|people|persons?|nurses?|students?|learners?|times|sites?|steps?|stations?|questions?|points?|pages?|items?|cases?|attempts?|of\b|am\b|pm\b|o'clock|drops?|bpm|hz|khz|mhz|gy|msv|kv|cmh|psi|dollars?|cents?|euros?|pounds?|lbs?|feet|foot|ft|meters?|metres?|km|miles?|throws?|knots?|bites?|layers?|kits?|packs?|boxes|box|sets|rows?|columns?|beds?|bays?|rooms?|\/|:|\.[0-9]|,[0-9]|x\b|×)/i;
+  /^[\s-]*(?:%|percent|°|degrees?|ml|mls|millilit|lit(?:er|re)s?|l\/|cc|mg|mcg|µg|kg|kilos?|g\b|grams?|units?|iu|mmol|mmhg|hours?|hrs?|h\b|minutes?|mins?|min\b|seconds?|secs?|s\b|days?|weeks?|months?|years?|yrs?|y\/?o|-year|patients?|people|persons?|nurses?|students?|learners?|times|sites?|steps?|stations?|questions?|points?|pages?|items?|cases?|attempts?|of\b|am\b|pm\b|o'clock|drops?|bpm|hz|khz|mhz|gy|msv|kv|cmh|psi|dollars?|cents?|euros?|pounds?|lbs?|feet|foot|ft|meters?|metres?|km|miles?|throws?|knots?|bites?|layers?|kits?|packs?|boxes|box|sets|rows?|columns?|beds?|bays?|rooms?|cm\b|centimet\w*|mm\b|at the (?:teeth|lips?|skin|nose|nares|nostrils?|gums?)|slides?|marks?|percent|doses?|tubes of|bottles?|grams|seats?|groups?|cars?|volunteers?|hospitals?|cent(?:er|re)s?|\/|:|\.[0-9]|,[0-9]|x\b|×)/i;
 
 /** What stands before a number that is a label of something else. */
 export const LABELLED =
-  /\b(?:steps?|day|days|room|bay|bed|page|pages|chapter|module|lesson|unit|station|question|q|clip|slide|figure|fig|table|version|v|ages?|aged|stage|grade|level|type|phase|class|ward|floor|ext|extension|lot|line|item|case|week|month|year|no|number|blade|glove|gloves|laryngoscope|mac|miller|score|scores|tier|priority|part|section|group|team|camera|take|scene|box|form|protocol|code|rule|option|answer|at|in|since|by|until|about|before|after)\s*$/i;
+  /\b(?:steps?|days?|rooms?|bays?|beds?|pages?|p\.|pp\.|chapters?|modules?|lessons?|units?|stations?|questions?|q|clips?|slides?|figures?|fig|tables?|versions?|v|ages?|aged|stages?|grades?|levels?|types?|phases?|class|classes|wards?|floors?|ext|extensions?|lots?|lines?|items?|cases?|weeks?|months?|years?|no|number(?:ed)?|blades?|gloves?|laryngoscopes?|mac|miller|scores?|tiers?|priority|parts?|sections?|groups?|groups of|teams?|camera|take|scenes?|box(?:es)?|forms?|protocols?|codes?|rules?|options?|answers?|bench(?:es)?|desks?|drawers?|shelf|shelves|counter|cart|airways?|guedel|oral airways?|quiz|track|bus|gate|platform|ratio|rate|at|in|since|by|until|about|before|after|plus|minus|times|add|adds|divided by|multiplied by|over|[+×=÷*])\s*$/i;
+
+/** Before a bare number: another number with a unit of its own, whose unit it shares. */
+export const SHARES_UNIT = /[0-9]\s?(?:m[Ll]|cc|mg|kg|cm|hours?|h|min(?:utes)?|days?|weeks?|years?|%|°)\b[^.;:]{0,12}\b(?:not|or|and|to)\s$/;
+
+/** Blades and gloves named in the sentence: their numbers are no sizes of ours. */
+export const BLADED = /\b(?:blades?|scalpels?|gloves?|laryngoscope|macintosh|miller)\b/i;

@@ -53,7 +53,7 @@ export const WORD_NUMBER = `(?:(?:${alternatives(TENS)})(?:[-\\s](?:${ONES})(?![
 export const DIGITS = '[0-9]{1,3}(?:[.,][0-9]{1,3})?';
 
 /** A length in inches: "1½", "1 1/2", "5/8", ".035", "0.5". */
-export const INCHES = `(?:[0-9]{1,2}[-\\s]?[½¼¾⅛⅜⅝⅞⅓⅔]|[½¼¾⅛⅜⅝⅞⅓⅔]|(?:[0-9]{1,2}[-\\s])?[0-9]{1,2}[/⁄][0-9]{1,2}|[0-9]{0,2}[.,][0-9]{1,4}|[0-9]{1,2})`;
+export const INCHES = `(?:[0-9]{1,2}[-\\s]?[½¼¾⅛⅜⅝⅞⅓⅔]|[½¼¾⅛⅜⅝⅞⅓⅔]|(?:[0-9]{1,2}(?:[-\\s]|[\\s]and[\\s]))?[0-9]{1,2}[/⁄][0-9]{1,2}|[0-9]{0,2}[.,][0-9]{1,4}|[0-9]{1,2})`;
 
 /** A number read: its value and how many decimals were written. */
 export interface Read {
@@ -83,7 +83,7 @@ function readDigits(text: string): Read | undefined {
 function readFraction(text: string): Read | undefined {
   const typeset = /^([0-9]*)[-\s]?([½¼¾⅛⅜⅝⅞⅓⅔⅙])$/.exec(text);
   if (typeset) return fraction(Number(typeset[1] || 0) + FRACTIONS[typeset[2]!]!);
-  const plain = /^(?:([0-9]+)[-\s])?([0-9]+)[/⁄]([0-9]+)$/.exec(text);
+  const plain = /^(?:([0-9]+)(?:[-\s]|\sand\s))?([0-9]+)[/⁄]([0-9]+)$/.exec(text);
   if (!plain || Number(plain[3]) === 0) return undefined;
   return fraction(Number(plain[1] ?? 0) + Number(plain[2]) / Number(plain[3]));
 }

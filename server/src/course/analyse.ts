@@ -5,9 +5,10 @@ import { readStatements } from '../claims/index.ts';
 import type { Statement } from '../claims/model.ts';
 import { findMentions } from '../mentions/index.ts';
 import type { Mention } from '../mentions/model.ts';
-import { mayHoldSizes, readNote } from '../notes/index.ts';
+import { readNote } from '../notes/index.ts';
 import type { Note } from '../notes/model.ts';
 import { DEFAULT_SETTINGS, type Settings } from './settings/model.ts';
+import { maySpeakOfSizes } from './skim.ts';
 
 export interface Analysis {
   readonly note: Note;
@@ -54,12 +55,12 @@ export function analyseWhole(text: string, settings = DEFAULT_SETTINGS, path?: s
  * A text that can hold neither size nor rule skips the parser; that never changes the findings.
  */
 export function analyse(text: string, settings = DEFAULT_SETTINGS, path?: string): Analysis {
-  return mayHoldSizes(text) ? analyseWhole(text, settings, path) : emptyAnalysis(text);
+  return maySpeakOfSizes(text, settings.context) ? analyseWhole(text, settings, path) : emptyAnalysis(text);
 }
 
 /** Only the mentions: what a listing needs. */
 export function mentionsOnly(text: string, settings = DEFAULT_SETTINGS, path?: string): Analysis {
-  if (!mayHoldSizes(text)) return emptyAnalysis(text);
+  if (!maySpeakOfSizes(text, settings.context)) return emptyAnalysis(text);
   const note = readNote(text, { format: formatOf(path) });
   return { note, mentions: findMentions(note, settings.context), statements: [], findings: [] };
 }

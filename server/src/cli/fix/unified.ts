@@ -4,28 +4,42 @@ import { Lines } from '../lines.ts';
 
 const CONTEXT = 3;
 
-interface Hunk {
-  /** First and last line changed, from 1. */
-  from: number;
-  to: number;
-  readonly edits: Edit[];
+/** Neighbouring lines changed together; lines from 1, both ends inclusive. */
+interface Change {
+  readonly from: number;
+  readonly to: number;
+  readonly edits: readonly Edit[];
 }
 
-function hunks(lines: Lines, edits: readonly Edit[]): Hunk[] {
-  const list: Hunk[] = [];
+function changesOf(lines: Lines, edits: readonly Edit[]): Change[] {
+  const list: Change[] = [];
   for (const edit of edits) {
     const { line, endLine } = lines.place(edit.span);
     const last = list.at(-1);
-    if (last && line - last.to <= 2 * CONTEXT) {
-      last.to = Math.max(last.to, endLine);
-      last.edits.push(edit);
-    } else list.push({ from: line, to: endLine, edits: [edit] });
+    if (!last || line > last.to) list.push({ from: line, to: endLine, edits: [edit] });
+    else
+      list[list.length - 1] = {
+        from: last.from,
+        to: Math.max(last.to, endLine),
+        edits: [...last.edits, edit],
+      };
   }
   return list;
 }
 
-/** The lines `from` to `to` with their edits made. */
-function mended(text: string, lines: Lines, { from, to, edits }: Hunk): string[] {
+/** Changes whose context would touch stand in one hunk. */
+function hunksOf(changes: readonly Change[]): Change[][] {
+  const hunks: Change[][] = [];
+  for (const change of changes) {
+    const last = hunks.at(-1);
+    if (last && change.from - last.at(-1)!.to <= 2 * CONTEXT + 1) last.push(change);
+    else hunks.push([change]);
+  }
+  return hunks;
+}
+
+/** The lines of a change after its edits. */
+function after(text: string, lines: Lines, { from, to, edits }: Change): string[] {
   let at = lines.span(from).start;
   let result = '';
   for (const { span, text: inserted } of edits) {
@@ -35,32 +49,31 @@ function mended(text: string, lines: Lines, { from, to, edits }: Hunk): string[]
   return (result + text.slice(at, lines.span(to).end)).split(/\r\n|\n|\r/);
 }
 
-const numbered = (lines: Lines, from: number, to: number): string[] =>
-  Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => lines.line(from + i));
+function range(lines: Lines, sign: string, from: number, to: number): string[] {
+  return Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => sign + lines.line(from + i));
+}
 
-/** Hunks name line ranges only; text is given as it stands, without line endings other than LF. */
+/** Lines may be shown without their CR; the diff is for reading. */
 export function unified(path: string, text: string, edits: readonly Edit[]): string {
   const lines = new Lines(text);
   const last = lines.line(lines.count) === '' ? lines.count - 1 : lines.count;
+  const out = [`--- ${path}`, `+++ ${path}`];
   let shift = 0;
-  let out = `--- ${path}\n+++ ${path}\n`;
-  for (const hunk of hunks(lines, edits)) {
-    const start = Math.max(1, hunk.from - CONTEXT);
-    const end = Math.min(last, hunk.to + CONTEXT);
-    const before = numbered(lines, start, hunk.from - 1);
-    const after = numbered(lines, hunk.to + 1, end);
-    const gone = numbered(lines, hunk.from, hunk.to);
-    const come = mended(text, lines, hunk);
-    const size = before.length + after.length;
-    out += `@@ -${start},${size + gone.length} +${start + shift},${size + come.length} @@\n`;
-    out += [
-      ...before.map((line) => ` ${line}`),
-      ...gone.map((line) => `-${line}`),
-      ...come.map((line) => `+${line}`),
-      ...after.map((line) => ` ${line}`),
-    ].join('\n');
-    out += '\n';
-    shift += come.length - gone.length;
+  for (const hunk of hunksOf(changesOf(lines, edits))) {
+    const start = Math.max(1, hunk[0]!.from - CONTEXT);
+    const end = Math.min(last, hunk.at(-1)!.to + CONTEXT);
+    const rows: string[] = [];
+    let next = start;
+    for (const change of hunk) {
+      rows.push(...range(lines, ' ', next, change.from - 1), ...range(lines, '-', change.from, change.to));
+      rows.push(...after(text, lines, change).map((line) => `+${line}`));
+      next = change.to + 1;
+    }
+    rows.push(...range(lines, ' ', next, end));
+    const old = rows.filter((row) => row[0] !== '+').length;
+    const now = rows.filter((row) => row[0] !== '-').length;
+    out.push(`@@ -${start},${old} +${start + shift},${now} @@`, ...rows);
+    shift += now - old;
   }
-  return out;
+  return `${out.join('\n')}\n`;
 }

@@ -1,0 +1,193 @@
+/**
+ * A fast look at raw text: can anything in it be a size, or a rule about sizes? Most notes of a course hold
+ * neither and skip the parser. It may say yes too often, never no wrongly: tests hold the analysis with and
+ * without it equal. The words come from the tables that the reading itself uses.
+ */
+import { SYSTEM_NOUNS } from '../claims/words/nouns.ts';
+import type { Context } from '../mentions/model.ts';
+import { DEVICE_WORDS } from '../mentions/words/devices.ts';
+import { MATERIAL_WORDS } from '../mentions/words/materials.ts';
+import {
+  CENTIMETRE_WORDS,
+  FRENCH_WORDS,
+  GAUGE_WORDS,
+  INCH_WORDS,
+  MICROMETRE_WORDS,
+  MILLIMETRE_WORDS,
+} from '../mentions/words/units.ts';
+import { mayHoldSizes } from '../notes/index.ts';
+
+/** Words that are not in those tables: table headers, spoken sizes, needle points, deliberate marks. */
+const MORE_WORDS = [
+  ...['usp', 'ep', 'eur', 'metric', 'decimetric', 'hegar', 'awg', 'swg', 'bwg', 'id', 'ett'],
+  ...['o', 'oh', 'ohs', 'aughts', 'oughts', 'noughts', 'thou', 'thousandths'],
+  ...['taper', 'tapered', 'tapercut', 'cutting', 'reverse', 'spatula', 'diamond', 'trocar', 'round-bodied'],
+  ...['wrong on purpose'],
+];
+
+/** "in" is a word of its own; as a unit it follows a number or stands alone in a header. */
+const isWord = (unit: string): boolean => /[a-zà-ÿµμ]{2}/i.test(unit) && unit !== 'in';
+
+const PHRASES: readonly string[] = [
+  ...DEVICE_WORDS.flatMap(([, words]) => words),
+  ...MATERIAL_WORDS.keys(),
+  ...SYSTEM_NOUNS.keys(),
+  ...[
+    ...GAUGE_WORDS,
+    ...FRENCH_WORDS,
+    ...MILLIMETRE_WORDS,
+    ...CENTIMETRE_WORDS,
+    ...MICROMETRE_WORDS,
+    ...INCH_WORDS,
+  ].filter(isWord),
+  ...MORE_WORDS,
+].map((phrase) => phrase.toLowerCase());
+
+/** Signs of Markdown that may stand inside what a reader sees as one word, and characters nobody sees. */
+const NOISE = '*_~\\\\[\\]\u00ad\u200b-\u200d\u2060\ufeff';
+
+/** What may stand in the source between a number and its unit. */
+const BETWEEN = `(?:[${NOISE}\\s>;+"'“”‘’()-]|&#?[a-z0-9]{1,31};|\\]\\([^()\\n]{0,400}\\)|\\]\\[[^\\]\\n]{0,400}\\]|<!--){0,16}`;
+
+const UNIT = `(?:gauged?|gages?|ga|gs?|frs?|chs?|fgs?|fs?|french|mm|cm|[uµμ]m|in|i\\.?d|[-‐‑‒–—−/⁄]${BETWEEN}[0o]|[mcufi](?=[${NOISE}]))(?![0-9A-Za-zÀ-ÿ])`;
+
+/** A number with a unit, zeros written out, a header that is a unit of length. */
+const MARKED = new RegExp(
+  [
+    `[0-9½¼¾⅛⅜⅝⅞⅓⅔]${BETWEEN}(?:${UNIT}|″)`,
+    `[½¼¾⅛⅜⅝⅞⅓⅔]`,
+    `[0-9]["”″]`,
+    `(?<![0-9A-Za-zÀ-ÿ.,:⁄°$€£/-])#?0[${NOISE}]{0,4}0(?![0-9A-Za-zÀ-ÿ%]{6})`,
+    `[(,|]\\s{0,3}(?:in|f|g)\\.?\\s{0,9}[)|\\n]`,
+    '″',
+  ].join('|'),
+  'i',
+);
+
+const BUCKETS = 1 << 16;
+
+/** Values of `LETTERS` that are no letter: the rest ends a word, a noisy sign both ends it and stands inside it. */
+const OTHER = 0;
+const NOISY = 1;
+/** Every letter beyond Latin-1 counts as the same one. */
+const FOREIGN = 2;
+
+/** By code unit: the lower-case letter, or one of the above. */
+const LETTERS = new Uint8Array(0x10000);
+LETTERS.fill(FOREIGN, 0x100, 0x2000).fill(FOREIGN, 0x3000);
+for (let code = 0; code < 0x100; code++)
+  if (/[a-zà-öø-ÿµ]/i.test(String.fromCharCode(code)))
+    LETTERS[code] = String.fromCharCode(code).toLowerCase().charCodeAt(0);
+for (const sign of '*_~\\[]\u00ad\u200b\u200c\u200d\u2060\ufeff') LETTERS[sign.charCodeAt(0)] = NOISY;
+
+const next = (hash: number, letter: number): number => ((hash << 5) - hash + letter) | 0;
+const bucket = (hash: number): number => (hash ^ (hash >>> 15)) & (BUCKETS - 1);
+
+function bucketOf(word: string): number {
+  let hash = 0;
+  for (let i = 0; i < word.length; i++) hash = next(hash, LETTERS[word.charCodeAt(i)]!);
+  return bucket(hash);
+}
+
+/** A set of phrases: asked by their first word, then in full. */
+interface Cues {
+  readonly buckets: Uint8Array;
+  readonly whole: RegExp;
+}
+
+const escaped = (word: string): string => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+function cuesOf(phrases: readonly string[]): Cues {
+  const buckets = new Uint8Array(BUCKETS);
+  for (const phrase of phrases) {
+    const first = /[a-zà-ÿµ\u0100-\u1fff]+/.exec(phrase)?.[0] ?? '';
+    for (const form of [first, `${first}s`, `${first}es`]) buckets[bucketOf(form)] = 1;
+  }
+  const forms = [...new Set(phrases)]
+    .sort((a, b) => b.length - a.length)
+    .map((phrase) => escaped(phrase).replace(/[ -]/g, '[\\s-]{1,3}'));
+  return { buckets, whole: new RegExp(`^(?:${forms.join('|')})(?:s|es)?(?![a-zà-ÿ])`, 'i') };
+}
+
+const TRADE = cuesOf(PHRASES);
+
+const HIDDEN = new RegExp(`[${NOISE}]`, 'g');
+
+/** Longest phrase and what Markdown may put inside it, characters. */
+const WINDOW = 80;
+
+const COUNT =
+  /(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|single|double|triple|treble|quadruple)[\s*_~-]+$/i;
+
+/** Whether a phrase starts at `at`, seen as a reader sees it. */
+function phraseAt(text: string, at: number, { whole }: Cues): boolean {
+  const seen = text
+    .slice(at, at + WINDOW)
+    .replace(HIDDEN, '')
+    .replace(/\n[\s>]*/g, '\n');
+  const word = whole.exec(seen)?.[0];
+  if (word === undefined) return false;
+  if (word.length === 1)
+    return (
+      !abbreviated(text, at) &&
+      (word.toLowerCase() !== 'o' || COUNT.test(text.slice(Math.max(0, at - 16), at)))
+    );
+  return true;
+}
+
+/** The g of "e.g.". */
+const abbreviated = (text: string, at: number): boolean =>
+  /e\.\s?$/i.test(text.slice(Math.max(0, at - 3), at));
+
+/** One pass over the characters: a hash for each word, asked of the buckets where the word ends. */
+function hasCue(text: string, cues: Cues): boolean {
+  const { buckets } = cues;
+  const { length } = text;
+  for (let i = 0; i < length; ) {
+    let letter = LETTERS[text.charCodeAt(i)]!;
+    if (letter <= NOISY) {
+      i++;
+      continue;
+    }
+    const start = i;
+    let hash = 0;
+    do {
+      hash = next(hash, letter);
+      letter = ++i < length ? LETTERS[text.charCodeAt(i)]! : OTHER;
+    } while (letter > NOISY);
+    if (buckets[bucket(hash)] === 1 && phraseAt(text, start, cues)) return true;
+    if (letter === NOISY && brokenWord(text, start, cues)) return true;
+  }
+  return false;
+}
+
+/** A word with signs inside, as in "gau*ge*": rare, so it may cost more. */
+function brokenWord(text: string, start: number, cues: Cues): boolean {
+  let hash = 0;
+  for (let i = start; i < Math.min(text.length, start + WINDOW); i++) {
+    const letter = LETTERS[text.charCodeAt(i)]!;
+    if (letter === OTHER) break;
+    if (letter !== NOISY) hash = next(hash, letter);
+  }
+  return cues.buckets[bucket(hash)] === 1 && phraseAt(text, start, cues);
+}
+
+const local = new WeakMap<Context, Cues | undefined>();
+
+/** Cues of the names a course has settled. */
+function localCues(context: Context): Cues | undefined {
+  if (!local.has(context)) {
+    const names = [...Object.keys(context.devices ?? {}), ...Object.keys(context.materials ?? {})];
+    local.set(context, names.length > 0 ? cuesOf(names.map((name) => name.toLowerCase())) : undefined);
+  }
+  return local.get(context);
+}
+
+/** Whether the text may hold a size or a rule about sizes. Linear in its length; never throws. */
+export function maySpeakOfSizes(text: string, context: Context = {}): boolean {
+  // With a device taken for granted, any number may be a size.
+  if (context.device !== undefined) return mayHoldSizes(text);
+  if (MARKED.test(text) || hasCue(text, TRADE)) return true;
+  const names = localCues(context);
+  return names !== undefined && hasCue(text, names);
+}

@@ -1,0 +1,37 @@
+/**
+ * The sentence bank: each true sentence must agree and raise nothing, each false twin must be contradicted.
+ * Rules behind the sentences: the tables of `sizes`, each with its source in VALUES.md.
+ */
+import { describe, expect, test } from 'vitest';
+import { analyse } from '../../server/src/course/analyse.ts';
+import { readBank, type Twin } from './bank.ts';
+
+const twins = readBank();
+const files = [...new Set(twins.map((twin) => twin.file))];
+const contradictions = (text: string) =>
+  analyse(text).findings.filter((finding) => finding.kind === 'contradiction' && !finding.deliberate);
+
+function failures(list: readonly Twin[]): string[] {
+  return list.flatMap(({ line, right, wrong }) => {
+    const calm = contradictions(right).map((finding) => `line ${line}: true, yet “${finding.says}” — ${right}`);
+    const missed = contradictions(wrong).length === 0 ? [`line ${line}: false, yet nothing said — ${wrong}`] : [];
+    return [...calm, ...missed];
+  });
+}
+
+describe('sentence bank', () => {
+  test.each(files)('%s: true twins are silent, false twins are contradicted', (file) => {
+    expect(failures(twins.filter((twin) => twin.file === file))).toEqual([]);
+  });
+
+  test('the fix of a false twin makes it true', () => {
+    const broken = twins.flatMap(({ file, line, wrong }) => {
+      const fix = contradictions(wrong)[0]?.fixes.find((one) => one.safety === 'safe');
+      const edit = fix?.edits[0];
+      if (!edit) return [];
+      const mended = wrong.slice(0, edit.span.start) + edit.text + wrong.slice(edit.span.end);
+      return contradictions(mended).length > 0 ? [`${file}:${line}: ${mended}`] : [];
+    });
+    expect(broken).toEqual([]);
+  });
+});

@@ -20,10 +20,12 @@ import type { Finding } from './model.ts';
 import { needlePoint } from './needle-point.ts';
 import { order } from './order.ts';
 import { range } from './range.ts';
+import { sizeSheet } from './size-sheet.ts';
 import { unclear } from './unclear.ts';
 
 export { type CheckDefinition, type CheckInput, type HouseStyle, STYLE_KEYS } from './definition.ts';
 export type * from './model.ts';
+export { closingMark, type KeptSheet, sheetBody, sheetsOf } from './size-sheet.ts';
 
 /** Every check, in the order in which the README lists them. */
 export const CHECKS: readonly CheckDefinition[] = [
@@ -43,6 +45,7 @@ export const CHECKS: readonly CheckDefinition[] = [
   unclear,
   letterZero,
   houseStyle,
+  sizeSheet,
   idleMark,
 ];
 

@@ -4,11 +4,15 @@ import type { Interval } from '../sizes/model.ts';
 /** At most three decimals, no trailing zeros. */
 export const decimal = (value: number): string => String(Number(value.toFixed(3)));
 
-/** "4.667 mm", "0.3 to 0.349 mm". */
-export const millimetres = (interval: Interval): string =>
-  decimal(interval.min) === decimal(interval.max)
-    ? `${decimal(interval.min)} mm`
-    : `${decimal(interval.min)} to ${decimal(interval.max)} mm`;
+/** "4.67 mm", "0.3 to 0.349 mm". An interval that is only the rounding of one value shows that value. */
+export function millimetres(interval: Interval): string {
+  const { min, max, nominal } = interval;
+  if (nominal !== undefined && max - min <= nominal * ROUNDING)
+    return `${Number(nominal.toFixed(nominal < 1 ? 3 : 2))} mm`;
+  return decimal(min) === decimal(max) ? `${decimal(min)} mm` : `${decimal(min)} to ${decimal(max)} mm`;
+}
+
+const ROUNDING = 0.02;
 
 /** One short number for a hint: the nominal value, else both ends. */
 export function shortMillimetres(interval: Interval): string {

@@ -63,5 +63,4 @@ export const TARGET_WORDS: Readonly<Record<System, string>> = {
   hegar: 'Hegar',
 };
 
-export const CAUTION =
-  'Teaching aid. Read the label of the device and follow local codes and licensed practice.';
+export { CAUTION } from '../sizes/index.ts';

@@ -7,9 +7,11 @@ import {
 } from 'vscode-languageserver';
 import { type Guard, guardFor } from './guard.ts';
 import { FIX_ALL, offerActions } from './handlers/actions.ts';
+import { offerCompletion } from './handlers/completion.ts';
 import { offerDiagnostics } from './handlers/diagnostics.ts';
 import { offerHints } from './handlers/hints.ts';
 import { offerHover } from './handlers/hover.ts';
+import { offerOwn } from './handlers/own.ts';
 import { offerReferences } from './handlers/references.ts';
 import { offerRename } from './handlers/rename.ts';
 import { offerSelection } from './handlers/selection.ts';
@@ -34,6 +36,7 @@ const OFFERS: readonly Offer[] = [
   offerDiagnostics,
   offerHover,
   offerActions,
+  offerCompletion,
   offerHints,
   offerTokens,
   offerSymbols,
@@ -42,6 +45,7 @@ const OFFERS: readonly Offer[] = [
   offerSelection,
   offerWorkspaceDiagnostics,
   offerWatching,
+  offerOwn,
 ];
 
 /** Serves a client over the connection until it hangs up. */
@@ -71,6 +75,7 @@ function begin(session: Session, host: Host, params: InitializeParams): Initiali
       positionEncoding: 'utf-16',
       textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
       hoverProvider: true,
+      completionProvider: {},
       diagnosticProvider: {
         identifier: 'sizewright',
         interFileDependencies: false,

@@ -1,0 +1,87 @@
+/** Every size of a note or a course once, with its thickness, for the chart view. */
+import type { Analysis } from '../course/index.ts';
+import type { Mention } from '../mentions/model.ts';
+import type { Span } from '../notes/model.ts';
+import { direction, fullLabel, innerDiameter, outerDiameter, SYSTEM_NAMES } from '../sizes/index.ts';
+import type { Interval, Size } from '../sizes/model.ts';
+import { lensOf } from './lens.ts';
+import { millimetres } from './millimetres.ts';
+import { DEVICE_WORDS } from './words.ts';
+
+export interface ChartRow {
+  readonly label: string;
+  readonly system: string;
+  readonly device: string;
+  /** Millimetres. */
+  readonly min: number;
+  readonly max: number;
+  readonly measure: string;
+  /** The size gives the inside: drawn as a hole. */
+  readonly hollow: boolean;
+  readonly standard: string;
+  readonly caution: string;
+  /** Which way the numbers run. */
+  readonly runs: 'up' | 'down' | 'split';
+  /** Where it stands, by note. */
+  readonly places: readonly { readonly note: string; readonly span: Span }[];
+}
+
+export interface Named {
+  readonly note: string;
+  readonly analysis: Analysis;
+}
+
+/** Rows from thin to thick; sizes without a known diameter are left out. */
+export function chartRows(notes: readonly Named[]): ChartRow[] {
+  const rows = new Map<string, ChartRow & { places: { note: string; span: Span }[] }>();
+  for (const { note, analysis } of notes) {
+    for (const mention of analysis.mentions.filter((each) => each.length !== true)) {
+      for (const size of mention.sizes) add(rows, size, mention, note);
+    }
+  }
+  return [...rows.values()].sort((a, b) => a.min + a.max - (b.min + b.max) || (a.label < b.label ? -1 : 1));
+}
+
+function add(
+  rows: Map<string, ChartRow & { places: { note: string; span: Span }[] }>,
+  size: Size,
+  mention: Mention,
+  note: string,
+): void {
+  const measured = diameter(size, mention);
+  if (measured === undefined) return;
+  const device = mention.device === undefined ? '' : DEVICE_WORDS[mention.device];
+  const key = `${fullLabel(size)}|${device}|${measured.interval.min}|${measured.interval.max}`;
+  const place = { note, span: mention.source };
+  const known = rows.get(key);
+  if (known !== undefined) known.places.push(place);
+  else rows.set(key, { ...row(size, device, measured), places: [place] });
+}
+
+function row(size: Size, device: string, { interval, hollow }: Measured): Omit<ChartRow, 'places'> {
+  return {
+    label: fullLabel(size),
+    system: SYSTEM_NAMES[size.system],
+    device,
+    min: interval.min,
+    max: interval.max,
+    measure: `${millimetres(interval)}${hollow ? ' inside' : ''}`,
+    hollow,
+    standard: interval.standard,
+    caution: interval.caution ?? '',
+    runs: direction(size.system),
+  };
+}
+
+interface Measured {
+  readonly interval: Interval;
+  readonly hollow: boolean;
+}
+
+function diameter(size: Size, mention: Mention): Measured | undefined {
+  const lens = lensOf(mention);
+  const outer = outerDiameter(size, lens);
+  if (outer !== undefined) return { interval: outer, hollow: false };
+  const inner = innerDiameter(size, lens);
+  return inner && { interval: inner, hollow: true };
+}

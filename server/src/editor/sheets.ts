@@ -1,0 +1,19 @@
+/** Tables and charts for a note, with the comments that keep them up to date. */
+import { closingMark, sheetBody } from '../checks/index.ts';
+import { readRequest, type SheetForm } from '../sizes/index.ts';
+
+export interface SheetText {
+  readonly text: string;
+}
+
+/** The whole stretch to insert, or why there is none. */
+export function sheetStretch(
+  form: SheetForm,
+  wanted: string,
+  newline: string,
+): SheetText | { problem: string } {
+  const request = readRequest(wanted);
+  if ('problem' in request) return request;
+  const opening = `<!-- sizes ${form}: ${wanted.trim().replace(/\s+/g, ' ')} -->`;
+  return { text: `${opening}${sheetBody(form, request, newline)}${closingMark}${newline}` };
+}

@@ -72,7 +72,7 @@ function sizedBefore(place: Place): boolean {
   );
 }
 
-const SIZED = /[0-9]\s?-?(?:G|Fr|F|Ch)\b|[0-9]-0\b|gauge|French|diameter|across/;
+const SIZED = /[0-9]\s?-?(?:G|Fr|F|Ch|mm)\b|[0-9]-0\b|gauge|French|diameter|across/;
 
 const matched = (scene: Scene, candidate: Candidate): string =>
   scene.passage.text.slice(candidate.match.start, candidate.match.end);

@@ -75,7 +75,8 @@ export function survey(note: Note, context: Context): Surroundings {
   return { note, scenes, context };
 }
 
-const ABBREVIATION = /(?:\b(?:fr|no|nos|nr|vs|approx|ca|e\.g|i\.e|dr|fig|min|max|dia|diam|ext))\.$/i;
+const ABBREVIATION =
+  /(?:\b(?:fr|no|nos|nr|vs|approx|ca|e\.g|i\.e|[a-e]|p|pp|dr|fig|min|max|dia|diam|ext))\.$/i;
 
 /** Sentence spans: cut at ". ", "! ", "? ", never after an abbreviation or inside a decimal. */
 export function sentences(text: string): readonly Span[] {

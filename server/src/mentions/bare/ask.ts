@@ -6,7 +6,7 @@ import type { Board } from './board.ts';
 import { suits } from './suits.ts';
 import type { Bare } from './tokens.ts';
 
-const ENDS = /^\s?(?:[.,;!?"”’'*_]|$)/;
+const ENDS = /^\s?(?:[.,;!?"”’'*_]|$|on (?:an?|the) (?:round|cutting|taper|reverse|needle|curved|straight))/i;
 
 /** "2 silk", "pass a 2", "three nylon": the size itself or that many zeros. A nought is plain. */
 export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
@@ -16,7 +16,11 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
   const material = place.materials.find(
     (hit) => hit.start > place.span.end && hit.start - place.span.end <= 2,
   );
-  if (material && value === 0) return size('usp', 'material-follows', material.word);
+  const handed = /\ban?\s["“]?$/i.test(place.before);
+  if (material && (value === 0 || (value === 1 && !handed)))
+    return counted(place, material.end) && value > 0
+      ? undefined
+      : size('usp', 'material-follows', material.word);
   if (material ? counted(place, material.end) : !tied(place)) return undefined;
   return ask(
     [
@@ -38,8 +42,9 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
 
 /** "tie the tubing with a two", "pass a 2": thread named in the sentence, nothing after the number. */
 const tied = (place: Place): boolean =>
-  /\b(?:pass|tie|tied|ties|use|with|hand|close|stitch)\b[a-z\s]{0,30}\san?\s["“]?$/i.test(place.before) &&
-  place.devices.some((hit) => hit.means === 'suture') &&
+  /\b(?:pass|tie|tied|ties|use|with|hand|close|stitch)\b[a-z\s]{0,30}\san?\s["“‘']?$/i.test(place.before) &&
+  (place.devices.some((hit) => hit.means === 'suture') ||
+    /^\s?on an? (?:round|taper|cutting|reverse)/i.test(place.after)) &&
   ENDS.test(place.after);
 
 /** "2 silk sutures", "2 polypropylene mesh sheets": a count. */

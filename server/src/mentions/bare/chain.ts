@@ -53,6 +53,11 @@ function preceding(text: string, bare: Bare, ends: ReadonlyMap<number, Mention>)
 
 function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Mention): Mention | undefined {
   const system = neighbour.sizes[0]?.system;
+  if (
+    bare.spoken &&
+    /\bthe\s$/i.test(scene.passage.text.slice(Math.max(0, bare.span.start - 4), bare.span.start))
+  )
+    return undefined;
   if (!system || neighbour.kind === 'ambiguous' || !suits(system, bare)) return undefined;
   const place = placeOf(around, scene, bare);
   if (LABELLED.test(place.before) || COUNTED.test(place.after) || says(place.before)) return undefined;

@@ -1,7 +1,7 @@
 /** How a bare number stands in its sentence: with an article, handed over, in a run, beside a colour. */
 import type { Place } from '../sense/place.ts';
 import { CLOSED, COLOUR, DETERMINED, HANDED } from '../words/frames.ts';
-import { COUNTED, LABELLED } from '../words/lookalikes.ts';
+import { BLADED, COUNTED, LABELLED, SHARES_UNIT } from '../words/lookalikes.ts';
 import type { Bare } from './tokens.ts';
 
 export type Frame =
@@ -30,12 +30,18 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   const afterRun = text.slice(Math.max(bare.run.end, place.span.end), place.sentence.end);
   if (text.trim() === text.slice(place.span.start, place.span.end)) return 'alone';
   if (COUNTED.test(after) || (bare.runLength > 1 && COUNTED.test(afterRun))) return undefined;
+  if (
+    BLADED.test(place.text) ||
+    SHARES_UNIT.test(place.before) ||
+    /[+×=÷*]\s$|\b(?:plus|minus|times)\s$/.test(place.before)
+  )
+    return undefined;
   const coloured = COLOUR_AFTER.test(after) || COLOUR_BEFORE.test(place.before);
   if (coloured) return 'colour';
   if (OPTION.test(place.before)) return 'option';
   if (bare.plural) return 'plural';
-  if (DETERMINED.test(place.before)) return 'article';
   if (LABELLED.test(before)) return undefined;
+  if (DETERMINED.test(place.before)) return 'article';
   if (bare.runLength > 1) return 'run';
   if (/:\s?$/.test(place.before)) return 'colon';
   return HANDED.test(place.before) ? 'handed' : 'loose';

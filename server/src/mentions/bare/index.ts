@@ -45,6 +45,10 @@ function understood(board: Board, scene: Scene, known: readonly Mention[], bare:
       bare,
       size(settled.system, `settled-by-${settled.rung}`, place.text.slice(0, 80).trim()),
     );
-  const question = fetchQuestion(place, bare, board);
-  return question && mentionOf(place, bare, question);
+  return undefined;
 }
+
+/** Rungs too far away to answer "fetch a 16". */
+const FAR: ReadonlySet<string> = new Set(['before', 'heading', 'note', 'general-device', 'label']);
+/** Rungs that settle a number whatever word follows. */
+const OPEN: ReadonlySet<string> = new Set(['noun', 'asked', 'tube-decimal']);

@@ -1,7 +1,8 @@
 /** A ladder of evidence for the system of a bare number: the nearest rung that names one system decides. */
-import type { System } from '../../sizes/model.ts';
+import type { Device, System } from '../../sizes/model.ts';
 import type { Mention } from '../model.ts';
-import { headingsOf, labelsOf, type Scene } from '../scene.ts';
+import { type Hit, headingsOf, labelsOf, type Scene } from '../scene.ts';
+import { factsOf } from '../sense/note-facts.ts';
 import { earlier, type Place } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
 import { SETTING } from '../words/frames.ts';
@@ -54,11 +55,40 @@ const earlierMentions: Rung = ({ place, known, bare }) => {
   return same.length === 1 ? same : systemsOf(before.slice(-3));
 };
 
-const sentenceDevices: Rung = ({ place }) =>
-  unique(place.devices.flatMap((hit) => known(systemOf(hit.means))));
+const sentenceDevices: Rung = ({ place }) => ofDevices(place.devices);
 
-const earlierDevices: Rung = ({ place }) =>
-  unique(earlier(place, place.scene.devices).flatMap((hit) => known(systemOf(hit.means)))).slice(0, 1);
+const earlierDevices: Rung = ({ place }) => ofDevices(earlier(place, place.scene.devices)).slice(0, 1);
+
+/** Words such as "gauge" in the sentence. */
+const sentenceWords: Rung = ({ place }) => settingWords(place.text);
+
+/** "a catheter", "a tube" may be sized in several systems: last of all they stand for French. */
+const isGeneral = (hit: Hit<Device>): boolean => hit.means === 'catheter';
+const generalDevices: Rung = ({ place }) => (place.devices.some(isGeneral) ? ['french'] : []);
+
+const ofDevices = (hits: readonly Hit<Device>[]): readonly System[] =>
+  unique(hits.filter((hit) => !isGeneral(hit)).flatMap((hit) => known(systemOf(hit.means))));
+
+/** A decimal in a note of tracheal tubes. */
+const tubeDecimal: Rung = ({ place, bare }) =>
+  bare.decimals > 0 && factsOf(place.around).tracheal ? ['tube-id'] : [];
+
+/** "9 Fr in millimeters? a. 3": the question names the unit of its options. */
+const asked: Rung = ({ place, frame, bare }) => {
+  if (frame !== 'option') return [];
+  const { text } = place.scene.passage;
+  const question = text.slice(Math.max(0, bare.span.start - 160), bare.span.start).split(/[aA][).:]\s/)[0]!;
+  return ASKED.filter(([, pattern]) => pattern.test(question))
+    .map(([system]) => system)
+    .slice(0, 1);
+};
+
+const ASKED: readonly (readonly [System, RegExp])[] = [
+  ['millimetre', /\b(?:in|is|how many) (?:millimet(?:er|re)s|mm)\b/i],
+  ['ep-metric', /\bmetric\b/i],
+  ['french', /\b(?:in|which|what) French\b/],
+  ['needle-gauge', /\b(?:in|which|what) gauge\b/i],
+];
 
 const labels: Rung = ({ place, board }) => {
   const { around } = board;
@@ -70,6 +100,22 @@ const labels: Rung = ({ place, board }) => {
 
 const headings: Rung = ({ place, board }) =>
   firstSet(headingsOf(board.around, place.scene.passage).slice(0, 2), place);
+
+/** Neighbours of a cell in its row and column. */
+const cells: Rung = ({ place, board, frame }) => {
+  const cell = place.scene.passage.cell;
+  if (!cell || frame !== 'alone') return [];
+  const rows = board.around.note.tables[cell.table]?.rows ?? [];
+  const near = [
+    [0, -1],
+    [0, 1],
+    [1, 0],
+    [-1, 0],
+    [0, 2],
+    [0, -2],
+  ].map(([r, c]) => rows[cell.row + r!]?.[cell.column + c!] ?? -1);
+  return systemsOf(near.flatMap((index) => board.settled[index] ?? [])).filter((system) => system === 'usp');
+};
 
 /** Siblings of a list: the options of one question share their system. */
 const siblings: Rung = ({ place, board, frame }) => {
@@ -117,10 +163,13 @@ const noteWide: Rung = ({ board }) => known(dominant(board));
 const known = (system: System | undefined): readonly System[] => (system ? [system] : []);
 const unique = <T>(all: readonly T[]): readonly T[] => [...new Set(all)];
 
+const settingWords = (text: string): readonly System[] =>
+  SETTING.filter(([, pattern]) => pattern.test(text)).map(([system]) => system);
+
 /** Systems a scene sets by its words, else by its devices. */
 function setting(scene: Scene): readonly System[] {
-  const words = SETTING.filter(([, pattern]) => pattern.test(scene.passage.text)).map(([system]) => system);
-  return words.length > 0 ? words : unique(scene.devices.flatMap((hit) => known(systemOf(hit.means))));
+  const words = settingWords(scene.passage.text);
+  return words.length > 0 ? words : ofDevices(scene.devices);
 }
 
 function firstSet(scenes: readonly (Scene | undefined)[], place: Place): readonly System[] {
@@ -133,16 +182,21 @@ function firstSet(scenes: readonly (Scene | undefined)[], place: Place): readonl
 
 /** Rungs from near to far, and the frames in which each may be climbed. */
 const LADDER: readonly (readonly [string, Rung, readonly Frame[] | 'any'])[] = [
+  ['asked', asked, ['option']],
   ['noun', sizedNoun, ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
   ['sentence', sentenceMentions, 'any'],
+  ['cells', cells, ['alone']],
   ['siblings', siblings, ['alone', 'option', 'colour']],
+  ['sentence-word', sentenceWords, ['article', 'plural', 'run', 'colour']],
   ['sentence-device', sentenceDevices, ['article', 'plural', 'run', 'colour', 'handed', 'option']],
   ['earlier', earlierMentions, ['article', 'plural', 'run', 'colour', 'handed', 'colon', 'option']],
   ['earlier-device', earlierDevices, ['article', 'plural', 'run', 'colour', 'colon', 'option']],
   ['label', labels, ['article', 'plural', 'run', 'colour', 'colon', 'option', 'alone']],
-  ['before', passagesBefore, ['article', 'plural', 'run', 'colour', 'option', 'handed']],
+  ['before', passagesBefore, ['article', 'plural', 'run', 'colour', 'option']],
   ['heading', headings, ['article', 'plural', 'run', 'colour', 'colon']],
-  ['note', noteWide, ['run', 'colour', 'plural']],
+  ['tube-decimal', tubeDecimal, ['article', 'plural', 'run', 'handed', 'colon']],
+  ['note', noteWide, ['article', 'run', 'colour', 'plural']],
+  ['general-device', generalDevices, ['article', 'plural', 'run', 'colour']],
 ];
 
 /** The system that the context settles, with the rung that did. */
@@ -151,16 +205,25 @@ export function settle(question: Question): Settled | undefined {
   for (const [rung, climb, frames] of LADDER) {
     if (frames !== 'any' && !frames.includes(frame)) continue;
     if (place.scene.passage.list && rung === 'before' && frame !== 'colour') continue;
-    const systems = climb(question).filter((system) => suits(system, bare));
+    const systems = climb(question).filter(
+      (system) => suits(system, bare) || rung === 'asked' || holdsNearby(question, system),
+    );
     if (systems.length === 1)
-      return allowed(systems[0]!, question) ? { system: systems[0]!, rung } : undefined;
+      return allowed(systems[0]!, rung, question) ? { system: systems[0]!, rung } : undefined;
     if (systems.length > 1) return undefined;
   }
   return undefined;
 }
 
+/** French decimals are read where the same value was written in full: "the 8.5". */
+const holdsNearby = ({ bare, known: mentions, place }: Question, system: System): boolean =>
+  bare.decimals > 0 &&
+  mentionsIn(mentions, { start: Math.max(0, place.span.start - 400), end: place.span.start }).some(
+    (one) => one.sizes[0]?.system === system && holds(one, bare.value),
+  );
+
 /** Thread numbers and small number words need more than a context. */
-function allowed(system: System, { bare, frame, place }: Question): boolean {
+function allowed(system: System, rung: string, { bare, frame, place }: Question): boolean {
   if (bare.spoken && bare.value < 12 && system !== 'usp' && bare.decimals === 0) return false;
   if (system !== 'usp') return true;
   if (bare.spoken) return false;

@@ -6,7 +6,7 @@ import type { Candidate } from '../scan.ts';
 import { readNumber, WORD_NUMBER } from '../words/numbers.ts';
 
 const TOKEN = new RegExp(
-  `(?<![0-9A-Za-zÀ-ÿ.,:/⁄$€£#%°_+-])(?:[0-9]{1,2}(?:[.][0-9])?|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?)(?:s(?=[\\s.,;:)]|$))?(?![0-9A-Za-zÀ-ÿ%°_]|[.,:/][0-9]|-[0-9A-Za-z])`,
+  `(?<![0-9A-Za-zÀ-ÿ.,:/⁄$€£#%°_+-])(?:[0-9]{1,2}(?:[.][0-9])?|(?<=[0-9][.][05]-)[0-9]{1,2}[.][05]|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?)(?:s(?![0-9A-Za-zÀ-ÿ]))?(?![0-9A-Za-zÀ-ÿ%°_]|[.,:/][0-9]|-(?![0-9]{1,2}[.][05](?![0-9]))[0-9A-Za-z])`,
   'gi',
 );
 
@@ -37,7 +37,7 @@ export interface Bare extends Candidate {
 /** A candidate for the number at a span; undefined when the text is none. */
 export function bareCandidate(text: string, span: Span): Omit<Bare, 'run' | 'runLength'> | undefined {
   const written = text.slice(span.start, span.end);
-  const plural = /[0-9]s$/i.test(written);
+  const plural = /(?:[0-9]|teen|twenty)s$/i.test(written);
   const read = readBare(plural ? written.slice(0, -1) : written);
   if (!read) return undefined;
   const { value, decimals, spoken } = read;
@@ -62,7 +62,7 @@ function readBare(text: string): ReturnType<typeof readNumber> {
 }
 
 const LINK =
-  /^\s?(?:,|→|>|<|\/|–|-|>>|->)\s?(?:(?:and|or|then)\s)?(?:an?\s|the\s)?$|^\s(?:or|and|to|then|than|versus|vs\.?)\s(?:an?\s|the\s)?$/i;
+  /^["”’']?\s?(?:,|→|>|<|\/|–|-|>>|->)\s?(?:(?:and|or|then)\s)?(?:an?\s|the\s)?["“‘']?$|^["”’']?\s(?:or|and|to|then|than|versus|vs\.?)\s(?:an?\s|the\s)?["“‘']?$/i;
 
 /** Free numbers in text order, each knowing its run. */
 export function bareNumbers(text: string, taken: readonly Mention[]): readonly Bare[] {

@@ -1,13 +1,16 @@
 /** Is "14F" a catheter, an age, a temperature, a tracer? Is "two French" people? */
-import { FRENCH_PEOPLE, PATIENT } from '../words/lookalikes.ts';
+import { FRENCH_PEOPLE, PATIENT, PATIENT_WORDS } from '../words/lookalikes.ts';
+import { factsOf } from './note-facts.ts';
 import { type Place, wider } from './place.ts';
 import { systemOf } from './systems.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 
 const isFrench = (hits: Place['devices']): boolean => hits.some((hit) => systemOf(hit.means) === 'french');
+const CUE =
+  /\b(?:arter(?:y|ies|ial)|arteriotomy|puncture|percutaneous|ureteroscopes?|cystoscopes?|nephroscopes?|scopes?|channels?|introducer|bougies?|lumens?)\b/i;
 const inContext = (place: Place): boolean =>
   wider(place).some(
-    (scene) => isFrench(scene.devices) || /\b(?:french|fr|charri[eè]re)\b/i.test(scene.passage.text),
+    (scene) => isFrench(scene.devices) || /\b(?:French|Fr|[Cc]harri[eè]re)\b/.test(scene.passage.text),
   );
 
 export function frenchSense(place: Place, match: string, value: number): Verdict {
@@ -18,9 +21,11 @@ export function frenchSense(place: Place, match: string, value: number): Verdict
   return size('french', 'unit-word', match);
 }
 
+/** "two French grandmothers"; a spoken number needs catheters in the note. */
 function nationality(place: Place, match: string): boolean {
   if (FRENCH_PEOPLE.test(place.after)) return true;
-  return /^[a-z]/i.test(match) && !/^french/i.test(match) && !isFrench(place.devices) && !inContext(place);
+  if (!/^[a-z]/i.test(match) || /^french/i.test(match)) return false;
+  return !isFrench(place.devices) && !inContext(place) && !factsOf(place.around).french;
 }
 
 const chapter = (place: Place, match: string): Verdict =>
@@ -28,38 +33,42 @@ const chapter = (place: Place, match: string): Verdict =>
     ? size('french', 'unit-word', match)
     : NOTHING;
 
-/** A bare F: tracer and dose forms never; age or temperature unless a catheter stands beside it. */
+/** A bare F: tracer and dose forms never; a temperature above 34; else catheter, or a question. */
 function letterF(place: Place, match: string, value: number): Verdict {
   if (/^[-\]]|^\s?(?:tracer|FDG|labell?ed)/i.test(place.after) || /[/[°]$|gy\s?\/?\s?$/i.test(place.before))
     return NOTHING;
-  if (
-    /\b(?:temp(?:erature)?s?|fever|febrile|warm|cool|degrees?|room temp|heat|cold|°)\b/i.test(place.text) &&
-    value > 34
-  )
+  if (/\b(?:temp(?:erature)?s?|fever|febrile|warm|degrees?|heat|cold)\b|°/i.test(place.text) && value > 34)
     return NOTHING;
-  const near = isFrench(place.devices);
-  const patient = PATIENT.test(place.after) && !/[-–]/.test(match);
-  if (!near && !inContext(place)) return NOTHING;
-  if (
-    patient &&
-    !/^\s?[,)]?\s?(?:catheter|foley|sheath|drain|tube)/i.test(place.after) &&
-    /(?:^|[*_"“(\s])$/.test(place.before) &&
-    place.before.trim().length < 24
-  ) {
-    return ask(
-      [
-        {
-          size: { system: 'french', value },
-          words: `${value} French, a catheter size`,
-          write: `${value} Fr`,
-        },
-        { words: `a ${value}-year-old female patient`, write: `${value}-year-old female` },
-      ],
-      'age-or-french',
-      match,
-    );
-  }
-  return value > 34 && !near
-    ? NOTHING
-    : size('french', near ? 'catheter-beside' : 'catheter-in-context', match);
+  const follows = place.devices.some(
+    (hit) =>
+      systemOf(hit.means) === 'french' && hit.start >= place.span.end && hit.start - place.span.end < 22,
+  );
+  const near = isFrench(place.devices) || CUE.test(place.text);
+  if (follows && !/^\s?[,;]/.test(place.after)) return size('french', 'catheter-follows', match);
+  if (near && !aside(place)) return size('french', 'catheter-beside', match);
+  return unclear(place, match, value, near);
+}
+
+/** "14F, retention since noon": what follows could be a complaint. */
+const aside = (place: Place): boolean =>
+  PATIENT.test(place.after) &&
+  /(?:^|[*_"“‘(\s])$/.test(place.before) &&
+  !/\b(?:an?|the|of|to|with|from|than)\s$/i.test(place.before);
+
+/** No catheter beside it: the note's own style decides, else a reader would ask. */
+function unclear(place: Place, match: string, value: number, near: boolean): Verdict {
+  const notes = factsOf(place.around);
+  const named = new RegExp(`\\b${value}[- ]year|\\b${value} ?y/?o`, 'i').test(place.text);
+  if (named || value > 34 || !(near || inContext(place) || notes.french)) return NOTHING;
+  if (!Number.isInteger(value)) return size('french', 'decimal', match);
+  if (PATIENT_WORDS.test(place.text) && !near && !inContext(place)) return NOTHING;
+  if (notes.letterFrench && !aside(place)) return size('french', 'own-style', match);
+  return ask(
+    [
+      { size: { system: 'french', value }, words: `${value} French, a catheter size`, write: `${value} Fr` },
+      { words: `a ${value}-year-old female patient`, write: `${value}-year-old female` },
+    ],
+    'age-or-french',
+    match,
+  );
 }

@@ -1,11 +1,16 @@
 /** Is "18 G" a needle's gauge, a weight, an acceleration? */
-import { DOSE, NOT_GAUGE, NOT_GAUGE_BEFORE } from '../words/lookalikes.ts';
+import { DRUG_BEFORE, MEASURED_OUT, NOT_GAUGE, NOT_GAUGE_BEFORE, WEIGHED } from '../words/lookalikes.ts';
+import { factsOf } from './note-facts.ts';
 import { type Place, wider } from './place.ts';
 import { systemOf } from './systems.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 
 const isGauge = (place: Place): boolean =>
   place.devices.some((hit) => systemOf(hit.means) === 'needle-gauge');
+
+const gaugeNear = (place: Place): boolean =>
+  /[0-9]\s?-?(?:G\b|ga\b|gauge\b)/.test(place.before + place.after) ||
+  wider(place).some((scene) => scene.devices.some((hit) => systemOf(hit.means) === 'needle-gauge'));
 
 /** Gauge by unit word or letter, after or before the number. */
 export function gaugeSense(place: Place, match: string, value: number): Verdict {
@@ -15,10 +20,7 @@ export function gaugeSense(place: Place, match: string, value: number): Verdict 
   if (/gau?ge|calibre|jauge/i.test(match)) return size(system, 'unit-word', match);
   if (/ga\b/i.test(match)) return gestational(place) ? NOTHING : size(system, 'unit-word', match);
   if (/^g/i.test(match)) return letterFirst(place, match);
-  if (/G/.test(match))
-    return DOSE.test(place.text) && !isGauge(place) && !hasGauge(place)
-      ? NOTHING
-      : size(system, 'unit-letter', match);
+  if (/G/.test(match)) return capital(place, match, system);
   return smallLetter(place, match, value);
 }
 
@@ -26,24 +28,35 @@ const gestational = (place: Place): boolean =>
   /\b(?:gestation|infants?|weeks?|newborns?|bab(?:y|ies)|preterm)\b|\+6d/i.test(place.text) &&
   !isGauge(place);
 
-/** "G18": only beside a needle or cannula, since grid squares and codes look alike. */
-function letterFirst(place: Place, match: string): Verdict {
-  return isGauge(place) || hasGauge(place) ? size('needle-gauge', 'letter-first', match) : NOTHING;
+/** A capital G is gauge unless the sentence weighs something out in a note without needles. */
+function capital(place: Place, match: string, system: 'needle-gauge' | 'wire-gauge'): Verdict {
+  const measured =
+    DRUG_BEFORE.test(place.before) || MEASURED_OUT.test(place.after) || WEIGHED.test(place.text);
+  if (measured && !isGauge(place) && !factsOf(place.around).gauge) return NOTHING;
+  return size(system, 'unit-letter', match);
 }
 
-const hasGauge = (place: Place): boolean =>
-  /[0-9]\s?-?(?:G\b|ga\b|gauge\b)/.test(place.before + place.after) ||
-  wider(place).some((scene) => scene.devices.some((hit) => systemOf(hit.means) === 'needle-gauge'));
+/** "G18": only beside a needle or cannula, since grid squares and rooms look alike. */
+function letterFirst(place: Place, match: string): Verdict {
+  if (/\b(?:room|bay|desk|gate|seat|row|ward|grid|square|locker|shelf)\s$/i.test(place.before))
+    return NOTHING;
+  return isGauge(place) || gaugeNear(place) ? size('needle-gauge', 'letter-first', match) : NOTHING;
+}
 
-/** "18g": gauge beside a needle, grams beside a drug; a question where both stand. */
+/** "18g": gauge beside a needle, grams of a drug; a question in a note of needles when neither stands by. */
 function smallLetter(place: Place, match: string, value: number): Verdict {
-  const dose = DOSE.exec(place.text);
-  if (isGauge(place) && !dose) return size('needle-gauge', 'needle-beside', match);
-  if (isGauge(place) && /^\s?-?(?:needle|cannula|iv\b|hub|butterfly|spinal)/i.test(place.after))
-    return size('needle-gauge', 'needle-follows', match);
-  if (!dose)
-    return hasGauge(place) && value >= 12 ? size('needle-gauge', 'gauge-in-context', match) : NOTHING;
-  if (value < 14 || value > 30 || /[0-9]\s/.test(match) || !hasGauge(place)) return NOTHING;
+  const grams = DRUG_BEFORE.test(place.before) || MEASURED_OUT.test(place.after);
+  const follows =
+    /^[\s-]{0,2}(?:[a-z-]+\s){0,2}(?:needles?|cannula\w*|iv\b|ivs\b|hubs?|butterfl|spinal|introducer|catheter|biopsy|core)/i.test(
+      place.after,
+    );
+  if (follows && !grams) return size('needle-gauge', 'needle-follows', match);
+  const weighed = grams || WEIGHED.test(place.text);
+  if (isGauge(place) && !weighed) return size('needle-gauge', 'needle-beside', match);
+  const notes = factsOf(place.around);
+  if (grams || !notes.gauge || value < 14 || value > 30 || !Number.isInteger(value)) return NOTHING;
+  if (weighed && /[0-9]\s/.test(match)) return NOTHING;
+  if (notes.smallLetterGauge && !weighed) return size('needle-gauge', 'own-style', match);
   return ask(
     [
       {

@@ -13,9 +13,13 @@ const BLADE =
 export function numberedSense(place: Place, match: string, values: readonly number[]): Verdict {
   if (NOT_SIZES.test(place.after) || COUNTED.test(place.after)) return NOTHING;
   if (BLADE.test(place.after.slice(0, 40)) || BLADE.test(place.before.slice(-24))) return NOTHING;
-  const system = systemNear(place, values);
-  if (system) return size(system, 'device-beside', match);
-  return tubeQuestion(place, match, values);
+  const whole = values.every(Number.isInteger) && !/[.,]/.test(match);
+  if (TUBE_AFTER.test(place.after) && whole) {
+    const tube = tubeQuestion(place, match, values);
+    if (tube.is !== 'nothing') return tube;
+  }
+  const system = systemNear(place, values) ?? threadNumber(place, values);
+  return system ? size(system, 'device-beside', match) : tubeQuestion(place, match, values);
 }
 
 /** The system of the nearest thing whose sizes can have this value. */
@@ -34,6 +38,13 @@ function systemNear(place: Place, values: readonly number[]): System | undefined
   return undefined;
 }
 
+/** "three-oh, or number three?": a thread size in the same sentence. */
+function threadNumber(place: Place, values: readonly number[]): System | undefined {
+  return /[0-9]-0\b|-(?:oh|aught|nought)\b/i.test(place.before + place.after) && suits('usp', values)
+    ? 'usp'
+    : undefined;
+}
+
 /** Values that a bare number can have: whole gauges from 14, threads to 5, French from 3. */
 function suits(system: System, values: readonly number[]): boolean {
   const whole = values.every(Number.isInteger);
@@ -46,16 +57,16 @@ function suits(system: System, values: readonly number[]): boolean {
   );
 }
 
-/** "a size 7 tube": tracheal millimetres or French, unless something settles it. */
-function tubeQuestion(place: Place, match: string, values: readonly number[]): Verdict {
-  if (!place.devices.some((hit) => /^tub/.test(hit.word))) return NOTHING;
-  const context = [...earlier(place, place.scene.devices), ...wider(place).flatMap((scene) => scene.devices)];
-  const told = context
-    .map((hit) => (/^tub/.test(hit.word) ? undefined : systemOf(hit.means)))
-    .find((system) => system === 'tube-id' || system === 'french');
-  if (told && suits(told, values)) return size(told, 'device-in-context', match);
+const TUBE_AFTER = /^[\s-](?:[a-z-]+\s){0,2}tubes?\b/i;
+const TUBE_SETTLED =
+  /\b(?:tracheal|endotracheal|ett|intubat\w+|trach\w*|cuff\w*|uncuffed|nasogastric|ng|feeding|chest|sump|suction tube|gastrostomy)\b/i;
+
+/** "a size 7 tube", "a 6 tube": tracheal millimetres or French, unless something settles it. */
+export function tubeQuestion(place: Place, match: string, values: readonly number[]): Verdict {
   const value = values[0]!;
-  if (value < 2.5 || value > 12) return NOTHING;
+  if (!TUBE_AFTER.test(place.after) || value < 2.5 || value > 12) return NOTHING;
+  const told = settledTube(place);
+  if (told) return size(told, 'device-in-context', match);
   return ask(
     [
       {
@@ -68,4 +79,20 @@ function tubeQuestion(place: Place, match: string, values: readonly number[]): V
     'tube-size',
     match,
   );
+}
+
+/** One kind of tube named in the sentence, the one before, or the heading. */
+function settledTube(place: Place): 'tube-id' | 'french' | undefined {
+  const hits = [
+    ...place.devices,
+    ...earlier(place, place.scene.devices),
+    ...wider(place)
+      .slice(0, 2)
+      .flatMap((scene) => scene.devices),
+  ];
+  const systems = new Set(
+    hits.filter((hit) => TUBE_SETTLED.test(hit.word)).map((hit) => systemOf(hit.means)),
+  );
+  const [only] = systems;
+  return systems.size === 1 && (only === 'tube-id' || only === 'french') ? only : undefined;
 }

@@ -1,5 +1,7 @@
 /** Is "3-0" a thread, a score, a tracheostomy tube? Is "4.0" silk or a number? */
 import { SCORE } from '../words/lookalikes.ts';
+import { wordValue } from '../words/numbers.ts';
+import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 
@@ -18,18 +20,6 @@ export const threadHere = (place: Place): boolean =>
   WORD.test(place.text);
 
 export const threadAround = (place: Place): boolean => wider(place).some(ofThread) || ofThread(place.scene);
-/** Anything in the note about thread. */
-const threadAnywhere = (place: Place): boolean => place.around.scenes.some(ofThread);
-
-const memo = new WeakMap<object, boolean>();
-function threadInNote(place: Place): boolean {
-  const known = memo.get(place.around);
-  if (known !== undefined) return known;
-  const found = threadAnywhere(place);
-  memo.set(place.around, found);
-  return found;
-}
-
 /** "3-0", "000", "three-oh". */
 export function threadSense(place: Place, match: string, values: readonly number[]): Verdict {
   const tube = trachTube(place, match);
@@ -37,18 +27,32 @@ export function threadSense(place: Place, match: string, values: readonly number
   if (SCORE.test(place.text) && !threadHere(place)) return NOTHING;
   if (/[0-9]\s$/.test(place.before) && /^0/.test(match)) return NOTHING;
   if (threadHere(place)) return size('usp', 'thread-beside', match, values);
-  if (threadAround(place)) return size('usp', 'thread-in-context', match, values);
-  return /^[0-9]+[-–/]0$/.test(match) && threadInNote(place)
+  if (threadAround(place) || threadBefore(place)) return size('usp', 'thread-in-context', match, values);
+  return /^[0-9]+[-–/]0$/.test(match) && factsOf(place.around).thread
     ? size('usp', 'thread-in-note', match, values)
     : NOTHING;
 }
 
+/** In talk, the thread was named a few turns ago under the same heading. */
+function threadBefore(place: Place): boolean {
+  const { index, path } = place.scene.passage;
+  for (let back = 1; back <= 6; back++) {
+    const scene = place.around.scenes[index - back];
+    if (!scene || scene.passage.path.join() !== path.join()) return false;
+    if (ofThread(scene)) return true;
+  }
+  return false;
+}
+
 /** "8-0 tracheostomy tube": whole millimetres with a decimal nought, not thread. */
 function trachTube(place: Place, match: string): Verdict | undefined {
-  const number = Number(/^#?([0-9]+)-0$/.exec(match)?.[1] ?? 0);
-  if (number < 5 || number > 10) return undefined;
+  const number = Number(
+    /^#?([0-9]+)-0$/.exec(match)?.[1] ?? wordValue(/^([a-z]+)-(?:oh|zero)$/i.exec(match)?.[1] ?? '') ?? 0,
+  );
+  if (number < 3 || number > 10 || place.materials.length > 0) return undefined;
   const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];
-  if (nearest?.means !== 'tracheal-tube' || place.materials.length > 0) return undefined;
+  const tube = nearest?.means === 'tracheal-tube' || /^\s(?:[a-z-]+\s)?tubes?\b/i.test(place.after);
+  if (!tube) return undefined;
   return size('tube-id', 'tracheal-tube-beside', match, [number]);
 }
 

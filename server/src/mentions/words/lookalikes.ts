@@ -14,9 +14,30 @@ export const NOT_GAUGE_BEFORE =
 export const FRENCH_PEOPLE =
   /^[\s-]*(?:hospitals?|cent(?:er|re)s?|patients?|people|nurses?|doctors?|surgeons?|students?|speakers?|women|men|wom[ae]n|girls?|boys?|guests?|visitors?|colleagues?|words?|terms?|phrases?|lessons?|class(?:es)?|cit(?:y|ies)|towns?|cohorts?|regions?|departments?|universit|national|grand(?:mothers?|fathers?|parents?)|bulldogs?|poodles?|fries|toast|bread|wines?|horns?|teachers?|exchange|residents?|interns?|fellows?|trainees?|volunteers?|households?|schools?|villages?|teams?|units?\b|icus?\b|kiss|windows?|doors?|beans|press|plaits?|braids?|vocabulary|verbs?|textbooks?|novels?|films?|songs?|accents?|instrument makers?|pages?|translations?|registr|academic|public|private|investigators|sites)/i;
 
-/** Dose words: a number with g beside them is a weight. */
-export const DOSE =
-  /\b(?:dextrose|glucose|sodium|chloride|potassium|magnesium|sulfate|sulphate|paracetamol|acetaminophen|cef[a-z]+|mannitol|albumin|protein|carb(?:s|ohydrates?)?|sugar|fat|fib(?:er|re)|salt|weigh(?:s|ed|t|ing)?|wet|dry|dose[sd]?|iv push|stat dose|bag|sachet|powder|ointment|cream|gel|meal|loading|vancomycin|piperacillin|tazobactam|amoxicillin|meropenem|ceftriaxone|tranexamic|immunoglobulin|ivig|calcium|gluconate|charcoal|sucrose|lactulose|daily|per day|qd|bd|tds|grams?|birth ?weight|sponges?|swabs?|pads?|diapers?|napp(?:y|ies)|monofilament test|drug|pharmacy)\b/i;
+const DRUGS =
+  'dextrose|glucose|sodium|chloride|potassium|magnesium|sul(?:f|ph)ate|bicarbonate|paracetamol|acetaminophen|cef[a-z]+|mannitol|albumin|protein|carbs?|carbohydrates?|sugar|fat|fib(?:er|re)|salt|vancomycin|piperacillin|tazobactam|amoxicillin|meropenem|ceftriaxone|tranexamic acid|tranexamic|immunoglobulin|ivig|calcium|gluconate|charcoal|sucrose|lactulose|flucloxacillin|ampicillin|ibuprofen|metronidazole|cr(?:eam|ème)|ointment|gel|powder|weigh(?:s|ed|t|ing)?|lost|lose|gained|drug|antibiotic';
+
+/** Right before a weight: what is weighed. */
+export const DRUG_BEFORE = new RegExp(
+  `\\b(?:${DRUGS})\\s?(?:iv\\s|po\\s|\\(|:|,?\\sabout\\s|dose\\s(?:of\\s)?|was\\s|is\\s|of\\s)?$`,
+  'i',
+);
+
+/** Right after a weight: of what, in what, how often. */
+export const MEASURED_OUT = new RegExp(
+  `^\\s?(?:of\\b|/|per\\b|in\\s[0-9]|iv\\sover|over\\s[0-9]|bolus|qd|bd|tds|od\\b|daily|every\\b|(?:${DRUGS})\\b|monofilament)`,
+  'i',
+);
+
+/** Words of a sentence that weighs things. */
+export const WEIGHED = new RegExp(
+  `\\b(?:${DRUGS}|weigh\\w*|wet|dry|doses?|sachets?|meals?|diet|loading|grams?|birth ?weight|sponges?|swabs?|pads?|diapers?|napp(?:y|ies))\\b`,
+  'i',
+);
+
+/** Words of a sentence about a person. */
+export const PATIENT_WORDS =
+  /\b(?:year-?old|y\/?o|found down|collapsed|complain\w*|presents?|presented|presenting|history of|hx|pmh|triage note|she|her|girl|woman|lady|mother|case [0-9]+:)\b|\b[0-9]{2}\s?M\b/i;
 
 /** A person's age and sex: what follows "14F" then. */
 export const PATIENT =
@@ -43,7 +64,8 @@ export const LABELLED =
   /\b(?:steps?|days?|rooms?|bays?|beds?|pages?|p\.|pp\.|chapters?|modules?|lessons?|units?|stations?|questions?|q|clips?|slides?|figures?|fig|tables?|versions?|v|ages?|aged|stages?|grades?|levels?|types?|phases?|class|classes|wards?|floors?|ext|extensions?|lots?|lines?|items?|cases?|weeks?|months?|years?|no|number(?:ed)?|blades?|gloves?|laryngoscopes?|mac|miller|scores?|tiers?|priority|parts?|sections?|groups?|groups of|teams?|camera|take|scenes?|box(?:es)?|forms?|protocols?|codes?|rules?|options?|answers?|bench(?:es)?|desks?|drawers?|shelf|shelves|counter|cart|airways?|guedel|oral airways?|quiz|track|bus|gate|platform|ratio|rate|at|in|since|by|until|about|before|after|plus|minus|times|add|adds|divided by|multiplied by|over|[+×=÷*])\s*$/i;
 
 /** Before a bare number: another number with a unit of its own, whose unit it shares. */
-export const SHARES_UNIT = /[0-9]\s?(?:m[Ll]|cc|mg|kg|cm|hours?|h|min(?:utes)?|days?|weeks?|years?|%|°)\b[^.;:]{0,12}\b(?:not|or|and|to)\s$/;
+export const SHARES_UNIT =
+  /[0-9]\s?(?:m[Ll]|cc|mg|kg|cm|hours?|h|min(?:utes)?|days?|weeks?|years?|%|°)\b[^.;:]{0,12}\b(?:not|or|and|to)\s$/;
 
 /** Blades and gloves named in the sentence: their numbers are no sizes of ours. */
 export const BLADED = /\b(?:blades?|scalpels?|gloves?|laryngoscope|macintosh|miller)\b/i;

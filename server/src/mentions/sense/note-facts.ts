@@ -1,0 +1,51 @@
+/** What the whole note deals in, found once a note: the last resort of a rule, never its first. */
+import type { Surroundings } from '../scene.ts';
+import { systemOf } from './systems.ts';
+
+export interface NoteFacts {
+  /** Needle gauges are written with a capital letter or the word. */
+  readonly gauge: boolean;
+  /** "18g" stands beside a needle at least twice: the note's own way to write gauge. */
+  readonly smallLetterGauge: boolean;
+  /** French sizes are written, or things sized in French are named. */
+  readonly french: boolean;
+  /** "7F" stands beside a catheter: the note's own way to write French. */
+  readonly letterFrench: boolean;
+  readonly thread: boolean;
+  /** Tracheal tubes are named. */
+  readonly tracheal: boolean;
+}
+
+const facts = new WeakMap<Surroundings, NoteFacts>();
+
+export function factsOf(around: Surroundings): NoteFacts {
+  const known = facts.get(around);
+  if (known) return known;
+  const found = gather(around);
+  facts.set(around, found);
+  return found;
+}
+
+const THREAD = /\b(?:USP|sutur\w*|stitch\w*|ligatures?|thread|strand)\b/i;
+const SMALL_GAUGE = /[0-9]{2}\s?g\s(?:[a-z-]+\s)?(?:needles?|cannula\w*|butterfly|iv|spinal|hub)/g;
+const LETTER_FRENCH =
+  /[0-9]\s?F\s(?:[a-z-]+\s)?(?:catheters?|sheaths?|foley|drains?|introducers?|dilators?|tubes?|lines?|pigtails?)/;
+
+function gather(around: Surroundings): NoteFacts {
+  const any = (test: (text: string) => boolean): boolean =>
+    around.scenes.some((scene) => test(scene.passage.text));
+  const devices = new Set(around.scenes.flatMap((scene) => scene.devices.map((hit) => hit.means)));
+  let small = 0;
+  for (const scene of around.scenes) small += scene.passage.text.match(SMALL_GAUGE)?.length ?? 0;
+  return {
+    gauge:
+      any((text) => /[0-9]{2}\s?-?(?:G\b|gauge|ga\b)/.test(text)) || any((text) => /\bgauge\b/i.test(text)),
+    smallLetterGauge: small >= 2,
+    french:
+      any((text) => /[0-9]\s?-?(?:Fr\b|French|Ch\b)/.test(text)) ||
+      [...devices].some((device) => device !== 'catheter' && systemOf(device) === 'french'),
+    letterFrench: any((text) => LETTER_FRENCH.test(text)),
+    thread: around.scenes.some((scene) => scene.materials.length > 0 || THREAD.test(scene.passage.text)),
+    tracheal: devices.has('tracheal-tube'),
+  };
+}

@@ -71,6 +71,7 @@ function newSince(result: NoteResult, revision: Revision, plan: Plan): NoteResul
 export async function check(paths: readonly string[], options: CheckOptions): Promise<number> {
   const revision = options.since === undefined ? undefined : new Revision(options.since);
   const plan = planFor(paths, options, revision && ((path) => revision.has(path)));
+  if (plan.unreadable && plan.jobs.length === 0) return 2;
   const accepted = options.accepted === false ? undefined : openAccepted(options.accepted);
   const outputs = new Outputs(options.report.length > 0 ? options.report : ['text'], CHECK_REPORTS);
   try {

@@ -14,6 +14,7 @@ export interface ListOptions extends ReadingOptions {
 /** Exit status: 0, or 2 when something could not be read. */
 export async function list(paths: readonly string[], options: ListOptions): Promise<number> {
   const plan = planFor(paths, options);
+  if (plan.unreadable && plan.jobs.length === 0) return 2;
   const outputs = new Outputs(options.report.length > 0 ? options.report : ['text'], LIST_REPORTS);
   const totals = noTotals();
   const progress = new Progress(plan.jobs.length);

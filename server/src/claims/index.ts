@@ -10,7 +10,7 @@ import { judge } from './judge/index.ts';
 import { readLists } from './lists.ts';
 import type { Claim, Statement } from './model.ts';
 import { readKeys } from './quiz/index.ts';
-import { stanceOf } from './stance.ts';
+import { keySpan, stanceOf } from './stance.ts';
 import { readTables } from './tables.ts';
 import type { Scene } from './text/scene.ts';
 import { readPassages, scenesOf } from './text/scenes.ts';
@@ -36,7 +36,13 @@ function readScene(scene: Scene, context?: Context): Statement[] {
   for (const construction of CONSTRUCTIONS)
     for (const reading of construction.read(scene))
       if (!found.some((other) => same(other.claim, reading.claim))) found.push(reading);
-  return found.map((reading) => judge(reading.claim, stanceOf(scene, reading), scene.note, context));
+  return found.map((reading) => judge(placed(scene, reading), stanceOf(scene, reading), scene.note, context));
+}
+
+/** A statement keyed true or false is a claim of its key: the finding belongs on the key when that stands apart. */
+function placed(scene: Scene, reading: Reading): Claim {
+  const at = keySpan(scene);
+  return at ? { ...reading.claim, focus: at, construction: 'answer-key' } : reading.claim;
 }
 
 /** Two constructions may read one claim: same kind at the same word. */

@@ -1,4 +1,6 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
+import { sourceSpan } from '../notes/index.ts';
+import type { Span } from '../notes/model.ts';
 import type { Reading } from './constructions/model.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
@@ -164,22 +166,51 @@ function conditional(scene: Scene, { from, at }: Reading): boolean {
   const first = Math.max(from, at);
   for (let i = first; i >= 0; i--) {
     const item = scene.items[i]!;
-    if (i < first && (item.word === ',' || item.word === ';' || item.word === ':')) break;
+    if (
+      i < first &&
+      (item.word === ',' || item.word === ';' || item.word === ':' || consequenceFrom(scene.items, i))
+    )
+      break;
     if (CONDITIONS.has(item.word) && !(item.word === 'had' || item.word === 'were')) return true;
   }
   const opener = scene.items.find((item) => item.kind === 'word')?.word;
   return opener === 'suppose' || opener === 'supposing' || opener === 'imagine' || opener === 'pretend';
 }
 
+/** Words beside a size that is not meant to exist. */
+const _UNREAL = new Set([
+  'joking',
+  'joke',
+  'exist',
+  'exists',
+  'nothing',
+  'imaginary',
+  'invented',
+  'prank',
+  'fictional',
+  'made-up',
+  'unheard',
+]);
+
+const SUBJECTS = new Set(['you', 'it', 'they', 'we', 'she', 'he']);
+const RESULTS = new Set(['have', 'will', "'ll", 'get', 'gain', 'are', 'would', 'end', 'gets', 'has', 'need']);
+
+/** "If you swap your 4-0 for a 2-0 you have gone down": the main clause begins after the condition has named its size. */
+function consequenceFrom(items: readonly Item[], i: number): boolean {
+  if (!SUBJECTS.has(items[i]!.word) || !RESULTS.has(items[i + 1]?.word ?? '')) return false;
+  const condition = items.slice(0, i).findLastIndex((item) => CONDITIONS.has(item.word));
+  return condition >= 0 && items.slice(condition, i).some((item) => item.kind === 'size');
+}
+
 /** A negation on the comparing word denies; one anywhere else in the clause leaves the claim open. */
-function negated(scene: Scene, { at, from }: Reading): Stance | undefined {
+function negated(scene: Scene, { at }: Reading): Stance | undefined {
   const { items } = scene;
   const near = items.slice(Math.max(0, at - 3), at);
   const cut = near.findLastIndex((item) => item.kind === 'punctuation' && item.word !== "'");
   const close = near.slice(cut + 1).filter((item) => item.kind !== 'size');
   const direct = close.findIndex((item) => DIRECT.has(item.word));
   if (direct >= 0 && close.slice(direct + 1).every((item) => ADVERBS.has(item.word))) return 'denied';
-  const start = clauseFrom(items, Math.min(from, at));
+  const start = clauseFrom(items, at);
   const open = items.slice(start, at + 1).some((item) => NEGATIONS.has(item.word) && !LOOSE.has(item.word));
   return open ? 'hedged' : undefined;
 }
@@ -288,6 +319,15 @@ function keyOf(scene: Scene): Keyed | undefined {
   const next = scene.after[0];
   if (own) return own;
   return next ? keyText(next.items.map((item) => item.word).join(' ')) : undefined;
+}
+
+/** Where the key of a true/false statement stands, for a finding to point at. */
+export function keySpan(scene: Scene): Span | undefined {
+  if (keyOf(scene) === undefined) return undefined;
+  const next = scene.after[0];
+  const apart = scene.key === undefined && !trailingKey(scene.items) && next;
+  const { start, end } = apart ? next : scene.sentence;
+  return sourceSpan(scene.passage, { start, end });
 }
 
 function trailingKey(items: readonly Item[]): Keyed | undefined {

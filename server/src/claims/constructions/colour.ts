@@ -131,7 +131,7 @@ const CODE_WORDS = new Set([
 ]);
 
 function reading(scene: Scene, c: Colour, g: Group): Reading {
-  const device = deviceOf(scene, g);
+  const device = deviceOf(scene, c, g);
   const focus = spanOf(scene, scene.items[c.at]!, scene.items[c.to]!);
   const claim: ColourClaim = {
     kind: 'colour',
@@ -147,7 +147,9 @@ function reading(scene: Scene, c: Colour, g: Group): Reading {
 }
 
 /** The device the code belongs to: nearest words of the clause, the sentence, the sentences before, the headings. */
-function deviceOf(scene: Scene, g: Group): Device | undefined {
+function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
+  const own = codeOf(ownStretch(scene.items, c, g));
+  if (own && own !== 'both') return own;
   const near = codeOf(scene.items.slice(Math.max(0, g.from - 5), g.to + 6));
   if (near) return near === 'both' ? undefined : near;
   const here = codeOf(scene.items);
@@ -160,11 +162,23 @@ function deviceOf(scene: Scene, g: Group): Device | undefined {
   const around = codeOf(scene.context.flatMap((sentence) => sentence.items));
   if (around && around !== 'both') {
     const above = headingCode(scene);
-    return above && above !== around && scene.lead === undefined ? above : around;
+    return above && above !== around ? undefined : around;
   }
   const heading = headingCode(scene);
   if (heading) return heading;
   return g.mentions[0]!.device;
+}
+
+/** From the size or colour before this pair to the one after it. */
+function ownStretch(items: readonly Item[], c: Colour, g: Group): readonly Item[] {
+  const [from, to] = [Math.min(c.at, g.from), Math.max(c.to, g.to)];
+  const marks = (item: Item) =>
+    item.kind === 'size' || item.colour !== undefined || item.word === ';' || item.word === '.';
+  const start = items.slice(0, from).findLastIndex(marks) + 1;
+  const next = items.slice(to + 1).findIndex(marks);
+  // When the colour comes first, what follows the size belongs to the next pair.
+  const end = c.to < g.from ? Math.min(to + 3, items.length) : next < 0 ? items.length : to + 1 + next;
+  return items.slice(start, end);
 }
 
 function headingCode(scene: Scene): Device | undefined {

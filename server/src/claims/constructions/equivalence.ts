@@ -7,7 +7,7 @@ import type { Construction, Reading } from './model.ts';
 const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch']);
 const EQUAL = new Set(
   `= ≈ ~ is are was equals equal measures measure measured means mean comes come works work makes gives i.e. i.e namely which that
-  being reads becomes called call corresponds converts translates`.split(/\s+/),
+  being reads becomes carries bears called call corresponds converts translates`.split(/\s+/),
 );
 const IDLE = new Set(
   `a an the of about around roughly approximately approx nearly almost just under over hair shade touch some or in at on to out by exactly
@@ -213,6 +213,7 @@ function answered(scene: Scene, all: readonly Group[]): Reading[] {
     left.sizes[0]!.system === answer.sizes[0]!.system
   )
     return [];
+  if (scene.option || /^(?:\(|[a-f]|i)$/.test(scene.items[0]?.word ?? '')) return [];
   if (previous.items.length > 14 || CHOICE.test(previous.items.map((item) => item.word).join(' '))) return [];
   return [make(scene, left, answer, [])];
 }

@@ -13,14 +13,17 @@ import { grab } from './grab.ts';
 import type { Construction } from './model.ts';
 import { next } from './next.ts';
 import { order } from './order.ts';
+import { outdo } from './outdo.ts';
 import { pair } from './pair.ts';
 import { points } from './points.ts';
 import { property } from './property.ts';
 import { range } from './range.ts';
 import { than } from './than.ts';
+import { usual } from './usual.ts';
 
 export const CONSTRUCTIONS: readonly Construction[] = [
   than,
+  outdo,
   order,
   contrast,
   pair,
@@ -37,5 +40,6 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   formula,
   property,
   points,
+  usual,
   existence,
 ];

@@ -122,8 +122,10 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
     .at(-1);
   if (!nearest || hasForeignSubject(scene, word)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
-  if (!predicates(items, nearest.to, word.at, whose)) return [];
-  const marked = article === 'the' || whose || ofSet || still;
+  const flows =
+    word.axis === 'flow' && items.slice(nearest.to + 1, word.at).some((item) => FLOWS.test(item.word));
+  if (!flows && !predicates(items, nearest.to, word.at, whose)) return [];
+  const marked = article === 'the' || whose || ofSet || still || flows;
   const before = all.filter((g) => g.to < word.at);
   if (before.length === 2 && marked) {
     const other = before.find((g) => !sameSizes(g, nearest));
@@ -160,6 +162,8 @@ const DEGREE = new Set([
   'that',
   'would',
 ]);
+
+const FLOWS = /^(?:empt|deliver|run|drain|drip|flow|infus|fill|clear|pour)/;
 
 const STILL = new Set(['still', 'even', 'yet']);
 

@@ -16,7 +16,7 @@ export const points: Construction = {
   id: 'points',
   read(scene) {
     const named = pointsIn(scene.items);
-    return [...edges(scene, named), ...edgeless(scene, named)];
+    return [...edges(scene, named), ...edgeless(scene, named), ...denied(scene, named)];
   },
 };
 
@@ -80,6 +80,18 @@ function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {
   )
     return [];
   return [reading(scene, taper, at, 'edge:some')];
+}
+
+/** "a reverse cutting needle has no edges at all". */
+function denied(scene: Scene, named: readonly PointAt[]): Reading[] {
+  const cutting = named.find((p) => p.id === 'reverse-cutting' || p.id === 'cutting');
+  if (!cutting || named.length !== 1) return [];
+  const { items } = scene;
+  const at = items.findIndex((item, i) => i > cutting.to && /^edges?$/.test(item.word));
+  const near = items.slice(Math.max(cutting.to, at - 4), at);
+  if (at < 0 || at - cutting.to > 8 || !near.some((item) => item.word === 'no' || item.word === 'without'))
+    return [];
+  return [{ ...reading(scene, cutting, at, 'edge:none'), own: true }];
 }
 
 function reading(scene: Scene, point: PointAt, at: number, property: string): Reading {

@@ -53,6 +53,8 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
   );
   if (attributive) return [attributive];
   const before = materials.filter((m) => m.to < at);
+  const again = pronounPredicate(items, at, materials);
+  if (again) return [again];
   const nearest = before.at(-1);
   if (!nearest || materials.some((m) => m.at > nearest.to && m.at < at)) return [];
   const between = items.slice(nearest.to + 1, at);
@@ -61,6 +63,26 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
     between.every((item) => PREDICATE_GAP.has(item.word) || WORDS.has(item.word) || item.kind === 'size')
     ? [nearest]
     : [];
+}
+
+/** "Silk slides so well because it is one smooth monofilament." */
+function pronounPredicate(
+  items: readonly Item[],
+  at: number,
+  materials: readonly Named[],
+): Named | undefined {
+  if (new Set(materials.map((m) => m.id)).size !== 1 || materials[0]!.to > at) return undefined;
+  const pronoun = items
+    .slice(0, at)
+    .findLastIndex(
+      (item) => item.word === 'it' || item.word === 'they' || item.word === "it's" || item.word === "they're",
+    );
+  if (pronoun <= materials[0]!.to || at - pronoun > 6) return undefined;
+  const between = items.slice(pronoun + 1, at);
+  const is = items[pronoun]!.word.includes("'") || between.some((item) => BE.has(item.word));
+  return is && between.every((item) => PREDICATE_GAP.has(item.word) || WORDS.has(item.word))
+    ? materials[0]
+    : undefined;
 }
 
 const quiet = (items: readonly Item[], from: number, to: number, allowed: ReadonlySet<string>) =>
@@ -93,7 +115,12 @@ const ADJECTIVE_GAP = new Set([
   'sutures',
   'thread',
   'plain',
-  ',',
+  'threads',
+  'such',
+  'as',
+  'like',
+  'materials',
+  'material',
 ]);
 const PREDICATE_GAP = new Set(
   `is are being , ( : — – as a an the by way suture sutures material thread strand one of our its also counts fully completely truly

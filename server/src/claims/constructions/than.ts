@@ -20,7 +20,7 @@ export const than: Construction = {
 
 function readThan(scene: Scene, at: number, all: readonly Group[], measured: readonly Measured[]): Reading[] {
   const word = nearestBefore(measured, at);
-  const right = rightOf(scene.items, at, all);
+  const right = rightOf(scene.items, at, all) ?? earlierItem(scene, at);
   if (!word || !right || word.axis === 'other' || word.idiom) return [];
   const left = leftOf(scene, word, at, right, all);
   if (!left || (sameSizes(left, right) && left.mentions[0]!.text === right.mentions[0]!.text)) return [];
@@ -39,6 +39,21 @@ function rightOf(items: readonly Item[], at: number, all: readonly Group[]): Gro
   if (!group) return undefined;
   const between = items.slice(at + 1, group.from);
   return between.some((item) => BREAKS.has(item.word)) ? undefined : group;
+}
+
+/** "a narrower tube than the newborn one": in a list, the size of the item before. */
+function earlierItem(scene: Scene, at: number): Group | undefined {
+  if (!scene.passage.list || scene.passage.list.index === 0) return undefined;
+  const words = scene.items.slice(at + 1, at + 5).map((item) => item.word);
+  const refers =
+    words[0] === 'the' &&
+    (words.includes('one') ||
+      words.includes('last') ||
+      words.includes('above') ||
+      words.includes('previous'));
+  const previous = scene.context.at(-1);
+  const found = refers && previous ? groups(previous.items) : [];
+  return found.length === 1 ? found[0] : undefined;
 }
 
 const BREAKS = new Set([
@@ -85,8 +100,12 @@ function leftOf(
   const inside = all.filter((g) => g.from > word.at && g.to < at);
   if (inside.length === 1) return inside[0];
   const clause = clauseStart(scene.items, word.at);
-  const before = all.filter((g) => g.from >= clause && g.to < word.at).at(-1);
+  const own = all.filter((g) => g.from >= clause && g.to < word.at);
+  const alike = own.filter((g) => g.sizes[0]!.system === right.sizes[0]!.system);
+  const before = alike.length === 1 ? alike[0] : own.at(-1);
   if (before) return before;
+  const example = exampleAfter(scene, word, right, all);
+  if (example) return example;
   const inverted = all.find((g) => g.from > right.to && g.from <= right.to + 4);
   const opener = scene.items
     .slice(clause, word.at)
@@ -103,6 +122,41 @@ const linked = (items: readonly Item[], from: number, to: number) =>
 export function clauseStart(items: readonly Item[], at: number): number {
   for (let i = at - 1; i >= 0; i--) if (CLAUSE.has(items[i]!.word)) return i + 1;
   return 0;
+}
+
+const VAGUE = new Set(['something', 'anything', 'one', 'size', 'some']);
+const SAYS = new Set([
+  'say',
+  'like',
+  'e.g',
+  'example',
+  'as',
+  'take',
+  'use',
+  'try',
+  'ask',
+  'go',
+  'pick',
+  'choose',
+  'open',
+  'grab',
+  'get',
+  'for',
+  'is',
+  'with',
+]);
+
+/** "something stouter than a 3-0, say a 4-0", "bigger than a 16 Fr? Ask for a 14 Fr": the example offered. */
+function exampleAfter(scene: Scene, word: Measured, right: Group, all: readonly Group[]): Group | undefined {
+  if (!scene.items.slice(Math.max(0, word.at - 2), word.at).some((item) => VAGUE.has(item.word)))
+    return undefined;
+  const here = all.find((g) => g.from > right.to && g.from <= right.to + 5);
+  if (here && scene.items.slice(right.to + 1, here.from).some((item) => SAYS.has(item.word))) return here;
+  const next = scene.sentence.close === '?' ? scene.after[0] : undefined;
+  const answer = next ? groups(next.items)[0] : undefined;
+  return answer && answer.from <= 5 && next!.items.slice(0, answer.from).some((item) => SAYS.has(item.word))
+    ? answer
+    : undefined;
 }
 
 /** The one size a pronoun before the comparing word can mean. */

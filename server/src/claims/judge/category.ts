@@ -2,12 +2,13 @@
 
 import type { CategoryClaim } from '../model.ts';
 import { CATEGORIES } from '../words/categories.ts';
+import { USUAL } from '../words/usual.ts';
 import { cannotTell, type Judgement, sourceNames } from './model.ts';
 import { sizeWords } from './words.ts';
 
 export function judgeCategory(claim: CategoryClaim): Judgement {
   const row = CATEGORIES.find((one) => one.id === claim.category);
-  if (!row) return cannotTell('', '');
+  if (!row) return judgeUsual(claim);
   const says = `Says ${sizeWords(claim.size)} is ${claim.member ? '' : 'not '}${row.label}.`;
   const within = ([min, max]: readonly [number, number]) =>
     claim.size.sizes.every((size) => size.value >= min && size.value <= max);
@@ -19,6 +20,22 @@ export function judgeCategory(claim: CategoryClaim): Judgement {
     says,
     holds: `${row.holds}.`,
     source: sourceNames(row.sources) || 'common practice, no source',
+    sources: row.sources,
+    steps: [{ label: 'value', text: row.holds, sources: row.sources }],
+  };
+}
+
+/** A habit of teaching: contradicted only far outside, otherwise left open. */
+function judgeUsual(claim: CategoryClaim): Judgement {
+  const row = USUAL.find((one) => one.id === claim.category);
+  if (!row) return cannotTell('', '');
+  const [min, max] = row.outside;
+  const outside = claim.size.sizes.every((size) => size.value >= min && size.value <= max);
+  return {
+    verdict: outside ? 'contradicted' : 'cannot-tell',
+    says: `Says ${sizeWords(claim.size)} for this patient.`,
+    holds: `${row.holds}. Local practice decides.`,
+    source: sourceNames(row.sources),
     sources: row.sources,
     steps: [{ label: 'value', text: row.holds, sources: row.sources }],
   };

@@ -61,11 +61,14 @@ function judgePoint(claim: PropertyClaim): Judgement {
   const point = pointById(claim.subject);
   const value = claim.property.split(':')[1];
   const says =
-    value === 'some'
-      ? `Says a ${point?.name ?? claim.subject} needle has a cutting edge.`
-      : `Says the edge of a ${point?.name ?? claim.subject} needle lies on the ${value} curve.`;
+    value === 'none'
+      ? `Says a ${point?.name ?? claim.subject} needle has no edge.`
+      : value === 'some'
+        ? `Says a ${point?.name ?? claim.subject} needle has a cutting edge.`
+        : `Says the edge of a ${point?.name ?? claim.subject} needle lies on the ${value} curve.`;
   if (!point) return cannotTell(says, '');
   const right = value === 'some' ? point.edge !== 'none' : point.edge === value;
+  if (value === 'none' && point.edge === 'none') return cannotTell(says, '');
   const where =
     point.edge === 'none' ? 'has no cutting edge' : `has its third edge on the ${point.edge} curve`;
   const holds = `A ${point.name} needle ${where}.`;

@@ -105,7 +105,7 @@ function surroundings(reads: readonly Read[], read: Read): { context: Sentence[]
   const context: Sentence[] = [];
   const leadIndex = passage.list?.leadIn ?? (passage.cell ? undefined : passage.list?.parent);
   const lead = leadIndex === undefined ? undefined : reads[leadIndex]?.sentences.at(-1);
-  if (lead) context.push(lead);
+  if (lead && leadIndex !== undefined) context.push(...(reads[leadIndex]?.sentences.slice(-3) ?? []));
   const previous = reads[passage.index - 1];
   if (previous && flows(previous.passage, passage)) context.push(...previous.sentences.slice(-2));
   return { context, ...(lead ? { lead } : {}) };

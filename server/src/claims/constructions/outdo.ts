@@ -1,0 +1,69 @@
+/** Verbs that compare by themselves: "the 14 G outruns the 18 G". */
+import type { Axis } from '../model.ts';
+import type { Measured } from '../text/magnitudes.ts';
+import { groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+import { comparison } from './than.ts';
+
+const VERBS: ReadonlyMap<string, { axis: Axis; sign: 1 | -1 }> = new Map(
+  (
+    [
+      ['flow', 1, 'outrun outruns outpace outpaces outflow outflows outstrip outstrips'],
+      ['outer', 1, 'dwarf dwarfs'],
+    ] as const
+  ).flatMap(([axis, sign, words]) => words.split(' ').map((word) => [word, { axis, sign }] as const)),
+);
+const FLOWS =
+  /\b(?:flow|flows|fast|faster|speed|litres?|liters?|volume|bag|drip|ml|minutes?|seconds?|fluids?|blood)\b/;
+const TIME = /^(?:before|ahead|sooner|earlier)$/;
+const EMPTIES = /^(?:empt|deliver|finish|drain|run|fill|clear|get)/;
+
+export const outdo: Construction = {
+  id: 'outdo',
+  read(scene) {
+    const all = groups(scene.items);
+    return scene.items.flatMap((item, at) => {
+      const verb =
+        VERBS.get(item.word) ??
+        (beats(scene, item.word) ? { axis: 'flow' as const, sign: 1 as const } : undefined) ??
+        earlier(scene, at);
+      const left = all.filter((g) => g.to < at && at - g.to <= 8).at(-1);
+      const right = all.find((g) => g.from > at && g.from - at <= 4);
+      if (!verb || !left || !right || !sameSystem(left, right) || sameSizes(left, right)) return [];
+      return [reading(scene, at, verb, left, right)];
+    });
+  },
+};
+
+const beats = (scene: Scene, word: string) =>
+  (word === 'beats' || word === 'beat') && FLOWS.test(scene.items.map((item) => item.word).join(' '));
+
+/** "the 24 G empties it before the 18 G does": first to be done flows faster. */
+function earlier(scene: Scene, at: number): { axis: 'flow'; sign: 1 } | undefined {
+  if (!TIME.test(scene.items[at]!.word)) return undefined;
+  const verb = scene.items.slice(Math.max(0, at - 5), at).some((item) => EMPTIES.test(item.word));
+  const echoed = scene.items
+    .slice(at + 1, at + 8)
+    .some((item) => /^(?:does|did|do|will|would|is|has|can)$/.test(item.word));
+  return verb && echoed ? { axis: 'flow', sign: 1 } : undefined;
+}
+
+function reading(
+  scene: Scene,
+  at: number,
+  verb: { axis: Axis; sign: 1 | -1 },
+  left: Parameters<typeof comparison>[2],
+  right: Parameters<typeof comparison>[3],
+): Reading {
+  const word: Measured = {
+    at,
+    to: at,
+    axis: verb.axis,
+    sign: verb.sign,
+    degree: 'comparative',
+    excess: false,
+    idiom: false,
+    attributive: false,
+  };
+  return comparison(scene, 'outdo', left, right, word);
+}

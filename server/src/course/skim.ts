@@ -49,7 +49,7 @@ const NOISE = '*_~\\\\[\\]\u00ad\u200b-\u200d\u2060\ufeff';
 /** What may stand in the source between a number and its unit. */
 const BETWEEN = `(?:[${NOISE}\\s>;+"'“”‘’()-]|&#?[a-z0-9]{1,31};|\\]\\([^()\\n]{0,400}\\)|\\]\\[[^\\]\\n]{0,400}\\]|<!--){0,16}`;
 
-const UNIT = `(?:gauged?|gages?|ga|gs?|frs?|chs?|fgs?|fs?|french|mm|cm|[uµμ]m|in|i\\.?d|[-‐‑‒–—−/⁄]${BETWEEN}[0o]|[mcufi](?=[${NOISE}]))(?![0-9A-Za-zÀ-ÿ])`;
+const UNIT = `(?:gauged?|gages?|ga|gs?|frs?|chs?|fgs?|fs?|french|mm|cm|[uµμ]m|b&s|in|i\\.?d|[-‐‑‒–—−/⁄]${BETWEEN}[0o]|[mcufi](?=[${NOISE}]))(?![0-9A-Za-zÀ-ÿ])`;
 
 /** A number with a unit, zeros written out, a header that is a unit of length. */
 const MARKED = new RegExp(

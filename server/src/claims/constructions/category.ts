@@ -68,7 +68,7 @@ function rowFor(form: Form, group: Group): CategoryRow | undefined {
 
 const TIES = new Set(
   `is are was counts as a an the perfectly good fine proper true real , ( : — – = means mean line lines access iv ivs cannula cannulae
-  cannulas catheter catheters venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such hand arm forearm vein always really definitely certainly too so with fine good enough
+  cannulas catheter catheters chest feeding nasogastric pleural thoracic not isn't aren't . venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such hand arm forearm vein always really definitely certainly too so with fine good enough
   belongs belong sits lives with pigtails shelf drains drain tubes sold known classed counted described
   true plain already here there grown-up proper call called call it open use put place insert choose grab take pick get fetch reach go`.split(
     /\s+/,

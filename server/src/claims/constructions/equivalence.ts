@@ -215,6 +215,7 @@ function answered(scene: Scene, all: readonly Group[]): Reading[] {
     return [];
   if (scene.option || /^(?:\(|[a-f]|i)$/.test(scene.items[0]?.word ?? '')) return [];
   if (previous.items.length > 14 || CHOICE.test(previous.items.map((item) => item.word).join(' '))) return [];
-  return [make(scene, left, answer, [])];
+  // The question's items are not this sentence's: the claim stands on the answer alone.
+  return [{ ...make(scene, left, answer, []), from: answer.from }];
 }
 const CHOICE = /\b(?:how (?:long|deep|far)|length|depth|which|who|when)\b/;

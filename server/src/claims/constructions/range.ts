@@ -10,14 +10,15 @@ export const range: Construction = {
   id: 'range',
   read(scene) {
     const { items } = scene;
-    const window = items.findIndex((item) => WINDOW.has(item.word));
     const all = groups(items);
     const single = all.find((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'size');
+    const window = single ? items.findIndex((item, i) => i > single.to && WINDOW.has(item.word)) : -1;
     if (!single || window < 0) return [];
     const cue = items.findIndex(
       (item, i) => i > single.to && i < window && (INSIDE.has(item.word) || OUTSIDE.has(item.word)),
     );
     if (cue < 0 || window - single.to > 9) return [];
+    if (items.slice(single.to, cue).some((item) => item.word === 'than')) return [];
     const bounds = [
       ...all,
       ...(scene.before.at(-1) ? groups(scene.before.at(-1)!.items) : []),

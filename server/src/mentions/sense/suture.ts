@@ -8,6 +8,10 @@ import { NOTHING, size, type Verdict } from './verdict.ts';
 const WORD =
   /\b(?:USP|sutur\w*|stitch\w*|thread\w*|strand\w*|lig\w+|knots?|sew\w*|aught|ought|nought|oh silk|absorbable|monofilament\w*|braided|multifilament|needle holder|skin clos\w+|fascia\w*|closure|zeros?|noughts?|hand tie\w*|purse-?string)\b/i;
 
+/** Words of thickness beside "3-0": nothing but thread is written so and said to be fine or coarse. */
+const THICKNESS =
+  /\b(?:thick(?:er|est|ness)|thinn(?:er|est)|fine(?:r|st)|coarse(?:r|st)|thick to thin|thin to thick|(?:thick|thin) (?:one|as))\b/i;
+
 /** Does a scene speak of thread? */
 const ofThread = (scene: Place['scene']): boolean =>
   scene.materials.length > 0 ||
@@ -20,6 +24,8 @@ export const threadHere = (place: Place): boolean =>
   WORD.test(place.text);
 
 export const threadAround = (place: Place): boolean => wider(place).some(ofThread) || ofThread(place.scene);
+const DASHED = /^[0-9]+[-–/]0$/;
+
 /** "3-0", "000", "three-oh". */
 export function threadSense(place: Place, match: string, values: readonly number[]): Verdict {
   const tube = trachTube(place, match);
@@ -28,7 +34,8 @@ export function threadSense(place: Place, match: string, values: readonly number
   if (/[0-9]\s$/.test(place.before) && /^0/.test(match)) return NOTHING;
   if (threadHere(place)) return size('usp', 'thread-beside', match, values);
   if (threadAround(place) || threadBefore(place)) return size('usp', 'thread-in-context', match, values);
-  return /^[0-9]+[-–/]0$/.test(match) && factsOf(place.around).thread
+  if (DASHED.test(match) && THICKNESS.test(place.text)) return size('usp', 'thickness-beside', match, values);
+  return DASHED.test(match) && factsOf(place.around).thread
     ? size('usp', 'thread-in-note', match, values)
     : NOTHING;
 }
@@ -69,7 +76,10 @@ export function slipSense(place: Place, match: string, values: readonly number[]
 /** Metric numbers need thread near by, since the word has many uses. */
 export function metricSense(place: Place, match: string): Verdict {
   if (/^\s?(?:tons?|tonnes?|units?|system|ruler|mm)\b/i.test(place.after)) return NOTHING;
-  return threadHere(place) || threadAround(place) || earlier(place, place.scene.materials).length > 0
-    ? size('ep-metric', 'thread-in-context', match)
-    : NOTHING;
+  const spoken =
+    threadHere(place) ||
+    threadAround(place) ||
+    THICKNESS.test(place.text) ||
+    earlier(place, place.scene.materials).length > 0;
+  return spoken ? size('ep-metric', 'thread-in-context', match) : NOTHING;
 }

@@ -48,6 +48,8 @@ export interface ComparisonClaim extends Base {
   readonly relation: Relation;
   /** The comparing word, for a fix that swaps it. */
   readonly word?: Span;
+  /** Said of each size on the right by itself: one that breaks it breaks the claim. */
+  readonly each?: boolean;
 }
 
 export interface EquivalenceClaim extends Base {

@@ -25,7 +25,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
   if (scene.erratum) return scene.erratum === 'holds' && scene.sentence.close !== '?' ? 'asserted' : 'quoted';
   if (scene.reported || struck(scene, reading) || quoted(scene, reading)) return 'quoted';
   if (scene.option) return 'option';
-  if (asked(scene, reading)) return 'asked';
+  if (!reading.answered && asked(scene, reading)) return 'asked';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (conditional(scene, reading)) return 'hypothetical';
   return (
@@ -92,13 +92,16 @@ function rejects(sentence: Sentence): boolean {
   const first = words[0];
   if (first === undefined) return false;
   const text = words.slice(0, 8).join(' ');
-  if (REJECTING_OPENINGS.some((opening) => text.startsWith(opening))) return true;
-  return (
-    REJECTIONS.has(first) &&
-    !/^(?:no|never|false|negative) (?:\S+ )?(?:needle|cannula|catheter|size|other|one|need|matter|suture|more|less|tube|wire)/.test(
-      text,
-    )
-  );
+  const opening = REJECTING_OPENINGS.find((one) => text.startsWith(one));
+  // "It is not true that …" opens a statement of its own; "It is not." rejects.
+  if (opening) return words.length <= opening.split(' ').length + 4 || !/^it\b/.test(opening);
+  return REJECTIONS.has(first) && (words.length <= 3 || stopsAfterFirst(sentence));
+}
+
+/** "No, …", "Wrong: …": a mark right after the first spoken word. */
+function stopsAfterFirst({ items }: Sentence): boolean {
+  const first = items.findIndex((item, i) => item.kind === 'word' && REJECTIONS.has(item.word) && i <= 3);
+  return first >= 0 && items[first + 1]?.kind === 'punctuation';
 }
 
 /** Words of a sentence without a speaker's name in front. */
@@ -237,7 +240,7 @@ const ADVERBS = new Set(
 );
 /** Negations that seldom reach the size: "without a second trip". */
 const LOOSE = new Set(['without', 'none', 'nobody']);
-const CLAUSE_MARKS = new Set([';', ':', '—', '.', '!', '(', 'but', 'because', 'since', 'so']);
+const CLAUSE_MARKS = new Set(['which', ';', ':', '—', '.', '!', '(', 'but', 'because', 'since', 'so']);
 
 function clauseFrom(items: readonly Item[], at: number): number {
   for (let i = at - 1; i >= 0; i--) if (CLAUSE_MARKS.has(items[i]!.word)) return i + 1;

@@ -33,7 +33,7 @@ function coloursIn(items: readonly Item[]): Colour[] {
   return items.flatMap((item, at) => {
     if (!item.colour) return [];
     const next = items[at + 1];
-    if (next?.word === '-' || NOT_HUB.has(next?.word ?? '')) return [];
+    if ((next?.word === '-' && next.start === item.end) || NOT_HUB.has(next?.word ?? '')) return [];
     const from = SHADES.has(items[at - 1]?.word ?? '') ? at - 1 : at;
     return [{ at: from, to: at, family: item.colour }];
   });
@@ -72,6 +72,8 @@ function pairUp(
     const gs = sizes.filter((g) => g.from >= from && g.to < to);
     if (cs.length === gs.length && alternate(cs, gs))
       return cs.map((c, i): [Colour, Group] => [c, gs[i]!]).filter(([c, g]) => tied(items, c, g));
+    const one = gs.length === 1 && cs.length > 1 ? cs.filter((c) => tied(items, c, gs[0]!)) : [];
+    if (one.length === 1) return [[one[0]!, gs[0]!]];
     if (cs.length === 1 && gs.length === 2 && cs[0]!.to < gs[0]!.from)
       return gs.map((g): [Colour, Group] => [cs[0]!, g]).filter(([c, g]) => g !== gs[0] || tied(items, c, g));
     return [];
@@ -111,13 +113,47 @@ const TIES = new Set(
 function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const [from, to] = c.to < g.from ? [c.to, g.from] : [g.to, c.at];
   const between = items.slice(from + 1, to);
-  return (
-    between.length <= 14 &&
-    between.every(
-      (item) => TIES.has(item.word) || item.deviceNoun || CODE_WORDS.has(item.word) || SHADES.has(item.word),
-    )
-  );
+  if (between.length > 14) return false;
+  if (between.every(ties)) return true;
+  // A noun phrase may stand before the verb: "the brown hub in the tray is a 26 G".
+  const verb = between.findIndex((item) => VERBS.has(item.word));
+  const hub = c.to < g.from ? HUBS.has(between[0]?.word ?? '') : HUBS.has(items[c.to + 1]?.word ?? '');
+  return hub && verb > 0 && between.slice(verb + 1).every(ties) && between.slice(0, verb).every(plain);
 }
+
+const ties = (item: Item) =>
+  TIES.has(item.word) || item.deviceNoun === true || CODE_WORDS.has(item.word) || SHADES.has(item.word);
+const VERBS = new Set(['is', 'are', 'means', 'marks', 'wears', 'has', 'carries', 'tells']);
+const HUBS = new Set([
+  'hub',
+  'hubs',
+  'one',
+  'cap',
+  'funnel',
+  'wing',
+  'wings',
+  'valve',
+  'needle',
+  'needles',
+  'cannula',
+  'catheter',
+]);
+const STOPS = new Set([
+  'not',
+  'than',
+  'and',
+  'or',
+  'but',
+  'if',
+  'unless',
+  'when',
+  'never',
+  'while',
+  'beside',
+  'without',
+]);
+const plain = (item: Item) =>
+  !STOPS.has(item.word) && item.word !== ';' && item.word !== '.' && item.kind !== 'size' && !item.colour;
 const CODE_WORDS = new Set([
   'international',
   '6009',
@@ -171,13 +207,21 @@ function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
 
 /** From the size or colour before this pair to the one after it. */
 function ownStretch(items: readonly Item[], c: Colour, g: Group): readonly Item[] {
-  const [from, to] = [Math.min(c.at, g.from), Math.max(c.to, g.to)];
   const marks = (item: Item) =>
     item.kind === 'size' || item.colour !== undefined || item.word === ';' || item.word === '.';
+  const sized = items.slice(0, g.from).findLastIndex((item) => item.kind === 'size');
+  // One colour may serve two sizes: then only the second size's own words count for it.
+  const shared = c.to < g.from && sized > c.to;
+  const [from, to] = shared ? [g.from, g.to] : [Math.min(c.at, g.from), Math.max(c.to, g.to)];
   const start = items.slice(0, from).findLastIndex(marks) + 1;
   const next = items.slice(to + 1).findIndex(marks);
   // When the colour comes first, what follows the size belongs to the next pair.
-  const end = c.to < g.from ? Math.min(to + 3, items.length) : next < 0 ? items.length : to + 1 + next;
+  const end =
+    c.to < g.from && !shared && next >= 0
+      ? Math.min(to + 3, items.length)
+      : next < 0
+        ? items.length
+        : to + 1 + next;
   return items.slice(start, end);
 }
 

@@ -54,10 +54,14 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   if (inverse.length > 0) return inverse;
   const number = numbers[0];
   const size = sizes[0];
-  if (!number || !size || numbers.length > 1 || !agree(sizes)) return [];
+  if (!number || !size || !alike(numbers) || !agree(sizes)) return [];
   if (!linked(items, number, size)) return [];
   return [claim(scene, from, number, size)];
 }
+
+/** Several number words are fine when they are of one system and go one way. */
+const alike = (numbers: readonly NumberSide[]) =>
+  numbers.every((side) => side.sign === numbers[0]!.sign && side.system === numbers[0]!.system);
 
 /** Several size words are fine when they say the same thing. */
 const agree = (sizes: readonly SizeSide[]) => sizes.every((side) => side.sign === sizes[0]!.sign);

@@ -7,7 +7,9 @@ import type { Construction, Reading } from './model.ts';
 const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch']);
 const EQUAL = new Set(
   `= ≈ ~ is are was equals equal measures measure measured means mean comes come works work makes gives i.e. i.e namely which that
-  being reads becomes carries bears called call corresponds converts translates`.split(/\s+/),
+  being reads becomes carries bears fall falls lie lies sit sits run runs range ranges read called call corresponds converts translates`.split(
+    /\s+/,
+  ),
 );
 const IDLE = new Set(
   `a an the of about around roughly approximately approx nearly almost just under over hair shade touch some or in at on to out by exactly
@@ -17,7 +19,8 @@ const IDLE = new Set(
   actually still really then for french gauge number size's silk nylon gut polypropylene converted stated labelled label tray old hypodermic iv tall fr g
   corresponding range band interval limits spec pharmacopeia pharmacopoeia runs sits lies starts printed stated total overall works put comes you get
   in'mm outwardly full exact fully whole plain single own smooth strong
-  likewise marked say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
+  likewise marked should anywhere somewhere between will must can from then you
+  say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
   and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
 );
 const MEASURE_AFTER = new Set(
@@ -96,7 +99,9 @@ function ties(items: readonly Item[], between: readonly Item[], right: Group): b
   const words = between.map((item) => item.word);
   if (words.some((word) => NEVER.has(word))) return false;
   if (words.includes('to') && !words.some((w) => TO_VERBS.has(w))) return false;
-  const verb = words.findIndex((word) => EQUAL.has(word) && word !== 'that' && word !== 'which');
+  const verb = words.findIndex(
+    (word, i) => (EQUAL.has(word) && word !== 'that' && word !== 'which') || possesses(words, i),
+  );
   const after = between.slice(verb + 1);
   const before = verb < 0 ? [] : between.slice(0, verb);
   if (!after.every(idle) || (verb >= 0 && !before.every((item) => idle(item) || phrase(item)))) return false;
@@ -109,6 +114,23 @@ function ties(items: readonly Item[], between: readonly Item[], right: Group): b
   const apposition = words.includes(',') || words.includes('—') || words.includes('or');
   return apposition && items.slice(right.to + 1, right.to + 4).some((item) => MEASURE_AFTER.has(item.word));
 }
+
+/** "has an outside diameter of". */
+const possesses = (words: readonly string[], i: number) =>
+  (words[i] === 'has' || words[i] === 'have' || words[i] === 'with') &&
+  words.slice(i + 1).some((word) => DIAMETERS.has(word));
+const DIAMETERS = new Set([
+  'diameter',
+  'od',
+  'width',
+  'bore',
+  'lumen',
+  'o.d',
+  'i.d',
+  'id',
+  'thickness',
+  'outside',
+]);
 
 const idle = (item: Item) =>
   IDLE.has(item.word) || EQUAL.has(item.word) || item.deviceNoun === true || item.colour !== undefined;
@@ -124,7 +146,6 @@ const NEVER = new Set([
   'when',
   ';',
   'unlike',
-  'then',
   'without',
   'needs',
   'takes',

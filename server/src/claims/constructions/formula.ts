@@ -45,6 +45,8 @@ export const formula: Construction = {
     const { items } = scene;
     const sized = sizedBy(scene);
     if (sized.length > 0) return sized;
+    const age = ageRule(scene);
+    if (age.length > 0) return age;
     const french = items.findIndex((item) => item.system === 'french');
     if (french >= 0) return readFrench(scene, french);
     const gauge = items.findIndex((item) => item.system === 'needle-gauge');
@@ -215,6 +217,11 @@ function named(scene: Scene, french: number): Reading[] {
 
 function readGauge(scene: Scene, gauge: number): Reading[] {
   const { items } = scene;
+  const linear =
+    /\b(?:halv(?:e|es|ing)|doubl(?:e|es|ing)) the gauge(?: number)? (?:\w+ ){0,2}?(?:halves|doubles) the\b|\bequal steps\b/.test(
+      words(items),
+    );
+  if (linear) return [reading(scene, 'needle-gauge', 'gauge-is-linear', gauge, 0, items.length - 1)];
   if (items.some((item) => item.kind === 'size')) return [];
   const text = words(items.slice(gauge));
   const whole = words(items);
@@ -230,16 +237,61 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   return id ? [reading(scene, 'needle-gauge', id, gauge, gauge, items.length - 1)] : [];
 }
 
+/** "the metric number is the diameter in millimetres divided by ten", "the number divided by five gives millimetres". */
+function metricOperation(text: string): string | undefined {
+  if (!/\b(?:mm|millimet(?:re|er)s?|diameter)\b/.test(text)) return undefined;
+  const operation =
+    /\b(divided by|times|multiplied by|over|÷|×) (ten|10|five|5|two|2|three|3|four|4|a hundred|100)\b/.exec(
+      text,
+    );
+  const tenfold = /\bten times\b/.test(text);
+  if (!operation && !tenfold) return undefined;
+  const of = /\b(?:mm|millimet(?:re|er)s?|diameter)\b.{0,30}(?:divided|times|multiplied|over|÷|×)/.test(text);
+  if (tenfold) return 'metric-is-tenths';
+  const ten = /^(?:ten|10)$/.test(operation![2]!);
+  const divides = /^(?:divided|over|÷)/.test(operation![1]!);
+  return ten && divides !== of ? 'metric-is-tenths' : 'metric-is-other';
+}
+
+const AGE =
+  /\bage (?:in years )?(\/|÷|over|divided by|times|×|x|\*) (two|three|four|five|six|2|3|4|5|6)\b(?:.{0,6}?(?:\+|plus) (\d(?:\.\d)?|two|three|four|five|six|seven))?/;
+const COUNTS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7 };
+
+/** The size of a child's tracheal tube by age: a quarter of the age, plus 4 uncuffed or 3.5 cuffed. */
+function ageRule(scene: Scene): Reading[] {
+  const text = words(scene.items);
+  const match = AGE.exec(text.replace(/(\d)\s*\.\s*(\d)/g, '$1.$2'));
+  const tube = /\b(?:tubes?|ett|cuffed|uncuffed|tracheal|airway)\b/.test(
+    `${text} ${scene.headings.join(' ')} ${scene.before.flatMap((s) => s.items.map((item) => item.word)).join(' ')}`,
+  );
+  if (!match || !tube || /\b(?:depth|length|lips?|cm)\b/.test(text)) return [];
+  const count = (word: string | undefined) =>
+    word === undefined ? undefined : (COUNTS[word] ?? Number(word));
+  const added = count(match[3]);
+  const divides = /^(?:\/|÷|over|divided by)$/.test(match[1]!);
+  const right = divides && count(match[2]) === 4 && (added === undefined || (added >= 3 && added <= 4.5));
+  const at = Math.max(
+    0,
+    scene.items.findIndex((item) => item.word.startsWith('age')),
+  );
+  return [
+    reading(scene, 'tube-id', right ? 'tube-by-age' : 'tube-by-age-other', at, at, scene.items.length - 1),
+  ];
+}
+
 const FRACTION =
   /\b(?:(tenths?|thousandths?|hundredths?|quarters?|thirds?|halves)) of (?:a|an|one) (millimet(?:re|er)|mm|inch)\b/;
 function readMetric(scene: Scene): Reading[] {
   const { items } = scene;
   const at = items.findIndex(
     (item, i) =>
-      /^(?:metric|ep)$/.test(item.word) && /^(?:number|size|gauge|figure)$/.test(items[i + 1]?.word ?? ''),
+      /^(?:metric|ep)$/.test(item.word) &&
+      /^(?:number|numbers|size|gauge|figure|terms)$/.test(items[i + 1]?.word ?? ''),
   );
   if (at < 0) return [];
   const match = FRACTION.exec(words(items.slice(at)));
+  const operation = match ? undefined : metricOperation(words(items));
+  if (operation) return [reading(scene, 'ep-metric', operation, at, at, items.length - 1)];
   if (!match) return [];
   const id = match[1]!.startsWith('tenth') && match[2] !== 'inch' ? 'metric-is-tenths' : 'metric-is-other';
   return [reading(scene, 'ep-metric', id, at, at, items.length - 1)];

@@ -1,15 +1,19 @@
 /** The constructions of the grammar, in the order in which they are tried. The first reading of a claim wins. */
+import { beside } from './beside.ts';
 import { between } from './between.ts';
 import { category } from './category.ts';
+import { chain } from './chain.ts';
 import { colour } from './colour.ts';
 import { contrast } from './contrast.ts';
 import { direction } from './direction.ts';
+import { effect } from './effect.ts';
 import { equative } from './equative.ts';
 import { equivalence } from './equivalence.ts';
 import { existence } from './existence.ts';
 import { follow } from './follow.ts';
 import { formula } from './formula.ts';
 import { grab } from './grab.ts';
+import { members } from './members.ts';
 import type { Construction } from './model.ts';
 import { next } from './next.ts';
 import { order } from './order.ts';
@@ -18,15 +22,24 @@ import { pair } from './pair.ts';
 import { points } from './points.ts';
 import { property } from './property.ts';
 import { range } from './range.ts';
+import { reason } from './reason.ts';
+import { superlative } from './superlative.ts';
 import { than } from './than.ts';
+import { unit } from './unit.ts';
 import { usual } from './usual.ts';
+import { zeros } from './zeros.ts';
 
 export const CONSTRUCTIONS: readonly Construction[] = [
   than,
   outdo,
+  superlative,
+  beside,
+  reason,
+  chain,
   order,
   contrast,
   pair,
+  effect,
   next,
   follow,
   equative,
@@ -38,7 +51,10 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   between,
   grab,
   formula,
+  unit,
+  zeros,
   property,
+  members,
   points,
   usual,
   existence,

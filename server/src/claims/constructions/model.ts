@@ -11,6 +11,8 @@ export interface Reading {
   readonly to: number;
   /** The words read carry their own negation. */
   readonly own?: boolean;
+  /** A question that the next sentence answers: the answer is what is asserted. */
+  readonly answered?: boolean;
 }
 
 export interface Construction {

@@ -7,6 +7,7 @@ import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { EXCHANGE } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
+import { groundAfter } from './reason.ts';
 import { clauseStart, comparison } from './than.ts';
 
 /** The size given up and the size chosen. */
@@ -120,12 +121,13 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   const nearest = groups(items)
     .filter((g) => g.to < word.at)
     .at(-1);
-  if (!nearest || hasForeignSubject(scene, word)) return [];
+  if (!nearest || hasForeignSubject(scene, word) || grounded(items, nearest, word)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
   const flows =
     word.axis === 'flow' && items.slice(nearest.to + 1, word.at).some((item) => FLOWS.test(item.word));
   if (!flows && !predicates(items, nearest.to, word.at, whose)) return [];
-  const marked = article === 'the' || whose || ofSet || still || flows;
+  const marked =
+    article === 'the' || whose || ofSet || still || flows || setApart(items, nearest, word);
   const before = all.filter((g) => g.to < word.at);
   if (before.length === 2 && marked) {
     const other = before.find((g) => !sameSizes(g, nearest));
@@ -138,6 +140,24 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   return all.length === 1 && (marked || bare(items, nearest, word))
     ? againstPrevious(scene, nearest, word)
     : [];
+}
+
+/** "…than a 23 G, because its bore is larger": the ground is said of the first size and read by `reason`. */
+function grounded(items: readonly Item[], nearest: Group, word: Measured): boolean {
+  const ground = groundAfter(items, nearest.to);
+  const than = items.slice(Math.max(0, nearest.from - 4), nearest.from);
+  return ground >= 0 && ground < word.at && than.some((item) => item.word === 'than');
+}
+
+/** "3-0 …, go up to 2-0, which is stronger", "an 18 G slows it; a 22 G is slower still", "between the two, the 18 G is wider". */
+function setApart(items: readonly Item[], nearest: Group, word: Measured): boolean {
+  const next = items.slice(nearest.to + 1, nearest.to + 4).map((item) => item.word);
+  if (next[0] === ',' && next[1] === 'which') return true;
+  if (items[0]?.word === 'between') return true;
+  const apart = items
+    .slice(Math.max(0, nearest.from - 4), nearest.from)
+    .some((item) => item.word === ';' || item.word === 'but' || item.word === 'while' || item.word === 'whereas');
+  return apart && bare(items, nearest, word);
 }
 
 /** "a 22 G is thinner": nothing but being and degree between the size and the word. */

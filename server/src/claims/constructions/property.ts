@@ -49,7 +49,7 @@ interface Named {
 /** Materials the property is said of: an adjective before one, or a verb or apposition after it. */
 function subjects(items: readonly Item[], at: number, materials: readonly Named[]): Named[] {
   const attributive = materials.find(
-    (m) => m.at > at && m.at <= at + 3 && quiet(items, at, m.at, ADJECTIVE_GAP),
+    (m) => m.at > at && m.at <= at + 5 && quiet(items, at, m.at, ADJECTIVE_GAP),
   );
   if (attributive) return [attributive];
   const before = materials.filter((m) => m.to < at);

@@ -24,7 +24,10 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
   if (!word || !right || word.axis === 'other' || word.idiom) return [];
   const left = leftOf(scene, word, at, right, all);
   if (!left || (sameSizes(left, right) && left.mentions[0]!.text === right.mentions[0]!.text)) return [];
-  return [comparison(scene, 'than', left, right, word)];
+  const answered =
+    scene.after[0] !== undefined &&
+    groups(scene.after[0].items).some((g) => g.mentions[0] === left.mentions[0]);
+  return [{ ...comparison(scene, 'than', left, right, word), ...(answered ? { answered } : {}) }];
 }
 
 function nearestBefore(measured: readonly Measured[], at: number): Measured | undefined {

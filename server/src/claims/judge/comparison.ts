@@ -15,8 +15,10 @@ export function judgeComparison(claim: ComparisonClaim, note: Note, context?: Co
   const pairs = claim.left.sizes.flatMap((a) =>
     claim.right.sizes.map((b) => ({ a, b, ...compared(a, b, lenses, claim.axis) })),
   );
-  const verdict = unanimous(pairs.map((pair) => verdictOf(pair.result, claim.relation))) ?? 'cannot-tell';
-  const worst = pairs[0];
+  const verdicts = pairs.map((pair) => verdictOf(pair.result, claim.relation));
+  const broken = claim.each ? verdicts.indexOf('contradicted') : -1;
+  const verdict = broken >= 0 ? 'contradicted' : (unanimous(verdicts) ?? 'cannot-tell');
+  const worst = pairs[Math.max(broken, 0)];
   if (!worst) return cannotTell(says, '');
   const swap = claim.word && claim.relation !== 'same' ? swapEdit(note, claim.word) : undefined;
   return {

@@ -24,6 +24,8 @@ export interface Magnitude {
   readonly row?: MagnitudeRow;
   /** "too thin". */
   readonly excess?: boolean;
+  /** Settled by the words around it: no noun beside it changes what it measures. */
+  readonly settled?: boolean;
 }
 
 export interface Item {
@@ -37,7 +39,7 @@ export interface Item {
   magnitude?: Magnitude | undefined;
   readonly axisNoun?: { axis: Axis; sign: 1 | -1 };
   readonly deviceNoun?: boolean;
-  readonly system?: System | 'usp-zeros';
+  system?: System | 'usp-zeros';
   readonly colour?: string;
 }
 
@@ -144,15 +146,16 @@ function joinDegrees(items: Item[]): Item[] {
     item.magnitude = timed(items, i) ?? item.magnitude;
     if (item.word === 'too' && next.magnitude?.degree === 'plain')
       next.magnitude = { ...next.magnitude, excess: true };
+    if (METRIC.has(item.word) && next.axisNoun && !item.system) item.system = 'ep-metric';
     const degree = DEGREE_WORDS.get(item.word);
     if (!degree) continue;
     if (next.magnitude?.degree === 'plain') {
       const sign = degree.sign === 1 ? next.magnitude.sign : flip(next.magnitude.sign);
       next.magnitude = { ...next.magnitude, degree: degree.degree, sign };
     } else if (!item.magnitude && rate(items, i)) {
-      item.magnitude = { axis: 'flow', sign: degree.sign, degree: degree.degree };
+      item.magnitude = { axis: 'flow', sign: degree.sign, degree: degree.degree, settled: true };
     } else if (!item.magnitude && stretched(items, i)) {
-      item.magnitude = { axis: 'outer', sign: degree.sign, degree: degree.degree };
+      item.magnitude = { axis: 'outer', sign: degree.sign, degree: degree.degree, settled: true };
     } else if (!item.magnitude) {
       const noun = items.slice(i + 1, i + 4).find((near) => near.kind === 'word' && near.axisNoun);
       if (noun?.axisNoun && noun.axisNoun.axis !== 'number')
@@ -161,6 +164,8 @@ function joinDegrees(items: Item[]): Item[] {
   }
   return items;
 }
+
+const METRIC = new Set(['metric', 'ep', 'decimetric']);
 
 /** "more fluid a minute", "more per minute". */
 const rate = (items: readonly Item[], i: number) =>

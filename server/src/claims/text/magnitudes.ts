@@ -47,7 +47,7 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
   const magnitude = items[i]!.magnitude;
   if (!magnitude) return undefined;
   const base = { at: i, degree: magnitude.degree, excess: magnitude.excess ?? false };
-  const noun = nounAfter(items, i);
+  const noun = magnitude.settled ? -1 : nounAfter(items, i);
   if (noun < 0)
     return { ...base, to: i, axis: magnitude.axis, sign: magnitude.sign, idiom: false, attributive: false };
   const item = items[noun]!;

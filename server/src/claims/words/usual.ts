@@ -22,7 +22,7 @@ const ADULT =
 const BABY = /\b(?:newborns?|neonates?|neonatal|preterms?|premature|infants?|bab(?:y|ies))\b/;
 const BLEEDING =
   /\b(?:trauma|bleed(?:ing|er|ers|s)?|ha?emorrhag\w+|shock|resuscitation|massive transfusion|major transfusion)\b/;
-const IV = /\b(?:cannula[es]?|cannulas|iv|ivs|catheters?|access|lines?|drip)\b/;
+const IV = /\b(?:cannula[es]?|cannulas|iv|ivs|catheters?|access|lines?|drip|bag|fluids?|volume|litres?)\b/;
 const TRACHEAL = /\b(?:tracheal|endotracheal|ett|et tubes?|airway tubes?|intubat\w+)\b/;
 const URINARY = /\b(?:urinary|urethral|foley|bladder|catheteri[sz]\w+)\b/;
 

@@ -1,0 +1,81 @@
+/**
+ * What an exchange does: "swapping the 20 G for a 16 G speeds up the flow", "going from 16 Fr to 14 Fr reduces trauma";
+ * and an exchange that answers a wish: "Need more flow? Take the 16 rather than the 18."
+ */
+import type { Axis } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { groups, type Scene, sameSizes, sameSystem, spanOf } from '../text/scene.ts';
+import { exchangeIn } from './pair.ts';
+import type { Construction, Reading } from './model.ts';
+import { comparison } from './than.ts';
+
+const RAISES = new Set(
+  'increases raises boosts improves speeds quickens widens enlarges lifts increase raise boost improve'.split(' '),
+);
+const LOWERS = new Set(
+  'decreases reduces lowers cuts slows narrows lessens limits restricts decrease reduce lower cut slow'.split(' '),
+);
+
+export const effect: Construction = {
+  id: 'effect',
+  read(scene) {
+    const exchange = exchangeIn(scene.items, groups(scene.items));
+    if (!exchange || !sameSystem(exchange.given, exchange.chosen)) return [];
+    if (sameSizes(exchange.given, exchange.chosen)) return [];
+    const own = measuredWords(scene.items).some((m) => m.degree === 'comparative');
+    const done = effectIn(scene.items, Math.max(exchange.chosen.to, exchange.given.to));
+    if (done) return own ? [] : [comparison(scene, 'effect', exchange.chosen, exchange.given, done)];
+    const goal = own ? undefined : wished(scene);
+    return goal ? [answer(scene, exchange.chosen, exchange.given, goal)] : [];
+  },
+};
+
+/** A verb of raising or lowering, then the quantity it acts on. */
+function effectIn(items: readonly Item[], from: number): Measured | undefined {
+  for (let i = from + 1; i < items.length && i <= from + 6; i++) {
+    const sign = RAISES.has(items[i]!.word) ? 1 : LOWERS.has(items[i]!.word) ? -1 : 0;
+    const noun = sign === 0 ? undefined : items.slice(i + 1, i + 5).find((item) => item.axisNoun)?.axisNoun;
+    if (!noun || noun.axis === 'number') continue;
+    return measured(i, noun.axis, (sign * noun.sign) as 1 | -1);
+  }
+  return undefined;
+}
+
+const measured = (at: number, axis: Axis, sign: 1 | -1): Measured => ({
+  at,
+  to: at,
+  axis,
+  sign,
+  degree: 'comparative',
+  excess: false,
+  idiom: false,
+  attributive: false,
+});
+
+/** "Need more flow?" right before. */
+function wished(scene: Scene): Measured | undefined {
+  const question = scene.before.at(-1);
+  if (question?.close !== '?' || question.items.length > 9 || groups(question.items).length > 0) return undefined;
+  if (!/^(?:need|want|needs|after|looking|must|require|is)$/.test(question.items[0]?.word ?? '')) return undefined;
+  const word = measuredWords(question.items).find((m) => m.degree === 'comparative');
+  return word && word.axis !== 'other' && word.axis !== 'number' && !word.idiom ? word : undefined;
+}
+
+/** The claim stands on the size chosen: the wish is in another sentence. */
+function answer(
+  scene: Scene,
+  chosen: Parameters<typeof comparison>[2],
+  given: Parameters<typeof comparison>[3],
+  goal: Measured,
+): Reading {
+  const reading = comparison(scene, 'wish', chosen, given, { ...goal, at: chosen.from, to: chosen.to });
+  if (reading.claim.kind !== 'comparison') return reading;
+  const { word: _, ...claim } = reading.claim;
+  return {
+    claim: { ...claim, focus: spanOf(scene, scene.items[chosen.from]!, scene.items[chosen.to]!) },
+    at: chosen.from,
+    from: chosen.from,
+    to: chosen.to,
+  };
+}

@@ -1,0 +1,71 @@
+/**
+ * One size picked out of several: "the thickest of 0, 2-0 and 4-0 is the 0", "of 16, 18 and 20 G, the 16 G runs fastest",
+ * "the smallest of these three is the 10 Fr; the 12 Fr and 14 Fr are larger".
+ */
+import type { Relation } from '../model.ts';
+import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { type Group, groups, type Scene, sameSystem, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+import { comparison } from './than.ts';
+
+export const superlative: Construction = {
+  id: 'superlative',
+  read(scene) {
+    const word = measuredWords(scene.items).find(
+      (m) => m.degree === 'superlative' && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
+    );
+    const all = groups(scene.items).flatMap(singles);
+    if (!word || all.length < 3 || !all.every((g) => sameSystem(g, all[0]!))) return [];
+    const chosen = chosenAfter(scene, word, all) ?? chosenBefore(scene, word, all);
+    if (!chosen) return [];
+    const others = all.filter((g) => g.sizes[0]!.value !== chosen.sizes[0]!.value);
+    return others.length < 2 ? [] : [against(scene, word, chosen, others)];
+  },
+};
+
+const singles = (group: Group): Group[] =>
+  group.mentions.map((mention) => ({ ...group, mentions: [mention], sizes: mention.sizes }));
+
+const BE = new Set(['is', 'are', '=', ':', 'was', 'being', 'would']);
+const SET = new Set(['of', 'among', 'amongst', 'out', 'between']);
+const ARTICLES = new Set(['the', 'a', 'an', 'our']);
+
+/** "the thickest of … is the 0": the one size right after the verb that follows the set. */
+function chosenAfter(scene: Scene, word: Measured, all: readonly Group[]): Group | undefined {
+  const { items } = scene;
+  if (!items.slice(word.to + 1, word.to + 4).some((item) => SET.has(item.word))) return undefined;
+  const verb = items.findIndex((item, i) => i > word.to && BE.has(item.word));
+  const chosen = verb < 0 ? undefined : all.find((g) => g.from > verb);
+  if (!chosen || chosen.from - verb > 3) return undefined;
+  const between = items.slice(verb + 1, chosen.from);
+  return chosen.to === chosen.from && between.every((item) => ARTICLES.has(item.word)) ? chosen : undefined;
+}
+
+/** "Of the 16 G, 18 G and 20 G, the 16 G is the widest": the set first, then the one. */
+function chosenBefore(scene: Scene, word: Measured, all: readonly Group[]): Group | undefined {
+  const { items } = scene;
+  if (!items.slice(0, 2).some((item) => SET.has(item.word))) return undefined;
+  const chosen = all.filter((g) => g.to < word.at).at(-1);
+  if (chosen?.from !== chosen?.to || !chosen || word.at - chosen.to > 5) return undefined;
+  return items[chosen.from - 1]?.word === ',' || items[chosen.from - 2]?.word === ',' ? chosen : undefined;
+}
+
+function against(scene: Scene, word: Measured, chosen: Group, others: readonly Group[]): Reading {
+  const rest: Group = {
+    from: others[0]!.from,
+    to: others.at(-1)!.to,
+    mentions: others.flatMap((g) => g.mentions),
+    sizes: others.flatMap((g) => g.sizes),
+  };
+  const relation: Relation = word.sign === 1 ? 'more' : 'less';
+  const reading = comparison(scene, 'superlative', chosen, rest, word, relation);
+  if (reading.claim.kind !== 'comparison') return reading;
+  const { word: _, ...claim } = reading.claim;
+  const focus = spanOf(scene, scene.items[chosen.from]!);
+  return {
+    ...reading,
+    claim: { ...claim, focus, each: true },
+    from: Math.min(word.at, chosen.from),
+    to: Math.max(word.to, chosen.to),
+  };
+}

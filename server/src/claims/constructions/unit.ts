@@ -1,0 +1,113 @@
+/** What one step of a scale is: "one French is a third of a millimetre", "three French make a millimetre", "an inch is 25.4 mm". */
+import type { FormulaClaim } from '../model.ts';
+import { sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction } from './model.ts';
+
+const NUMBER = '(?:a third|one third|1/3|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
+const IS = '(?:is|are|equals|equal|makes?|=|means|measures|comes? to|represents|corresponds to)';
+const MM = '(?:mm|millimet(?:re|er)s?)';
+const FR = '(?:french|fr|charri[eè]re)';
+const ABOUT = '(?: about| roughly| exactly| just| around)?';
+
+interface Shape {
+  readonly pattern: RegExp;
+  /** Value said, in the unit of `truth`. */
+  readonly value: (match: RegExpExecArray) => number | undefined;
+  readonly truth: number;
+  readonly right: string;
+  readonly wrong: string;
+  readonly system: FormulaClaim['system'];
+}
+
+const WORDS: ReadonlyMap<string, number> = new Map([
+  ['a third', 1 / 3],
+  ['one third', 1 / 3],
+  ['1/3', 1 / 3],
+  ['half', 0.5],
+  ['a', 1],
+  ['an', 1],
+  ['one', 1],
+  ['two', 2],
+  ['three', 3],
+  ['four', 4],
+  ['five', 5],
+  ['six', 6],
+  ['ten', 10],
+]);
+const numberOf = (text: string | undefined): number | undefined => {
+  if (text === undefined) return undefined;
+  const value = WORDS.get(text) ?? Number(text);
+  return Number.isNaN(value) ? undefined : value;
+};
+const ratio = (a: string | undefined, b: string | undefined): number | undefined => {
+  const [x, y] = [numberOf(a), numberOf(b)];
+  return x === undefined || y === undefined || y === 0 ? undefined : x / y;
+};
+
+const FRENCH = { truth: 1 / 3, right: 'french-step', wrong: 'french-step-other', system: 'french' } as const;
+const INCH = { truth: 25.4, right: 'inch-is-25.4', wrong: 'inch-is-other', system: 'inch' } as const;
+
+/** One unit on the left, so that a size such as "12 Fr is 4 mm" is left to equivalence. */
+const SHAPES: readonly Shape[] = [
+  {
+    ...FRENCH,
+    pattern: new RegExp(`\\b(?:one|each|every|a single|1) ${FR}(?: (?:unit|size|step|gauge))? ${IS}${ABOUT} (${NUMBER})(?: of an?)? ${MM}\\b`),
+    value: (match) => numberOf(match[1]),
+  },
+  {
+    ...FRENCH,
+    pattern: new RegExp(`\\b(?:(${NUMBER}) )${MM} ${IS}${ABOUT} (${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))?(?![a-z])`),
+    value: (match) => (match[1] === 'a' || match[1] === 'one' || match[2] === 'one' || match[1] === '1' || match[2] === '1' ? ratio(match[1], match[2]) : undefined),
+  },
+  {
+    ...FRENCH,
+    pattern: new RegExp(`\\b(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? ${IS}${ABOUT} (?:an?|one|1|to (?:an?|one)) ${MM}\\b`),
+    value: (match) => ratio('one', match[1]),
+  },
+  {
+    ...INCH,
+    pattern: new RegExp(`\\b(?:an|one|1) inch ${IS}${ABOUT} (${NUMBER}) ${MM}\\b`),
+    value: (match) => numberOf(match[1]),
+  },
+  {
+    ...INCH,
+    pattern: /\binch(?:es)? (?:in)?to (?:mm|millimet(?:re|er)s?),? (multiply|divide) by (25\.4|2\.54|25)\b/,
+    value: (match) => (match[1] === 'divide' ? 1 / Number(match[2]) : Number(match[2])),
+  },
+];
+
+export const unit: Construction = {
+  id: 'unit',
+  read(scene) {
+    const text = scene.items.map((item) => item.word).join(' ');
+    if (text.length > 400) return [];
+    return SHAPES.flatMap((shape) => {
+      const match = shape.pattern.exec(text);
+      const value = match ? shape.value(match) : undefined;
+      if (!match || value === undefined) return [];
+      const at = itemAt(scene.items, match.index);
+      const last = itemAt(scene.items, match.index + match[0].length - 1);
+      // "about 0.3", "25 mm" and "0.33" round; more than a tenth off is another rule.
+      const right = Math.abs(value - shape.truth) / shape.truth < 0.11;
+      const claim: FormulaClaim = {
+        kind: 'formula',
+        construction: 'unit',
+        span: sentenceSpan(scene),
+        focus: spanOf(scene, scene.items[at]!, scene.items[last]!),
+        system: shape.system,
+        formula: right ? shape.right : shape.wrong,
+      };
+      return [{ claim, at: last, from: at, to: last }];
+    }).slice(0, 1);
+  },
+};
+
+function itemAt(items: readonly { readonly word: string }[], offset: number): number {
+  let length = 0;
+  for (let i = 0; i < items.length; i++) {
+    length += items[i]!.word.length;
+    if (length > offset) return i;
+    length += 1;
+  }
+  return items.length - 1;
+}

@@ -1,0 +1,45 @@
+/** The noughts of a suture size, counted: "2-0 is written with two zeros", "four-oh has four noughts". */
+import type { FormulaClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { groups, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction } from './model.ts';
+
+const COUNTS = new Map(
+  'one two three four five six seven eight nine ten eleven twelve'.split(' ').flatMap((word, i) => [
+    [word, i + 1] as const,
+    [String(i + 1), i + 1] as const,
+  ]),
+);
+COUNTS.set('twenty', 20);
+const NOUGHTS = new Set('zeros zeroes zero noughts nought naughts oughts aughts'.split(' '));
+const SAYS = new Set('means mean has have carries is are stands with contains counts as : = says'.split(' '));
+
+export const zeros: Construction = {
+  id: 'zeros',
+  read(scene) {
+    const { items } = scene;
+    const all = groups(items);
+    return items.flatMap((item, at) => {
+      const count = NOUGHTS.has(item.word) ? COUNTS.get(items[at - 1]?.word ?? '') : undefined;
+      const size = all.filter((g) => g.to < at).at(-1);
+      if (count === undefined || !size || size.sizes.length > 1 || size.sizes[0]!.system !== 'usp') return [];
+      if (!said(items.slice(size.to + 1, at - 1))) return [];
+      const written = 1 - size.sizes[0]!.value;
+      if (written < 1) return [];
+      const claim: FormulaClaim = {
+        kind: 'formula',
+        construction: 'zeros',
+        span: sentenceSpan(scene),
+        focus: spanOf(scene, items[at - 1]!),
+        system: 'usp',
+        formula: count === written ? 'zeros-as-written' : 'zeros-miscounted',
+      };
+      return [{ claim, at: at - 1, from: size.from, to: at }];
+    });
+  },
+};
+
+const said = (between: readonly Item[]) =>
+  between.length <= 7 &&
+  between.some((item) => SAYS.has(item.word)) &&
+  !between.some((item) => item.word === 'more' || item.word === 'than' || item.kind === 'size' || item.word === ';');

@@ -1,7 +1,14 @@
-/** What both builds of the extension share: options, requests the server makes, commands, shutdown. */
-import { commands, type ExtensionContext, type LogOutputChannel, window, workspace } from 'vscode';
+/** What both builds of the extension share: the client's options and everything that is offered beside the protocol. */
+import { type ExtensionContext, type LogOutputChannel, window, workspace } from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
+import { offerChart } from './chart.ts';
+import { offerCommands } from './commands.ts';
+import { offerReasons } from './deliberate.ts';
 import { answerFiles } from './files.ts';
+import { previewExtender } from './preview.ts';
+import { offerSheets } from './sheets.ts';
+import { offerStatus } from './status.ts';
+import { offerTools } from './tools.ts';
 
 export interface Running {
   /** What `activate` hands to the editor. */
@@ -15,32 +22,28 @@ let log: LogOutputChannel | undefined;
 export function clientOptions(): LanguageClientOptions {
   log ??= window.createOutputChannel('Sizewright', { log: true });
   return {
-    documentSelector: [{ language: 'markdown' }],
+    documentSelector: [{ language: 'markdown' }, { pattern: '**/*.{vtt,srt}' }],
     outputChannel: log,
-    initializationOptions: { settings: workspace.getConfiguration('sizewright'), files: true },
+    initializationOptions: {
+      settings: workspace.getConfiguration('sizewright'),
+      files: true,
+      asksReasons: true,
+    },
     diagnosticPullOptions: { onChange: true, onSave: false, onTabs: false },
     markdown: { isTrusted: false, supportHtml: false },
   };
 }
 
 export async function start(context: ExtensionContext, client: BaseLanguageClient): Promise<Running> {
-  context.subscriptions.push(...answerFiles(client), ...offerCommands(client));
+  context.subscriptions.push(
+    ...answerFiles(client),
+    ...offerCommands(client),
+    ...offerReasons(),
+    ...offerSheets(client),
+    ...offerChart(client, context.extensionUri),
+    ...offerTools(client),
+  );
   await client.start();
-  return { api: undefined, stop: () => client.dispose() };
-}
-
-const offerCommands = (client: BaseLanguageClient) => [
-  commands.registerCommand('sizewright.showLog', () => client.outputChannel.show()),
-  commands.registerCommand('sizewright.restart', () => restart(client)),
-  commands.registerCommand('sizewright.mendAll', () =>
-    commands.executeCommand('editor.action.sourceAction', {
-      kind: 'source.fixAll.sizewright',
-      apply: 'first',
-    }),
-  ),
-];
-
-async function restart(client: BaseLanguageClient): Promise<void> {
-  await client.stop();
-  await client.start();
+  context.subscriptions.push(...offerStatus(client));
+  return { api: { extendMarkdownIt: previewExtender(client) }, stop: () => client.dispose() };
 }

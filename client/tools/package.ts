@@ -14,6 +14,7 @@ const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 const STAGE = join(ROOT, '.cache', 'stage');
 
 const FILES = [
+  '.vscodeignore',
   'LICENSE',
   'README.md',
   'CHANGELOG.md',
@@ -21,6 +22,7 @@ const FILES = [
   'package.nls.de.json',
   'dist/extension.cjs',
   'dist/extension.browser.js',
+  'dist/chart.js',
   'dist/server-node.cjs',
   'dist/server-worker.js',
   'client/media',

@@ -42,7 +42,12 @@ const BUNDLES: readonly Bundle[] = [
   {
     entry: 'client/src/extension.browser.ts',
     out: 'extension.browser.js',
-    options: { ...web, format: 'cjs', external: ['vscode'] },
+    options: { ...web, format: 'cjs', external: ['vscode'], conditions: ['worker', 'browser'] },
+  },
+  {
+    entry: 'client/webview/chart.ts',
+    out: 'chart.js',
+    options: { ...web, format: 'iife' },
   },
   {
     entry: 'server/src/entry/index.ts',

@@ -5,6 +5,7 @@ import type { Mention } from '../mentions/model.ts';
 import type { Span } from '../notes/model.ts';
 import { convert } from '../sizes/index.ts';
 import type { System } from '../sizes/model.ts';
+import { markOf } from './deliberate-mark.ts';
 import { lensOf } from './lens.ts';
 import { findingsIn, meets } from './places.ts';
 
@@ -51,10 +52,6 @@ function leaveIn(analysis: Analysis, finding: Finding): Action[] {
     },
   ];
 }
-
-/** The mark as written. A reason cannot end the comment early. */
-export const markOf = (reason: string): string =>
-  ` <!-- wrong on purpose: ${reason.replace(/\s+/g, ' ').replace(/--+>?/g, '–').trim()} -->`;
 
 /** Behind the last letter of the line; in a table row, inside its last cell. */
 function endOfLine(text: string, from: number): number {

@@ -2,6 +2,7 @@ import type { CancellationToken } from 'vscode-languageserver';
 import { type ChartRow, chartRows, type Named } from '../../editor/chart.ts';
 import { sheetStretch } from '../../editor/sheets.ts';
 import { runTool } from '../../editor/tools.ts';
+import { tooltip } from '../../editor/tooltip.ts';
 import { breathe } from '../cancel.ts';
 import { shown } from '../diagnostics.ts';
 import type { Guard } from '../guard.ts';
@@ -29,6 +30,10 @@ export function offerOwn(session: Session, guard: Guard): void {
     guard<{ uri: string }, unknown>('summary', null, async ({ uri }) => summary(await session.open(uri))),
   );
   connection.onRequest(
+    'sizewright/tips',
+    guard<{ uri: string }, unknown>('tips', null, async ({ uri }) => tips(await session.read(uri))),
+  );
+  connection.onRequest(
     'sizewright/chart',
     guard<{ uri?: string }, unknown>('chart', [], ({ uri }, token) => chart(session, uri, token)),
   );
@@ -45,6 +50,19 @@ export function offerOwn(session: Session, guard: Guard): void {
 function summary(read: Read | undefined): { sizes: number; findings: number } | null {
   if (read === undefined) return null;
   return { sizes: read.analysis.mentions.length, findings: shown(read.analysis, read.settings).length };
+}
+
+/** Every size with its line and a tooltip, in text order. */
+function tips(read: Read | undefined): { line: number; text: string; tip: string }[] | null {
+  if (read === undefined) return null;
+  const { document, analysis } = read;
+  return [...analysis.mentions]
+    .sort((a, b) => a.source.start - b.source.start)
+    .map((each) => ({
+      line: document.positionAt(each.source.start).line,
+      text: each.text,
+      tip: tooltip(each),
+    }));
 }
 
 /** One note, or every note of the course when none is named. */

@@ -244,6 +244,14 @@ export class ProseBuilder implements TokenSink {
 
   // Leaves
 
+  /** A line of text whose markup is not parsed. */
+  plain(start: number, end: number): void {
+    const line = this.source.slice(start, end);
+    const length = line.replace(/[\r\n]+$/, '').length;
+    this.literal(start, start + length);
+    if (length < line.length) this.passage?.breakLine(start + length, end);
+  }
+
   decode(start: number, end: number): void {
     this.passage?.append(decodeString(this.source.slice(start, end)), start, end);
     this.skip('characterReference');
@@ -337,6 +345,9 @@ const ENTER: Readonly<Record<string, Handler>> = {
   },
   tableData(start) {
     this.openCell('tableData', start);
+  },
+  chunkText(start, end) {
+    this.plain(start, end);
   },
   characterReference(start, end) {
     this.decode(start, end);

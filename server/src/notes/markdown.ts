@@ -2,13 +2,15 @@
  * The Markdown parser: the grammar of remark (CommonMark, GFM, front matter, math), set up with unified. A
  * syntax tree has no exact positions inside text, so the tokens are handed on instead, each with its offsets.
  */
-import { parse, postprocess, preprocess } from 'micromark';
+import { parse, preprocess } from 'micromark';
 import { combineExtensions } from 'micromark-util-combine-extensions';
-import type { Extension } from 'micromark-util-types';
+import { subtokenize } from 'micromark-util-subtokenize';
+import type { Event, Extension } from 'micromark-util-types';
 import remarkFrontmatter from 'remark-frontmatter';
 import remarkGfm from 'remark-gfm';
 import remarkMath from 'remark-math';
 import { unified } from 'unified';
+import { isTooDeep, withhold } from './crowded.ts';
 
 /** Receives every token in source order; offsets are relative to the parsed text. */
 export interface TokenSink {
@@ -23,9 +25,15 @@ const { micromarkExtensions } = processor.data() as { micromarkExtensions?: Exte
 /** Combined once: remark-parse would do so again for every stretch, and build a tree nobody reads. */
 const grammar = combineExtensions(micromarkExtensions ?? []);
 
-/** Parses Markdown without a leading byte order mark and tells `to` every token. */
+/**
+ * Parses Markdown without a leading byte order mark and tells `to` every token. Text that would take too long
+ * comes as `chunkText` line by line; nothing is told of Markdown nested without end.
+ */
 export function parseMarkdown(markdown: string, to: TokenSink): void {
+  if (isTooDeep(markdown)) return;
   const document = parse({ extensions: [grammar] }).document();
-  const events = postprocess(document.write(preprocess()(markdown, undefined, true)));
+  const events: Event[] = document.write(preprocess()(markdown, undefined, true));
+  // Level by level: blocks first, then the text in them.
+  while (!subtokenize(events)) withhold(markdown, events);
   for (const [step, token] of events) to[step](token.type, token.start.offset, token.end.offset);
 }

@@ -20,7 +20,8 @@ interface Piece {
 
 function readPiece(piece: Piece, labels: readonly string[] = []): Stretch {
   const key = `${piece.first ? '^' : ''}${labels.join('\n')}\0${piece.text}`;
-  return cache.get(key, () => readStretch(piece.text, piece.first, labels));
+  // Cut from the key, so that what is kept does not keep the whole note alive.
+  return cache.get(key, () => readStretch(key.slice(key.length - piece.text.length), piece.first, labels));
 }
 
 /** Code, math and HTML may hold blank lines; without these signs there is none. */

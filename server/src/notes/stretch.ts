@@ -40,6 +40,7 @@ function define(labels: readonly string[]): string {
 export function readStretch(text: string, first: boolean, labels: readonly string[]): Stretch {
   const before = first ? '' : `${define(labels)}${RULE}\n`;
   const builder = new ProseBuilder(text, before.length);
-  parseMarkdown(`${before}${text}${/[\r\n]$/.test(text) ? '' : '\n'}\n${RULE}`, builder);
+  const after = /[\r\n]$/.test(text) ? '\n' : '\n\n';
+  parseMarkdown(`${before}${text}${after}${RULE}`, builder);
   return builder.stretch();
 }

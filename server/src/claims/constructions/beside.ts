@@ -4,7 +4,8 @@ import { groups, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction } from './model.ts';
 import { comparison } from './than.ts';
 
-const OPENS = /^(?:(?:when |if )?compared (?:with|to)|in comparison (?:with|to)|next to|beside|alongside|against|set against|relative to)$/;
+const OPENS =
+  /^(?:(?:when |if )?compared (?:with|to)|in comparison (?:with|to)|next to|beside|alongside|against|set against|relative to)$/;
 const LOOKS = new Set(['is', 'are', 'looks', 'seems', 'feels', 'appears', 'runs', 'was']);
 const ARTICLES = new Set(['a', 'an', 'the', 'your', 'our']);
 

@@ -6,15 +6,19 @@ import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { groups, type Scene, sameSizes, sameSystem, spanOf } from '../text/scene.ts';
-import { exchangeIn } from './pair.ts';
 import type { Construction, Reading } from './model.ts';
+import { exchangeIn } from './pair.ts';
 import { comparison } from './than.ts';
 
 const RAISES = new Set(
-  'increases raises boosts improves speeds quickens widens enlarges lifts increase raise boost improve'.split(' '),
+  'increases raises boosts improves speeds quickens widens enlarges lifts increase raise boost improve'.split(
+    ' ',
+  ),
 );
 const LOWERS = new Set(
-  'decreases reduces lowers cuts slows narrows lessens limits restricts decrease reduce lower cut slow'.split(' '),
+  'decreases reduces lowers cuts slows narrows lessens limits restricts decrease reduce lower cut slow'.split(
+    ' ',
+  ),
 );
 
 export const effect: Construction = {
@@ -56,8 +60,10 @@ const measured = (at: number, axis: Axis, sign: 1 | -1): Measured => ({
 /** "Need more flow?" right before. */
 function wished(scene: Scene): Measured | undefined {
   const question = scene.before.at(-1);
-  if (question?.close !== '?' || question.items.length > 9 || groups(question.items).length > 0) return undefined;
-  if (!/^(?:need|want|needs|after|looking|must|require|is)$/.test(question.items[0]?.word ?? '')) return undefined;
+  if (question?.close !== '?' || question.items.length > 9 || groups(question.items).length > 0)
+    return undefined;
+  if (!/^(?:need|want|needs|after|looking|must|require|is)$/.test(question.items[0]?.word ?? ''))
+    return undefined;
   const word = measuredWords(question.items).find((m) => m.degree === 'comparative');
   return word && word.axis !== 'other' && word.axis !== 'number' && !word.idiom ? word : undefined;
 }

@@ -24,8 +24,12 @@ export const members: Construction = {
   },
 };
 
-const NOUNS = new Set('suture sutures thread threads stitch stitches material materials strands ones'.split(' '));
-const LINKS = new Set(': include includes including are is such as like e.g for example , — – namely ( .'.split(' '));
+const NOUNS = new Set(
+  'suture sutures thread threads stitch stitches material materials strands ones'.split(' '),
+);
+const LINKS = new Set(
+  ': include includes including are is such as like e.g for example , — – namely ( .'.split(' '),
+);
 const OPENERS = new Set(': include includes including are such like e.g example namely ('.split(' '));
 const JOINS = new Set(', and or & plain the'.split(' '));
 
@@ -36,11 +40,21 @@ function listed(items: readonly Item[], at: number, named: readonly NamedMateria
   const between = items.slice(at + 1, first.at);
   if (!between.every((item) => NOUNS.has(item.word) || LINKS.has(item.word))) return [];
   if (!between.some((item) => OPENERS.has(item.word))) return [];
-  if (items.slice(Math.max(0, at - 2), at).some((item) => item.word === 'not' || item.word === 'no')) return [];
-  if (items.some((item) => WORDS.has(item.word) && WORDS.get(item.word)!.property === WORDS.get(items[at]!.word)!.property && item !== items[at]))
+  if (items.slice(Math.max(0, at - 2), at).some((item) => item.word === 'not' || item.word === 'no'))
+    return [];
+  if (
+    items.some(
+      (item) =>
+        WORDS.has(item.word) &&
+        WORDS.get(item.word)!.property === WORDS.get(items[at]!.word)!.property &&
+        item !== items[at],
+    )
+  )
     return [];
   // The property itself is read beside the first name when only a noun stands between.
-  const near = first.at <= at + 3 && between.every((item) => NOUNS.has(item.word) || ['such', 'as', 'like'].includes(item.word));
+  const near =
+    first.at <= at + 3 &&
+    between.every((item) => NOUNS.has(item.word) || ['such', 'as', 'like'].includes(item.word));
   const run = [first];
   for (const m of named.slice(named.indexOf(first) + 1)) {
     const gap = items.slice(run.at(-1)!.to + 1, m.at);
@@ -62,12 +76,17 @@ function alone(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
 /** "Which of these is a braid?" just before. */
 function askedBefore(scene: Scene): PropertyRow | undefined {
   const question = scene.before.at(-1);
-  if (question?.close !== '?' || !/^(?:which|name|what)$/.test(question.items[0]?.word ?? '')) return undefined;
+  if (question?.close !== '?' || !/^(?:which|name|what)$/.test(question.items[0]?.word ?? ''))
+    return undefined;
   const denies = question.items.some((item) => /^(?:not|isn't|never|least|except|no)$/.test(item.word));
   return denies ? undefined : soleProperty(question.items);
 }
 
-const HEADING = new Set('suture sutures thread threads stitches material materials surgical the are include examples of common which'.split(' '));
+const HEADING = new Set(
+  'suture sutures thread threads stitches material materials surgical the are include examples of common which'.split(
+    ' ',
+  ),
+);
 
 /** A heading or lead-in that is a property and the noun it goes with, nothing else. */
 function headed(scene: Scene): PropertyRow | undefined {

@@ -126,8 +126,7 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   const flows =
     word.axis === 'flow' && items.slice(nearest.to + 1, word.at).some((item) => FLOWS.test(item.word));
   if (!flows && !predicates(items, nearest.to, word.at, whose)) return [];
-  const marked =
-    article === 'the' || whose || ofSet || still || flows || setApart(items, nearest, word);
+  const marked = article === 'the' || whose || ofSet || still || flows || setApart(items, nearest, word);
   const before = all.filter((g) => g.to < word.at);
   if (before.length === 2 && marked) {
     const other = before.find((g) => !sameSizes(g, nearest));
@@ -156,7 +155,9 @@ function setApart(items: readonly Item[], nearest: Group, word: Measured): boole
   if (items[0]?.word === 'between') return true;
   const apart = items
     .slice(Math.max(0, nearest.from - 4), nearest.from)
-    .some((item) => item.word === ';' || item.word === 'but' || item.word === 'while' || item.word === 'whereas');
+    .some(
+      (item) => item.word === ';' || item.word === 'but' || item.word === 'while' || item.word === 'whereas',
+    );
   return apart && bare(items, nearest, word);
 }
 

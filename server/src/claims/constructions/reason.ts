@@ -15,10 +15,12 @@ export const reason: Construction = {
     const [left, right, ...more] = groups(items);
     const than = items.findIndex((item) => item.word === 'than');
     if (!left || !right || more.length > 0 || than < left.to || than > right.from) return [];
-    if (!sameSystem(left, right) || sameSizes(left, right) || left.sizes.length + right.sizes.length > 2) return [];
+    if (!sameSystem(left, right) || sameSizes(left, right) || left.sizes.length + right.sizes.length > 2)
+      return [];
     const ground = groundAfter(items, right.to);
     const word = measuredWords(items).find(
-      (m) => m.at > ground && m.degree === 'comparative' && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
+      (m) =>
+        m.at > ground && m.degree === 'comparative' && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
     );
     if (ground < 0 || !word || word.at - ground > 7) return [];
     return [comparison(scene, 'reason', left, right, word)];
@@ -32,7 +34,8 @@ export function groundAfter(items: readonly Item[], from: number): number {
   for (let i = from + 1; i < items.length && i <= from + 8; i++) {
     const { word } = items[i]!;
     if (word === 'being' && items[i - 1]!.word === ',') return i;
-    if ((word === 'because' || word === 'since' || word === 'as') && SUBJECT.has(items[i + 1]?.word ?? '')) return i + 1;
+    if ((word === 'because' || word === 'since' || word === 'as') && SUBJECT.has(items[i + 1]?.word ?? ''))
+      return i + 1;
   }
   return -1;
 }

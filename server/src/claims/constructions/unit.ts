@@ -51,17 +51,26 @@ const INCH = { truth: 25.4, right: 'inch-is-25.4', wrong: 'inch-is-other', syste
 const SHAPES: readonly Shape[] = [
   {
     ...FRENCH,
-    pattern: new RegExp(`\\b(?:one|each|every|a single|1) ${FR}(?: (?:unit|size|step|gauge))? ${IS}${ABOUT} (${NUMBER})(?: of an?)? ${MM}\\b`),
+    pattern: new RegExp(
+      `\\b(?:one|each|every|a single|1) ${FR}(?: (?:unit|size|step|gauge))? ${IS}${ABOUT} (${NUMBER})(?: of an?)? ${MM}\\b`,
+    ),
     value: (match) => numberOf(match[1]),
   },
   {
     ...FRENCH,
-    pattern: new RegExp(`\\b(?:(${NUMBER}) )${MM} ${IS}${ABOUT} (${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))?(?![a-z])`),
-    value: (match) => (match[1] === 'a' || match[1] === 'one' || match[2] === 'one' || match[1] === '1' || match[2] === '1' ? ratio(match[1], match[2]) : undefined),
+    pattern: new RegExp(
+      `\\b(?:(${NUMBER}) )${MM} ${IS}${ABOUT} (${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))?(?![a-z])`,
+    ),
+    value: (match) =>
+      match[1] === 'a' || match[1] === 'one' || match[2] === 'one' || match[1] === '1' || match[2] === '1'
+        ? ratio(match[1], match[2])
+        : undefined,
   },
   {
     ...FRENCH,
-    pattern: new RegExp(`\\b(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? ${IS}${ABOUT} (?:an?|one|1|to (?:an?|one)) ${MM}\\b`),
+    pattern: new RegExp(
+      `\\b(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? ${IS}${ABOUT} (?:an?|one|1|to (?:an?|one)) ${MM}\\b`,
+    ),
     value: (match) => ratio('one', match[1]),
   },
   {

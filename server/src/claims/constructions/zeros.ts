@@ -5,10 +5,9 @@ import { groups, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction } from './model.ts';
 
 const COUNTS = new Map(
-  'one two three four five six seven eight nine ten eleven twelve'.split(' ').flatMap((word, i) => [
-    [word, i + 1] as const,
-    [String(i + 1), i + 1] as const,
-  ]),
+  'one two three four five six seven eight nine ten eleven twelve'
+    .split(' ')
+    .flatMap((word, i) => [[word, i + 1] as const, [String(i + 1), i + 1] as const]),
 );
 COUNTS.set('twenty', 20);
 const NOUGHTS = new Set('zeros zeroes zero noughts nought naughts oughts aughts'.split(' '));
@@ -42,4 +41,6 @@ export const zeros: Construction = {
 const said = (between: readonly Item[]) =>
   between.length <= 7 &&
   between.some((item) => SAYS.has(item.word)) &&
-  !between.some((item) => item.word === 'more' || item.word === 'than' || item.kind === 'size' || item.word === ';');
+  !between.some(
+    (item) => item.word === 'more' || item.word === 'than' || item.kind === 'size' || item.word === ';',
+  );

@@ -99,7 +99,9 @@ function sizedBy(scene: Scene): Reading[] {
   const at = scene.items.findIndex((item) =>
     /^(?:outer|outside|external|inner|inside|internal)$/.test(item.word),
   );
-  return at < 0 ? [] : [reading(scene, sheath ? 'french' : 'tube-id', id, at, 0, at)];
+  // "its outside is nearly 8 Fr" gives a value, not the rule by which sheaths are sized.
+  if (at < 0 || scene.items.slice(at).some((item) => item.kind === 'size')) return [];
+  return [reading(scene, sheath ? 'french' : 'tube-id', id, at, 0, at)];
 }
 
 /** The number beside the operation: "by three", "÷ 3", "three times", "a third of". */

@@ -64,8 +64,6 @@ export async function startClient({ capabilities = PULL, settings, disk }: Start
     request: (method, params) => connection.sendRequest(method, params),
     close() {
       connection.dispose();
-      up.destroy();
-      down.destroy();
     },
   };
 }

@@ -2,7 +2,7 @@
 import type { Analysis } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Passage, Span } from '../notes/model.ts';
-import { existence, fullLabel, outerDiameter, parseValue, SYSTEM_NAMES } from '../sizes/index.ts';
+import { existence, outerDiameter, parseValue, SYSTEM_NAMES } from '../sizes/index.ts';
 import type { Size, System } from '../sizes/model.ts';
 import { lensOf } from './lens.ts';
 import { shortMillimetres } from './millimetres.ts';
@@ -97,7 +97,7 @@ function describe(size: Size, analysis: Analysis, offset: number): string {
   const mention = analysis.mentions.find((each) => touches(each.source, offset));
   const outer = outerDiameter(size, mention === undefined ? {} : lensOf(mention));
   const width = outer === undefined || size.system === 'millimetre' ? '' : `, ${shortMillimetres(outer)}`;
-  return `${fullLabel(size)}: ${SYSTEM_NAMES[size.system]}${width}`;
+  return `${SYSTEM_NAMES[size.system]}${width}`;
 }
 
 /** Systems by how near to the offset the note last used them. */

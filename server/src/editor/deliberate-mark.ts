@@ -1,5 +1,7 @@
 /** The comment that leaves an error in on purpose. */
 
 /** The mark as written. A reason cannot end the comment early. */
-export const markOf = (reason: string): string =>
-  ` <!-- wrong on purpose: ${reason.replace(/\s+/g, ' ').replace(/--+>?/g, '–').trim()} -->`;
+export function markOf(reason: string): string {
+  const plain = reason.replace(/\s+/g, ' ').replace(/--+>?/g, '–').trim();
+  return plain === '' ? ' <!-- wrong on purpose: -->' : ` <!-- wrong on purpose: ${plain} -->`;
+}

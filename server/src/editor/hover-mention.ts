@@ -121,7 +121,7 @@ function facts(sizes: readonly Size[], mention: Mention, lens: Lens): string {
     ...sizes.flatMap((size) => colours(size, mention)),
     ...cautions(sizes, lens).map(escapeMarkdown),
   ];
-  return lines.map((line) => `- ${line}`).join('\n');
+  return lines.map((line) => `- ${line.charAt(0).toUpperCase()}${line.slice(1)}`).join('\n');
 }
 
 /** Which code a device follows; both when the device is not said, for the same size has another colour on each. */

@@ -48,12 +48,27 @@ export function renameIn(analysis: Analysis, from: Size, to: Size): Renamed | Re
   const edits: Edit[] = [];
   for (const mention of mentionsOf(analysis, from)) {
     const edit = rewritten(analysis, mention, from, to);
+    if (edit !== undefined) edits.push(...articleBefore(analysis.note.text, edit));
     if (edit === undefined)
       return { refused: `"${mention.text}" cannot be rewritten surely; change it by hand first.` };
     edits.push(edit);
   }
   return { edits };
 }
+
+/** "an 18 G" becomes "a 16 G": the article in front goes with the number as spoken. */
+function articleBefore(text: string, { span, text: number }: Edit): Edit[] {
+  const article = /(?:^|[^\p{L}])([Aa]n?)[ \n]$/u.exec(
+    text.slice(Math.max(0, span.start - 4), span.start),
+  )?.[1];
+  if (article === undefined || !/^[0-9]/.test(number)) return [];
+  const right = `${article[0]}${SPOKEN_WITH_VOWEL.test(number) ? 'n' : ''}`;
+  const start = span.start - 1 - article.length;
+  return right === article ? [] : [{ span: { start, end: start + article.length }, text: right }];
+}
+
+/** Eight, eleven, eighteen, eighty. */
+const SPOKEN_WITH_VOWEL = /^(?:8|11(?!\d)|18(?!\d))/;
 
 /** The number as written, found once in the mention's source; a form in words or in zeros is left to the author. */
 function rewritten(analysis: Analysis, mention: Mention, from: Size, to: Size): Edit | undefined {

@@ -1,13 +1,18 @@
 /** The size between its neighbours, to scale, as an SVG picture with words for those who cannot see it. */
-import { drawSizes, neighbours, type Picture } from '../sizes/index.ts';
+import { direction, drawSizes, neighbours, type Picture } from '../sizes/index.ts';
 import type { Lens, Size } from '../sizes/model.ts';
 
-/** Undefined when there is nothing to set beside it, or no diameter to draw. */
+/** Undefined when there is nothing to set beside it, or no diameter to draw. From thin to thick. */
 export function sizePicture(sizes: readonly Size[], lens: Lens): Picture | undefined {
   const first = sizes[0];
   if (first === undefined) return undefined;
-  const { thinner, thicker } = neighbours(first, lens);
-  const shown = [thinner, ...sizes, thicker].filter((size) => size !== undefined);
+  const rising = [...sizes].sort((a, b) => order(a) - order(b));
+  const { thinner } = neighbours(rising[0]!, lens);
+  const { thicker } = neighbours(rising.at(-1)!, lens);
+  const shown = [thinner, ...rising, thicker].filter((size) => size !== undefined);
   if (shown.length < 2) return undefined;
   return drawSizes(shown.map((size) => ({ size, lens, stressed: sizes.includes(size) })));
 }
+
+/** Grows with thickness inside one system. */
+const order = ({ system, value }: Size): number => (direction(system) === 'down' ? -value : value);

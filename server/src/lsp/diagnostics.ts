@@ -46,9 +46,12 @@ export function diagnosticOf(document: TextDocument, finding: Finding): Diagnost
   };
 }
 
+/** Sources that are no standard and tell a reader nothing. */
+const NAMELESS: readonly string[] = ['', 'this checker'];
+
 /** "Says X. Holds Y. (Source)" in plain text: clients show no markup here. */
 function messageOf(finding: Finding): string {
-  const source = finding.source === '' ? '' : ` (${finding.source})`;
+  const source = NAMELESS.includes(finding.source) ? '' : ` (${finding.source})`;
   return [finding.says, `${finding.holds}${source}`].filter((part) => part.trim() !== '').join('\n');
 }
 

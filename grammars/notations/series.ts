@@ -3,7 +3,7 @@ import { readNumber } from '../../server/src/mentions/words/numbers.ts';
 import type { Item } from './model.ts';
 
 /** Before a number: no digit, letter, point, slash or sign that would make it part of something else. */
-export const BEFORE = '(?<![0-9A-Za-zÀ-ÿ.,°$€£#_−-])(?<![0-9][/⁄])';
+export const BEFORE = '(?<![0-9A-Za-zÀ-ÿ.,°$€£#_−-])(?<![0-9][/⁄:])';
 /** After a unit. */
 export const AFTER = '(?![0-9A-Za-zÀ-ÿ_]|-?[A-Z][0-9])';
 

@@ -53,14 +53,11 @@ function lengthVerdict(
   sized: ReadonlySet<number>,
 ): Verdict {
   const match = matched(place.scene, candidate);
-  if (system === 'millimetre' && tubeLength(place, candidate.item.values, tubesAround(place)))
+  if (system === 'millimetre' && tubeLength(place, candidate.item.values, candidate.item.decimals))
     return size('tube-id', 'tube-in-mm', match);
   const company = companyOf(place.scene, candidate.span.start, sized, sizedBefore(place));
   return lengthSense(place, match, system, rowSized(place) ? { ...company, sentence: true } : company);
 }
-
-const tubesAround = (place: Place): boolean =>
-  [place.scene, ...wider(place)].some((scene) => scene.devices.some((hit) => hit.means === 'tracheal-tube'));
 
 /** In short answers and options the size stands in the passage before. */
 function sizedBefore(place: Place): boolean {

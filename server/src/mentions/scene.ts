@@ -57,7 +57,16 @@ const DEVICES = new Map(
   DEVICE_WORDS.flatMap(([device, words]) => words.map((word) => [word, device] as const)),
 );
 
-const findDevices = finder(DEVICES);
+const findNamed = finder(DEVICES);
+
+/** "will drain", "to suction": the verb names no thing. */
+const VERBS: ReadonlySet<string> = new Set(['drain', 'stick', 'suction', 'sound', 'port']);
+const VERB_BEFORE = /\b(?:will|to|can|cannot|could|may|might|must|should|would|does|don't|doesn't|and)\s$/i;
+
+const findDevices = (text: string): readonly Hit<Device>[] =>
+  findNamed(text).filter(
+    (hit) => !VERBS.has(hit.word) || !VERB_BEFORE.test(text.slice(Math.max(0, hit.start - 8), hit.start)),
+  );
 const findMaterials = finder(MATERIAL_WORDS);
 
 /** Looks at every passage once. */

@@ -4,7 +4,7 @@ import type { Mention } from '../model.ts';
 import type { Scene, Surroundings } from '../scene.ts';
 import { placeOf } from '../sense/place.ts';
 import { size } from '../sense/verdict.ts';
-import { COUNTED, LABELLED } from '../words/lookalikes.ts';
+import { counts, LABELLED } from '../words/counted.ts';
 import { isClosed } from './frame.ts';
 import { suits } from './suits.ts';
 import { type Bare, linked } from './tokens.ts';
@@ -60,7 +60,7 @@ function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Ment
     return undefined;
   if (!system || neighbour.kind === 'ambiguous' || !suits(system, bare)) return undefined;
   const place = placeOf(around, scene, bare);
-  if (LABELLED.test(place.before) || COUNTED.test(place.after) || says(place.before)) return undefined;
+  if (LABELLED.test(place.before) || counts(place.after) || says(place.before)) return undefined;
   if (!isClosed(place, bare) && !/^\s?[/–-]/.test(place.after)) return undefined;
   return mentionOf(place, bare, size(system, 'chain', neighbour.text));
 }

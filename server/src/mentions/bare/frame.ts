@@ -1,7 +1,7 @@
 /** How a bare number stands in its sentence: with an article, handed over, in a run, beside a colour. */
 import type { Place } from '../sense/place.ts';
+import { BLADED, counts, IN_A_SUM, LABELLED, SHARES_UNIT } from '../words/counted.ts';
 import { CLOSED, COLOUR, DETERMINED, HANDED } from '../words/frames.ts';
-import { BLADED, COUNTED, LABELLED, SHARES_UNIT } from '../words/lookalikes.ts';
 import type { Bare } from './tokens.ts';
 
 export type Frame =
@@ -25,27 +25,42 @@ const OPTION = /(?:^|[\s(])[a-eA-E][).:]\s?$/;
 /** Undefined when something about the number says it counts or labels another thing. */
 export function frameOf(place: Place, bare: Bare): Frame | undefined {
   const text = place.scene.passage.text;
-  const before = text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));
-  const after = text.slice(place.span.end, place.sentence.end);
-  const afterRun = text.slice(Math.max(bare.run.end, place.span.end), place.sentence.end);
   if (text.trim() === text.slice(place.span.start, place.span.end)) return 'alone';
-  if (COUNTED.test(after) || (bare.runLength > 1 && COUNTED.test(afterRun))) return undefined;
-  if (
-    BLADED.test(place.text) ||
-    SHARES_UNIT.test(place.before) ||
-    /[+×=÷*]\s$|\b(?:plus|minus|times)\s$/.test(place.before)
-  )
-    return undefined;
-  const coloured = COLOUR_AFTER.test(after) || COLOUR_BEFORE.test(place.before);
-  if (coloured) return 'colour';
+  if (elsewhere(place, bare)) return undefined;
+  if (COLOUR_AFTER.test(place.after) || COLOUR_BEFORE.test(place.before)) return 'colour';
   if (OPTION.test(place.before)) return 'option';
   if (bare.plural) return 'plural';
-  if (LABELLED.test(before)) return undefined;
-  if (DETERMINED.test(place.before)) return 'article';
+  const before = text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));
+  if (LABELLED.test(before) && (bare.decimals === 0 || LABELLED.test(place.before))) return undefined;
+  if (DETERMINED.test(place.before) || compared(place)) return 'article';
   if (bare.runLength > 1) return 'run';
   if (/:\s?$/.test(place.before)) return 'colon';
   return HANDED.test(place.before) ? 'handed' : 'loose';
 }
+
+/** Counted, summed, enumerated, or on a blade. */
+function elsewhere(place: Place, bare: Bare): boolean {
+  const text = place.scene.passage.text;
+  const after = text.slice(place.span.end, place.sentence.end);
+  const afterRun = text.slice(Math.max(bare.run.end, place.span.end), place.sentence.end);
+  return (
+    counts(after) ||
+    (bare.runLength > 1 && counts(afterRun)) ||
+    BLADED.test(place.text) ||
+    SHARES_UNIT.test(place.before) ||
+    IN_A_SUM.test(place.before) ||
+    (after.startsWith(')') && !place.before.slice(-40).includes('('))
+  );
+}
+
+const MAGNITUDE =
+  '(?:thick|thinn?|fin|narrow|wid|bigg|larg|small|slimm?|fatt?|stout|heavi|light|strong|weak|coars|fast|slow)er';
+const COMPARED_AFTER = new RegExp(`^\\s(?:is|runs|looks|flows)\\s(?:[a-z]+\\s)?${MAGNITUDE}\\b`, 'i');
+const COMPARED_BEFORE = new RegExp(`\\b${MAGNITUDE}\\sthan\\s$`, 'i');
+
+/** "30 is thinner than 27". */
+const compared = (place: Place): boolean =>
+  COMPARED_AFTER.test(place.after) || COMPARED_BEFORE.test(place.before);
 
 /** The phrase ends after the number, or goes on in a way a counted noun could not. */
 export function isClosed(place: Place, bare: Bare): boolean {

@@ -2,14 +2,16 @@
 import { mentionOf } from '../build.ts';
 import type { Mention } from '../model.ts';
 import type { Scene } from '../scene.ts';
-import { placeOf } from '../sense/place.ts';
-import { size } from '../sense/verdict.ts';
+import { tubeQuestion } from '../sense/numbered.ts';
+import { type Place, placeOf } from '../sense/place.ts';
+import { systemOf } from '../sense/systems.ts';
+import { size, type Verdict } from '../sense/verdict.ts';
 import { fetchQuestion, threadQuestion } from './ask.ts';
 import type { Board } from './board.ts';
 import { tableNumbers } from './cells.ts';
 import { chains } from './chain.ts';
 import { frameOf, isClosed } from './frame.ts';
-import { settle } from './settle.ts';
+import { type RungName, type Settled, settle } from './settle.ts';
 import { type Bare, bareNumbers } from './tokens.ts';
 
 export { type Board, boardOf } from './board.ts';
@@ -27,28 +29,57 @@ export function bareSizes(board: Board, scene: Scene): Mention[] {
   const known = [...own, ...chained].sort((a, b) => a.span.start - b.span.start);
   const taken = new Set(chained.map((one) => one.span.start));
   const rest = free.filter((bare) => !taken.has(bare.span.start));
-  return [...chained, ...rest.flatMap((bare) => understood(board, scene, known, bare) ?? [])];
+  const found: Mention[] = [];
+  for (const bare of rest) {
+    const mention = understood({ board, scene, known, found }, bare);
+    if (mention) found.push(mention);
+  }
+  return [...chained, ...found];
+}
+
+interface Passing {
+  readonly board: Board;
+  readonly scene: Scene;
+  /** Mentions and chains of the passage, in text order. */
+  readonly known: readonly Mention[];
+  /** Bare numbers understood so far. */
+  readonly found: readonly Mention[];
 }
 
 /** One bare number: a size, a question or nothing. */
-function understood(board: Board, scene: Scene, known: readonly Mention[], bare: Bare): Mention | undefined {
+function understood({ board, scene, known, found }: Passing, bare: Bare): Mention | undefined {
   const place = placeOf(board.around, scene, bare);
   const frame = frameOf(place, bare);
   if (!frame) return undefined;
+  const asked = questionAbout(place, bare);
+  if (asked) return mentionOf(place, bare, asked);
+  const settled = settle({ board, place, bare, frame, known, settledBare: found });
+  const fetched = isFar(settled, place) ? fetchQuestion(place, bare, board) : undefined;
+  if (fetched) return mentionOf(place, bare, fetched);
+  const closed = frame === 'alone' || frame === 'option' || isClosed(place, bare) || bare.decimals > 0;
+  if (!settled || !(closed || OPEN.has(settled.rung))) return undefined;
+  const saw = place.text.slice(0, 80).trim();
+  return mentionOf(place, bare, size(settled.system, `settled-by-${settled.rung}`, saw));
+}
+
+/** "2 silk", "a 6 tube". */
+function questionAbout(place: Place, bare: Bare): Verdict | undefined {
   const thread = threadQuestion(place, bare);
-  if (thread) return mentionOf(place, bare, thread);
-  const closed = frame === 'alone' || frame === 'option' || isClosed(place, bare);
-  const settled = settle({ board, place, bare, frame, known });
-  if (settled && (closed || settled.rung === 'noun'))
-    return mentionOf(
-      place,
-      bare,
-      size(settled.system, `settled-by-${settled.rung}`, place.text.slice(0, 80).trim()),
-    );
-  return undefined;
+  if (thread) return thread;
+  const whole = bare.decimals === 0 && !bare.plural;
+  const tube = whole ? tubeQuestion(place, place.text.slice(0, 60).trim(), [bare.value]) : undefined;
+  return tube && tube.is !== 'nothing' ? tube : undefined;
 }
 
 /** Rungs too far away to answer "fetch a 16". */
-const FAR: ReadonlySet<string> = new Set(['before', 'heading', 'note', 'general-device', 'label']);
+const FAR: ReadonlySet<RungName> = new Set(['before', 'title', 'note', 'general-device', 'label', 'flow']);
 /** Rungs that settle a number whatever word follows. */
-const OPEN: ReadonlySet<string> = new Set(['noun', 'asked', 'tube-decimal']);
+const OPEN: ReadonlySet<RungName> = new Set(['noun', 'asked', 'tube-decimal']);
+
+/** Nothing near settles it, or the things named in the sentence disagree. */
+function isFar(settled: Settled | undefined, place: Place): boolean {
+  if (!settled || FAR.has(settled.rung)) return true;
+  return (
+    settled.rung === 'sentence-device' && new Set(place.devices.map((hit) => systemOf(hit.means))).size > 1
+  );
+}

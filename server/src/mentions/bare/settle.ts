@@ -1,211 +1,46 @@
 /** A ladder of evidence for the system of a bare number: the nearest rung that names one system decides. */
-import type { Device, System } from '../../sizes/model.ts';
-import type { Mention } from '../model.ts';
-import { type Hit, headingsOf, labelsOf, type Scene } from '../scene.ts';
-import { factsOf } from '../sense/note-facts.ts';
-import { earlier, type Place } from '../sense/place.ts';
-import { systemOf } from '../sense/systems.ts';
-import { SETTING } from '../words/frames.ts';
-import { type Board, dominant, holds, mentionsIn, systemsOf } from './board.ts';
+import type { System } from '../../sizes/model.ts';
+import { holds, mentionsIn } from './board.ts';
 import type { Frame } from './frame.ts';
+import { type Question, RUNGS } from './rungs.ts';
 import { suits } from './suits.ts';
-import type { Bare } from './tokens.ts';
 
-/** What a rung may look at. */
-export interface Question {
-  readonly board: Board;
-  readonly place: Place;
-  readonly bare: Bare;
-  readonly frame: Frame;
-  /** Mentions of this passage, chains included, in text order. */
-  readonly known: readonly Mention[];
-}
+export type RungName = keyof typeof RUNGS;
 
 export interface Settled {
   readonly system: System;
-  readonly rung: string;
-}
-
-type Rung = (question: Question) => readonly System[];
-
-const sizedNoun: Rung = ({ place, bare }) => {
-  const next = place.devices.find((hit) => hit.start >= place.span.end && hit.start - place.span.end < 18);
-  if (!next || !/^[\s-](?:[a-z-]+\s){0,2}$/i.test(place.scene.passage.text.slice(place.span.end, next.start)))
-    return [];
-  if (next.means === 'catheter' && /^tub/.test(next.word)) return bare.decimals > 0 ? ['tube-id'] : [];
-  return known(systemOf(next.means));
-};
-
-const sentenceMentions: Rung = ({ place, known }) => {
-  const here = mentionsIn(known, place.sentence);
-  const near = systemsOf(here);
-  return near.length > 1 ? systemsOf(nearestTwo(here, place.span.start)) : near;
-};
-
-/** The nearest mention on each side. */
-function nearestTwo(mentions: readonly Mention[], at: number): readonly Mention[] {
-  const before = mentions.filter((one) => one.span.end <= at).at(-1);
-  const after = mentions.find((one) => one.span.start >= at);
-  return [before, after].filter((one): one is Mention => one !== undefined);
-}
-
-const earlierMentions: Rung = ({ place, known, bare }) => {
-  const before = known.filter((one) => one.span.end <= place.sentence.start).slice(-6);
-  const same = systemsOf(before.filter((one) => holds(one, bare.value)));
-  return same.length === 1 ? same : systemsOf(before.slice(-3));
-};
-
-const sentenceDevices: Rung = ({ place }) => ofDevices(place.devices);
-
-const earlierDevices: Rung = ({ place }) => ofDevices(earlier(place, place.scene.devices)).slice(0, 1);
-
-/** Words such as "gauge" in the sentence. */
-const sentenceWords: Rung = ({ place }) => settingWords(place.text);
-
-/** "a catheter", "a tube" may be sized in several systems: last of all they stand for French. */
-const isGeneral = (hit: Hit<Device>): boolean => hit.means === 'catheter';
-const generalDevices: Rung = ({ place }) => (place.devices.some(isGeneral) ? ['french'] : []);
-
-const ofDevices = (hits: readonly Hit<Device>[]): readonly System[] =>
-  unique(hits.filter((hit) => !isGeneral(hit)).flatMap((hit) => known(systemOf(hit.means))));
-
-/** A decimal in a note of tracheal tubes. */
-const tubeDecimal: Rung = ({ place, bare }) =>
-  bare.decimals > 0 && factsOf(place.around).tracheal ? ['tube-id'] : [];
-
-/** "9 Fr in millimeters? a. 3": the question names the unit of its options. */
-const asked: Rung = ({ place, frame, bare }) => {
-  if (frame !== 'option') return [];
-  const { text } = place.scene.passage;
-  const question = text.slice(Math.max(0, bare.span.start - 160), bare.span.start).split(/[aA][).:]\s/)[0]!;
-  return ASKED.filter(([, pattern]) => pattern.test(question))
-    .map(([system]) => system)
-    .slice(0, 1);
-};
-
-const ASKED: readonly (readonly [System, RegExp])[] = [
-  ['millimetre', /\b(?:in|is|how many) (?:millimet(?:er|re)s|mm)\b/i],
-  ['ep-metric', /\bmetric\b/i],
-  ['french', /\b(?:in|which|what) French\b/],
-  ['needle-gauge', /\b(?:in|which|what) gauge\b/i],
-];
-
-const labels: Rung = ({ place, board }) => {
-  const { around } = board;
-  const at = (index: number | undefined): Scene | undefined => around.scenes[index ?? -1];
-  const { header, row } = labelsOf(around, place.scene.passage);
-  const list = place.scene.passage.list;
-  return firstSet([row, header, at(list?.parent), at(list?.leadIn)], place);
-};
-
-const headings: Rung = ({ place, board }) =>
-  firstSet(headingsOf(board.around, place.scene.passage).slice(0, 2), place);
-
-/** Neighbours of a cell in its row and column. */
-const cells: Rung = ({ place, board, frame }) => {
-  const cell = place.scene.passage.cell;
-  if (!cell || frame !== 'alone') return [];
-  const rows = board.around.note.tables[cell.table]?.rows ?? [];
-  const near = [
-    [0, -1],
-    [0, 1],
-    [1, 0],
-    [-1, 0],
-    [0, 2],
-    [0, -2],
-  ].map(([r, c]) => rows[cell.row + r!]?.[cell.column + c!] ?? -1);
-  return systemsOf(near.flatMap((index) => board.settled[index] ?? [])).filter((system) => system === 'usp');
-};
-
-/** Siblings of a list: the options of one question share their system. */
-const siblings: Rung = ({ place, board, frame }) => {
-  const list = place.scene.passage.list;
-  if (!list || (frame !== 'alone' && frame !== 'option' && frame !== 'colour')) return [];
-  const { index } = place.scene.passage;
-  const near = [-1, 1, -2, 2, -3, 3].flatMap((step) => {
-    const other = board.around.scenes[index + step]?.passage;
-    return other?.list?.list === list.list ? (board.settled[other.index] ?? []) : [];
-  });
-  return systemsOf(near);
-};
-
-/** Passages just before, under the same heading: mentions first, then words that set a system. */
-const passagesBefore: Rung = ({ place, board, bare }) => {
-  const { passage } = place.scene;
-  const same = systemsOf(recent(place, board, 8).filter((one) => holds(one, bare.value)));
-  if (same.length === 1) return same;
-  for (let back = 1; back <= 4; back++) {
-    const scene = board.around.scenes[passage.index - back];
-    if (!scene || scene.passage.path.join() !== passage.path.join() || scene.passage.cell) break;
-    const systems = systemsOf(board.settled[scene.passage.index] ?? []).filter((system) =>
-      suits(system, bare),
-    );
-    const set = systems.length > 0 ? systems : setting(scene);
-    if (set.filter((system) => suits(system, bare)).length > 0) return set;
-  }
-  return [];
-};
-
-/** Mentions of the passages before under the same heading. */
-function recent(place: Place, board: Board, most: number): readonly Mention[] {
-  const { passage } = place.scene;
-  const found: Mention[] = [];
-  for (let back = 1; back <= most; back++) {
-    const scene = board.around.scenes[passage.index - back];
-    if (!scene || scene.passage.path.join() !== passage.path.join()) break;
-    found.push(...(board.settled[scene.passage.index] ?? []));
-  }
-  return found;
-}
-
-const noteWide: Rung = ({ board }) => known(dominant(board));
-
-const known = (system: System | undefined): readonly System[] => (system ? [system] : []);
-const unique = <T>(all: readonly T[]): readonly T[] => [...new Set(all)];
-
-const settingWords = (text: string): readonly System[] =>
-  SETTING.filter(([, pattern]) => pattern.test(text)).map(([system]) => system);
-
-/** Systems a scene sets by its words, else by its devices. */
-function setting(scene: Scene): readonly System[] {
-  const words = settingWords(scene.passage.text);
-  return words.length > 0 ? words : ofDevices(scene.devices);
-}
-
-function firstSet(scenes: readonly (Scene | undefined)[], place: Place): readonly System[] {
-  for (const scene of scenes) {
-    const systems = scene && scene !== place.scene ? setting(scene) : [];
-    if (systems.length > 0) return systems;
-  }
-  return [];
+  readonly rung: RungName;
 }
 
 /** Rungs from near to far, and the frames in which each may be climbed. */
-const LADDER: readonly (readonly [string, Rung, readonly Frame[] | 'any'])[] = [
-  ['asked', asked, ['option']],
-  ['noun', sizedNoun, ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
-  ['sentence', sentenceMentions, 'any'],
-  ['cells', cells, ['alone']],
-  ['siblings', siblings, ['alone', 'option', 'colour']],
-  ['sentence-word', sentenceWords, ['article', 'plural', 'run', 'colour']],
-  ['sentence-device', sentenceDevices, ['article', 'plural', 'run', 'colour', 'handed', 'option']],
-  ['earlier', earlierMentions, ['article', 'plural', 'run', 'colour', 'handed', 'colon', 'option']],
-  ['earlier-device', earlierDevices, ['article', 'plural', 'run', 'colour', 'colon', 'option']],
-  ['label', labels, ['article', 'plural', 'run', 'colour', 'colon', 'option', 'alone']],
-  ['before', passagesBefore, ['article', 'plural', 'run', 'colour', 'option']],
-  ['heading', headings, ['article', 'plural', 'run', 'colour', 'colon']],
-  ['tube-decimal', tubeDecimal, ['article', 'plural', 'run', 'handed', 'colon']],
-  ['note', noteWide, ['article', 'run', 'colour', 'plural']],
-  ['general-device', generalDevices, ['article', 'plural', 'run', 'colour']],
+const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
+  ['asked', ['option']],
+  ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
+  ['sentence', 'any'],
+  ['cells', ['alone']],
+  ['siblings', ['alone', 'option', 'colour']],
+  ['sentence-word', ['article', 'plural', 'run', 'colour']],
+  ['sentence-device', ['article', 'plural', 'run', 'colour', 'handed', 'option']],
+  ['earlier', ['article', 'plural', 'run', 'colour', 'handed', 'colon', 'option']],
+  ['earlier-device', ['article', 'plural', 'run', 'colour', 'colon', 'option']],
+  ['label', ['article', 'plural', 'run', 'colour', 'colon', 'option', 'alone']],
+  ['before', ['article', 'plural', 'run', 'colour', 'option']],
+  ['heading', ['article', 'plural', 'run', 'colour', 'colon']],
+  ['title', ['article', 'plural', 'run', 'colour', 'colon']],
+  ['tube-decimal', ['article', 'plural', 'run', 'handed', 'colon', 'option', 'alone']],
+  ['flow', ['article', 'plural']],
+  ['gauge-run', ['run']],
+  ['note', ['article', 'run', 'colour', 'plural']],
+  ['general-device', ['article', 'plural', 'run', 'colour']],
 ];
 
 /** The system that the context settles, with the rung that did. */
 export function settle(question: Question): Settled | undefined {
   const { frame, bare, place } = question;
-  for (const [rung, climb, frames] of LADDER) {
+  for (const [rung, frames] of LADDER) {
     if (frames !== 'any' && !frames.includes(frame)) continue;
     if (place.scene.passage.list && rung === 'before' && frame !== 'colour') continue;
-    const systems = climb(question).filter(
+    const systems = RUNGS[rung](question).filter(
       (system) => suits(system, bare) || rung === 'asked' || holdsNearby(question, system),
     );
     if (systems.length === 1)
@@ -223,10 +58,11 @@ const holdsNearby = ({ bare, known: mentions, place }: Question, system: System)
   );
 
 /** Thread numbers and small number words need more than a context. */
-function allowed(system: System, rung: string, { bare, frame, place }: Question): boolean {
+function allowed(system: System, rung: RungName, { bare, frame, place }: Question): boolean {
   if (bare.spoken && bare.value < 12 && system !== 'usp' && bare.decimals === 0) return false;
   if (system !== 'usp') return true;
   if (bare.spoken) return false;
+  if (rung === 'sentence') return frame !== 'loose';
   return (
     frame === 'alone' ||
     frame === 'option' ||

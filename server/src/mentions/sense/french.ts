@@ -1,5 +1,5 @@
 /** Is "14F" a catheter, an age, a temperature, a tracer? Is "two French" people? */
-import { FRENCH_PEOPLE, PATIENT, PATIENT_WORDS } from '../words/lookalikes.ts';
+import { FRENCH_PEOPLE, PATIENT, PATIENT_WORDS, PERSON_BEFORE } from '../words/people.ts';
 import { factsOf } from './note-facts.ts';
 import { type Place, wider } from './place.ts';
 import { systemOf } from './systems.ts';
@@ -43,23 +43,27 @@ function letterF(place: Place, match: string, value: number): Verdict {
     (hit) =>
       systemOf(hit.means) === 'french' && hit.start >= place.span.end && hit.start - place.span.end < 22,
   );
-  const near = isFrench(place.devices) || CUE.test(place.text);
   if (follows && !/^\s?[,;]/.test(place.after)) return size('french', 'catheter-follows', match);
+  if (person(place, value)) return NOTHING;
+  const near =
+    isFrench(place.devices) || CUE.test(place.text) || /[0-9][\s-]?F\b/.test(place.before + place.after);
   if (near && !aside(place)) return size('french', 'catheter-beside', match);
   return unclear(place, match, value, near);
 }
 
-/** "14F, retention since noon": what follows could be a complaint. */
+/** The sentence says outright that it is somebody's age. */
+const person = (place: Place, value: number): boolean =>
+  PERSON_BEFORE.test(place.before) ||
+  new RegExp(`\\b${value}[- ]year|\\b${value} ?y/?o`, 'i').test(place.text);
+
+/** "14F, retention since noon": at the start of a phrase, what follows could be a complaint. */
 const aside = (place: Place): boolean =>
-  PATIENT.test(place.after) &&
-  /(?:^|[*_"“‘(\s])$/.test(place.before) &&
-  !/\b(?:an?|the|of|to|with|from|than)\s$/i.test(place.before);
+  PATIENT.test(place.after) && /(?:^|[*_"“‘(]|["“‘][A-Za-z0-9]{1,12},?\s|[.;:,]\s)$/.test(place.before);
 
 /** No catheter beside it: the note's own style decides, else a reader would ask. */
 function unclear(place: Place, match: string, value: number, near: boolean): Verdict {
   const notes = factsOf(place.around);
-  const named = new RegExp(`\\b${value}[- ]year|\\b${value} ?y/?o`, 'i').test(place.text);
-  if (named || value > 34 || !(near || inContext(place) || notes.french)) return NOTHING;
+  if (value > 34 || !(near || inContext(place) || notes.french)) return NOTHING;
   if (!Number.isInteger(value)) return size('french', 'decimal', match);
   if (PATIENT_WORDS.test(place.text) && !near && !inContext(place)) return NOTHING;
   if (notes.letterFrench && !aside(place)) return size('french', 'own-style', match);

@@ -1,5 +1,5 @@
 /** Is "18 G" a needle's gauge, a weight, an acceleration? */
-import { DRUG_BEFORE, MEASURED_OUT, NOT_GAUGE, NOT_GAUGE_BEFORE, WEIGHED } from '../words/lookalikes.ts';
+import { DRUG_BEFORE, MEASURED_OUT, NOT_GAUGE, NOT_GAUGE_BEFORE, WEIGHED } from '../words/weights.ts';
 import { factsOf } from './note-facts.ts';
 import { type Place, wider } from './place.ts';
 import { systemOf } from './systems.ts';
@@ -47,7 +47,7 @@ function letterFirst(place: Place, match: string): Verdict {
 function smallLetter(place: Place, match: string, value: number): Verdict {
   const grams = DRUG_BEFORE.test(place.before) || MEASURED_OUT.test(place.after);
   const follows =
-    /^[\s-]{0,2}(?:[a-z-]+\s){0,2}(?:needles?|cannula\w*|iv\b|ivs\b|hubs?|butterfl|spinal|introducer|catheter|biopsy|core)/i.test(
+    /^[\s-]{0,2}(?:[a-z-]+\s){0,2}(?:needles?|cannula\w*|iv\b|ivs\b|hubs?|butterfl|spinal|introducer|catheter|biopsy)/i.test(
       place.after,
     );
   if (follows && !grams) return size('needle-gauge', 'needle-follows', match);

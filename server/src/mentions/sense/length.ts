@@ -1,7 +1,7 @@
 /** Is "4.7 mm" a diameter or a needle's length, or a wound, a depth, a distance? */
 import type { Scene } from '../scene.ts';
 import { sentenceIndex } from '../scene.ts';
-import { DIAMETER, ELSEWHERE, OTHER_LENGTH } from '../words/lookalikes.ts';
+import { BODY_MEASURED, DIAMETER, ELSEWHERE, OTHER_LENGTH } from '../words/lengths.ts';
 import { byNearness, type Place, wider } from './place.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 
@@ -14,39 +14,69 @@ export interface Company {
 }
 
 /** A gauge right before or after: "21 G × 1½ in", "(22 G, 50 mm)", "50 mm, 20 gauge". */
-const GAUGE_BEFORE = /[0-9](?:[\s-]?(?:G|ga|gauge))[,;]?\s?(?:[x×*/]|by|long)?\s?(?:an?\s)?(?:size\s)?$/i;
-const GAUGE_AFTER = /^[,]?\s?(?:[x×]\s?)?(?:#?[0-9]{2}[\s-]?(?:G\b|ga\b|gauge))/i;
+const SIZE_BEFORE =
+  /[0-9](?:[\s-]?(?:G|ga|gauge|Fr|French|Ch))[,;]?\s?(?:[x×*/(]|by|long)?\s?(?:an?\s)?(?:size\s)?$/i;
+const GAUGE_AFTER = /^[,]?\s?(?:[x×]\s?)?(?:(?:[a-z]+\s){0,2})(?:#?[0-9]{2}[\s-]?(?:G\b|ga\b|gauge))/i;
 const TIMES = /[x×]\s?$/i;
+/** "a 5 Fr line is 1.67 mm": said to be the same. */
+const EQUATED =
+  /(?:\bG|\bga|gauge|Fr|French|Ch|-0)\b[a-z\s-]{0,30}\s(?:is|are|equals|measures?|comes? (?:to|out at)|makes)\s(?:about\s|roughly\s|around\s|nearly\s|just\s|only\s)?$/i;
 const RIGHT_AFTER =
   /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|outside|inside|outer|inner|in diameter|diameters?|od\b|id\b|bore|thick|of outer|of outside|lumen|calib(?:er|re)|internal|external|in width|round)\b/i;
 const THING_AFTER =
-  /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|stents?|catheters?|cannula[es]?|k-wires?|taper|reverse|cutting|circle|curve)\b/i;
+  /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|taper|reverse|cutting|circle|curve)\b/i;
+const NEEDLE = /\b(?:needles?|wires?|guidewires?|threads?|taper|cutting)\b/i;
+
+/** One test of the ladder: its evidence when it holds. */
+type Test = (place: Place, company: Company, clause: string) => string | undefined;
+const when = (holds: boolean, rule: string): string | undefined => (holds ? rule : undefined);
+
+/** Asked in order; `stop` ends the matter. */
+const LADDER: readonly Test[] = [
+  (place) => when(ELSEWHERE.test(place.after), 'stop'),
+  (place, company) =>
+    when(
+      SIZE_BEFORE.test(place.before.slice(-24)) ||
+        GAUGE_AFTER.test(place.after) ||
+        (TIMES.test(place.before) && company.sentence),
+      'gauge-by-length',
+    ),
+  (place) => when(BODY_MEASURED.test(place.before.slice(-40)), 'stop'),
+  (place) => when(RIGHT_AFTER.test(place.after), 'diameter-word'),
+  (place) => when(EQUATED.test(place.before.slice(-60)), 'equated'),
+  (place) => when(THING_AFTER.test(place.after), 'thing-follows'),
+  (_, __, clause) =>
+    when(
+      OTHER_LENGTH.test(clause) && !/\b(?:diameters?|outer|inner|lumen|bore|od|id)\b/i.test(clause),
+      'stop',
+    ),
+  (place, _, clause) => when(DIAMETER.test(clause) || headed(place), 'diameter-word'),
+  (_, company) => when(company.sentence, 'size-beside'),
+  (place, _, clause) => when(place.devices.length > 0 && NEEDLE.test(clause), 'device-beside'),
+  (place, company) => when(company.before || needleHeading(place), 'size-before'),
+];
 
 export function lengthSense(place: Place, match: string, system: LengthSystem, company: Company): Verdict {
   if (system === 'inch' && !inchUnit(place, match)) return NOTHING;
-  if (ELSEWHERE.test(place.after)) return NOTHING;
-  if (
-    GAUGE_BEFORE.test(place.before.slice(-24)) ||
-    GAUGE_AFTER.test(place.after) ||
-    (TIMES.test(place.before) && company.sentence)
-  ) {
-    return size(system, 'gauge-by-length', match);
-  }
-  if (RIGHT_AFTER.test(place.after)) return size(system, 'diameter-word', match);
+  if (/cm$/i.test(match) && !needleLength(place)) return NOTHING;
   const clause = nearby(place);
-  const strong = /\b(?:diameters?|outer|inner|lumen|bore|od|id)\b/i.test(clause);
-  if (OTHER_LENGTH.test(clause) && !strong) return NOTHING;
-  if (DIAMETER.test(clause) || headed(place)) return size(system, 'diameter-word', match);
-  if (THING_AFTER.test(place.after)) return size(system, 'thing-follows', match);
-  if (company.sentence) return size(system, 'size-beside', match);
-  if (place.devices.length > 0 && /\b(?:needles?|wires?|guidewires?|threads?|taper|cutting)\b/i.test(clause))
-    return size(system, 'device-beside', match);
-  return company.before || needleHeading(place) ? size(system, 'size-before', match) : NOTHING;
+  for (const test of LADDER) {
+    const rule = test(place, company, clause);
+    if (rule) return rule === 'stop' ? NOTHING : size(system, rule, match);
+  }
+  return NOTHING;
 }
 
-/** "The 38 mm greens" under a heading of needles. */
+/** Centimetres measure wounds and depths; a needle must stand right beside. */
+const needleLength = (place: Place): boolean =>
+  SIZE_BEFORE.test(place.before.slice(-24)) ||
+  GAUGE_AFTER.test(place.after) ||
+  THING_AFTER.test(place.after) ||
+  /^\sin\s(?:length|diameter)\b/i.test(place.after);
+
+/** "The 38 mm greens", "ordinary length is 90 mm" under a heading of needles. */
 function needleHeading(place: Place): boolean {
-  if (!/\b(?:the|an?|our|their)\s$/i.test(place.before)) return false;
+  if (!/\b(?:the|an?|our|their)\s$|\blength\s(?:is|of)\s$/i.test(place.before)) return false;
   return wider(place).some((scene) =>
     scene.devices.some((hit) => hit.means === 'needle' || hit.means === 'suture-needle'),
   );
@@ -73,6 +103,7 @@ const namesLength = (scene: Scene): boolean => {
 /** "in" is the preposition far more often than the unit. */
 function inchUnit(place: Place, match: string): boolean {
   if (!/[\s]in\.?$/.test(match)) return true;
+  if (/[½¼¾⅛⅜⅝⅞⅓⅔]/.test(match) && !/^\s(?:the|an?|each|every)\b/i.test(place.after)) return true;
   if (
     /^\s(?:the|a|an|each|every|this|that|my|our|your|his|her|its|their|any|all|[0-9]|water|place|and out|one|two|case|order|use|stock|total|line|half|bay|room|adults?|children|series|width and)\b/i.test(
       place.after,
@@ -92,13 +123,26 @@ export function companyOf(scene: Scene, at: number, sized: ReadonlySet<number>, 
   return { sentence: sized.has(index), before: before || sized.has(index - 1) || sized.has(index - 2) };
 }
 
-/** A tube's "7.5 mm": inner diameter when the nearest device is a tracheal tube. */
-export function tubeLength(place: Place, values: readonly number[], tubes: boolean): boolean {
-  if (!values.every((value) => value >= 2 && value <= 10.5 && (value * 2) % 1 === 0)) return false;
+/** A tube's "7.5 mm": its inner diameter when tracheal tubes are what is spoken of. */
+export function tubeLength(place: Place, values: readonly number[], decimals: number): boolean {
+  if (!values.every((value) => value >= 2 && (value * 2) % 1 === 0)) return false;
   if (/^\s?(?:outer|outside|od\b|across|wide|thick)/i.test(place.after)) return false;
   const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];
+  const largest =
+    nearest?.means === 'tracheal-tube' && /intubated with (?:an? )?$/i.test(place.before) ? 30 : 10.5;
+  if (values.some((value) => value > largest)) return false;
   if (nearest?.means === 'tracheal-tube')
     return !/\b(?:outer|outside|suction|catheter)\b/i.test(place.after.slice(0, 30));
-  if (nearest && /^tub/.test(nearest.word)) return tubes && /^[\s-](?:[a-z]+\s)?tubes?\b/i.test(place.after);
-  return false;
+  if (nearest && !/^tub/.test(nearest.word)) return false;
+  if (nearest || /\bmm tubes?\b/.test(place.text)) return tubesNamed(place);
+  return decimals > 0 && tubesNamed(place);
+}
+
+/** Tracheal tubes in this passage, the three before it, or what stands over it. */
+function tubesNamed(place: Place): boolean {
+  const { index } = place.scene.passage;
+  const before = [1, 2, 3].flatMap((back) => place.around.scenes[index - back] ?? []);
+  return [place.scene, ...before, ...wider(place)].some((scene) =>
+    scene.devices.some((hit) => hit.means === 'tracheal-tube'),
+  );
 }

@@ -1,16 +1,13 @@
 /** Is "3-0" a thread, a score, a tracheostomy tube? Is "4.0" silk or a number? */
-import { SCORE } from '../words/lookalikes.ts';
+
 import { wordValue } from '../words/numbers.ts';
+import { SCORE } from '../words/scores.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 
 const WORD =
   /\b(?:USP|sutur\w*|stitch\w*|thread\w*|strand\w*|lig\w+|knots?|sew\w*|aught|ought|nought|oh silk|absorbable|monofilament\w*|braided|multifilament|needle holder|skin clos\w+|fascia\w*|closure|zeros?|noughts?|hand tie\w*|purse-?string)\b/i;
-
-/** Words of thickness beside "3-0": nothing but thread is written so and said to be fine or coarse. */
-const THICKNESS =
-  /\b(?:thick(?:er|est|ness)|thinn(?:er|est)|fine(?:r|st)|coarse(?:r|st)|thick to thin|thin to thick|(?:thick|thin) (?:one|as))\b/i;
 
 /** Does a scene speak of thread? */
 const ofThread = (scene: Place['scene']): boolean =>
@@ -24,8 +21,6 @@ export const threadHere = (place: Place): boolean =>
   WORD.test(place.text);
 
 export const threadAround = (place: Place): boolean => wider(place).some(ofThread) || ofThread(place.scene);
-const DASHED = /^[0-9]+[-–/]0$/;
-
 /** "3-0", "000", "three-oh". */
 export function threadSense(place: Place, match: string, values: readonly number[]): Verdict {
   const tube = trachTube(place, match);
@@ -34,8 +29,7 @@ export function threadSense(place: Place, match: string, values: readonly number
   if (/[0-9]\s$/.test(place.before) && /^0/.test(match)) return NOTHING;
   if (threadHere(place)) return size('usp', 'thread-beside', match, values);
   if (threadAround(place) || threadBefore(place)) return size('usp', 'thread-in-context', match, values);
-  if (DASHED.test(match) && THICKNESS.test(place.text)) return size('usp', 'thickness-beside', match, values);
-  return DASHED.test(match) && factsOf(place.around).thread
+  return /^[0-9]+[-–/]0$/.test(match) && factsOf(place.around).thread
     ? size('usp', 'thread-in-note', match, values)
     : NOTHING;
 }
@@ -58,9 +52,22 @@ function trachTube(place: Place, match: string): Verdict | undefined {
   );
   if (number < 3 || number > 10 || place.materials.length > 0) return undefined;
   const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];
-  const tube = nearest?.means === 'tracheal-tube' || /^\s(?:[a-z-]+\s)?tubes?\b/i.test(place.after);
+  const tube =
+    nearest?.means === 'tracheal-tube' ||
+    (/oh$/i.test(match) && !threadHere(place) && tubeTalk(place)) ||
+    /^\s(?:[a-z-]+\s)?tubes?\b/i.test(place.after);
   if (!tube) return undefined;
   return size('tube-id', 'tracheal-tube-beside', match, [number]);
+}
+
+/** Tracheal tubes were named here or in the three passages before, and no thread was. */
+function tubeTalk(place: Place): boolean {
+  const { index } = place.scene.passage;
+  const scenes = [place.scene, ...[1, 2, 3].flatMap((back) => place.around.scenes[index - back] ?? [])];
+  return (
+    scenes.some((scene) => scene.devices.some((hit) => hit.means === 'tracheal-tube')) &&
+    !scenes.some(ofThread)
+  );
 }
 
 /** "4.0 silk": a slip only right beside a thread. */
@@ -76,10 +83,7 @@ export function slipSense(place: Place, match: string, values: readonly number[]
 /** Metric numbers need thread near by, since the word has many uses. */
 export function metricSense(place: Place, match: string): Verdict {
   if (/^\s?(?:tons?|tonnes?|units?|system|ruler|mm)\b/i.test(place.after)) return NOTHING;
-  const spoken =
-    threadHere(place) ||
-    threadAround(place) ||
-    THICKNESS.test(place.text) ||
-    earlier(place, place.scene.materials).length > 0;
-  return spoken ? size('ep-metric', 'thread-in-context', match) : NOTHING;
+  return threadHere(place) || threadAround(place) || earlier(place, place.scene.materials).length > 0
+    ? size('ep-metric', 'thread-in-context', match)
+    : NOTHING;
 }

@@ -10,6 +10,7 @@ const accepts = (hits: Place['devices']): boolean =>
 
 export function wireSense(place: Place, match: string, spokenDigits: boolean): Verdict {
   if (/\b(?:p|alpha|α|r|hr|or)\s?[=<>]\s?$/i.test(place.before)) return NOTHING;
+  if (/\b(?:brackets?|slots?|arch ?wires?|orthodontic)\b/i.test(place.text)) return NOTHING;
   const united = /(?:in|inch|inches|["″”]|thousandths.*|thou)\.?$/i.test(match);
   if (united && !/thou$/i.test(match)) return size('wire-inch', 'unit-inch', match);
   if (isWire(place.devices) || (!spokenDigits && accepts(place.devices)))

@@ -1,0 +1,227 @@
+/** The rungs of evidence for the system of a bare number: each names the systems that one kind of context speaks of. */
+import type { Device, System } from '../../sizes/model.ts';
+import type { Mention } from '../model.ts';
+import { type Hit, headingsOf, labelsOf, type Scene } from '../scene.ts';
+import { factsOf } from '../sense/note-facts.ts';
+import { earlier, type Place } from '../sense/place.ts';
+import { systemOf } from '../sense/systems.ts';
+import { SETTING } from '../words/frames.ts';
+import { type Board, dominant, holds, mentionsIn, systemsOf } from './board.ts';
+import type { Frame } from './frame.ts';
+import { suits } from './suits.ts';
+import type { Bare } from './tokens.ts';
+
+/** What a rung may look at. */
+export interface Question {
+  readonly board: Board;
+  readonly place: Place;
+  readonly bare: Bare;
+  readonly frame: Frame;
+  /** Mentions of this passage, chains included, in text order. */
+  readonly known: readonly Mention[];
+  /** Bare numbers of this passage settled so far. */
+  readonly settledBare: readonly Mention[];
+}
+
+export type Rung = (question: Question) => readonly System[];
+
+const sizedNoun: Rung = ({ place, bare }) => {
+  const next = place.devices.find((hit) => hit.start >= place.span.end && hit.start - place.span.end < 18);
+  if (!next || !/^[\s-](?:[a-z-]+\s){0,2}$/i.test(place.scene.passage.text.slice(place.span.end, next.start)))
+    return [];
+  if (next.means === 'catheter' && /^tub/.test(next.word)) return bare.decimals > 0 ? ['tube-id'] : [];
+  return known(systemOf(next.means));
+};
+
+const sentenceMentions: Rung = ({ place, known, settledBare }) => {
+  const here = mentionsIn(known, place.sentence);
+  const near = systemsOf(here);
+  if (near.length > 1) return systemsOf(nearestTwo(here, place.span.start));
+  return near.length > 0
+    ? near
+    : systemsOf(settledBare.slice(-6).filter((one) => one.span.start >= place.sentence.start));
+};
+
+/** The nearest mention on each side. */
+function nearestTwo(mentions: readonly Mention[], at: number): readonly Mention[] {
+  const before = mentions.filter((one) => one.span.end <= at).at(-1);
+  const after = mentions.find((one) => one.span.start >= at);
+  return [before, after].filter((one): one is Mention => one !== undefined);
+}
+
+const earlierMentions: Rung = ({ place, known, bare, settledBare }) => {
+  const start = Math.max(0, place.sentence.start - 600);
+  const before = [
+    ...mentionsIn(known, { start, end: place.sentence.start }, 60).slice(-6),
+    ...settledBare.slice(-3),
+  ];
+  const same = systemsOf(before.filter((one) => holds(one, bare.value)));
+  return same.length === 1 ? same : systemsOf(before.slice(-3));
+};
+
+const sentenceDevices: Rung = ({ place }) => ofDevices(place.devices);
+
+const earlierDevices: Rung = ({ place }) => ofDevices(earlier(place, place.scene.devices)).slice(0, 1);
+
+/** Words such as "gauge" in the sentence. */
+const sentenceWords: Rung = ({ place }) => settingWords(place.text);
+
+/** "a catheter", "a tube" may be sized in several systems: last of all they stand for French. */
+const isGeneral = (hit: Hit<Device>): boolean => hit.means === 'catheter';
+const generalDevices: Rung = ({ place }) => (place.devices.some(isGeneral) ? ['french'] : []);
+
+const ofDevices = (hits: readonly Hit<Device>[]): readonly System[] =>
+  unique(hits.filter((hit) => !isGeneral(hit)).flatMap((hit) => known(systemOf(hit.means))));
+
+/** A decimal in a note of tracheal tubes. */
+const tubeDecimal: Rung = ({ place, bare }) =>
+  bare.decimals > 0 &&
+  (factsOf(place.around).tracheal || /\btubes?\b/i.test(place.scene.passage.text.slice(0, 2000)))
+    ? ['tube-id']
+    : [];
+
+/** "9 Fr in millimeters? a. 3": the question names the unit of its options. */
+const asked: Rung = ({ place, frame, bare }) => {
+  if (frame !== 'option') return [];
+  const { text } = place.scene.passage;
+  const question = text.slice(Math.max(0, bare.span.start - 160), bare.span.start).split(/[aA][).:]\s/)[0]!;
+  return ASKED.filter(([, pattern]) => pattern.test(question))
+    .map(([system]) => system)
+    .slice(0, 1);
+};
+
+const ASKED: readonly (readonly [System, RegExp])[] = [
+  ['millimetre', /\b(?:in|is|how many) (?:millimet(?:er|re)s|mm)\b/i],
+  ['ep-metric', /\bmetric\b/i],
+  ['french', /\b(?:in|which|what) French\b/],
+  ['needle-gauge', /\b(?:in|which|what) gauge\b/i],
+];
+
+const labels: Rung = ({ place, board }) => {
+  const { around } = board;
+  const at = (index: number | undefined): Scene | undefined => around.scenes[index ?? -1];
+  const { header, row } = labelsOf(around, place.scene.passage);
+  const list = place.scene.passage.list;
+  return firstSet([row, header, at(list?.parent), at(list?.leadIn)], place);
+};
+
+const heading: Rung = ({ place, board }) =>
+  firstSet(headingsOf(board.around, place.scene.passage).slice(0, 1), place);
+const title: Rung = ({ place, board }) =>
+  firstSet(headingsOf(board.around, place.scene.passage).slice(1, 2), place);
+
+/** Talk of flow is talk of cannulas, in a note that has gauges. */
+const flow: Rung = ({ place }) =>
+  FLOW.test(place.text) && factsOf(place.around).gauge ? ['needle-gauge'] : [];
+const FLOW =
+  /\b(?:drips?|flows?|transfus\w*|infus\w*|bolus\w*|saline|lit(?:er|re) (?:first|faster)|veins?)\b/i;
+
+/** "14, 16, 18, 20": the gauges of the cannulas, where the note speaks more of gauge than of French. */
+const gaugeRun: Rung = ({ place, bare, board }) => {
+  const written = place.scene.passage.text.slice(bare.run.start, bare.run.end).match(/[0-9]+/g) ?? [];
+  const gauges = written.length >= 3 && written.every((value) => GAUGES.has(Number(value)));
+  return gauges && (board.counts.get('needle-gauge') ?? 0) > (board.counts.get('french') ?? 0)
+    ? ['needle-gauge']
+    : [];
+};
+const GAUGES: ReadonlySet<number> = new Set([14, 16, 17, 18, 20, 22, 24, 26]);
+
+/** Neighbours of a cell in its row and column. */
+const cells: Rung = ({ place, board, frame }) => {
+  const cell = place.scene.passage.cell;
+  if (!cell || frame !== 'alone') return [];
+  const rows = board.around.note.tables[cell.table]?.rows ?? [];
+  const near = [
+    [0, -1],
+    [0, 1],
+    [1, 0],
+    [-1, 0],
+    [0, 2],
+    [0, -2],
+  ].map(([r, c]) => rows[cell.row + r!]?.[cell.column + c!] ?? -1);
+  return systemsOf(near.flatMap((index) => board.settled[index] ?? [])).filter((system) => system === 'usp');
+};
+
+/** Siblings of a list: the options of one question share their system. */
+const siblings: Rung = ({ place, board, frame }) => {
+  const list = place.scene.passage.list;
+  if (!list || (frame !== 'alone' && frame !== 'option' && frame !== 'colour')) return [];
+  const { index } = place.scene.passage;
+  const near = [-1, 1, -2, 2, -3, 3].flatMap((step) => {
+    const other = board.around.scenes[index + step]?.passage;
+    return other?.list?.list === list.list ? (board.settled[other.index] ?? []) : [];
+  });
+  return systemsOf(near);
+};
+
+/** Passages just before, under the same heading: mentions first, then words that set a system. */
+const passagesBefore: Rung = ({ place, board, bare }) => {
+  const { passage } = place.scene;
+  const same = systemsOf(recent(place, board, 8).filter((one) => holds(one, bare.value)));
+  if (same.length === 1) return same;
+  for (let back = 1; back <= 4; back++) {
+    const scene = board.around.scenes[passage.index - back];
+    if (!scene || scene.passage.path.join() !== passage.path.join() || scene.passage.cell) break;
+    const systems = systemsOf(board.settled[scene.passage.index] ?? []).filter((system) =>
+      suits(system, bare),
+    );
+    const set = systems.length > 0 ? systems : setting(scene);
+    if (set.filter((system) => suits(system, bare)).length > 0) return set;
+  }
+  return [];
+};
+
+/** Mentions of the passages before under the same heading. */
+function recent(place: Place, board: Board, most: number): readonly Mention[] {
+  const { passage } = place.scene;
+  const found: Mention[] = [];
+  for (let back = 1; back <= most; back++) {
+    const scene = board.around.scenes[passage.index - back];
+    if (!scene || scene.passage.path.join() !== passage.path.join()) break;
+    found.push(...(board.settled[scene.passage.index] ?? []));
+  }
+  return found;
+}
+
+const noteWide: Rung = ({ board }) => known(dominant(board));
+
+const known = (system: System | undefined): readonly System[] => (system ? [system] : []);
+const unique = <T>(all: readonly T[]): readonly T[] => [...new Set(all)];
+
+const settingWords = (text: string): readonly System[] =>
+  SETTING.filter(([, pattern]) => pattern.test(text)).map(([system]) => system);
+
+/** Systems a scene sets by its words, else by its devices. */
+function setting(scene: Scene): readonly System[] {
+  const words = settingWords(scene.passage.text);
+  return words.length > 0 ? words : ofDevices(scene.devices);
+}
+
+function firstSet(scenes: readonly (Scene | undefined)[], place: Place): readonly System[] {
+  for (const scene of scenes) {
+    const systems = scene && scene !== place.scene ? setting(scene) : [];
+    if (systems.length > 0) return systems;
+  }
+  return [];
+}
+
+export const RUNGS = {
+  asked,
+  noun: sizedNoun,
+  sentence: sentenceMentions,
+  cells,
+  siblings,
+  'sentence-word': sentenceWords,
+  'sentence-device': sentenceDevices,
+  earlier: earlierMentions,
+  'earlier-device': earlierDevices,
+  label: labels,
+  before: passagesBefore,
+  heading,
+  title,
+  flow,
+  'tube-decimal': tubeDecimal,
+  'gauge-run': gaugeRun,
+  note: noteWide,
+  'general-device': generalDevices,
+} as const satisfies Readonly<Record<string, Rung>>;

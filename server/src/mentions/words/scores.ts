@@ -1,0 +1,31 @@
+/** Sport and voting: "won 3-0". */
+import { wholeWords } from './pattern.ts';
+
+export const SCORE = wholeWords([
+  'won',
+  'wins?',
+  'beat(?:s|en)?',
+  'lost',
+  'lose',
+  'led',
+  'lead',
+  'leading',
+  'scored?',
+  'scores',
+  'league',
+  'match',
+  'games?',
+  'goals?',
+  'half-time',
+  'softball',
+  'football',
+  'soccer',
+  'hockey',
+  'voted?',
+  'votes',
+  'tied',
+  'shutout',
+  'playoffs?',
+  'cup',
+  'tournament',
+]);

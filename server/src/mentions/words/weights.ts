@@ -1,0 +1,91 @@
+/** Words of doses and weights: beside them a "g" is grams. */
+import { wholeWords } from './pattern.ts';
+
+const SUBSTANCES = [
+  'dextrose',
+  'glucose',
+  'sodium',
+  'chloride',
+  'potassium',
+  'magnesium',
+  'sul(?:f|ph)ate',
+  'bicarbonate',
+  'paracetamol',
+  'acetaminophen',
+  'cef[a-z]+',
+  'ceph[a-z]+',
+  'mannitol',
+  'albumin',
+  'protein',
+  'carbs?',
+  'carbohydrates?',
+  'sugar',
+  'fat',
+  'fib(?:er|re)',
+  'salt',
+  'vancomycin',
+  'piperacillin',
+  'tazobactam',
+  'amoxicillin',
+  'meropenem',
+  'tranexamic acid',
+  'tranexamic',
+  'immunoglobulin',
+  'ivig',
+  'calcium',
+  'gluconate',
+  'charcoal',
+  'sucrose',
+  'lactulose',
+  'flucloxacillin',
+  'ampicillin',
+  'ibuprofen',
+  'metronidazole',
+  'cr(?:eam|ème)',
+  'ointment',
+  'gel',
+  'powder',
+  'drug',
+  'antibiotic',
+];
+const WEIGHING = ['weigh(?:s|ed|t|ing)?', 'lost', 'lose', 'gained'];
+const MEASURED = [...SUBSTANCES, ...WEIGHING];
+
+/** Right before a weight: what is weighed. */
+export const DRUG_BEFORE = new RegExp(
+  `\\b(?:${MEASURED.join('|')})\\s?(?:iv\\s|po\\s|\\(|:|,?\\sabout\\s|dose\\s(?:of\\s)?|was\\s|is\\s|of\\s)?$`,
+  'i',
+);
+
+/** Right after a weight: of what, in what, how often. */
+export const MEASURED_OUT = new RegExp(
+  `^\\s?(?:of\\b|/|per\\b|in\\s[0-9]|iv\\sover|over\\s[0-9]|bolus|qd|bd|tds|od\\b|daily|every\\b|(?:${SUBSTANCES.join('|')})\\b|monofilament)`,
+  'i',
+);
+
+/** Words of a sentence that weighs things. */
+export const WEIGHED = wholeWords([
+  ...MEASURED,
+  'wet',
+  'dry',
+  'doses?',
+  'sachets?',
+  'meals?',
+  'diet',
+  'loading',
+  'grams?',
+  'birth ?weight',
+  'sponges?',
+  'swabs?',
+  'pads?',
+  'diapers?',
+  'napp(?:y|ies)',
+]);
+
+/** After a gauge-like G: acceleration, networks. */
+export const NOT_GAUGE =
+  /^[\s-]*(?:force|forces|network|networks|signal|wi-?fi|ethernet|coverage|router|phone|mobile|acceleration|centrifug\w*|spin|rcf)\b|^[\s]?[x×]\s?[0-9]+\s?min/i;
+
+/** Before it: rails, guns, centrifuges. */
+export const NOT_GAUGE_BEFORE =
+  /(?:railway|railroad|track|model train|shotgun|cannon|spun at|centrifuged at)\s?(?:of\s|at\s|to\s|an?\s|the\s)?$/i;

@@ -20,7 +20,9 @@ export function judgeComparison(claim: ComparisonClaim, note: Note, context?: Co
   const verdict = broken >= 0 ? 'contradicted' : (unanimous(verdicts) ?? 'cannot-tell');
   const worst = pairs[Math.max(broken, 0)];
   if (!worst) return cannotTell(says, '');
-  const swap = claim.word && claim.relation !== 'same' ? swapEdit(note, claim.word) : undefined;
+  // Where the two are the same, the opposite word would be as wrong.
+  const opposite = claim.relation !== 'same' && worst.result !== 'same';
+  const swap = claim.word && opposite ? swapEdit(note, claim.word) : undefined;
   return {
     verdict,
     says,
@@ -84,6 +86,8 @@ function holdsWords(
   lenses: readonly [Lens, Lens],
 ): string {
   if (result === 'cannot-tell') return `${label(a)} and ${label(b)} cannot be told apart by size alone.`;
+  if (a.system === b.system && a.value === b.value)
+    return `These are two ways to write one size, ${label(a)}.`;
   const relation: Relation = result === 'thicker' ? 'more' : result === 'thinner' ? 'less' : 'same';
   const shown = (size: Size, lens: Lens) => {
     const interval = LENGTHS.has(size.system) ? undefined : outerDiameter(size, lens);

@@ -50,7 +50,7 @@ export function intervalWords(interval: Interval): string {
 }
 
 export function sourceNames(keys: readonly string[]): string {
-  return [...new Set(keys.flatMap((key) => SOURCES[key]?.cite ?? []))].slice(0, 2).join('; ');
+  return [...new Set(keys.flatMap((key) => SOURCES[key]?.short ?? []))].slice(0, 2).join('; ');
 }
 
 export const sizesOf = (operand: Operand): readonly Size[] => operand.sizes;

@@ -1,11 +1,18 @@
 /** "Compared with a 6-0, a 4-0 is thick", "next to a 16 G, a 20 G looks slim": a plain word against a neighbour. */
 import { measuredWords } from '../text/magnitudes.ts';
-import { groups, sameSizes, sameSystem } from '../text/scene.ts';
+import { type Group, groups, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction } from './model.ts';
 import { comparison } from './than.ts';
 
 const OPENS =
   /^(?:(?:when |if )?compared (?:with|to)|in comparison (?:with|to)|next to|beside|alongside|against|set against|relative to)$/;
+/** "Compared with 6-0, 4-0 …": the comma joins nothing here. */
+const singles = (group: Group): Group[] =>
+  group.mentions.map((mention) => {
+    const at = group.from + 2 * group.mentions.indexOf(mention);
+    return { from: at, to: at, mentions: [mention], sizes: mention.sizes };
+  });
+
 const LOOKS = new Set(['is', 'are', 'looks', 'seems', 'feels', 'appears', 'runs', 'was']);
 const ARTICLES = new Set(['a', 'an', 'the', 'your', 'our']);
 
@@ -13,7 +20,7 @@ export const beside: Construction = {
   id: 'beside',
   read(scene) {
     const { items } = scene;
-    const [neighbour, subject, ...more] = groups(items);
+    const [neighbour, subject, ...more] = groups(items).flatMap(singles);
     if (!neighbour || !subject || more.length > 0 || !sameSystem(neighbour, subject)) return [];
     const opener = items.slice(0, neighbour.from).filter((item) => !ARTICLES.has(item.word));
     const comma = items.slice(neighbour.to + 1, subject.from).map((item) => item.word);

@@ -23,6 +23,8 @@ const PLACES = new Set([
   'neatly',
   'just',
   'somewhere',
+  'tracheal',
+  'endotracheal',
 ]);
 
 export const between: Construction = {

@@ -51,6 +51,11 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   const numbers = numberSides(scene, items, words);
   const sizes = sizeSides(items, words, numbers);
   const inverse = inverseIn(scene, items, from);
+  const colon = items.findIndex((item) => item.word === ':');
+  if (inverse.length > 0 && colon > 0 && from + colon + 1 < to) {
+    const rest = readClause(scene, from + colon + 1, to);
+    return rest.length > 0 ? rest : inverse;
+  }
   if (inverse.length > 0) return inverse;
   const number = numbers[0];
   const size = sizes[0];
@@ -119,7 +124,8 @@ function changing(scene: Scene, items: readonly Item[]): NumberSide[] {
     const after =
       i + 1 + items.slice(i + 1, i + 5).findIndex((near) => UP.has(near.word) || DOWN.has(near.word));
     if (after <= i) continue;
-    if (items.slice(i + 1, after).some((near) => near.axisNoun && near.axisNoun.axis !== 'number')) continue;
+    const named = SIZE_WORD.has(items[i + 1]?.word ?? '') ? i + 2 : i + 1;
+    if (items.slice(named, after).some((near) => near.axisNoun && near.axisNoun.axis !== 'number')) continue;
     if (
       items
         .slice(i + 1, after)
@@ -136,6 +142,8 @@ function changing(scene: Scene, items: readonly Item[]): NumberSide[] {
   }
   return [];
 }
+/** "As the French size goes up": the word belongs to the name of the scale. */
+const SIZE_WORD = new Set(['size', 'sizes', 'scale']);
 const ADDED = new Set([
   'extra',
   'more',
@@ -156,14 +164,26 @@ const SHRINKING = new Set(['falling', 'decreasing', 'shrinking', 'dropping', 'de
 /** "Rising gauge numbers mean …": a participle before the number. */
 function growing(scene: Scene, items: readonly Item[]): NumberSide[] {
   for (let i = 0; i + 1 < items.length; i++) {
-    const sign = GROWING.has(items[i]!.word) ? 1 : SHRINKING.has(items[i]!.word) ? -1 : 0;
-    const next = items[i + 1]!;
+    const sign = GROWING.has(items[i]!.word) ? 1 : SHRINKING.has(items[i]!.word) ? -1 : step(items, i);
+    const k = SKIPPED.has(items[i + 1]!.word) ? i + 2 : i + 1;
+    const next = items[k];
     const system =
-      next.system ?? (next.axisNoun?.axis === 'number' ? systemNear(scene, items, i + 1) : undefined);
+      next?.system ?? (next?.axisNoun?.axis === 'number' ? systemNear(scene, items, k) : undefined);
     if (sign === 0 || !system || system === 'usp') continue;
-    return [{ at: i, to: i + 1, system, sign }];
+    return [{ at: i, to: k, system, sign }];
   }
   return [];
+}
+
+const SKIPPED = new Set(['the', 'a', 'in', 'your']);
+
+/** "each step up in French", "one size down the gauge". */
+function step(items: readonly Item[], i: number): 1 | -1 | 0 {
+  const before = items
+    .slice(Math.max(0, i - 2), i)
+    .some((item) => /^(?:steps?|jumps?|moves?|sizes?)$/.test(item.word));
+  if (!before || items[i + 1]?.word !== 'in') return 0;
+  return items[i]!.word === 'up' ? 1 : items[i]!.word === 'down' ? -1 : 0;
 }
 
 /** "the finest thread carries the largest figure": both ends in the highest degree. */
@@ -208,6 +228,7 @@ function sizeSides(
         !m.idiom &&
         (m.degree === 'comparative' ||
           theForm(items, m) ||
+          plainTwin(items, m, words, numbers) ||
           numbers.some((side) => words.some((w) => w.at === side.at && w.degree === 'superlative'))),
     )
     .map((m) => ({ at: m.at, to: m.to, axis: m.axis, sign: m.sign }));
@@ -218,6 +239,44 @@ function sizeSides(
   if (found.length === 0) found.push(...axisMoves(items, taken));
   return found;
 }
+
+/** "low gauge number, narrow cannula", "small numbers are thin needles": both sides plain, close together, in that order. */
+function plainTwin(
+  items: readonly Item[],
+  m: Measured,
+  words: readonly Measured[],
+  numbers: readonly NumberSide[],
+): boolean {
+  if (m.degree !== 'plain' || m.excess || !items[m.at]!.magnitude?.row) return false;
+  const number = numbers.find((side) => words.some((w) => w.at === side.at && w.degree === 'plain'));
+  if (!number || m.at < number.to || m.at - number.to > 4) return false;
+  const between = items.slice(number.to + 1, m.at);
+  const rest = items.slice(m.to + 1, m.to + 3);
+  return (
+    between.some((item) => TWINS.has(item.word)) &&
+    between.every(
+      (item) => TWINS.has(item.word) || item.word === 'a' || item.word === 'the' || item.deviceNoun,
+    ) &&
+    (m.attributive
+      ? rest.some((item) => item.deviceNoun || item.axisNoun) || m.to > m.at
+      : rest.length === 0 || !rest[0]!.word.match(/^[a-z]/))
+  );
+}
+const TWINS = new Set([
+  ',',
+  '=',
+  '→',
+  ':',
+  '–',
+  '—',
+  'is',
+  'are',
+  'means',
+  'mean',
+  'gives',
+  'give',
+  'equals',
+]);
 
 const theForm = (items: readonly Item[], m: Measured) =>
   items[m.at - 1]?.word === 'the' && m.degree !== 'plain';
@@ -234,6 +293,9 @@ function axisMoves(items: readonly Item[], taken: (at: number) => boolean): Size
         : SHRINKING.has(items[i - 1]?.word ?? '') || SHRINKING.has(items[i - 2]?.word ?? '')
           ? -1
           : 0;
+    const acted = grows === 0 ? actedOn(items, i) : undefined;
+    if (acted && !taken(acted.at))
+      return [{ at: acted.at, to: i, axis: noun.axis, sign: (acted.sign * noun.sign) as 1 | -1 }];
     const cue =
       grows === 0 ? -1 : GROWING.has(items[i - 1]!.word) || SHRINKING.has(items[i - 1]!.word) ? i - 1 : i - 2;
     if (cue >= 0 && !taken(cue))
@@ -250,6 +312,26 @@ function axisMoves(items: readonly Item[], taken: (at: number) => boolean): Size
     return [{ at: i + 1 + offset, to: i + 1 + offset, axis: noun.axis, sign: (up * noun.sign) as 1 | -1 }];
   }
   return [];
+}
+
+const ACTS: ReadonlyMap<string, 1 | -1> = new Map([
+  ...['increases', 'increase', 'raises', 'enlarges', 'widens', 'expands'].map((word) => [word, 1] as const),
+  ...['decreases', 'decrease', 'reduces', 'reduce', 'lowers', 'narrows', 'shrinks'].map(
+    (word) => [word, -1] as const,
+  ),
+]);
+
+/** "decreases the diameter": a verb with the quantity as its object. */
+function actedOn(items: readonly Item[], i: number): { at: number; sign: 1 | -1 } | undefined {
+  for (const at of [i - 1, i - 2, i - 3]) {
+    const sign = ACTS.get(items[at]?.word ?? '');
+    if (
+      sign &&
+      items.slice(at + 1, i).every((item) => /^(?:the|its|outer|inner|outside|inside)$/.test(item.word))
+    )
+      return { at, sign };
+  }
+  return undefined;
 }
 
 /** The two sides must stand close and nothing concrete may come between. */
@@ -280,7 +362,8 @@ function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[
       ? items.findIndex(
           (item, i) =>
             item.word === 'proportional' ||
-            (STRAIGHT.has(item.word) && /^(?:proportional|direction|way)$/.test(items[i + 1]?.word ?? '')),
+            (STRAIGHT.has(item.word) &&
+              /^(?:proportional|direction|way|related|linked|correlated)$/.test(items[i + 1]?.word ?? '')),
         )
       : -1;
   const cue = at >= 0 ? at : straight;

@@ -176,7 +176,8 @@ function longestRun(items: readonly Item[], cue: Cue): Group[] {
   return count(best) >= 3 ? split(best) : [];
 }
 
-const count = (run: readonly Group[]) => run.reduce((n, group) => n + group.mentions.length, 0);
+/** A range counts for both its ends. */
+const count = (run: readonly Group[]) => run.reduce((n, group) => n + group.sizes.length, 0);
 
 /** One group a mention, so that each neighbour pair is judged. */
 const split = (run: readonly Group[]): Group[] =>

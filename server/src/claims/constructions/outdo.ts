@@ -14,7 +14,7 @@ const VERBS: ReadonlyMap<string, { axis: Axis; sign: 1 | -1 }> = new Map(
   ).flatMap(([axis, sign, words]) => words.split(' ').map((word) => [word, { axis, sign }] as const)),
 );
 const FLOWS =
-  /\b(?:flow|flows|fast|faster|speed|litres?|liters?|volume|bag|drip|ml|minutes?|seconds?|fluids?|blood)\b/;
+  /\b(?:flow|flows|infusions?|fast|faster|speed|litres?|liters?|volume|bag|drip|ml|minutes?|seconds?|fluids?|blood)\b/;
 const TIME = /^(?:before|ahead|sooner|earlier)$/;
 const EMPTIES = /^(?:empt|deliver|finish|drain|run|fill|clear|get)/;
 

@@ -229,9 +229,11 @@ export function exchangeIn(items: readonly Item[], all: readonly Group[]): Excha
 const verbNear = (items: readonly Item[], at: number, reach: number) =>
   items.slice(Math.max(0, at - reach), at).some((item) => EXCHANGE.has(item.word));
 
-/** "drop from 23 to 21 G" read as one range mention. */
+/** "drop from 23 to 21 G" read as one range mention, or as a group of two. */
 function ranged(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
   for (const group of all) {
+    const two = twoEnds(items, group);
+    if (two) return two;
     const mention = group.mentions[0]!;
     if (group.mentions.length !== 1 || mention.kind !== 'range' || !/\bto\b/.test(mention.text)) continue;
     if (!verbNear(items, group.from, 8)) continue;
@@ -241,6 +243,15 @@ function ranged(items: readonly Item[], all: readonly Group[]): Exchange | undef
     return { given: half(first), chosen: half(second) };
   }
   return undefined;
+}
+
+/** "going from 14 G to 18 G": two mentions of one group, with "from" before and "to" between. */
+function twoEnds(items: readonly Item[], group: Group): Exchange | undefined {
+  if (group.mentions.length !== 2 || group.sizes.length !== 2 || items[group.from + 1]?.word !== 'to')
+    return undefined;
+  if (items[group.from - 1]?.word !== 'from' || !verbNear(items, group.from, 8)) return undefined;
+  const half = (i: number): Group => ({ ...group, mentions: [group.mentions[i]!], sizes: [group.sizes[i]!] });
+  return { given: half(0), chosen: half(1) };
 }
 
 function fromTo(items: readonly Item[], all: readonly Group[]): Exchange | undefined {

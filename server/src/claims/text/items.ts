@@ -79,7 +79,7 @@ export function readItems(text: string, mentions: readonly Mention[]): Item[] {
     at = mention.span.end;
   }
   words(text, at, text.length, items);
-  return joinDegrees(items);
+  return joinDegrees(joinSystems(items));
 }
 
 function sizeItem(text: string, mention: Mention): Item {
@@ -134,6 +134,17 @@ function timed(items: readonly Item[], i: number): Magnitude | undefined {
   const sign = TIMES.get(items[i]!.word);
   const flows = sign && items.slice(Math.max(0, i - 7), i).some((near) => FLOWS.test(near.word));
   return flows ? { axis: 'flow', sign, degree: 'comparative' } : undefined;
+}
+
+/** "metric number", "EP size": names of a scale in two words. */
+function joinSystems(items: Item[]): Item[] {
+  for (let i = 0; i + 1 < items.length; i++) {
+    const item = items[i]!;
+    if (item.kind !== 'word' || item.system) continue;
+    const system = SYSTEM_NOUNS.get(`${item.word} ${items[i + 1]!.word.replace(/s$/, '')}`);
+    if (system === 'ep-metric') items[i] = { ...item, system };
+  }
+  return items;
 }
 
 const flip = (sign: 1 | -1): 1 | -1 => (sign === 1 ? -1 : 1);

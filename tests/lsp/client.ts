@@ -30,9 +30,16 @@ export interface Start {
   readonly capabilities?: ClientCapabilities;
   readonly settings?: unknown;
   readonly disk?: NoteSource;
+  /** Folder of the workspace. */
+  readonly root?: string;
 }
 
-export async function startClient({ capabilities = PULL, settings, disk }: Start = {}): Promise<Client> {
+export async function startClient({
+  capabilities = PULL,
+  settings,
+  disk,
+  root,
+}: Start = {}): Promise<Client> {
   const [up, down] = [new PassThrough(), new PassThrough()];
   serve(createConnection(new StreamMessageReader(up), new StreamMessageWriter(down)), {
     version: '0.0.0',
@@ -46,7 +53,7 @@ export async function startClient({ capabilities = PULL, settings, disk }: Start
   connection.listen();
   const begun = await connection.sendRequest<InitializeResult>('initialize', {
     processId: null,
-    rootUri: null,
+    rootUri: root ?? null,
     capabilities,
     initializationOptions: { settings },
   });

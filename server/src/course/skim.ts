@@ -22,7 +22,7 @@ const MORE_WORDS = [
   ...['usp', 'ep', 'eur', 'metric', 'decimetric', 'hegar', 'awg', 'swg', 'bwg', 'id', 'ett'],
   ...['o', 'oh', 'ohs', 'aughts', 'oughts', 'noughts', 'thou', 'thousandths'],
   ...['taper', 'tapered', 'tapercut', 'cutting', 'reverse', 'spatula', 'diamond', 'trocar', 'round-bodied'],
-  ...['wrong on purpose'],
+  ...['wrong on purpose', 'sizes table', 'sizes chart'],
 ];
 
 /** "in" is a word of its own; as a unit it follows a number or stands alone in a header. */

@@ -1,0 +1,60 @@
+/** What the protocol has no word for, and what a client is told to draw. */
+import { afterEach, expect, test } from 'vitest';
+import { type Client, startClient } from './client.ts';
+
+let client: Client;
+afterEach(() => {
+  expect(client.errors).toEqual([]);
+  client.close();
+});
+
+test('a sheet comes with its comments and the newline of the note', async () => {
+  client = await startClient();
+  const ask = (wanted: string) =>
+    client.request<{ text: string }>('sizewright/sheet', { form: 'table', wanted, newline: '\r\n' });
+  const { text } = await ask('french 12');
+  expect(text.startsWith('<!-- sizes table: french 12 -->\r\n\r\n| French |')).toBe(true);
+  expect(text.endsWith('<!-- end of sizes -->\r\n')).toBe(true);
+  expect(text.replaceAll('\r\n', '')).not.toContain('\n');
+  expect(await ask('shoes')).toEqual({ problem: expect.stringContaining('shoes') });
+});
+
+test('the chart has every size once, from thin to thick, with its places', async () => {
+  client = await startClient();
+  const uri = client.open('A 14 Fr catheter, a 2-0 silk suture, a 14 Fr catheter.\n');
+  const rows = await client.request<{ label: string; places: unknown[] }[]>('sizewright/chart', { uri });
+  expect(rows.map((row) => [row.label, row.places.length])).toEqual([
+    ['USP 2-0', 1],
+    ['14 Fr', 2],
+  ]);
+});
+
+test('the summary counts sizes and findings', async () => {
+  client = await startClient();
+  const uri = client.open('A 16 G cannula is thinner than a 20 G cannula.\n');
+  expect(await client.request('sizewright/summary', { uri })).toEqual({ sizes: 2, findings: 1 });
+});
+
+test('tools for an assistant answer in plain text with the caution', async () => {
+  client = await startClient();
+  const tool = (name: string, text: string) =>
+    client.request<string | null>('sizewright/tool', { name, text });
+  const wrong = 'Intro.\n\nA 16 G cannula is thinner than a 20 G cannula.\n';
+  expect(await tool('checkSizes', wrong)).toMatch(/^line 3 \[size-comparison\]: .*Teaching aid/s);
+  expect(await tool('checkSizes', 'Wash.')).toMatch(/^No contradiction/);
+  expect(await tool('listSizes', wrong)).toContain('line 3: "16 G" = 16 G');
+  expect(await tool('convertSize', '14 Fr catheter')).toContain('4.67 mm');
+  expect(await tool('convertSize', 'shoes')).toContain('is not one clear size');
+  expect(await tool('listSizes', 'x'.repeat(200_001))).toContain('too long');
+  expect(await tool('removeNotes', 'x')).toBeNull();
+  expect(await tool('toString', 'x')).toBeNull();
+});
+
+test('sizes are coloured where they stand, unclear and contradicted ones apart', async () => {
+  client = await startClient();
+  const uri = client.open('18 G needle.\nPass me a 2 silk suture.\n');
+  const { data } = await client.request<{ data: number[] }>('textDocument/semanticTokens/full', {
+    textDocument: { uri },
+  });
+  expect(data).toEqual([0, 0, 4, 0, 0, 1, 10, 1, 1, 0]);
+});

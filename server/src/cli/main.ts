@@ -1,8 +1,10 @@
 /** Reads the command line and runs a command. Each command's code is loaded only when asked for. */
 import { Argument, Command, CommanderError, Option } from 'commander';
+import { SUBJECT_WORDS } from '../sizes/sheet/request.ts';
 import type { AcceptOptions } from './commands/accept.ts';
 import type { CheckOptions } from './commands/check.ts';
 import type { ListOptions } from './commands/list.ts';
+import { abandonAll } from './files/replace.ts';
 import { CHECK_HELP } from './help.ts';
 import { CHECK_REPORT_NAMES, LIST_REPORT_NAMES } from './report/names.ts';
 import { Stop } from './stop.ts';
@@ -125,6 +127,23 @@ function addSmall(program: Command, run: Run): void {
     .action((subject: string) => run(async () => (await import('./commands/explain.ts')).explain(subject)));
 }
 
+function addEditing(program: Command, run: Run): void {
+  for (const form of ['table', 'chart'] as const)
+    program
+      .command(form)
+      .description(`print a ${form} of sizes as Markdown that a note can keep up to date`)
+      .argument('<SUBJECT>', `${SUBJECT_WORDS.join(', ')}`)
+      .argument('[SIZES...]', 'such as 14 16 18; the usual series without them')
+      .action((subject: string, sizes: string[]) =>
+        run(async () => (await import('./commands/sheet.ts')).sheet(form, [subject, ...sizes])),
+      );
+  program
+    .command('serve')
+    .description('serve an editor by the Language Server Protocol')
+    .option('--stdio', 'over standard input and output; also without this option')
+    .action(() => run(async () => (await import('./commands/serve.ts')).serve()));
+}
+
 function commandLine(run: Run): Command {
   const program = new Command('sizewright');
   program
@@ -139,6 +158,7 @@ function commandLine(run: Run): Command {
   addOthers(program, run);
   addMerge(program, run);
   addSmall(program, run);
+  addEditing(program, run);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;
 }
@@ -157,9 +177,23 @@ function statusOf(error: unknown): number {
   return 2;
 }
 
+/** An interrupted run leaves no half-written file, and ends with the status that shells expect. */
+function mindSignals(): void {
+  for (const [signal, number] of [
+    ['SIGINT', 2],
+    ['SIGTERM', 15],
+    ['SIGHUP', 1],
+  ] as const)
+    process.once(signal, () => {
+      abandonAll();
+      process.exit(128 + number);
+    });
+}
+
 /** Runs the command line `args` (without interpreter and script) and returns the exit status. */
 export async function main(args: readonly string[]): Promise<number> {
   let status = 0;
+  mindSignals();
   const program = commandLine(async (run) => {
     status = await run();
   });

@@ -74,7 +74,20 @@ async function* answers(
   threads: number,
 ): AsyncGenerator<readonly Answer[]> {
   if (threads > 1) yield* pooled(batches(looked), setup, { threads, script: __filename });
-  else for (const { job } of looked) yield [answer(job, setup)];
+  else yield* alone(looked, setup);
+}
+
+/** Lets signals and timers in this often, ms. */
+const BREATH = 50;
+
+async function* alone(looked: readonly Looked[], setup: Setup): AsyncGenerator<readonly Answer[]> {
+  let last = Date.now();
+  for (const { job } of looked) {
+    yield [answer(job, setup)];
+    if (Date.now() - last < BREATH) continue;
+    await new Promise((done) => setImmediate(done));
+    last = Date.now();
+  }
 }
 
 /** Throws `UsageError` when the cache folder cannot be made. */

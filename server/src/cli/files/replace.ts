@@ -14,6 +14,14 @@ function besideOf(path: string): string {
   return join(dirname(path), `.${basename(path).slice(0, 200)}.${process.pid}.new`);
 }
 
+/** Files being written, so that an interrupted run can take them back. */
+const underWay = new Set<() => void>();
+
+/** Removes what is half written. */
+export function abandonAll(): void {
+  for (const abandon of underWay) abandon();
+}
+
 function guarded<T>(path: string, act: () => T): T {
   try {
     return act();
@@ -31,16 +39,21 @@ export function openForReplacing(path: string, mode?: number): Replacing {
   const beside = besideOf(path);
   const descriptor = guarded(path, () => openSync(beside, 'wx', mode ?? 0o666));
   let open = true;
+  const close = (): void => {
+    open = false;
+    underWay.delete(abandon);
+    closeSync(descriptor);
+  };
   const abandon = (): void => {
     if (!open) return;
-    open = false;
-    closeSync(descriptor);
+    close();
     try {
       unlinkSync(beside);
     } catch {
       // Gone already: that is what was wanted.
     }
   };
+  underWay.add(abandon);
   const step = (act: () => void): void => {
     try {
       act();
@@ -58,8 +71,7 @@ export function openForReplacing(path: string, mode?: number): Replacing {
         fsyncSync(descriptor);
         renameSync(beside, path);
       });
-      open = false;
-      closeSync(descriptor);
+      close();
     },
     abandon,
   };

@@ -22,8 +22,13 @@ export class Outputs {
       throw new UsageError(
         `only one report fits on standard output, not ${plain.join(' and ')}; write NAME=FILE`,
       );
-    for (const one of wanted) this.#outputs.push(open(one, kinds));
-    for (const output of this.#outputs) write(output, output.report.begin?.() ?? '');
+    try {
+      for (const one of wanted) this.#outputs.push(open(one, kinds));
+      for (const output of this.#outputs) write(output, output.report.begin?.() ?? '');
+    } catch (error) {
+      this.abandon();
+      throw error;
+    }
   }
 
   note(result: NoteResult): void {

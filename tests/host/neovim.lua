@@ -1,7 +1,7 @@
 -- Opens a note in Neovim with the server attached, waits for diagnostics, asks for a hover, writes what came.
 local note, out, server = vim.env.NOTE, vim.env.OUT, vim.env.SERVER
 vim.cmd('edit ' .. vim.fn.fnameescape(note))
-local client = vim.lsp.start_client({ name = 'sizewright', cmd = { 'node', server, '--stdio' }, root_dir = vim.fn.fnamemodify(note, ':h') })
+local client = vim.lsp.start_client({ name = 'sizewright', cmd = { 'node', server, 'serve', '--stdio' }, root_dir = vim.fn.fnamemodify(note, ':h') })
 vim.lsp.buf_attach_client(0, client)
 
 local function diagnostics() return vim.diagnostic.get(0) end

@@ -29,7 +29,7 @@ function driveNeovim(note: string): Seen {
         ...process.env,
         NOTE: join(folder, 'note.md'),
         OUT: out,
-        SERVER: join(ROOT, 'dist/server-node.cjs'),
+        SERVER: join(ROOT, 'dist/cli.cjs'),
       },
       stdio: 'pipe',
       timeout: 60_000,

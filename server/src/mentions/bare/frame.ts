@@ -49,6 +49,10 @@ function elsewhere(place: Place, bare: Bare): boolean {
     BLADED.test(place.text) ||
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||
+    (/^[.)]\s/.test(after) &&
+      /(?:^|\n)[*_\s]*$/.test(
+        place.scene.passage.text.slice(Math.max(0, place.span.start - 6), place.span.start),
+      )) ||
     (after.startsWith(')') && !place.before.slice(-40).includes('('))
   );
 }
@@ -65,6 +69,8 @@ const compared = (place: Place): boolean =>
 /** The phrase ends after the number, or goes on in a way a counted noun could not. */
 export function isClosed(place: Place, bare: Bare): boolean {
   if (CLOSED.test(place.after)) return true;
+  if (/(?:^|[\s"“‘'(])an?\s["“‘']?$/i.test(place.before) && /^\s[a-z]+(?:s|ed)\b/.test(place.after))
+    return true;
   const rest = place.scene.passage.text.slice(place.span.end, place.sentence.end);
   return (
     bare.runLength > 1 &&

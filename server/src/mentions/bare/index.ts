@@ -72,7 +72,15 @@ function questionAbout(place: Place, bare: Bare): Verdict | undefined {
 }
 
 /** Rungs too far away to answer "fetch a 16". */
-const FAR: ReadonlySet<RungName> = new Set(['before', 'title', 'note', 'general-device', 'label', 'flow']);
+const FAR: ReadonlySet<RungName> = new Set([
+  'before',
+  'title',
+  'note',
+  'general-device',
+  'label',
+  'flow',
+  'tube-decimal',
+]);
 /** Rungs that settle a number whatever word follows. */
 const OPEN: ReadonlySet<RungName> = new Set(['noun', 'asked', 'tube-decimal']);
 

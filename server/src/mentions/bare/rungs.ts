@@ -59,7 +59,28 @@ const earlierMentions: Rung = ({ place, known, bare, settledBare }) => {
   return same.length === 1 ? same : systemsOf(before.slice(-3));
 };
 
-const sentenceDevices: Rung = ({ place }) => ofDevices(place.devices);
+const sentenceDevices: Rung = ({ place, frame, known }) =>
+  frame === 'handed' && mentionsIn(known, place.sentence).length > 0 ? [] : ofDevices(place.devices);
+
+/** "3-0 nylon says 2", with the metric number spoken of: the number is the metric one. */
+const metricFigure: Rung = ({ place, known }) => {
+  if (!/\b(?:says|reads|is|shows|prints|becomes)\s$/i.test(place.before)) return [];
+  const near = place.scene.passage.text.slice(Math.max(0, place.sentence.start - 120), place.sentence.end);
+  const previous = place.around.scenes[place.scene.passage.index - 1]?.passage.text.slice(-160) ?? '';
+  const thread = mentionsIn(known, place.sentence).some((one) => one.sizes[0]?.system === 'usp');
+  return thread && /\bmetric (?:figure|number|size)s?\b/i.test(`${previous} ${near}`) ? ['ep-metric'] : [];
+};
+
+/** "4 metric (1)", "2-0 (3)": the other number of the same thread. */
+const bracket: Rung = ({ place, known }) => {
+  if (!place.before.endsWith('(') || !place.after.startsWith(')')) return [];
+  const before = mentionsIn(known, { start: Math.max(0, place.span.start - 24), end: place.span.start }).at(
+    -1,
+  );
+  const system = before?.span.end === place.span.start - 2 ? before.sizes[0]?.system : undefined;
+  if (system === 'ep-metric') return ['usp'];
+  return system === 'usp' ? ['ep-metric'] : [];
+};
 
 const earlierDevices: Rung = ({ place }) => ofDevices(earlier(place, place.scene.devices)).slice(0, 1);
 
@@ -76,7 +97,8 @@ const ofDevices = (hits: readonly Hit<Device>[]): readonly System[] =>
 /** A decimal in a note of tracheal tubes. */
 const tubeDecimal: Rung = ({ place, bare }) =>
   bare.decimals > 0 &&
-  (factsOf(place.around).tracheal || /\btubes?\b/i.test(place.scene.passage.text.slice(0, 2000)))
+  (factsOf(place.around).tracheal ||
+    (!bare.spoken && /\btubes?\b/i.test(place.scene.passage.text.slice(0, 2000))))
     ? ['tube-id']
     : [];
 
@@ -84,7 +106,9 @@ const tubeDecimal: Rung = ({ place, bare }) =>
 const asked: Rung = ({ place, frame, bare }) => {
   if (frame !== 'option') return [];
   const { text } = place.scene.passage;
-  const question = text.slice(Math.max(0, bare.span.start - 160), bare.span.start).split(/[aA][).:]\s/)[0]!;
+  const before = text.slice(Math.max(0, bare.span.start - 160), bare.span.start);
+  const first = Math.max(...['a. ', 'a) ', 'A. ', 'A) ', 'a: '].map((mark) => before.lastIndexOf(mark)));
+  const question = before.slice(0, first < 0 ? before.length : first).slice(-100);
   return ASKED.filter(([, pattern]) => pattern.test(question))
     .map(([system]) => system)
     .slice(0, 1);
@@ -206,6 +230,8 @@ function firstSet(scenes: readonly (Scene | undefined)[], place: Place): readonl
 }
 
 export const RUNGS = {
+  bracket,
+  'metric-figure': metricFigure,
   asked,
   noun: sizedNoun,
   sentence: sentenceMentions,

@@ -14,6 +14,8 @@ export interface Settled {
 
 /** Rungs from near to far, and the frames in which each may be climbed. */
 const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
+  ['bracket', 'any'],
+  ['metric-figure', 'any'],
   ['asked', ['option']],
   ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
   ['sentence', 'any'],
@@ -62,7 +64,8 @@ function allowed(system: System, rung: RungName, { bare, frame, place }: Questio
   if (bare.spoken && bare.value < 12 && system !== 'usp' && bare.decimals === 0) return false;
   if (system !== 'usp') return true;
   if (bare.spoken) return false;
-  if (rung === 'sentence') return frame !== 'loose';
+  if (rung === 'bracket') return true;
+  if (rung === 'sentence') return frame !== 'loose' || (bare.value === 0 && !bare.spoken);
   return (
     frame === 'alone' ||
     frame === 'option' ||

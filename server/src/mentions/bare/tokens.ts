@@ -5,8 +5,13 @@ import type { Mention } from '../model.ts';
 import type { Candidate } from '../scan.ts';
 import { readNumber, WORD_NUMBER } from '../words/numbers.ts';
 
+const START = '(?<![0-9A-Za-zÀ-ÿ.,:/⁄$€£#%°_+-])';
+const END = '(?![0-9A-Za-zÀ-ÿ%°_]|[.,:/][0-9]|-(?![0-9]{1,2}[.][05](?![0-9]))[0-9A-Za-z])';
+const SPOKEN = `${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?`;
+
+/** Digits, words, the far end of "7.0-8.0"; a plural s may follow. */
 const TOKEN = new RegExp(
-  `(?<![0-9A-Za-zÀ-ÿ.,:/⁄$€£#%°_+-])(?:[0-9]{1,2}(?:[.][0-9])?|(?<=[0-9][.][05]-)[0-9]{1,2}[.][05]|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?)(?:s(?![0-9A-Za-zÀ-ÿ]))?(?![0-9A-Za-zÀ-ÿ%°_]|[.,:/][0-9]|-(?![0-9]{1,2}[.][05](?![0-9]))[0-9A-Za-z])`,
+  `(?:${START}(?:[0-9]{1,2}(?:[.][0-9])?|${SPOKEN})|(?<=[0-9][.][05]-)[0-9]{1,2}[.][05])(?:s(?![0-9A-Za-zÀ-ÿ]))?${END}`,
   'gi',
 );
 

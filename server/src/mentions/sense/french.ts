@@ -8,6 +8,8 @@ import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 const isFrench = (hits: Place['devices']): boolean => hits.some((hit) => systemOf(hit.means) === 'french');
 const CUE =
   /\b(?:arter(?:y|ies|ial)|arteriotomy|puncture|percutaneous|ureteroscopes?|cystoscopes?|nephroscopes?|scopes?|channels?|introducer|bougies?|lumens?)\b/i;
+/** Any catheter or tube word, however general. */
+const CUED = /\b(?:cath\w*|tubes?|sheaths?|drains?|lumens?)\b/i;
 const inContext = (place: Place): boolean =>
   wider(place).some(
     (scene) => isFrench(scene.devices) || /\b(?:French|Fr|[Cc]harri[eè]re)\b/.test(scene.passage.text),
@@ -45,6 +47,10 @@ function letterF(place: Place, match: string, value: number): Verdict {
   );
   if (follows && !/^\s?[,;]/.test(place.after)) return size('french', 'catheter-follows', match);
   if (person(place, value)) return NOTHING;
+  if (!Number.isInteger(value) && value <= 34) return size('french', 'decimal', match);
+  if (/[0-9][\s]?[-–][\s]?[0-9]/.test(match) && value <= 34 && CUED.test(place.text))
+    return size('french', 'range', match);
+  if (/mm\s?\($/.test(place.before)) return size('french', 'length-beside', match);
   const near =
     isFrench(place.devices) || CUE.test(place.text) || /[0-9][\s-]?F\b/.test(place.before + place.after);
   if (near && !aside(place)) return size('french', 'catheter-beside', match);
@@ -64,7 +70,6 @@ const aside = (place: Place): boolean =>
 function unclear(place: Place, match: string, value: number, near: boolean): Verdict {
   const notes = factsOf(place.around);
   if (value > 34 || !(near || inContext(place) || notes.french)) return NOTHING;
-  if (!Number.isInteger(value)) return size('french', 'decimal', match);
   if (PATIENT_WORDS.test(place.text) && !near && !inContext(place)) return NOTHING;
   if (notes.letterFrench && !aside(place)) return size('french', 'own-style', match);
   return ask(

@@ -100,8 +100,12 @@ const namesLength = (scene: Scene): boolean => {
   return DIAMETER.test(text) || (kind === 'cell' && /\blength\b|\bmm\b|\bin\b|inch|needle/i.test(text));
 };
 
+/** An opening quotation mark stands before, so this mark closes it. Marks after digits are inches. */
+const closesQuote = (before: string): boolean => (before.match(/(?<![0-9½¼¾⅛⅜⅝⅞])"/g)?.length ?? 0) % 2 === 1;
+
 /** "in" is the preposition far more often than the unit. */
 function inchUnit(place: Place, match: string): boolean {
+  if (match.endsWith('"') && closesQuote(place.before)) return false;
   if (!/[\s]in\.?$/.test(match)) return true;
   if (/[½¼¾⅛⅜⅝⅞⅓⅔]/.test(match) && !/^\s(?:the|an?|each|every)\b/i.test(place.after)) return true;
   if (
@@ -126,7 +130,8 @@ export function companyOf(scene: Scene, at: number, sized: ReadonlySet<number>, 
 /** A tube's "7.5 mm": its inner diameter when tracheal tubes are what is spoken of. */
 export function tubeLength(place: Place, values: readonly number[], decimals: number): boolean {
   if (!values.every((value) => value >= 2 && (value * 2) % 1 === 0)) return false;
-  if (/^\s?(?:outer|outside|od\b|across|wide|thick)/i.test(place.after)) return false;
+  if (/^\s?(?:(?:from )?(?:the )?outer|outside|od\b|across|wide|thick)/i.test(place.after)) return false;
+  if (place.scene.passage.cell && !cellOfTubes(place)) return false;
   const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];
   const largest =
     nearest?.means === 'tracheal-tube' && /intubated with (?:an? )?$/i.test(place.before) ? 30 : 10.5;
@@ -137,6 +142,12 @@ export function tubeLength(place: Place, values: readonly number[], decimals: nu
   if (nearest || /\bmm tubes?\b/.test(place.text)) return tubesNamed(place);
   return decimals > 0 && tubesNamed(place);
 }
+
+/** Header or row label names tracheal tubes. */
+const cellOfTubes = (place: Place): boolean =>
+  [place.scene, ...wider(place).slice(0, 2)].some((scene) =>
+    scene.devices.some((hit) => hit.means === 'tracheal-tube'),
+  );
 
 /** Tracheal tubes in this passage, the three before it, or what stands over it. */
 function tubesNamed(place: Place): boolean {

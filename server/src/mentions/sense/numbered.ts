@@ -83,8 +83,13 @@ export function tubeQuestion(place: Place, match: string, values: readonly numbe
   );
 }
 
+/** The note itself says that nobody could tell. */
+const UNSURE =
+  /\b(?:nobody (?:wrote|said|knew|knows)|had to (?:ring|call|phone|ask)|rang to ask|could(?:n't| not) (?:say|tell)|is all (?:the|it|he|she|they)|and nothing else|which (?:it|one) (?:meant|was))\b/i;
+
 /** One kind of tube named in the sentence, the one before, or the heading. */
 function settledTube(place: Place): 'tube-id' | 'french' | undefined {
+  if (UNSURE.test(place.text)) return undefined;
   const hits = [
     ...place.devices,
     ...earlier(place, place.scene.devices),

@@ -1,7 +1,6 @@
 /** Is "3-0" a thread, a score, a tracheostomy tube? Is "4.0" silk or a number? */
 
 import { wordValue } from '../words/numbers.ts';
-import { wholeWords } from '../words/pattern.ts';
 import { SCORE } from '../words/scores.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
@@ -9,17 +8,6 @@ import { NOTHING, size, type Verdict } from './verdict.ts';
 
 const WORD =
   /\b(?:USP|sutur\w*|stitch\w*|thread\w*|strand\w*|lig\w+|knots?|sew\w*|aught|ought|nought|oh silk|absorbable|monofilament\w*|braided|multifilament|needle holder|skin clos\w+|fascia\w*|closure|zeros?|noughts?|hand tie\w*|purse-?string)\b/i;
-
-/** Words of thickness beside "3-0": nothing but thread is written so and said to be fine or coarse. */
-const THICKNESS = wholeWords([
-  'thick(?:er|est|ness)',
-  'thinn(?:er|est)',
-  'fine(?:r|st)',
-  'coarse(?:r|st)',
-  'thick to thin',
-  'thin to thick',
-]);
-const DASHED = /^[0-9]+[-–/]0$/;
 
 /** Does a scene speak of thread? */
 const ofThread = (scene: Place['scene']): boolean =>
@@ -41,8 +29,8 @@ export function threadSense(place: Place, match: string, values: readonly number
   if (/[0-9]\s$/.test(place.before) && /^0/.test(match)) return NOTHING;
   if (threadHere(place)) return size('usp', 'thread-beside', match, values);
   if (threadAround(place) || threadBefore(place)) return size('usp', 'thread-in-context', match, values);
-  if (DASHED.test(match) && THICKNESS.test(place.text)) return size('usp', 'thickness-beside', match, values);
-  return DASHED.test(match) && factsOf(place.around).thread
+  if (sewn(place, match)) return size('usp', 'sewing-words', match, values);
+  return /^[0-9]+[-–/]0$/.test(match) && factsOf(place.around).thread
     ? size('usp', 'thread-in-note', match, values)
     : NOTHING;
 }
@@ -73,15 +61,25 @@ function trachTube(place: Place, match: string): Verdict | undefined {
   return size('tube-id', 'tracheal-tube-beside', match, [number]);
 }
 
-/** Tracheal tubes were named here or in the three passages before, and no thread was. */
+/** Tracheal tubes are spoken of: the nearest passage that names tubes or thread names tubes. */
 function tubeTalk(place: Place): boolean {
   const { index } = place.scene.passage;
-  const scenes = [place.scene, ...[1, 2, 3].flatMap((back) => place.around.scenes[index - back] ?? [])];
-  return (
-    scenes.some((scene) => scene.devices.some((hit) => hit.means === 'tracheal-tube')) &&
-    !scenes.some(ofThread)
-  );
+  for (let back = 0; back <= 4; back++) {
+    const scene = place.around.scenes[index - back];
+    if (!scene) return false;
+    if (scene.devices.some((hit) => hit.means === 'tracheal-tube')) return scene.materials.length === 0;
+    if (ofThread(scene)) return false;
+  }
+  return false;
 }
+
+/** "using 2-0 …" in a sentence that closes or anchors something. */
+const sewn = (place: Place, match: string): boolean =>
+  /^(?:[2-9]|1[01])-0$/.test(match) &&
+  /\b(?:using|with|of|interrupted|running|continuous)\s$/i.test(place.before) &&
+  /\b(?:secured|repair\w*|tacked|closed|closure|anastomos\w+|ligated|mesh|fascia|skin|oversewn|approximated|anchored)\b/i.test(
+    place.text,
+  );
 
 /** "4.0 silk": a slip only right beside a thread. */
 export function slipSense(place: Place, match: string, values: readonly number[]): Verdict {
@@ -96,10 +94,7 @@ export function slipSense(place: Place, match: string, values: readonly number[]
 /** Metric numbers need thread near by, since the word has many uses. */
 export function metricSense(place: Place, match: string): Verdict {
   if (/^\s?(?:tons?|tonnes?|units?|system|ruler|mm)\b/i.test(place.after)) return NOTHING;
-  return threadHere(place) ||
-    threadAround(place) ||
-    THICKNESS.test(place.text) ||
-    earlier(place, place.scene.materials).length > 0
+  return threadHere(place) || threadAround(place) || earlier(place, place.scene.materials).length > 0
     ? size('ep-metric', 'thread-in-context', match)
     : NOTHING;
 }

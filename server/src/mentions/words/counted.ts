@@ -205,6 +205,7 @@ const LABELS = [
   'ratio',
   'rate',
   'at',
+  'on',
   'in',
   'since',
   'by',

@@ -9,11 +9,11 @@ export const DETERMINED =
 
 /** Before the number: a word that hands a size over. */
 export const HANDED =
-  /(?:^|[\s("“‘'*_])(?:from|to|than|or|and|with|between|versus|vs\.?|use|using|take|try|choose|pick|want|prefer|over|into|down to|up to|not|then|say|nor|via|through|as|reach for|drop to|go to|a|the|for|bigger|smaller|of|gives|comes to|makes|is|are)\s["“‘'*_]?$/i;
+  /(?:^|[\s("“‘'*_])(?:from|to|than|or|and|with|between|versus|vs\.?|use|using|take|try|choose|pick|want|prefer|over|into|down to|up to|not|then|say|nor|via|through|as|reach for|drop to|go to|a|the|for|bigger|smaller|of|gives|comes to|makes|is|are|marked|labelled|labeled)\s["“‘'*_]?$/i;
 
 /** After the number: the end of the phrase, or a word that cannot be what is counted. */
 export const CLOSED = new RegExp(
-  `^(?:\\s?(?:[.,;:)?!—–→>|*_]|["”’'](?![A-Za-z])|=|$)|\\s(?:is|was|are|isn't|were|will|won't|would|can|cannot|can't|could|should|has|have|gives?|gave|flows?|runs?|ran|goes|go|lets?|makes?|may|might|does|doesn't|did|and|or|to|than|for|on|in|with|from|over|instead|rather|first|then|at|if|when|because|since|which|that|by|as|not|versus|vs|into|through|down|up|but|so|while|only|gauge|takes?|delivers?|passes|fits?|stays?|looks?|leaves?|works?|needs?|beats?|comes?|carries|kinks?|feels?|measures?|means|holds?|hurts?|moves?|drains?|wins|already|still|too|again|next|below|above|thick\\w*|thin\\w*|fat\\w*|fine\\w*|narrow\\w*|wid\\w*|big\\w*|small\\w*|slim\\w*|stout\\w*|range|bracket|now|please|here|there|of the same|will|did|drips?|drip|pours?|empties|lives?|helps?|drops|slips|slides|buys?|costs|gains|gets|leaks|stands|turns|went|used|hurt|more|less|faster|slower|any|every|you|we|they|i)\\b|\\s${COLOUR}\\b)`,
+  `^(?:\\s?(?:[.,;:)?!—–→>|*_]|["”’'](?![A-Za-z])|=|$)|\\s(?:is|was|are|isn't|were|will|won't|would|can|cannot|can't|could|should|has|have|gives?|gave|flows?|runs?|ran|goes|go|lets?|makes?|may|might|does|doesn't|did|and|or|to|than|for|on|in|with|from|over|instead|rather|first|then|at|if|when|because|since|which|that|by|as|not|versus|vs|into|through|down|up|but|so|while|only|gauge|takes?|delivers?|passes|fits?|stays?|looks?|leaves?|works?|needs?|beats?|comes?|carries|kinks?|feels?|measures?|means|holds?|hurts?|moves?|drains?|wins|already|still|too|again|next|below|above|thick\\w*|thin\\w*|fat\\w*|fine\\w*|narrow\\w*|wid\\w*|big\\w*|small\\w*|slim\\w*|stout\\w*|range|bracket|now|please|here|there|of the same|will|did|drips?|drip|pours?|empties|lives?|helps?|drops|slips|slides|buys?|costs|gains|gets|leaks|stands|turns|went|used|hurt|more|less|faster|slower|any|every|you|we|they|i|along)\\b|\\s${COLOUR}\\b)`,
   'i',
 );
 

@@ -27,6 +27,7 @@ const FILES = [
   'dist/server-worker.js',
   'client/media',
   'client/l10n',
+  'client/schema',
   'grammars/sizewright.tmLanguage.json',
   'server/src/course/sizewright.course.schema.json',
 ];

@@ -13,3 +13,4 @@ export { inForce, mergeSettings } from './settings/merge.ts';
 export { DEFAULT_SETTINGS, type Level, type Settings, type SettingsFile } from './settings/model.ts';
 export { type Problem, type ReadSettings, readSettings } from './settings/read.ts';
 export { settingsDocs, settingsSchema } from './settings/schema.ts';
+export { maySpeakOfSizes } from './skim.ts';

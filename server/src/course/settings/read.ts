@@ -18,15 +18,16 @@ export interface ReadSettings {
 
 const spanOf = ({ offset, length }: Node): Span => ({ start: offset, end: offset + length });
 
+const EMPTY: Problem = { span: { start: 0, end: 0 }, message: 'the file is empty; write at least {}' };
+
 /** Never throws. */
 export function readSettings(text: string): ReadSettings {
+  if (text.trim() === '') return { problems: [EMPTY] };
   const errors: ParseError[] = [];
   const body = text.replace(/^\ufeff/, ' ');
   const root = parseTree(body, errors, { disallowComments: true });
   const problems = errors.map(syntaxProblem);
   if (problems.length === 0 && root) checkGroup(root, KEYS, 'the settings', problems);
-  if (!root && problems.length === 0)
-    problems.push({ span: { start: 0, end: 0 }, message: 'the file is empty; write at least {}' });
   return problems.length > 0 || !root ? { problems } : { file: getNodeValue(root) as SettingsFile, problems };
 }
 

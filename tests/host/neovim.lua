@@ -16,7 +16,7 @@ end
 
 local seen = { diagnostics = {}, hover = hover }
 for _, each in ipairs(diagnostics()) do
-  table.insert(seen.diagnostics, { message = each.message, lnum = each.lnum, col = each.col, source = each.source, code = each.code })
+  table.insert(seen.diagnostics, each.message)
 end
 local file = io.open(out, 'w')
 file:write(vim.json.encode(seen))

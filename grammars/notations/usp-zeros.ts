@@ -61,7 +61,9 @@ export const uspNamed: Notation = {
   system: 'usp',
   pattern: `${BEFORE}USP[\\s](?:sizes?[\\s])?(?:${series('[0-9]{1,2}', 4)})${AFTER_NUMBER}`,
   anyCase: false,
-  read: (text) => readSeries(text, '[0-9]{1,2}', (value) => value <= 10, 'before'),
+  // "USP 4-0" is a count of zeros, not a range from 4 to 0.
+  read: (text) =>
+    /[-–/]0$/.test(text) ? [] : readSeries(text, '[0-9]{1,2}', (value) => value <= 10, 'before'),
   examples: ['USP 5', 'USP size 1', 'USP 1 or 2'],
   counterExamples: ['USP 861', 'USP 3-0'],
 };

@@ -39,6 +39,14 @@ function courseDevice(place: Place, system: System): Device | undefined {
 /** Generic material id of a thread size. */
 export function materialOf(place: Place, system: System): string | undefined {
   if (system !== 'usp' && system !== 'ep-metric' && system !== 'millimetre') return undefined;
-  const hits = ordered(place, place.materials, (scene) => scene.materials);
-  return hits[0]?.means;
+  const hit = ordered(place, place.materials, (scene) => scene.materials)[0];
+  return hit && !leftBehind(place, hit) ? hit.means : undefined;
+}
+
+/** "3-0 gut is metric 3, a 3-0 synthetic thread is metric 2": a class of threads takes the place of the material before. */
+function leftBehind(place: Place, hit: Hit<string>): boolean {
+  if (!place.materials.includes(hit) || hit.end > place.span.start) return false;
+  return /\bsynthetics?\b/i.test(
+    place.scene.passage.text.slice(hit.end, place.span.end + ' synthetic'.length),
+  );
 }

@@ -1,6 +1,7 @@
 /** Runs the notations over one passage: candidate sizes, not yet understood. */
 import { type Item, NOTATIONS, type Notation } from '../../../grammars/notations/index.ts';
 import type { Span } from '../notes/model.ts';
+import { CUES } from './cues.ts';
 
 export interface Candidate {
   readonly notation: Notation;
@@ -14,13 +15,15 @@ export interface Candidate {
 const COMPILED = NOTATIONS.map((notation) => ({
   notation,
   regex: new RegExp(notation.pattern, notation.anyCase ? 'gi' : 'g'),
+  cue: CUES[notation.id] ?? /(?:)/,
 }));
 
 /** Candidates in text order; where two notations overlap, the one declared first stays. */
 export function scan(text: string): readonly Candidate[] {
   const taken = new Taken(text.length);
   const found: Candidate[] = [];
-  for (const { notation, regex } of COMPILED) {
+  for (const { notation, regex, cue } of COMPILED) {
+    if (!cue.test(text)) continue;
     for (const match of text.matchAll(regex)) {
       for (const candidate of candidates(notation, match[0], match.index)) {
         if (taken.claim(candidate.span)) found.push(candidate);

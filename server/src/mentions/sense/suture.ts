@@ -1,6 +1,7 @@
 /** Is "3-0" a thread, a score, a tracheostomy tube? Is "4.0" silk or a number? */
 
 import { wordValue } from '../words/numbers.ts';
+import { wholeWords } from '../words/pattern.ts';
 import { SCORE } from '../words/scores.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
@@ -8,6 +9,17 @@ import { NOTHING, size, type Verdict } from './verdict.ts';
 
 const WORD =
   /\b(?:USP|sutur\w*|stitch\w*|thread\w*|strand\w*|lig\w+|knots?|sew\w*|aught|ought|nought|oh silk|absorbable|monofilament\w*|braided|multifilament|needle holder|skin clos\w+|fascia\w*|closure|zeros?|noughts?|hand tie\w*|purse-?string)\b/i;
+
+/** Words of thickness beside "3-0": nothing but thread is written so and said to be fine or coarse. */
+const THICKNESS = wholeWords([
+  'thick(?:er|est|ness)',
+  'thinn(?:er|est)',
+  'fine(?:r|st)',
+  'coarse(?:r|st)',
+  'thick to thin',
+  'thin to thick',
+]);
+const DASHED = /^[0-9]+[-–/]0$/;
 
 /** Does a scene speak of thread? */
 const ofThread = (scene: Place['scene']): boolean =>
@@ -30,7 +42,8 @@ export function threadSense(place: Place, match: string, values: readonly number
   if (threadHere(place)) return size('usp', 'thread-beside', match, values);
   if (threadAround(place) || threadBefore(place)) return size('usp', 'thread-in-context', match, values);
   if (sewn(place, match)) return size('usp', 'sewing-words', match, values);
-  return /^[0-9]+[-–/]0$/.test(match) && factsOf(place.around).thread
+  if (DASHED.test(match) && THICKNESS.test(place.text)) return size('usp', 'thickness-beside', match, values);
+  return DASHED.test(match) && factsOf(place.around).thread
     ? size('usp', 'thread-in-note', match, values)
     : NOTHING;
 }
@@ -94,7 +107,10 @@ export function slipSense(place: Place, match: string, values: readonly number[]
 /** Metric numbers need thread near by, since the word has many uses. */
 export function metricSense(place: Place, match: string): Verdict {
   if (/^\s?(?:tons?|tonnes?|units?|system|ruler|mm)\b/i.test(place.after)) return NOTHING;
-  return threadHere(place) || threadAround(place) || earlier(place, place.scene.materials).length > 0
+  return threadHere(place) ||
+    threadAround(place) ||
+    THICKNESS.test(place.text) ||
+    earlier(place, place.scene.materials).length > 0
     ? size('ep-metric', 'thread-in-context', match)
     : NOTHING;
 }

@@ -1,0 +1,33 @@
+/**
+ * What a text must hold before a notation is worth trying: a short pattern for each, so that most passages try
+ * few of the long ones. A cue may say yes too often, never no wrongly; a notation without a cue is always tried.
+ */
+export const CUES: Readonly<Record<string, RegExp>> = {
+  'tube-inner': /i\.?d/i,
+  hegar: /hegar/i,
+  'wire-gauge': /wg|b&s/i,
+  'gauge-after': /[0-9]\s?-?\s?(?:g|calibre|jauge)/i,
+  'gauge-spoken': /gau?ge/i,
+  'gauge-before': /g\s?[0-9]|gau?ge|calibre|jauge/i,
+  'french-after': /[0-9]\s?-?\s?(?:f|ch|g\sfr)/i,
+  'french-spoken': /french|charri/i,
+  'french-before': /(?:fr|ch|fg)\.?\s?[0-9]|french|charri/i,
+  inches: /[0-9½¼¾⅛⅜⅝⅞⅓⅔][\s]?-?(?:in|pul|pou|zoll|[″"”])/i,
+  'inches-spoken': /inch/i,
+  'metric-before': /metric|ep\s?[0-9]|m\.?\s[0-9]/i,
+  'metric-after': /metric/i,
+  millimetres: /[0-9][\s]?-?m/i,
+  centimetres: /[0-9][\s]?-?[cz]/i,
+  micrometres: /[0-9][\s]?-?[mµμu]/i,
+  'millimetres-spoken': /millimet/i,
+  numbered: /[#º°]|no|nr|numb|size|größe|talla|tamaño|taille/i,
+  'numbered-spoken': /number|size|no\./i,
+  'usp-dashed': /[0-9][-‐‑‒–−/⁄][0o]/i,
+  'usp-zeros': /00/,
+  'usp-spoken': /[\s-](?:oh|aught|ought|nought|zero|o(?![a-z]))/i,
+  'usp-named': /USP/,
+  'usp-decimal-slip': /[0-9]\.0/,
+  'wire-inches': /[.,]0[0-9]/,
+  'wire-digits': /0[1-3][0-9]/,
+  'wire-spoken': /thou|(?:oh|zero|o)[\s-]/i,
+};

@@ -311,8 +311,8 @@ function forRead(items: readonly Item[]): number | undefined {
   return read < 0 ? undefined : read;
 }
 
-const TRUE_KEY = /^[([*]?\s*(?:answer\s*[:=]?\s*)?(?:true|t|correct)\s*[.)\]*]*$/;
-const FALSE_KEY = /^[([*]?\s*(?:answer\s*[:=]?\s*)?(?:false|f|incorrect)\s*[.)\]*]*$/;
+const TRUE_KEY = /^[([*]?\s*(?:(?:answer|ans|key|a)\s*[:=.]?\s*)?(?:true|t|correct)\s*[.)\]*]*$/;
+const FALSE_KEY = /^[([*]?\s*(?:(?:answer|ans|key|a)\s*[:=.]?\s*)?(?:false|f|incorrect)\s*[.)\]*]*$/;
 
 /** The key of a true/false item: "(False.)" after it, or "T"/"F" in front, when the place says true or false. */
 function keyOf(scene: Scene): Keyed | undefined {
@@ -327,6 +327,7 @@ function keyOf(scene: Scene): Keyed | undefined {
 /** Where the key of a true/false statement stands, for a finding to point at. */
 export function keySpan(scene: Scene): Span | undefined {
   if (keyOf(scene) === undefined) return undefined;
+  if (scene.keyAt) return scene.keyAt;
   const next = scene.after[0];
   const apart = scene.key === undefined && !trailingKey(scene.items) && next;
   const { start, end } = apart ? next : scene.sentence;

@@ -48,7 +48,8 @@ function readForm(scene: Scene, form: Form, all: readonly Group[]): Reading[] {
         category: row.id,
         member: true,
       },
-      at: form.at,
+      // With a request first, what is asserted is the size that answers it.
+      at: Math.max(form.at, group.from),
       from: Math.min(form.at, group.from),
       to: Math.max(form.to, group.to),
     },

@@ -103,7 +103,9 @@ function alternate(colours: readonly Colour[], sizes: readonly Group[]): boolean
 
 const TIES = new Set(
   `is are was = : , - – ( the a an hub hubs cannula cannulae needle one means for ones on as of marks wears has have with in its comes come
+  therefore thus also always usually now still definitely just course naturally simply
   colour color coloured colored and tells you that are holding it gets get carries valve catheter foley shows signals says to mean cap plastic
+  coded colour-coded color-coded urinary suction connector connectors funnel urethral
   size iv hypodermic your this by standard code chart iso hub's wings flange by holds hold be gives give always goes belongs stands so it's you're chooses`.split(
     /\s+/,
   ),
@@ -115,6 +117,7 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const between = items.slice(from + 1, to);
   if (between.length > 14) return false;
   if (between.every(ties)) return true;
+  if (WANTED.test(between.map((item) => item.word).join(' ')) && c.to < g.from) return true;
   // A noun phrase may stand before the verb: "the brown hub in the tray is a 26 G".
   const verb = between.findIndex((item) => VERBS.has(item.word));
   const hub = c.to < g.from ? HUBS.has(between[0]?.word ?? '') : HUBS.has(items[c.to + 1]?.word ?? '');
@@ -123,6 +126,9 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
 
 const ties = (item: Item) =>
   TIES.has(item.word) || item.deviceNoun === true || CODE_WORDS.has(item.word) || SHADES.has(item.word);
+/** "Take the green one if you want an 18 G". */
+const WANTED =
+  /^(?:(?:one|hub|cannula|needle|catheter|cap) )?(?:if|when|where) (?:you|we|they|the (?:notes?|plan|order|chart)) (?:want|need|call for|calls? for|ask for|asks? for|say|says|are after)s? (?:an?|the)$/;
 const VERBS = new Set(['is', 'are', 'means', 'marks', 'wears', 'has', 'carries', 'tells']);
 const HUBS = new Set([
   'hub',
@@ -186,9 +192,10 @@ function reading(scene: Scene, c: Colour, g: Group): Reading {
 function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
   const own = codeOf(ownStretch(scene.items, c, g));
   if (own && own !== 'both') return own;
-  const near = codeOf(scene.items.slice(Math.max(0, g.from - 5), g.to + 6));
+  const several = scene.items.filter((item) => item.kind === 'size').length > 1;
+  const near = several ? undefined : codeOf(scene.items.slice(Math.max(0, g.from - 5), g.to + 6));
   if (near) return near === 'both' ? undefined : near;
-  const here = codeOf(scene.items);
+  const here = several && own !== 'both' && bothNamed(scene.items) ? undefined : codeOf(scene.items);
   if (here) return here === 'both' ? undefined : here;
   for (const sentence of [...scene.before].reverse()) {
     const found = codeOf(sentence.items);
@@ -204,6 +211,9 @@ function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
   if (heading) return heading;
   return g.mentions[0]!.device;
 }
+
+/** The sentence gives one size to a needle and another to a cannula. */
+const bothNamed = (items: readonly Item[]) => items.filter((item) => item.colour !== undefined).length > 1;
 
 /** From the size or colour before this pair to the one after it. */
 function ownStretch(items: readonly Item[], c: Colour, g: Group): readonly Item[] {

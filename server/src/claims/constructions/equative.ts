@@ -22,7 +22,7 @@ const SAME = new Set([
   'alike',
 ]);
 const SAY =
-  /\b(?:another name for|(?:way|ways) (?:to|of) (?:say|saying|write|writing)|short for|shorthand for|also (?:called|written|known as)|no different from|one and the same|i\.e)\b/;
+  /\b(?:another name for|(?:way|ways) (?:to|of) (?:say|saying|write|writing)|short for|shorthand for|stands? for|also (?:called|written|known as)|no different from|one and the same|i\.e)\b/;
 const SIZE_WORDS = new Set([
   'size',
   'diameter',
@@ -45,13 +45,23 @@ const SIZE_WORDS = new Set([
 export const equative: Construction = {
   id: 'equative',
   read(scene) {
-    const all = distinct(groups(scene.items));
+    const all = distinct(apart(groups(scene.items)));
     if (all.length !== 2 || !sameSystem(all[0]!, all[1]!)) return asAs(scene, all);
     const at = sameWord(scene, all[0]!, all[1]!);
     if (at < 0) return asAs(scene, all);
     return [reading(scene, at, all[0]!, all[1]!)];
   },
 };
+
+/** "1-0 and 0 are the same size": a group of two that is set equal. */
+function apart(all: readonly Group[]): Group[] {
+  const only = all[0];
+  if (all.length !== 1 || only?.mentions.length !== 2 || only.to !== only.from + 2) return [...all];
+  return only.mentions.map((mention, i) => {
+    const at = i === 0 ? only.from : only.to;
+    return { from: at, to: at, mentions: [mention], sizes: mention.sizes };
+  });
+}
 
 function reading(scene: Scene, at: number, left: Group, right: Group): Reading {
   const word: Measured = {

@@ -104,7 +104,11 @@ function ties(items: readonly Item[], between: readonly Item[], right: Group): b
   );
   const after = between.slice(verb + 1);
   const before = verb < 0 ? [] : between.slice(0, verb);
-  if (!after.every(idle) || (verb >= 0 && !before.every((item) => idle(item) || phrase(item)))) return false;
+  if (
+    !after.every((item, i) => idle(item) || kind(item, after[i + 1])) ||
+    (verb >= 0 && !before.every((item) => idle(item) || phrase(item)))
+  )
+    return false;
   if (verb >= 0)
     return (
       !before.some((item) => PREPOSITIONS.has(item.word)) || MEASURED.has(words[verb]!) || before.length <= 5
@@ -135,6 +139,9 @@ const DIAMETERS = new Set([
 const idle = (item: Item) =>
   IDLE.has(item.word) || EQUAL.has(item.word) || item.deviceNoun === true || item.colour !== undefined;
 const phrase = (item: Item) => item.kind === 'word' && !item.magnitude && !NEVER.has(item.word);
+/** "3.5 Fr tomcat catheter": a word that says which kind of device. */
+const kind = (item: Item, next: Item | undefined) =>
+  phrase(item) && /^\p{L}{3,}$/u.test(item.word) && !PREPOSITIONS.has(item.word) && next?.deviceNoun === true;
 const NEVER = new Set([
   'and',
   'than',
@@ -170,10 +177,15 @@ const MEASURED = new Set(['measures', 'measure', 'measured', 'equals', '=']);
 const PASSED = new Set(['through', 'into', 'over', 'down', 'past', 'via', 'inside', 'onto', 'with']);
 
 function isLength(left: Group, right: Group): boolean {
-  const lengths = [...left.mentions, ...right.mentions].filter((mention) => mention.length);
+  const lengths = [...left.mentions, ...right.mentions].filter((mention) => mention.length && longEnough(mention.sizes[0]!));
   const bothLengths = LENGTHS.has(left.sizes[0]!.system) && LENGTHS.has(right.sizes[0]!.system);
   return lengths.length > 0 && !bothLengths;
 }
+
+/** No needle or tube is shorter than this, mm: what is smaller is a diameter. Common practice, no source. */
+const SHORTEST = 3.5;
+const longEnough = ({ system, value }: { system: string; value: number }) =>
+  (system === 'millimetre' ? value : value * 25.4) >= SHORTEST;
 
 const lengthAfter = (items: readonly Item[], right: Group) =>
   items.slice(right.to + 1, right.to + 3).some((item) => LENGTH_AFTER.has(item.word));
@@ -184,7 +196,9 @@ function make(scene: Scene, left: Group, right: Group, between: readonly Item[])
   const inner = near.some((word) =>
     ['inner', 'inside', 'internal', 'bore', 'lumen', 'id', 'i.d'].includes(word),
   );
-  const length = [...left.mentions, ...right.mentions].some((mention) => mention.length);
+  const length = [...left.mentions, ...right.mentions].some(
+    (mention) => mention.length && longEnough(mention.sizes[0]!),
+  );
   const approximate =
     near.some((word) => APPROXIMATE.has(word)) ||
     [...left.mentions, ...right.mentions].some((m) => m.approximate);

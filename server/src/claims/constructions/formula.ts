@@ -109,7 +109,7 @@ function factor(items: readonly Item[], at: number): number | undefined {
   const word = items[at]!.word;
   if (/^(?:tripl|thrice|treble|third)/.test(word)) return 3;
   if (word.startsWith('doubl')) return 2;
-  for (const i of [at + 1, at + 2, at + 3, at + 4, at + 5, at - 1]) {
+  for (const i of [at + 1, at + 2, at + 3, at + 4, at + 5, at + 6, at + 7, at - 1]) {
     const value = NUMBERS.get(items[i]?.word ?? '');
     if (value !== undefined) return value;
   }
@@ -163,6 +163,9 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
         (item) => item.system === 'french' || MM.test(item.word) || /^(?:diameter|outside)$/.test(item.word),
       );
     const found = object < 0 ? undefined : items[at + 1 + object];
+    if (found && !/^it$/.test(items[at + 1]!.word)) return found.system === 'french';
+    // "Take the French size and divide it by …"
+    if (items[at + 1]?.word === 'it' && french < at && (size < 0 || size > at)) return true;
     if (found) return found.system === 'french';
     return /\b(?:to|into) (?:get |find |turn .* into )?(?:mm|millimet)/.test(words(items)) || undefined;
   }
@@ -175,7 +178,7 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
       .find(
         (item) => item.system === 'french' || MM.test(item.word) || /^(?:diameter|outside)$/.test(item.word),
       );
-    return object ? object.system === 'french' : undefined;
+    if (object || word !== 'times') return object ? object.system === 'french' : undefined;
   }
   const equals = items.findIndex(
     (item) => item.word === '=' || item.word === 'is' || item.word === 'gives' || item.word === 'equals',
@@ -224,8 +227,6 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
       words(items),
     );
   if (linear) return [reading(scene, 'needle-gauge', 'gauge-is-linear', gauge, 0, items.length - 1)];
-  if (items.some((item) => item.kind === 'size')) return [];
-  const text = words(items.slice(gauge));
   const whole = words(items);
   if (
     /\b(?:divide (?:one|an|1) inch by the gauge|one inch divided by the gauge|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
@@ -233,6 +234,8 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
     )
   )
     return [reading(scene, 'needle-gauge', 'gauge-is-reciprocal', gauge, 0, items.length - 1)];
+  if (items.some((item) => item.kind === 'size')) return [];
+  const text = words(items.slice(gauge));
   const is =
     /^\S+(?: number| size)? (?:is|measures|describes|refers to|means|tells you|counts) (?:\S+ ){0,4}?(?:inner|inside|internal) (?:diameter|bore)\b/;
   const id = is.test(text) ? 'gauge-is-inner' : undefined;

@@ -21,10 +21,16 @@ export const next: Construction = {
 
 /** "too narrow a 21 G" or "21 G is too narrow", then the size to take instead. */
 function tooMuch(scene: Scene, excess: Measured, all: readonly Group[]): Reading[] {
-  const given = all.filter((g) => g.to < excess.at && excess.at - g.to <= 6).at(-1);
-  const chosen = all.find((g) => g.from > excess.to);
+  const through = all.find((g) => g.from > excess.to && g.from - excess.to <= 4);
+  const before = all.filter((g) => g.to < excess.at && excess.at - g.to <= 6).at(-1);
+  const within =
+    through && /^(?:through|down|via|with|in)$/.test(scene.items[excess.to + 1]?.word ?? '')
+      ? through
+      : undefined;
+  const given = before ?? within;
+  const chosen = all.find((g) => g.from > Math.max(excess.to, given?.to ?? 0));
   if (!given || !chosen || !sameSystem(given, chosen) || sameSizes(given, chosen)) return [];
-  const between = scene.items.slice(excess.to + 1, chosen.from);
+  const between = scene.items.slice(Math.max(excess.to, given.to) + 1, chosen.from);
   if (
     between.length > 16 ||
     !between.some((item) => CHOOSES.has(item.word)) ||
@@ -57,6 +63,9 @@ function stepped(scene: Scene, words: readonly Measured[], all: readonly Group[]
   const anchored = scene.items.slice(word.to + 1, a.from).some((item) => ANCHOR.has(item.word));
   if (word.at < a.from && anchored && a.from - word.to <= 6) return [comparison(scene, 'step', b, a, word)];
   const before = scene.items.slice(Math.max(0, a.from - 3), a.from).some((item) => ANCHOR.has(item.word));
+  // "Number 1 is the next thicker size after 0": the anchor stands last.
+  const last = scene.items.slice(word.to + 1, b.from).some((item) => ANCHOR.has(item.word));
+  if (last && word.at > a.to && b.from - word.to <= 6) return [comparison(scene, 'step', a, b, word)];
   return before && word.at > a.to && word.at < b.from ? [comparison(scene, 'step', b, a, word)] : [];
 }
 

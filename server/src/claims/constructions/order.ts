@@ -18,7 +18,7 @@ export const order: Construction = {
     const cue = orderCue(scene.items);
     if (!cue) return [];
     const run = longestRun(scene.items, cue);
-    return run.length >= 3 ? [orderReading(scene, run, cue)] : [];
+    return count(run) >= 3 ? [orderReading(scene, run, cue)] : [];
   },
 };
 
@@ -91,7 +91,7 @@ function first(items: readonly Item[], words: readonly Measured[]): Cue | undefi
 }
 
 const FIRST = new Set(['first', 'left', 'top', 'front', 'leftmost', 'start']);
-const LAST_PLACE = new Set(['last', 'right', 'bottom', 'back', 'end']);
+const LAST_PLACE = new Set(['last', 'right', 'bottom', 'back']);
 
 const GROWING = new Set(['increasing', 'ascending', 'rising', 'growing', 'climbing']);
 const FALLING = new Set(['decreasing', 'descending', 'falling', 'shrinking', 'diminishing', 'dwindling']);
@@ -99,6 +99,8 @@ const FALLING = new Set(['decreasing', 'descending', 'falling', 'shrinking', 'di
 /** "in order of increasing diameter", "ascending bore", "getting thinner". */
 function series(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
   for (let i = 0; i < items.length; i++) {
+    const along = runsAlong(items, i);
+    if (along) return along;
     const grows = GROWING.has(items[i]!.word) ? 1 : FALLING.has(items[i]!.word) ? -1 : 0;
     if (grows === 0) continue;
     const noun = items
@@ -108,13 +110,41 @@ function series(items: readonly Item[], words: readonly Measured[]): Cue | undef
     return { at: i, to: i + 1, axis: noun.axis, runs: grows * noun.sign === 1 ? 'up' : 'down' };
   }
   const getting = items.findIndex(
-    (item) => item.word === 'getting' || item.word === 'progressively' || item.word === 'ever',
+    (item, i) =>
+      item.word === 'getting' ||
+      item.word === 'progressively' ||
+      item.word === 'ever' ||
+      (GETS.test(item.word) && items.slice(i + 2, i + 5).some((near) => ALONG.test(near.word))),
   );
   const m = words.find(
     (word) => getting >= 0 && word.degree === 'comparative' && word.at > getting && word.at <= getting + 3,
   );
   return m ? cueOf(m, m.to, m.sign === 1 ? 'up' : 'down') : undefined;
 }
+
+/** "thickness falls along the row". */
+function runsAlong(items: readonly Item[], i: number): Cue | undefined {
+  const noun = items[i]!.axisNoun;
+  const verb = items[i + 1]?.word ?? '';
+  if (
+    !noun ||
+    noun.axis === 'number' ||
+    !/^(?:along|down|across|through|from)$/.test(items[i + 2]?.word ?? '')
+  )
+    return undefined;
+  const grows = /^(?:rises|grows|increases|climbs)$/.test(verb)
+    ? 1
+    : /^(?:falls|shrinks|decreases|drops)$/.test(verb)
+      ? -1
+      : 0;
+  return grows === 0
+    ? undefined
+    : { at: i + 1, to: i + 1, axis: noun.axis, runs: grows * noun.sign === 1 ? 'up' : 'down' };
+}
+
+/** "get thinner as you read along". */
+const GETS = /^(?:gets?|becomes?|grows?)$/;
+const ALONG = /^(?:as|along|down|from|through|across|with)$/;
 
 const LAST = /\b(?:the )?(?:last|one before(?: it)?|previous(?: one)?|one above(?: it)?|before it)\b/;
 

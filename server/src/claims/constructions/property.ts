@@ -58,9 +58,13 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
   const nearest = before.at(-1);
   if (!nearest || materials.some((m) => m.at > nearest.to && m.at < at)) return [];
   const between = items.slice(nearest.to + 1, at);
-  if (between.length > 9 || between.some((item) => CONTRAST.has(item.word))) return [];
+  if (between.length > 9 || between.some((item, i) => CONTRAST.has(item.word) && !denies(between, i)))
+    return [];
   return between.some((item) => BE.has(item.word)) &&
-    between.every((item) => PREDICATE_GAP.has(item.word) || WORDS.has(item.word) || item.kind === 'size')
+    between.every(
+      (item) =>
+        PREDICATE_GAP.has(item.word) || WORDS.has(item.word) || item.kind === 'size' || item.word === 'not',
+    )
     ? [nearest]
     : [];
 }
@@ -84,6 +88,12 @@ function pronounPredicate(
     ? materials[0]
     : undefined;
 }
+
+/** "is not an absorbable": the negation is the predicate's own. */
+const denies = (between: readonly Item[], i: number) =>
+  between[i]!.word === 'not' &&
+  BE.has(between[i - 1]?.word ?? '') &&
+  between.slice(i + 1).every((item) => /^(?:an?|the|really|at|all)$/.test(item.word));
 
 const quiet = (items: readonly Item[], from: number, to: number, allowed: ReadonlySet<string>) =>
   items
@@ -125,7 +135,7 @@ const ADJECTIVE_GAP = new Set([
 const PREDICATE_GAP = new Set(
   `is are being , ( : — – as a an the by way suture sutures material thread strand one of our its also counts fully completely truly
   classed it gets stays remains usually always which that and slowly quickly rapidly soft strong smooth most coated long-lasting common both only what we call
-  single in both it's they're one's body skin tissue over weeks within months days`.split(/\s+/),
+  single in both it's they're one's body skin tissue under over weeks within months days`.split(/\s+/),
 );
 
 function reading(scene: Scene, at: number, m: Named, row: PropertyRow): Reading {

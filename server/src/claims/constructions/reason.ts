@@ -34,8 +34,7 @@ export function groundAfter(items: readonly Item[], from: number): number {
   for (let i = from + 1; i < items.length && i <= from + 8; i++) {
     const { word } = items[i]!;
     if (word === 'being' && items[i - 1]!.word === ',') return i;
-    if ((word === 'because' || word === 'since' || word === 'as') && SUBJECT.has(items[i + 1]?.word ?? ''))
-      return i + 1;
+    if (/^(?:because|since|as|so)$/.test(word) && SUBJECT.has(items[i + 1]?.word ?? '')) return i + 1;
   }
   return -1;
 }

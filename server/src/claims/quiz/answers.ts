@@ -9,16 +9,21 @@ export interface Entry {
   readonly at: Piece;
 }
 
-const KEY_WORDS = /\b(?:answer key|answers|key|solutions|marking)\b/i;
+const KEY_WORDS = /\b(?:answers?|key|solutions|marking (?:guide|scheme))\b/i;
 const OPENS_KEY = /^\W*(?:answer key|answers|key|solutions)\b/i;
 const ENTRY =
-  /(?:^|[\s,;|(])(?:q(?:uestion)?\s*)?(\d{1,2})\s*[-–—.:)=]*\s*\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(]|$)/gi;
+  /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
 const OPENING = /^\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?:[).:,;—–-]|\s|$)/i;
 
 /** Question number → what the key says. */
 export function answerTable(note: Note, reads: readonly Read[]): ReadonlyMap<number, Entry> {
   const table = new Map<number, Entry>();
   for (const read of reads) if (isKey(note, reads, read)) readEntries(note, read, table);
+  for (const { rows } of note.tables)
+    readGrid(
+      rows.map((row) => row.map((index) => reads[index])),
+      table,
+    );
   return table;
 }
 
@@ -38,6 +43,28 @@ function readEntries(note: Note, read: Read, table: Map<number, Entry>): void {
   const opening = read.passage.list?.ordered ? OPENING.exec(read.passage.text) : null;
   const number = opening ? markerNumber(note, read) : undefined;
   if (opening && number !== undefined) add(table, number, opening[1]!, piece(read, 0, opening[0].length));
+}
+
+type Grid = readonly (readonly (Read | undefined)[])[];
+const NUMBER_CELL = /^(?:q(?:uestion)?\s*)?(\d{1,2})[.)]?$/i;
+const ANSWER_CELL = /^\(?(true|false|[A-FTa-ft])\)?\.?$/i;
+
+/** A table of question numbers and answers: beside each other, or one row above the other. */
+function readGrid(rows: Grid, table: Map<number, Entry>): void {
+  rows.forEach((row, r) => {
+    row.forEach((cell, c) => {
+      const number = NUMBER_CELL.exec(cell?.passage.text.trim() ?? '');
+      if (!number) return;
+      const header = rows[0]?.[c + 1]?.passage.text ?? '';
+      const beside = r > 0 && KEY_WORDS.test(header) ? row[c + 1] : undefined;
+      const below =
+        NUMBER_CELL.test(row[c + 1]?.passage.text.trim() ?? '') || c > 0 ? rows[r + 1]?.[c] : undefined;
+      const answer = beside ?? below;
+      const match = ANSWER_CELL.exec(answer?.passage.text.trim() ?? '');
+      if (answer && match)
+        add(table, Number(number[1]), match[1]!, piece(answer, 0, answer.passage.text.length));
+    });
+  });
 }
 
 const WORDS: Readonly<Record<string, string>> = { t: 'true' };

@@ -19,6 +19,8 @@ export interface Quiz {
   /** Number written before the question, else its place among the note's quizzes. */
   readonly number: number;
   readonly options: readonly Piece[];
+  /** Where the question's own lines end in its passage. */
+  readonly end: number;
   /** Passage index of the last option. */
   readonly last: number;
 }
@@ -73,14 +75,14 @@ function quizAt(
   const whole = bounds.end === read.passage.text.length;
   const options =
     inline(read, { start: end, end: bounds.end }) ??
-    (whole ? (lettered(reads, read) ?? listed(reads, read)) : undefined);
+    (whole ? ((asking && lettered(reads, read)) ?? listed(reads, read)) : undefined);
   if (!options || options.length < 2 || (!asking && !keyedHere(options))) return undefined;
   const number =
     numberIn(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
     writtenNumber(note, reads, read) ??
     place;
   const question = piece(read, bounds.start, Math.max(end, bounds.start + 1));
-  return { question, number, options, last: options.at(-1)!.read.passage.index };
+  return { question, number, options, end: bounds.end, last: options.at(-1)!.read.passage.index };
 }
 
 /** Without a question mark the stem ends where the first lettered choice begins. */

@@ -1,6 +1,9 @@
 /** What a key asserts: the claim made by choosing one option of a question. */
+
+import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
+import type { System } from '../../sizes/model.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type {
   Claim,
@@ -28,7 +31,11 @@ export interface KeyReading {
 
 export function readKeys(note: Note, reads: readonly Read[], scenes: readonly Scene[]): KeyReading[] {
   const choices = keyed(note, reads, quizzes(note, reads)).flatMap((key) => readKey(key, scenes));
-  return [...choices, ...scenes.flatMap((scene) => answeredPair(scene))];
+  return [
+    ...choices,
+    ...scenes.flatMap((scene) => answeredPair(scene)),
+    ...scenes.flatMap((scene) => answeredShort(scene)),
+  ];
 }
 
 function readKey(key: Keyed, scenes: readonly Scene[]): KeyReading[] {
@@ -49,10 +56,44 @@ function sceneOf(scenes: readonly Scene[], read: Read): Scene | undefined {
   return scenes.find((scene) => scene.passage === read.passage);
 }
 
-function operandOf(piece: Piece, scenes: readonly Scene[]): Operand | undefined {
+function operandOf(piece: Piece, scenes: readonly Scene[], question?: Piece): Operand | undefined {
   const all = groups(piece.items);
   const scene = sceneOf(scenes, piece.read);
+  if (all.length === 0 && question) return bareOperand(piece, question);
   return scene && all.length === 1 && all[0]!.mentions.length === 1 ? operand(scene, all[0]!) : undefined;
+}
+
+const UNITS: readonly (readonly [RegExp, System])[] = [
+  [/\b(?:mm|millimet(?:re|er)s?)\b/, 'millimetre'],
+  [/\binch(?:es)?\b/, 'inch'],
+  [/\bgauges?\b/, 'needle-gauge'],
+  [/\b(?:french|charri[eè]re)\b/, 'french'],
+];
+
+/** An option that is a bare number takes the one unit that the question asks for. */
+function bareOperand({ read, items, span }: Piece, question: Piece): Operand | undefined {
+  const written = read.passage.text.slice(span.start, span.end).trim();
+  const number = /^\d+(?:\.(\d+))?$/.exec(written);
+  const asked = UNITS.filter(([pattern]) =>
+    pattern.test(textOf(question.items.filter((item) => item.kind === 'word'))),
+  );
+  const unit = asked[0]?.[1];
+  if (!number || asked.length !== 1 || !unit || items.length === 0) return undefined;
+  const source = sourceSpan(read.passage, { start: span.start, end: span.start + written.length });
+  const size = { system: unit, value: Number(written) };
+  const mention: Mention = {
+    passage: read.passage.index,
+    span: { start: span.start, end: span.start + written.length },
+    source,
+    text: written,
+    kind: 'size',
+    sizes: [size],
+    readings: [],
+    notation: 'answer-option',
+    decimals: number[1]?.length ?? 0,
+    evidence: [],
+  };
+  return { sizes: [size], mentions: [mention], span: source };
 }
 
 const NEGATED =
@@ -65,11 +106,11 @@ const negated = ({ items, read, span }: Piece): boolean =>
 /** "Which is thinnest?": the chosen option against every other. */
 function extreme(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReading[] | undefined {
   const word = askedMagnitude(key.quiz.question.items);
-  const chosen = operandOf(key.chosen, scenes);
+  const chosen = operandOf(key.chosen, scenes, key.quiz.question);
   if (!word || !chosen || negated(key.quiz.question)) return undefined;
   const others = key.quiz.options
     .filter((option) => option !== key.chosen)
-    .map((option) => operandOf(option, scenes));
+    .map((option) => operandOf(option, scenes, key.quiz.question));
   const known = others.filter((other) => other !== undefined);
   if (known.length === 0) return undefined;
   if (groups(key.quiz.question.items).length > 0 && /\bthan\b/.test(textOf(key.quiz.question.items)))
@@ -103,7 +144,7 @@ const MEASURES = new Set(['millimetre', 'inch', 'wire-inch', 'ep-metric']);
 /** "What is the diameter of a 12 Fr?" with measures to choose from, or the other way round. */
 function converted(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReading[] | undefined {
   const asked = operandOf(key.quiz.question, scenes);
-  const chosen = operandOf(key.chosen, scenes);
+  const chosen = operandOf(key.chosen, scenes, key.quiz.question);
   if (!asked || !chosen) return undefined;
   const [a, b] = [asked.sizes[0]!.system, chosen.sizes[0]!.system];
   const text = textOf(key.quiz.question.items);
@@ -148,7 +189,7 @@ function coloured(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReading
   if (negated(question)) return undefined;
   const asked = question.items.filter((item) => item.colour);
   const chosen = key.chosen.items.filter((item) => item.colour);
-  const size = operandOf(asked.length === 1 ? key.chosen : question, scenes);
+  const size = operandOf(asked.length === 1 ? key.chosen : question, scenes, question);
   const colour = asked.length === 1 ? asked[0]!.colour : chosen.length === 1 ? chosen[0]!.colour : undefined;
   if (!size || !colour || (asked.length === 1 && chosen.length > 0)) return undefined;
   const device = codeOf(question.items) ?? codeOf(key.chosen.items);
@@ -261,4 +302,44 @@ function chosenOf(answer: readonly Item[], all: readonly Group[]): number {
   const text = textOf(answer);
   if (named.length > 0 || all.length !== 2) return -1;
   return FIRST.test(text) ? 0 : SECOND.test(text) ? 1 : -1;
+}
+
+const ANSWER = /^(?:a|ans|answer|key)$/;
+
+/** "Q: What colour is a 20 G cannula? A: Green.": question and marked answer, read as one sentence. */
+function answeredShort(scene: Scene): KeyReading[] {
+  if (
+    scene.sentence.close !== '?' ||
+    scene.option ||
+    /\b(?:true or false|t \/ f)\b/.test(textOf(scene.items))
+  )
+    return [];
+  const answer = scene.after[0] ?? scene.next;
+  const opens = answer?.items[0];
+  const mark = answer?.items[1]?.word;
+  if (opens?.word === 'a' && (mark !== ':' || !/^q/.test(scene.items[0]?.word ?? ''))) return [];
+  if (
+    !answer ||
+    !opens ||
+    !ANSWER.test(opens.word) ||
+    (mark !== ':' && mark !== '.') ||
+    answer.items.length > 16
+  )
+    return [];
+  const body = answer.items.slice(2).filter((item, i, all) => !(i === all.length - 1 && item.word === '.'));
+  if (body.some((item) => item.word === 'not' || item.word === 'no')) return [];
+  const stem = scene.items.filter(
+    (item) => item.word !== '?' && !/^q\d*$/.test(item.word) && !(item.word === ':' && item.start < 5),
+  );
+  const colon: Item = { start: 0, end: 0, word: ':', kind: 'punctuation', capital: false };
+  const own = answer === scene.after[0];
+  const focus = own
+    ? sourceSpan(scene.passage, { start: answer.start, end: answer.end })
+    : sourceSpan(scene.passage, scene.sentence);
+  const claims = readItemsAs(scene, [...stem, colon, ...body]).filter(
+    (claim) => claim.kind === 'colour' || claim.kind === 'equivalence' || claim.kind === 'property',
+  );
+  return claims
+    .slice(0, 1)
+    .map((claim) => ({ claim: onKey(claim, focus, focus), stance: 'asserted' as const }));
 }

@@ -1,5 +1,5 @@
 /** Finds which choice a note marks as right: a marked option, a line "Answer: B", or an answer key further down. */
-import type { Note } from '../../notes/model.ts';
+import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import { answerTable, type Entry } from './answers.ts';
 import { type Piece, piece, placeOf, type Quiz } from './collect.ts';
@@ -13,7 +13,7 @@ export interface Keyed {
 
 const TICK = /[✓✔☑✅]|\((?:correct|right|answer|key)\)|←\s*(?:correct|answer|key)|\bcorrect answer\b|\*\s*$/i;
 const KEY_LINE =
-  /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:answer|ans|key|correct answer|solution|correct)\s*(?:is|:|=|—|–|-)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-])/i;
+  /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:answer|ans|key|correct answer|solution|correct)\.?\s*(?:is|:|=|—|–|-)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-])/i;
 
 export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[]): Keyed[] {
   const table = answerTable(note, reads);
@@ -46,20 +46,69 @@ function bold({ read, span }: Piece): boolean {
   );
 }
 
-/** "Answer: B" in the passage of the options or in the next few. */
+/** "Answer: B", "B is correct", "Answer: 16 G" in the passage of the options or in the next few. */
 function keyLine(reads: readonly Read[], quiz: Quiz, limit: number): Keyed | undefined {
-  for (let i = quiz.question.read.passage.index; i < Math.min(limit, quiz.last + 4); i++) {
+  const first = quiz.question.read.passage.index;
+  for (let i = first; i === first || i < Math.min(limit, quiz.last + 4); i++) {
     const read = reads[i]!;
-    if (read.passage.kind === 'heading') break;
-    const match = KEY_LINE.exec(read.passage.text);
-    if (!match) continue;
-    const chosen = quiz.options[placeOf(match[1]!)];
-    if (!chosen) continue;
-    const end = match.index + match[0].length;
+    if (read.passage.kind === 'heading' && i > quiz.last) break;
+    const own = read === quiz.question.read;
+    const within = own
+      ? { start: quiz.question.span.start, end: quiz.end }
+      : { start: 0, end: read.passage.text.length };
+    const hit = letterIn(read, quiz, within) ?? contentIn(read, quiz, within);
+    if (hit) return hit;
+  }
+  return undefined;
+}
+
+const IS_RIGHT = /(?:^|[\n(*—–.]\s*)\(?([A-Fa-f])\)? (?:is|was) (?:correct|right|the answer|true)\b/;
+
+function letterIn(read: Read, quiz: Quiz, within: Span): Keyed | undefined {
+  const from = within.start;
+  const text = read.passage.text.slice(from, within.end);
+  for (const pattern of [KEY_LINE, IS_RIGHT, ...(numbered(quiz) ? [KEY_NUMBER] : [])]) {
+    const match = pattern.exec(text);
+    const place = match && (/\d/.test(match[1]!) ? Number(match[1]) - 1 : placeOf(match[1]!));
+    const chosen = match && place !== null ? quiz.options[place] : undefined;
+    if (!match || !chosen) continue;
+    const end = from + match.index + match[0].length;
     return { quiz, chosen, at: piece(read, end - match[1]!.length, end) };
   }
   return undefined;
 }
+
+/** Options of an ordered list may be keyed by their number. */
+const numbered = (quiz: Quiz) =>
+  quiz.options.every(({ read, span }) => read.passage.list?.ordered === true && span.start === 0);
+const KEY_NUMBER =
+  /(?:^|[\n(*]\s*)(?:answer|ans|key|correct(?: answer)?)\.?\s*(?:is|:|=|—|–|-)?\s*\(?([1-6])\b(?=[).,;]|\s*$|\s*\n)/i;
+const KEY_CONTENT =
+  /(?:^|[\n(*]\s*|[.?]\s+)(?:answer|ans|key|correct(?: answer)?|a)\.?\s*(?:is\b|:|=|—|–)\s*/i;
+
+/** The key repeats one option's words. */
+function contentIn(read: Read, quiz: Quiz, within: Span): Keyed | undefined {
+  const match = KEY_CONTENT.exec(read.passage.text.slice(within.start, within.end));
+  if (!match) return undefined;
+  const start = within.start + match.index + match[0].length;
+  const line = read.passage.text.slice(start).split('\n')[0]!;
+  const said = plainText(line);
+  const hits = quiz.options.filter((option) => {
+    const text = plainText(option.read.passage.text.slice(option.span.start, option.span.end));
+    return text.length > 0 && (said === text || said.startsWith(`${text} `));
+  });
+  const end = start + line.trimEnd().length;
+  return hits.length === 1 ? { quiz, chosen: hits[0]!, at: piece(read, start, end) } : undefined;
+}
+
+const plainText = (text: string) =>
+  text
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}./]+/gu, ' ')
+    .replace(/\b(?:the|a|an)\b/g, ' ')
+    .replace(/\s+/g, ' ')
+    .replace(/[. ]+$/, '')
+    .trim();
 
 function tabled(table: ReadonlyMap<number, Entry>, quiz: Quiz): Keyed | undefined {
   const entry = table.get(quiz.number);

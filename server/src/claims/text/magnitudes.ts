@@ -48,8 +48,12 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
   if (!magnitude) return undefined;
   const base = { at: i, degree: magnitude.degree, excess: magnitude.excess ?? false };
   const noun = magnitude.settled ? -1 : nounAfter(items, i);
-  if (noun < 0)
-    return { ...base, to: i, axis: magnitude.axis, sign: magnitude.sign, idiom: false, attributive: false };
+  if (noun < 0) {
+    const said = predicated(items, i);
+    const axis = said?.axis ?? magnitude.axis;
+    const sign = (magnitude.sign * (said?.sign ?? 1)) as 1 | -1;
+    return { ...base, to: i, axis, sign, idiom: false, attributive: false };
+  }
   const item = items[noun]!;
   const better = items[i]!.word === 'better' || items[i]!.word === 'best' || items[i]!.word === 'good';
   if (item.axisNoun && (magnitude.axis !== 'other' || better)) {
@@ -63,6 +67,22 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
   if (item.kind === 'size' || item.deviceNoun || item.colour)
     return { ...base, to: i, axis: magnitude.axis, sign: magnitude.sign, idiom: false, attributive: true };
   return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: true };
+}
+
+/** "Resistance is lower in …", "the flow rate was higher": high and low take their measure from the subject. */
+function _predicated(items: readonly Item[], i: number): Item['axisNoun'] {
+  if (items[i]!.magnitude?.axis !== 'number' || items[i]!.magnitude?.degree === 'plain') return undefined;
+  const verb = /^(?:is|are|was|were|gets|becomes|stays)$/.test(items[i - 1]?.word ?? '');
+  const noun = verb ? items[i - 2]?.axisNoun : undefined;
+  return noun && noun.axis !== 'number' ? noun : undefined;
+}
+
+/** "Resistance is lower in …", "the flow rate was higher": high and low take their measure from the subject. */
+function predicated(items: readonly Item[], i: number): Item['axisNoun'] {
+  if (items[i]!.magnitude?.axis !== 'number' || items[i]!.magnitude?.degree === 'plain') return undefined;
+  const verb = /^(?:is|are|was|were|gets|becomes|stays)$/.test(items[i - 1]?.word ?? '');
+  const noun = verb ? items[i - 2]?.axisNoun : undefined;
+  return noun && noun.axis !== 'number' ? noun : undefined;
 }
 
 /** "higher gauge", "larger gauge number", "bigger French", "more zeros". */

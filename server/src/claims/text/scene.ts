@@ -33,6 +33,8 @@ export interface Scene {
   readonly truthItem?: boolean;
   /** The key beside such a statement, when it stands apart from its text. */
   readonly key?: 'true' | 'false';
+  /** Where that key stands in the source, when in another passage. */
+  readonly keyAt?: Span;
   /** In an erratum: the words struck, or the words that hold instead. */
   readonly erratum?: 'struck' | 'holds';
   /** Stands in a column of printed mistakes. */

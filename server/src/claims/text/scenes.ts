@@ -1,7 +1,10 @@
 /** Builds the scenes of a note: every sentence of every passage with what stands around it. Linear in the note. */
 import type { Mention } from '../../mentions/model.ts';
+import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
+import { answerTable } from '../quiz/answers.ts';
+import { markerNumber, numberIn } from '../quiz/collect.ts';
 import { correctionAt, quotationSpans } from '../stance.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { type Item, readItems } from './items.ts';
@@ -31,10 +34,11 @@ export function readPassages(note: Note, mentions: readonly Mention[]): Read[] {
 }
 
 export function scenesOf(note: Note, reads: readonly Read[]): Scene[] {
-  return reads.flatMap((read) => scenesOfPassage(note, reads, read));
+  const answers = answerTable(note, reads);
+  return reads.flatMap((read) => scenesOfPassage(note, reads, read, answers));
 }
 
-function scenesOfPassage(note: Note, reads: readonly Read[], read: Read): Scene[] {
+function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers: Answers): Scene[] {
   const { passage, sentences } = read;
   if (!speaks(read)) return [];
   const around = surroundings(reads, read);
@@ -65,8 +69,27 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read): Scene[
       ...(option ? { option } : {}),
       ...(truth ? { truthItem: true } : {}),
       ...(key ? { key } : {}),
+      ...keyedElsewhere(note, read, sentence, answers),
     })),
   );
+}
+
+type Answers = ReturnType<typeof answerTable>;
+
+/** A numbered statement that an answer section keys true or false. */
+function keyedElsewhere(
+  note: Note,
+  read: Read,
+  sentence: Sentence,
+  answers: Answers,
+): Pick<Scene, 'truthItem' | 'key' | 'keyAt'> {
+  if (answers.size === 0) return {};
+  const text = read.passage.text;
+  const line = text.lastIndexOf('\n', sentence.start) + 1;
+  const number = numberIn(text.slice(line, line + 14)) ?? (line === 0 ? markerNumber(note, read) : undefined);
+  const entry = number === undefined ? undefined : answers.get(number);
+  if (!entry || (entry.answer !== 'true' && entry.answer !== 'false') || entry.at.read === read) return {};
+  return { truthItem: true, key: entry.answer, keyAt: sourceSpan(entry.at.read.passage, entry.at.span) };
 }
 
 interface Part {

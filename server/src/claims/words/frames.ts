@@ -7,7 +7,7 @@ export const MISTAKE_WORDS = set(
   `myth myths misconception misconceptions mistake mistakes mistaken mistakenly error errors erratum errata wrong wrongly
   incorrect incorrectly false falsely untrue fallacy nonsense rubbish misread misreads misreading misprint misprinted misquoted typo typos
   confusion blunder bogus debunked mix-up mixup mixups muddle muddled
-  struck crossed retracted withdrawn deleted delete superseded misheard misstated misremembered folklore`,
+  struck crossed retracted withdrawn deleted delete superseded misheard misstated misremembered folklore rumour rumours rumor rumors hearsay`,
 );
 
 /** Who is quoted: people whose words are reported rather than taught. */

@@ -177,7 +177,9 @@ const MEASURED = new Set(['measures', 'measure', 'measured', 'equals', '=']);
 const PASSED = new Set(['through', 'into', 'over', 'down', 'past', 'via', 'inside', 'onto', 'with']);
 
 function isLength(left: Group, right: Group): boolean {
-  const lengths = [...left.mentions, ...right.mentions].filter((mention) => mention.length && longEnough(mention.sizes[0]!));
+  const lengths = [...left.mentions, ...right.mentions].filter(
+    (mention) => mention.length && longEnough(mention.sizes[0]!),
+  );
   const bothLengths = LENGTHS.has(left.sizes[0]!.system) && LENGTHS.has(right.sizes[0]!.system);
   return lengths.length > 0 && !bothLengths;
 }

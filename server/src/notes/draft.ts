@@ -93,10 +93,16 @@ export class PassageDraft {
     this.trimming = true;
   }
 
-  /** Notes white space or a sign that belongs to a line break, or the line ending itself. */
+  /** Notes white space or a sign that stands before a line ending. */
+  endLine(start: number, end: number): void {
+    this.flush();
+    this.lineBreak = { start, end };
+  }
+
+  /** Notes a line ending. */
   breakLine(start: number, end: number): void {
     if (this.lineBreak?.end === start) this.lineBreak.end = end;
-    else if (this.lineBreak === undefined) this.lineBreak = { start, end };
+    else this.lineBreak ??= { start, end };
   }
 
   /** Adds the indentation or quote sign that follows a line ending. */

@@ -377,7 +377,7 @@ const ENTER: Readonly<Record<string, Handler>> = {
 
 for (const type of LINE_BREAK_BEFORE) {
   (ENTER as Record<string, Handler>)[type] = function (start, end) {
-    this.passage?.breakLine(start, end);
+    this.passage?.endLine(start, end);
   };
 }
 for (const type of LINE_BREAK_AFTER) {

@@ -81,18 +81,22 @@ const NOTHING: Stretch = {
   closed: true,
 };
 
-/** The stretches of a text: its front matter, if any, then pieces that can be read by themselves. */
-function piecesOf(text: string): Piece[] {
-  const base = text.startsWith('\uFEFF') ? 1 : 0;
-  const front = frontMatterEnd(text.slice(base));
-  const head: Piece = { start: base, text: text.slice(base, base + front), first: true };
-  if (front === 0 || !readPiece(head).frontMatter) return cut(text, base);
-  return [head, ...cut(text, base + front)];
+/** The front matter, when there is any. Remark must find it too, given it alone. */
+function frontMatterOf(text: string, base: number): Piece[] {
+  const end = base + frontMatterEnd(text.slice(base));
+  const piece: Piece = { start: base, text: text.slice(base, end), first: true };
+  return end > base && readPiece(piece).frontMatter ? [piece] : [];
+}
+
+/** Where the text proper starts: after a byte order mark. */
+function baseOf(text: string): number {
+  return text.startsWith('\uFEFF') ? 1 : 0;
 }
 
 /** Reads Markdown. `scan`: leave out stretches in which nothing could be a size or a rule about sizes. */
 export function readMarkdown(text: string, scan: boolean): Note {
-  const pieces = piecesOf(text);
+  const front = frontMatterOf(text, baseOf(text));
+  const pieces = [...front, ...cut(text, baseOf(text) + (front[0]?.text.length ?? 0))];
   const labels = foreignLabels(pieces);
   const placed = pieces.map((piece, index): PlacedStretch => {
     const skip = scan && !piece.first && !mayMatter(piece.text, pieces[index + 1]?.text ?? '');
@@ -106,8 +110,10 @@ function mayMatter(text: string, next: string): boolean {
   return mayHoldSizes(text) || /^ {0,3}#|^[ >]*(?:-+|=+)[ \t]*$|<!--/m.test(text) || next.includes('|');
 }
 
-/** Reads Markdown in one go; the measure for reading it in stretches. */
+/** Reads Markdown in one go, nothing kept; the measure for reading it in stretches. */
 export function readWhole(text: string): Note {
-  const base = text.startsWith('\uFEFF') ? 1 : 0;
-  return joinStretches(text, [{ start: base, stretch: readStretch(text.slice(base), true, []) }]);
+  const front = frontMatterOf(text, baseOf(text));
+  const start = baseOf(text) + (front[0]?.text.length ?? 0);
+  const placed = front.map((piece) => ({ start: piece.start, stretch: readPiece(piece) }));
+  return joinStretches(text, [...placed, { start, stretch: readStretch(text.slice(start), false, []) }]);
 }

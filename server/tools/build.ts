@@ -7,7 +7,8 @@
 import { existsSync, mkdirSync, statSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type BuildOptions, build } from 'esbuild';
+import { type BuildOptions, build, type Plugin } from 'esbuild';
+import { writeTypes } from './types.ts';
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 const folder = process.argv.slice(2).find((argument) => !argument.startsWith('--'));
@@ -29,6 +30,22 @@ const node: BuildOptions = {
 const desktop: BuildOptions = { ...node, external: ['vscode'] };
 const web: BuildOptions = { platform: 'browser', target: 'es2022' };
 
+/** The plugin for remark stands beside the library and imports it from there. */
+const besideLibrary: Plugin = {
+  name: 'beside-library',
+  setup: (build) => {
+    build.onResolve({ filter: /^\.\/index\.ts$/ }, () => ({ path: './index.js', external: true }));
+  },
+};
+
+const library: BuildOptions = {
+  platform: 'neutral',
+  format: 'esm',
+  target: 'es2022',
+  mainFields: ['module', 'main'],
+  conditions: ['worker'],
+};
+
 const BUNDLES: readonly Bundle[] = [
   { entry: 'server/src/entry/cli.ts', out: 'cli.cjs', options: node },
   { entry: 'server/src/entry/server-node.ts', out: 'server-node.cjs', options: node },
@@ -49,16 +66,11 @@ const BUNDLES: readonly Bundle[] = [
     out: 'chart.js',
     options: { ...web, format: 'iife' },
   },
+  { entry: 'server/src/entry/index.ts', out: 'index.js', options: library },
   {
-    entry: 'server/src/entry/index.ts',
-    out: 'index.js',
-    options: {
-      platform: 'neutral',
-      format: 'esm',
-      target: 'es2022',
-      mainFields: ['module', 'main'],
-      conditions: ['worker'],
-    },
+    entry: 'server/src/entry/remark.ts',
+    out: 'remark.js',
+    options: { ...library, plugins: [besideLibrary] },
   },
 ];
 
@@ -82,3 +94,4 @@ async function bundle(one: Bundle): Promise<string> {
 mkdirSync(OUT, { recursive: true });
 const built = BUNDLES.filter((one) => existsSync(join(ROOT, one.entry)));
 for (const line of await Promise.all(built.map(bundle))) console.log(line);
+writeTypes(ROOT, OUT);

@@ -122,8 +122,8 @@ function placedMentions(analysis: Analysis, lines: Lines): PlacedMention[] {
     text: mention.text,
     system: mention.sizes[0]?.system ?? 'ambiguous',
     value: writtenValue(mention),
-    device: mention.device,
-    material: mention.material,
+    ...(mention.device && { device: mention.device }),
+    ...(mention.material && { material: mention.material }),
   }));
 }
 

@@ -156,13 +156,16 @@ function announces(sentence: Sentence): boolean {
 function reported(scene: Scene, { from }: Reading): boolean {
   const before = scene.items.slice(0, from + 1);
   const verb = before.findLastIndex((item) => REPORTING_VERBS.has(item.word));
-  if (verb < 0) return false;
+  if (verb < 0 || ENDORSED.has(before[verb - 1]?.word ?? '')) return false;
   const subject = before.slice(0, verb).some((item) => REPORTED_SPEAKERS.has(item.word));
   const forbidding =
     TEACHING_VERBS.has(before[verb]!.word) &&
     before.slice(Math.max(0, verb - 2), verb).some((item) => NEGATIONS.has(item.word));
   return (subject && !before.slice(verb).some((item) => item.word === ';')) || forbidding;
 }
+
+/** "The poster rightly says": the author stands behind what is reported. */
+const ENDORSED = new Set(['rightly', 'correctly', 'truly', 'truthfully']);
 
 /** "if", "suppose" before the claim with no comma between, or a sentence that opens with a supposition. */
 function conditional(scene: Scene, { from, at }: Reading): boolean {
@@ -174,11 +177,20 @@ function conditional(scene: Scene, { from, at }: Reading): boolean {
       (item.word === ',' || item.word === ';' || item.word === ':' || consequenceFrom(scene.items, i))
     )
       break;
-    if (CONDITIONS.has(item.word) && !(item.word === 'had' || item.word === 'were')) return true;
+    if (CONDITIONS.has(item.word) && !(item.word === 'had' || item.word === 'were'))
+      return !purpose(scene.items, i);
   }
   const opener = scene.items.find((item) => item.kind === 'word')?.word;
   return opener === 'suppose' || opener === 'supposing' || opener === 'imagine' || opener === 'pretend';
 }
+
+/** "Swap it for an 18 G if you want a bigger cannula": the condition is the aim of the advice. */
+const purpose = (items: readonly Item[], i: number) =>
+  items[i]!.word === 'if' &&
+  i > 3 &&
+  /^(?:you|we|they|one)$/.test(items[i + 1]?.word ?? '') &&
+  /^(?:want|need|prefer|require|wish|like)$/.test(items[i + 2]?.word ?? '') &&
+  items.slice(0, i).some((item) => item.kind === 'size');
 
 /** Words beside a size that is not meant to exist. */
 const _UNREAL = new Set([
@@ -214,9 +226,17 @@ function negated(scene: Scene, { at }: Reading): Stance | undefined {
   const direct = close.findIndex((item) => DIRECT.has(item.word));
   if (direct >= 0 && close.slice(direct + 1).every((item) => ADVERBS.has(item.word))) return 'denied';
   const start = clauseFrom(items, at);
-  const open = items.slice(start, at + 1).some((item) => NEGATIONS.has(item.word) && !LOOSE.has(item.word));
+  const open = items
+    .slice(start, at + 1)
+    .some(
+      (item, i) =>
+        NEGATIONS.has(item.word) && !LOOSE.has(item.word) && !REMINDS.has(items[start + i + 1]?.word ?? ''),
+    );
   return open ? 'hedged' : undefined;
 }
+
+/** "Don't forget that", "no doubt": a negation that stresses what follows. */
+const REMINDS = new Set(['forget', 'overlook', 'doubt', 'wonder', 'surprise']);
 
 const DIRECT = new Set([
   "isn't",

@@ -5,8 +5,17 @@ import { sourceSpan } from '../notes/index.ts';
 import type { Note, Span, Table } from '../notes/model.ts';
 import type { Device } from '../sizes/model.ts';
 import { orderCue } from './constructions/order.ts';
-import type { Claim, ColourClaim, EquivalenceClaim, Operand, OrderClaim, PropertyClaim } from './model.ts';
+import type {
+  Claim,
+  ColourClaim,
+  ComparisonClaim,
+  EquivalenceClaim,
+  Operand,
+  OrderClaim,
+  PropertyClaim,
+} from './model.ts';
 import { type Item, readItems } from './text/items.ts';
+import { measuredWords } from './text/magnitudes.ts';
 import { materialsIn } from './text/materials.ts';
 import { type Read, STRUCK_HEADER } from './text/scenes.ts';
 import { codeOf } from './words/codes.ts';
@@ -60,7 +69,13 @@ const roleOf = (header: string): Role =>
   STRUCK_HEADER.test(header) ? 'none' : (ROLES.find(([pattern]) => pattern.test(header))?.[1] ?? 'none');
 
 function readRow(grid: Grid, row: readonly (Read | undefined)[]): Claim[] {
-  return [...equivalences(grid, row), ...colours(grid, row), ...properties(grid, row)];
+  return [
+    ...equivalences(grid, row),
+    ...colours(grid, row),
+    ...properties(grid, row),
+    ...headedMaterials(grid, row),
+    ...comparisons(row),
+  ];
 }
 
 /** The one mention of a cell that holds nothing else to compare. */
@@ -220,6 +235,63 @@ function properties(grid: Grid, row: readonly (Read | undefined)[]): PropertyCla
       property,
       has: true,
     }));
+  });
+}
+
+/** A material in a column that is headed by a property and nothing else. */
+function headedMaterials(grid: Grid, row: readonly (Read | undefined)[]): PropertyClaim[] {
+  return row.flatMap((read, column) => {
+    const header = readItems(grid.header[column] ?? '', []);
+    const asked = header.flatMap((item) => WORDS.get(item.word) ?? []);
+    const plain = header.every(
+      (item) => WORDS.has(item.word) || /^(?:sutures?|threads?|materials?)$/.test(item.word),
+    );
+    const named = read ? materialsIn(read.items) : [];
+    if (!read || asked.length !== 1 || !plain || named.length !== 1) return [];
+    const words = read.items.filter((item) => item.kind === 'word').length;
+    if (words > named[0]!.to - named[0]!.at + 1) return [];
+    return [
+      {
+        kind: 'property',
+        construction: 'table-row',
+        span: rowSpan(row),
+        focus: sourceSpan(read.passage, { start: 0, end: read.passage.text.length }),
+        subject: named[0]!.id,
+        of: 'material',
+        property: `${asked[0]!.property}:${asked[0]!.value}`,
+        has: true,
+      } satisfies PropertyClaim,
+    ];
+  });
+}
+
+/** A cell that opens "thinner than 3-0" speaks of the row's first size. */
+function comparisons(row: readonly (Read | undefined)[]): ComparisonClaim[] {
+  const subject = sole(row[0]);
+  if (!subject) return [];
+  return row.slice(1).flatMap((read) => {
+    const other = sole(read);
+    const word = read
+      ? measuredWords(read.items).find((m) => m.at <= 1 && m.degree === 'comparative')
+      : undefined;
+    const than = read?.items.findIndex((item) => item.word === 'than') ?? -1;
+    if (!read || !other || !word || than !== word.to + 1 || systemOf(other) !== systemOf(subject)) return [];
+    if (word.axis === 'other' || word.axis === 'number' || word.idiom) return [];
+    const { start, end } = read.items[word.at]!;
+    const focus = sourceSpan(read.passage, { start, end });
+    return [
+      {
+        kind: 'comparison',
+        construction: 'table-row',
+        span: rowSpan(row),
+        focus,
+        left: operandOf(subject),
+        right: operandOf(other),
+        axis: word.axis,
+        relation: word.sign === 1 ? 'more' : 'less',
+        word: focus,
+      } satisfies ComparisonClaim,
+    ];
   });
 }
 

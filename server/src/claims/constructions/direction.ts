@@ -103,7 +103,8 @@ function numberSides(scene: Scene, items: readonly Item[], words: readonly Measu
     if (word.degree === 'plain' && !theForm && !PLAIN_NUMBER.has(items[word.at]!.word)) continue;
     found.push({ at: word.at, to: word.to, system, sign: word.sign });
   }
-  if (found.length === 0) found.push(...changing(scene, items), ...growing(scene, items));
+  if (found.length === 0) found.push(...growing(scene, items));
+  if (found.length === 0) found.push(...changing(scene, items));
   if (found.length === 0) found.push(...superlatives(scene, items, words));
   return found;
 }

@@ -155,7 +155,7 @@ function frenchFormula(
 
 function actsOnFrench(items: readonly Item[], french: number, size: number, at: number): boolean | undefined {
   const word = items[at]!.word;
-  const verb = /^(?:divid|multipl|tripl|treble)/.test(word) && !/ed$/.test(word);
+  const verb = /^(?:divid|multipl|tripl|treble|doubl|halv)/.test(word) && !/ed$/.test(word);
   if (verb) {
     const object = items
       .slice(at + 1, at + 6)

@@ -23,6 +23,7 @@ import { points } from './points.ts';
 import { property } from './property.ts';
 import { range } from './range.ts';
 import { reason } from './reason.ts';
+import { strands } from './strands.ts';
 import { superlative } from './superlative.ts';
 import { than } from './than.ts';
 import { unit } from './unit.ts';
@@ -55,6 +56,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   zeros,
   property,
   members,
+  strands,
   points,
   usual,
   existence,

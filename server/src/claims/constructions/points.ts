@@ -1,5 +1,5 @@
 /** Suture needle points: where the edge of a cutting needle lies, and that a taper point has none. */
-import type { Item } from '../text/items.ts';
+import { type Item, readItems } from '../text/items.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 
@@ -15,18 +15,35 @@ const OUTER = new Set(['outer', 'outside', 'convex', 'depth-seeking', 'underside
 export const points: Construction = {
   id: 'points',
   read(scene) {
-    const named = pointsIn(scene.items);
-    return [...edges(scene, named), ...edgeless(scene, named), ...denied(scene, named)];
+    const own = pointsIn(scene.items);
+    const named = own.length > 0 ? own : headed(scene);
+    return [
+      ...edges(scene, named),
+      ...edgeless(scene, named),
+      ...denied(scene, named),
+      ...cuts(scene, named),
+      ...section(scene, named),
+    ];
   },
 };
 
+/** The one point that the heading right above names: its sentences are about it. */
+function headed(scene: Scene): PointAt[] {
+  const named = pointsIn(readItems(scene.headings.at(-1) ?? '', []));
+  const only = named[0];
+  return only && named.length === 1 ? [{ ...only, at: -1, to: -1 }] : [];
+}
+
 function pointsIn(items: readonly Item[]): PointAt[] {
+  const cutting = items.some((item) => item.word === 'cutting');
   const found: PointAt[] = [];
   for (let i = 0; i < items.length; i++) {
     const word = items[i]!.word;
     const next = items[i + 1]?.word ?? '';
     if ((word === 'reverse' && next === 'cutting') || word === 'reverse-cutting')
       found.push({ at: i, to: word === 'reverse' ? i + 1 : i, id: 'reverse-cutting' });
+    else if (cutting && word === 'conventional' && /^(?:ones?|kind|sort|type)$/.test(next))
+      found.push({ at: i, to: i + 1, id: 'cutting' });
     else if (
       word === 'cutting' &&
       items[i - 1]?.word !== 'reverse' &&
@@ -62,10 +79,14 @@ function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
   return cutting.flatMap((point, i) => {
     const { at, side } = settled[i]!;
     const next = cutting[i + 1];
-    if (at < point.to || (next && at > next.at)) return [];
+    const madeBy = cutting.length === 1 && at < point.at && makes(items.slice(at + 1, point.at));
+    if ((at < point.to && !madeBy) || (next && at > next.at)) return [];
     return [reading(scene, point, at, `edge:${side}`)];
   });
 }
+/** "The edge on the outer curve makes it a reverse cutting needle." */
+const makes = (between: readonly Item[]) =>
+  between.length <= 8 && between.some((item) => /^(?:makes?|means|marks|defines)$/.test(item.word));
 const EDGE = new Set(['edge', 'edges', 'curve', 'curvature', 'apex', 'side', 'cutting', 'third', 'surface']);
 
 /** "a taper point has three cutting edges". */
@@ -94,6 +115,31 @@ function denied(scene: Scene, named: readonly PointAt[]): Reading[] {
   return [{ ...reading(scene, cutting, at, 'edge:none'), own: true }];
 }
 
+/** "a taper needle cuts tissue". */
+function cuts(scene: Scene, named: readonly PointAt[]): Reading[] {
+  const taper = named.find((p) => p.id === 'taper' || p.id === 'blunt');
+  if (!taper || named.length !== 1) return [];
+  const { items } = scene;
+  const at = items.findIndex((item, i) => i > taper.to && /^(?:cuts?|slices?)$/.test(item.word));
+  const object = items.slice(at + 1, at + 4).some((item) => /^tissues?$/.test(item.word));
+  return at > 0 && at - taper.to <= 3 && object ? [reading(scene, taper, at, 'edge:some')] : [];
+}
+
+/** "taper needles are round in section", "a cutting needle is triangular". */
+function section(scene: Scene, named: readonly PointAt[]): Reading[] {
+  const point = named[0];
+  if (!point || named.length !== 1) return [];
+  const { items } = scene;
+  const at = items.findIndex(
+    (item, i) => i > point.to && (item.word === 'triangular' || item.word === 'round'),
+  );
+  const between = items.slice(point.to + 1, Math.max(at, 0));
+  const said = items.slice(at + 1, at + 4).some((item) => /^(?:cross-)?section$/.test(item.word));
+  if (at < 0 || !said || between.length > 5 || !between.some((item) => /^(?:is|are)$/.test(item.word)))
+    return [];
+  return [reading(scene, point, at, `section:${items[at]!.word}`)];
+}
+
 function reading(scene: Scene, point: PointAt, at: number, property: string): Reading {
   return {
     claim: {
@@ -107,7 +153,7 @@ function reading(scene: Scene, point: PointAt, at: number, property: string): Re
       has: true,
     },
     at,
-    from: Math.min(point.at, at),
+    from: point.at < 0 ? at : Math.min(point.at, at),
     to: Math.max(point.to, at),
   };
 }

@@ -58,6 +58,7 @@ export function describe(material: Material): string {
 }
 
 function judgePoint(claim: PropertyClaim): Judgement {
+  if (claim.property.startsWith('section:')) return judgeSection(claim);
   const point = pointById(claim.subject);
   const value = claim.property.split(':')[1];
   const says =
@@ -74,6 +75,23 @@ function judgePoint(claim: PropertyClaim): Judgement {
   const holds = `A ${point.name} needle ${where}.`;
   return {
     verdict: point.edge === 'sides' ? 'cannot-tell' : right ? 'agrees' : 'contradicted',
+    says,
+    holds,
+    source: sourceNames(point.sources),
+    sources: point.sources,
+    steps: [{ label: 'value', text: holds, sources: point.sources, confidence: point.confidence }],
+  };
+}
+
+/** Round or triangular in section: the points with a third edge are triangular, the edgeless ones round. */
+function judgeSection(claim: PropertyClaim): Judgement {
+  const point = pointById(claim.subject);
+  const shape = claim.property.split(':')[1];
+  const says = `Says a ${point?.name ?? claim.subject} needle is ${shape} in section.`;
+  if (!point || point.edge === 'sides') return cannotTell(says, '');
+  const holds = `A ${point.name} needle is ${point.edge === 'none' ? 'round' : 'triangular'} in section.`;
+  return {
+    verdict: (shape === 'round') === (point.edge === 'none') ? 'agrees' : 'contradicted',
     says,
     holds,
     source: sourceNames(point.sources),

@@ -171,7 +171,14 @@ function leads(read: Read, first: Read): boolean {
   const { list, index } = first.passage;
   const own = read.passage.index;
   return (
-    list?.leadIn === own || list?.parent === own || (read.passage.kind === 'heading' && index === own + 1)
+    list?.leadIn === own ||
+    list?.parent === own ||
+    (read.passage.kind === 'heading' && index === own + 1) ||
+    // A numbered question whose choices follow as a list of their own, not indented.
+    (read.passage.list?.ordered === true &&
+      index === own + 1 &&
+      list?.index === 0 &&
+      list.list !== read.passage.list.list)
   );
 }
 

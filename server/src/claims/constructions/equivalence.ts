@@ -54,11 +54,12 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   if (
     between.length > 11 ||
     !(ties(items, between, right) || gapped(items, left, between)) ||
-    passed(items, left)
+    passed(items, left) ||
+    second(items, left)
   )
     return [];
   if (isLength(left, right) || (lengthAfter(items, right) && !bothLengths(left, right))) return [];
-  if (unlikely(items, left, right)) return [];
+  if (unlikely(items, left, right) || crossedLength(items, left) || crossedLength(items, right)) return [];
   return [make(scene, left, right, between)];
 }
 
@@ -76,6 +77,15 @@ const gapped = (items: readonly Item[], left: Group, between: readonly Item[]) =
 
 const passed = (items: readonly Item[], left: Group) =>
   items.slice(Math.max(0, left.from - 2), left.from).some((item) => PASSED.has(item.word));
+
+/** "0.45 mm × 12 mm (26 G)": the second figure of a pair is the length. */
+const second = (items: readonly Item[], left: Group) =>
+  /^[x×*]$/.test(items[left.from - 1]?.word ?? '') && items[left.from - 2]?.kind === 'size';
+
+/** "0.45 mm × 12 mm (26 G)": the second of two measures joined by a cross is a length along. */
+const crossedLength = (items: readonly Item[], g: Group) =>
+  LENGTHS.has(g.sizes[0]!.system) && CROSS.has(items[g.from - 1]?.word ?? '') && items[g.from - 2]?.kind === 'size';
+const CROSS = new Set(['×', '*', 'x', 'by']);
 
 /** Centimetres beside a size are a length along it unless the text says it is measured across. */
 function unlikely(items: readonly Item[], left: Group, right: Group): boolean {

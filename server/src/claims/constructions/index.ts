@@ -28,6 +28,7 @@ import { superlative } from './superlative.ts';
 import { than } from './than.ts';
 import { unit } from './unit.ts';
 import { usual } from './usual.ts';
+import { wrongUnit } from './wrong-unit.ts';
 import { zeros } from './zeros.ts';
 
 export const CONSTRUCTIONS: readonly Construction[] = [
@@ -59,5 +60,6 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   strands,
   points,
   usual,
+  wrongUnit,
   existence,
 ];

@@ -1,0 +1,50 @@
+/** A number with a unit of another scale: "a 0.014 mm guidewire" (inches), "an 8 French endotracheal tube" (mm inside). */
+import type { FormulaClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { groups, type Group, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction } from './model.ts';
+
+/** Guidewire diameters as printed, in thousandths of an inch. */
+const WIRES = new Set([10, 14, 18, 21, 25, 28, 32, 35, 38]);
+const WIRE = /^(?:wires?|guidewires?|guide-wires?)$/;
+const OTHER_WIRE = /^(?:steel|suture|kirschner|k-wires?|cerclage|orthodontic|fracture|bone|pins?)$/;
+const TRACHEAL = /^(?:endotracheal|tracheal|et|ett|ets)$/;
+const OTHER_TUBE = /^(?:double-lumen|double|lumen|endobronchial|suction|exchange|bougie|introducer|stylet|tracheostomy)$/;
+
+export const wrongUnit: Construction = {
+  id: 'wrong-unit',
+  read(scene) {
+    return groups(scene.items).flatMap((group) => {
+      const formula = inchesAsMm(scene.items, group) ?? tubeInFrench(scene.items, group);
+      return formula ? [reading(scene, group, formula)] : [];
+    });
+  },
+};
+
+/** No guidewire is a few hundredths of a millimetre thick. */
+function inchesAsMm(items: readonly Item[], group: Group): FormulaClaim['formula'] | undefined {
+  const wire = group.sizes.every(({ system, value }) => system === 'millimetre' && WIRES.has(Math.round(value * 1000)));
+  if (!wire || items.some((item) => OTHER_WIRE.test(item.word))) return undefined;
+  const near = items.slice(Math.max(0, group.from - 8), group.to + 5);
+  return near.some((item) => WIRE.test(item.word)) ? 'wire-inches-as-mm' : undefined;
+}
+
+/** "a 5.5-French endotracheal tube": right before the tube's name, in the range of inner diameters. */
+function tubeInFrench(items: readonly Item[], group: Group): FormulaClaim['formula'] | undefined {
+  const { system, value } = group.sizes[0]!;
+  if (system !== 'french' || group.sizes.length > 1 || value < 2 || value > 10) return undefined;
+  const named = TRACHEAL.test(items[group.to + 1]?.word ?? '') && items[group.to + 2]?.deviceNoun === true;
+  return named && !items.some((item) => OTHER_TUBE.test(item.word)) ? 'tube-in-french' : undefined;
+}
+
+function reading(scene: Scene, group: Group, formula: string) {
+  const claim: FormulaClaim = {
+    kind: 'formula',
+    construction: 'wrong-unit',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[group.from]!, scene.items[group.to]!),
+    system: group.sizes[0]!.system,
+    formula,
+  };
+  return { claim, at: group.from, from: group.from, to: group.to };
+}

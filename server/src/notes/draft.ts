@@ -77,8 +77,9 @@ export class PassageDraft {
     private readonly cell?: CellPlace,
   ) {}
 
-  /** Appends prose; a line break seen before it becomes one "\n". */
-  append(text: string, start: number, end: number): void {
+  /** Appends prose; a line break seen before it becomes one "\n". NUL is shown as CommonMark shows it. */
+  append(source: string, start: number, end: number): void {
+    const text = source.replaceAll('\0', '\uFFFD');
     this.flush();
     if (this.trimming) {
       const blank = text.length - text.trimStart().length;

@@ -149,7 +149,7 @@ export class ProseBuilder implements TokenSink {
   }
 
   literal(start: number, end: number): void {
-    this.passage?.append(this.source.slice(start, end).replaceAll('\0', '\uFFFD'), start, end);
+    this.passage?.append(this.source.slice(start, end), start, end);
   }
 
   /** Puts a placeholder for code, HTML, math and bare addresses. */

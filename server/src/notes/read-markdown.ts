@@ -98,16 +98,17 @@ export function readMarkdown(text: string, scan: boolean): Note {
   const front = frontMatterOf(text, baseOf(text));
   const pieces = [...front, ...cut(text, baseOf(text) + (front[0]?.text.length ?? 0))];
   const labels = foreignLabels(pieces);
+  const lastTable = scan ? text.lastIndexOf('|') : text.length;
   const placed = pieces.map((piece, index): PlacedStretch => {
-    const skip = scan && !piece.first && !mayMatter(piece.text, pieces[index + 1]?.text ?? '');
+    const skip = piece.start > lastTable && !piece.first && !mayMatter(piece.text);
     return { start: piece.start, stretch: skip ? NOTHING : readPiece(piece, labels[index]) };
   });
   return joinStretches(text, placed);
 }
 
-/** Headings, comments and what leads to a table matter to what stands below them, whatever they say. */
-function mayMatter(text: string, next: string): boolean {
-  return mayHoldSizes(text) || /^ {0,3}#|^[ >]*(?:-+|=+)[ \t]*$|<!--/m.test(text) || next.includes('|');
+/** Headings and comments matter to what stands below them, whatever they say; so does what leads to a table. */
+function mayMatter(text: string): boolean {
+  return mayHoldSizes(text) || /^ {0,3}#|^[ >]*(?:-+|=+)[ \t]*$|<!--/m.test(text);
 }
 
 /** Reads Markdown in one go, nothing kept; the measure for reading it in stretches. */

@@ -84,7 +84,9 @@ const second = (items: readonly Item[], left: Group) =>
 
 /** "0.45 mm × 12 mm (26 G)": the second of two measures joined by a cross is a length along. */
 const crossedLength = (items: readonly Item[], g: Group) =>
-  LENGTHS.has(g.sizes[0]!.system) && CROSS.has(items[g.from - 1]?.word ?? '') && items[g.from - 2]?.kind === 'size';
+  LENGTHS.has(g.sizes[0]!.system) &&
+  CROSS.has(items[g.from - 1]?.word ?? '') &&
+  items[g.from - 2]?.kind === 'size';
 const CROSS = new Set(['×', '*', 'x', 'by']);
 
 /** Centimetres beside a size are a length along it unless the text says it is measured across. */

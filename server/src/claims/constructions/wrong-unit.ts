@@ -1,7 +1,7 @@
 /** A number with a unit of another scale: "a 0.014 mm guidewire" (inches), "an 8 French endotracheal tube" (mm inside). */
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { groups, type Group, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { type Group, groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction } from './model.ts';
 
 /** Guidewire diameters as printed, in thousandths of an inch. */
@@ -9,7 +9,8 @@ const WIRES = new Set([10, 14, 18, 21, 25, 28, 32, 35, 38]);
 const WIRE = /^(?:wires?|guidewires?|guide-wires?)$/;
 const OTHER_WIRE = /^(?:steel|suture|kirschner|k-wires?|cerclage|orthodontic|fracture|bone|pins?)$/;
 const TRACHEAL = /^(?:endotracheal|tracheal|et|ett|ets)$/;
-const OTHER_TUBE = /^(?:double-lumen|double|lumen|endobronchial|suction|exchange|bougie|introducer|stylet|tracheostomy)$/;
+const OTHER_TUBE =
+  /^(?:double-lumen|double|lumen|endobronchial|suction|exchange|bougie|introducer|stylet|tracheostomy)$/;
 
 export const wrongUnit: Construction = {
   id: 'wrong-unit',
@@ -23,7 +24,9 @@ export const wrongUnit: Construction = {
 
 /** No guidewire is a few hundredths of a millimetre thick. */
 function inchesAsMm(items: readonly Item[], group: Group): FormulaClaim['formula'] | undefined {
-  const wire = group.sizes.every(({ system, value }) => system === 'millimetre' && WIRES.has(Math.round(value * 1000)));
+  const wire = group.sizes.every(
+    ({ system, value }) => system === 'millimetre' && WIRES.has(Math.round(value * 1000)),
+  );
   if (!wire || items.some((item) => OTHER_WIRE.test(item.word))) return undefined;
   const near = items.slice(Math.max(0, group.from - 8), group.to + 5);
   return near.some((item) => WIRE.test(item.word)) ? 'wire-inches-as-mm' : undefined;

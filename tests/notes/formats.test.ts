@@ -26,6 +26,7 @@ describe('WebVTT', () => {
       ['Use it & <18\u00A0G>'],
     ],
     ['WEBVTT\n\nSTYLE\n::cue(b) { margin: 18px }\n\nREGION\nid:18\n\n00:01.000 --> 00:02.000\nx', ['x']],
+    ['WEBVTT\n\n00:01.000 --> 00:02.000\n<constructor>18</constructor> <b>G', ['18 G']],
     ['\uFEFFWEBVTT\r\n\r\n00:01.000 --> 00:02.000\r\n- a  \r\n- b\r\n', ['- a\n- b']],
   ])('%j', (text, expected) => {
     const note = read(text, 'vtt');

@@ -5,7 +5,7 @@ import { readStatements } from '../claims/index.ts';
 import type { Statement } from '../claims/model.ts';
 import { findMentions } from '../mentions/index.ts';
 import type { Mention } from '../mentions/model.ts';
-import { readNote } from '../notes/index.ts';
+import { type Format, readNote } from '../notes/index.ts';
 import type { Note } from '../notes/model.ts';
 import { DEFAULT_SETTINGS, type Settings } from './settings/model.ts';
 import { maySpeakOfSizes } from './skim.ts';
@@ -17,14 +17,19 @@ export interface Analysis {
   readonly findings: readonly Finding[];
 }
 
-export type Format = 'markdown' | 'vtt' | 'srt' | 'text';
+export type { Format };
 
-const FORMATS: Readonly<Record<string, Format>> = { vtt: 'vtt', srt: 'srt', txt: 'text' };
+const FORMATS: ReadonlyMap<string, Format> = new Map([
+  ['vtt', 'vtt'],
+  ['srt', 'srt'],
+  ['txt', 'text'],
+  ['mdx', 'mdx'],
+]);
 
 /** Format by the ending of a path; Markdown when the ending says nothing else. */
 export function formatOf(path: string | undefined): Format {
   const ending = path?.slice(path.lastIndexOf('.') + 1).toLowerCase() ?? '';
-  return FORMATS[ending] ?? 'markdown';
+  return FORMATS.get(ending) ?? 'markdown';
 }
 
 function withLevel(finding: Finding, settings: Settings): Finding | undefined {

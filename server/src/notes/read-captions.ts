@@ -16,7 +16,10 @@ const OUTERMOST: Container = { headings: [], quote: 0, footnote: false };
 /** Between two time stamps; nothing else makes a block a cue. */
 const ARROW = '-->';
 
-const TAG_MARKS: Readonly<Record<string, MarkKind>> = { b: 'strong', i: 'emphasis' };
+const TAG_MARKS: ReadonlyMap<string, MarkKind> = new Map([
+  ['b', 'strong'],
+  ['i', 'emphasis'],
+]);
 
 /** What a cue's text is made of besides letters: tags, entities, SubRip's position codes. */
 const PARTS: Readonly<Record<CaptionFormat, RegExp>> = {
@@ -25,7 +28,7 @@ const PARTS: Readonly<Record<CaptionFormat, RegExp>> = {
 };
 
 function readTag(draft: PassageDraft, closing: boolean, name: string): void {
-  const kind = TAG_MARKS[name.toLowerCase().replace(/[.\s].*$/s, '')];
+  const kind = TAG_MARKS.get(name.toLowerCase().replace(/[.\s].*$/s, ''));
   if (!kind) return;
   if (closing) draft.exitMark();
   else draft.enterMark(kind);

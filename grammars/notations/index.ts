@@ -5,7 +5,7 @@ import { gaugeAfter, gaugeSpoken } from './gauge-after.ts';
 import { gaugeBefore } from './gauge-before.ts';
 import { inches, inchesSpoken } from './inches.ts';
 import { metricAfter, metricBefore } from './metric-suture.ts';
-import { centimetres, micrometres, millimetres, millimetresSpoken } from './millimetres.ts';
+import { centimetres, micrometres, millimetres, millimetresSpoken, needleProduct } from './millimetres.ts';
 import type { Notation } from './model.ts';
 import { numbered, numberedSpoken } from './numbered.ts';
 import { hegar, tubeInner } from './tubes.ts';
@@ -25,6 +25,7 @@ export const NOTATIONS: readonly Notation[] = [
   frenchAfter,
   gaugeSpoken,
   frenchSpoken,
+  needleProduct,
   millimetres,
   centimetres,
   micrometres,

@@ -30,6 +30,30 @@ export const millimetres: Notation = {
   counterExamples: ['120 mmHg', '5 mm2'],
 };
 
+export const needleProduct: Notation = {
+  id: 'needle-product',
+  title: 'Diameter by length',
+  about: 'Both measures of a needle in millimetres: 0.8 × 40 mm.',
+  system: 'millimetre',
+  pattern: `${BEFORE}[0-9](?:[.,][0-9]{1,2})?[\\s]?(?:mm[\\s]?)?[x×][\\s]?[0-9]{1,3}[\\s]?mm${AFTER}`,
+  anyCase: true,
+  read: (text) => {
+    const items = [...text.matchAll(/[0-9]+(?:[.,][0-9]+)?/g)].map((match) => ({
+      at: match.index,
+      end: match.index + match[0].length,
+      read: readNumber(match[0])!,
+    }));
+    return items.map(({ at, end, read }, i) => ({
+      start: at,
+      end: i === items.length - 1 ? text.length : end,
+      values: [read.value],
+      decimals: read.decimals,
+    }));
+  },
+  examples: ['0.8 × 40 mm', '0,5 x 16 mm'],
+  counterExamples: ['3 × daily'],
+};
+
 export const centimetres: Notation = {
   id: 'centimetres',
   title: 'Centimetres',

@@ -59,11 +59,12 @@ export function readSeries(
   numbers: string,
   plausible: (value: number) => boolean,
   unit: 'after' | 'before' = 'after',
+  commas: 'stranger' | 'list' = 'stranger',
 ): readonly Item[] {
   const all = parts(text, new RegExp(numbers, 'gi'));
   if (!all || all.length === 0) return [];
   const good = all.slice(all.findLastIndex((part) => !plausible(part.value)) + 1);
-  const kept = withoutStranger(good, text);
+  const kept = commas === 'list' ? good : withoutStranger(good, text, unit);
   const items: Item[] = [];
   for (let i = 0; i < kept.length; i++) {
     const first = kept[i]!;
@@ -85,10 +86,10 @@ function chained(all: readonly Part[], i: number, text: string): boolean {
   return before !== undefined && RANGE.test(text.slice(before.end, all[i]!.start));
 }
 
-/** Two numbers with a bare comma between are no list: "on day 3, 14 Fr". */
-function withoutStranger(all: readonly Part[], text: string): readonly Part[] {
-  if (all.length !== 2) return all;
-  return /^,\s$/.test(text.slice(all[0]!.end, all[1]!.start)) ? all.slice(1) : all;
+/** Two numbers with a bare comma between are no list: "on day 3, 14 Fr". The one at the unit stays. */
+function withoutStranger(all: readonly Part[], text: string, unit: 'after' | 'before'): readonly Part[] {
+  if (all.length !== 2 || !/^,\s$/.test(text.slice(all[0]!.end, all[1]!.start))) return all;
+  return unit === 'after' ? all.slice(1) : all.slice(0, 1);
 }
 
 function stretched(items: readonly Item[], text: string, unit: 'after' | 'before'): readonly Item[] {

@@ -13,7 +13,7 @@ export const uspDashed: Notation = {
   title: 'USP number and zero',
   about: 'The number of zeros, a dash or slash, a zero: 3-0 is 000. 1-0 is written for 0.',
   system: 'usp',
-  pattern: `(?<![0-9A-Za-zÀ-ÿ.,:⁄°$€£_−-])#?(?:9/10|(?:1[0-9]|20|[1-9])(?:[.][0-9])?)${DASH}[0Oo](?![0-9A-Za-zÀ-ÿ_]|[.,:][0-9]|[-‐‑–][0-9A-Za-z]|[/][1-9])`,
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,:⁄°$€£_−-])#?(?:9/10|(?:1[0-9]|20|[1-9])(?:[.][0-9])?)${DASH}[0Oo](?![0-9A-Za-zÀ-ÿ_]|[.,:][0-9]|[-‐‑–][0-9A-Za-z]|[/][1-9](?![-/]0(?![0-9])))`,
   anyCase: false,
   read: (text) => {
     const zeros = /9\/10/.test(text) ? '10' : /[0-9]+(?:[.][0-9])?/.exec(text)![0];

@@ -13,9 +13,10 @@ export const wireInches: Notation = {
   about:
     'Guidewires carry their diameter in inches: 0.035 in, .018", 0.014-inch; the unit is often left out.',
   system: 'wire-inch',
-  pattern: `(?<![0-9A-Za-zÀ-ÿ.,/$€£=<>_-])${NUMBER}(?:${JOIN}${NUMBER}){0,5}(?:[\\s]?-?(?:inch(?:es)?|in|["″”])\\.?)?(?![0-9A-Za-zÀ-ÿ%_]|[\\s]?(?:%|mm|cm|mg|ml|percent|per))`,
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,$€£=<>_-])(?<![0-9]/)${NUMBER}(?:${JOIN}${NUMBER}){0,5}(?:[\\s]?-?(?:inch(?:es)?|in|["″”])\\.?)?(?![0-9A-Za-zÀ-ÿ%_]|[\\s]?(?:%|mm|cm|mg|ml|percent|per))`,
   anyCase: true,
-  read: (text) => readSeries(text.replace(/\.$/, ''), NUMBER, plausible),
+  // Two wires with a comma between are a list: the values are too peculiar for anything else.
+  read: (text) => readSeries(text.replace(/\.$/, ''), NUMBER, plausible, 'after', 'list'),
   examples: ['.035', '0.035 in', '0.035-inch', '0.018"', '0.014, 0.018 and 0.035 in'],
   counterExamples: ['0.025%', 'p=0.014', '0.035 mm'],
 };

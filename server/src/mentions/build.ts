@@ -1,5 +1,6 @@
 /** Builds the mention that a verdict on a candidate stands for. */
 import { sourceSpan } from '../notes/index.ts';
+import type { Device, Size } from '../sizes/model.ts';
 import { deviceOf, materialOf } from './attach.ts';
 import type { Mention } from './model.ts';
 import type { Candidate } from './scan.ts';
@@ -40,13 +41,27 @@ export function mentionOf(place: Place, candidate: Candidate, verdict: Verdict):
     ...(material ? { material } : {}),
     ...(bound ? { bound } : {}),
     ...(approximate(place.before) ? { approximate: true } : {}),
-    ...(isLength(place, verdict.evidence.rule, system) ? { length: true } : {}),
+    ...(isLength(place, verdict.evidence.rule, { system, value: values[0]! }, device)
+      ? { length: true }
+      : {}),
   };
 }
 
-/** G × length, "1½ in long", an inch on a needle: how far it reaches, not how thick it is. */
-function isLength(place: Place, rule: string, system: string): boolean {
+/** Thickest needle, mm: what is longer is a length. */
+const THICKEST_NEEDLE = 4;
+const DIAMETER_AFTER = /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|diameters?|od\b|bore|thick|outer|outside)\b/i;
+const NEEDLES: ReadonlySet<Device | undefined> = new Set<Device | undefined>([
+  'needle',
+  'suture-needle',
+  'winged-set',
+  'cannula',
+]);
+
+/** G × length, "1½ in long", 40 mm on a needle: how far it reaches, not how thick it is. */
+function isLength(place: Place, rule: string, size: Size, device: Device | undefined): boolean {
+  const { system, value } = size;
   if (system !== 'millimetre' && system !== 'inch') return false;
   if (rule === 'gauge-by-length' || /^[\s-]?(?:long|length|in length)\b/i.test(place.after)) return true;
-  return system === 'inch' && rule !== 'diameter-word';
+  if (DIAMETER_AFTER.test(place.after)) return false;
+  return system === 'inch' ? value >= 0.15 : NEEDLES.has(device) && value >= THICKEST_NEEDLE;
 }

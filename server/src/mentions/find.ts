@@ -1,6 +1,6 @@
 /** Every size mention of a note, in order. */
-import type { Note } from '../notes/model.ts';
-import { type Board, bareSizes, boardOf } from './bare/index.ts';
+import type { Note, Span } from '../notes/model.ts';
+import { type Board, bareSizes, boardOf, type Written } from './bare/index.ts';
 import { mentionOf } from './build.ts';
 import type { Context, Mention } from './model.ts';
 import { joinRanges } from './ranges.ts';
@@ -8,42 +8,63 @@ import { type Candidate, scan } from './scan.ts';
 import { type Scene, type Surroundings, sentenceIndex, survey } from './scene.ts';
 import { LENGTHS, RULES } from './sense/decide.ts';
 import { companyOf, type LengthSystem, lengthSense, tubeLength } from './sense/length.ts';
-import { type Place, placeOf, wider } from './sense/place.ts';
+import { type Place, placeOf } from './sense/place.ts';
 import { size, type Verdict } from './sense/verdict.ts';
 
 /** Sorted by passage and span. Never throws; linear in the length of the note. */
 export function findMentions(note: Note, context: Context = {}): Mention[] {
   const around = survey(note, context);
-  const settled = around.scenes.map((scene) => passageMentions(around, scene));
-  const board = boardOf(around, settled);
+  const board = boardOf(
+    around,
+    around.scenes.map((scene) => written(around, scene)),
+  );
   return around.scenes.flatMap((scene) => joinRanges(scene, together(board, scene)));
 }
 
-const inOrder = (mentions: readonly Mention[]): Mention[] =>
-  [...mentions].sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
+const inOrder = <T extends { readonly span: Span }>(all: readonly T[]): T[] =>
+  [...all].sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
 
 const together = (board: Board, scene: Scene): readonly Mention[] =>
   inOrder([...(board.settled[scene.passage.index] ?? []), ...bareSizes(board, scene)]);
 
-function passageMentions(around: Surroundings, scene: Scene): Mention[] {
+/** Judges what the notations found: lengths last, since a size beside them decides. */
+function written(around: Surroundings, scene: Scene): Written {
   const candidates = scan(scene.passage.text);
   const sized = new Set<number>();
-  const first = candidates.flatMap((candidate) => {
+  const mentions: Mention[] = [];
+  const refused: Span[] = [];
+  const judge = (candidate: Candidate, place: Place, verdict: Verdict): void => {
+    const mention = mentionOf(place, candidate, verdict);
+    if (mention) mentions.push(mention);
+    else if (!mayBeBare(candidate, matched(scene, candidate))) refused.push(candidate.span);
+  };
+  for (const candidate of candidates) {
     const rule = RULES[candidate.notation.id];
-    if (!rule) return [];
+    if (!rule) continue;
     const place = placeOf(around, scene, candidate);
-    const mention = mentionOf(place, candidate, rule(place, matched(scene, candidate), candidate));
-    if (mention?.kind !== 'ambiguous' && mention) sized.add(sentenceIndex(scene, candidate.span.start));
-    return mention ?? [];
-  });
-  const lengths = candidates.flatMap((candidate) => {
+    const verdict = rule(place, matched(scene, candidate), candidate);
+    if (verdict.is === 'size') sized.add(sentenceIndex(scene, candidate.span.start));
+    judge(candidate, place, verdict);
+  }
+  for (const candidate of candidates) {
     const system = LENGTHS[candidate.notation.id];
-    if (!system) return [];
+    if (!system) continue;
     const place = placeOf(around, scene, candidate);
-    return mentionOf(place, candidate, lengthVerdict(place, candidate, system, sized)) ?? [];
-  });
-  return inOrder([...first, ...lengths]);
+    judge(candidate, place, lengthVerdict(place, candidate, system, sized));
+  }
+  return { mentions: inOrder(mentions), refused };
 }
+
+/** Notations that name no unit, and "in" and quotation marks that are none: the bare number may still be a size. */
+const mayBeBare = (candidate: Candidate, match: string): boolean =>
+  OPEN_ENDED.has(candidate.notation.id) ||
+  (candidate.notation.id === 'inches' && /(?:[\s]in\.?|["”″])$/.test(match));
+const OPEN_ENDED: ReadonlySet<string> = new Set([
+  'numbered',
+  'numbered-spoken',
+  'usp-decimal-slip',
+  'usp-spoken',
+]);
 
 /** A length: a tracheal tube's number, a diameter, a needle's reach, or nothing. */
 function lengthVerdict(

@@ -21,6 +21,7 @@ export function joinRanges(scene: Scene, mentions: readonly Mention[]): Mention[
 }
 
 function joins(text: string, a: Mention, b: Mention): boolean {
+  if (a.notation !== 'bare' && /^[0-9.,]+$/.test(a.text)) return false;
   if (
     a.kind !== 'size' ||
     b.kind !== 'size' ||

@@ -4,23 +4,38 @@ import type { System } from '../../sizes/model.ts';
 import type { Mention } from '../model.ts';
 import type { Surroundings } from '../scene.ts';
 
+/** What the notations found in one passage. */
+export interface Written {
+  /** In text order. */
+  readonly mentions: readonly Mention[];
+  /** Spans that name a unit and yet are no size: their numbers are taken. */
+  readonly refused: readonly Span[];
+}
+
 export interface Board {
   readonly around: Surroundings;
   /** Mentions by passage, in text order. */
   readonly settled: readonly (readonly Mention[])[];
+  /** Spans by passage that are known to be something else. */
+  readonly refused: readonly (readonly Span[])[];
   /** How often each system occurs in the note. */
   readonly counts: ReadonlyMap<System, number>;
 }
 
 const isLength = (system: System): boolean => system === 'millimetre' || system === 'inch';
 
-export function boardOf(around: Surroundings, settled: readonly (readonly Mention[])[]): Board {
+export function boardOf(around: Surroundings, written: readonly Written[]): Board {
   const counts = new Map<System, number>();
-  for (const mention of settled.flat()) {
+  for (const mention of written.flatMap((one) => one.mentions)) {
     const system = mention.sizes[0]?.system;
     if (system && !isLength(system)) counts.set(system, (counts.get(system) ?? 0) + 1);
   }
-  return { around, settled, counts };
+  return {
+    around,
+    settled: written.map((one) => one.mentions),
+    refused: written.map((one) => one.refused),
+    counts,
+  };
 }
 
 /** Mentions inside a span of a passage's sorted mentions (binary search, at most `most`). */

@@ -1,6 +1,6 @@
 /** How a bare number stands in its sentence: with an article, handed over, in a run, beside a colour. */
 import type { Place } from '../sense/place.ts';
-import { BLADED, counts, IN_A_SUM, LABELLED, SHARES_UNIT } from '../words/counted.ts';
+import { BLADED, counts, IN_A_SUM, LABELLED, otherBefore, SHARES_UNIT } from '../words/counted.ts';
 import { CLOSED, COLOUR, DETERMINED, HANDED } from '../words/frames.ts';
 import type { Bare } from './tokens.ts';
 
@@ -47,6 +47,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
     counts(after) ||
     (bare.runLength > 1 && counts(afterRun)) ||
     BLADED.test(place.text) ||
+    otherBefore(place.before) ||
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||
     (/^[.)]\s/.test(after) &&

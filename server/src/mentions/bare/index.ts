@@ -14,7 +14,7 @@ import { frameOf, isClosed } from './frame.ts';
 import { type RungName, type Settled, settle } from './settle.ts';
 import { type Bare, bareNumbers } from './tokens.ts';
 
-export { type Board, boardOf } from './board.ts';
+export { type Board, boardOf, type Written } from './board.ts';
 
 /** Bare sizes of one passage, given what the notations found everywhere. */
 export function bareSizes(board: Board, scene: Scene): Mention[] {
@@ -23,12 +23,16 @@ export function bareSizes(board: Board, scene: Scene): Mention[] {
     const cells = tableNumbers(board.around, scene, own);
     if (cells.length > 0) return cells;
   }
-  const free = bareNumbers(scene.passage.text, own);
+  const taken = [...own.map((one) => one.span), ...(board.refused[scene.passage.index] ?? [])];
+  const free = bareNumbers(
+    scene.passage.text,
+    taken.sort((a, b) => a.start - b.start),
+  );
   if (free.length === 0) return [];
   const chained = chains(board.around, scene, own, free);
   const known = [...own, ...chained].sort((a, b) => a.span.start - b.span.start);
-  const taken = new Set(chained.map((one) => one.span.start));
-  const rest = free.filter((bare) => !taken.has(bare.span.start));
+  const inChain = new Set(chained.map((one) => one.span.start));
+  const rest = free.filter((bare) => !inChain.has(bare.span.start));
   const found: Mention[] = [];
   for (const bare of rest) {
     const mention = understood({ board, scene, known, found }, bare);

@@ -1,7 +1,6 @@
 /** Bare number tokens of a passage and the runs they form: "24, 22, 18 or 16". */
 import type { Notation } from '../../../../grammars/notations/index.ts';
 import type { Span } from '../../notes/model.ts';
-import type { Mention } from '../model.ts';
 import type { Candidate } from '../scan.ts';
 import { readNumber, WORD_NUMBER } from '../words/numbers.ts';
 
@@ -69,14 +68,14 @@ function readBare(text: string): ReturnType<typeof readNumber> {
 const LINK =
   /^["”’']?\s?(?:,|→|>|<|\/|–|-|>>|->)\s?(?:(?:and|or|then)\s)?(?:an?\s|the\s)?["“‘']?$|^["”’']?\s(?:or|and|to|then|than|versus|vs\.?)\s(?:an?\s|the\s)?["“‘']?$/i;
 
-/** Free numbers in text order, each knowing its run. */
-export function bareNumbers(text: string, taken: readonly Mention[]): readonly Bare[] {
+/** Numbers outside the taken spans (in order), in text order, each knowing its run. */
+export function bareNumbers(text: string, taken: readonly Span[]): readonly Bare[] {
   const found: Omit<Bare, 'run' | 'runLength'>[] = [];
   let next = 0;
   for (const match of text.matchAll(TOKEN)) {
     const span = { start: match.index, end: match.index + match[0].length };
-    while (next < taken.length && taken[next]!.span.end <= span.start) next++;
-    if (next < taken.length && taken[next]!.span.start < span.end) continue;
+    while (next < taken.length && taken[next]!.end <= span.start) next++;
+    if (next < taken.length && taken[next]!.start < span.end) continue;
     const candidate = bareCandidate(text, span);
     if (candidate) found.push(candidate);
   }

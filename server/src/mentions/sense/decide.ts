@@ -47,6 +47,7 @@ export const RULES: Readonly<Record<string, Rule>> = {
 
 /** Notations of lengths: judged after the rest, since a size beside them decides. */
 export const LENGTHS: Readonly<Record<string, LengthSystem>> = {
+  'needle-product': 'millimetre',
   millimetres: 'millimetre',
   centimetres: 'millimetre',
   micrometres: 'millimetre',

@@ -51,11 +51,17 @@ function letterF(place: Place, match: string, value: number): Verdict {
   if (/[0-9][\s]?[-–][\s]?[0-9]/.test(match) && value <= 34 && CUED.test(place.text))
     return size('french', 'range', match);
   if (/mm\s?\($/.test(place.before)) return size('french', 'length-beside', match);
-  const near =
-    isFrench(place.devices) || CUE.test(place.text) || /[0-9][\s-]?F\b/.test(place.before + place.after);
+  if (ROOM.test(place.before)) return NOTHING;
+  const near = isFrench(place.devices) || CUE.test(place.text) || fellow(place);
   if (near && !aside(place)) return size('french', 'catheter-beside', match);
   return unclear(place, match, value, near);
 }
+
+const ROOM = /\b(?:rooms?|bays?|wards?|seats?|gates?|labs?|rows?|lockers?|flats?)\s$/i;
+
+/** Another F number in the sentence, in a note of French sizes. */
+const fellow = (place: Place): boolean =>
+  /[0-9][\s-]?F\b/.test(place.before + place.after) && (inContext(place) || factsOf(place.around).french);
 
 /** The sentence says outright that it is somebody's age. */
 const person = (place: Place, value: number): boolean =>

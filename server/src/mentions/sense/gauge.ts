@@ -15,6 +15,11 @@ const gaugeNear = (place: Place): boolean =>
 /** Gauge by unit word or letter, after or before the number. */
 export function gaugeSense(place: Place, match: string, value: number): Verdict {
   if (NOT_GAUGE.test(place.after) || NOT_GAUGE_BEFORE.test(place.before)) return NOTHING;
+  if (
+    /^gau?ge/i.test(match) &&
+    /\b(?:pressure|fuel|tyre|tire|steam|rain|rail\w*|strain|depth|film)\s$/i.test(place.before)
+  )
+    return NOTHING;
   const wire = place.devices.some((hit) => hit.means === 'steel-wire');
   const system = wire ? 'wire-gauge' : 'needle-gauge';
   if (/gau?ge|calibre|jauge/i.test(match)) return size(system, 'unit-word', match);

@@ -1,17 +1,13 @@
 /** "#1", "size 7", "number two": the thing the number is written on tells the system. */
 import type { System } from '../../sizes/model.ts';
-import { BLADED, counts, NOT_SIZES } from '../words/counted.ts';
+import { BLADED, counts, NOT_SIZES, otherBefore } from '../words/counted.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
 import { plausible, systemOf } from './systems.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 
-/** Right before: an airway or mask, or a blade. */
-const OTHER_BEFORE =
-  /\b(?:airway|mask|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?)\b[^.;]{0,10}$/i;
-
 export function numberedSense(place: Place, match: string, values: readonly number[]): Verdict {
   if (NOT_SIZES.test(place.after) || counts(place.after)) return NOTHING;
-  if (BLADED.test(place.after.slice(0, 40)) || otherBefore(place.before.slice(-40))) return NOTHING;
+  if (BLADED.test(place.after.slice(0, 40)) || otherBefore(place.before)) return NOTHING;
   const whole = values.every(Number.isInteger) && !/[.,]/.test(match);
   if (TUBE_AFTER.test(place.after) && whole) {
     const tube = tubeQuestion(place, match, values);
@@ -20,9 +16,6 @@ export function numberedSense(place: Place, match: string, values: readonly numb
   const system = systemNear(place, values) ?? threadNumber(place, values);
   return system ? size(system, 'device-beside', match) : tubeQuestion(place, match, values);
 }
-
-const otherBefore = (before: string): boolean =>
-  OTHER_BEFORE.test(before) && !/nasopharyngeal|npa/i.test(before);
 
 /** The system of the nearest thing whose sizes can have this value. */
 function systemNear(place: Place, values: readonly number[]): System | undefined {

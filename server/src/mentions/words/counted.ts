@@ -281,3 +281,10 @@ export const NOT_SIZES = startsWith([
   'on the',
   'sieve',
 ]);
+
+const OTHER_BEFORE =
+  /\b(?:airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?)\b[^.;]{0,10}$/i;
+
+/** Right before a number: an airway or mask, a glove, a blade. */
+export const otherBefore = (before: string): boolean =>
+  OTHER_BEFORE.test(before.slice(-40)) && !/nasopharyngeal|npa/i.test(before.slice(-40));

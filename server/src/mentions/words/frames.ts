@@ -5,7 +5,7 @@ export const COLOUR =
 
 /** Before the number: an article or the like. */
 export const DETERMINED =
-  /(?:^|[\s("“‘'*_])(?:an?|the|your|another|that|this|our|my|either|each|one|two|three|both|plain|any)\s["“‘'*_]?$/i;
+  /(?:^|[\s("“‘'*_])(?:an?|the|your|another|that|this|our|my|either|each|one|two|three|both|plain|any|sizes?)\s["“‘'*_]?$/i;
 
 /** Before the number: a word that hands a size over. */
 export const HANDED =

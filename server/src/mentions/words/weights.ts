@@ -84,7 +84,7 @@ export const WEIGHED = wholeWords([
 
 /** After a gauge-like G: acceleration, networks. */
 export const NOT_GAUGE =
-  /^[\s-]*(?:force|forces|network|networks|signal|wi-?fi|ethernet|coverage|router|phone|mobile|acceleration|centrifug\w*|spin|rcf)\b|^[\s]?[x×]\s?[0-9]+\s?min/i;
+  /^[\s-]*(?:force|forces|network|networks|signal|wi-?fi|ethernet|coverage|router|phone|mobile|acceleration|centrifug\w*|spin|rcf|shotguns?|shells?|rail\w*|track)\b|^[\s]?[x×]\s?[0-9]+\s?min/i;
 
 /** Before it: rails, guns, centrifuges. */
 export const NOT_GAUGE_BEFORE =

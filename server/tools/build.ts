@@ -4,7 +4,8 @@
  *
  * Usage: tsx server/tools/build.ts [--readable] [FOLDER]
  */
-import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
@@ -95,3 +96,6 @@ mkdirSync(OUT, { recursive: true });
 const built = BUNDLES.filter((one) => existsSync(join(ROOT, one.entry)));
 for (const line of await Promise.all(built.map(bundle))) console.log(line);
 writeTypes(ROOT, OUT);
+// The manual page comes from the program that was just built.
+if (existsSync(join(OUT, 'cli.cjs')))
+  writeFileSync(join(OUT, 'sizewright.1'), execFileSync(process.execPath, [join(OUT, 'cli.cjs'), 'manual']));

@@ -2,7 +2,8 @@
 import { Argument, Command, CommanderError, Option } from 'commander';
 import { SUBJECT_WORDS } from '../sizes/sheet/request.ts';
 import type { AcceptOptions } from './commands/accept.ts';
-import type { CheckOptions } from './commands/check.ts';
+import type { CheckOptions, ReadingOptions } from './commands/check.ts';
+import type { CoverageForm } from './commands/coverage.ts';
 import type { ListOptions } from './commands/list.ts';
 import { abandonAll } from './files/replace.ts';
 import { CHECK_HELP } from './help.ts';
@@ -49,6 +50,9 @@ function readsNotes(command: Command): Command {
 
 type Run = (run: () => Promise<number> | number) => Promise<void>;
 
+/** As the command line gives them. */
+type GivenCheckOptions = Omit<CheckOptions, 'accepted'> & { accepted: string | boolean; watch?: boolean };
+
 function addCheck(program: Command, run: Run): void {
   readsNotes(program.command('check'))
     .description('report sizes that contradict the rules, unclear sizes and departures from the house style')
@@ -60,14 +64,14 @@ function addCheck(program: Command, run: Run): void {
       'record of findings accepted earlier (without it: the nearest sizewright.accepted.json)',
     )
     .option('--no-accepted', 'report accepted findings as well')
+    .option('--watch', 'keep running and check a note again when it changes')
     .addHelpText('after', CHECK_HELP)
-    .action((paths: string[], options: Omit<CheckOptions, 'accepted'> & { accepted: string | boolean }) =>
-      run(async () =>
-        (await import('./commands/check.ts')).check(paths, {
-          ...options,
-          accepted: options.accepted === true ? undefined : options.accepted,
-        }),
-      ),
+    .action((paths: string[], options: GivenCheckOptions) =>
+      run(async () => {
+        const given = { ...options, accepted: options.accepted === true ? undefined : options.accepted };
+        if (options.watch) return (await import('./commands/watch.ts')).watchNotes(paths, given);
+        return (await import('./commands/check.ts')).check(paths, given);
+      }),
     );
 }
 
@@ -95,6 +99,15 @@ function addOthers(program: Command, run: Run): void {
     .option('--prune', 'only remove entries whose findings are gone')
     .action((paths: string[], options: AcceptOptions) =>
       run(async () => (await import('./commands/accept.ts')).accept(paths, options)),
+    );
+}
+
+function addCoverage(program: Command, run: Run): void {
+  readsNotes(program.command('coverage'))
+    .description('say which rules and paradoxes of sizes the notes teach, and which they never mention')
+    .addOption(new Option('-r, --report <NAME>', 'text or jsonl').choices(['text', 'jsonl']).default('text'))
+    .action((paths: string[], options: ReadingOptions & { report: CoverageForm }) =>
+      run(async () => (await import('./commands/coverage.ts')).coverage(paths, options)),
     );
 }
 
@@ -144,6 +157,28 @@ function addEditing(program: Command, run: Run): void {
     .action(() => run(async () => (await import('./commands/serve.ts')).serve()));
 }
 
+function addHelpers(program: Command, run: Run): void {
+  program
+    .command('completions')
+    .description('print completions for a shell, to be read at its start')
+    .addArgument(new Argument('<SHELL>').choices(['bash', 'zsh', 'fish']))
+    .action((shell: string) =>
+      run(async () => {
+        say((await import('./completions.ts')).completions(shell, program));
+        return 0;
+      }),
+    );
+  program
+    .command('manual')
+    .description('print the manual page, for man(1)')
+    .action(() =>
+      run(async () => {
+        say((await import('./manual.ts')).manual(program, VERSION));
+        return 0;
+      }),
+    );
+}
+
 function commandLine(run: Run): Command {
   const program = new Command('sizewright');
   program
@@ -156,8 +191,10 @@ function commandLine(run: Run): Command {
     .showSuggestionAfterError();
   addCheck(program, run);
   addOthers(program, run);
+  addCoverage(program, run);
   addMerge(program, run);
   addSmall(program, run);
+  addHelpers(program, run);
   addEditing(program, run);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;

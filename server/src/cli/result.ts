@@ -4,7 +4,7 @@
  */
 import type { FindingKind, Severity, Step } from '../checks/model.ts';
 import type { Analysis } from '../course/index.ts';
-import { identified } from '../course/index.ts';
+import { identified, taughtIn } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Span } from '../notes/model.ts';
 import { writeValue } from '../sizes/index.ts';
@@ -50,20 +50,36 @@ export interface PlacedMention {
   readonly material?: string;
 }
 
+export interface PlacedTopic {
+  readonly topic: string;
+  readonly part: number;
+  readonly place: Place;
+}
+
 export interface NoteResult {
   readonly path: string;
   readonly findings: readonly PlacedFinding[];
   readonly mentions: readonly PlacedMention[];
+  readonly topics?: readonly PlacedTopic[];
 }
 
-/** Places what is wanted of an analysis. */
-export function placed(path: string, analysis: Analysis, wanted: 'findings' | 'mentions'): NoteResult {
-  const size = wanted === 'findings' ? analysis.findings.length : analysis.mentions.length;
-  if (size === 0) return { path, findings: [], mentions: [] };
+/** What a run is after. */
+export type Wanted = 'findings' | 'mentions' | 'topics';
+
+/** Places what is wanted of an analysis; nothing when the note holds none of it. */
+export function placed(path: string, analysis: Analysis, wanted: Wanted): NoteResult | undefined {
+  const result: NoteResult = { path, findings: [], mentions: [] };
+  if (wanted === 'topics') {
+    const taught = taughtIn(analysis);
+    const lines = new Lines(taught.length > 0 ? analysis.note.text : '');
+    const topics = taught.map(({ topic, part, span }) => ({ topic, part, place: lines.place(span) }));
+    return topics.length > 0 ? { ...result, topics } : undefined;
+  }
+  if (analysis[wanted].length === 0) return undefined;
   const lines = new Lines(analysis.note.text);
   return wanted === 'findings'
-    ? { path, findings: placedFindings(analysis, lines), mentions: [] }
-    : { path, findings: [], mentions: placedMentions(analysis, lines) };
+    ? { ...result, findings: placedFindings(analysis, lines) }
+    : { ...result, mentions: placedMentions(analysis, lines) };
 }
 
 function placedFindings(analysis: Analysis, lines: Lines): PlacedFinding[] {

@@ -6,6 +6,8 @@
 export { ACCEPTED_FILE, Accepted, type AcceptedEntry, readAccepted, writeAccepted } from './accepted.ts';
 export { type Analysis, analyse, analyseWhole, type Format, formatOf, mentionsOnly } from './analyse.ts';
 export { Course } from './course.ts';
+export { extentOf, partKey, type Taught, taughtIn } from './coverage/coverage.ts';
+export { TOPICS, type Topic } from './coverage/topics.ts';
 export { hash } from './hash.ts';
 export { identified, identities } from './identity.ts';
 export { KEYS, SETTINGS_FILE } from './settings/keys.ts';

@@ -101,7 +101,7 @@ function settingsOf(content: object | undefined): Settings | undefined {
 /** Findings of a text in source order. Throws `SettingsError`. */
 export function check(text: string, options: Options = {}): Finding[] {
   const analysis = analyse(text, settingsOf(options.settings), options.path);
-  return placed(options.path ?? '', analysis, 'findings').findings.map(
+  return (placed(options.path ?? '', analysis, 'findings')?.findings ?? []).map(
     ({ check, kind, severity, place, says, holds, source, fixes, deliberate, identity }) => ({
       ...{ check, kind, severity, place, says, holds, source, fixes, identity },
       ...(deliberate !== undefined && { deliberate }),
@@ -112,7 +112,7 @@ export function check(text: string, options: Options = {}): Finding[] {
 /** Size mentions of a text in source order. Throws `SettingsError`. */
 export function list(text: string, options: Options = {}): Mention[] {
   const analysis = mentionsOnly(text, settingsOf(options.settings), options.path);
-  return placed(options.path ?? '', analysis, 'mentions').mentions.map((one) => ({ ...one }));
+  return [...(placed(options.path ?? '', analysis, 'mentions')?.mentions ?? [])];
 }
 
 /** The sizes named in `size`, such as "18 G", in the other systems; empty when it names none that can be read. */

@@ -2,10 +2,8 @@
 import { createHash } from 'node:crypto';
 import { analyse, mentionsOnly, type Settings } from '../../course/index.ts';
 import { decode, readBytes } from '../files/read.ts';
-import { type NoteResult, placed } from '../result.ts';
+import { type NoteResult, placed, type Wanted } from '../result.ts';
 import { UsageError } from '../usage-error.ts';
-
-export type Wanted = 'findings' | 'mentions';
 
 export interface Job {
   /** As shown; "-" is standard input. */
@@ -49,8 +47,7 @@ function read(job: Job, setup: Setup): Answer {
   const analysis =
     setup.wanted === 'mentions' ? mentionsOnly(text, settings, path) : analyse(text, settings, path);
   const result = placed(path, analysis, setup.wanted);
-  const empty = result.findings.length === 0 && result.mentions.length === 0;
-  return { path, hash, ...(!empty && { result }) };
+  return { path, hash, ...(result && { result }) };
 }
 
 /** Never throws for a note that cannot be read: the answer says why. */

@@ -1,10 +1,10 @@
 /** Carries a plan out: what the cache knows, then threads for the rest; results come in the order of the plan. */
 import { type Stats, statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import type { NoteResult } from '../result.ts';
+import type { NoteResult, Wanted } from '../result.ts';
 import { UsageError } from '../usage-error.ts';
 import { Cache } from './cache.ts';
-import { type Answer, answer, type Job, type Setup, type Wanted } from './job.ts';
+import { type Answer, answer, type Job, type Setup } from './job.ts';
 import type { Plan } from './plan.ts';
 import { pooled } from './pool.ts';
 
@@ -93,7 +93,7 @@ async function* alone(looked: readonly Looked[], setup: Setup): AsyncGenerator<r
 /** Throws `UsageError` when the cache folder cannot be made. */
 export async function* run(plan: Plan, options: RunOptions): AsyncGenerator<Handled> {
   const cache = options.cache === undefined ? undefined : new Cache(options.cache, __filename);
-  const salts = plan.keys.map((key) => `${options.wanted === 'mentions' ? 'm' : 'f'}${key}`);
+  const salts = plan.keys.map((key) => `${options.wanted} ${key}`);
   const now = Date.now();
   const looked = plan.jobs.map((job) => lookUp(job, cache, salts[job.settings]!));
   const open = looked.filter(({ fresh }) => fresh === undefined);

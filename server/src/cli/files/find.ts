@@ -19,7 +19,8 @@ export interface Course {
 
 const NO_COURSE: Course = { keep: () => true, isNote: () => undefined };
 
-const isNote = (name: string): boolean => NOTE_ENDINGS.some((ending) => name.toLowerCase().endsWith(ending));
+export const hasNoteEnding = (name: string): boolean =>
+  NOTE_ENDINGS.some((ending) => name.toLowerCase().endsWith(ending));
 
 const byName = (a: Dirent, b: Dirent): number => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0);
 
@@ -85,7 +86,7 @@ function linkTarget(path: string): 'file' | 'folder' | 'other' {
 }
 
 function expand(argument: string, course: Course): Walk {
-  const walk = new Walk((path) => course.isNote(path) ?? isNote(path), course);
+  const walk = new Walk((path) => course.isNote(path) ?? hasNoteEnding(path), course);
   try {
     const stat = statSync(argument);
     if (stat.isDirectory()) walk.folder(argument);

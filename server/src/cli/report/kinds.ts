@@ -1,5 +1,6 @@
 /** The reports there are, by the name users write. */
 import { annotationsReport } from './annotations.ts';
+import { listIndex } from './index-of-sizes.ts';
 import { jsonlReport } from './jsonl.ts';
 import { junitReport } from './junit.ts';
 import { listJsonl, listSarif, listText } from './listing.ts';
@@ -26,4 +27,5 @@ export const LIST_REPORTS: Readonly<Record<(typeof LIST_REPORT_NAMES)[number], R
   text: listText,
   jsonl: listJsonl,
   sarif: listSarif,
+  index: listIndex,
 };

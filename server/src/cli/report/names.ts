@@ -9,4 +9,4 @@ export const CHECK_REPORT_NAMES = [
   'page',
   'parts',
 ] as const;
-export const LIST_REPORT_NAMES = ['text', 'jsonl', 'sarif'] as const;
+export const LIST_REPORT_NAMES = ['text', 'jsonl', 'sarif', 'index'] as const;

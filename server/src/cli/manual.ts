@@ -1,0 +1,63 @@
+/** The manual page (man(7) format), made from the commands, options and examples themselves. */
+import type { Command } from 'commander';
+import { CAUTION } from './caution.ts';
+import { CHECK_HELP } from './help.ts';
+
+/** A line that the formatter takes as text. */
+function roff(text: string): string {
+  return text
+    .replaceAll('\\', '\\e')
+    .replaceAll('-', '\\-')
+    .replace(/^([.'])/gm, '\\&$1');
+}
+
+function commandPart(command: Command): string[] {
+  const names = command.registeredArguments.map((argument) =>
+    argument.required ? argument.name() : `[${argument.name()}]`,
+  );
+  return [
+    `.SS ${roff([command.name(), ...names].join(' '))}`,
+    roff(command.description()),
+    ...command.options.flatMap(({ flags, description }) => ['.TP', `.B ${roff(flags)}`, roff(description)]),
+  ];
+}
+
+/** The page as text; the same for the same program. */
+export function manual(program: Command, version: string): string {
+  const examples = CHECK_HELP.split('\n').slice(2, -2);
+  return [
+    `.TH SIZEWRIGHT 1 "" "sizewright ${version}"`,
+    '.SH NAME',
+    `sizewright \\- ${roff(program.description())}`,
+    '.SH SYNOPSIS',
+    '.B sizewright',
+    '.I COMMAND',
+    '[OPTIONS] [PATHS...]',
+    '.SH COMMANDS',
+    ...program.commands.flatMap(commandPart),
+    '.SH EXAMPLES',
+    '.nf',
+    ...examples.map(roff),
+    '.fi',
+    '.SH EXIT STATUS',
+    '.TP',
+    '0',
+    'Nothing at or above the threshold.',
+    '.TP',
+    '1',
+    'Findings.',
+    '.TP',
+    '2',
+    'Wrong use, or a note that could not be read.',
+    '.SH ENVIRONMENT',
+    '.TP',
+    '.B NO_COLOR',
+    'When set, no colour is used.',
+    '.TP',
+    '.B SOURCE_DATE_EPOCH',
+    'Seconds since 1970 to stand as the time of a JUnit report.',
+    '.SH CAUTION',
+    roff(CAUTION),
+    '',
+  ].join('\n');
+}

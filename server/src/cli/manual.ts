@@ -8,6 +8,10 @@ function roff(text: string): string {
   return text
     .replaceAll('\\', '\\e')
     .replaceAll('-', '\\-')
+    .replace(
+      /[^\u0000-\u007f]/gu,
+      (sign) => `\\[u${sign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}]`,
+    )
     .replace(/^([.'])/gm, '\\&$1');
 }
 

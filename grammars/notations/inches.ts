@@ -36,7 +36,7 @@ export const inchesSpoken: Notation = {
   title: 'Inches in words',
   about: 'An inch and a half, five eighths of an inch, half an inch, two inches.',
   system: 'inch',
-  pattern: `${BEFORE}(?:inch[\\s]and[\\s]a[\\s]${AND_HALF}|half[\\s]an[\\s]inch|half[\\s-]inch|(?:one|a|three|five|seven)[\\s-](?:quarter|eighth|half)s?[\\s](?:of[\\s]an[\\s])?inch(?:es)?|${WORD_NUMBER}(?:[\\s]and[\\s]a[\\s]${AND_HALF})?[\\s-]inch(?:es)?)${AFTER}`,
+  pattern: `${BEFORE}(?:inch[\\s-]and[\\s-]a[\\s-]${AND_HALF}|half[\\s]an[\\s]inch|half[\\s-]inch|(?:one|a|three|five|seven)[\\s-](?:quarter|eighth|half)s?[\\s](?:of[\\s]an[\\s])?inch(?:es)?|${WORD_NUMBER}(?:[\\s]and[\\s]a[\\s]${AND_HALF})?[\\s-]inch(?:es)?)${AFTER}`,
   anyCase: true,
   read: readSpokenInches,
   examples: ['inch and a half', 'five eighths of an inch', 'half an inch', 'two inches'],
@@ -51,7 +51,7 @@ const FRACTION: Readonly<Record<string, number>> = {
 };
 
 function readSpokenInches(text: string): readonly Item[] {
-  const value = spokenInches(text.toLowerCase().replace(/\s+/g, ' '));
+  const value = spokenInches(text.toLowerCase().replace(/[\s-]+/g, ' '));
   return value === undefined
     ? []
     : [
@@ -73,3 +73,16 @@ function spokenInches(text: string): number | undefined {
   if (part) return (part[1] === 'a' ? 1 : (readNumber(part[1]!)?.value ?? Number.NaN)) * FRACTION[part[2]!]!;
   return readNumber(text.replace(/[ -]inch(?:es)?$/, ''))?.value;
 }
+
+export const inchFraction: Notation = {
+  id: 'inch-fraction',
+  title: 'Fraction of an inch beside a gauge',
+  about:
+    'The length of a needle as a fraction right after its gauge, the inch left out: 25 G 5/8, 21 G × 1½.',
+  system: 'inch',
+  pattern: `${BEFORE}(?:(?:[0-9][-\\s])?(?:1/2|1/4|3/4|[1357]/8|5/16|3/16|5/32)|[0-9]?[½¼¾⅛⅜⅝⅞])(?![0-9A-Za-zÀ-ÿ/⁄%°])(?![\\s-]?(?:circle|hour|tablet|h[\\s]|day|way|full))`,
+  anyCase: true,
+  read: (text) => readSeries(text, INCHES, plausible),
+  examples: ['5/8', '1½', '1 1/2'],
+  counterExamples: ['3/8 circle', '1/2 tablet'],
+};

@@ -3,7 +3,7 @@ import { frenchAfter, frenchSpoken } from './french-after.ts';
 import { frenchBefore } from './french-before.ts';
 import { gaugeAfter, gaugeSpoken } from './gauge-after.ts';
 import { gaugeBefore } from './gauge-before.ts';
-import { inches, inchesSpoken } from './inches.ts';
+import { inches, inchesSpoken, inchFraction } from './inches.ts';
 import { metricAfter, metricBefore } from './metric-suture.ts';
 import { centimetres, micrometres, millimetres, millimetresSpoken, needleProduct } from './millimetres.ts';
 import type { Notation } from './model.ts';
@@ -11,7 +11,7 @@ import { numbered, numberedSpoken } from './numbered.ts';
 import { hegar, tubeInner } from './tubes.ts';
 import { uspDashed, uspNamed, uspSlip, uspSpoken, uspWritten } from './usp-zeros.ts';
 import { wireGauge } from './wire-gauge.ts';
-import { wireDigits, wireInches, wireSpoken } from './wire-inches.ts';
+import { wireDigits, wireInches, wireShort, wireSpoken } from './wire-inches.ts';
 
 export type { Item, Notation } from './model.ts';
 
@@ -34,6 +34,7 @@ export const NOTATIONS: readonly Notation[] = [
   wireInches,
   inches,
   inchesSpoken,
+  inchFraction,
   gaugeBefore,
   frenchBefore,
   uspNamed,
@@ -44,4 +45,5 @@ export const NOTATIONS: readonly Notation[] = [
   numberedSpoken,
   uspSlip,
   wireDigits,
+  wireShort,
 ];

@@ -13,13 +13,13 @@ export const uspDashed: Notation = {
   title: 'USP number and zero',
   about: 'The number of zeros, a dash or slash, a zero: 3-0 is 000. 1-0 is written for 0.',
   system: 'usp',
-  pattern: `(?<![0-9A-Za-zÀ-ÿ.,:⁄°$€£_−-])#?(?:9/10|(?:1[0-9]|20|[1-9])(?:[.][0-9])?)${DASH}[0Oo](?![0-9A-Za-zÀ-ÿ_]|[.,:][0-9]|[-‐‑–][0-9A-Za-z]|[/][1-9](?![-/]0(?![0-9])))`,
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,:⁄°$€£_−-])#?(?:9/10|(?:1[0-9]|20|[1-9])(?:[.][0-9])?)(?:${DASH}|[\\s][-–][\\s])(?:0(?![0-9A-Za-rt-zÀ-ÿ_]|s[A-Za-z]|[.,:][0-9]|[-‐‑–][0-9]|[/][1-9](?![-/]0(?![0-9])))(?:['’]?s(?![A-Za-z]))?|[Oo](?![0-9A-Za-zÀ-ÿ_]|[-‐‑–/][0-9A-Za-z]|-))`,
   anyCase: false,
   read: (text) => {
     const zeros = /9\/10/.test(text) ? '10' : /[0-9]+(?:[.][0-9])?/.exec(text)![0];
     return one(text, Number((1 - Number(zeros)).toPrecision(6)), zeros.includes('.') ? 1 : 0);
   },
-  examples: ['2-0', '3/0', '#2-0', '4-O', '10-0', '2–0'],
+  examples: ['2-0', '3/0', '#2-0', '4-O', '10-0', '2–0', '4-0s'],
   counterExamples: ['12-05', '0,1-0,5', '3-0-1', '21-0'],
 };
 
@@ -54,16 +54,17 @@ export const uspSpoken: Notation = {
   counterExamples: ['oh-three-five', 'clip two-oh-one', 'it has four zeros'],
 };
 
+const WHOLE = '(?:0(?!0)|[1-9][0-9]?)';
+
 export const uspNamed: Notation = {
   id: 'usp-named',
   title: 'USP before the size',
   about: 'USP said before a whole number: USP 5, USP 1 and 2.',
   system: 'usp',
-  pattern: `${BEFORE}USP[\\s](?:sizes?[\\s])?(?:${series('[0-9]{1,2}', 4)})${AFTER_NUMBER}`,
+  pattern: `${BEFORE}USP[\\s](?:sizes?[\\s])?(?:${series(WHOLE, 4)})${AFTER_NUMBER}`,
   anyCase: false,
   // "USP 4-0" is a count of zeros, not a range from 4 to 0.
-  read: (text) =>
-    /[-–/]0$/.test(text) ? [] : readSeries(text, '[0-9]{1,2}', (value) => value <= 10, 'before'),
+  read: (text) => (/[-–/]0$/.test(text) ? [] : readSeries(text, WHOLE, (value) => value <= 10, 'before')),
   examples: ['USP 5', 'USP size 1', 'USP 1 or 2'],
   counterExamples: ['USP 861', 'USP 3-0'],
 };

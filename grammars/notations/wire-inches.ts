@@ -1,7 +1,7 @@
 /** Guidewires by diameter in inches: ".035", "0.035-in", "035 wire", "oh-three-five", "thirty-five thousandths of an inch". */
 import { readNumber, WORD_NUMBER, wordValue } from '../../server/src/mentions/words/numbers.ts';
 import type { Item, Notation } from './model.ts';
-import { BEFORE, readSeries } from './series.ts';
+import { AFTER, BEFORE, readSeries } from './series.ts';
 
 const NUMBER = '0?[.,]0[0-9]{2}';
 const JOIN = '(?:[\\s]?[‐‑‒–—−/-][\\s]?|-?,[\\s](?:(?:and|or)[\\s])?|-?[\\s](?:to|or|and)[\\s](?:an?[\\s])?)';
@@ -13,7 +13,7 @@ export const wireInches: Notation = {
   about:
     'Guidewires carry their diameter in inches: 0.035 in, .018", 0.014-inch; the unit is often left out.',
   system: 'wire-inch',
-  pattern: `(?<![0-9A-Za-zÀ-ÿ.,$€£=<>_-])(?<![0-9]/)${NUMBER}(?:${JOIN}${NUMBER}){0,5}(?:[\\s]?-?(?:inch(?:es)?|in|["″”])\\.?)?(?![0-9A-Za-zÀ-ÿ%_]|[\\s]?(?:%|mm|cm|mg|ml|percent|per))`,
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,$€£=<>_-])(?<![0-9]/)${NUMBER}(?:${JOIN}${NUMBER}){0,5}(?:[\\s]?-?(?:inch(?:es)?|in|["″”])\\.?|s(?![A-Za-z]))?(?![0-9A-Za-zÀ-ÿ%_]|[\\s]?(?:%|mm|cm|mg|ml|percent|per))`,
   anyCase: true,
   // Two wires with a comma between are a list: the values are too peculiar for anything else.
   read: (text) => readSeries(text.replace(/\.$/, ''), NUMBER, plausible, 'after', 'list'),
@@ -31,6 +31,32 @@ export const wireDigits: Notation = {
   read: (text) => [{ start: 0, end: text.length, values: [Number(text) / 1000], decimals: 3 }],
   examples: ['035', '018', '014'],
   counterExamples: ['0350', '1.035'],
+};
+
+export const wireShort: Notation = {
+  id: 'wire-short',
+  title: 'Guidewire by its last digits',
+  about:
+    'A 35 wire, an 18 wire: the thousandths of an inch, the noughts left out; only right before the wire.',
+  system: 'wire-inch',
+  pattern: `${BEFORE}(?:14|18|21|25|32|35|38|fourteen|eighteen|twenty-five|thirty-five|thirty-eight)(?=[\\s-](?:(?:stiff|floppy|hydrophilic|j-tip|j|straight|soft)[\\s-])?(?:guide[\\s-]?)?wires?${AFTER})`,
+  anyCase: true,
+  read: (text) => {
+    const read = readNumber(text);
+    return read
+      ? [
+          {
+            start: 0,
+            end: text.length,
+            values: [read.value / 1000],
+            decimals: 3,
+            ...(read.spoken ? { spoken: true } : {}),
+          },
+        ]
+      : [];
+  },
+  examples: ['35', 'thirty-five'],
+  counterExamples: ['18 gauge wire'],
 };
 
 const ONE = 'one|two|three|four|five|six|seven|eight|nine|zero|oh';

@@ -23,7 +23,8 @@ export function deviceOf(place: Place, system: System): Device | undefined {
     fits(system, hit.means),
   );
   const general = hits[0]?.means;
-  if (general !== 'catheter') return general ?? courseDevice(place, system);
+  if (general !== 'catheter' || system === 'millimetre' || system === 'inch')
+    return general ?? courseDevice(place, system);
   return (
     hits.find(
       (hit) => hit.means !== 'catheter' && hit.start >= place.sentence.start && hit.end <= place.sentence.end,

@@ -37,7 +37,10 @@ const chapter = (place: Place, match: string): Verdict =>
 
 /** A bare F: tracer and dose forms never; a temperature above 34; else catheter, or a question. */
 function letterF(place: Place, match: string, value: number): Verdict {
-  if (/^[-\]]|^\s?(?:tracer|FDG|labell?ed)/i.test(place.after) || /[/[°]$|gy\s?\/?\s?$/i.test(place.before))
+  if (
+    /^[-\]]|^\s?(?:tracer|FDG|labell?ed)/i.test(place.after) ||
+    /[[°]$|(?:gy|[0-9])\s?\/?\s?$/i.test(place.before)
+  )
     return NOTHING;
   if (/\b(?:temp(?:erature)?s?|fever|febrile|warm|degrees?|heat|cold)\b|°/i.test(place.text) && value > 34)
     return NOTHING;

@@ -67,6 +67,10 @@ export function lengthSense(place: Place, match: string, system: LengthSystem, c
   return NOTHING;
 }
 
+/** Right after a gauge, with or without a times sign. */
+export const afterGauge = (place: Place): boolean =>
+  /[0-9](?:[\s-]?(?:G|ga|gauge))[,;]?\s?(?:[x×]|by)?\s?(?:an?\s)?$/i.test(place.before.slice(-20));
+
 /** Centimetres measure wounds and depths; a needle must stand right beside. */
 const needleLength = (place: Place): boolean =>
   SIZE_BEFORE.test(place.before.slice(-24)) ||

@@ -72,8 +72,9 @@ export function byNearness<T>(hits: readonly Hit<T>[], span: Span, text: string)
     const between = after
       ? text.slice(span.end, Math.min(hit.start, span.end + 400))
       : text.slice(Math.max(hit.end, span.start - 400), span.start);
-    const stops = (between.match(/[,;:–—(]|\.\s|\b(?:and|but|than|while|whereas|or)\b/g) ?? []).length;
-    return between.length + stops * 25 + (after ? 0 : 12);
+    const stops = (between.match(/,|\b(?:but|than|while|whereas|against)\b/g) ?? []).length;
+    const walls = (between.match(/[;:–—(]|\.\s/g) ?? []).length;
+    return between.length + stops * 25 + walls * 70 + (after ? 0 : 12);
   };
   return hits
     .map((hit) => ({ hit, far: far(hit) }))

@@ -18,6 +18,7 @@ export const FRENCH_WORDS = [
   'french',
   'charrière',
   'charriere',
+  'charr',
   'franceses',
   'francés',
   'frances',

@@ -3,8 +3,8 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import manifest from '../../package.json' with { type: 'json' };
-import { analyse } from '../../server/src/course/index.ts';
-import { checksSection, renewed } from '../../server/tools/readme-checks.ts';
+import { analyse, readSettings } from '../../server/src/course/index.ts';
+import { renewed, SECTIONS } from '../../server/tools/readme.ts';
 import { ROOT, read } from './source.ts';
 
 const PAPERS = ['README.md', 'DEVELOPERS.md', 'CHANGELOG.md'];
@@ -15,9 +15,16 @@ const contradictions = (text: string): string[] =>
     .map(({ says }) => says);
 
 describe('the papers', () => {
-  it('list the checks as the checks are (npx tsx server/tools/readme-checks.ts)', () => {
-    expect(checksSection()).toContain('`size-direction`');
+  it('generate what can drift (npx tsx server/tools/readme.ts)', () => {
+    expect(SECTIONS.checks!()).toContain('`size-direction`');
+    expect(SECTIONS.settings!()).toContain('`leaveOut`');
     expect(renewed(read('README.md'))).toBe(read('README.md'));
+  });
+
+  it('show settings that are read without complaint', () => {
+    const shown = /```json\n(\{\n {2}"leaveOut"[\s\S]*?)\n```/.exec(read('README.md'))?.[1];
+    expect(readSettings(shown ?? '').problems).toEqual([]);
+    expect(readSettings('{ "leafOut": [] }').problems).toHaveLength(1);
   });
 
   it.each(PAPERS)('%s links only to files that are there', (paper) => {

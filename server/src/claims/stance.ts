@@ -124,13 +124,25 @@ function mistake(scene: Scene, reading: Reading): boolean {
       !deniedMistake(scene.items, i) &&
       !consequence(scene.items, i, reading),
   );
-  if (here) return true;
+  if (here || exercise(scene, reading)) return true;
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && announces(before)) return true;
   return scene.headings.some((heading) =>
     /\b(?:myths?|mistakes|misconceptions|wrong answers|what not to say)\b/.test(heading),
   );
 }
+
+/** "Correct the sentence: …": what follows the colon is there to be mended. */
+function exercise(scene: Scene, { from, at }: Reading): boolean {
+  const colon = scene.items.findIndex((item) => item.word === ':');
+  if (colon < 2 || colon > 7 || Math.min(from, at) < colon) return false;
+  const lead = scene.items.slice(0, colon).map((item) => item.word);
+  return (
+    EXERCISES.has(lead[0]!) &&
+    lead.some((word) => /^(?:sentence|statement|line|claim|note|entry|text)s?$/.test(word))
+  );
+}
+const EXERCISES = new Set(['correct', 'fix', 'mend', 'repair', 'rewrite', 'amend', 'improve', 'discuss']);
 
 /** "no mistake", "not wrong": the word is itself denied. */
 const deniedMistake = (items: readonly Item[], i: number) =>
@@ -259,7 +271,7 @@ const ADVERBS = new Set(
   ),
 );
 /** Negations that seldom reach the size: "without a second trip". */
-const LOOSE = new Set(['without', 'none', 'nobody']);
+const LOOSE = new Set(['without', 'none']);
 const CLAUSE_MARKS = new Set(['which', ';', ':', '—', '.', '!', '(', 'but', 'because', 'since', 'so']);
 
 function clauseFrom(items: readonly Item[], at: number): number {
@@ -371,7 +383,7 @@ function trailingKey(items: readonly Item[]): Keyed | undefined {
 function keyText(text: string): Keyed | undefined {
   const clean = text
     .replace(/\s+/g, ' ')
-    .replace(/[—–-]\s*/g, '')
+    .replace(/[—–→=>:-]\s*/g, (mark) => (mark.startsWith(':') ? mark : ''))
     .trim();
   if (TRUE_KEY.test(clean)) return 'true';
   return FALSE_KEY.test(clean) ? 'false' : undefined;

@@ -72,6 +72,7 @@ const TIES = new Set(
   cannulas catheter catheters chest feeding nasogastric pleural thoracic not isn't aren't . venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such hand arm forearm vein always really definitely certainly too so with fine good enough
   then adults come comes as children's
   belongs belong sits lives with pigtails shelf drains drain tubes sold known classed counted described
+  among amongst
   true plain ready already here there grown-up proper call called call it open use put place insert choose grab take pick get fetch reach go`.split(
     /\s+/,
   ),

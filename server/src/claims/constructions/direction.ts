@@ -159,8 +159,17 @@ const ADDED = new Set([
   'drop',
 ]);
 
-const GROWING = new Set(['rising', 'increasing', 'climbing', 'growing', 'higher', 'ascending']);
-const SHRINKING = new Set(['falling', 'decreasing', 'shrinking', 'dropping', 'descending', 'declining']);
+const GROWING = new Set(['raising', 'rising', 'increasing', 'climbing', 'growing', 'higher', 'ascending']);
+const SHRINKING = new Set([
+  'lowering',
+  'reducing',
+  'falling',
+  'decreasing',
+  'shrinking',
+  'dropping',
+  'descending',
+  'declining',
+]);
 
 /** "Rising gauge numbers mean …": a participle before the number. */
 function growing(scene: Scene, items: readonly Item[]): NumberSide[] {
@@ -178,12 +187,18 @@ function growing(scene: Scene, items: readonly Item[]): NumberSide[] {
 
 const SKIPPED = new Set(['the', 'a', 'in', 'your']);
 
+const _STEPS = /^(?:steps?|jumps?|moves?|sizes?|going|go|moving|stepping|climbing|working)$/;
+
+const STEPS = /^(?:steps?|jumps?|moves?|sizes?|going|go|moving|stepping|climbing|working)$/;
+
 /** "each step up in French", "one size down the gauge". */
 function step(items: readonly Item[], i: number): 1 | -1 | 0 {
-  const before = items
-    .slice(Math.max(0, i - 2), i)
-    .some((item) => /^(?:steps?|jumps?|moves?|sizes?)$/.test(item.word));
-  if (!before || items[i + 1]?.word !== 'in') return 0;
+  const before = items.slice(Math.max(0, i - 2), i).some((item) => STEPS.test(item.word));
+  const scale =
+    items[i + 1]?.word === 'in' ||
+    items[i + 3]?.axisNoun?.axis === 'number' ||
+    items[i + 2]?.system === 'french';
+  if (!before || !scale) return 0;
   return items[i]!.word === 'up' ? 1 : items[i]!.word === 'down' ? -1 : 0;
 }
 
@@ -264,6 +279,8 @@ function plainTwin(
   );
 }
 const TWINS = new Set([
+  'has',
+  'have',
   ',',
   '=',
   '→',

@@ -11,12 +11,10 @@ import { exchangeIn } from './pair.ts';
 import { comparison } from './than.ts';
 
 const RAISES = new Set(
-  'increases raises boosts improves speeds quickens widens enlarges lifts increase raise boost improve'.split(
-    ' ',
-  ),
+  'increases raises boosts improves gain gains widens enlarges lifts increase raise boost improve'.split(' '),
 );
 const LOWERS = new Set(
-  'decreases reduces lowers cuts slows narrows lessens limits restricts decrease reduce lower cut slow'.split(
+  'decreases reduces lowers cuts lose loses narrows lessens limits restricts decrease reduce lower cut'.split(
     ' ',
   ),
 );
@@ -28,17 +26,34 @@ export const effect: Construction = {
     if (!exchange || !sameSystem(exchange.given, exchange.chosen)) return [];
     if (sameSizes(exchange.given, exchange.chosen)) return [];
     const own = measuredWords(scene.items).some((m) => m.degree === 'comparative');
-    const done = effectIn(scene.items, Math.max(exchange.chosen.to, exchange.given.to));
+    const done = effectIn(
+      scene.items,
+      Math.max(exchange.chosen.to, exchange.given.to),
+      Math.min(exchange.chosen.from, exchange.given.from),
+    );
     if (done) return own ? [] : [comparison(scene, 'effect', exchange.chosen, exchange.given, done)];
     const goal = own ? undefined : wished(scene);
     return goal ? [answer(scene, exchange.chosen, exchange.given, goal)] : [];
   },
 };
 
-/** A verb of raising or lowering, then the quantity it acts on. */
-function effectIn(items: readonly Item[], from: number): Measured | undefined {
-  for (let i = from + 1; i < items.length && i <= from + 6; i++) {
-    const sign = RAISES.has(items[i]!.word) ? 1 : LOWERS.has(items[i]!.word) ? -1 : 0;
+/** Verbs that say what they act on: "slows the infusion". */
+const OWN: ReadonlyMap<string, 1 | -1> = new Map([
+  ...['speeds', 'speed', 'quickens', 'hastens'].map((word) => [word, 1] as const),
+  ...['slows', 'slow', 'retards'].map((word) => [word, -1] as const),
+]);
+const INFUSED = /^(?:infusions?|transfusions?|flow|drips?|bag|fluids?|blood|rate|it|things)$/;
+
+/** A verb of raising or lowering with the quantity it acts on, after the exchange or as the aim before it. */
+function effectIn(items: readonly Item[], from: number, first: number): Measured | undefined {
+  const after = Array.from({ length: 6 }, (_, k) => from + 1 + k);
+  const before = Array.from({ length: Math.min(first, 6) }, (_, k) => k);
+  for (const i of [...after, ...before]) {
+    const word = items[i]?.word ?? '';
+    const own = OWN.get(word);
+    if (own && items.slice(i + 1, i + 5).some((item) => INFUSED.test(item.word)))
+      return measured(i, 'flow', own);
+    const sign = RAISES.has(word) ? 1 : LOWERS.has(word) ? -1 : 0;
     const noun = sign === 0 ? undefined : items.slice(i + 1, i + 5).find((item) => item.axisNoun)?.axisNoun;
     if (!noun || noun.axis === 'number') continue;
     return measured(i, noun.axis, (sign * noun.sign) as 1 | -1);

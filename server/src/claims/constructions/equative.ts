@@ -85,12 +85,29 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   if (between.length === 1 && between[0]!.word === '=') return a.to + 1;
   const at = items.findIndex((item, i) => SAME.has(item.word) && i > a.to && nearSizeWord(items, i));
   if (at < 0 || at > b.to + 6) return -1;
+  if (
+    OTHER_SAME.test(
+      items
+        .slice(at + 1, at + 3)
+        .map((item) => item.word)
+        .join(' '),
+    )
+  )
+    return -1;
   return items.slice(a.to + 1, at).some((item) => ITEM_STOPS.has(item.word)) ? -1 : at;
 }
 
-const ITEM_STOPS = new Set([';', 'but', 'from', 'with', 'through', 'for']);
+/** "of equal length": alike in something else. */
+const OTHER_SAME = /\b(?:length|lengths|price|cost|age|colou?r|maker|make|make-up|weight|pressure)\b/;
+const ITEM_STOPS = new Set([';', 'but', 'than', 'from', 'with', 'through', 'for']);
 const nearSizeWord = (items: readonly Item[], i: number) =>
-  items[i]!.word !== 'same' || items.slice(i + 1, i + 3).some((item) => SIZE_WORDS.has(item.word));
+  items[i]!.word !== 'same' ||
+  (items[i + 1]?.word === 'as' && items.slice(i + 2, i + 4).some((item) => item.kind === 'size')) ||
+  items
+    .slice(Math.max(0, i - 3), i)
+    .map((item) => item.word)
+    .join(' ') === 'one and the' ||
+  items.slice(i + 1, i + 3).some((item) => SIZE_WORDS.has(item.word));
 
 /** "A is as thick as B". */
 function asAs(scene: Scene, all: readonly Group[]): Reading[] {

@@ -21,6 +21,7 @@ const IDLE = new Set(
   in'mm outwardly full exact fully whole plain single own smooth strong
   likewise marked should anywhere somewhere between will must can from then you
   say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
+  usp ep
   and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
 );
 const MEASURE_AFTER = new Set(

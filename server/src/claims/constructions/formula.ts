@@ -5,7 +5,18 @@ import type { Construction, Reading } from './model.ts';
 
 type Operation = 'times' | 'over';
 
-const DIVIDE = new Set(['÷', '/', 'divide', 'divided', 'dividing', 'over', 'third', 'divides']);
+const DIVIDE = new Set([
+  '÷',
+  '/',
+  'divide',
+  'divided',
+  'dividing',
+  'over',
+  'third',
+  'divides',
+  'half',
+  'halving',
+]);
 const MULTIPLY = new Set([
   '×',
   '*',
@@ -19,6 +30,9 @@ const MULTIPLY = new Set([
   'thrice',
   'treble',
   'tripling',
+  'double',
+  'doubled',
+  'doubling',
 ]);
 const MM = /^(?:mm|millimet(?:re|er)s?|millimetric)$/;
 const NUMBERS: ReadonlyMap<string, number> = new Map([
@@ -108,7 +122,7 @@ function sizedBy(scene: Scene): Reading[] {
 function factor(items: readonly Item[], at: number): number | undefined {
   const word = items[at]!.word;
   if (/^(?:tripl|thrice|treble|third)/.test(word)) return 3;
-  if (word.startsWith('doubl')) return 2;
+  if (word.startsWith('doubl') || word.startsWith('hal')) return 2;
   for (const i of [at + 1, at + 2, at + 3, at + 4, at + 5, at + 6, at + 7, at - 1]) {
     const value = NUMBERS.get(items[i]?.word ?? '');
     if (value !== undefined) return value;
@@ -169,7 +183,7 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
     if (found) return found.system === 'french';
     return /\b(?:to|into) (?:get |find |turn .* into )?(?:mm|millimet)/.test(words(items)) || undefined;
   }
-  if (/^(?:times|third|thrice)$/.test(word)) {
+  if (/^(?:times|third|thrice|half)$/.test(word)) {
     // "one French is a third of a millimetre" defines the unit: the same as dividing French by three.
     if (word === 'third' && items[at + 1]?.word === 'of' && /^(?:a|one|1)$/.test(items[at + 2]?.word ?? ''))
       return true;
@@ -291,9 +305,11 @@ function readMetric(scene: Scene): Reading[] {
   const at = items.findIndex(
     (item, i) =>
       /^(?:metric|ep)$/.test(item.word) &&
-      /^(?:number|numbers|size|gauge|figure|terms)$/.test(items[i + 1]?.word ?? ''),
+      items.slice(i + 1, i + 3).some((near) => /^(?:numbers?|sizes?|gauge|figures?|terms)$/.test(near.word)),
   );
   if (at < 0) return [];
+  if (/\b(?:are|is|means?|counts?) (?:whole|full) millimet(?:re|er)s?\b/.test(words(items.slice(at))))
+    return [reading(scene, 'ep-metric', 'metric-is-other', at, at, items.length - 1)];
   const match = FRACTION.exec(words(items.slice(at)));
   const operation = match ? undefined : metricOperation(words(items));
   if (operation) return [reading(scene, 'ep-metric', operation, at, at, items.length - 1)];

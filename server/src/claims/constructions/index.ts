@@ -26,6 +26,7 @@ import { reason } from './reason.ts';
 import { strands } from './strands.ts';
 import { superlative } from './superlative.ts';
 import { than } from './than.ts';
+import { turn } from './turn.ts';
 import { unit } from './unit.ts';
 import { usual } from './usual.ts';
 import { wrongUnit } from './wrong-unit.ts';
@@ -42,6 +43,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   contrast,
   pair,
   effect,
+  turn,
   next,
   follow,
   equative,

@@ -144,7 +144,7 @@ function runsAlong(items: readonly Item[], i: number): Cue | undefined {
 
 /** "get thinner as you read along". */
 const GETS = /^(?:gets?|becomes?|grows?)$/;
-const ALONG = /^(?:as|along|down|from|through|across|with)$/;
+const ALONG = /^(?:in|as|along|down|from|through|across|with)$/;
 
 const LAST = /\b(?:the )?(?:last|one before(?: it)?|previous(?: one)?|one above(?: it)?|before it)\b/;
 

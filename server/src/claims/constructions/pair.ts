@@ -152,6 +152,8 @@ function grounded(items: readonly Item[], nearest: Group, word: Measured): boole
 function setApart(items: readonly Item[], nearest: Group, word: Measured): boolean {
   const next = items.slice(nearest.to + 1, nearest.to + 4).map((item) => item.word);
   if (next[0] === ',' && next[1] === 'which') return true;
+  if (next[0] === ',' && /^an?$/.test(next[1] ?? '') && word.attributive && word.at - nearest.to <= 4)
+    return true;
   if (items[0]?.word === 'between') return true;
   const apart = items
     .slice(Math.max(0, nearest.from - 4), nearest.from)
@@ -219,11 +221,28 @@ const TAKE = new Set(
 export function exchangeIn(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
   return (
     ranged(items, all) ??
+    preferred(items, all) ??
     fromTo(items, all) ??
     swapped(items, all) ??
     instead(items, all) ??
     inAndOut(items, all)
   );
+}
+
+/** "we prefer a 25 G to a 22 G". */
+function preferred(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (let i = 0; i + 1 < all.length; i++) {
+    const [a, b] = [all[i]!, all[i + 1]!];
+    const before = items.slice(Math.max(0, a.from - 3), a.from);
+    const between = items.slice(a.to + 1, b.from).map((item) => item.word);
+    if (
+      before.some((item) => /^prefer(?:s|red)?$/.test(item.word)) &&
+      between[0] === 'to' &&
+      between.length <= 2
+    )
+      return { given: b, chosen: a };
+  }
+  return undefined;
 }
 
 const verbNear = (items: readonly Item[], at: number, reach: number) =>
@@ -269,7 +288,7 @@ function fromTo(items: readonly Item[], all: readonly Group[]): Exchange | undef
 }
 
 const SWAP = new Set(
-  'swap swaps swapped swapping trade trades traded trading exchange exchanged replace replaces replaced change changed switch switched'.split(
+  'swap swaps swapped swapping trade trades traded trading exchange exchanged replace replaces replaced change changed switch switched swapping trading exchanging replacing changing switching'.split(
     ' ',
   ),
 );

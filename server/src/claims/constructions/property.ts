@@ -115,6 +115,7 @@ const BE = new Set([
   'stays',
   'remains',
   'counts',
+  'comes',
 ]);
 const ADJECTIVE_GAP = new Set([
   'surgical',
@@ -135,7 +136,9 @@ const ADJECTIVE_GAP = new Set([
 const PREDICATE_GAP = new Set(
   `is are being , ( : — – as a an the by way suture sutures material thread strand one of our its also counts fully completely truly
   classed it gets stays remains usually always which that and slowly quickly rapidly soft strong smooth most coated long-lasting common both only what we call
-  single in both it's they're one's body skin tissue under over weeks within months days`.split(/\s+/),
+  single in both it's they're one's body skin tissue source from under over weeks within months days`.split(
+    /\s+/,
+  ),
 );
 
 function reading(scene: Scene, at: number, m: Named, row: PropertyRow): Reading {

@@ -52,7 +52,8 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
     const said = predicated(items, i);
     const axis = said?.axis ?? magnitude.axis;
     const sign = (magnitude.sign * (said?.sign ?? 1)) as 1 | -1;
-    return { ...base, to: i, axis, sign, idiom: false, attributive: false };
+    const system = axis === 'number' && said ? said.system : undefined;
+    return { ...base, to: i, axis, sign, idiom: false, attributive: false, ...(system ? { system } : {}) };
   }
   const item = items[noun]!;
   const better = items[i]!.word === 'better' || items[i]!.word === 'best' || items[i]!.word === 'good';
@@ -69,20 +70,32 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
   return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: true };
 }
 
-/** "Resistance is lower in …", "the flow rate was higher": high and low take their measure from the subject. */
-function _predicated(items: readonly Item[], i: number): Item['axisNoun'] {
-  if (items[i]!.magnitude?.axis !== 'number' || items[i]!.magnitude?.degree === 'plain') return undefined;
-  const verb = /^(?:is|are|was|were|gets|becomes|stays)$/.test(items[i - 1]?.word ?? '');
-  const noun = verb ? items[i - 2]?.axisNoun : undefined;
+/**
+ * "Resistance is lower in …", "the flow you get from a 20 G is lower than …": high and low take their measure from the
+ * subject; "gauge numbers get smaller" speaks of the number.
+ */
+function predicated(
+  items: readonly Item[],
+  i: number,
+): { axis: Axis; sign: 1 | -1; system?: Item['system'] } | undefined {
+  const { magnitude } = items[i]!;
+  if (magnitude?.degree === 'plain' || !VERB.test(items[i - 1]?.word ?? '')) return undefined;
+  const near = items[i - 2]?.axisNoun;
+  if (near?.axis === 'number') return { ...near, system: items[i - 3]?.system };
+  if (magnitude?.axis !== 'number') return undefined;
+  const noun = near ?? subjectNoun(items, i - 2);
   return noun && noun.axis !== 'number' ? noun : undefined;
 }
 
-/** "Resistance is lower in …", "the flow rate was higher": high and low take their measure from the subject. */
-function predicated(items: readonly Item[], i: number): Item['axisNoun'] {
-  if (items[i]!.magnitude?.axis !== 'number' || items[i]!.magnitude?.degree === 'plain') return undefined;
-  const verb = /^(?:is|are|was|were|gets|becomes|stays)$/.test(items[i - 1]?.word ?? '');
-  const noun = verb ? items[i - 2]?.axisNoun : undefined;
-  return noun && noun.axis !== 'number' ? noun : undefined;
+const VERB = /^(?:is|are|was|were|get|gets|become|becomes|stays)$/;
+const SUBJECT_REACH = 8;
+
+/** The one quantity between the start of the clause and its verb, right after an article. */
+function subjectNoun(items: readonly Item[], from: number): Item['axisNoun'] {
+  const start = items.slice(0, from).findLastIndex((item) => item.kind === 'punctuation') + 1;
+  const nouns = items.slice(Math.max(start, from - SUBJECT_REACH), from).filter((item) => item.axisNoun);
+  const first = items.slice(start, start + 3).find((item) => item.axisNoun);
+  return nouns.length === 1 && nouns[0] === first ? first?.axisNoun : undefined;
 }
 
 /** "higher gauge", "larger gauge number", "bigger French", "more zeros". */

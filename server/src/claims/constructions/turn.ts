@@ -1,0 +1,61 @@
+/**
+ * A size turned to: "start with 4-0; if it cuts through, change to a thicker thread such as 3-0",
+ * "if a 16 Fr will not pass, try something narrower, like a 12 Fr", "the scalp takes 3-0, the eyelid the finer 6-0".
+ */
+import type { Item } from '../text/items.ts';
+import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { distinct, type Group, groups, type Scene, sameSystem } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+import { comparison } from './than.ts';
+
+const TURNS = /^(?:try|change|go|move|switch|step|drop|reach|turn|use|take|pick|choose|prefer)$/;
+const NAMES = new Set(
+  'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g usually often a an the perhaps : ('.split(
+    ' ',
+  ),
+);
+
+export const turn: Construction = {
+  id: 'turn',
+  read(scene) {
+    const { items } = scene;
+    const [given, chosen, ...more] = distinct(groups(items));
+    if (!given || !chosen || more.length > 0 || !sameSystem(given, chosen)) return [];
+    if (given.sizes.length + chosen.sizes.length > 2 || items.some((item) => item.word === 'than')) return [];
+    const word = measuredWords(items).find(
+      (m) => m.at > given.to && m.at < chosen.from && m.degree === 'comparative' && !m.idiom,
+    );
+    if (!word || word.axis === 'other' || word.axis === 'number') return [];
+    return turned(items, word, given, chosen) || named(items, word, chosen)
+      ? [reading(scene, word, given, chosen)]
+      : [];
+  },
+};
+
+/** "change to a thicker thread such as", "try something narrower, like". */
+function turned(items: readonly Item[], word: Measured, given: Group, chosen: Group): boolean {
+  const start = Math.max(given.to + 1, word.at - 5);
+  const verb = start + items.slice(start, word.at).findIndex((item) => TURNS.test(item.word));
+  const denied = items.slice(Math.max(0, verb - 2), word.at).some((item) => NEGATIONS.has(item.word));
+  const between = items.slice(word.at + 1, chosen.from);
+  return (
+    verb >= start &&
+    !denied &&
+    between.length <= 6 &&
+    between.every((item) => NAMES.has(item.word) || item.deviceNoun === true)
+  );
+}
+
+/** "the much finer 6-0": a definite phrase around the size itself. */
+function named(items: readonly Item[], word: Measured, chosen: Group): boolean {
+  const article = [items[word.at - 1]?.word, items[word.at - 2]?.word];
+  const degree = /^(?:much|far|slightly|even|rather)$/.test(article[0] ?? '');
+  return chosen.from === word.at + 1 && (degree ? article[1] === 'the' : article[0] === 'the');
+}
+
+/** A negation before the advice ("if it will not pass") does not reach it. */
+const reading = (scene: Scene, word: Measured, given: Group, chosen: Group): Reading => ({
+  ...comparison(scene, 'turn', chosen, given, word),
+  from: word.at,
+  own: true,
+});

@@ -44,7 +44,11 @@ async function ask(form: Form): Promise<string | undefined> {
   );
   const title =
     form === 'table' ? l10n.t('Insert a table of sizes') : l10n.t('Insert a chart of sizes to scale');
-  const picked = await window.showQuickPick(items, { title, placeHolder: l10n.t('Which sizes?') });
+  const picked = await window.showQuickPick(items, {
+    title,
+    placeHolder: l10n.t('Which sizes?'),
+    matchOnDescription: true,
+  });
   if (picked === undefined) return undefined;
   const chosen = await window.showInputBox({
     title,

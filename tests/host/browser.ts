@@ -22,39 +22,53 @@ export async function openBrowser(url: string): Promise<{ page: Page; context: B
   return { page, context };
 }
 
+const quickInput = (page: Page): Locator => page.locator('.quick-input-widget input[type=text]').first();
+
+/** Opens the input box in front and writes into it; the workbench may still be busy with what came before. */
+async function ask(page: Page, keys: string, text: string): Promise<void> {
+  for (let tries = 0; tries < 6; tries++) {
+    await page.keyboard.press(keys);
+    const written = await quickInput(page)
+      .fill(text, { timeout: 3000 })
+      .then(
+        () => true,
+        () => false,
+      );
+    if (written) return;
+    await page.keyboard.press('Escape');
+  }
+  throw new Error(`no input box after ${keys}`);
+}
+
+/** Takes the first row that holds the words, once it is there. */
+async function takeRow(page: Page, words: string): Promise<void> {
+  await page.locator('.quick-input-list .monaco-list-row', { hasText: words }).first().waitFor();
+  await page.keyboard.press('Enter');
+  await quickInput(page)
+    .waitFor({ state: 'hidden' })
+    .catch(() => undefined);
+}
+
 /** Opens a note by name. */
 export async function openNote(page: Page, name: string): Promise<void> {
-  await page.keyboard.press('Control+P');
-  const input = page.locator('.quick-input-widget input');
-  await input.waitFor();
-  await input.fill(name);
-  await page.locator('.quick-input-list .monaco-list-row', { hasText: name }).first().waitFor();
-  await page.keyboard.press('Enter');
-  await page
-    .locator(`.editor-instance[aria-label*="${name}"], .tab[aria-label*="${name}"]`)
-    .first()
-    .waitFor();
+  await ask(page, 'Control+P', name);
+  await takeRow(page, name);
+  await page.locator('.tab.active', { hasText: name }).first().waitFor();
   await page.locator('.monaco-editor .view-line').first().waitFor();
 }
 
 /** Runs a command from the palette. */
 export async function runCommand(page: Page, title: string): Promise<void> {
-  await page.keyboard.press('F1');
-  const input = page.locator('.quick-input-widget input');
-  await input.waitFor();
-  await input.fill(`>${title}`);
+  await ask(page, 'F1', `>${title}`);
   await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().waitFor();
   await page.keyboard.press('Enter');
 }
 
 /** Puts the cursor at a 1-based line and column. */
 export async function goTo(page: Page, line: number, column: number): Promise<void> {
-  await page.keyboard.press('Control+G');
-  const input = page.locator('.quick-input-widget input');
-  await input.waitFor();
-  await input.fill(`:${line}:${column}`);
+  await ask(page, 'Control+G', `:${line}:${column}`);
   await page.keyboard.press('Enter');
-  await input.waitFor({ state: 'hidden' });
+  await quickInput(page).waitFor({ state: 'hidden' });
 }
 
 /** The hover at the cursor, by keyboard. */
@@ -77,4 +91,40 @@ export function placeOf(text: string, words: string): { line: number; column: nu
   if (at < 0) throw new Error(`not in the note: ${words}`);
   const before = text.slice(0, at).split('\n');
   return { line: before.length, column: before.at(-1)!.length + 1 };
+}
+
+/** The text of the editor in front, as shown: lines are elements, so only their layout tells them apart. */
+export const editorText = async (page: Page): Promise<string> =>
+  // biome-ignore lint/performance/useDomNodeTextContent: the layout is what is asked for
+  (await page.locator('.editor-instance .view-lines').first().innerText()).replaceAll('\u00a0', ' ');
+
+/** Answers the input box in front. */
+export async function answerInput(page: Page, text: string): Promise<void> {
+  const input = quickInput(page);
+  await input.waitFor();
+  await input.fill(text);
+  await page.keyboard.press('Enter');
+}
+
+/** Opens the list of fixes at the cursor, keeps a picture of it, and takes one. */
+export async function takeFix(page: Page, title: string, picture?: string): Promise<void> {
+  await page.keyboard.press('Control+.');
+  await page.locator('.action-widget .monaco-list-row', { hasText: title }).first().waitFor();
+  if (picture !== undefined) await shot(page, picture);
+  const wanted = page.locator('.action-widget .monaco-list-row.focused', { hasText: title });
+  for (let step = 0; step < 20 && (await wanted.count()) === 0; step++)
+    await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+}
+
+export async function setTheme(page: Page, name: string): Promise<void> {
+  await runCommand(page, 'Preferences: Color Theme');
+  await page.locator('.quick-input-list .monaco-list-row', { hasText: 'Modern' }).first().waitFor();
+  await quickInput(page).fill(name);
+  await takeRow(page, name);
+}
+
+/** The page of the only webview that is open. */
+export function webview(page: Page): import('playwright-core').FrameLocator {
+  return page.frameLocator('iframe.webview.ready').last().frameLocator('iframe#active-frame');
 }

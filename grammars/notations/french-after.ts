@@ -13,7 +13,7 @@ export const frenchAfter: Notation = {
   title: 'French after the number',
   about: 'Catheters, tubes, drains, sheaths: the number, then Fr, F, Ch or Charrière.',
   system: 'french',
-  pattern: `${BEFORE}#?(?:${series(NUMBER)})${UNIT}\\+?${AFTER}`,
+  pattern: `${BEFORE}#?(?:${series(NUMBER)})${UNIT}\\+?${AFTER}(?!-(?:fdg|fluor|dopa|psma|choline|labell?ed))`,
   anyCase: true,
   read: (text) => readSeries(text, DIGITS, plausible),
   examples: [

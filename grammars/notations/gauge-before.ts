@@ -15,5 +15,5 @@ export const gaugeBefore: Notation = {
   anyCase: true,
   read: (text) => readSeries(text, DIGITS, plausible, 'before'),
   examples: ['G18', 'gauge 18', 'calibre 20', 'gauge 18 or 20'],
-  counterExamples: ['G20 summit 2024x', 'G6PD'],
+  counterExamples: ['G6PD', 'a gauge block'],
 };

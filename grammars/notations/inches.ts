@@ -81,6 +81,7 @@ export const inchFraction: Notation = {
     'The length of a needle as a fraction right after its gauge, the inch left out: 25 G 5/8, 21 G × 1½.',
   system: 'inch',
   pattern: `${BEFORE}(?:(?:[0-9][-\\s])?(?:1/2|1/4|3/4|[1357]/8|5/16|3/16|5/32)|[0-9]?[½¼¾⅛⅜⅝⅞])(?![0-9A-Za-zÀ-ÿ/⁄%°])(?![\\s-]?(?:circle|hour|tablet|h[\\s]|day|way|full))`,
+  contextual: true,
   anyCase: true,
   read: (text) => readSeries(text, INCHES, plausible),
   examples: ['5/8', '1½', '1 1/2'],

@@ -21,7 +21,7 @@ export const metricBefore: Notation = {
 export const metricAfter: Notation = {
   id: 'metric-after',
   title: 'Metric number before its name',
-  about: '1.5 metric.',
+  about: 'The metric number of a thread with its name after it: 1.5 metric.',
   system: 'ep-metric',
   pattern: `${BEFORE}(?:${series(NUMBER)})[\\s](?:metric|decimetric)${AFTER}(?![\\s](?:tons?|tonnes?|units?))`,
   anyCase: true,

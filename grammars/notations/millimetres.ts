@@ -60,6 +60,7 @@ export const centimetres: Notation = {
   about: 'A needle length in cm, read in millimetres.',
   system: 'millimetre',
   pattern: `${BEFORE}(?:${series(NUMBER, 5)})[\\s]?-?(?:${alternation(CENTIMETRE_WORDS)})${AFTER}(?![²³23]|[\\s]?h2o)`,
+  contextual: true,
   anyCase: true,
   read: (text) => scaled(readSeries(text, NUMBER, plausible), 10),
   examples: ['3.8 cm', '1.2cm'],
@@ -90,12 +91,7 @@ export const millimetresSpoken: Notation = {
   pattern: `${BEFORE}(?:${WORD_NUMBER}(?:[\\s-]point(?:[\\s-](?:oh|${WORD_NUMBER})){1,3})?(?:[\\s-]and[\\s-]a[\\s-](?:half|quarter))?[\\s-]${UNIT_WORDS}(?![\\s](?:is|equals|makes)[\\s](?:three|3)[\\s])|(?:two|three|four|five|six|seven|eight|nine)[\\s-](?:third|quarter|tenth|hundredth)s[\\s]of[\\s]a[\\s]${UNIT_WORDS}|(?:a|one)[\\s]${UNIT_WORDS}[\\s]and[\\s]a[\\s](?:half|quarter))${AFTER}`,
   anyCase: true,
   read: readSpokenMillimetres,
-  examples: [
-    'three millimeters',
-    'one point eight millimeters',
-    'nine tenths of a millimeter',
-    'half a millimetre',
-  ],
+  examples: ['three millimeters', 'one point eight millimeters', 'nine tenths of a millimeter'],
   counterExamples: ['millimeters', 'a third of a millimetre', 'half a millimetre'],
 };
 

@@ -23,6 +23,8 @@ export interface Notation {
    * no inline flags. Every repetition is bounded, so that matching stays linear.
    */
   readonly pattern: string;
+  /** Too short or too common to be coloured before the words around it are known. */
+  readonly contextual?: boolean;
   /** Letters match in either case. */
   readonly anyCase: boolean;
   /** Reads a match; none when it turns out to be something else. */

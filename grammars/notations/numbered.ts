@@ -13,6 +13,7 @@ export const numbered: Notation = {
   title: 'Numbered size',
   about: 'A hash, No., number or size before a bare number; the thing it is written on tells the system.',
   pattern: `${START}(?:#[\\s]?|(?:no|nos|nr|nº|n°)\\.?[\\s]|(?:numbers?|sizes?|größe|talla|tamaño|taille)[\\s](?:an?[\\s])?)(?:${series(NUMBER, 5)})${END}`,
+  contextual: true,
   anyCase: true,
   read: (text) => readSeries(text, DIGITS, plausible, 'before'),
   examples: ['#1', 'No. 1', 'number 2', 'size 0', 'sizes 7 and 8'],
@@ -22,8 +23,9 @@ export const numbered: Notation = {
 export const numberedSpoken: Notation = {
   id: 'numbered-spoken',
   title: 'Numbered size in words',
-  about: 'Number two, size seven and a half.',
+  about: 'A spoken number that says it is a size: number two, size seven and a half.',
   pattern: `${START}(?:number|no\\.|size|sizes)[\\s](?:an?[\\s])?(?:${series(WORD_NUMBER, 5)})(?:[\\s]and[\\s]a[\\s]half)?${END}(?![\\s-](?:oh|aught|ought|nought|zero|gauge|french))`,
+  contextual: true,
   anyCase: true,
   read: (text) => {
     const half = /[\s]and[\s]a[\s]half$/i.exec(text);
@@ -34,5 +36,5 @@ export const numberedSpoken: Notation = {
     return [...items.slice(0, -1), { ...last, end: text.length, values, decimals: 1 }];
   },
   examples: ['number two', 'size seven', 'size seven and a half'],
-  counterExamples: ['number twenty-two-gauge x'],
+  counterExamples: ['number three-oh', 'the number of them'],
 };

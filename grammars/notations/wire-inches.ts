@@ -27,6 +27,7 @@ export const wireDigits: Notation = {
   about: '035, 018, 014: the thousandths as said, without point or unit; read only beside a wire.',
   system: 'wire-inch',
   pattern: `(?<![0-9A-Za-zÀ-ÿ.,:/$€£=<>_#+-])0(?:10|14|16|18|21|25|28|32|35|38)(?![0-9A-Za-zÀ-ÿ_%]|[.,:/-][0-9])`,
+  contextual: true,
   anyCase: false,
   read: (text) => [{ start: 0, end: text.length, values: [Number(text) / 1000], decimals: 3 }],
   examples: ['035', '018', '014'],
@@ -40,6 +41,7 @@ export const wireShort: Notation = {
     'A 35 wire, an 18 wire: the thousandths of an inch, the noughts left out; only right before the wire.',
   system: 'wire-inch',
   pattern: `${BEFORE}(?:14|18|21|25|32|35|38|fourteen|eighteen|twenty-five|thirty-five|thirty-eight)(?=[\\s-](?:(?:stiff|floppy|hydrophilic|j-tip|j|straight|soft)[\\s-])?(?:guide[\\s-]?)?wires?${AFTER})`,
+  contextual: true,
   anyCase: true,
   read: (text) => {
     const read = readNumber(text);

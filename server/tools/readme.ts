@@ -7,7 +7,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { CHECKS, type CheckDefinition, type FindingKind } from '../src/checks/index.ts';
-import { KEYS, type Key } from '../src/course/settings/keys.ts';
+import { settingsDocs } from '../src/course/index.ts';
 
 export const README = join(dirname(fileURLToPath(import.meta.url)), '..', '..', 'README.md');
 
@@ -29,21 +29,10 @@ function checksSection(): string {
     .join('\n\n');
 }
 
-/** Keys of a group as one list, inner ones named with their group: `assume.device`. */
-function keyRows(keys: readonly Key[], group = ''): string[] {
-  return keys.flatMap(({ name, about, shape }) => [
-    `| \`${group}${name}\` | ${about.replaceAll('|', '\\|')} |`,
-    ...(shape.is === 'group' ? keyRows(shape.keys, `${group}${name}.`) : []),
-  ]);
-}
-
-const settingsSection = (): string =>
-  ['| Key | What it decides |', '| --- | --- |', ...keyRows(KEYS)].join('\n');
-
 /** What stands between `<!-- name: generated … -->` and `<!-- end of name -->`. */
 export const SECTIONS: Readonly<Record<string, () => string>> = {
   checks: checksSection,
-  settings: settingsSection,
+  settings: settingsDocs,
 };
 
 /** The README with its generated parts renewed. Throws when markers are missing. */

@@ -8,13 +8,17 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../server/src/checks/model.ts';
 import { Lines } from '../../server/src/cli/lines.ts';
-import { analyse, DEFAULT_SETTINGS } from '../../server/src/course/index.ts';
+import { analyse, mergeSettings, readSettings, SETTINGS_FILE } from '../../server/src/course/index.ts';
 import planted from './planted.json' with { type: 'json' };
 import { ROOT, read } from './source.ts';
 
 const FOLDER = 'tests/course';
 const GOLDEN = 'tests/house/course.golden.txt';
-const notes = readdirSync(join(ROOT, FOLDER)).sort();
+const notes = readdirSync(join(ROOT, FOLDER))
+  .filter((name) => name !== SETTINGS_FILE)
+  .sort();
+const { file: ours, problems } = readSettings(read(`${FOLDER}/${SETTINGS_FILE}`));
+const settings = mergeSettings(ours ? [ours] : []);
 
 interface Found {
   readonly note: string;
@@ -26,7 +30,7 @@ interface Found {
 function findingsOf(note: string): Found[] {
   const text = read(`${FOLDER}/${note}`);
   const lines = new Lines(text);
-  return analyse(text, DEFAULT_SETTINGS, note).findings.map((finding) => ({
+  return analyse(text, settings, note).findings.map((finding) => ({
     note,
     line: lines.line(lines.place(finding.span).line),
     finding,
@@ -39,7 +43,8 @@ const expectation = ({ kind, deliberate }: Finding): string =>
 const found = notes.flatMap(findingsOf);
 
 describe('the demo course', () => {
-  it('has ten notes or more, and each planted line once', () => {
+  it('has settings that hold, ten notes or more, and each planted line once', () => {
+    expect(problems).toEqual([]);
     expect(notes.length).toBeGreaterThanOrEqual(10);
     for (const { note, line } of planted)
       expect(

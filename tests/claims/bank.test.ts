@@ -1,25 +1,44 @@
 /**
- * The sentence bank: each true sentence must agree and raise nothing, each false twin must be contradicted.
+ * The sentence bank: each true sentence raises nothing, each false twin is contradicted and its fix mends it.
  * Rules behind the sentences: the tables of `sizes`, each with its source in VALUES.md.
  */
 import { describe, expect, test } from 'vitest';
+import type { Finding } from '../../server/src/checks/model.ts';
 import { analyse } from '../../server/src/course/analyse.ts';
 import { readBank, type Twin } from './bank.ts';
 
 const twins = readBank();
 const files = [...new Set(twins.map((twin) => twin.file))];
-const contradictions = (text: string) =>
-  analyse(text).findings.filter((finding) => finding.kind === 'contradiction' && !finding.deliberate);
+/** Each text is analysed once: two tests look at it. */
+const known = new Map<string, readonly Finding[]>();
+
+function contradictions(text: string): readonly Finding[] {
+  const found =
+    known.get(text) ??
+    analyse(text).findings.filter((finding) => finding.kind === 'contradiction' && !finding.deliberate);
+  known.set(text, found);
+  return found;
+}
 
 function failures(list: readonly Twin[]): string[] {
   return list.flatMap(({ line, right, wrong }) => {
-    const calm = contradictions(right).map((finding) => `line ${line}: true, yet “${finding.says}” — ${right}`);
-    const missed = contradictions(wrong).length === 0 ? [`line ${line}: false, yet nothing said — ${wrong}`] : [];
+    const calm = contradictions(right).map(
+      (finding) => `line ${line}: true, yet “${finding.says}” — ${right}`,
+    );
+    const missed =
+      contradictions(wrong).length === 0 ? [`line ${line}: false, yet nothing said — ${wrong}`] : [];
     return [...calm, ...missed];
   });
 }
 
+const ENOUGH = 600;
+
 describe('sentence bank', () => {
+  test('holds enough twins, each once', () => {
+    expect(twins.length).toBeGreaterThanOrEqual(ENOUGH);
+    expect(new Set(twins.map(({ right, wrong }) => `${right}\n${wrong}`)).size).toBe(twins.length);
+  });
+
   test.each(files)('%s: true twins are silent, false twins are contradicted', (file) => {
     expect(failures(twins.filter((twin) => twin.file === file))).toEqual([]);
   });

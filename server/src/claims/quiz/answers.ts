@@ -1,7 +1,7 @@
 /** Answer sections: numbered entries under a heading or a word that says they are the key. */
 import type { Note } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
-import { markerNumber, type Piece, piece } from './collect.ts';
+import { markerNumber, numberIn, type Piece, piece } from './collect.ts';
 
 export interface Entry {
   /** Letter, roman numeral, "true" or "false", lower case. */
@@ -32,7 +32,18 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
   if (passage.kind === 'heading') return false;
   const heading = note.passages[passage.path.at(-1) ?? -1]?.text ?? '';
   const lead = passage.list?.leadIn === undefined ? '' : (reads[passage.list.leadIn]?.passage.text ?? '');
-  return OPENS_KEY.test(passage.text) || KEY_WORDS.test(heading) || OPENS_KEY.test(lead);
+  return (
+    OPENS_KEY.test(passage.text) ||
+    KEY_WORDS.test(heading) ||
+    OPENS_KEY.test(lead) ||
+    mostlyEntries(passage.text)
+  );
+}
+
+/** "1b, 2a, 3d": three entries or more and little else. */
+function mostlyEntries(text: string): boolean {
+  const entries = [...text.matchAll(ENTRY)];
+  return entries.length >= 3 && entries.reduce((sum, match) => sum + match[0].length, 0) >= 0.5 * text.length;
 }
 
 function readEntries(note: Note, read: Read, table: Map<number, Entry>): void {
@@ -47,7 +58,9 @@ function readEntries(note: Note, read: Read, table: Map<number, Entry>): void {
 
 type Grid = readonly (readonly (Read | undefined)[])[];
 const NUMBER_CELL = /^(?:q(?:uestion)?\s*)?(\d{1,2})[.)]?$/i;
-const ANSWER_CELL = /^\(?(true|false|[A-FTa-ft])\)?\.?$/i;
+/** A letter alone, or a letter with the choice or a reason after it. */
+const ANSWER_CELL = /^\(?(true|false|[A-FTa-ft])\)?(?:\.?$|[.,:;)—–(-]\s*\S|\s+[(—–-]|\s*[,;])/i;
+const ANSWER_HEADER = /\b(?:answers?|key|correct|right|solutions?|letter|response|choice|verdict)\b/i;
 
 /** A table of question numbers and answers: beside each other, or one row above the other. */
 function readGrid(rows: Grid, table: Map<number, Entry>): void {
@@ -56,7 +69,7 @@ function readGrid(rows: Grid, table: Map<number, Entry>): void {
       const number = NUMBER_CELL.exec(cell?.passage.text.trim() ?? '');
       if (!number) return;
       const header = rows[0]?.[c + 1]?.passage.text ?? '';
-      const beside = r > 0 && KEY_WORDS.test(header) ? row[c + 1] : undefined;
+      const beside = r > 0 && (ANSWER_HEADER.test(header) || keyColumn(rows, c)) ? row[c + 1] : undefined;
       const below =
         NUMBER_CELL.test(row[c + 1]?.passage.text.trim() ?? '') || c > 0 ? rows[r + 1]?.[c] : undefined;
       const answer = beside ?? below;
@@ -67,9 +80,42 @@ function readGrid(rows: Grid, table: Map<number, Entry>): void {
   });
 }
 
+/** A column of numbers beside a column of letters is a key whatever its header says. */
+function keyColumn(rows: Grid, c: number): boolean {
+  const text = (row: Grid[number], column: number) => row[column]?.passage.text.trim() ?? '';
+  const body = rows.slice(1).filter((row) => text(row, c) !== '');
+  const lettered = body.filter(
+    (row) => NUMBER_CELL.test(text(row, c)) && /^\(?[A-FTa-ft]\)?\.?$/.test(text(row, c + 1)),
+  );
+  return lettered.length >= 2 && lettered.length === body.length;
+}
+
 const WORDS: Readonly<Record<string, string>> = { t: 'true' };
 
 function add(table: Map<number, Entry>, number: number, answer: string, at: Piece): void {
   const lower = answer.toLowerCase();
   if (!table.has(number)) table.set(number, { answer: WORDS[lower] ?? lower, at });
+}
+
+/** Question number → the passage that answers it in an answer section, or its cell beside the question. */
+export function answerPassages(note: Note, reads: readonly Read[]): ReadonlyMap<number, Read> {
+  const found = new Map<number, Read>();
+  for (const read of reads) {
+    const number = isKey(note, reads, read)
+      ? (markerNumber(note, read) ?? numberIn(read.passage.text))
+      : undefined;
+    if (number !== undefined && !found.has(number)) found.set(number, read);
+  }
+  return found;
+}
+
+/** The answer cell of a question's row, under a header that says so. */
+export function answerCell(note: Note, reads: readonly Read[], read: Read): Read | undefined {
+  const { cell } = read.passage;
+  const table = cell && note.tables[cell.table];
+  if (!cell || !table || cell.row === 0) return undefined;
+  const column = (table.rows[0] ?? []).findIndex(
+    (index, c) => c !== cell.column && KEY_WORDS.test(reads[index]?.passage.text ?? ''),
+  );
+  return column < 0 ? undefined : reads[table.rows[cell.row]?.[column] ?? -1];
 }

@@ -39,11 +39,33 @@ const LETTER = /(^|[\s;,])\(?([A-Fa-f]|i{1,3}|iv|vi?)[).:]\s+/g;
 export function quizzes(note: Note, reads: readonly Read[]): Quiz[] {
   const found: Quiz[] = [];
   for (const read of reads)
-    for (const bounds of questionLines(read)) {
+    for (const bounds of read.passage.cell ? [] : questionLines(read)) {
       const quiz = quizAt(note, reads, read, bounds, found.length + 1);
       if (quiz) found.push(quiz);
     }
+  found.push(...tableQuizzes(note, reads));
   return found;
+}
+
+/** Tables with a question, lettered columns and a key: one quiz a row. */
+function tableQuizzes(note: Note, reads: readonly Read[]): Quiz[] {
+  return note.tables.flatMap(({ rows }) => {
+    const header = (rows[0] ?? []).map((index) => reads[index]?.passage.text.trim() ?? '');
+    const columns = header.flatMap((text, c) => (/^\(?[A-Fa-f]\)?$/.test(text) ? [c] : []));
+    const asking = header.findIndex((text) => /question|stem|item/i.test(text));
+    if (columns.length < 2 || asking < 0) return [];
+    return rows.slice(1).flatMap((row, r) => {
+      const question = reads[row[asking] ?? -1];
+      const options = columns
+        .flatMap((c) => reads[row[c] ?? -1] ?? [])
+        .map((cell) => piece(cell, 0, cell.passage.text.length));
+      if (!question || options.length < 2) return [];
+      const end = question.passage.text.length;
+      return [
+        { question: piece(question, 0, end), number: -1 - r, options, end, last: question.passage.index },
+      ];
+    });
+  });
 }
 
 /** Lines that each open with a number are questions of their own; else the passage is one. */
@@ -116,7 +138,7 @@ function lettered(reads: readonly Read[], read: Read): Piece[] | undefined {
   const pieces: Piece[] = [];
   for (let i = read.passage.index + 1; i < reads.length && i <= read.passage.index + 6; i++) {
     const next = reads[i]!;
-    if (next.passage.list && !leads(read, next) && pieces.length === 0) break;
+    if (next.passage.list && !leads(read, next) && !sameItem(read, next) && pieces.length === 0) break;
     const own = letteredPieces(next, { start: 0, end: next.passage.text.length }, pieces.length);
     if (own.length === 0) break;
     pieces.push(...own);
@@ -165,6 +187,12 @@ function listed(reads: readonly Read[], read: Read): Piece[] | undefined {
   }
   return pieces.length >= 2 ? pieces : undefined;
 }
+
+/** Another paragraph of the same list item. */
+const sameItem = (a: Read, b: Read) =>
+  a.passage.list !== undefined &&
+  a.passage.list.list === b.passage.list?.list &&
+  a.passage.list.index === b.passage.list?.index;
 
 /** The list's lead-in, the item it is nested in, or the heading right above it. */
 function leads(read: Read, first: Read): boolean {

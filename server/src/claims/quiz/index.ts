@@ -19,6 +19,7 @@ import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { materialsIn } from '../text/materials.ts';
 import { type Group, groups, operand, type Scene } from '../text/scene.ts';
 import type { Read } from '../text/scenes.ts';
+import type { Sentence } from '../text/sentences.ts';
 import { codeOf } from '../words/codes.ts';
 import { fateIn } from '../words/fates.ts';
 import { type Piece, quizzes } from './collect.ts';
@@ -252,15 +253,24 @@ function onKey(claim: Claim, focus: Span, span: Span): Claim {
   return rest;
 }
 
+/** The answer that follows a question; a mark alone ("A.") belongs to the sentence after it. */
+function answerOf(scene: Scene): Sentence | undefined {
+  const first = scene.after[0] ?? scene.next;
+  if (first && first.items.length <= 2 && ANSWER.test(first.items[0]?.word ?? '')) return scene.after[1];
+  return first;
+}
+
 const FIRST = /\b(?:first|former)\b/;
 const SECOND = /\b(?:second|latter)\b/;
 
 /** "Which is thinner, a 22 G or a 25 G? (The second.)": a question that names its choices, then its answer. */
 function answeredPair(scene: Scene): KeyReading[] {
   if (scene.sentence.close !== '?') return [];
-  const answer = scene.after[0] ?? scene.next;
   const word = askedMagnitude(scene.items);
-  const all = groups(scene.items).flatMap(singles);
+  const here = groups(scene.items).flatMap(singles);
+  const listed = here.length === 0 && scene.after[0] ? groups(scene.after[0].items).flatMap(singles) : [];
+  const all = listed.length >= 2 ? listed : here;
+  const answer = scene.answer ?? (listed.length >= 2 ? undefined : answerOf(scene));
   if (
     !answer ||
     !word ||
@@ -274,8 +284,9 @@ function answeredPair(scene: Scene): KeyReading[] {
   if (chosen < 0) return [];
   const left = operand(scene, all[chosen]!);
   const focus = sourceSpan(scene.passage, { start: scene.sentence.start, end: scene.sentence.end });
+  const near = answer === scene.after[0] || answer === scene.after[1];
   const at =
-    answer === scene.after[0] ? sourceSpan(scene.passage, { start: answer.start, end: answer.end }) : focus;
+    scene.answerAt ?? (near ? sourceSpan(scene.passage, { start: answer.start, end: answer.end }) : focus);
   return all
     .filter((_, i) => i !== chosen)
     .map((group) => ({
@@ -314,6 +325,7 @@ function answeredShort(scene: Scene): KeyReading[] {
     /\b(?:true or false|t \/ f)\b/.test(textOf(scene.items))
   )
     return [];
+  if (scene.answer && scene.answerAt) return answeredBy(scene, scene.answer.items, scene.answerAt);
   const answer = scene.after[0] ?? scene.next;
   const opens = answer?.items[0];
   const mark = answer?.items[1]?.word;
@@ -326,16 +338,21 @@ function answeredShort(scene: Scene): KeyReading[] {
     answer.items.length > 16
   )
     return [];
-  const body = answer.items.slice(2).filter((item, i, all) => !(i === all.length - 1 && item.word === '.'));
-  if (body.some((item) => item.word === 'not' || item.word === 'no')) return [];
-  const stem = scene.items.filter(
-    (item) => item.word !== '?' && !/^q\d*$/.test(item.word) && !(item.word === ':' && item.start < 5),
-  );
-  const colon: Item = { start: 0, end: 0, word: ':', kind: 'punctuation', capital: false };
   const own = answer === scene.after[0];
   const focus = own
     ? sourceSpan(scene.passage, { start: answer.start, end: answer.end })
     : sourceSpan(scene.passage, scene.sentence);
+  return answeredBy(scene, answer.items.slice(2), focus);
+}
+
+/** Question and answer read as one sentence; only what a short answer can say is kept. */
+function answeredBy(scene: Scene, answer: readonly Item[], focus: Span): KeyReading[] {
+  const body = answer.filter((item, i, all) => !(i === all.length - 1 && item.word === '.'));
+  if (body.length > 14 || body.some((item) => item.word === 'not' || item.word === 'no')) return [];
+  const stem = scene.items.filter(
+    (item) => item.word !== '?' && !/^q\d*$/.test(item.word) && !(item.word === ':' && item.start < 5),
+  );
+  const colon: Item = { start: 0, end: 0, word: ':', kind: 'punctuation', capital: false };
   const claims = readItemsAs(scene, [...stem, colon, ...body]).filter(
     (claim) => claim.kind === 'colour' || claim.kind === 'equivalence' || claim.kind === 'property',
   );

@@ -1,7 +1,7 @@
 /** Finds which choice a note marks as right: a marked option, a line "Answer: B", or an answer key further down. */
 import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
-import { answerTable, type Entry } from './answers.ts';
+import { answerCell, answerTable, type Entry } from './answers.ts';
 import { type Piece, piece, placeOf, type Quiz } from './collect.ts';
 
 export interface Keyed {
@@ -19,19 +19,40 @@ export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[]
   const table = answerTable(note, reads);
   return found.flatMap((quiz, i) => {
     const limit = found[i + 1]?.question.read.passage.index ?? reads.length;
-    const hit = marked(quiz) ?? keyLine(reads, quiz, limit) ?? tabled(table, quiz);
+    const hit =
+      marked(quiz) ?? keyCell(note, reads, quiz) ?? keyLine(reads, quiz, limit) ?? tabled(table, quiz);
     return hit ? [hit] : [];
   });
 }
 
+/** The key column of a quiz set as a table. */
+function keyCell(note: Note, reads: readonly Read[], quiz: Quiz): Keyed | undefined {
+  const cell = answerCell(note, reads, quiz.question.read);
+  const letter = /^\(?([A-Fa-f])\)?\.?$/.exec(cell?.passage.text.trim() ?? '');
+  const chosen = letter && quiz.options[placeOf(letter[1]!)];
+  return cell && chosen ? { quiz, chosen, at: piece(cell, 0, cell.passage.text.length) } : undefined;
+}
+
 /** Exactly one option in bold, ticked or checked. */
 function marked(quiz: Quiz): Keyed | undefined {
-  for (const test of [ticked, checked, bold]) {
+  for (const test of [ticked, checked, bold, markedLetter('strong'), markedLetter('emphasis')]) {
     const hits = quiz.options.filter(test);
     if (hits.length === 1) return { quiz, chosen: hits[0]!, at: hits[0]! };
   }
   return undefined;
 }
+
+/** Only the letter in front of the option is set off. */
+const markedLetter =
+  (kind: 'strong' | 'emphasis') =>
+  ({ read, span }: Piece): boolean =>
+    read.passage.marks.some(
+      (mark) =>
+        mark.kind === kind &&
+        mark.end <= span.start + 1 &&
+        mark.end >= span.start - 2 &&
+        mark.end - mark.start <= 4,
+    );
 
 const ticked = ({ read, span }: Piece) => TICK.test(read.passage.text.slice(span.start, span.end));
 const checked = ({ read }: Piece) => read.passage.list?.checked === true;
@@ -56,18 +77,23 @@ function keyLine(reads: readonly Read[], quiz: Quiz, limit: number): Keyed | und
     const within = own
       ? { start: quiz.question.span.start, end: quiz.end }
       : { start: 0, end: read.passage.text.length };
-    const hit = letterIn(read, quiz, within) ?? contentIn(read, quiz, within);
+    const hit =
+      letterIn(read, quiz, within) ??
+      contentIn(read, quiz, within, i > quiz.last) ??
+      (i > quiz.last ? echoIn(read, quiz) : undefined);
     if (hit) return hit;
   }
   return undefined;
 }
 
+/** "… c) 22 G → b", "… c) 22 G [b]": the letter at the very end. */
+const KEY_TAIL = /(?:→|=>|⇒|->|\[|\(|[—–]\s)\s*([A-Fa-f])\s*[\])]?\s*\.?\s*$/;
 const IS_RIGHT = /(?:^|[\n(*—–.]\s*)\(?([A-Fa-f])\)? (?:is|was) (?:correct|right|the answer|true)\b/;
 
 function letterIn(read: Read, quiz: Quiz, within: Span): Keyed | undefined {
   const from = within.start;
   const text = read.passage.text.slice(from, within.end);
-  for (const pattern of [KEY_LINE, IS_RIGHT, ...(numbered(quiz) ? [KEY_NUMBER] : [])]) {
+  for (const pattern of [KEY_LINE, IS_RIGHT, KEY_TAIL, ...(numbered(quiz) ? [KEY_NUMBER] : [])]) {
     const match = pattern.exec(text);
     const place = match && (/\d/.test(match[1]!) ? Number(match[1]) - 1 : placeOf(match[1]!));
     const chosen = match && place !== null ? quiz.options[place] : undefined;
@@ -83,12 +109,28 @@ const numbered = (quiz: Quiz) =>
   quiz.options.every(({ read, span }) => read.passage.list?.ordered === true && span.start === 0);
 const KEY_NUMBER =
   /(?:^|[\n(*]\s*)(?:answer|ans|key|correct(?: answer)?)\.?\s*(?:is|:|=|—|–|-)?\s*\(?([1-6])\b(?=[).,;]|\s*$|\s*\n)/i;
-const KEY_CONTENT =
+const KEY_CONTENT = /(?:^|[\n(*]\s*|[.?]\s+)(?:answer|ans|key|correct(?: answer)?)\.?\s*(?:is\b|:|=|—|–)\s*/i;
+/** Below the options "A:" opens an answer too. */
+const KEY_CONTENT_AFTER =
   /(?:^|[\n(*]\s*|[.?]\s+)(?:answer|ans|key|correct(?: answer)?|a)\.?\s*(?:is\b|:|=|—|–)\s*/i;
+const ECHO = /^\(?([A-Fa-f])[).:]\s+(.+)$/;
+
+/** Below the options one of them stands again, letter and words. */
+function echoIn(read: Read, quiz: Quiz): Keyed | undefined {
+  const match = ECHO.exec(read.passage.text.trim());
+  const chosen = match && quiz.options[placeOf(match[1]!)];
+  if (!match || !chosen || read.passage.list) return undefined;
+  const text = plainText(chosen.read.passage.text.slice(chosen.span.start, chosen.span.end));
+  return plainText(match[2]!) === text
+    ? { quiz, chosen, at: piece(read, 0, read.passage.text.length) }
+    : undefined;
+}
 
 /** The key repeats one option's words. */
-function contentIn(read: Read, quiz: Quiz, within: Span): Keyed | undefined {
-  const match = KEY_CONTENT.exec(read.passage.text.slice(within.start, within.end));
+function contentIn(read: Read, quiz: Quiz, within: Span, after: boolean): Keyed | undefined {
+  const match = (after ? KEY_CONTENT_AFTER : KEY_CONTENT).exec(
+    read.passage.text.slice(within.start, within.end),
+  );
   if (!match) return undefined;
   const start = within.start + match.index + match[0].length;
   const line = read.passage.text.slice(start).split('\n')[0]!;

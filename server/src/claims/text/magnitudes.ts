@@ -2,6 +2,7 @@
 import type { Axis } from '../model.ts';
 import type { Degree } from '../words/magnitude.ts';
 import type { Item } from './items.ts';
+import { remembered } from './remember.ts';
 
 export interface Measured {
   readonly at: number;
@@ -34,14 +35,10 @@ const SKIP = new Set(
   ),
 );
 
-export function measuredWords(items: readonly Item[]): Measured[] {
-  const found: Measured[] = [];
-  for (let i = 0; i < items.length; i++) {
-    const measured = measure(items, i);
-    if (measured) found.push(measured);
-  }
-  return found;
-}
+/** The comparing words of a sentence, in its order. */
+export const measuredWords = remembered((items: readonly Item[]): readonly Measured[] =>
+  items.flatMap((_, i) => measure(items, i) ?? []),
+);
 
 function measure(items: readonly Item[], i: number): Measured | undefined {
   const magnitude = items[i]!.magnitude;

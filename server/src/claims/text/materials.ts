@@ -1,6 +1,7 @@
 /** Suture materials named in a row of items, longest name first. */
 import { MATERIALS } from '../../sizes/index.ts';
 import type { Item } from './items.ts';
+import { remembered } from './remember.ts';
 
 export interface NamedMaterial {
   readonly at: number;
@@ -17,7 +18,8 @@ for (const material of MATERIALS)
 /** A family word: its properties must hold for every member that the word can mean. */
 const LONGEST = Math.max(...[...NAMES.keys()].map((name) => name.split(/\s+/).length));
 
-export function materialsIn(items: readonly Item[]): NamedMaterial[] {
+/** Materials of a sentence, in its order. */
+export const materialsIn = remembered((items: readonly Item[]): readonly NamedMaterial[] => {
   const found: NamedMaterial[] = [];
   for (let i = 0; i < items.length; i++) {
     const hit = longestAt(items, i);
@@ -26,7 +28,7 @@ export function materialsIn(items: readonly Item[]): NamedMaterial[] {
     i = hit.to;
   }
   return found;
-}
+});
 
 function longestAt(items: readonly Item[], at: number): NamedMaterial | undefined {
   for (let n = Math.min(LONGEST, items.length - at); n >= 1; n--) {

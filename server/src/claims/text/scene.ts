@@ -5,6 +5,7 @@ import type { Note, Passage, Span } from '../../notes/model.ts';
 import type { Device, Size, System } from '../../sizes/model.ts';
 import type { Operand } from '../model.ts';
 import type { Item } from './items.ts';
+import { remembered } from './remember.ts';
 import type { Sentence } from './sentences.ts';
 
 export interface Scene {
@@ -37,6 +38,9 @@ export interface Scene {
   readonly keyAt?: Span;
   /** In an erratum: the words struck, or the words that hold instead. */
   readonly erratum?: 'struck' | 'holds';
+  /** Answer to this question in an answer section or an answer column, and where it stands. */
+  readonly answer?: Sentence;
+  readonly answerAt?: Span;
   /** Stands in a column of printed mistakes. */
   readonly reported?: boolean;
 }
@@ -52,7 +56,7 @@ export interface Group {
 const LINKS = new Set([',', 'or', 'and', '/', '&', 'to', '-', '–']);
 
 /** Groups of sizes in reading order. A change of system opens a new group. */
-export function groups(items: readonly Item[]): Group[] {
+export const groups = remembered((items: readonly Item[]): readonly Group[] => {
   const found: Group[] = [];
   for (let i = 0; i < items.length; i++) {
     const first = items[i]!.mention;
@@ -69,7 +73,7 @@ export function groups(items: readonly Item[]): Group[] {
     i = to;
   }
   return found;
-}
+});
 
 function nextInGroup(items: readonly Item[], at: number): number {
   for (let i = at + 1; i <= at + 3 && i < items.length; i++) {

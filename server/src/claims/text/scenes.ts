@@ -3,7 +3,7 @@ import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
-import { answerTable } from '../quiz/answers.ts';
+import { answerCell, answerPassages, answerTable } from '../quiz/answers.ts';
 import { markerNumber, numberIn } from '../quiz/collect.ts';
 import { correctionAt, quotationSpans } from '../stance.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
@@ -34,7 +34,7 @@ export function readPassages(note: Note, mentions: readonly Mention[]): Read[] {
 }
 
 export function scenesOf(note: Note, reads: readonly Read[]): Scene[] {
-  const answers = answerTable(note, reads);
+  const answers = { table: answerTable(note, reads), passages: answerPassages(note, reads) };
   return reads.flatMap((read) => scenesOfPassage(note, reads, read, answers));
 }
 
@@ -50,6 +50,9 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
   const key = truthKey(note, reads, read, truth);
   const next = nextSentence(reads, read);
   const reported = inStruckColumn(note, reads, read);
+  const answer = read.sentences.some((sentence) => sentence.close === '?')
+    ? answeredElsewhere(note, reads, read, answers)
+    : {};
   return sentences.flatMap((whole, i) =>
     splitErratum(whole).map(({ sentence, erratum }) => ({
       note,
@@ -70,11 +73,36 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
       ...(truth ? { truthItem: true } : {}),
       ...(key ? { key } : {}),
       ...keyedElsewhere(note, read, sentence, answers),
+      ...answer,
     })),
   );
 }
 
-type Answers = ReturnType<typeof answerTable>;
+interface Answers {
+  readonly table: ReturnType<typeof answerTable>;
+  readonly passages: ReturnType<typeof answerPassages>;
+}
+
+/** The answer given elsewhere to a question of this passage. */
+function answeredElsewhere(
+  note: Note,
+  reads: readonly Read[],
+  read: Read,
+  { passages }: Answers,
+): Pick<Scene, 'answer' | 'answerAt'> {
+  const number = read.passage.cell ? undefined : (numberIn(read.passage.text) ?? markerNumber(note, read));
+  const given = read.passage.cell
+    ? answerCell(note, reads, read)
+    : number === undefined
+      ? undefined
+      : passages.get(number);
+  const sentence = given === read ? undefined : given?.sentences[0];
+  if (!given || !sentence) return {};
+  return {
+    answer: sentence,
+    answerAt: sourceSpan(given.passage, { start: sentence.start, end: sentence.end }),
+  };
+}
 
 /** A numbered statement that an answer section keys true or false. */
 function keyedElsewhere(
@@ -83,11 +111,11 @@ function keyedElsewhere(
   sentence: Sentence,
   answers: Answers,
 ): Pick<Scene, 'truthItem' | 'key' | 'keyAt'> {
-  if (answers.size === 0) return {};
+  if (answers.table.size === 0) return {};
   const text = read.passage.text;
   const line = text.lastIndexOf('\n', sentence.start) + 1;
   const number = numberIn(text.slice(line, line + 14)) ?? (line === 0 ? markerNumber(note, read) : undefined);
-  const entry = number === undefined ? undefined : answers.get(number);
+  const entry = number === undefined ? undefined : answers.table.get(number);
   if (!entry || (entry.answer !== 'true' && entry.answer !== 'false') || entry.at.read === read) return {};
   return { truthItem: true, key: entry.answer, keyAt: sourceSpan(entry.at.read.passage, entry.at.span) };
 }
@@ -206,11 +234,15 @@ function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly 
   return (
     TRUTH.test(read.passage.text.toLowerCase()) ||
     BOXES.test(read.passage.text) ||
+    (read.passage.list !== undefined && FRONT_KEY.test(read.passage.text)) ||
     (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
     headings.some((heading) => TRUTH.test(heading)) ||
     read.passage.cell !== undefined
   );
 }
+
+/** "(T) A 14 G …": a key in front of a list item. */
+const FRONT_KEY = /^\((T|F|True|False)\)\s/;
 
 const BOXES = /^true\s*\/\s*\[([ xX])\]\s*false\b/i;
 
@@ -228,7 +260,7 @@ function truthKey(
     return read.passage.list?.checked === second ? undefined : second ? 'false' : 'true';
   }
   if (read.passage.cell) return cellKey(note, reads, read);
-  const front = /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
+  const front = FRONT_KEY.exec(read.passage.text) ?? /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
   return front ? (front[1]!.startsWith('T') ? 'true' : 'false') : undefined;
 }
 

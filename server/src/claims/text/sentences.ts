@@ -17,6 +17,9 @@ const ABBREVIATIONS = new Set(
 );
 const TRAILING = new Set([')', '"', '”', '’', "'", '»', '*']);
 
+/** Nobody writes a sentence of more words and signs; leaving it unread keeps the time linear in the text. */
+const LONGEST = 400;
+
 export function splitSentences(items: readonly Item[], text: string): Sentence[] {
   const sentences: Sentence[] = [];
   let from = 0;
@@ -47,7 +50,7 @@ const glued = (items: readonly Item[], i: number) => items[i]!.start === items[i
 function push(into: Sentence[], items: readonly Item[]): void {
   const first = items[0];
   const last = items.at(-1);
-  if (!first || !last) return;
+  if (!first || !last || items.length > LONGEST) return;
   let close = '';
   for (let i = items.length - 1; i >= 0 && items[i]!.kind === 'punctuation'; i--)
     if (CLOSERS.has(items[i]!.word)) close = items[i]!.word;

@@ -23,8 +23,8 @@ function readFile(file: string, text: string): Twin[] {
   const twins: Twin[] = [];
   let right: { line: number; text: string } | undefined;
   for (let i = 0; i < lines.length; i++) {
-    const row = /^\| (.+?) \| (.+?) \|$/.exec(lines[i]!);
-    if (row && row[1] !== 'True' && !row[1]!.startsWith('---'))
+    const row = /^\| (.+?) +\| (.+?) +\|$/.exec(lines[i]!);
+    if (row && row[1] !== 'True' && !row[1]!.startsWith('--'))
       twins.push({ file, line: i + 1, right: row[1]!, wrong: row[2]! });
     const fence = /^````(true|false)$/.exec(lines[i]!);
     if (!fence) continue;

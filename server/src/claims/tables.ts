@@ -323,8 +323,9 @@ function shortFate(read: Read): string | undefined {
 /** "thinnest first" in a header or right above: the column must run that way. */
 function columnOrders(grid: Grid): OrderClaim[] {
   const cue = orderCue(readItems(grid.around.split(/[.!?]\s/).at(-1) ?? '', []));
+  const sized = cue ? firstSized(grid) : -1;
   return grid.header.flatMap((header, column) => {
-    const own = orderCue(readItems(header, [])) ?? (column === firstSized(grid) ? cue : undefined);
+    const own = orderCue(readItems(header, [])) ?? (column === sized ? cue : undefined);
     if (!own) return [];
     const mentions = grid.rows.map((row) => sole(row[column]));
     if (mentions.length < 3 || mentions.some((mention) => mention === undefined)) return [];

@@ -1,7 +1,7 @@
 /** Builds the scenes of a note: every sentence of every passage with what stands around it. Linear in the note. */
 import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
-import type { Note, Passage } from '../../notes/model.ts';
+import type { Note, Passage, Table } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
 import { answerCell, answerPassages, answerTable } from '../quiz/answers.ts';
 import { markerNumber, numberIn } from '../quiz/collect.ts';
@@ -264,16 +264,28 @@ function truthKey(
   return front ? (front[1]!.startsWith('T') ? 'true' : 'false') : undefined;
 }
 
+/** Columns of each table under a header that says it is the answer, found once for all its cells. */
+const ANSWER_COLUMNS = new WeakMap<Table, readonly number[]>();
+
+function answerColumns(table: Table, reads: readonly Read[]): readonly number[] {
+  const kept = ANSWER_COLUMNS.get(table);
+  if (kept) return kept;
+  const columns = (table.rows[0] ?? []).flatMap((index, column) => {
+    const head = reads[index]?.passage.text ?? '';
+    return /\b(?:key|answers?|true|t\/f|t or f|correct|verdict)\b/i.test(head) ? [column] : [];
+  });
+  ANSWER_COLUMNS.set(table, columns);
+  return columns;
+}
+
 /** "True" or "F" alone in another cell of the row, under a header that says it is the answer. */
 function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'false' | undefined {
   const { cell } = read.passage;
   const table = cell && note.tables[cell.table];
   if (!cell || !table || cell.row === 0) return undefined;
-  for (const [column, index] of (table.rows[cell.row] ?? []).entries()) {
-    const head = reads[table.rows[0]?.[column] ?? -1]?.passage.text ?? '';
-    const text = reads[index]?.passage.text.trim().toLowerCase() ?? '';
-    if (column === cell.column || !/\b(?:key|answers?|true|t\/f|t or f|correct|verdict)\b/i.test(head))
-      continue;
+  for (const column of answerColumns(table, reads)) {
+    const text = reads[table.rows[cell.row]?.[column] ?? -1]?.passage.text.trim().toLowerCase() ?? '';
+    if (column === cell.column) continue;
     if (/^(?:true|t)$/.test(text)) return 'true';
     if (/^(?:false|f)$/.test(text)) return 'false';
   }

@@ -25,6 +25,7 @@ const FILES = [
   'dist/chart.js',
   'dist/server-node.cjs',
   'dist/server-worker.js',
+  'dist/licences.txt',
   'client/media',
   'client/l10n',
   'client/schema',

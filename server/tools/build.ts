@@ -9,6 +9,7 @@ import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
+import { noticesOf, writeNotices } from './licences.ts';
 import { writeTypes } from './types.ts';
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
@@ -77,9 +78,12 @@ const BUNDLES: readonly Bundle[] = [
 
 const readable = process.argv.includes('--readable');
 
+/** Files that went into any bundle. */
+const inputs = new Set<string>();
+
 async function bundle(one: Bundle): Promise<string> {
   const outfile = join(OUT, one.out);
-  await build({
+  const { metafile } = await build({
     entryPoints: [join(ROOT, one.entry)],
     outfile,
     bundle: true,
@@ -87,14 +91,19 @@ async function bundle(one: Bundle): Promise<string> {
     legalComments: 'none',
     logLevel: 'warning',
     absWorkingDir: ROOT,
+    metafile: true,
     ...one.options,
   });
+  for (const output of Object.values(metafile?.outputs ?? {}))
+    for (const [input, { bytesInOutput }] of Object.entries(output.inputs))
+      if (bytesInOutput > 0) inputs.add(input);
   return `${(statSync(outfile).size / 1024).toFixed(0).padStart(6)} kB  ${relative(ROOT, outfile)}`;
 }
 
 mkdirSync(OUT, { recursive: true });
 const built = BUNDLES.filter((one) => existsSync(join(ROOT, one.entry)));
 for (const line of await Promise.all(built.map(bundle))) console.log(line);
+writeNotices(join(OUT, 'licences.txt'), noticesOf(ROOT, inputs));
 writeTypes(ROOT, OUT);
 // The manual page comes from the program that was just built.
 if (existsSync(join(OUT, 'cli.cjs')))

@@ -26,9 +26,9 @@ function readFile(file: string, text: string): Twin[] {
     const row = /^\| (.+?) +\| (.+?) +\|$/.exec(lines[i]!);
     if (row && row[1] !== 'True' && !row[1]!.startsWith('--'))
       twins.push({ file, line: i + 1, right: row[1]!, wrong: row[2]! });
-    const fence = /^````(true|false)$/.exec(lines[i]!);
+    const fence = /^```(true|false)$/.exec(lines[i]!);
     if (!fence) continue;
-    const end = lines.indexOf('````', i + 1);
+    const end = lines.indexOf('```', i + 1);
     const note = lines.slice(i + 1, end).join('\n');
     if (fence[1] === 'true') right = { line: i + 1, text: note };
     else if (right) twins.push({ file, line: right.line, right: right.text, wrong: note });

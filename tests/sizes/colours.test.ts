@@ -78,3 +78,35 @@ describe('the codes, as printed', () => {
     expect(colourCodeOf('sheath')).toBeUndefined();
   });
 });
+
+it.each([
+  ['ISO 6009', 10, ['brown', 'green']],
+  ['ISO 6009', 11, ['green-yellow', 'green', 'yellow']],
+  ['ISO 6009', 15, ['blue-grey', 'blue', 'grey']],
+  ['ISO 6009', 17, ['red-violet', 'red', 'purple']],
+  ['ISO 6009', 18, ['pink']],
+  ['ISO 6009', 19, ['cream', 'white', 'yellow']],
+  ['ISO 6009', 28, ['blue-green', 'blue', 'green']],
+  ['urinary catheter', 6, ['green', 'yellow-green', 'green', 'yellow']],
+] as const)('%s %f may be called %j', (code, size, families) => {
+  expect(colourOf(code, size)?.families).toEqual(families);
+});
+
+it('trims, and takes a shade only in front', () => {
+  expect(colourFamily('  pink ')).toBe('pink');
+  expect(colourFamily('blue dark green')).toBe('blue dark green');
+});
+
+it('keeps colours, sources and confidence of each row', () => {
+  expect(colourOf('urinary catheter', 20)).toMatchObject({
+    colours: ['yellow'],
+    confidence: 'single-source',
+    sources: ['foley'],
+  });
+  expect(colourOf('suction catheter', 8)).toMatchObject({
+    colours: ['light blue'],
+    confidence: 'single-source',
+    sources: ['JPneedle'],
+  });
+  expect(colourOf('ISO 6009', 31)).toMatchObject({ colours: ['white'], confidence: 'memory' });
+});

@@ -113,6 +113,60 @@ describe('legible', () => {
   });
 });
 
+describe('layout', () => {
+  const wide = { size: size('french', 6), caption: 'a caption much wider than its circle' };
+  const drawn = drawSizes([wide, { size: size('usp', '10-0') }, { size: size('french', 30) }])!;
+  const texts = [...drawn.svg.matchAll(/<text x="([\d.]+)" y="([\d.]+)"[^>]*>([^<]*)/g)].map((m) => ({
+    x: Number(m[1]),
+    y: Number(m[2]),
+    half: (m[3]!.length * 7) / 2,
+  }));
+
+  it('keeps captions apart and on the card', () => {
+    const captions = texts.filter((t) => t.y === texts[0]!.y);
+    expect(captions).toHaveLength(3);
+    captions.slice(1).forEach((text, i) => {
+      expect(text.x - text.half).toBeGreaterThan(captions[i]!.x + captions[i]!.half);
+    });
+    const last = captions.at(-1)!;
+    expect(last.x + last.half).toBeLessThan(drawn.width);
+    expect(captions[0]!.x - captions[0]!.half).toBeGreaterThan(0);
+    expect(drawn.width).toBeLessThan(600);
+  });
+
+  it('puts captions under circles, measures under captions, the bar under all', () => {
+    const feet = [...drawn.svg.matchAll(/cy="([\d.]+)" r="([\d.]+)"/g)].map(
+      (m) => Number(m[1]) + Number(m[2]),
+    );
+    const rows = [...new Set(texts.map((t) => t.y))];
+    expect(rows).toHaveLength(3);
+    expect(rows[0]!).toBeGreaterThan(Math.max(...feet) + 10);
+    expect(rows[1]! - rows[0]!).toBe(15);
+    expect(rows[2]!).toBeGreaterThan(rows[1]!);
+    expect(rows[2]!).toBeLessThan(drawn.height);
+  });
+
+  it('leaves room for the line under a narrow picture', () => {
+    const narrow = drawSizes([{ size: size('millimetre', 1) }])!;
+    expect(narrow.width).toBe(20 + 72 + 63);
+    const thin = drawSizes([{ size: size('usp', '12-0') }, { size: size('millimetre', 1) }])!;
+    expect(thin.width).toBe(20 + 72 + 46 * 7);
+    expect(narrow.svg).toContain(
+      `<rect x="0.5" y="0.5" width="${narrow.width - 1}" height="${narrow.height - 1}"`,
+    );
+  });
+
+  it('draws the longest round bar that fits, its ends upward, its length beside it', () => {
+    const { svg, height } = drawSizes([{ size: size('millimetre', 1) }])!;
+    const y = height - 10;
+    expect(svg).toContain(`<path d="M10 ${y - 6}V${y}H82V${y - 6}"`);
+    expect(svg).toContain(`<text x="88" y="${y}">1 mm</text>`);
+    expect(drawSizes([{ size: size('millimetre', '1.9') }])!.svg).toContain('>1 mm<');
+    expect(drawSizes([{ size: size('millimetre', '0.9') }])!.svg).toContain('>0.5 mm<');
+    expect(drawSizes([{ size: size('millimetre', 500) }])!.svg).toContain('>100 mm<');
+  });
+});
+
 describe('safe', () => {
   it('escapes a hostile caption', () => {
     const caption = '</text><script>alert("1")</script>&\'\u0000\ud800';

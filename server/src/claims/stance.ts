@@ -343,8 +343,10 @@ function forRead(items: readonly Item[]): number | undefined {
   return read < 0 ? undefined : read;
 }
 
-const TRUE_KEY = /^[([*]?\s*(?:(?:answer|ans|key|a)\s*[:=.]?\s*)?(?:true|t|correct)\s*[.)\]*]*$/;
-const FALSE_KEY = /^[([*]?\s*(?:(?:answer|ans|key|a)\s*[:=.]?\s*)?(?:false|f|incorrect)\s*[.)\]*]*$/;
+const TRUE_KEY =
+  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:true|t|correct)\s*[.)\]*]*$/;
+const FALSE_KEY =
+  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:false|f|incorrect)\s*[.)\]*]*$/;
 
 /** The key of a true/false item: "(False.)" after it, or "T"/"F" in front, when the place says true or false. */
 function keyOf(scene: Scene): Keyed | undefined {

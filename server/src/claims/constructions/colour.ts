@@ -209,7 +209,8 @@ function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
   }
   const heading = headingCode(scene);
   if (heading) return heading;
-  return g.mentions[0]!.device;
+  const told = g.mentions[0]!.device;
+  return told === 'needle' ? undefined : told;
 }
 
 /** The sentence gives one size to a needle and another to a cannula. */

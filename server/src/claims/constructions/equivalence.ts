@@ -21,7 +21,7 @@ const IDLE = new Set(
   in'mm outwardly full exact fully whole plain single own smooth strong
   likewise marked should anywhere somewhere between will must can from then you
   say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
-  usp ep
+  usp ep same
   and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
 );
 const MEASURE_AFTER = new Set(
@@ -59,7 +59,8 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     second(items, left)
   )
     return [];
-  if (isLength(left, right) || (lengthAfter(items, right) && !bothLengths(left, right))) return [];
+  const outer = MEASURE_AFTER.has(items[right.to + 1]?.word ?? '');
+  if ((isLength(left, right) && !outer) || (lengthAfter(items, right) && !bothLengths(left, right))) return [];
   if (unlikely(items, left, right) || crossedLength(items, left) || crossedLength(items, right)) return [];
   return [make(scene, left, right, between)];
 }
@@ -207,7 +208,9 @@ const lengthAfter = (items: readonly Item[], right: Group) =>
 
 function make(scene: Scene, left: Group, right: Group, between: readonly Item[]): Reading {
   const { items } = scene;
-  const near = [...between, ...items.slice(right.to + 1, right.to + 4)].map((item) => item.word);
+  const next = items.slice(right.to + 1, right.to + 4);
+  const stop = next.findIndex((item) => /^(?:and|but|while|[,;.()])$/.test(item.word));
+  const near = [...between, ...(stop < 0 ? next : next.slice(0, stop))].map((item) => item.word);
   const inner = near.some((word) =>
     ['inner', 'inside', 'internal', 'bore', 'lumen', 'id', 'i.d'].includes(word),
   );

@@ -10,7 +10,9 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
   if (!size || claim.size.sizes.length > 1) return cannotTell('', '');
   const says = `Says ${label(size)} is ${claim.colour}.`;
   const codes = codesFor(size, claim);
-  const rows = codes.map((code) => ({ code, row: colourOf(code, size.value) }));
+  const all = codes.map((code) => ({ code, row: colourOf(code, size.value) }));
+  // With no device said, a size that only one code has is of that code: there is no 25 G in the list of cannulas.
+  const rows = all.length > 1 ? all.filter(({ row }) => row !== undefined) : all;
   const only = rows[0];
   if (rows.length === 1 && only && !only.row) return elsewhere(only.code, size, claim, says);
   if (rows.length === 0 || rows.some(({ row }) => row === undefined || row.confidence === 'memory'))
@@ -64,7 +66,9 @@ const CODE_WORDS: Readonly<Record<ColourCode, string>> = {
 };
 
 function codesFor(size: Size, claim: ColourClaim): ColourCode[] {
-  const device = claim.device ?? claim.size.device;
+  // A hub is said of needles and cannulas alike: without a word for either, both codes could be meant.
+  const told = claim.size.device === 'needle' ? undefined : claim.size.device;
+  const device = claim.device ?? told;
   const code = device ? colourCodeOf(device) : undefined;
   const fits = (one: ColourCode) => one.startsWith('ISO') === (size.system === 'needle-gauge');
   if (code) return fits(code) ? [code] : [];

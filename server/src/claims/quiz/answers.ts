@@ -57,7 +57,7 @@ function readEntries(note: Note, read: Read, table: Map<number, Entry>): void {
 }
 
 type Grid = readonly (readonly (Read | undefined)[])[];
-const NUMBER_CELL = /^(?:q(?:uestion)?\s*)?(\d{1,2})[.)]?$/i;
+const NUMBER_CELL = /^(?:(?:q(?:uestion)?|item|no\.?|#)\s*)?(\d{1,2})[.)]?$/i;
 /** A letter alone, or a letter with the choice or a reason after it. */
 const ANSWER_CELL = /^\(?(true|false|[A-FTa-ft])\)?(?:\.?$|[.,:;)—–(-]\s*\S|\s+[(—–-]|\s*[,;])/i;
 const ANSWER_HEADER = /\b(?:answers?|key|correct|right|solutions?|letter|response|choice|verdict)\b/i;
@@ -70,14 +70,26 @@ function readGrid(rows: Grid, table: Map<number, Entry>): void {
       if (!number) return;
       const header = rows[0]?.[c + 1]?.passage.text ?? '';
       const beside = r > 0 && (ANSWER_HEADER.test(header) || keyColumn(rows, c)) ? row[c + 1] : undefined;
-      const below =
-        NUMBER_CELL.test(row[c + 1]?.passage.text.trim() ?? '') || c > 0 ? rows[r + 1]?.[c] : undefined;
+      const across = NUMBER_CELL.test(row[c + 1]?.passage.text.trim() ?? '') || c > 0;
+      const below = across ? answerRow(rows.slice(r + 1))?.[c] : undefined;
       const answer = beside ?? below;
-      const match = ANSWER_CELL.exec(answer?.passage.text.trim() ?? '');
-      if (answer && match)
-        add(table, Number(number[1]), match[1]!, piece(answer, 0, answer.passage.text.length));
+      const text = answer?.passage.text.trim() ?? '';
+      const letter =
+        ANSWER_CELL.exec(text)?.[1] ?? (beside ? /^\(?([A-Fa-f])\)?\s/.exec(text)?.[1] : undefined);
+      if (answer && text !== '' && (letter || beside))
+        add(table, Number(number[1]), letter ?? text, piece(answer, 0, answer.passage.text.length));
     });
   });
+}
+
+/** Of the rows under a row of numbers: the one that calls itself the key, else the first of letters. */
+function answerRow(below: Grid): Grid[number] | undefined {
+  const text = (read: Read | undefined) => read?.passage.text.trim() ?? '';
+  const named = below.find((row) => ANSWER_HEADER.test(text(row[0])));
+  return (
+    named ??
+    below.find((row) => row.slice(1).every((cell) => text(cell) === '' || ANSWER_CELL.test(text(cell))))
+  );
 }
 
 /** A column of numbers beside a column of letters is a key whatever its header says. */

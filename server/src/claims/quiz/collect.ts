@@ -160,7 +160,10 @@ function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
 
 /** An option ends before a key that stands on the same lines. */
 function endOf(text: string, body: number, end: number): number {
-  const key = /(?:\n|\s[-—–(*]?)\s*\**(?:answer|key|correct)\b/i.exec(text.slice(body, end));
+  const key =
+    /(?:\n|\s[-—–(*]?)\s*[*[(]*(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|ans|keyed|key|correct|right|solution)\b/i.exec(
+      text.slice(body, end),
+    );
   return key ? body + key.index : end;
 }
 

@@ -13,7 +13,7 @@ export interface Keyed {
 
 const TICK = /[✓✔☑✅]|\((?:correct|right|answer|key)\)|←\s*(?:correct|answer|key)|\bcorrect answer\b|\*\s*$/i;
 const KEY_LINE =
-  /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:answer|ans|key|correct answer|solution|correct)\.?\s*(?:is|:|=|—|–|-)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-])/i;
+  /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|option|response)|ans|keyed|key|solution|correct|right)\.?\s*(?:is|as|:|=|—|–|-|→|⇒|▸|=>)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-])/i;
 
 export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[]): Keyed[] {
   const table = answerTable(note, reads);
@@ -109,10 +109,11 @@ const numbered = (quiz: Quiz) =>
   quiz.options.every(({ read, span }) => read.passage.list?.ordered === true && span.start === 0);
 const KEY_NUMBER =
   /(?:^|[\n(*]\s*)(?:answer|ans|key|correct(?: answer)?)\.?\s*(?:is|:|=|—|–|-)?\s*\(?([1-6])\b(?=[).,;]|\s*$|\s*\n)/i;
-const KEY_CONTENT = /(?:^|[\n(*]\s*|[.?]\s+)(?:answer|ans|key|correct(?: answer)?)\.?\s*(?:is\b|:|=|—|–)\s*/i;
+const KEY_CONTENT =
+  /(?:^|[\n(*]\s*|[.?]\s+)(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|option|response)|ans|keyed|key|solution|correct|right)\.?\s*(?:is\b|:|=|—|–|→|⇒)\s*/i;
 /** Below the options "A:" opens an answer too. */
 const KEY_CONTENT_AFTER =
-  /(?:^|[\n(*]\s*|[.?]\s+)(?:answer|ans|key|correct(?: answer)?|a)\.?\s*(?:is\b|:|=|—|–)\s*/i;
+  /(?:^|[\n(*]\s*|[.?]\s+)(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|option|response)|ans|keyed|key|solution|correct|right|a)\.?\s*(?:is\b|:|=|—|–|→|⇒)\s*/i;
 const ECHO = /^\(?([A-Fa-f])[).:]\s+(.+)$/;
 
 /** Below the options one of them stands again, letter and words. */
@@ -134,13 +135,9 @@ function contentIn(read: Read, quiz: Quiz, within: Span, after: boolean): Keyed 
   if (!match) return undefined;
   const start = within.start + match.index + match[0].length;
   const line = read.passage.text.slice(start).split('\n')[0]!;
-  const said = plainText(line);
-  const hits = quiz.options.filter((option) => {
-    const text = plainText(option.read.passage.text.slice(option.span.start, option.span.end));
-    return text.length > 0 && (said === text || said.startsWith(`${text} `));
-  });
+  const chosen = sameWords(quiz, line);
   const end = start + line.trimEnd().length;
-  return hits.length === 1 ? { quiz, chosen: hits[0]!, at: piece(read, start, end) } : undefined;
+  return chosen ? { quiz, chosen, at: piece(read, start, end) } : undefined;
 }
 
 const plainText = (text: string) =>
@@ -154,6 +151,17 @@ const plainText = (text: string) =>
 
 function tabled(table: ReadonlyMap<number, Entry>, quiz: Quiz): Keyed | undefined {
   const entry = table.get(quiz.number);
-  const chosen = entry && quiz.options[placeOf(entry.answer)];
-  return entry && chosen ? { quiz, chosen, at: entry.at } : undefined;
+  if (!entry) return undefined;
+  const chosen = quiz.options[placeOf(entry.answer)] ?? sameWords(quiz, entry.answer);
+  return chosen ? { quiz, chosen, at: entry.at } : undefined;
+}
+
+/** The one option whose words the answer repeats. */
+function sameWords(quiz: Quiz, answer: string): Piece | undefined {
+  const said = plainText(answer);
+  const hits = quiz.options.filter(({ read, span }) => {
+    const text = plainText(read.passage.text.slice(span.start, span.end));
+    return text.length > 0 && (said === text || said.startsWith(`${text} `));
+  });
+  return hits.length === 1 ? hits[0] : undefined;
 }

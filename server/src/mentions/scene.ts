@@ -91,7 +91,7 @@ const ABBREVIATION =
 export function sentences(text: string): readonly Span[] {
   const spans: Span[] = [];
   let start = 0;
-  for (const match of text.matchAll(/[.!?]+["'”’)\]*_]*\s+|\n\s*(?=\S)/g)) {
+  for (const match of text.matchAll(/(?<![.!?])[.!?]+["'”’)\]*_]*\s+|(?<!\n)\n\s*(?=\S)/g)) {
     const stop = match.index + match[0].length;
     const newline = match[0].startsWith('\n');
     if (newline || ABBREVIATION.test(text.slice(Math.max(0, match.index - 8), match.index + 1))) continue;

@@ -96,7 +96,7 @@ function words(text: string, from: number, to: number, into: Item[]): void {
       into.push({ start, end: start + raw.length, word: raw, kind: 'punctuation', capital: false });
       continue;
     }
-    const body = raw.replace(/[.'’/-]+$/u, '');
+    const body = raw.replace(/(?<![.'’/-])[.'’/-]+$/u, '');
     pushWord(body, start, into);
     for (let i = body.length; i < raw.length; i++)
       into.push({ start: start + i, end: start + i + 1, word: raw[i]!, kind: 'punctuation', capital: false });

@@ -60,7 +60,8 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   )
     return [];
   const outer = MEASURE_AFTER.has(items[right.to + 1]?.word ?? '');
-  if ((isLength(left, right) && !outer) || (lengthAfter(items, right) && !bothLengths(left, right))) return [];
+  if ((isLength(left, right) && !outer) || (lengthAfter(items, right) && !bothLengths(left, right)))
+    return [];
   if (unlikely(items, left, right) || crossedLength(items, left) || crossedLength(items, right)) return [];
   return [make(scene, left, right, between)];
 }

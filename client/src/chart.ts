@@ -83,13 +83,17 @@ async function fill(client: BaseLanguageClient): Promise<void> {
 
 const words = (): ToChart['words'] => ({
   search: l10n.t('Find a size, a system or a device'),
+  zoom: l10n.t('Enlarge'),
   save: l10n.t('Save as SVG'),
   empty: l10n.t(
     'No size with a known diameter stands here yet. Write one, such as 18 G, 14 Fr or 2-0, and save the note.',
   ),
   none: l10n.t('Nothing fits the search.'),
+  place: l10n.t('1 place'),
   places: l10n.t('{0} places', '{0}'),
-  hint: l10n.t('Drawn to scale. Press Enter on a size to go to where it stands.'),
+  hint: l10n.t(
+    'All drawn to one scale; a dashed circle is the lower limit. Press Enter on a size to go to where it stands.',
+  ),
   caution: l10n.t(
     'Teaching aid, not advice on a patient. Read the label of the device; follow local codes and licensed practice.',
   ),

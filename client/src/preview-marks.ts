@@ -11,37 +11,40 @@ export interface Tip {
 /** The part of the preview's Markdown reader that is used. */
 export interface Token {
   type: string;
+  tag: string;
+  nesting: number;
   content: string;
   map: [number, number] | null;
   children: Token[] | null;
   attrs: [string, string][] | null;
 }
 
-export interface State {
-  readonly env: unknown;
-  readonly tokens: Token[];
-  readonly Token: new (type: string, tag: string, nesting: -1 | 0 | 1) => Token;
-}
-
 export interface MarkdownReader {
-  readonly core: { readonly ruler: { push(name: string, rule: (state: State) => void): void } };
+  readonly renderer: { render(tokens: Token[], options: unknown, env: unknown): string };
 }
 
-/** `tips` in the order of their lines. A size that markup splits is left as it is. */
-export function markSizes(state: State, tips: readonly Tip[]): void {
+/**
+ * The tokens with sizes wrapped; the given ones are kept by the preview and stay as they are. `tips` in the order of
+ * their lines. A size that markup splits is left as it is.
+ */
+export function withTips(tokens: readonly Token[], tips: readonly Tip[]): Token[] {
   let next = 0;
-  for (const token of state.tokens) {
-    if (token.type !== 'inline' || token.map === null || token.children === null) continue;
+  return tokens.map((token) => {
+    if (token.type !== 'inline' || token.map === null || token.children === null) return token;
     const [from, to] = token.map;
     while (next < tips.length && tips[next]!.line < from) next++;
     const inside: Tip[] = [];
     // The cells of a table row share its lines, so tips are not used up here.
     for (let i = next; i < tips.length && tips[i]!.line < to; i++) inside.push(tips[i]!);
-    if (inside.length > 0) token.children = marked(state, token.children, inside);
-  }
+    return inside.length === 0 ? token : like(token, { children: marked(token.children, inside) });
+  });
 }
 
-function marked(state: State, children: readonly Token[], tips: readonly Tip[]): Token[] {
+/** A token of the same making with some fields changed. */
+const like = (token: Token, fields: Partial<Token>): Token =>
+  Object.assign(Object.create(Object.getPrototypeOf(token)), token, fields);
+
+function marked(children: readonly Token[], tips: readonly Tip[]): Token[] {
   let next = 0;
   return children.flatMap((child) => {
     if (child.type !== 'text') return [child];
@@ -50,10 +53,12 @@ function marked(state: State, children: readonly Token[], tips: readonly Tip[]):
     for (let hit = firstHit(rest, tips, next); hit !== undefined; hit = firstHit(rest, tips, next)) {
       const tip = tips[hit.index]!;
       next = hit.index + 1;
-      parts.push(text(state, rest.slice(0, hit.at)), ...wrapped(state, tip));
+      parts.push(like(child, { content: rest.slice(0, hit.at) }), ...wrapped(child, tip));
       rest = rest.slice(hit.at + tip.text.length);
     }
-    return [...parts, text(state, rest)].filter((token) => token.type !== 'text' || token.content !== '');
+    return [...parts, like(child, { content: rest })].filter(
+      (token) => token.type !== 'text' || token.content !== '',
+    );
   });
 }
 
@@ -69,17 +74,15 @@ function firstHit(
   return undefined;
 }
 
-function wrapped(state: State, { text: written, tip }: Tip): Token[] {
-  const open = new state.Token('sizewright_open', 'span', 1);
-  open.attrs = [
+function wrapped(child: Token, { text, tip }: Tip): Token[] {
+  const mark = { type: 'sizewright', tag: 'span', content: '' };
+  const attrs: [string, string][] = [
     ['class', 'sizewright-size'],
     ['title', tip],
   ];
-  return [open, text(state, written), new state.Token('sizewright_close', 'span', -1)];
-}
-
-function text(state: State, content: string): Token {
-  const token = new state.Token('text', '', 0);
-  token.content = content;
-  return token;
+  return [
+    like(child, { ...mark, nesting: 1, attrs }),
+    like(child, { content: text }),
+    like(child, { ...mark, nesting: -1, attrs: null }),
+  ];
 }

@@ -4,7 +4,7 @@
  */
 import { commands, type Uri } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
-import { type MarkdownReader, markSizes, type Tip } from './preview-marks.ts';
+import { type MarkdownReader, type Tip, withTips } from './preview-marks.ts';
 
 /** After a drawing, ms: a keystroke draws the preview several times. */
 const QUIET = 250;
@@ -17,18 +17,24 @@ export function previewExtender(
   client: BaseLanguageClient,
 ): <Reader extends MarkdownReader>(reader: Reader) => Reader {
   return (reader) => {
-    reader.core.ruler.push('sizewright', (state) => {
-      const uri = (state.env as { currentDocument?: Uri } | undefined)?.currentDocument?.toString();
-      if (uri === undefined) return;
-      markSizes(state, known.get(uri)?.tips ?? []);
-      clearTimeout(waiting.get(uri));
-      waiting.set(
-        uri,
-        setTimeout(() => void ask(client, uri), QUIET),
-      );
-    });
+    const render = reader.renderer.render.bind(reader.renderer);
+    // Only drawing knows whose text it is, so the tokens are marked there and not when they are read.
+    reader.renderer.render = (tokens, options, env) => {
+      const uri = (env as { currentDocument?: Uri } | undefined)?.currentDocument?.toString();
+      if (uri === undefined) return render(tokens, options, env);
+      askSoon(client, uri);
+      return render(withTips(tokens, known.get(uri)?.tips ?? []), options, env);
+    };
     return reader;
   };
+}
+
+function askSoon(client: BaseLanguageClient, uri: string): void {
+  clearTimeout(waiting.get(uri));
+  waiting.set(
+    uri,
+    setTimeout(() => void ask(client, uri), QUIET),
+  );
 }
 
 async function ask(client: BaseLanguageClient, uri: string): Promise<void> {

@@ -1,17 +1,23 @@
-/** The page of the size chart: one button a size, drawn to scale on one baseline, from thin to thick. */
+/** The page of the size chart: every size to one scale on one baseline, by system, from thin to thick. */
 import { chartSvg } from './draw.ts';
 import type { FromChart, Row, ToChart } from './messages.ts';
+import { circle, scaleBar } from './shapes.ts';
+
+interface Kept {
+  readonly query: string;
+  readonly zoom: number;
+}
 
 declare function acquireVsCodeApi(): {
   postMessage(message: FromChart): void;
-  getState(): unknown;
-  setState(state: unknown): void;
+  getState(): Partial<Kept> | undefined;
+  setState(state: Kept): void;
 };
 
 const editor = acquireVsCodeApi();
 const main = document.querySelector('main')!;
 let shown: ToChart | undefined;
-let query = String((editor.getState() as { query?: string } | undefined)?.query ?? '');
+let kept: Kept = { query: '', zoom: 1, ...editor.getState() };
 
 window.addEventListener('message', ({ data }: MessageEvent<ToChart>) => {
   shown = data;
@@ -19,71 +25,108 @@ window.addEventListener('message', ({ data }: MessageEvent<ToChart>) => {
 });
 editor.postMessage({ kind: 'ready' });
 
+function keep(change: Partial<Kept>): void {
+  kept = { ...kept, ...change };
+  editor.setState(kept);
+  fill();
+}
+
 function render({ title, words, rows }: ToChart): void {
-  const heading = make('h1', title);
-  const search = make('input');
-  search.type = 'search';
-  search.value = query;
-  search.placeholder = words.search;
-  search.setAttribute('aria-label', words.search);
-  search.addEventListener('input', () => {
-    query = search.value;
-    editor.setState({ query });
-    fillList();
-  });
   const save = make('button', words.save);
   save.className = 'plain';
   save.disabled = rows.length === 0;
   save.addEventListener('click', () => editor.postMessage({ kind: 'save', svg: chartSvg(found(), title) }));
   const bar = make('div');
   bar.className = 'bar';
-  bar.append(search, save);
-  const list = make('ul');
+  bar.append(searchBox(words.search), zoomBox(words.zoom), save);
+  const list = make('div');
   list.id = 'sizes';
   list.addEventListener('keydown', walk);
-  const hint = make('p', words.hint);
   const caution = make('p', words.caution);
   caution.className = 'caution';
-  main.replaceChildren(heading, bar, hint, list, caution);
-  fillList();
+  main.replaceChildren(make('h1', title), bar, make('p', words.hint), list, caution);
+  fill();
+}
+
+function searchBox(label: string): HTMLInputElement {
+  const search = make('input');
+  search.type = 'search';
+  search.value = kept.query;
+  search.placeholder = label;
+  search.setAttribute('aria-label', label);
+  search.addEventListener('input', () => keep({ query: search.value }));
+  return search;
+}
+
+function zoomBox(label: string): HTMLLabelElement {
+  const zoom = make('input');
+  zoom.type = 'range';
+  zoom.min = '0';
+  zoom.max = '6';
+  zoom.step = '0.5';
+  zoom.value = String(Math.log2(kept.zoom));
+  zoom.addEventListener('input', () => keep({ zoom: 2 ** Number(zoom.value) }));
+  const box = make('label', label);
+  box.append(zoom);
+  return box;
 }
 
 /** Rows that fit the search: every word must be in the label, the system, the device or the measure. */
 function found(): Row[] {
-  const asked = query.toLowerCase().split(/\s+/).filter(Boolean);
-  const text = (row: Row): string =>
-    `${row.label} ${row.label.replace(/\s/g, '')} ${row.system} ${row.device} ${row.measure}`.toLowerCase();
+  const asked = kept.query.toLowerCase().split(/\s+/).filter(Boolean);
+  const text = ({ label, system, device, measure }: Row): string =>
+    `${label} ${label.replace(/\s/g, '')} ${system} ${device} ${measure}`.toLowerCase();
   return (shown?.rows ?? []).filter((row) => asked.every((word) => text(row).includes(word)));
 }
 
-function fillList(): void {
+/** Circle of a size that three in four do not exceed, and of the largest, without zoom; pixels. */
+const USUAL = 72;
+const LARGEST = 300;
+
+/** Pixels a millimetre: one odd large size must not make dots of all the others. */
+function scaleOf(rows: readonly Row[]): number {
+  const rising = rows.map((row) => row.max).sort((a, b) => a - b);
+  const usual = rising[Math.floor((rising.length - 1) * 0.75)]!;
+  return Math.min(USUAL / usual, LARGEST / rising.at(-1)!) * kept.zoom;
+}
+
+function fill(): void {
   const list = document.getElementById('sizes');
   if (list === null || shown === undefined) return;
   const rows = found();
   if (rows.length === 0) {
-    list.replaceChildren(make('li', shown.rows.length === 0 ? shown.words.empty : shown.words.none));
+    list.replaceChildren(make('p', shown.rows.length === 0 ? shown.words.empty : shown.words.none));
     return;
   }
-  const largest = Math.max(...rows.map((row) => row.max));
-  list.replaceChildren(...rows.map((row) => item(row, largest)));
+  const pixels = scaleOf(rows);
+  const systems = [...new Set(rows.map((row) => row.system))];
+  const groups = systems.map((system) =>
+    group(
+      system,
+      rows.filter((row) => row.system === system),
+      pixels,
+    ),
+  );
+  list.replaceChildren(scaleBar(pixels), ...groups);
 }
 
-/** Largest circle, pixels. */
-const LARGEST = 96;
+function group(system: string, rows: readonly Row[], pixels: number): HTMLElement {
+  const section = make('section');
+  const list = make('ul');
+  list.append(...rows.map((row) => item(row, pixels)));
+  section.append(make('h2', system), list);
+  return section;
+}
 
-function item(row: Row, largest: number): HTMLLIElement {
+function item(row: Row, pixels: number): HTMLLIElement {
+  const detail = [row.device, row.measure, row.standard].filter(Boolean).join(', ');
   const button = make('button');
   button.className = 'size';
-  const detail = [row.device, row.measure, row.standard].filter(Boolean).join(', ');
   button.setAttribute('aria-label', `${row.label}: ${detail}. ${placesOf(row)}`);
-  button.title = [detail, row.system, row.caution].filter(Boolean).join('\n');
-  button.append(
-    circle(row, LARGEST / largest),
-    make('strong', row.label),
-    make('span', row.measure),
-    make('span', row.device),
-    make('small', placesOf(row)),
-  );
+  button.title = [detail, row.caution].filter(Boolean).join('\n');
+  button.append(circle(row, pixels), make('strong', row.label), make('span', row.measure));
+  if (row.device !== '') button.append(make('span', row.device));
+  button.append(make('small', placesOf(row)));
   button.addEventListener('click', () => {
     const place = row.places[0];
     if (place !== undefined) editor.postMessage({ kind: 'open', uri: place.uri, range: place.range });
@@ -93,29 +136,9 @@ function item(row: Row, largest: number): HTMLLIElement {
   return li;
 }
 
-const placesOf = (row: Row): string =>
-  (shown?.words.places ?? '{0}').replace('{0}', String(row.places.length));
-
-const SVG = 'http://www.w3.org/2000/svg';
-
-function circle(row: Row, scale: number): SVGElement {
-  const svg = document.createElementNS(SVG, 'svg');
-  svg.setAttribute('width', String(LARGEST + 4));
-  svg.setAttribute('height', String(LARGEST + 4));
-  svg.setAttribute('aria-hidden', 'true');
-  for (const [diameter, name] of [
-    [row.max, 'outer'],
-    [row.min, 'inner'],
-  ] as const) {
-    const shape = document.createElementNS(SVG, 'circle');
-    const radius = Math.max(0.5, (diameter * scale) / 2);
-    shape.setAttribute('cx', String(LARGEST / 2 + 2));
-    shape.setAttribute('cy', String(LARGEST + 2 - radius));
-    shape.setAttribute('r', String(radius));
-    shape.setAttribute('class', row.hollow ? `${name} hollow` : name);
-    svg.append(shape);
-  }
-  return svg;
+function placesOf({ places }: Row): string {
+  const words = shown!.words;
+  return places.length === 1 ? words.place : words.places.replace('{0}', String(places.length));
 }
 
 /** Arrow keys walk from size to size. */

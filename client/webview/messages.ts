@@ -26,7 +26,7 @@ export interface ToChart {
   readonly rows: readonly Row[];
   readonly title: string;
   readonly words: Readonly<
-    Record<'search' | 'save' | 'empty' | 'none' | 'places' | 'hint' | 'caution', string>
+    Record<'search' | 'zoom' | 'save' | 'empty' | 'none' | 'place' | 'places' | 'hint' | 'caution', string>
   >;
 }
 

@@ -71,13 +71,21 @@ export async function goTo(page: Page, line: number, column: number): Promise<vo
   await quickInput(page).waitFor({ state: 'hidden' });
 }
 
-/** The hover at the cursor, by keyboard. */
+/** The hover at the cursor, by keyboard; asked for again while the extension is still starting. */
 export async function hoverHere(page: Page): Promise<Locator> {
-  await page.keyboard.press('Control+K');
-  await page.keyboard.press('Control+I');
-  const hover = page.locator('.monaco-hover:not(.hidden) .monaco-hover-content').first();
-  await hover.waitFor();
-  return hover;
+  const hover = page
+    .locator('.monaco-hover:not(.hidden) .monaco-hover-content', { hasText: /mm|way/ })
+    .first();
+  for (let tries = 0; tries < 10; tries++) {
+    await page.keyboard.press('Control+K');
+    await page.keyboard.press('Control+I');
+    const shown = await hover.waitFor({ timeout: 3000 }).then(
+      () => true,
+      () => false,
+    );
+    if (shown) return hover;
+  }
+  throw new Error('no hover at the cursor');
 }
 
 export async function shot(page: Page, name: string): Promise<void> {
@@ -115,13 +123,6 @@ export async function takeFix(page: Page, title: string, picture?: string): Prom
   for (let step = 0; step < 20 && (await wanted.count()) === 0; step++)
     await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
-}
-
-export async function setTheme(page: Page, name: string): Promise<void> {
-  await runCommand(page, 'Preferences: Color Theme');
-  await page.locator('.quick-input-list .monaco-list-row', { hasText: 'Modern' }).first().waitFor();
-  await quickInput(page).fill(name);
-  await takeRow(page, name);
 }
 
 /** The page of the only webview that is open. */

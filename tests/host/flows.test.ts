@@ -12,7 +12,6 @@ import {
   openNote,
   placeOf,
   runCommand,
-  setTheme,
   shot,
   takeFix,
   webview,
@@ -70,6 +69,13 @@ async function cursorOn(name: string, words: string): Promise<void> {
   await openNote(page, name);
   const { line, column } = placeOf(onDisk(name), words);
   await goTo(page, line, column + 1);
+}
+
+/** The browser keeps the settings it began with, so it begins again. */
+async function withSettings(settings: Readonly<Record<string, unknown>>): Promise<void> {
+  workbench.settings(settings);
+  await page.reload();
+  await page.locator('.monaco-workbench .explorer-viewlet').first().waitFor();
 }
 
 const squiggle = () => page.locator('.squiggly-warning, .squiggly-error, .squiggly-info').first();
@@ -141,7 +147,7 @@ test('the size chart shows, searches and leads to the note', async () => {
   await chart.locator('button.size').first().waitFor();
   const all = await chart.locator('button.size').count();
   await shot(page, 'chart');
-  await chart.locator('input').fill('18 G');
+  await chart.locator('input[type=search]').fill('18 G');
   await expect.poll(() => chart.locator('button.size').count()).toBeLessThan(all);
   await shot(page, 'chart-search');
   await chart.locator('button.size').first().press('Enter');
@@ -152,15 +158,13 @@ test('the preview has tooltips and draws the chart', async () => {
   await openNote(page, 'f-preview.md');
   await cursorOn('f-preview.md', 'sizes chart');
   await takeFix(page, 'Write the chart here');
-  await expect.poll(() => editorText(page)).toContain('end of sizes');
+  await expect.poll(() => editorText(page)).toContain('<svg');
   await runCommand(page, 'Markdown: Open Preview');
   const preview = webview(page);
   const size = preview.locator('.sizewright-size', { hasText: '2-0' });
   await size.waitFor();
   expect(await size.getAttribute('title')).toContain('0.3–0.349 mm');
-  expect(
-    await preview.locator('img').evaluate((image: HTMLImageElement) => image.naturalWidth),
-  ).toBeGreaterThan(50);
+  expect((await preview.locator('svg[role=img]').boundingBox())?.width).toBeGreaterThan(50);
   await shot(page, 'preview');
 });
 
@@ -217,11 +221,11 @@ test('the status item counts sizes and findings', async () => {
 
 test('hovers read well in dark and high-contrast themes', async () => {
   for (const [theme, name] of [
-    ['Dark Modern', 'hover-dark'],
-    ['Dark High Contrast', 'hover-high-contrast'],
-    ['Light Modern', 'hover-light'],
+    ['Default Dark Modern', 'hover-dark'],
+    ['Default High Contrast', 'hover-high-contrast'],
+    ['Default Light Modern', 'hover-light'],
   ] as const) {
-    await setTheme(page, theme);
+    await withSettings({ 'workbench.colorTheme': theme });
     await cursorOn('05-iv-cannulas.md', '18 G');
     const hover = await hoverHere(page);
     await hover.locator('img').first().waitFor();
@@ -235,6 +239,15 @@ test('hovers read well in dark and high-contrast themes', async () => {
     ).toBeGreaterThan(50);
     await page.keyboard.press('Escape');
   }
+});
+
+test('millimetres stand after sizes when the author wants them', async () => {
+  await withSettings({ 'sizewright.hints.millimetres': true });
+  await openNote(page, '06-french-catheters.md');
+  const hint = page.locator('.view-line', { hasText: '4.67 mm' }).first();
+  await hint.waitFor();
+  await shot(page, 'hints');
+  await withSettings({});
 });
 
 test('the walkthrough leads in', async () => {

@@ -15,6 +15,8 @@ export interface Workbench {
   readonly url: string;
   /** The copy. */
   readonly folder: string;
+  /** Writes the author's settings anew; the workbench follows. */
+  settings(settings: Readonly<Record<string, unknown>>): void;
   stop(): void;
 }
 
@@ -61,7 +63,9 @@ export async function startWorkbench({ vsix, settings, notes }: Options): Promis
   cpSync(join(ROOT, 'tests', 'course'), folder, { recursive: true });
   for (const [name, text] of Object.entries(notes ?? {})) writeFileSync(join(folder, name), text);
   mkdirSync(join(home, 'data', 'User'), { recursive: true });
-  writeFileSync(join(home, 'data', 'User', 'settings.json'), JSON.stringify({ ...SETTINGS, ...settings }));
+  const choose = (chosen: Options['settings']): void =>
+    writeFileSync(join(home, 'data', 'User', 'settings.json'), JSON.stringify({ ...SETTINGS, ...chosen }));
+  choose(settings);
   const places = ['--user-data-dir', join(home, 'data'), '--extensions-dir', join(home, 'extensions')];
   const config = ['--config', join(home, 'config.yaml')];
   execFileSync(process.execPath, [ENTRY, ...config, ...places, '--install-extension', vsix], {
@@ -88,6 +92,7 @@ export async function startWorkbench({ vsix, settings, notes }: Options): Promis
   return {
     url: `http://127.0.0.1:${port}/?folder=${encodeURIComponent(folder)}`,
     folder,
+    settings: (chosen) => choose({ ...settings, ...chosen }),
     stop: () => end(child, home),
   };
 }

@@ -2,7 +2,14 @@
 import type { Analysis } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Span } from '../notes/model.ts';
-import { direction, fullLabel, innerDiameter, outerDiameter, SYSTEM_NAMES } from '../sizes/index.ts';
+import {
+  direction,
+  fullLabel,
+  innerDiameter,
+  materialById,
+  outerDiameter,
+  SYSTEM_NAMES,
+} from '../sizes/index.ts';
 import type { Interval, Size } from '../sizes/model.ts';
 import { lensOf } from './lens.ts';
 import { millimetres } from './millimetres.ts';
@@ -11,6 +18,7 @@ import { DEVICE_WORDS } from './words.ts';
 export interface ChartRow {
   readonly label: string;
   readonly system: string;
+  /** Devices and materials it was named with, in words. */
   readonly device: string;
   /** Millimetres. */
   readonly min: number;
@@ -31,38 +39,42 @@ export interface Named {
   readonly analysis: Analysis;
 }
 
+interface Building extends ChartRow {
+  readonly devices: Set<string>;
+  readonly places: { note: string; span: Span }[];
+}
+
 /** Rows from thin to thick; sizes without a known diameter are left out. */
 export function chartRows(notes: readonly Named[]): ChartRow[] {
-  const rows = new Map<string, ChartRow & { places: { note: string; span: Span }[] }>();
+  const rows = new Map<string, Building>();
   for (const { note, analysis } of notes) {
     for (const mention of analysis.mentions.filter((each) => each.length !== true)) {
       for (const size of mention.sizes) add(rows, size, mention, note);
     }
   }
-  return [...rows.values()].sort((a, b) => a.min + a.max - (b.min + b.max) || (a.label < b.label ? -1 : 1));
+  return [...rows.values()]
+    .sort((a, b) => a.min + a.max - (b.min + b.max) || (a.label < b.label ? -1 : 1))
+    .map(({ devices, ...row }) => ({ ...row, device: [...devices].sort().join(', ') }));
 }
 
-function add(
-  rows: Map<string, ChartRow & { places: { note: string; span: Span }[] }>,
-  size: Size,
-  mention: Mention,
-  note: string,
-): void {
+function add(rows: Map<string, Building>, size: Size, mention: Mention, note: string): void {
   const measured = diameter(size, mention);
   if (measured === undefined) return;
-  const device = mention.device === undefined ? '' : DEVICE_WORDS[mention.device];
-  const key = `${fullLabel(size)}|${device}|${measured.interval.min}|${measured.interval.max}`;
-  const place = { note, span: mention.source };
-  const known = rows.get(key);
-  if (known !== undefined) known.places.push(place);
-  else rows.set(key, { ...row(size, device, measured), places: [place] });
+  const { min, max } = measured.interval;
+  const key = `${fullLabel(size)}|${min}|${max}`;
+  const row = rows.get(key) ?? { ...rowOf(size, measured), devices: new Set(), places: [] };
+  rows.set(key, row);
+  row.places.push({ note, span: mention.source });
+  const material = mention.material === undefined ? undefined : materialById(mention.material)?.name;
+  const device = mention.device === undefined ? undefined : DEVICE_WORDS[mention.device];
+  for (const word of [device, material]) if (word !== undefined) row.devices.add(word);
 }
 
-function row(size: Size, device: string, { interval, hollow }: Measured): Omit<ChartRow, 'places'> {
+function rowOf(size: Size, { interval, hollow }: Measured): Omit<ChartRow, 'places'> {
   return {
     label: fullLabel(size),
     system: SYSTEM_NAMES[size.system],
-    device,
+    device: '',
     min: interval.min,
     max: interval.max,
     measure: `${millimetres(interval)}${hollow ? ' inside' : ''}`,

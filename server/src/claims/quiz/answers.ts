@@ -60,7 +60,8 @@ type Grid = readonly (readonly (Read | undefined)[])[];
 const NUMBER_CELL = /^(?:(?:q(?:uestion)?|item|no\.?|#)\s*)?(\d{1,2})[.)]?$/i;
 /** A letter alone, or a letter with the choice or a reason after it. */
 const ANSWER_CELL = /^\(?(true|false|[A-FTa-ft])\)?(?:\.?$|[.,:;)—–(-]\s*\S|\s+[(—–-]|\s*[,;])/i;
-const ANSWER_HEADER = /\b(?:answers?|key|correct|right|solutions?|letter|response|choice|verdict)\b/i;
+const ANSWER_HEADER =
+  /\b(?:answers?|key|correct|right|solutions?|letter|response|choice|verdict|keyed|reply|marked)\b/i;
 
 /** A table of question numbers and answers: beside each other, or one row above the other. */
 function readGrid(rows: Grid, table: Map<number, Entry>): void {
@@ -97,7 +98,7 @@ function keyColumn(rows: Grid, c: number): boolean {
   const text = (row: Grid[number], column: number) => row[column]?.passage.text.trim() ?? '';
   const body = rows.slice(1).filter((row) => text(row, c) !== '');
   const lettered = body.filter(
-    (row) => NUMBER_CELL.test(text(row, c)) && /^\(?[A-FTa-ft]\)?\.?$/.test(text(row, c + 1)),
+    (row) => NUMBER_CELL.test(text(row, c)) && /^\(?(?:[A-FTa-ft]|true|false)\)?\.?$/i.test(text(row, c + 1)),
   );
   return lettered.length >= 2 && lettered.length === body.length;
 }

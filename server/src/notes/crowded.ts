@@ -14,7 +14,7 @@ const OPENERS = /[`$<[*_~&]|[!"')*,.:;?_~]{16,}/g;
 const WORK_LIMIT = 2_000_000;
 
 /** Signs that open what is not prose: text full of them is better not read at all. */
-const HIDING = /[`$<]/;
+const HIDING = /[`$<]|https?:|www\./i;
 
 /** More containers at the start of one line than this are not read. */
 const DEEP = /^(?![ \t]*([-*])(?:[ \t]*\1)*[ \t]*$)(?:[ \t]*(?:>|[-+*](?=\s|$)|\d{1,9}[.)](?=\s|$))){65}/m;
@@ -39,7 +39,7 @@ function chain(first: Token): Token[] {
 
 /**
  * Takes text over the limit out of what will be parsed as inline Markdown. Such text stays in the events as
- * `chunkText`, or as `chunkHidden` when code, HTML or math may be in it.
+ * `chunkText`, or as `chunkHidden` when code, HTML, math or addresses may be in it.
  */
 export function withhold(markdown: string, events: readonly Event[]): void {
   for (const [step, token] of events) {

@@ -3,7 +3,8 @@ import type { FormulaClaim } from '../model.ts';
 import { sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction } from './model.ts';
 
-const NUMBER = '(?:a third|one third|1/3|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
+const NUMBER =
+  '(?:a third|one third|1/3|a half|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
 const IS = '(?:is|are|equals|equal|makes?|=|means|measures|comes? to|represents|corresponds to)';
 const MM = '(?:mm|millimet(?:re|er)s?)';
 const FR = '(?:french|fr|charri[eè]re)';
@@ -24,6 +25,7 @@ const WORDS: ReadonlyMap<string, number> = new Map([
   ['one third', 1 / 3],
   ['1/3', 1 / 3],
   ['half', 0.5],
+  ['a half', 0.5],
   ['a', 1],
   ['an', 1],
   ['one', 1],

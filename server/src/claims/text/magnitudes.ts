@@ -78,13 +78,26 @@ function predicated(
   const { magnitude } = items[i]!;
   if (magnitude?.degree === 'plain' || !VERB.test(items[i - 1]?.word ?? '')) return undefined;
   const near = items[i - 2]?.axisNoun;
-  if (near?.axis === 'number') return { ...near, system: items[i - 3]?.system };
+  if (near?.axis === 'number')
+    return headNumber(items, i) ? { ...near, system: items[i - 3]?.system } : undefined;
   if (magnitude?.axis !== 'number') return undefined;
   const noun = near ?? subjectNoun(items, i - 2);
   return noun && noun.axis !== 'number' ? noun : undefined;
 }
 
 const VERB = /^(?:is|are|was|were|get|gets|become|becomes|stays)$/;
+/** "gauge numbers get smaller": the number is what the sentence is about, not "needles with a lower gauge number". */
+function headNumber(items: readonly Item[], i: number): boolean {
+  if (!GENERIC.test(items[i]!.word)) return false;
+  const start =
+    items.slice(0, i - 2).findLastIndex((item) => item.kind === 'punctuation' || OPENS.test(item.word)) + 1;
+  return items
+    .slice(start, i - 2)
+    .every((item) => item.system !== undefined || /^(?:the|its|these)$/.test(item.word));
+}
+const GENERIC = /^(?:smaller|larger|bigger|greater|higher|lower)$/;
+const OPENS = /^(?:as|when|if|because|since|while|and|but|so)$/;
+
 const SUBJECT_REACH = 8;
 
 /** The one quantity between the start of the clause and its verb, right after an article. */

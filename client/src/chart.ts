@@ -83,6 +83,7 @@ async function fill(client: BaseLanguageClient): Promise<void> {
 
 const words = (): ToChart['words'] => ({
   search: l10n.t('Find a size, a system or a device'),
+  together: l10n.t('One scale for every system'),
   zoom: l10n.t('Enlarge'),
   save: l10n.t('Save as SVG'),
   empty: l10n.t(
@@ -92,7 +93,7 @@ const words = (): ToChart['words'] => ({
   place: l10n.t('1 place'),
   places: l10n.t('{0} places', '{0}'),
   hint: l10n.t(
-    'All drawn to one scale; a dashed circle is the lower limit. Press Enter on a size to go to where it stands.',
+    'Drawn to scale; a dashed circle is the lower limit. Press Enter on a size to go to where it stands.',
   ),
   caution: l10n.t(
     'Teaching aid, not advice on a patient. Read the label of the device; follow local codes and licensed practice.',

@@ -6,6 +6,8 @@ import { circle, scaleBar } from './shapes.ts';
 interface Kept {
   readonly query: string;
   readonly zoom: number;
+  /** One scale for every system; else each system has its own. */
+  readonly together: boolean;
 }
 
 declare function acquireVsCodeApi(): {
@@ -17,7 +19,7 @@ declare function acquireVsCodeApi(): {
 const editor = acquireVsCodeApi();
 const main = document.querySelector('main')!;
 let shown: ToChart | undefined;
-let kept: Kept = { query: '', zoom: 1, ...editor.getState() };
+let kept: Kept = { query: '', zoom: 1, together: false, ...editor.getState() };
 
 window.addEventListener('message', ({ data }: MessageEvent<ToChart>) => {
   shown = data;
@@ -38,7 +40,7 @@ function render({ title, words, rows }: ToChart): void {
   save.addEventListener('click', () => editor.postMessage({ kind: 'save', svg: chartSvg(found(), title) }));
   const bar = make('div');
   bar.className = 'bar';
-  bar.append(searchBox(words.search), zoomBox(words.zoom), save);
+  bar.append(searchBox(words.search), togetherBox(words.together), zoomBox(words.zoom), save);
   const list = make('div');
   list.id = 'sizes';
   list.addEventListener('keydown', walk);
@@ -71,6 +73,16 @@ function zoomBox(label: string): HTMLLabelElement {
   return box;
 }
 
+function togetherBox(label: string): HTMLLabelElement {
+  const together = make('input');
+  together.type = 'checkbox';
+  together.checked = kept.together;
+  together.addEventListener('change', () => keep({ together: together.checked }));
+  const box = make('label');
+  box.append(together, label);
+  return box;
+}
+
 /** Rows that fit the search: every word must be in the label, the system, the device or the measure. */
 function found(): Row[] {
   const asked = kept.query.toLowerCase().split(/\s+/).filter(Boolean);
@@ -98,23 +110,21 @@ function fill(): void {
     list.replaceChildren(make('p', shown.rows.length === 0 ? shown.words.empty : shown.words.none));
     return;
   }
-  const pixels = scaleOf(rows);
+  const all = kept.together ? scaleOf(rows) : undefined;
   const systems = [...new Set(rows.map((row) => row.system))];
-  const groups = systems.map((system) =>
-    group(
-      system,
-      rows.filter((row) => row.system === system),
-      pixels,
-    ),
+  list.replaceChildren(
+    ...systems.map((system) => {
+      const own = rows.filter((row) => row.system === system);
+      return group(system, own, all ?? scaleOf(own));
+    }),
   );
-  list.replaceChildren(scaleBar(pixels), ...groups);
 }
 
 function group(system: string, rows: readonly Row[], pixels: number): HTMLElement {
   const section = make('section');
   const list = make('ul');
   list.append(...rows.map((row) => item(row, pixels)));
-  section.append(make('h2', system), list);
+  section.append(make('h2', system), scaleBar(pixels), list);
   return section;
 }
 

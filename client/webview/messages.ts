@@ -26,7 +26,10 @@ export interface ToChart {
   readonly rows: readonly Row[];
   readonly title: string;
   readonly words: Readonly<
-    Record<'search' | 'zoom' | 'save' | 'empty' | 'none' | 'place' | 'places' | 'hint' | 'caution', string>
+    Record<
+      'search' | 'together' | 'zoom' | 'save' | 'empty' | 'none' | 'place' | 'places' | 'hint' | 'caution',
+      string
+    >
   >;
 }
 

@@ -116,8 +116,12 @@ export async function answerInput(page: Page, text: string): Promise<void> {
 
 /** Opens the list of fixes at the cursor, keeps a picture of it, and takes one. */
 export async function takeFix(page: Page, title: string, picture?: string): Promise<void> {
-  await page.keyboard.press('Control+.');
-  await page.locator('.action-widget .monaco-list-row', { hasText: title }).first().waitFor();
+  const row = page.locator('.action-widget .monaco-list-row', { hasText: title }).first();
+  for (let tries = 0; tries < 10 && !(await row.isVisible()); tries++) {
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Control+.');
+    await row.waitFor({ timeout: 3000 }).catch(() => undefined);
+  }
   if (picture !== undefined) await shot(page, picture);
   const wanted = page.locator('.action-widget .monaco-list-row.focused', { hasText: title });
   for (let step = 0; step < 20 && (await wanted.count()) === 0; step++)

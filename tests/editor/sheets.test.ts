@@ -1,0 +1,62 @@
+/** Tables and charts: what is generated is never itself found wrong, and says what the tables of the standards say. */
+import { describe, expect, test } from 'vitest';
+import { analyse } from '../../server/src/course/index.ts';
+import { sheetStretch } from '../../server/src/editor/sheets.ts';
+import { readRequest, SUBJECT_WORDS, sheetText } from '../../server/src/sizes/index.ts';
+
+const stretch = (form: 'table' | 'chart', wanted: string, newline = '\n'): string => {
+  const made = sheetStretch(form, wanted, newline);
+  if ('problem' in made) throw new Error(made.problem);
+  return made.text;
+};
+
+describe.each(SUBJECT_WORDS)('%s', (subject) => {
+  test.each(['table', 'chart'] as const)('its %s holds no finding, with either newline', (form) => {
+    for (const newline of ['\n', '\r\n']) {
+      const note = `# Sizes${newline}${newline}${stretch(form, subject, newline)}`;
+      expect(analyse(note).findings).toEqual([]);
+    }
+  });
+
+  test('a changed value is reported, and the fix restores it', () => {
+    const right = stretch('table', subject);
+    const wrong = right.replace(/(\| [^|]*)\|\n\n\*Source/, '| 77 mm |\n\n*Source');
+    expect(wrong).not.toBe(right);
+    const found = analyse(wrong).findings.find((finding) => finding.check === 'size-sheet');
+    const [edit] = found!.fixes[0]!.edits;
+    expect(wrong.slice(0, edit!.span.start) + edit!.text + wrong.slice(edit!.span.end)).toBe(right);
+  });
+});
+
+test('a table that a formatter aligned is still up to date', () => {
+  const aligned = stretch('table', 'french 12 14')
+    .replace('| 12 Fr | 4 mm |', '| 12 Fr  | 4 mm        |')
+    .replace(/--- /g, '----------- ');
+  expect(analyse(aligned).findings).toEqual([]);
+});
+
+test('no blank line ends the picture early, and its text is escaped', () => {
+  const chart = sheetText('chart', readRequest('gauge 14 16 18') as never);
+  const picture = chart.slice(0, chart.indexOf('</svg>'));
+  expect(picture).not.toMatch(/\n\s*\n/);
+  expect(picture.split('\n')[0]).toMatch(/^<svg [^>]*>$/);
+});
+
+// Worked conversions: 1 Fr = 1/3 mm (UCUM, unit [Ch]) and 1 in = 25.4 mm exactly (international inch).
+test.each([
+  ['french 12', '| 12 Fr | 4 mm | 0.157 in |'],
+  ['french 14', '| 14 Fr | 4.67 mm | 0.184 in |'],
+  ['wire 0.035', '| 0.035 in | 0.889 mm | 2.7 Fr |'],
+  ['hegar 8', '| Hegar 8 | 8 mm | 24 Fr |'],
+])('%s', (wanted, row) => {
+  expect(stretch('table', wanted)).toContain(row);
+});
+
+test.each([
+  ['shoes', 'names no sheet'],
+  ['', 'names no sheet'],
+  ['gauge blue', 'no size of this kind'],
+  [`french ${'12 '.repeat(61)}`, '60 sizes at most'],
+])('"%s" is refused', (wanted, why) => {
+  expect(sheetStretch('table', wanted, '\n')).toEqual({ problem: expect.stringContaining(why) });
+});

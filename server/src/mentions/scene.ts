@@ -14,9 +14,13 @@ export interface Hit<T> extends Span {
 /** What one passage says, found once. */
 export interface Scene {
   readonly passage: Passage;
+  /** Beginning and end of its text: what other passages look at. */
+  readonly brief: string;
   readonly sentences: readonly Span[];
   readonly devices: readonly Hit<Device>[];
   readonly materials: readonly Hit<string>[];
+  /** Kinds of device named anywhere in it. */
+  readonly kinds: ReadonlySet<Device>;
 }
 
 /** Everything the sense rules may look at. */
@@ -69,18 +73,27 @@ const findDevices = (text: string): readonly Hit<Device>[] =>
   );
 const findMaterials = finder(MATERIAL_WORDS);
 
+const BRIEF = 400;
+const briefly = (text: string): string =>
+  text.length <= 2 * BRIEF ? text : `${text.slice(0, BRIEF)}\n${text.slice(-BRIEF)}`;
+
 /** Looks at every passage once. */
 export function survey(note: Note, context: Context): Surroundings {
   const localDevices = finder(new Map(Object.entries(context.devices ?? {})));
   const localMaterials = finder(new Map(Object.entries(context.materials ?? {})));
   const inOrder = <T>(hits: readonly Hit<T>[]): readonly Hit<T>[] =>
     [...hits].sort((a, b) => a.start - b.start);
-  const scenes = note.passages.map((passage) => ({
-    passage,
-    sentences: sentences(passage.text),
-    devices: inOrder([...findDevices(passage.text), ...localDevices(passage.text)]),
-    materials: inOrder([...findMaterials(passage.text), ...localMaterials(passage.text)]),
-  }));
+  const scenes = note.passages.map((passage) => {
+    const devices = inOrder([...findDevices(passage.text), ...localDevices(passage.text)]);
+    return {
+      passage,
+      brief: briefly(passage.text),
+      sentences: sentences(passage.text),
+      devices,
+      materials: inOrder([...findMaterials(passage.text), ...localMaterials(passage.text)]),
+      kinds: new Set(devices.map((hit) => hit.means)),
+    };
+  });
   return { note, scenes, context };
 }
 

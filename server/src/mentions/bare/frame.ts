@@ -33,7 +33,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   const before = text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));
   if (LABELLED.test(before) && (bare.decimals === 0 || LABELLED.test(place.before))) return undefined;
   if (DETERMINED.test(place.before) || compared(place)) return 'article';
-  if (bare.runLength > 1) return 'run';
+  if (bare.run.values.length > 1) return 'run';
   if (/:\s?$/.test(place.before)) return 'colon';
   return HANDED.test(place.before) ? 'handed' : 'loose';
 }
@@ -45,7 +45,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
   const afterRun = text.slice(Math.max(bare.run.end, place.span.end), place.sentence.end);
   return (
     counts(after) ||
-    (bare.runLength > 1 && counts(afterRun)) ||
+    (bare.run.values.length > 1 && counts(afterRun)) ||
     BLADED.test(place.text) ||
     otherBefore(place.before) ||
     SHARES_UNIT.test(place.before) ||
@@ -74,7 +74,7 @@ export function isClosed(place: Place, bare: Bare): boolean {
     return true;
   const rest = place.scene.passage.text.slice(place.span.end, place.sentence.end);
   return (
-    bare.runLength > 1 &&
+    bare.run.values.length > 1 &&
     bare.run.end > place.span.end &&
     /^\s?(?:[,/–→><-]|or\b|and\b|to\b|then\b)/.test(rest)
   );

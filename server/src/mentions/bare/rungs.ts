@@ -91,8 +91,9 @@ const sentenceWords: Rung = ({ place }) => settingWords(place.text);
 const isGeneral = (hit: Hit<Device>): boolean => hit.means === 'catheter';
 const generalDevices: Rung = ({ place }) => (place.devices.some(isGeneral) ? ['french'] : []);
 
-const ofDevices = (hits: readonly Hit<Device>[]): readonly System[] =>
-  unique(hits.filter((hit) => !isGeneral(hit)).flatMap((hit) => known(systemOf(hit.means))));
+const ofDevices = (hits: readonly Hit<Device>[]): readonly System[] => ofKinds(hits.map((hit) => hit.means));
+const ofKinds = (devices: readonly Device[]): readonly System[] =>
+  unique(devices.filter((device) => device !== 'catheter').flatMap((device) => known(systemOf(device))));
 
 /** A decimal in a note of tracheal tubes. */
 const tubeDecimal: Rung = ({ place, bare }) =>
@@ -141,9 +142,9 @@ const FLOW =
   /\b(?:drips?|flows?|transfus\w*|infus\w*|bolus\w*|saline|lit(?:er|re) (?:first|faster)|veins?)\b/i;
 
 /** "14, 16, 18, 20": the gauges of the cannulas, where the note speaks more of gauge than of French. */
-const gaugeRun: Rung = ({ place, bare, board }) => {
-  const written = place.scene.passage.text.slice(bare.run.start, bare.run.end).match(/[0-9]+/g) ?? [];
-  const gauges = written.length >= 3 && written.every((value) => GAUGES.has(Number(value)));
+const gaugeRun: Rung = ({ bare, board }) => {
+  const { values } = bare.run;
+  const gauges = values.length >= 3 && values.length <= 12 && values.every((value) => GAUGES.has(value));
   return gauges && (board.counts.get('needle-gauge') ?? 0) > (board.counts.get('french') ?? 0)
     ? ['needle-gauge']
     : [];
@@ -217,8 +218,8 @@ const settingWords = (text: string): readonly System[] =>
 
 /** Systems a scene sets by its words, else by its devices. */
 function setting(scene: Scene): readonly System[] {
-  const words = settingWords(scene.passage.text);
-  return words.length > 0 ? words : ofDevices(scene.devices);
+  const words = settingWords(scene.brief);
+  return words.length > 0 ? words : ofKinds([...scene.kinds]);
 }
 
 function firstSet(scenes: readonly (Scene | undefined)[], place: Place): readonly System[] {

@@ -26,6 +26,11 @@ const NOTATION: Notation = {
   counterExamples: [],
 };
 
+/** Numbers joined by commas, "or" and the like. */
+export interface Run extends Span {
+  readonly values: readonly number[];
+}
+
 /** A bare number with its place in a run of numbers. */
 export interface Bare extends Candidate {
   readonly value: number;
@@ -33,13 +38,12 @@ export interface Bare extends Candidate {
   readonly spoken: boolean;
   /** Written "20s". */
   readonly plural: boolean;
-  /** Span of the whole run, and how many numbers it has. */
-  readonly run: Span;
-  readonly runLength: number;
+  /** The run of numbers it stands in; all its members share one. */
+  readonly run: Run;
 }
 
 /** A candidate for the number at a span; undefined when the text is none. */
-export function bareCandidate(text: string, span: Span): Omit<Bare, 'run' | 'runLength'> | undefined {
+export function bareCandidate(text: string, span: Span): Omit<Bare, 'run'> | undefined {
   const written = text.slice(span.start, span.end);
   const plural = /(?:[0-9]|teen|twenty)s$/i.test(written);
   const read = readBare(plural ? written.slice(0, -1) : written);
@@ -70,7 +74,7 @@ const LINK =
 
 /** Numbers outside the taken spans (in order), in text order, each knowing its run. */
 export function bareNumbers(text: string, taken: readonly Span[]): readonly Bare[] {
-  const found: Omit<Bare, 'run' | 'runLength'>[] = [];
+  const found: Omit<Bare, 'run'>[] = [];
   let next = 0;
   for (const match of text.matchAll(TOKEN)) {
     const span = { start: match.index, end: match.index + match[0].length };
@@ -82,14 +86,19 @@ export function bareNumbers(text: string, taken: readonly Span[]): readonly Bare
   return withRuns(text, found);
 }
 
-function withRuns(text: string, found: readonly Omit<Bare, 'run' | 'runLength'>[]): readonly Bare[] {
+function withRuns(text: string, found: readonly Omit<Bare, 'run'>[]): readonly Bare[] {
   const all: Bare[] = [];
   for (let from = 0; from < found.length; ) {
     let to = from + 1;
     while (to < found.length && linked(text, found[to - 1]!.span, found[to]!.span)) to++;
-    const run = { start: found[from]!.span.start, end: found[to - 1]!.span.end };
-    const runLength = to - from;
-    for (; from < to; from++) all.push({ ...found[from]!, run, runLength });
+    const members = found.slice(from, to);
+    const run: Run = {
+      start: members[0]!.span.start,
+      end: members.at(-1)!.span.end,
+      values: members.map((one) => one.value),
+    };
+    for (const member of members) all.push({ ...member, run });
+    from = to;
   }
   return all;
 }

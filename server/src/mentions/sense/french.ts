@@ -12,7 +12,9 @@ const CUE =
 const CUED = /\b(?:cath\w*|tubes?|sheaths?|drains?|lumens?)\b/i;
 const inContext = (place: Place): boolean =>
   wider(place).some(
-    (scene) => isFrench(scene.devices) || /\b(?:French|Fr|[Cc]harri[eè]re)\b/.test(scene.passage.text),
+    (scene) =>
+      [...scene.kinds].some((device) => systemOf(device) === 'french') ||
+      /\b(?:French|Fr|[Cc]harri[eè]re)\b/.test(scene.brief),
   );
 
 export function frenchSense(place: Place, match: string, value: number): Verdict {

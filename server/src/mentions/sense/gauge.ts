@@ -5,12 +5,14 @@ import { type Place, wider } from './place.ts';
 import { systemOf } from './systems.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 
+const GAUGED = ['needle', 'winged-set', 'cannula'] as const;
+
 const isGauge = (place: Place): boolean =>
   place.devices.some((hit) => systemOf(hit.means) === 'needle-gauge');
 
 const gaugeNear = (place: Place): boolean =>
   /[0-9]\s?-?(?:G\b|ga\b|gauge\b)/.test(place.before + place.after) ||
-  wider(place).some((scene) => scene.devices.some((hit) => systemOf(hit.means) === 'needle-gauge'));
+  wider(place).some((scene) => GAUGED.some((device) => scene.kinds.has(device)));
 
 /** Gauge by unit word or letter, after or before the number. */
 export function gaugeSense(place: Place, match: string, value: number): Verdict {

@@ -81,9 +81,7 @@ const needleLength = (place: Place): boolean =>
 /** "The 38 mm greens", "ordinary length is 90 mm" under a heading of needles. */
 function needleHeading(place: Place): boolean {
   if (!/\b(?:the|an?|our|their)\s$|\blength\s(?:is|of)\s$/i.test(place.before)) return false;
-  return wider(place).some((scene) =>
-    scene.devices.some((hit) => hit.means === 'needle' || hit.means === 'suture-needle'),
-  );
+  return wider(place).some((scene) => scene.kinds.has('needle') || scene.kinds.has('suture-needle'));
 }
 
 /** The part of the sentence around the number, up to 60 characters each way; what follows a comma belongs elsewhere. */
@@ -149,15 +147,11 @@ export function tubeLength(place: Place, values: readonly number[], decimals: nu
 
 /** Header or row label names tracheal tubes. */
 const cellOfTubes = (place: Place): boolean =>
-  [place.scene, ...wider(place).slice(0, 2)].some((scene) =>
-    scene.devices.some((hit) => hit.means === 'tracheal-tube'),
-  );
+  [place.scene, ...wider(place).slice(0, 2)].some((scene) => scene.kinds.has('tracheal-tube'));
 
 /** Tracheal tubes in this passage, the three before it, or what stands over it. */
 function tubesNamed(place: Place): boolean {
   const { index } = place.scene.passage;
   const before = [1, 2, 3].flatMap((back) => place.around.scenes[index - back] ?? []);
-  return [place.scene, ...before, ...wider(place)].some((scene) =>
-    scene.devices.some((hit) => hit.means === 'tracheal-tube'),
-  );
+  return [place.scene, ...before, ...wider(place)].some((scene) => scene.kinds.has('tracheal-tube'));
 }

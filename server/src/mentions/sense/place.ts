@@ -62,7 +62,8 @@ export function wider(place: Place): readonly Scene[] {
 /** Device hits of the sentences before this one in the passage, nearest first. */
 export function earlier<T>(place: Place, hits: readonly Hit<T>[]): readonly Hit<T>[] {
   const from = place.scene.sentences[Math.max(0, sentenceIndex(place.scene, place.span.start) - 2)]!;
-  return [...within(hits, { start: from.start, end: place.sentence.start })].reverse();
+  const start = Math.max(from.start, place.sentence.start - 600);
+  return [...within(hits, { start, end: place.sentence.start })].reverse();
 }
 
 /** Hits ordered by how near they stand; one right after the number counts before one in front. */

@@ -24,8 +24,9 @@ const DASHED = /^[0-9]+[-–/]0$/;
 /** Does a scene speak of thread? */
 const ofThread = (scene: Place['scene']): boolean =>
   scene.materials.length > 0 ||
-  scene.devices.some((hit) => hit.means === 'suture' || hit.means === 'suture-needle') ||
-  WORD.test(scene.passage.text.slice(0, 2000));
+  scene.kinds.has('suture') ||
+  scene.kinds.has('suture-needle') ||
+  WORD.test(scene.brief);
 
 export const threadHere = (place: Place): boolean =>
   place.materials.length > 0 ||
@@ -80,7 +81,7 @@ function tubeTalk(place: Place): boolean {
   for (let back = 0; back <= 4; back++) {
     const scene = place.around.scenes[index - back];
     if (!scene) return false;
-    if (scene.devices.some((hit) => hit.means === 'tracheal-tube')) return scene.materials.length === 0;
+    if (scene.kinds.has('tracheal-tube')) return scene.materials.length === 0;
     if (ofThread(scene)) return false;
   }
   return false;

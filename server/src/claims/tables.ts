@@ -25,6 +25,8 @@ import { MATERIAL_PROPERTIES } from './words/properties.ts';
 interface Grid {
   readonly table: Table;
   readonly header: readonly string[];
+  /** The header cells as read. */
+  readonly heads: readonly (Read | undefined)[];
   readonly rows: readonly (readonly (Read | undefined)[])[];
   /** Words of the heading and lead-in above. */
   readonly around: string;
@@ -47,6 +49,7 @@ function gridOf(note: Note, reads: readonly Read[], table: Table): Grid | undefi
   return {
     table,
     header: head.map((index) => text(index).toLowerCase()),
+    heads: head.map((index) => (index < 0 ? undefined : reads[index])),
     rows: body.map((row) => row.map((index) => (index < 0 ? undefined : reads[index]))),
     around: `${path} ${lead}`.toLowerCase(),
   };
@@ -100,14 +103,14 @@ function equivalences(grid: Grid, row: readonly (Read | undefined)[]): Equivalen
   const cells = row.map((read, column) => ({
     mention: sole(read),
     role: roleOf(grid.header[column] ?? ''),
+    headed: soleMaterial([grid.heads[column]]),
     read,
   }));
   const subject =
     cells.find((cell) => cell.mention && !MEASURES.has(systemOf(cell.mention)) && cell.role !== 'length') ??
     cells.find((cell) => cell.mention && cell.role === 'outer');
   if (!subject?.mention) return [];
-  const material = rowMaterial(row);
-  const left = operandOf(subject.mention, material);
+  const material = soleMaterial(row);
   return cells.flatMap((cell) => {
     if (
       !cell.mention ||
@@ -118,7 +121,8 @@ function equivalences(grid: Grid, row: readonly (Read | undefined)[]): Equivalen
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];
     if (!comparable(systemOf(subject.mention!), systemOf(cell.mention))) return [];
-    return [equivalence(left, operandOf(cell.mention, material), cell.role, rowSpan(row))];
+    const left = { ...operandOf(subject.mention!, material), ...(cell.headed && { material: cell.headed }) };
+    return [equivalence(left, operandOf(cell.mention, cell.headed ?? material), cell.role, rowSpan(row))];
   });
 }
 
@@ -149,8 +153,9 @@ function rowSpan(row: readonly (Read | undefined)[]): Span {
   return { start: Math.min(...spans.map((s) => s.start)), end: Math.max(...spans.map((s) => s.end)) };
 }
 
-function rowMaterial(row: readonly (Read | undefined)[]): string | undefined {
-  const found = new Set(row.flatMap((read) => (read ? materialsIn(read.items).map((m) => m.id) : [])));
+/** The one material that cells name: of a row, or of a column's header ("Diameter, gut"). */
+function soleMaterial(cells: readonly (Read | undefined)[]): string | undefined {
+  const found = new Set(cells.flatMap((read) => (read ? materialsIn(read.items).map((m) => m.id) : [])));
   return found.size === 1 ? [...found][0] : undefined;
 }
 
@@ -221,7 +226,7 @@ const WORDS = new Map(MATERIAL_PROPERTIES.map((row) => [row.word, row]));
 
 /** A material in the first cell, its properties in the others. */
 function properties(grid: Grid, row: readonly (Read | undefined)[]): PropertyClaim[] {
-  const subject = rowMaterial(row);
+  const subject = soleMaterial(row);
   if (!subject) return [];
   return row.slice(1).flatMap((read, i) => {
     if (!read || read.passage.text.length === 0 || STRUCK_HEADER.test(grid.header[i + 1] ?? '')) return [];

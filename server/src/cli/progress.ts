@@ -1,4 +1,5 @@
 /** How far a long run has come, on standard error and only on a terminal. */
+import { isatty } from 'node:tty';
 import { writeAll } from './terminal.ts';
 
 const AFTER = 1000;
@@ -7,7 +8,7 @@ const CLEAR = '\r\u001b[K';
 
 export class Progress {
   readonly #total: number;
-  readonly #on = process.stderr.isTTY === true;
+  readonly #on = isatty(2);
   #done = 0;
   #next = Date.now() + AFTER;
   #shown = false;

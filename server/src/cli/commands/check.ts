@@ -2,7 +2,7 @@
 import type { Severity } from '../../checks/model.ts';
 import { analyse, identities } from '../../course/index.ts';
 import { type AcceptedFile, openAccepted } from '../course/accepted-file.ts';
-import { Revision } from '../course/revision.ts';
+import type { Revision } from '../course/revision.ts';
 import { makePlan, type Plan, parseShard } from '../engine/plan.ts';
 import { run } from '../engine/run.ts';
 import { decode } from '../files/read.ts';
@@ -67,9 +67,15 @@ function newSince(result: NoteResult, revision: Revision, plan: Plan): NoteResul
   return { ...result, findings: result.findings.filter(({ identity }) => !before.has(identity)) };
 }
 
+/** Only this needs git and its processes. */
+async function revisionOf(name: string): Promise<Revision> {
+  const { Revision } = await import('../course/revision.ts');
+  return new Revision(name);
+}
+
 /** Exit status: 0 nothing found, 1 findings at or above the threshold, 2 something could not be read. */
 export async function check(paths: readonly string[], options: CheckOptions): Promise<number> {
-  const revision = options.since === undefined ? undefined : new Revision(options.since);
+  const revision = options.since === undefined ? undefined : await revisionOf(options.since);
   const plan = planFor(paths, options, revision && ((path) => revision.has(path)));
   if (plan.unreadable && plan.jobs.length === 0) return 2;
   const accepted = options.accepted === false ? undefined : openAccepted(options.accepted);

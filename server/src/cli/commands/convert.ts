@@ -40,7 +40,7 @@ function unclear({ text, readings }: Mention): string {
 }
 
 export function convert(text: string, options: ConvertOptions): number {
-  const { strong, faint } = paint(wantsColour(process.stdout, process.env));
+  const { strong, faint } = paint(wantsColour(process.env));
   const mentions = read(text, { device: options.device });
   for (const mention of mentions) {
     const lens: Lens = {

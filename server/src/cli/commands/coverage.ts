@@ -41,7 +41,7 @@ function textRow(topic: Topic, said: ReadonlyMap<string, Said>): string {
 }
 
 function asText(said: ReadonlyMap<string, Said>): string {
-  const { strong } = paint(wantsColour(process.stdout, process.env));
+  const { strong } = paint(wantsColour(process.env));
   const taught = TOPICS.filter((topic) => extentOf(topic, new Set(said.keys())) === 'taught').length;
   const part = (kind: Topic['kind']) =>
     TOPICS.filter((topic) => topic.kind === kind).map((topic) => textRow(topic, said));

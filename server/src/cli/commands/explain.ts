@@ -43,7 +43,7 @@ function explainLine(path: string, line: number): string {
   const span = lines.span(line);
   const sizes = mentions.filter((one) => overlaps(one.source, span)).map(mentionRows);
   const claims = statements.filter(({ claim }) => overlaps(claim.span, span)).map(statementRows);
-  const { strong, faint } = paint(wantsColour(process.stdout, process.env));
+  const { strong, faint } = paint(wantsColour(process.env));
   return [
     strong(`${safeLine(path)}:${line}: ${safeLine(lines.line(line))}`),
     sizes.length > 0 ? ['', 'Sizes', ...sizes] : ['', 'No size is read on this line.'],

@@ -1,5 +1,4 @@
 /** The work on one note, the same in the main thread and in the others: read, decode, analyse, place. */
-import { createHash } from 'node:crypto';
 import { analyse, mentionsOnly, type Settings } from '../../course/index.ts';
 import { decode, readBytes } from '../files/read.ts';
 import { type NoteResult, placed, type Wanted } from '../result.ts';
@@ -35,12 +34,21 @@ export interface Setup {
   readonly hashed: boolean;
 }
 
-const contentHash = (bytes: Uint8Array): string => createHash('sha1').update(bytes).digest('base64');
+type Hash = (bytes: Uint8Array) => string;
+
+let contentHash: Hash | undefined;
+
+/** To be awaited before the first job; loads only what the run needs. */
+export async function prepare({ hashed }: Setup): Promise<void> {
+  if (!hashed) return;
+  const { createHash } = await import('node:crypto');
+  contentHash = (bytes) => createHash('sha1').update(bytes).digest('base64');
+}
 
 function read(job: Job, setup: Setup): Answer {
   const path = job.name ?? job.path;
   const bytes = readBytes(job.path);
-  const hash = setup.hashed ? contentHash(bytes) : undefined;
+  const hash = setup.hashed ? contentHash?.(bytes) : undefined;
   if (hash !== undefined && hash === job.known) return { path, hash, same: true };
   const text = decode(path === '-' ? 'standard input' : path, bytes);
   const settings = setup.settings[job.settings]!;

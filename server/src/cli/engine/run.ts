@@ -4,9 +4,8 @@ import { availableParallelism } from 'node:os';
 import type { NoteResult, Wanted } from '../result.ts';
 import { UsageError } from '../usage-error.ts';
 import { Cache } from './cache.ts';
-import { type Answer, answer, type Job, type Setup } from './job.ts';
+import { type Answer, answer, type Job, prepare, type Setup } from './job.ts';
 import type { Plan } from './plan.ts';
-import { pooled } from './pool.ts';
 
 export interface RunOptions {
   readonly wanted: Wanted;
@@ -73,7 +72,9 @@ async function* answers(
   setup: Setup,
   threads: number,
 ): AsyncGenerator<readonly Answer[]> {
-  if (threads > 1) yield* pooled(batches(looked), setup, { threads, script: __filename });
+  await prepare(setup);
+  if (threads > 1)
+    yield* (await import('./pool.ts')).pooled(batches(looked), setup, { threads, script: __filename });
   else yield* alone(looked, setup);
 }
 

@@ -1,6 +1,6 @@
 /** The other side of `pool.ts`: answers batches until there are no more. */
 import { parentPort, workerData } from 'node:worker_threads';
-import { answer, type Job, type Setup } from './job.ts';
+import { answer, type Job, prepare, type Setup } from './job.ts';
 
 export interface Batch {
   readonly id: number;
@@ -9,6 +9,9 @@ export interface Batch {
 
 const setup = workerData as Setup;
 
-parentPort?.on('message', ({ id, jobs }: Batch) => {
+const ready = prepare(setup);
+
+parentPort?.on('message', async ({ id, jobs }: Batch) => {
+  await ready;
   parentPort?.postMessage({ id, answers: jobs.map((job) => answer(job, setup)) });
 });

@@ -1,4 +1,5 @@
 /** Colours of a terminal. Meaning never rests on colour alone. */
+import { isatty } from 'node:tty';
 
 export interface Paint {
   readonly strong: (text: string) => string;
@@ -23,7 +24,7 @@ const COLOUR: Paint = {
 
 export const paint = (colour: boolean): Paint => (colour ? COLOUR : PLAIN);
 
-/** Only on a terminal; NO_COLOR (any value but empty) and TERM=dumb switch it off. */
-export function wantsColour(stream: { isTTY?: boolean }, env: NodeJS.ProcessEnv): boolean {
-  return stream.isTTY === true && !env.NO_COLOR && env.TERM !== 'dumb';
+/** Only when standard output is a terminal; NO_COLOR (any value but empty) and TERM=dumb switch it off. */
+export function wantsColour(env: NodeJS.ProcessEnv): boolean {
+  return isatty(1) && !env.NO_COLOR && env.TERM !== 'dumb';
 }

@@ -53,7 +53,7 @@ function open(wanted: string, kinds: Readonly<Record<string, ReportKind>>): Outp
   const [name = '', ...rest] = wanted.split('=');
   const kind = Object.hasOwn(kinds, name) ? kinds[name] : undefined;
   if (!kind) throw new UsageError(`no report "${name}"; there are ${Object.keys(kinds).join(', ')}`);
-  if (rest.length === 0) return { report: kind({ colour: wantsColour(process.stdout, process.env) }) };
+  if (rest.length === 0) return { report: kind({ colour: wantsColour(process.env) }) };
   const path = rest.join('=');
   if (path === '') throw new UsageError(`--report ${wanted}: the file name is missing`);
   return { report: kind({ colour: false }), file: openForReplacing(path) };

@@ -15,13 +15,6 @@ export function frontMatterEnd(text: string): number {
   return FRONT_MATTER.exec(text)?.[0].length ?? 0;
 }
 
-/** Start of the line after the one that holds `at`. */
-function nextLine(text: string, at: number): number {
-  const ending = /\r\n?|\n/g;
-  ending.lastIndex = at;
-  return ending.exec(text) ? ending.lastIndex : text.length;
-}
-
 function isBlank(text: string, start: number, end: number): boolean {
   for (let at = start; at < end; at++) {
     const code = text.charCodeAt(at);
@@ -39,9 +32,11 @@ function mayStart(text: string, start: number): boolean {
 /** Offsets in `text`, ascending, at or after `from`, where a stretch may begin; the first is `from`. */
 export function candidates(text: string, from: number): number[] {
   const found = [from];
+  const ending = /\r\n?|\n/g;
+  ending.lastIndex = from;
   let afterBlank = false;
   for (let start = from; start < text.length; ) {
-    const end = nextLine(text, start);
+    const end = ending.test(text) ? ending.lastIndex : text.length;
     const blank = isBlank(text, start, end);
     if (!blank && afterBlank && mayStart(text, start)) found.push(start);
     afterBlank = blank;

@@ -39,6 +39,8 @@ export const INHERITED: Previous = { passage: -1, paragraph: true };
 export interface Container {
   /** Headings above, outermost first; a container's own headings end with it. */
   headings: readonly Heading[];
+  /** Passages of those headings. */
+  path: readonly number[];
   readonly quote: number;
   readonly footnote: boolean;
   readonly item?: ItemDraft;
@@ -130,7 +132,7 @@ export class PassageDraft {
       kind,
       text: this.body.text,
       map: this.body.map(this.home),
-      path: container.headings.map((heading) => heading.passage),
+      path: container.path,
       quote: container.quote,
       marks,
       ...(level === undefined ? {} : { level }),

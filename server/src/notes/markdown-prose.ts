@@ -1,7 +1,7 @@
 /** Turns Markdown tokens into passages of prose. */
 import { decodeString } from 'micromark-util-decode-string';
 import { findComments } from './comments.ts';
-import { type Container, INHERITED, type ListDraft, PassageDraft } from './draft.ts';
+import { type Container, type Heading, INHERITED, type ListDraft, PassageDraft } from './draft.ts';
 import type { TokenSink } from './markdown.ts';
 import type { CellPlace, Comment, Passage, PassageKind, Span, Table } from './model.ts';
 import type { Stretch } from './stretch.ts';
@@ -35,7 +35,7 @@ export class ProseBuilder implements TokenSink {
   private skippedDepth = 0;
   private readonly open: PassageDraft[] = [];
   private readonly containers: Container[] = [
-    { headings: [], quote: 0, footnote: false, previous: INHERITED },
+    { headings: [], path: [], quote: 0, footnote: false, previous: INHERITED },
   ];
   private readonly lists: ListDraft[] = [];
   private listCount = 0;
@@ -132,10 +132,15 @@ export class ProseBuilder implements TokenSink {
     if (!draft) return;
     const level = draft.level ?? 1;
     const above = this.container.headings.filter((heading) => heading.level < level);
-    this.container.headings = above;
+    this.setHeadings(above);
     this.closePassage();
-    this.container.headings = [...above, { level, passage: draft.index }];
+    this.setHeadings([...above, { level, passage: draft.index }]);
     this.container.previous = { passage: draft.index, paragraph: false };
+  }
+
+  private setHeadings(headings: readonly Heading[]): void {
+    this.container.headings = headings;
+    this.container.path = headings.map((heading) => heading.passage);
   }
 
   literal(start: number, end: number): void {
@@ -153,8 +158,8 @@ export class ProseBuilder implements TokenSink {
   // Containers
 
   openContainer(change: Partial<Container>): void {
-    const { headings, quote, footnote, item } = this.container;
-    this.containers.push({ headings, quote, footnote, ...(item ? { item } : {}), ...change });
+    const { headings, path, quote, footnote, item } = this.container;
+    this.containers.push({ headings, path, quote, footnote, ...(item ? { item } : {}), ...change });
   }
 
   closeContainer(): void {

@@ -11,7 +11,7 @@ import { trimmed } from './read-text.ts';
 
 export type CaptionFormat = 'vtt' | 'srt';
 
-const OUTERMOST: Container = { headings: [], quote: 0, footnote: false };
+const OUTERMOST: Container = { headings: [], path: [], quote: 0, footnote: false };
 
 /** Between two time stamps; nothing else makes a block a cue. */
 const ARROW = '-->';

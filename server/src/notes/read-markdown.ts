@@ -10,7 +10,9 @@ import { readStretch, type Stretch } from './stretch.ts';
 /** Room for the notes of a large course that are open at once, in UTF-16 code units. */
 const CACHE_LIMIT = 4_000_000;
 
-const cache = new BoundedCache<Stretch>(CACHE_LIMIT);
+/** Stretches by their text; those read with labels from elsewhere, or as front matter, by both. */
+const plain = new BoundedCache<Stretch>(CACHE_LIMIT);
+const labelled = new BoundedCache<Stretch>(CACHE_LIMIT / 4);
 
 interface Piece {
   readonly start: number;
@@ -19,9 +21,11 @@ interface Piece {
 }
 
 function readPiece(piece: Piece, labels: readonly string[] = []): Stretch {
+  if (!piece.first && labels.length === 0)
+    return plain.get(piece.text, (text) => readStretch(text, false, []));
   const key = `${piece.first ? '^' : ''}${labels.join('\n')}\0${piece.text}`;
-  // Cut from the key, so that what is kept does not keep the whole note alive.
-  return cache.get(key, () => readStretch(key.slice(key.length - piece.text.length), piece.first, labels));
+  const read = (own: string) => readStretch(own.slice(own.length - piece.text.length), piece.first, labels);
+  return labelled.get(key, read);
 }
 
 /** Code, math and HTML may hold blank lines; without these signs there is none. */

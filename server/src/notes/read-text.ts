@@ -3,7 +3,7 @@ import { type Container, PassageDraft } from './draft.ts';
 import { blocksOf, type Line, linesOf } from './lines.ts';
 import type { Note, Passage } from './model.ts';
 
-const OUTERMOST: Container = { headings: [], quote: 0, footnote: false };
+const OUTERMOST: Container = { headings: [], path: [], quote: 0, footnote: false };
 
 /** First and last offset of a line without the white space around its text. */
 export function trimmed(text: string, line: Line): { start: number; end: number } {

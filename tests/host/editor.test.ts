@@ -28,6 +28,17 @@ test('a demo note shows where it contradicts the standards', async () => {
   expect(await page.locator('.squiggly-warning, .squiggly-error').count()).toBeGreaterThan(0);
 });
 
+test('a hover explains what is wrong, beside the words', async () => {
+  const { line, column } = placeOf(readFileSync(join(workbench.folder, NOTE), 'utf8'), 'faster than a 16 G');
+  await goTo(page, line, column + 1);
+  const hover = await hoverHere(page);
+  await hover.getByText('20 G is faster than 16 G').first().waitFor({ timeout: 30_000 });
+  // Hovers fade in; the picture in the README is taken when they have.
+  await page.waitForTimeout(600);
+  await shot(page, 'finding');
+  expect(await hover.textContent()).toContain('is slower than 16 G');
+});
+
 test('a hover reads the size', async () => {
   const { line, column } = placeOf(readFileSync(join(workbench.folder, NOTE), 'utf8'), '18 G');
   await goTo(page, line, column + 1);

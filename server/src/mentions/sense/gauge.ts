@@ -37,10 +37,11 @@ const gestational = (place: Place): boolean =>
 
 /** A capital G is gauge unless the sentence weighs something out in a note without needles. */
 function capital(place: Place, match: string, system: 'needle-gauge' | 'wire-gauge'): Verdict {
+  // The long patterns are asked last: with a needle about, they decide nothing.
+  if (isGauge(place) || factsOf(place.around).gauge) return size(system, 'unit-letter', match);
   const measured =
     DRUG_BEFORE.test(place.before) || MEASURED_OUT.test(place.after) || WEIGHED.test(place.text);
-  if (measured && !isGauge(place) && !factsOf(place.around).gauge) return NOTHING;
-  return size(system, 'unit-letter', match);
+  return measured ? NOTHING : size(system, 'unit-letter', match);
 }
 
 /** "G18": only beside a needle or cannula, since grid squares and rooms look alike. */

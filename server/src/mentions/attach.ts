@@ -1,4 +1,5 @@
 /** What a size is written on, and of what thread: the nearest word that fits its system. */
+import type { Span } from '../notes/model.ts';
 import type { Device, System } from '../sizes/model.ts';
 import type { Hit } from './scene.ts';
 import { byNearness, earlier, type Place, wider } from './sense/place.ts';
@@ -17,6 +18,17 @@ function ordered<T>(
   ];
 }
 
+/** In the sentence, with no comma or semicolon between it and the size. */
+function sharesClause(place: Place, hit: Span): boolean {
+  if (hit.start < place.sentence.start || hit.end > place.sentence.end) return false;
+  const { text } = place.scene.passage;
+  const between =
+    hit.start > place.span.end
+      ? text.slice(place.span.end, hit.start)
+      : text.slice(hit.end, place.span.start);
+  return !/[,;:]/.test(between);
+}
+
 /** Device of a size; the course's own setting decides only what the note leaves open. */
 export function deviceOf(place: Place, system: System): Device | undefined {
   const hits = ordered(place, place.devices, (scene) => scene.devices).filter((hit) =>
@@ -25,11 +37,7 @@ export function deviceOf(place: Place, system: System): Device | undefined {
   const general = hits[0]?.means;
   if (general !== 'catheter' || system === 'millimetre' || system === 'inch')
     return general ?? courseDevice(place, system);
-  return (
-    hits.find(
-      (hit) => hit.means !== 'catheter' && hit.start >= place.sentence.start && hit.end <= place.sentence.end,
-    )?.means ?? general
-  );
+  return hits.find((hit) => hit.means !== 'catheter' && sharesClause(place, hit))?.means ?? general;
 }
 
 function courseDevice(place: Place, system: System): Device | undefined {

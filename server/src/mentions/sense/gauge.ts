@@ -27,7 +27,7 @@ export function gaugeSense(place: Place, match: string, value: number): Verdict 
   if (/gau?ge|calibre|jauge/i.test(match)) return size(system, 'unit-word', match);
   if (/ga\b/i.test(match)) return gestational(place) ? NOTHING : size(system, 'unit-word', match);
   if (/^g/i.test(match)) return letterFirst(place, match);
-  if (/G/.test(match)) return capital(place, match, system);
+  if (/G/.test(match)) return capital(place, match, value, system);
   return smallLetter(place, match, value);
 }
 
@@ -36,9 +36,11 @@ const gestational = (place: Place): boolean =>
   !isGauge(place);
 
 /** A capital G is gauge unless the sentence weighs something out in a note without needles. */
-function capital(place: Place, match: string, system: 'needle-gauge' | 'wire-gauge'): Verdict {
+function capital(place: Place, match: string, value: number, system: 'needle-gauge' | 'wire-gauge'): Verdict {
   // The long patterns are asked last: with a needle about, they decide nothing.
-  if (isGauge(place) || factsOf(place.around).gauge) return size(system, 'unit-letter', match);
+  if (isGauge(place) || (value >= 10 && factsOf(place.around).gauge))
+    return size(system, 'unit-letter', match);
+  if (value < 10) return gaugeNear(place) ? size(system, 'gauge-near', match) : NOTHING;
   const measured =
     DRUG_BEFORE.test(place.before) || MEASURED_OUT.test(place.after) || WEIGHED.test(place.text);
   return measured ? NOTHING : size(system, 'unit-letter', match);

@@ -75,7 +75,8 @@ export function byNearness<T>(hits: readonly Hit<T>[], span: Span, text: string)
       : text.slice(Math.max(hit.end, span.start - 400), span.start);
     const stops = (between.match(/,|\b(?:but|than|while|whereas|against)\b/g) ?? []).length;
     const walls = (between.match(/[;:–—(]|\.\s/g) ?? []).length;
-    return between.length + stops * 25 + walls * 70 + (after ? 0 : 12);
+    const joins = (between.match(/\b(?:and|or)\b/g) ?? []).length;
+    return between.length + joins * (after ? 12 : 0) + stops * 25 + walls * 70 + (after ? 0 : 12);
   };
   return hits
     .map((hit) => ({ hit, far: far(hit) }))

@@ -76,6 +76,12 @@ describe('MDX', () => {
 });
 
 describe('any text in any format', () => {
+  it.each(['markdown', 'mdx', 'vtt', 'srt', 'text'] as const)('%s is read without complaint', (format) => {
+    const any = fc.oneof(fc.string({ unit: 'binary', maxLength: 200 }), fc.string({ maxLength: 200 }));
+    const property = fc.property(any, (text) => expectSound(readNote(text, { format })));
+    fc.assert(property, { numRuns: runs(200), seed: 7 });
+  });
+
   it.each(['vtt', 'srt', 'text', 'mdx'] as const)('%s keeps its offsets', (format) => {
     const start = format === 'vtt' || format === 'srt' ? 'x\n\n00:01.000 --> 00:02.000\n' : '';
     const property = fc.property(markdown(), (text) => {

@@ -150,7 +150,7 @@ export class ProseBuilder implements TokenSink {
   /** Puts a placeholder for code, HTML, math and bare addresses. */
   replace(type: string, start: number, end: number): void {
     if (type === 'mathText' && isMoney(this.source, start, end)) return;
-    if (type === 'htmlText') this.comments.push(...findComments(this.source, start, end));
+    if (type === 'htmlText') this.addComments(findComments(this.source, start, end));
     this.passage?.append(PLACEHOLDER, start, end);
     this.skip(type);
   }
@@ -266,7 +266,7 @@ export class ProseBuilder implements TokenSink {
 
   html(start: number, end: number): void {
     const found = findComments(this.source, start, end);
-    this.comments.push(...found);
+    this.addComments(found);
     // A comment alone leaves the blocks around it neighbours, as a reader sees them.
     const covered = found.length === 1 && found[0]!.span.start === start;
     if (!covered) this.container.previous = undefined;
@@ -276,6 +276,11 @@ export class ProseBuilder implements TokenSink {
   /** A label defined here; that of a footnote begins with its caret. */
   label(start: number, end: number): void {
     this.labels.push(this.source.slice(start, end));
+  }
+
+  /** One by one: an argument list has a limit that a long note may exceed. */
+  private addComments(found: readonly Comment[]): void {
+    for (const comment of found) this.comments.push(comment);
   }
 
   front(type: string, span: Span): void {

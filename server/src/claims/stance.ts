@@ -2,6 +2,7 @@
 import { sourceSpan } from '../notes/index.ts';
 import type { Span } from '../notes/model.ts';
 import type { Reading } from './constructions/model.ts';
+import { hearsay } from './hearsay.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
 import type { Scene } from './text/scene.ts';
@@ -27,6 +28,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
   if (scene.option) return 'option';
   if (!reading.answered && asked(scene, reading)) return 'asked';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
+  if (hearsay(scene, reading)) return 'quoted';
   if (conditional(scene, reading)) return 'hypothetical';
   return (
     (reading.own ? undefined : negated(scene, reading)) ?? (hedged(scene, reading) ? 'hedged' : 'asserted')
@@ -275,8 +277,19 @@ const LOOSE = new Set(['without', 'none']);
 const CLAUSE_MARKS = new Set(['which', ';', ':', '—', '.', '!', '(', 'but', 'because', 'since', 'so']);
 
 function clauseFrom(items: readonly Item[], at: number): number {
-  for (let i = at - 1; i >= 0; i--) if (CLAUSE_MARKS.has(items[i]!.word)) return i + 1;
+  for (let i = at - 1; i >= 0; i--) {
+    if (CLAUSE_MARKS.has(items[i]!.word)) return i + 1;
+    if (items[i]!.word === ',' && closesCondition(items, i)) return i + 1;
+  }
   return 0;
+}
+
+/** "If a 12 Fr will not pass, …": the comma ends the condition that opened the sentence. */
+function closesCondition(items: readonly Item[], comma: number): boolean {
+  const opener = items
+    .slice(0, 3)
+    .findIndex((item) => CONDITIONS.has(item.word) || item.word === 'when' || item.word === 'once');
+  return opener >= 0 && opener < comma && !items.slice(opener, comma).some((item) => item.word === ',');
 }
 
 function hedged(scene: Scene, { at, from }: Reading): boolean {

@@ -35,6 +35,9 @@ function readForm(scene: Scene, form: Form, all: readonly Group[]): Reading[] {
   const before = all.filter((g) => g.to < form.at).at(-1);
   const group = [after, before].find((g): g is Group => g !== undefined && tied(scene.items, form, g));
   if (!group || group.mentions.some((m) => m.bound)) return [];
+  // "No large-bore access, so a 22 G had to do": the size stands for the lack of it.
+  if (group === after && /^(?:no|without|failed|lost|lacking)$/.test(scene.items[form.at - 1]?.word ?? ''))
+    return [];
   const row = rowFor(form, group);
   if (!row) return [];
   return [
@@ -70,6 +73,7 @@ function rowFor(form: Form, group: Group): CategoryRow | undefined {
 const TIES = new Set(
   `is are was counts as a an the perfectly good fine proper true real , ( : — – = means mean line lines access iv ivs cannula cannulae
   cannulas catheter catheters chest feeding nasogastric pleural thoracic not isn't aren't . venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such hand arm forearm vein always really definitely certainly too so with fine good enough
+  sit sits run runs range ranges bracket from between covers cover anything everything what we mean by locking pigtail
   then adults come comes as children's
   belongs belong sits lives with pigtails shelf drains drain tubes sold known classed counted described
   among amongst

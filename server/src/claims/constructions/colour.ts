@@ -33,7 +33,8 @@ function coloursIn(items: readonly Item[]): Colour[] {
   return items.flatMap((item, at) => {
     if (!item.colour) return [];
     const next = items[at + 1];
-    if ((next?.word === '-' && next.start === item.end) || NOT_HUB.has(next?.word ?? '')) return [];
+    if ((next?.word === '-' && next.start === item.end) || NOT_HUB.has(next?.word ?? '') || otherThing(next))
+      return [];
     const from = SHADES.has(items[at - 1]?.word ?? '') ? at - 1 : at;
     return [{ at: from, to: at, family: item.colour }];
   });
@@ -59,6 +60,13 @@ const NOT_HUB = new Set([
   'bin',
   'matter',
 ]);
+
+/** "the blue clamp": the colour of something that is not a hub. */
+const otherThing = (next: Item | undefined) =>
+  next?.kind === 'word' &&
+  /^(?:clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay)$/.test(
+    next.word,
+  );
 
 /** Colours and sizes that alternate are paired in order; anything less regular is not read. */
 function pairUp(
@@ -102,7 +110,7 @@ function alternate(colours: readonly Colour[], sizes: readonly Group[]): boolean
 }
 
 const TIES = new Set(
-  `is are was = : , - – ( the a an hub hubs cannula cannulae needle one means for ones on as of marks wears has have with in its comes come
+  `connector our is are was = : , - – ( the a an hub hubs cannula cannulae needle one means for ones on as of marks wears has have with in its comes come
   therefore thus also always usually now still definitely just course naturally simply
   colour color coloured colored and tells you that are holding it gets get carries valve catheter foley shows signals says to mean cap plastic
   coded colour-coded color-coded urinary suction connector connectors funnel urethral
@@ -115,7 +123,7 @@ const TIES = new Set(
 function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const [from, to] = c.to < g.from ? [c.to, g.from] : [g.to, c.at];
   const between = items.slice(from + 1, to);
-  if (between.length > 14) return false;
+  if (between.length > 14 || PUT.test(between.map((item) => item.word).join(' '))) return false;
   if (between.every(ties)) return true;
   if (WANTED.test(between.map((item) => item.word).join(' ')) && c.to < g.from) return true;
   // A noun phrase may stand before the verb: "the brown hub in the tray is a 26 G".
@@ -126,11 +134,14 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
 
 const ties = (item: Item) =>
   TIES.has(item.word) || item.deviceNoun === true || CODE_WORDS.has(item.word) || SHADES.has(item.word);
+/** "The blue cap goes on the 18 G": a thing put on another. */
+const PUT = /\b(?:goes|go|sits|screws|clips|fits) (?:on|onto|over)\b/;
 /** "Take the green one if you want an 18 G". */
 const WANTED =
   /^(?:(?:one|hub|cannula|needle|catheter|cap) )?(?:if|when|where) (?:you|we|they|the (?:notes?|plan|order|chart)) (?:want|need|call for|calls? for|ask for|asks? for|say|says|are after)s? (?:an?|the)$/;
 const VERBS = new Set(['is', 'are', 'means', 'marks', 'wears', 'has', 'carries', 'tells']);
 const HUBS = new Set([
+  'connector',
   'hub',
   'hubs',
   'one',

@@ -319,7 +319,9 @@ function axisMoves(items: readonly Item[], taken: (at: number) => boolean): Size
     if (cue >= 0 && !taken(cue))
       return [{ at: cue, to: i, axis: noun.axis, sign: (grows * noun.sign) as 1 | -1 }];
     const near = items.slice(i + 1, i + 4);
-    const offset = near.findIndex((item) => UP.has(item.word) || DOWN.has(item.word));
+    const offset = near.findIndex(
+      (item) => (UP.has(item.word) || DOWN.has(item.word)) && !QUANTITY.test(item.word),
+    );
     if (
       offset < 0 ||
       taken(i + 1 + offset) ||
@@ -338,6 +340,9 @@ const ACTS: ReadonlyMap<string, 1 | -1> = new Map([
     (word) => [word, -1] as const,
   ),
 ]);
+
+/** "a suture with more zeros": how many, not which way. */
+const QUANTITY = /^(?:more|extra|additional|added|another|greater|less|fewer)$/;
 
 /** "decreases the diameter": a verb with the quantity as its object. */
 function actedOn(items: readonly Item[], i: number): { at: number; sign: 1 | -1 } | undefined {

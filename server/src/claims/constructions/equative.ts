@@ -1,7 +1,7 @@
 /** "1-0 and 0 are the same size", "as thick as", "two-aught is another way to say number two". */
 import type { Item } from '../text/items.ts';
 import type { Measured } from '../text/magnitudes.ts';
-import { distinct, type Group, groups, type Scene, sameSystem } from '../text/scene.ts';
+import { distinct, type Group, groups, type Scene, sameSystem, together } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
@@ -116,10 +116,24 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
     if (items[i]!.word !== 'as' || items[i + 2]!.word !== 'as') continue;
     const magnitude = items[i + 1]!.magnitude;
     if (magnitude?.degree !== 'plain' || magnitude.axis === 'other' || magnitude.axis === 'number') continue;
-    if (['twice', 'half', 'times', 'nearly', 'almost', 'nowhere'].includes(items[i - 1]?.word ?? ''))
+    if (
+      [
+        'twice',
+        'half',
+        'times',
+        'nearly',
+        'almost',
+        'nowhere',
+        'anything',
+        'something',
+        'nothing',
+        'size',
+      ].includes(items[i - 1]?.word ?? '')
+    )
       continue;
     const left = all.filter((g) => g.to < i).at(-1);
     const right = all.find((g) => g.from > i + 2 && g.from <= i + 6);
+    if (left && right && together(items, left) !== together(items, right)) continue;
     if (left && right && sameSystem(left, right)) return [reading(scene, i + 1, left, right)];
   }
   return [];

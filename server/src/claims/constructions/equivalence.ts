@@ -19,7 +19,7 @@ const IDLE = new Set(
   actually still really then for french gauge number size's silk nylon gut polypropylene converted stated labelled label tray old hypodermic iv tall fr g
   corresponding range band interval limits spec pharmacopeia pharmacopoeia runs sits lies starts printed stated total overall works put comes you get
   in'mm outwardly full exact fully whole plain single own smooth strong
-  likewise marked should anywhere somewhere between will must can from then you
+  good fully full-blown bare likewise marked should anywhere somewhere between will must can from then you
   say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
   usp ep same
   and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
@@ -62,7 +62,8 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const outer = MEASURE_AFTER.has(items[right.to + 1]?.word ?? '');
   if ((isLength(left, right) && !outer) || (lengthAfter(items, right) && !bothLengths(left, right)))
     return [];
-  if (unlikely(items, left, right) || crossedLength(items, left) || crossedLength(items, right)) return [];
+  if (unlikely(items, left, right) || tooWide(items, left, right)) return [];
+  if (crossedLength(items, left) || crossedLength(items, right)) return [];
   return [make(scene, left, right, between)];
 }
 
@@ -98,6 +99,15 @@ function unlikely(items: readonly Item[], left: Group, right: Group): boolean {
   return (
     measured !== undefined && !bothLengths(left, right) && !items.some((item) => MEASURE_AFTER.has(item.word))
   );
+}
+
+/** "a 24 G is 19 mm": wider than any needle, so a length, unless the text says it is measured across. */
+const WIDEST = 6;
+function tooWide(items: readonly Item[], left: Group, right: Group): boolean {
+  const sizes = [...left.sizes, ...right.sizes];
+  const gauge = sizes.some(({ system }) => system === 'needle-gauge');
+  const wide = sizes.some(({ system, value }) => system === 'millimetre' && value >= WIDEST);
+  return gauge && wide && !items.some((item) => MEASURE_AFTER.has(item.word) || DIAMETERS.has(item.word));
 }
 
 /** USP and metric numbers, or gauge and French, may also be set equal. */
@@ -189,7 +199,22 @@ const TO_VERBS = new Set([
 const PREPOSITIONS = new Set(['through', 'into', 'over', 'down', 'past', 'via']);
 const MEASURED = new Set(['measures', 'measure', 'measured', 'equals', '=']);
 /** "the wire through the 18 G introducer is 0.035 in": the size is not what the sentence is about. */
-const PASSED = new Set(['through', 'into', 'over', 'down', 'past', 'via', 'inside', 'onto', 'with']);
+const PASSED = new Set([
+  'fits',
+  'fit',
+  'takes',
+  'accepts',
+  'passes',
+  'through',
+  'into',
+  'over',
+  'down',
+  'past',
+  'via',
+  'inside',
+  'onto',
+  'with',
+]);
 
 function isLength(left: Group, right: Group): boolean {
   const lengths = [...left.mentions, ...right.mentions].filter(

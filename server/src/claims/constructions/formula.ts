@@ -14,6 +14,10 @@ const DIVIDE = new Set([
   'over',
   'third',
   'divides',
+  'halve',
+  'halves',
+  'halving',
+  'half',
   'half',
   'halving',
 ]);
@@ -100,7 +104,7 @@ function sizedBy(scene: Scene): Reading[] {
   if (!where) return [];
   const inner = /^inn|^ins|^int/.test(where[1] ?? where[2]!);
   const sheath =
-    /\b(?:sheaths?|introducer|introducers)(?:'s)?\b.{0,40}\b(?:french|fr|number|size|sized|label)\b|\b(?:french|number|size|label) (?:of|on) (?:a|the|an|any) (?:\w+ )?(?:sheath|introducer)\b/.test(
+    /\b(?:sheaths?|introducer|introducers)(?:'s)?\b.{0,40}\b(?:french|fr|number|size|sized|label|labelled|labeled|named|described)\b|\b(?:french|number|size|label) (?:of|on) (?:a|the|an|any) (?:\w+ )?(?:sheath|introducer)\b/.test(
       text,
     );
   const tube =
@@ -143,6 +147,9 @@ function frenchFormula(
 ): string | undefined {
   const operation = operationOf(items[at]!)!;
   const text = words(items);
+  // The rule for suction catheters doubles the tube, not the French.
+  if (/\b(?:tube|tracheal|tracheostomy|suction)\b/.test(text) && /^(?:doubl|twice)/.test(items[at]!.word))
+    return undefined;
   if (/\bradius\b/.test(text)) return operation === 'times' && number === 3 ? 'french-is-radius' : undefined;
   if (/\bcircumference\b/.test(text)) return undefined;
   const size = mm >= 0 ? mm : items.findIndex((item) => DIAMETER.test(item.word));
@@ -157,14 +164,14 @@ function frenchFormula(
         : 'french-over-other'
       : three
         ? 'mm-is-french-times-3'
-        : undefined;
+        : 'french-over-other';
   return operation === 'times'
     ? three
       ? 'french-is-mm-times-3'
       : 'french-times-other'
     : three
       ? 'french-is-mm-over-3'
-      : undefined;
+      : 'french-times-other';
 }
 
 function actsOnFrench(items: readonly Item[], french: number, size: number, at: number): boolean | undefined {
@@ -177,11 +184,21 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
         (item) => item.system === 'french' || MM.test(item.word) || /^(?:diameter|outside)$/.test(item.word),
       );
     const found = object < 0 ? undefined : items[at + 1 + object];
+    const into = /\b(?:into|to) (?:mm|millimet\w+|french|fr)\b/.test(words(items.slice(0, at)));
+    if (/^(?:them|it|that|this)$/.test(items[at + 1]?.word ?? '') && !into) {
+      // "if you have the millimetres, double them": the unit named before is what is worked on.
+      const named = items.slice(0, at).findLast((item) => item.system === 'french' || MM.test(item.word));
+      if (named) return named.system === 'french';
+    }
     if (found && !/^it$/.test(items[at + 1]!.word)) return found.system === 'french';
     // "Take the French size and divide it by …"
     if (items[at + 1]?.word === 'it' && french < at && (size < 0 || size > at)) return true;
     if (found) return found.system === 'french';
-    return /\b(?:to|into) (?:get |find |turn .* into )?(?:mm|millimet)/.test(words(items)) || undefined;
+    const text = words(items);
+    if (/\b(?:into|to get|to find|gives?|for|gets? you) (?:the )?(?:mm|millimet)/.test(text)) return true;
+    return /\b(?:into|to get|to find|gives?|for|gets? you) (?:the )?(?:french|fr|charri)/.test(text)
+      ? false
+      : undefined;
   }
   if (/^(?:times|third|thrice|half)$/.test(word)) {
     // "one French is a third of a millimetre" defines the unit: the same as dividing French by three.
@@ -243,7 +260,7 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   if (linear) return [reading(scene, 'needle-gauge', 'gauge-is-linear', gauge, 0, items.length - 1)];
   const whole = words(items);
   if (
-    /\b(?:divide (?:one|an|1) inch by the gauge|one inch divided by the gauge|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
+    /\b(?:divide (?:one|an|1)(?: inch)? by the gauge|one inch divided by the gauge|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
       whole,
     )
   )

@@ -22,7 +22,9 @@ import { pair } from './pair.ts';
 import { points } from './points.ts';
 import { property } from './property.ts';
 import { range } from './range.ts';
+import { ratio } from './ratio.ts';
 import { reason } from './reason.ts';
+import { stepping } from './stepping.ts';
 import { strands } from './strands.ts';
 import { superlative } from './superlative.ts';
 import { than } from './than.ts';
@@ -35,16 +37,18 @@ import { zeros } from './zeros.ts';
 export const CONSTRUCTIONS: readonly Construction[] = [
   than,
   outdo,
+  ratio,
   superlative,
   beside,
   reason,
   chain,
   order,
   contrast,
+  turn,
   pair,
   effect,
-  turn,
   next,
+  stepping,
   follow,
   equative,
   direction,

@@ -33,6 +33,9 @@ const LINKS = new Set(
 const OPENERS = new Set(': include includes including are such like e.g example namely ('.split(' '));
 const JOINS = new Set(', and or & plain the'.split(' '));
 
+/** "Unlike absorbable sutures: …": the list is of the others. */
+const EXCEPTS = /^(?:not|no|never|unlike|except|avoid|without|instead|than|beyond|against)$/;
+
 /** The materials of the list that a property word opens, each joined to the one before. */
 function listed(items: readonly Item[], at: number, named: readonly NamedMaterial[]): NamedMaterial[] {
   const first = named.find((m) => m.at > at);
@@ -40,8 +43,7 @@ function listed(items: readonly Item[], at: number, named: readonly NamedMateria
   const between = items.slice(at + 1, first.at);
   if (!between.every((item) => NOUNS.has(item.word) || LINKS.has(item.word))) return [];
   if (!between.some((item) => OPENERS.has(item.word))) return [];
-  if (items.slice(Math.max(0, at - 2), at).some((item) => item.word === 'not' || item.word === 'no'))
-    return [];
+  if (items.slice(Math.max(0, at - 3), at).some((item) => EXCEPTS.test(item.word))) return [];
   if (
     items.some(
       (item) =>

@@ -118,6 +118,8 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   const still =
     items.slice(word.at, word.at + 4).some((item) => STILL.has(item.word)) || STILL.has(article ?? '');
   const ofSet = items.slice(word.to + 1, word.to + 5).some((item) => OF_SET.has(item.word));
+  const chosen = beforeSize(scene, word, all);
+  if (chosen) return chosen;
   const nearest = groups(items)
     .filter((g) => g.to < word.at)
     .at(-1);
@@ -162,6 +164,35 @@ function setApart(items: readonly Item[], nearest: Group, word: Measured): boole
     );
   return apart && bare(items, nearest, word);
 }
+
+/** "if 25 G won't go, pick a slimmer 22 G", "I tried something slimmer, a 16 G": against the one size named before. */
+function beforeSize(scene: Scene, word: Measured, all: readonly Group[]): Reading[] | undefined {
+  const own = all.find((g) => g.from > word.at && g.from <= word.at + 4);
+  const before = all.filter((g) => g.to < word.at);
+  if (!own || before.length !== 1 || all.length !== 2) return undefined;
+  const between = scene.items.slice(word.at + 1, own.from).map((item) => item.word);
+  const vague =
+    VAGUE.has(scene.items[word.at - 1]?.word ?? '') && between.every((one) => VAGUE_LINKS.has(one));
+  if (between.length > 0 && !vague) return undefined;
+  return emit(scene, 'attributive', own, before[0]!, word);
+}
+const VAGUE = new Set(['something', 'anything', 'one', 'size']);
+const VAGUE_LINKS = new Set([
+  ',',
+  ':',
+  '—',
+  'a',
+  'an',
+  'like',
+  'say',
+  'the',
+  'such',
+  'as',
+  'eg',
+  'e.g',
+  '.',
+  '(',
+]);
 
 /** "a 22 G is thinner": nothing but being and degree between the size and the word. */
 const bare = (items: readonly Item[], subject: Group, word: Measured) =>

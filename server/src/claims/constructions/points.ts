@@ -72,6 +72,14 @@ function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
   const sides = items.flatMap((item, at) => {
     const side = INNER.has(item.word) ? 'inner' : OUTER.has(item.word) ? 'outer' : undefined;
     const near = items.slice(Math.max(0, at - 8), at + 4).some((word) => EDGE.has(word.word));
+    const wound = items
+      .slice(at + 1, at + 6)
+      .map((next) => next.word)
+      .join(' ');
+    if (
+      /^(?:edge|side|margin|lip)s? of (?:the |a |each )?(?:wound|incision|skin|lesion|flap|cut)/.test(wound)
+    )
+      return [];
     return side && (near || items[at]!.word.endsWith('seeking')) ? [{ at, side }] : [];
   });
   const settled = sides.filter((s, i) => i === 0 || s.side !== sides[i - 1]!.side);

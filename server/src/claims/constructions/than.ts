@@ -2,7 +2,16 @@
 import type { Relation } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
-import { type Group, groups, operand, type Scene, sameSizes, sentenceSpan, spanOf } from '../text/scene.ts';
+import {
+  type Group,
+  groups,
+  operand,
+  type Scene,
+  sameSizes,
+  sentenceSpan,
+  spanOf,
+  together,
+} from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 
 const THAN = new Set(['than']);
@@ -18,11 +27,36 @@ export const than: Construction = {
   },
 };
 
+const GENERAL = new Set([
+  'greater',
+  'higher',
+  'lower',
+  'less',
+  'more',
+  'larger',
+  'smaller',
+  'bigger',
+  'lesser',
+]);
+
+/** "The flow through a 14 G is greater than through a 20 G": the noun in front says what is measured. */
+function bySubject(scene: Scene, word: Measured | undefined): Measured | undefined {
+  if (!word || word.attributive || !GENERAL.has(scene.items[word.at]!.word)) return word;
+  const start = clauseStart(scene.items, word.at);
+  const noun = scene.items.slice(start, Math.min(start + 4, word.at)).find((item) => item.axisNoun)?.axisNoun;
+  const sized = scene.items.slice(start, word.at).some((item) => item.kind === 'size');
+  if (!noun || noun.axis === 'number' || !sized) return word;
+  const grows =
+    scene.items[word.at]!.word === 'lower' ? -1 : scene.items[word.at]!.word === 'higher' ? 1 : word.sign;
+  return { ...word, axis: noun.axis, sign: (grows * noun.sign) as 1 | -1, idiom: false };
+}
+
 function readThan(scene: Scene, at: number, all: readonly Group[], measured: readonly Measured[]): Reading[] {
-  const word = nearestBefore(measured, at);
+  const word = bySubject(scene, nearestBefore(measured, at));
   const right = rightOf(scene.items, at, all) ?? earlierItem(scene, at);
   if (!word || !right || word.axis === 'other' || word.idiom) return [];
   const left = leftOf(scene, word, at, right, all);
+  if (left && together(scene.items, left) !== together(scene.items, right)) return [];
   if (!left || (sameSizes(left, right) && left.mentions[0]!.text === right.mentions[0]!.text)) return [];
   const answered =
     scene.after[0] !== undefined &&

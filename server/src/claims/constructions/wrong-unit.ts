@@ -8,6 +8,9 @@ import type { Construction } from './model.ts';
 const WIRES = new Set([10, 14, 18, 21, 25, 28, 32, 35, 38]);
 const WIRE = /^(?:wires?|guidewires?|guide-wires?)$/;
 const OTHER_WIRE = /^(?:steel|suture|kirschner|k-wires?|cerclage|orthodontic|fracture|bone|pins?)$/;
+/** What may stand between a wire and its size. */
+const SAID =
+  /^(?:is|are|was|of|a|an|the|=|:|,|\(|about|approximately|generally|usually|typically|mostly|around|roughly|measures?|diameter|with|has|have|in|sized?|at|from)$/;
 const TRACHEAL = /^(?:endotracheal|tracheal|et|ett|ets)$/;
 const OTHER_TUBE =
   /^(?:double-lumen|double|lumen|endobronchial|suction|exchange|bougie|introducer|stylet|tracheostomy)$/;
@@ -24,12 +27,15 @@ export const wrongUnit: Construction = {
 
 /** No guidewire is a few hundredths of a millimetre thick. */
 function inchesAsMm(items: readonly Item[], group: Group): FormulaClaim['formula'] | undefined {
-  const wire = group.sizes.every(
+  const thin = group.sizes.every(
     ({ system, value }) => system === 'millimetre' && WIRES.has(Math.round(value * 1000)),
   );
-  if (!wire || items.some((item) => OTHER_WIRE.test(item.word))) return undefined;
-  const near = items.slice(Math.max(0, group.from - 8), group.to + 5);
-  return near.some((item) => WIRE.test(item.word)) ? 'wire-inches-as-mm' : undefined;
+  if (!thin || items.some((item) => OTHER_WIRE.test(item.word))) return undefined;
+  const after = items.slice(group.to + 1, group.to + 4).some((item) => WIRE.test(item.word));
+  const before = items.slice(Math.max(0, group.from - 8), group.from);
+  const wire = before.findLastIndex((item) => WIRE.test(item.word));
+  const said = wire >= 0 && before.slice(wire + 1).every((item) => SAID.test(item.word));
+  return after || said ? 'wire-inches-as-mm' : undefined;
 }
 
 /** "a 5.5-French endotracheal tube": right before the tube's name, in the range of inner diameters. */

@@ -45,6 +45,8 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
   if (!magnitude) return undefined;
   const base = { at: i, degree: magnitude.degree, excess: magnitude.excess ?? false };
   const noun = magnitude.settled ? -1 : nounAfter(items, i);
+  if (magnitude.axis === 'flow' && toDo(items, i))
+    return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: false };
   if (noun < 0) {
     const said = predicated(items, i);
     const axis = said?.axis ?? magnitude.axis;
@@ -62,10 +64,22 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
     return { ...base, to: noun, axis, sign, idiom: false, attributive: true, ...(system ? { system } : {}) };
   }
   if (item.system) return systemNumber(items, base, magnitude, noun);
+  if (item.kind !== 'size' && KEPT_IN.test(item.word))
+    return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: true };
   if (item.kind === 'size' || item.deviceNoun || item.colour)
     return { ...base, to: i, axis: magnitude.axis, sign: magnitude.sign, idiom: false, attributive: true };
   return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: true };
 }
+
+/** Where sizes are kept: "in the bigger drawer" says nothing of the sizes. */
+const KEPT_IN = /^(?:drawers?|trays?|kits?|packets?|boxes|box|bags?|cupboards?|bins?)$/;
+
+/** "slower to insert", "quicker to place": a task, not a flow. */
+const toDo = (items: readonly Item[], i: number) =>
+  items[i + 1]?.word === 'to' &&
+  /^(?!run|flow|drain|empty|infuse|fill)[a-z]{3,}$/.test(items[i + 2]?.word ?? '') &&
+  items[i + 2]?.kind === 'word' &&
+  !items[i + 2]?.magnitude;
 
 /**
  * "Resistance is lower in …", "the flow you get from a 20 G is lower than …": high and low take their measure from the

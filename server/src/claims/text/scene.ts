@@ -116,6 +116,12 @@ export function distinct(found: readonly Group[]): Group[] {
   });
 }
 
+const SEVERAL = /^(?:two|three|four|several|multiple|2|3|4|twin|double|paired)$/;
+
+/** "two 20 G cannulas": what is said of several together is not said of the size. */
+export const together = (items: readonly Item[], group: Group): boolean =>
+  SEVERAL.test(items[group.from - 1]?.word ?? '');
+
 export const sameSystem = (a: Group, b: Group): boolean => a.sizes[0]?.system === b.sizes[0]?.system;
 export const sameSizes = (a: Group, b: Group): boolean =>
   a.sizes.length === b.sizes.length &&

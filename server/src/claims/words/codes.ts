@@ -14,7 +14,7 @@ const CANNULA = new Set(
 /** A catheter sized in gauge is an IV catheter. */
 const GAUGE_CATHETER = new Set(['catheter', 'catheters']);
 const URINARY = new Set('foley urinary urethral bladder valve inflation indwelling'.split(' '));
-const SUCTION = new Set(['suction']);
+const SUCTION = new Set(['suction', 'connector', 'connectors']);
 
 /** The device a stretch of words speaks of; `both` when it names needle and cannula. */
 export function codeOf(items: readonly { readonly word: string }[]): Device | 'both' | undefined {

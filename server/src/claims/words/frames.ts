@@ -13,7 +13,8 @@ export const MISTAKE_WORDS = set(
 /** Who is quoted: people whose words are reported rather than taught. */
 export const REPORTED_SPEAKERS = set(
   `student students learner learners trainee trainees orientee orientees newcomer newcomers novice novices beginner beginners intern interns
-  resident residents rookie rookies somebody someone people many everyone everybody colleague candidate candidates pupil pupils
+  resident residents rookie rookies patient patients parent parents mother father relative relatives owner owners anyone anybody whoever
+  somebody someone people many everyone everybody colleague candidate candidates pupil pupils
   handout slide slides poster table figure photo caption box diagram arrow print misprint chart posters version draft edition page leaflet author textbook website forum internet post`,
 );
 

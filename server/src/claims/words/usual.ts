@@ -89,6 +89,16 @@ export const USUAL: readonly UsualRow[] = [
     sources: ['ivflow', 'ivcolde'],
   },
   {
+    id: 'usual-spinal',
+    system: 'needle-gauge',
+    devices: [],
+    named: /\b(?:spinals?|spinal needles?|lumbar punctures?|intrathecal)\b/,
+    patient: /\b(?:spinals?|spinal needles?|lumbar punctures?|intrathecal)\b/,
+    outside: [10, 18],
+    holds: 'Spinal needles are taught as 22 to 27 G',
+    sources: ['pdph2', 'pdph3'],
+  },
+  {
     id: 'usual-pen',
     system: 'needle-gauge',
     devices: ['needle'],

@@ -1,0 +1,69 @@
+/** "twice the diameter of a 3 Fr", "half as wide as a 12 Fr": only the order is judged, not the ratio. */
+import type { Axis } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import type { Measured } from '../text/magnitudes.ts';
+import { groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+import { comparison } from './than.ts';
+
+const RATIOS: ReadonlyMap<string, 1 | -1> = new Map([
+  ['twice', 1],
+  ['double', 1],
+  ['triple', 1],
+  ['times', 1],
+  ['half', -1],
+  ['quarter', -1],
+  ['third', -1],
+]);
+
+export const ratio: Construction = {
+  id: 'ratio',
+  read(scene) {
+    const all = groups(scene.items);
+    return scene.items.flatMap((item, at) => {
+      const sign = RATIOS.get(item.word);
+      const axis = sign && measuredAfter(scene.items, at);
+      if (!sign || !axis) return [];
+      const left = all.filter((g) => g.to < at && at - g.to <= 6).at(-1);
+      const right = all.find((g) => g.from > at && g.from - at <= 8);
+      if (!left || !right || !sameSystem(left, right) || sameSizes(left, right)) return [];
+      return [reading(scene, at, axis, sign, left, right)];
+    });
+  },
+};
+
+/** "the diameter of", "as thick as": what is doubled or halved. */
+function measuredAfter(items: readonly Item[], at: number): Axis | undefined {
+  for (const item of items.slice(at + 1, at + 5)) {
+    if (item.kind === 'size' || item.kind === 'punctuation') return undefined;
+    if (item.word === 'size' || item.word === 'sizes') return undefined;
+    const axis =
+      item.axisNoun?.axis ??
+      (item.magnitude?.degree === 'plain' && item.magnitude.sign === 1 ? item.magnitude.axis : undefined);
+    if (axis === 'outer' || axis === 'bore' || axis === 'flow') return axis;
+  }
+  return undefined;
+}
+
+function reading(
+  scene: Scene,
+  at: number,
+  axis: Axis,
+  sign: 1 | -1,
+  left: Parameters<typeof comparison>[2],
+  right: Parameters<typeof comparison>[3],
+): Reading {
+  const word: Measured = {
+    at,
+    to: at,
+    axis,
+    sign,
+    degree: 'comparative',
+    excess: false,
+    idiom: false,
+    attributive: false,
+  };
+  const made = comparison(scene, 'ratio', left, right, word);
+  const { word: _, ...claim } = made.claim as Extract<typeof made.claim, { kind: 'comparison' }>;
+  return { ...made, claim };
+}

@@ -1,0 +1,25 @@
+/**
+ * Sentences that look like claims about sizes and are not, or that are true in a way a hasty reader would miss:
+ * price, pain, length and place; sizes in company; other people's words. Nothing may be said about any of them.
+ */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { analyse } from '../../server/src/course/analyse.ts';
+
+const sentences = readFileSync(join(import.meta.dirname, 'bank', 'silent.txt'), 'utf8')
+  .split('\n')
+  .filter((line) => line !== '' && !line.startsWith('#'));
+
+test('there are sentences to be silent about', () => {
+  expect(sentences.length).toBeGreaterThan(100);
+});
+
+test('none of them is contradicted', () => {
+  const spoken = sentences.flatMap((text) =>
+    analyse(text)
+      .findings.filter((finding) => finding.kind === 'contradiction')
+      .map((finding) => `${text} — ${finding.says}`),
+  );
+  expect(spoken).toEqual([]);
+});

@@ -13,6 +13,9 @@ const KEY_WORDS = /\b(?:answers?|key|solutions|marking (?:guide|scheme))\b/i;
 const OPENS_KEY = /^\W*(?:answer key|answers|key|solutions)\b/i;
 const ENTRY =
   /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
+/** "Key to 1: option 3". */
+const KEY_TO =
+  /\b(?:key|answer) to (?:q(?:uestion)? ?)?(\d{1,2})\s*[:=—–-]\s*(?:option |choice )?([A-Fa-f1-6])\b/gi;
 const OPENING = /^\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?:[).:,;—–-]|\s|$)/i;
 
 /** Question number → what the key says. */
@@ -33,10 +36,17 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
   const heading = note.passages[passage.path.at(-1) ?? -1]?.text ?? '';
   const lead = passage.list?.leadIn === undefined ? '' : (reads[passage.list.leadIn]?.passage.text ?? '');
   return (
-    OPENS_KEY.test(passage.text) ||
-    KEY_WORDS.test(heading) ||
-    OPENS_KEY.test(lead) ||
-    mostlyEntries(passage.text)
+    OPENS_KEY.test(passage.text) || keyHeading(heading) || OPENS_KEY.test(lead) || mostlyEntries(passage.text)
+  );
+}
+
+/** A heading that is about the key, not one that says where the key stands. */
+function keyHeading(heading: string): boolean {
+  const plain = heading.replace(/\([^)]*\)/g, ' ').trim();
+  return (
+    KEY_WORDS.test(plain) &&
+    plain.split(/\s+/).length <= 6 &&
+    !/\b(?:below|bottom|follows?|at the end|best answer|choose|tick)\b/i.test(plain)
   );
 }
 
@@ -48,6 +58,10 @@ function mostlyEntries(text: string): boolean {
 
 function readEntries(note: Note, read: Read, table: Map<number, Entry>): void {
   for (const match of read.passage.text.matchAll(ENTRY)) {
+    const end = match.index + match[0].length;
+    add(table, Number(match[1]), match[2]!, piece(read, end - match[2]!.length, end));
+  }
+  for (const match of read.passage.text.matchAll(KEY_TO)) {
     const end = match.index + match[0].length;
     add(table, Number(match[1]), match[2]!, piece(read, end - match[2]!.length, end));
   }

@@ -98,7 +98,8 @@ function quizAt(
   const options =
     inline(read, { start: end, end: bounds.end }) ??
     (whole ? ((asking && lettered(reads, read)) ?? listed(reads, read)) : undefined);
-  if (!options || options.length < 2 || (!asking && !keyedHere(options))) return undefined;
+  if (!options || options.length < 2 || (!asking && !keyedHere(options) && !testing(note, read)))
+    return undefined;
   const number =
     numberIn(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
     writtenNumber(note, reads, read) ??
@@ -121,6 +122,12 @@ function keyedHere(options: readonly Piece[]): boolean {
   const lettered = options.every(({ span }) => span.start > 0);
   return (boxes === options.length && ticked === 1) || lettered;
 }
+
+/** Stands under a heading of a test. */
+const testing = (note: Note, read: Read): boolean =>
+  /\b(?:quiz|questions?|tests?|exam|mcqs?|answers?|key|check yourself|to finish|have a go|revision|assessment|self-check)\b/i.test(
+    note.passages[read.passage.path.at(-1) ?? -1]?.text ?? '',
+  );
 
 const asks = (sentence: Sentence): boolean =>
   sentence.close === '?' ||
@@ -186,7 +193,7 @@ function listed(reads: readonly Read[], read: Read): Piece[] | undefined {
     if (list === undefined && !leads(read, reads[i]!)) break;
     list = passage.list.list;
     const marked = /^\(?(?:[A-Fa-f]|i{1,3}|iv|vi?)[).:]\s+/.exec(passage.text)?.[0].length ?? 0;
-    pieces.push(piece(reads[i]!, marked, passage.text.length));
+    pieces.push(piece(reads[i]!, marked, endOf(passage.text, marked, passage.text.length)));
   }
   return pieces.length >= 2 ? pieces : undefined;
 }

@@ -140,6 +140,8 @@ function compare(left: Operand, right: Operand, word: Measured, focus: Span, spa
   };
 }
 
+const ASKS_MEASURE =
+  /\b(?:how (?:wide|thick|many|big|large|broad)|diameters?|equals?|converts?|mm|millimet(?:re|er)s?|inch(?:es)?|measures?|across|same as|corresponds?|metric|outside|width|french|size of|usp|is|are)\b(?!.*\b(?:takes?|accepts?|fits?|passes|goes through|room for)\b)/;
 const MEASURES = new Set(['millimetre', 'inch', 'wire-inch', 'ep-metric']);
 
 /** "What is the diameter of a 12 Fr?" with measures to choose from, or the other way round. */
@@ -149,6 +151,7 @@ function converted(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReadin
   if (!asked || !chosen) return undefined;
   const [a, b] = [asked.sizes[0]!.system, chosen.sizes[0]!.system];
   const text = textOf(key.quiz.question.items);
+  if (!ASKS_MEASURE.test(text)) return undefined;
   if (a === b || (!MEASURES.has(a) && !MEASURES.has(b)) || /\b(?:than|length|long|deep|depth)\b/.test(text))
     return undefined;
   if (negated(key.quiz.question)) return undefined;

@@ -152,7 +152,9 @@ const plainText = (text: string) =>
 function tabled(table: ReadonlyMap<number, Entry>, quiz: Quiz): Keyed | undefined {
   const entry = table.get(quiz.number);
   if (!entry) return undefined;
-  const chosen = quiz.options[placeOf(entry.answer)] ?? sameWords(quiz, entry.answer);
+  const place =
+    /^[1-6]$/.test(entry.answer) && numbered(quiz) ? Number(entry.answer) - 1 : placeOf(entry.answer);
+  const chosen = quiz.options[place] ?? sameWords(quiz, entry.answer);
   return chosen ? { quiz, chosen, at: entry.at } : undefined;
 }
 

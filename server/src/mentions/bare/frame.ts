@@ -20,7 +20,7 @@ const COLOUR_BEFORE = new RegExp(
   `(?:^|[\\s(,;:])${COLOUR}\\s?(?:(?:is|are|for|means|hub|cannula)\\s(?:the\\s)?|[=:–—→-]\\s?|\\s)$`,
   'i',
 );
-const OPTION = /(?:^|[\s(])[a-eA-E][).:]\s?$/;
+const OPTION = /(?:^|[\s(])(?:[a-eA-E][).:]\s?|[B-E]\s)$/;
 
 /** Undefined when something about the number says it counts or labels another thing. */
 export function frameOf(place: Place, bare: Bare): Frame | undefined {

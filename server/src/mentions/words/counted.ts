@@ -220,6 +220,8 @@ const LABELS = [
   'divided by',
   'multiplied by',
   'over',
+  'because',
+  '(?:child|boy|girl|man|woman|patient|infant) of',
 ];
 
 /** Right before a number: what it labels. */
@@ -283,7 +285,7 @@ export const NOT_SIZES = startsWith([
 ]);
 
 const OTHER_BEFORE =
-  /\b(?:airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?)\b[^.;]{0,10}$/i;
+  /\b(?:airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?)\s(?:(?:an?|in|of|sizes?|no\.|numbers?)\s){0,2}$/i;
 
 /** Right before a number: an airway or mask, a glove, a blade. */
 export const otherBefore = (before: string): boolean =>

@@ -30,6 +30,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (hearsay(scene, reading)) return 'quoted';
   if (conditional(scene, reading)) return 'hypothetical';
+  if (reading.claim.kind === 'existence' && unreal(scene)) return 'hedged';
   return (
     (reading.own ? undefined : negated(scene, reading)) ?? (hedged(scene, reading) ? 'hedged' : 'asserted')
   );
@@ -207,7 +208,9 @@ const purpose = (items: readonly Item[], i: number) =>
   items.slice(0, i).some((item) => item.kind === 'size');
 
 /** Words beside a size that is not meant to exist. */
-const _UNREAL = new Set([
+const unreal = (scene: Scene) =>
+  scene.items.some((item) => NEGATIONS.has(item.word) || UNREAL.has(item.word));
+const UNREAL = new Set([
   'joking',
   'joke',
   'exist',

@@ -54,7 +54,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const between = items.slice(left.to + 1, right.from);
   if (
     between.length > 11 ||
-    !(ties(items, between, right) || gapped(items, left, between)) ||
+    !(ties(items, between, right) || gapped(items, left, between) || made(items, left, between)) ||
     passed(items, left) ||
     second(items, left)
   )
@@ -72,12 +72,21 @@ const bothLengths = (left: Group, right: Group) =>
 
 /** "12 Fr is 4 mm, and 15 Fr 5 mm": the verb is left out the second time. */
 const gapped = (items: readonly Item[], left: Group, between: readonly Item[]) =>
-  between.length <= 2 &&
-  between.every((item) => item.word === 'at' || item.word === ',' || item.word === 'to') &&
+  between.length <= 3 &&
+  between.every((item) => ['at', ',', 'to', 'about', 'roughly', 'around'].includes(item.word)) &&
   between.length > 0 &&
   items.slice(Math.max(0, left.from - 8), left.from).some((item) => item.kind === 'size') &&
   items.slice(0, left.from).some((item) => EQUAL.has(item.word)) &&
   items.slice(Math.max(0, left.from - 3), left.from).some((item) => item.word === ',' || item.word === 'and');
+
+/** "it makes a 16 Fr about 5.3 mm": the verb stands before both. */
+const made = (items: readonly Item[], left: Group, between: readonly Item[]) =>
+  between.length > 0 &&
+  between.length <= 2 &&
+  between.every((item) => ['about', 'roughly', 'around', 'some', 'nearly'].includes(item.word)) &&
+  items
+    .slice(Math.max(0, left.from - 3), left.from)
+    .some((item) => /^(?:makes?|gives?|puts?|has|have)$/.test(item.word));
 
 const passed = (items: readonly Item[], left: Group) =>
   items.slice(Math.max(0, left.from - 2), left.from).some((item) => PASSED.has(item.word));

@@ -30,6 +30,8 @@ function tooMuch(scene: Scene, excess: Measured, all: readonly Group[]): Reading
   const given = before ?? within;
   const chosen = all.find((g) => g.from > Math.max(excess.to, given?.to ?? 0));
   if (!given || !chosen || !sameSystem(given, chosen) || sameSizes(given, chosen)) return [];
+  // "Too tight" is said of the way as much as of the tube; "anything above 20 G" is no size to give up.
+  if (/^(?:tight|snug)$/.test(scene.items[excess.at]!.word) || bounded(scene.items, given)) return [];
   const between = scene.items.slice(Math.max(excess.to, given.to) + 1, chosen.from);
   if (
     between.length > 16 ||
@@ -43,6 +45,10 @@ function tooMuch(scene: Scene, excess: Measured, all: readonly Group[]): Reading
   const { word: _, ...claim } = reading.claim as ComparisonClaim;
   return [{ claim: { ...claim, focus }, at: chosen.from, from: chosen.from, to: chosen.to }];
 }
+
+const bounded = (items: readonly Item[], given: Group) =>
+  given.mentions.some((m) => m.bound) ||
+  /^(?:above|below|beyond|over|under|past)$/.test(items[given.from - 1]?.word ?? '');
 
 const CHOOSES = new Set(
   'next go use take try pick choose reach grab switch change move drop step swap is upsize downsize open fetch get'.split(

@@ -128,9 +128,16 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   const flows =
     word.axis === 'flow' && items.slice(nearest.to + 1, word.at).some((item) => FLOWS.test(item.word));
   if (!flows && !predicates(items, nearest.to, word.at, whose)) return [];
-  const marked = article === 'the' || whose || ofSet || still || flows || setApart(items, nearest, word);
+  const marked =
+    article === 'the' ||
+    whose ||
+    ofSet ||
+    still ||
+    flows ||
+    setApart(items, nearest, word) ||
+    theOne(items, word);
   const before = all.filter((g) => g.to < word.at);
-  if (before.length === 2 && marked) {
+  if (before.length === 2 && (marked || bare(items, nearest, word))) {
     const other = before.find((g) => !sameSizes(g, nearest));
     return other ? emit(scene, 'definite', nearest, other, word) : [];
   }
@@ -142,6 +149,12 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
     ? againstPrevious(scene, nearest, word)
     : [];
 }
+
+/** "the 21 is the one that looks skinnier". */
+const theOne = (items: readonly Item[], word: Measured) =>
+  items
+    .slice(Math.max(0, word.at - 5), word.at)
+    .some((item, i, near) => item.word === 'one' && near[i - 1]?.word === 'the');
 
 /** "…than a 23 G, because its bore is larger": the ground is said of the first size and read by `reason`. */
 function grounded(items: readonly Item[], nearest: Group, word: Measured): boolean {

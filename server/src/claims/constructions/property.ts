@@ -32,13 +32,22 @@ export const property: Construction = {
     const fate = fated(scene, materials);
     if (materials.length === 0) return fate;
     const said = scene.items.flatMap((item, at) => {
-      const row = WORDS.get(item.word);
+      const row = WORDS.get(item.word) ?? singleStrand(scene.items, at);
       if (!row) return [];
       return subjects(scene.items, at, materials).map((m) => reading(scene, at, m, row));
     });
     return [...said, ...fate];
   },
 };
+
+const MONOFILAMENT = WORDS.get('monofilament');
+
+/** "a single smooth strand". */
+const singleStrand = (items: readonly Item[], at: number): PropertyRow | undefined =>
+  /^(?:strand|filament|fibre|fiber)$/.test(items[at]!.word) &&
+  items.slice(Math.max(0, at - 3), at).some((item) => item.word === 'single' || item.word === 'one')
+    ? MONOFILAMENT
+    : undefined;
 
 interface Named {
   readonly at: number;

@@ -1,4 +1,5 @@
 /** "an 18 Fr is inside that 14–16 window", "14 to 18 Fr, so a 20 is within range". */
+import type { Item } from '../text/items.ts';
 import { groups, operand, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 
@@ -6,13 +7,23 @@ const INSIDE = new Set(['inside', 'within', 'in', 'fits', 'between']);
 const OUTSIDE = new Set(['outside', 'beyond', 'out']);
 const WINDOW = new Set(['window', 'range', 'bracket', 'band', 'limits', 'span', 'interval']);
 
+/** "falls inside that", "in the middle of that". */
+const refersBack = (items: readonly Item[], i: number) =>
+  /^(?:that|this|those)$/.test(items[i]!.word) &&
+  /^(?:inside|within|outside|middle|beyond)$/.test(
+    items[i - (items[i - 1]?.word === 'of' ? 2 : 1)]?.word ?? '',
+  ) &&
+  (items[i + 1] === undefined || items[i + 1]!.kind === 'punctuation');
+
 export const range: Construction = {
   id: 'range',
   read(scene) {
     const { items } = scene;
     const all = groups(items);
     const single = all.find((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'size');
-    const window = single ? items.findIndex((item, i) => i > single.to && WINDOW.has(item.word)) : -1;
+    const window = single
+      ? items.findIndex((item, i) => i > single.to && (WINDOW.has(item.word) || refersBack(items, i)))
+      : -1;
     if (!single || window < 0) return [];
     const cue = items.findIndex(
       (item, i) => i > single.to && i < window && (INSIDE.has(item.word) || OUTSIDE.has(item.word)),

@@ -33,7 +33,7 @@ const ARTICLES = new Set(['the', 'a', 'an', 'our']);
 /** "the thickest of … is the 0": the one size right after the verb that follows the set. */
 function chosenAfter(scene: Scene, word: Measured, all: readonly Group[]): Group | undefined {
   const { items } = scene;
-  if (!items.slice(word.to + 1, word.to + 4).some((item) => SET.has(item.word))) return undefined;
+  if (!items.slice(word.to + 1, word.to + 8).some((item) => SET.has(item.word))) return undefined;
   const verb = items.findIndex((item, i) => i > word.to && BE.has(item.word));
   const chosen = verb < 0 ? undefined : all.find((g) => g.from > verb);
   if (!chosen || chosen.from - verb > 3) return undefined;

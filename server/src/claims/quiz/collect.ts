@@ -155,14 +155,41 @@ function lettered(reads: readonly Read[], read: Read): Piece[] | undefined {
 
 function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
   const text = read.passage.text.slice(0, within.end);
-  const starts: { at: number; body: number }[] = [];
-  for (const match of text.slice(within.start).matchAll(LETTER)) {
-    if (placeOf(match[2]!) !== already + starts.length) continue;
-    const at = within.start + match.index;
-    starts.push({ at, body: at + match[0].length });
-  }
+  const marked = lettersIn(text, within.start, LETTER, already);
+  const starts = marked.length > 0 ? marked : bareLetters(text, within.start, already);
   if (starts.length === 0 || (already > 0 && starts[0]!.at > 2)) return [];
   return starts.map(({ body }, i) => piece(read, body, endOf(text, body, starts[i + 1]?.at ?? text.length)));
+}
+
+interface Start {
+  readonly at: number;
+  readonly body: number;
+}
+
+function lettersIn(text: string, from: number, pattern: RegExp, already: number): Start[] {
+  const starts: Start[] = [];
+  for (const match of text.slice(from).matchAll(pattern)) {
+    if (placeOf(match[2]!) !== already + starts.length) continue;
+    const at = from + match.index;
+    starts.push({ at, body: at + match[0].length });
+  }
+  return starts;
+}
+
+const BARE_LETTER = /(^|\s)([A-F])\s+(?=\S)/g;
+
+/** "A 3 mm  B 6 mm  C 9 mm": capitals alone count when a line opens with A and B and C follow. */
+function bareLetters(text: string, from: number, already: number): Start[] {
+  const starts = lettersIn(text, from, BARE_LETTER, already);
+  const opens =
+    starts[0] &&
+    /(?:^|\n)\s*$/.test(
+      text
+        .slice(from, starts[0].body - 2)
+        .slice(-3)
+        .replace(/[A-F]$/, ''),
+    );
+  return already === 0 && opens && starts.length >= 2 ? starts : [];
 }
 
 /** An option ends before a key that stands on the same lines. */

@@ -216,7 +216,7 @@ function headingAbove(note: Note, reads: readonly Read[], read: Read): string {
 /** A lettered or listed choice under a question that is not ticked. Keyed choices are read by `quiz` instead. */
 function isOption(read: Read, lead: Sentence | undefined, heading: string): boolean {
   const { list, text } = read.passage;
-  if (!list) return LETTERED.test(text) && multiLettered(text);
+  if (!list) return (LETTERED.test(text) && multiLettered(text)) || /(?:^|\n)A \S[^\n]*\sB \S/.test(text);
   if (list.checked === true) return false;
   if (LETTERED.test(text) && list.checked === undefined) return true;
   if (list.checked === false && /\?\s*$/.test(heading)) return true;

@@ -36,7 +36,7 @@ export const uspWritten: Notation = {
   counterExamples: ['007', '0.00', '10:00'],
 };
 
-const COUNT = 'one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve';
+const COUNT = 'two|three|four|five|six|seven|eight|nine|ten|eleven|twelve';
 const TIMES: Readonly<Record<string, number>> = { single: 1, double: 2, triple: 3, treble: 3, quadruple: 4 };
 
 export const uspSpoken: Notation = {
@@ -44,7 +44,7 @@ export const uspSpoken: Notation = {
   title: 'USP sizes as spoken',
   about: 'Three-oh, two-aught, four nought; double zero, triple zero.',
   system: 'usp',
-  pattern: `${BEFORE}(?:(?:${COUNT})[\\s-](?:oh|aught|ought|nought|zero|o)|[2-9]-(?:oh|aught|nought)|(?:double|triple|treble|quadruple)[\\s-](?:zero|oh|aught|ought|nought|o))${AFTER}(?!-[a-z])`,
+  pattern: `${BEFORE}(?:one[\\s-](?:oh|o)|(?:${COUNT})[\\s-](?:oh|aught|ought|nought|zero|o)|[2-9]-(?:oh|aught|nought)|(?:double|triple|treble|quadruple)[\\s-](?:zero|oh|aught|ought|nought|o))${AFTER}(?!-[a-z])`,
   anyCase: true,
   read: (text) => {
     const first = text.toLowerCase().split(/[\s-]/)[0]!;

@@ -16,7 +16,7 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
   const material = place.materials.find(
     (hit) => hit.start > place.span.end && hit.start - place.span.end <= 2,
   );
-  if (value <= 1 && place.materials.some((hit) => hit.end === place.span.start - 1))
+  if (value <= 1 && !bare.spoken && place.materials.some((hit) => hit.end === place.span.start - 1))
     return size('usp', 'material-before', place.text.slice(0, 40));
   const handed = /\ban?\s["“]?$/i.test(place.before);
   if (material && (value === 0 || (value === 1 && !handed)))

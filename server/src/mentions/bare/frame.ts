@@ -31,6 +31,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (OPTION.test(place.before)) return 'option';
   if (bare.plural) return 'plural';
   const before = text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));
+  if (bare.value === 0 && /\b(?:after|before)\s$/i.test(place.before)) return 'handed';
   if (LABELLED.test(before) && (bare.decimals === 0 || LABELLED.test(place.before))) return undefined;
   if (DETERMINED.test(place.before) || compared(place)) return 'article';
   if (bare.run.values.length > 1) return 'run';

@@ -64,7 +64,7 @@ const sentenceDevices: Rung = ({ place, frame, known }) =>
 
 /** "3-0 nylon says 2", with the metric number spoken of: the number is the metric one. */
 const metricFigure: Rung = ({ place, known }) => {
-  if (!/\b(?:says|reads|is|shows|prints|becomes)\s$/i.test(place.before)) return [];
+  if (!/\b(?:says|reads|is|be|shows|prints|becomes)\s$/i.test(place.before)) return [];
   const near = place.scene.passage.text.slice(Math.max(0, place.sentence.start - 120), place.sentence.end);
   const previous = place.around.scenes[place.scene.passage.index - 1]?.passage.text.slice(-160) ?? '';
   const thread = mentionsIn(known, place.sentence).some((one) => one.sizes[0]?.system === 'usp');

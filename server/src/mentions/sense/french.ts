@@ -57,12 +57,18 @@ function letterF(place: Place, match: string, value: number): Verdict {
     return size('french', 'range', match);
   if (/mm\s?\($/.test(place.before)) return size('french', 'length-beside', match);
   if (ROOM.test(place.before)) return NOTHING;
+  if (keyed(place) && factsOf(place.around).trueFalse) return NOTHING;
   const near = isFrench(place.devices) || CUE.test(place.text) || fellow(place);
   if (near && !aside(place)) return size('french', 'catheter-beside', match);
   return unclear(place, match, value, near);
 }
 
 const ROOM = /\b(?:rooms?|bays?|wards?|seats?|gates?|labs?|rows?|lockers?|flats?)\s$/i;
+
+/** "14 F." at the head of a line: the answer to question 14. */
+const keyed = (place: Place): boolean =>
+  /(?:^|\n)$/.test(place.scene.passage.text.slice(Math.max(0, place.span.start - 1), place.span.start)) &&
+  /^(?:[.,:;\s]|$)/.test(place.after);
 
 /** Another F number in the sentence, in a note of French sizes. */
 const fellow = (place: Place): boolean =>

@@ -133,6 +133,8 @@ export function companyOf(scene: Scene, at: number, sized: ReadonlySet<number>, 
 export function tubeLength(place: Place, values: readonly number[], decimals: number): boolean {
   if (!values.every((value) => value >= 2 && (value * 2) % 1 === 0)) return false;
   if (/^\s?(?:(?:from )?(?:the )?outer|outside|od\b|across|wide|thick)/i.test(place.after)) return false;
+  if (/\b(?:outer|outside|external)\s(?:diameter\s)?(?:(?:of|is|was)\s)?(?:about\s)?$/i.test(place.before))
+    return false;
   if (place.scene.passage.cell && !cellOfTubes(place)) return false;
   const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];
   const largest =

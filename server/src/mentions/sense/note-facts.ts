@@ -12,6 +12,8 @@ export interface NoteFacts {
   /** "7F" stands beside a catheter: the note's own way to write French. */
   readonly letterFrench: boolean;
   readonly thread: boolean;
+  /** Answers are keyed "3 T", "4 F". */
+  readonly trueFalse: boolean;
   /** Tracheal tubes are named. */
   readonly tracheal: boolean;
 }
@@ -45,6 +47,10 @@ function gather(around: Surroundings): NoteFacts {
       any((text) => /[0-9]\s?-?(?:Fr\b|French|Ch\b)/.test(text)) ||
       [...devices].some((device) => device !== 'catheter' && systemOf(device) === 'french'),
     letterFrench: any((text) => LETTER_FRENCH.test(text)),
+    trueFalse: any(
+      (text) =>
+        /^[0-9]{1,2}\s?[.):]?\s?T(?:\.|\s|$)/.test(text) || /\n[0-9]{1,2}\s?[.):]?\s?T(?:\.|\s|$)/.test(text),
+    ),
     thread: around.scenes.some((scene) => scene.materials.length > 0 || THREAD.test(scene.passage.text)),
     tracheal: devices.has('tracheal-tube'),
   };

@@ -3,6 +3,7 @@ import { endsWith, startsWith, wholeWords } from './pattern.ts';
 
 const COUNTED_WORDS = [
   'percent',
+  'or over',
   'degrees?',
   'ml',
   'mls',
@@ -221,6 +222,12 @@ const LABELS = [
   'multiplied by',
   'over',
   'because',
+  'statements?',
+  'out of',
+  'sentences?',
+  'exercises?',
+  'tasks?',
+  'no\\.',
   '(?:child|boy|girl|man|woman|patient|infant) of',
 ];
 

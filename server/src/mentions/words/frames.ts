@@ -40,7 +40,10 @@ export const HEADERS: readonly (readonly [
   RegExp,
 ])[] = [
   ['wire-inch', /\bwires?\b.*\bin(?:ch(?:es)?)?\b/i],
-  ['tube-id', /\bID\b|inner diameter.*tube|\bETT\b|tracheal tube/],
+  [
+    'tube-id',
+    /\b(?:tubes?|ETT|trach\w*)\b.*\b(?:ID|inside|inner|internal)\b|\b(?:ID|inside|inner|internal)\b.*\b(?:tubes?|ETT|trach\w*)\b|\bETT\b|\btracheal tube/i,
+  ],
   ['needle-gauge', /\bgau?ge\b|\(G\)|^G$|\bga\b/i],
   ['millimetre', /\bmm\b|millimet/i],
   ['french', /\bFrench\b|\bFr\b|charri[eè]re|\(F\)|^F$|\bCh\b/i],

@@ -14,6 +14,7 @@ import { keySpan, stanceOf } from './stance.ts';
 import { readTables } from './tables.ts';
 import type { Scene } from './text/scene.ts';
 import { readPassages, scenesOf } from './text/scenes.ts';
+import { speaksOfTrade } from './text/trade.ts';
 
 export type * from './model.ts';
 export { CATEGORIES } from './words/categories.ts';
@@ -31,9 +32,11 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
   return [...prose, ...keyed, ...placed].sort((a, b) => a.claim.focus.start - b.claim.focus.start);
 }
 
+const LEANING = CONSTRUCTIONS.filter((construction) => construction.leaning);
+
 function readScene(scene: Scene, context?: Context): Statement[] {
   const found: Reading[] = [];
-  for (const construction of CONSTRUCTIONS)
+  for (const construction of speaksOfTrade(scene.items) ? CONSTRUCTIONS : LEANING)
     for (const reading of construction.read(scene))
       if (!found.some((other) => same(other.claim, reading.claim))) found.push(reading);
   return found.map((reading) => judge(placed(scene, reading), stanceOf(scene, reading), scene.note, context));

@@ -26,6 +26,7 @@ interface SizeSide {
 
 export const direction: Construction = {
   id: 'direction',
+  leaning: true,
   read(scene) {
     return clauses(scene.items).flatMap(([from, to]) => readClause(scene, from, to));
   },

@@ -20,6 +20,7 @@ const PRONOUNS = new Set(['it', 'that', 'this', 'they']);
 
 export const follow: Construction = {
   id: 'follow',
+  leaning: true,
   read(scene) {
     if (groups(scene.items).length > 0 || scene.items.some((item) => item.word === 'than')) return [];
     const previous = scene.before.at(-1) ?? scene.context.at(-1);

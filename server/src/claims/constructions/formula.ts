@@ -59,6 +59,7 @@ const NUMBERS: ReadonlyMap<string, number> = new Map([
 
 export const formula: Construction = {
   id: 'formula',
+  leaning: true,
   read(scene) {
     const { items } = scene;
     const sized = sizedBy(scene);

@@ -17,5 +17,7 @@ export interface Reading {
 
 export interface Construction {
   readonly id: string;
+  /** Also reads sentences that name no size, system, colour, material or point themselves, but lean on their neighbours. */
+  readonly leaning?: true;
   readonly read: (scene: Scene) => Reading[];
 }

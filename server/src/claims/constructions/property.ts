@@ -27,6 +27,7 @@ const CONTRAST = new Set([
 
 export const property: Construction = {
   id: 'property',
+  leaning: true,
   read(scene) {
     const materials = materialsIn(scene.items);
     const fate = fated(scene, materials);

@@ -89,6 +89,7 @@ const SHAPES: readonly Shape[] = [
 
 export const unit: Construction = {
   id: 'unit',
+  leaning: true,
   read(scene) {
     const text = scene.items.map((item) => item.word).join(' ');
     if (text.length > 400) return [];

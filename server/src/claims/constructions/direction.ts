@@ -47,7 +47,7 @@ function clauses(items: readonly Item[]): [number, number][] {
 const OPENS = new Set(['but', 'while', 'whereas', 'although', 'though']);
 
 function readClause(scene: Scene, from: number, to: number): Reading[] {
-  const items = scene.items.slice(from, to);
+  const items = from === 0 && to === scene.items.length ? scene.items : scene.items.slice(from, to);
   const words = measuredWords(items);
   const numbers = numberSides(scene, items, words);
   const sizes = sizeSides(items, words, numbers);

@@ -298,10 +298,11 @@ const COUNTS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, fi
 function ageRule(scene: Scene): Reading[] {
   const text = words(scene.items);
   const match = AGE.exec(text.replace(/(\d)\s*\.\s*(\d)/g, '$1.$2'));
+  if (!match) return [];
   const tube = /\b(?:tubes?|ett|cuffed|uncuffed|tracheal|airway)\b/.test(
     `${text} ${scene.headings.join(' ')} ${scene.before.flatMap((s) => s.items.map((item) => item.word)).join(' ')}`,
   );
-  if (!match || !tube || /\b(?:depth|length|lips?|cm)\b/.test(text)) return [];
+  if (!tube || /\b(?:depth|length|lips?|cm)\b/.test(text)) return [];
   const count = (word: string | undefined) =>
     word === undefined ? undefined : (COUNTS[word] ?? Number(word));
   const added = count(match[3]);

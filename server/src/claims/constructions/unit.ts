@@ -91,6 +91,8 @@ export const unit: Construction = {
   id: 'unit',
   leaning: true,
   read(scene) {
+    if (!scene.items.some((item) => item.kind === 'size' || item.system || item.word.startsWith('inch')))
+      return [];
     const text = scene.items.map((item) => item.word).join(' ');
     if (text.length > 400) return [];
     return SHAPES.flatMap((shape) => {

@@ -15,8 +15,12 @@ for (const material of MATERIALS)
     const key = name.toLowerCase().replace(/[(),]/g, '').trim();
     if (!NAMES.has(key)) NAMES.set(key, material.id);
   }
-/** A family word: its properties must hold for every member that the word can mean. */
-const LONGEST = Math.max(...[...NAMES.keys()].map((name) => name.split(/\s+/).length));
+/** By first word: of how many words the longest name is that starts with it. */
+const LONGEST = new Map<string, number>();
+for (const name of NAMES.keys()) {
+  const [first = '', ...rest] = name.split(/\s+/);
+  LONGEST.set(first, Math.max(LONGEST.get(first) ?? 0, rest.length + 1));
+}
 
 /** Materials of a sentence, in its order. */
 export const materialsIn = remembered((items: readonly Item[]): readonly NamedMaterial[] => {
@@ -30,11 +34,14 @@ export const materialsIn = remembered((items: readonly Item[]): readonly NamedMa
   return found;
 });
 
+const plain = (item: Item): string => item.word.replace(/'s$/, '');
+
 function longestAt(items: readonly Item[], at: number): NamedMaterial | undefined {
-  for (let n = Math.min(LONGEST, items.length - at); n >= 1; n--) {
+  const most = LONGEST.get(plain(items[at]!)) ?? 0;
+  for (let n = Math.min(most, items.length - at); n >= 1; n--) {
     const words = items.slice(at, at + n);
     if (words.some((item) => item.kind === 'punctuation')) continue;
-    const id = NAMES.get(words.map((item) => item.word.replace(/'s$/, '')).join(' '));
+    const id = NAMES.get(words.map(plain).join(' '));
     if (id) return { at, to: at + n - 1, id };
   }
   return undefined;

@@ -19,15 +19,23 @@ const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
 export const ORIGIN = 'sizewright';
 
 /** Findings a reader is to see: none that a deliberate mark covers, none the settings turn off. */
-export function shown(analysis: Analysis, settings: EditorSettings): Finding[] {
+export function shown(analysis: Pick<Analysis, 'findings'>, settings: EditorSettings): Finding[] {
   if (!settings.findings) return [];
   return analysis.findings.filter(
     (finding) => finding.deliberate === undefined && (settings.unclear || finding.kind !== 'ambiguity'),
   );
 }
 
+/** What diagnostics are made of. */
+export type Reported = Pick<Read, 'document' | 'settings'> & {
+  readonly analysis: Pick<Analysis, 'findings'>;
+};
+
 /** Diagnostics of a note; the same ones have the same id, so that a client that has them is told so. */
-export function report({ document, analysis, settings }: Read): { items: Diagnostic[]; resultId: string } {
+export function report({ document, analysis, settings }: Reported): {
+  items: Diagnostic[];
+  resultId: string;
+} {
   const items = shown(analysis, settings).map((finding) => diagnosticOf(document, finding));
   return { items, resultId: hash(JSON.stringify(items)) };
 }

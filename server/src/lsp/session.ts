@@ -17,7 +17,12 @@ interface Memo {
   readonly version: number;
   readonly settings: Settings;
   readonly analysis: Analysis;
+  /** What the analysis took, ms. */
+  readonly took: number;
 }
+
+/** A note that is read in less than this, ms, is read on every keystroke. */
+const QUICK = 12;
 
 export class Session {
   readonly connection: Connection;
@@ -99,9 +104,19 @@ export class Session {
   private analysed(document: TextDocument, settings: Settings): Analysis {
     const known = this.analyses.get(document.uri);
     if (known?.version === document.version && known.settings === settings) return known.analysis;
+    const start = performance.now();
     const analysis = analyse(document.getText(), settings, document.uri);
-    this.analyses.set(document.uri, { version: document.version, settings, analysis });
+    const took = performance.now() - start;
+    this.analyses.set(document.uri, { version: document.version, settings, analysis, took });
     return analysis;
+  }
+
+  /** The last analysis of a note that changed since and takes too long to read on every keystroke. */
+  outdated(uri: string): { readonly analysis: Analysis; readonly took: number } | undefined {
+    const known = this.analyses.get(uri);
+    const document = this.documents.get(uri);
+    if (known === undefined || document === undefined || known.version === document.version) return undefined;
+    return known.took < QUICK ? undefined : known;
   }
 
   /** The course decides, and the author's own levels decide over it. One object for one pair, as a key of memos. */

@@ -4,21 +4,23 @@ import {
   type DocumentDiagnosticReport,
 } from 'vscode-languageserver';
 import { breathe } from '../cancel.ts';
-import { report } from '../diagnostics.ts';
+import { type Reported, report } from '../diagnostics.ts';
 import type { Guard } from '../guard.ts';
 import type { Session } from '../session.ts';
+import { moved } from '../typing.ts';
 
 const NOTHING: DocumentDiagnosticReport = { kind: 'full', items: [] };
 
 /** Pull for clients that can; the others get findings pushed a moment after the last edit. Never both. */
 export function offerDiagnostics(session: Session, guard: Guard): void {
+  const later = new Later(session);
   session.connection.languages.diagnostics.on(
     guard<DocumentDiagnosticParams, DocumentDiagnosticReport>(
       'diagnostic',
       NOTHING,
       async ({ textDocument, previousResultId }, token) => {
         await breathe(token);
-        const read = await session.open(textDocument.uri);
+        const read = (await later.soon(textDocument.uri)) ?? (await session.open(textDocument.uri));
         if (read === undefined) return NOTHING;
         const { items, resultId } = report(read);
         return resultId === previousResultId
@@ -29,6 +31,49 @@ export function offerDiagnostics(session: Session, guard: Guard): void {
   );
   push(session);
 }
+
+/** Shortest and longest pause in typing before a long note is read whole, ms. */
+const PAUSE = { least: 150, most: 1500 };
+
+/** Answers for a long note from what is known, and reads it once the typing pauses. */
+class Later {
+  private readonly waiting = new Map<string, ReturnType<typeof setTimeout>>();
+  private readonly session: Session;
+
+  constructor(session: Session) {
+    this.session = session;
+    session.documents.onDidClose(({ document }) => clearTimeout(this.waiting.get(document.uri)));
+  }
+
+  /** Undefined when the note is read at once, or the client cannot be told to ask again. */
+  async soon(uri: string): Promise<Reported | undefined> {
+    const { session } = this;
+    const settings = await session.settings(uri);
+    const known = session.outdated(uri);
+    const document = session.documents.get(uri);
+    if (known === undefined || document === undefined || !refreshes(session)) return undefined;
+    clearTimeout(this.waiting.get(uri));
+    const pause = Math.min(PAUSE.most, Math.max(PAUSE.least, known.took));
+    this.waiting.set(
+      uri,
+      setTimeout(() => void this.read(uri), pause),
+    );
+    const { note, findings } = known.analysis;
+    return {
+      document,
+      settings,
+      analysis: { findings: moved({ text: note.text, findings }, document.getText()) },
+    };
+  }
+
+  private async read(uri: string): Promise<void> {
+    await this.session.open(uri).catch((error) => this.session.connection.console.error(`reading: ${error}`));
+    void this.session.connection.sendRequest(DiagnosticRefreshRequest.type).catch(() => undefined);
+  }
+}
+
+const refreshes = (session: Session): boolean =>
+  session.capabilities.workspace?.diagnostics?.refreshSupport === true;
 
 export const pulls = (session: Session): boolean =>
   session.capabilities.textDocument?.diagnostic !== undefined;
@@ -69,7 +114,7 @@ export function refresh(session: Session): void {
   const { workspace } = session.capabilities;
   if (!pulls(session)) {
     for (const uri of session.documents.keys()) void send(session, uri);
-  } else if (workspace?.diagnostics?.refreshSupport === true) {
+  } else if (refreshes(session)) {
     void session.connection.sendRequest(DiagnosticRefreshRequest.type).catch(() => undefined);
   }
   if (workspace?.inlayHint?.refreshSupport === true) {

@@ -1,0 +1,129 @@
+/**
+ * How soon a keystroke is answered: the server as an editor runs it, over stdio. For each length of note, one character
+ * is typed at places all over it and the findings are asked for; beside it, remark parses the same text in full.
+ *
+ * Usage: npm run bench:typing. Needs dist/server-node.cjs. Exit status 1 when a bound is missed.
+ */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { resolve } from 'node:path';
+import remarkGfm from 'remark-gfm';
+import remarkParse from 'remark-parse';
+import { unified } from 'unified';
+import {
+  createMessageConnection,
+  type MessageConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+} from 'vscode-languageserver-protocol/node';
+import { makeNote } from './bench-notes.ts';
+
+const SERVER = resolve(process.env.SIZEWRIGHT_SERVER ?? 'dist/server-node.cjs');
+const KEYSTROKES = 40;
+/** Share of sentences that mention sizes. */
+const SHARE = 0.1;
+
+/** Length of the note, and the longest 95th percentile of a keystroke, ms. */
+const LENGTHS = [{ bytes: 50_000 }, { bytes: 100_000, most: 16 }, { bytes: 1_000_000, most: 50 }] as const;
+
+/** From the server being up to the first findings of a 50 kB note, ms. */
+const FIRST = 150;
+
+interface Server {
+  readonly connection: MessageConnection;
+  readonly child: ChildProcess;
+  /** From the start of the process to the answer of `initialize`, ms. */
+  readonly up: number;
+}
+
+async function startServer(): Promise<Server> {
+  const start = performance.now();
+  const child = spawn(process.execPath, [SERVER, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+  const connection = createMessageConnection(
+    new StreamMessageReader(child.stdout),
+    new StreamMessageWriter(child.stdin),
+  );
+  connection.listen();
+  const capabilities = {
+    textDocument: { diagnostic: {} },
+    workspace: { diagnostics: { refreshSupport: true } },
+  };
+  connection.onRequest('workspace/diagnostic/refresh', () => null);
+  await connection.sendRequest('initialize', { processId: process.pid, rootUri: null, capabilities });
+  void connection.sendNotification('initialized', {});
+  return { connection, child, up: performance.now() - start };
+}
+
+const percentile = (times: readonly number[], part: number): number =>
+  [...times].sort((a, b) => a - b)[Math.min(times.length - 1, Math.floor(times.length * part))] ?? 0;
+
+const pull = (connection: MessageConnection, uri: string) =>
+  connection.sendRequest('textDocument/diagnostic', { textDocument: { uri } });
+
+async function open(connection: MessageConnection, uri: string, text: string): Promise<number> {
+  const start = performance.now();
+  const textDocument = { uri, languageId: 'markdown', version: 1, text };
+  void connection.sendNotification('textDocument/didOpen', { textDocument });
+  await pull(connection, uri);
+  return performance.now() - start;
+}
+
+/** One letter typed behind a letter, then taken away again, at places spread over the note. */
+async function type(connection: MessageConnection, uri: string, text: string): Promise<number[]> {
+  const lines = text.split('\n');
+  const places = lines.flatMap((line, index) => (/^[A-Z].*[a-z]/.test(line) ? [index] : []));
+  const times: number[] = [];
+  let version = 1;
+  for (let i = 0; i < KEYSTROKES; i++) {
+    const line = places[Math.floor((i * 7919) % places.length)]!;
+    for (const edit of [
+      { text: 'x', end: 1 },
+      { text: '', end: 2 },
+    ]) {
+      const range = { start: { line, character: 1 }, end: { line, character: edit.end } };
+      const start = performance.now();
+      version++;
+      void connection.sendNotification('textDocument/didChange', {
+        textDocument: { uri, version },
+        contentChanges: [{ range, text: edit.text }],
+      });
+      await pull(connection, uri);
+      times.push(performance.now() - start);
+    }
+  }
+  return times;
+}
+
+function parseInFull(text: string): number {
+  const parser = unified().use(remarkParse).use(remarkGfm);
+  const times = Array.from({ length: 3 }, () => {
+    const start = performance.now();
+    parser.parse(text);
+    return performance.now() - start;
+  });
+  return Math.min(...times);
+}
+
+const { connection, child, up } = await startServer();
+console.log(`server up after ${up.toFixed(0)} ms`);
+let missed = 0;
+const judge = (value: number, most: number | undefined): string => {
+  if (most === undefined) return '';
+  if (value > most) missed++;
+  return value > most ? ` (MISSED: at most ${most})` : ` (at most ${most})`;
+};
+for (const { bytes, ...bound } of LENGTHS) {
+  const text = makeNote(1, bytes, SHARE);
+  const uri = `file:///bench/${bytes}.md`;
+  const first = await open(connection, uri, text);
+  const times = await type(connection, uri, text);
+  const p95 = percentile(times, 0.95);
+  const parse = parseInFull(text);
+  console.log(
+    `${String(bytes / 1000).padStart(5)} kB: first findings ${first.toFixed(0)} ms${judge(first, bytes === 50_000 ? FIRST : undefined)}, ` +
+      `keystroke median ${percentile(times, 0.5).toFixed(1)} ms, p95 ${p95.toFixed(1)} ms${judge(p95, 'most' in bound ? bound.most : undefined)}, ` +
+      `full parse ${parse.toFixed(0)} ms`,
+  );
+}
+connection.dispose();
+child.kill();
+process.exitCode = missed > 0 ? 1 : 0;

@@ -10,6 +10,7 @@ import { LENGTHS, RULES } from './sense/decide.ts';
 import { companyOf, type LengthSystem, lengthSense, tubeLength } from './sense/length.ts';
 import { type Place, placeOf } from './sense/place.ts';
 import { size, type Verdict } from './sense/verdict.ts';
+import { shareThings } from './share.ts';
 
 /** Sorted by passage and span. Never throws; linear in the length of the note. */
 export function findMentions(note: Note, context: Context = {}): Mention[] {
@@ -18,7 +19,7 @@ export function findMentions(note: Note, context: Context = {}): Mention[] {
     around,
     around.scenes.map((scene) => written(around, scene)),
   );
-  return around.scenes.flatMap((scene) => joinRanges(scene, together(board, scene)));
+  return around.scenes.flatMap((scene) => joinRanges(scene, shareThings(scene, together(board, scene))));
 }
 
 const inOrder = <T extends { readonly span: Span }>(all: readonly T[]): T[] =>
@@ -90,7 +91,8 @@ function sizedBefore(place: Place): boolean {
   );
 }
 
-const SIZED = /[0-9]\s?-?(?:G|Fr|F|Ch|mm)\b|[0-9]-0\b|gauge|French|diameter|across/;
+const SIZED =
+  /[0-9]\s?-?(?:G|Fr|F|Ch|mm)\b|[0-9]-0\b|gauge|French|diameter|across|[Nn]eedles?\b|\b[Ll]ength\b/;
 
 const matched = (scene: Scene, candidate: Candidate): string =>
   scene.passage.text.slice(candidate.match.start, candidate.match.end);

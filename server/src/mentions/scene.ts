@@ -157,13 +157,21 @@ export function headingsOf(around: Surroundings, passage: Passage): readonly Sce
   return [...passage.path].reverse().flatMap((index) => around.scenes[index] ?? []);
 }
 
-/** Header cell above and first cell of the row, for a table cell. */
-export function labelsOf(around: Surroundings, passage: Passage): { header?: Scene; row?: Scene } {
+/** Header cell above, first cell of the row, and the corner over the first column, for a table cell. */
+export function labelsOf(around: Surroundings, passage: Passage): Labels {
   if (!passage.cell) return {};
   const { table, row, column } = passage.cell;
   const rows = around.note.tables[table]?.rows;
   const at = (r: number, c: number): Scene | undefined => around.scenes[rows?.[r]?.[c] ?? -1];
-  const header = row > 0 ? at(0, column) : undefined;
-  const first = column > 0 ? at(row, 0) : undefined;
-  return { ...(header ? { header } : {}), ...(first ? { row: first } : {}) };
+  return {
+    header: row > 0 ? at(0, column) : undefined,
+    row: column > 0 ? at(row, 0) : undefined,
+    corner: row > 0 && column > 0 ? at(0, 0) : undefined,
+  };
+}
+
+interface Labels {
+  readonly header?: Scene | undefined;
+  readonly row?: Scene | undefined;
+  readonly corner?: Scene | undefined;
 }

@@ -38,7 +38,7 @@ export function tableNumbers(around: Surroundings, scene: Scene, own: readonly M
 /** Header first, then row label; a plain "Size" asks the devices named in the row. */
 function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
   const { header, row } = labelsOf(around, scene.passage);
-  return named(header) ?? named(row) ?? sized(header, row);
+  return named(header) ?? named(row) ?? sized(header, row) ?? reach(header, scene);
 }
 
 function named(label: Scene | undefined): System | undefined {
@@ -56,3 +56,11 @@ function sized(header: Scene | undefined, row: Scene | undefined): System | unde
   const device = header.devices[0] ?? row?.devices[0];
   return device && systemOf(device.means);
 }
+
+/** A fraction under "Length" is in inches. */
+const reach = (header: Scene | undefined, scene: Scene): System | undefined =>
+  header &&
+  /\blength\b/i.test(header.passage.text) &&
+  /[½¼¾⅛⅜⅝⅞]|[1357]\/(?:2|4|8|16|32)\b/.test(scene.passage.text)
+    ? 'inch'
+    : undefined;

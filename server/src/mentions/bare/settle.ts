@@ -21,7 +21,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['sentence', 'any'],
   ['cells', ['alone']],
   ['siblings', ['alone', 'option', 'colour']],
-  ['sentence-word', ['article', 'plural', 'run', 'colour']],
+  ['sentence-word', ['article', 'plural', 'run', 'colour', 'colon']],
   ['sentence-device', ['article', 'plural', 'run', 'colour', 'handed', 'option']],
   ['earlier', ['article', 'plural', 'run', 'colour', 'handed', 'colon', 'option']],
   ['earlier-device', ['article', 'plural', 'run', 'colour', 'colon', 'option']],

@@ -13,7 +13,10 @@ export function numberedSense(place: Place, match: string, values: readonly numb
     const tube = tubeQuestion(place, match, values);
     if (tube.is !== 'nothing') return tube;
   }
-  const system = systemNear(place, values) ?? threadNumber(place, values);
+  const system =
+    systemNear(place, values) ??
+    threadNumber(place, values) ??
+    (/^sizes?\b/i.test(match) ? systemAround(place, values) : undefined);
   return system ? size(system, 'device-beside', match) : tubeQuestion(place, match, values);
 }
 
@@ -29,6 +32,24 @@ function systemNear(place: Place, values: readonly number[]): System | undefined
     if (hit.means === 'catheter' && /^tub/.test(hit.word)) continue;
     const system = systemOf(hit.means);
     if (system && suits(system, values)) return system;
+  }
+  return undefined;
+}
+
+/** "Size 0" with the thread or the catheter named a sentence, a lead-in or a heading before. */
+function systemAround(place: Place, values: readonly number[]): System | undefined {
+  const threads = earlier(place, place.scene.materials).length > 0 ? (['usp'] as const) : [];
+  const near = [
+    ...threads,
+    ...earlier(place, place.scene.devices).flatMap((hit) => systemOf(hit.means) ?? []),
+  ];
+  const far = wider(place).map((scene) => [
+    ...(scene.materials.length > 0 ? (['usp'] as const) : []),
+    ...[...scene.kinds].filter((kind) => kind !== 'catheter').flatMap((kind) => systemOf(kind) ?? []),
+  ]);
+  for (const group of [near, ...far]) {
+    const systems = new Set(group.filter((system) => suits(system, values)));
+    if (systems.size > 0) return systems.size === 1 ? [...systems][0] : undefined;
   }
   return undefined;
 }

@@ -50,12 +50,12 @@ export function placeOf(
 /** Scenes from near to far: this passage's labels, earlier sentences, lead-in, list parent, headings. */
 export function wider(place: Place): readonly Scene[] {
   const { around, scene } = place;
-  const { header, row } = labelsOf(around, scene.passage);
+  const { header, row, corner } = labelsOf(around, scene.passage);
   const table = scene.passage.cell ? around.note.tables[scene.passage.cell.table] : undefined;
   const at = (index: number | undefined): Scene | undefined =>
     index === undefined || index < 0 ? undefined : around.scenes[index];
   const list = scene.passage.list;
-  const near = [row, header, at(list?.parent), at(list?.leadIn), at(table?.leadIn)];
+  const near = [row, header, corner, at(list?.parent), at(list?.leadIn), at(table?.leadIn)];
   return [...near, ...headingsOf(around, scene.passage)].filter((one): one is Scene => one !== undefined);
 }
 

@@ -225,13 +225,29 @@ const UNREAL = new Set([
 ]);
 
 const SUBJECTS = new Set(['you', 'it', 'they', 'we', 'she', 'he']);
-const RESULTS = new Set(['have', 'will', "'ll", 'get', 'gain', 'are', 'would', 'end', 'gets', 'has', 'need']);
+const RESULTS = new Set([
+  'is',
+  'have',
+  'will',
+  "'ll",
+  'get',
+  'gain',
+  'are',
+  'would',
+  'end',
+  'gets',
+  'has',
+  'need',
+]);
 
 /** "If you swap your 4-0 for a 2-0 you have gone down": the main clause begins after the condition has named its size. */
 function consequenceFrom(items: readonly Item[], i: number): boolean {
   if (!SUBJECTS.has(items[i]!.word) || !RESULTS.has(items[i + 1]?.word ?? '')) return false;
   const condition = items.slice(0, i).findLastIndex((item) => CONDITIONS.has(item.word));
-  return condition >= 0 && items.slice(condition, i).some((item) => item.kind === 'size');
+  return (
+    condition >= 0 &&
+    items.slice(condition, i).some((item) => item.kind === 'size' || item.colour !== undefined)
+  );
 }
 
 /** A negation on the comparing word denies; one anywhere else in the clause leaves the claim open. */

@@ -10,7 +10,8 @@ export const category: Construction = {
   read(scene) {
     const all = groups(scene.items);
     if (all.length === 0) return [];
-    return formsIn(scene.items).flatMap((form) => readForm(scene, form, all));
+    const forms = formsIn(scene.items);
+    return forms.flatMap((form) => readForm(scene, form, all, forms));
   },
 };
 
@@ -30,10 +31,13 @@ function formsIn(items: readonly Item[]): Form[] {
 }
 
 /** The one size the class is said of: nearest, tied by a verb of being, an apposition or a bracket. */
-function readForm(scene: Scene, form: Form, all: readonly Group[]): Reading[] {
+function readForm(scene: Scene, form: Form, all: readonly Group[], forms: readonly Form[]): Reading[] {
   const after = all.find((g) => g.from > form.to);
   const before = all.filter((g) => g.to < form.at).at(-1);
-  const group = [after, before].find((g): g is Group => g !== undefined && tied(scene.items, form, g));
+  // "The 16 G is large-bore and the 24 G small-bore": each size has its own class behind it.
+  const taken = forms.some((other) => after && other.at > after.to && tied(scene.items, other, after));
+  const order = taken && before ? [before, after] : [after, before];
+  const group = order.find((g): g is Group => g !== undefined && tied(scene.items, form, g));
   if (!group || group.mentions.some((m) => m.bound)) return [];
   // "No large-bore access, so a 22 G had to do": the size stands for the lack of it.
   if (group === after && /^(?:no|without|failed|lost|lacking)$/.test(scene.items[form.at - 1]?.word ?? ''))

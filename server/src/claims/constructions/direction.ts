@@ -387,7 +387,9 @@ function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[
           (item, i) =>
             item.word === 'proportional' ||
             (STRAIGHT.has(item.word) &&
-              /^(?:proportional|direction|way|related|linked|correlated)$/.test(items[i + 1]?.word ?? '')),
+              /^(?:proportional|direction|way|related|linked|correlated|with)$/.test(
+                items[i + 1]?.word ?? '',
+              )),
         )
       : -1;
   const cue = at >= 0 ? at : straight;

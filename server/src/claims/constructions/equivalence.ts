@@ -290,7 +290,13 @@ const APPROXIMATE = new Set([
 function answered(scene: Scene, all: readonly Group[]): Reading[] {
   const previous = scene.before.at(-1) ?? scene.context.at(-1);
   const answer = all[0];
-  if (previous?.close !== '?' || !answer || answer.mentions.length > 1) return [];
+  const resumed = /^(?:that|which) (?:is|makes|comes|means)\b/.test(
+    scene.items
+      .slice(0, 2)
+      .map((item) => item.word)
+      .join(' '),
+  );
+  if ((previous?.close !== '?' && !resumed) || !previous || !answer || answer.mentions.length > 1) return [];
   if (answer.from > 3 || !LENGTHS.has(answer.sizes[0]!.system) || answer.mentions[0]!.length) return [];
   const asked = groups(previous.items);
   const left = asked[0];

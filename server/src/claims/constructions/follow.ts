@@ -2,6 +2,7 @@
  * Claims that lean on the sentence before: "Pull the 16 and drop in a 22. It runs faster.",
  * "The second kind is the fatter of the two."
  */
+import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
@@ -42,9 +43,14 @@ function ordinal(scene: Scene, word: Measured, previous: Sentence): Reading[] | 
   return [comparison(scene, 'ordinal', left, right, word)];
 }
 
+const singles = (group: Group): Group[] =>
+  group.mentions.length === 2
+    ? group.mentions.map((mention) => ({ ...group, mentions: [mention], sizes: mention.sizes }))
+    : [group];
+
 /** Two groups of one system in the sentence before, or one in each of the two sentences before. */
 function twoGroups(scene: Scene, previous: Sentence): [Group, Group] | undefined {
-  const here = distinct(groups(previous.items));
+  const here = distinct(groups(previous.items).flatMap(singles));
   if (here.length === 2 && sameSystem(here[0]!, here[1]!)) return [here[0]!, here[1]!];
   const earlier = scene.before.at(-2);
   const one = earlier ? distinct(groups(earlier.items)) : [];
@@ -54,9 +60,16 @@ function twoGroups(scene: Scene, previous: Sentence): [Group, Group] | undefined
     : undefined;
 }
 
+/** "The new cannula is bigger." */
+const replacement = (items: readonly Item[]) =>
+  items.some(
+    (item, i) => (item.word === 'new' || item.word === 'replacement') && items[i + 1]?.deviceNoun === true,
+  );
+
 function pronoun(scene: Scene, word: Measured, previous: Sentence): Reading[] {
   if (word.degree !== 'comparative') return [];
-  const opens = scene.items.slice(0, word.at).some((item) => PRONOUNS.has(item.word)) && word.at <= 5;
+  const before = scene.items.slice(0, word.at);
+  const opens = word.at <= 5 && (before.some((item) => PRONOUNS.has(item.word)) || replacement(before));
   if (!opens || scene.items.length > 12) return [];
   const exchange = exchangeIn(previous.items, groups(previous.items));
   if (!exchange || sameSizes(exchange.given, exchange.chosen)) return [];

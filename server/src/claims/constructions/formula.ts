@@ -32,6 +32,7 @@ const MULTIPLY = new Set([
   'triple',
   'tripled',
   'thrice',
+  'twice',
   'treble',
   'tripling',
   'double',
@@ -76,7 +77,11 @@ export const formula: Construction = {
 function readFrench(scene: Scene, french: number): Reading[] {
   const { items } = scene;
   const mm = items.findIndex((item) => MM.test(item.word));
-  const at = items.findIndex((item) => operationOf(item) !== undefined);
+  const operations = items.flatMap((item, i) => (operationOf(item) ? [i] : []));
+  const at = operations[0] ?? -1;
+  // "Halve nothing: divide by three": two rules in one sentence are told apart by nobody.
+  const factors = new Set(operations.map((i) => factor(items, i)));
+  if (operations.length > 1 && factors.size > 1) return [];
   const number = at < 0 ? undefined : factor(items, at);
   if (at >= 0 && number !== undefined && (mm >= 0 || DIAMETER.test(words(items)))) {
     const id = frenchFormula(items, french, mm, at, number);
@@ -127,7 +132,7 @@ function sizedBy(scene: Scene): Reading[] {
 function factor(items: readonly Item[], at: number): number | undefined {
   const word = items[at]!.word;
   if (/^(?:tripl|thrice|treble|third)/.test(word)) return 3;
-  if (word.startsWith('doubl') || word.startsWith('hal')) return 2;
+  if (word === 'twice' || word.startsWith('doubl') || word.startsWith('hal')) return 2;
   for (const i of [at + 1, at + 2, at + 3, at + 4, at + 5, at + 6, at + 7, at - 1]) {
     const value = NUMBERS.get(items[i]?.word ?? '');
     if (value !== undefined) return value;
@@ -151,7 +156,7 @@ function frenchFormula(
   // The rule for suction catheters doubles the tube, not the French.
   if (/\b(?:tube|tracheal|tracheostomy|suction)\b/.test(text) && /^(?:doubl|twice)/.test(items[at]!.word))
     return undefined;
-  if (/\bradius\b/.test(text)) return operation === 'times' && number === 3 ? 'french-is-radius' : undefined;
+  if (/\bradius\b/.test(text)) return number === 3 ? 'french-is-radius' : undefined;
   if (/\bcircumference\b/.test(text)) return undefined;
   const size = mm >= 0 ? mm : items.findIndex((item) => DIAMETER.test(item.word));
   const onFrench = actsOnFrench(items, french, size, at);
@@ -201,7 +206,7 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
       ? false
       : undefined;
   }
-  if (/^(?:times|third|thrice|half)$/.test(word)) {
+  if (/^(?:times|third|thrice|twice|half)$/.test(word)) {
     // "one French is a third of a millimetre" defines the unit: the same as dividing French by three.
     if (word === 'third' && items[at + 1]?.word === 'of' && /^(?:a|one|1)$/.test(items[at + 2]?.word ?? ''))
       return true;

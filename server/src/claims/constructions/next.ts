@@ -28,7 +28,9 @@ function tooMuch(scene: Scene, excess: Measured, all: readonly Group[]): Reading
       ? through
       : undefined;
   const given = before ?? within;
-  const chosen = all.find((g) => g.from > Math.max(excess.to, given?.to ?? 0));
+  const after = all.find((g) => g.from > Math.max(excess.to, given?.to ?? 0));
+  if (given && !after) return instead(scene, excess, given, all);
+  const chosen = after;
   if (!given || !chosen || !sameSystem(given, chosen) || sameSizes(given, chosen)) return [];
   // "Too tight" is said of the way as much as of the tube; "anything above 20 G" is no size to give up.
   if (/^(?:tight|snug)$/.test(scene.items[excess.at]!.word) || bounded(scene.items, given)) return [];
@@ -45,6 +47,25 @@ function tooMuch(scene: Scene, excess: Measured, all: readonly Group[]): Reading
   const { word: _, ...claim } = reading.claim as ComparisonClaim;
   return [{ claim: { ...claim, focus }, at: chosen.from, from: chosen.from, to: chosen.to }];
 }
+
+/** "Take a 24 G: the 20 G is too thick": the choice first, then the ground. */
+function instead(scene: Scene, excess: Measured, given: Group, all: readonly Group[]): Reading[] {
+  const chosen = all.filter((g) => g.to < given.from).at(-1);
+  if (!chosen || !sameSystem(given, chosen) || sameSizes(given, chosen) || bounded(scene.items, given))
+    return [];
+  if (/^(?:tight|snug)$/.test(scene.items[excess.at]!.word)) return [];
+  const verb = scene.items
+    .slice(Math.max(0, chosen.from - 4), chosen.from)
+    .some((item) => TAKES.test(item.word));
+  const link = scene.items.slice(chosen.to + 1, given.from).some((item) => GROUND.test(item.word));
+  if (!verb || !link || given.from - chosen.to > 6) return [];
+  const reading = comparison(scene, 'too-much', chosen, given, excess, excess.sign === 1 ? 'less' : 'more');
+  const focus = spanOf(scene, scene.items[chosen.from]!, scene.items[chosen.to]!);
+  const { word: _, ...claim } = reading.claim as ComparisonClaim;
+  return [{ claim: { ...claim, focus }, at: chosen.from, from: chosen.from, to: chosen.to }];
+}
+const TAKES = /^(?:take|use|choose|pick|open|try|prefer|want|get)$/;
+const GROUND = /^(?:[:;—]|because|since|as)$/;
 
 const bounded = (items: readonly Item[], given: Group) =>
   given.mentions.some((m) => m.bound) ||

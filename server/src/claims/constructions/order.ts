@@ -99,7 +99,7 @@ const FALLING = new Set(['decreasing', 'descending', 'falling', 'shrinking', 'di
 /** "in order of increasing diameter", "ascending bore", "getting thinner". */
 function series(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
   for (let i = 0; i < items.length; i++) {
-    const along = runsAlong(items, i);
+    const along = runsAlong(items, i) ?? goesUp(items, i);
     if (along) return along;
     const grows = GROWING.has(items[i]!.word) ? 1 : FALLING.has(items[i]!.word) ? -1 : 0;
     if (grows === 0) continue;
@@ -120,6 +120,17 @@ function series(items: readonly Item[], words: readonly Measured[]): Cue | undef
     (word) => getting >= 0 && word.degree === 'comparative' && word.at > getting && word.at <= getting + 3,
   );
   return m ? cueOf(m, m.to, m.sign === 1 ? 'up' : 'down') : undefined;
+}
+
+/** "go up in width". */
+function goesUp(items: readonly Item[], i: number): Cue | undefined {
+  const way = items[i + 1]?.word;
+  const noun = items[i + 3]?.axisNoun;
+  if (!/^(?:go|goes|run|runs|rise|rises|come|comes|step|steps)$/.test(items[i]!.word)) return undefined;
+  if ((way !== 'up' && way !== 'down') || items[i + 2]?.word !== 'in' || !noun || noun.axis === 'number')
+    return undefined;
+  const grows = (way === 'up') === (noun.sign === 1);
+  return { at: i + 1, to: i + 3, axis: noun.axis, runs: grows ? 'up' : 'down' };
 }
 
 /** "thickness falls along the row". */
@@ -186,6 +197,7 @@ const JOINS = new Set([
   '—',
   'g',
   'fr',
+  'through',
 ]);
 
 /** The longest run of sizes with nothing but joining words between, outside the cue. */

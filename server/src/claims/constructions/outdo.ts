@@ -25,9 +25,11 @@ export const outdo: Construction = {
     return scene.items.flatMap((item, at) => {
       const verb =
         VERBS.get(item.word) ??
+        exceeds(scene, at) ??
         (beats(scene, item.word) ? { axis: 'flow' as const, sign: 1 as const } : undefined) ??
         earlier(scene, at);
       const left = all.filter((g) => g.to < at && at - g.to <= 8).at(-1);
+
       const right = all.find((g) => g.from > at && g.from - at <= 4);
       if (!verb || !left || !right || !sameSystem(left, right) || sameSizes(left, right)) return [];
       return [reading(scene, at, verb, left, right)];
@@ -37,6 +39,13 @@ export const outdo: Construction = {
 
 const beats = (scene: Scene, word: string) =>
   (word === 'beats' || word === 'beat') && FLOWS.test(scene.items.map((item) => item.word).join(' '));
+
+/** "the bore of the 16 G exceeds that of the 18 G": the quantity is the subject. */
+function exceeds(scene: Scene, at: number): { axis: Axis; sign: 1 | -1 } | undefined {
+  if (!/^(?:exceeds?|surpass(?:es)?)$/.test(scene.items[at]!.word)) return undefined;
+  const noun = scene.items.slice(Math.max(0, at - 8), at).find((item) => item.axisNoun)?.axisNoun;
+  return noun && noun.axis !== 'number' ? noun : undefined;
+}
 
 /** "the 24 G empties it before the 18 G does": first to be done flows faster. */
 function earlier(scene: Scene, at: number): { axis: 'flow'; sign: 1 } | undefined {

@@ -215,6 +215,13 @@ const bare = (items: readonly Item[], subject: Group, word: Measured) =>
     .every((item) => BE.has(item.word) || DEGREE.has(item.word) || item.deviceNoun) &&
   items.slice(subject.to + 1, word.at).some((item) => BE.has(item.word));
 const DEGREE = new Set([
+  'followed',
+  'came',
+  'next',
+  'after',
+  'afterwards',
+  'later',
+  'used',
   'much',
   'slightly',
   'far',

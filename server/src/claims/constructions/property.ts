@@ -146,7 +146,7 @@ const ADJECTIVE_GAP = new Set([
 const PREDICATE_GAP = new Set(
   `is are being , ( : — – as a an the by way suture sutures material thread strand one of our its also counts fully completely truly
   classed it gets stays remains usually always which that and slowly quickly rapidly soft strong smooth most coated long-lasting common both only what we call
-  single in both it's they're one's body skin tissue source from under over weeks within months days`.split(
+  single in both it's they're one's body skin inert soon comes tissue source from under over weeks within months days`.split(
     /\s+/,
   ),
 );

@@ -125,7 +125,7 @@ const CLAUSE = new Set([
   'although',
   '(',
 ]);
-const PRONOUNS = new Set(['it', 'that', 'this', 'they', 'which', 'these', 'those', 'whose', 'one']);
+const PRONOUNS = new Set(['its', 'it', 'that', 'this', 'they', 'which', 'these', 'those', 'whose', 'one']);
 
 function leftOf(
   scene: Scene,
@@ -201,7 +201,10 @@ function antecedent(scene: Scene, clause: number, at: number, all: readonly Grou
   const pronoun = scene.items.slice(clause, at).some((item) => PRONOUNS.has(item.word));
   if (!pronoun) return undefined;
   const earlier = all.filter((g) => g.to < clause);
-  if (earlier.length > 0) return earlier.at(-1);
+  // Of two sizes before, "its" is not the one it is measured against.
+  const right = all.find((g) => g.from > at);
+  const others = earlier.filter((g) => !right || !sameSizes(g, right));
+  if (earlier.length > 0) return others.at(-1);
   const previous = scene.before.at(-1) ?? scene.context.at(-1);
   const found = previous ? groups(previous.items) : [];
   return found.length === 1 ? found[0] : undefined;

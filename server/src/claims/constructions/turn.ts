@@ -4,7 +4,7 @@
  */
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
-import { distinct, type Group, groups, type Scene, sameSystem } from '../text/scene.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
@@ -22,6 +22,8 @@ export const turn: Construction = {
     const { items } = scene;
     const [given, chosen, ...more] = distinct(groups(items));
     if (!given || !chosen || more.length > 0 || !sameSystem(given, chosen)) return [];
+    const wish = wished(scene, given, chosen);
+    if (wish) return [wish];
     if (given.sizes.length + chosen.sizes.length > 2 || items.some((item) => item.word === 'than')) return [];
     const word = measuredWords(items).find(
       (m) => m.at > given.to && m.at < chosen.from && m.degree === 'comparative' && !m.idiom,
@@ -32,6 +34,24 @@ export const turn: Construction = {
       : [];
   },
 };
+
+/** "Between the 25 G and the 27 G, pick the 27 G if you want the finer needle." */
+function wished(scene: Scene, a: Group, b: Group): Reading | undefined {
+  const { items } = scene;
+  const picked = groups(items).at(-1)!;
+  const verb = items.slice(Math.max(0, picked.from - 2), picked.from).some((item) => TURNS.test(item.word));
+  const word = measuredWords(items).find((m) => m.at > picked.to && m.degree === 'comparative' && !m.idiom);
+  if (!verb || !word || word.axis === 'other' || word.axis === 'number' || items[0]?.word !== 'between')
+    return undefined;
+  const wish = items
+    .slice(picked.to + 1, word.at)
+    .map((item) => item.word)
+    .join(' ');
+  if (!/^(?:if|when|where) (?:you|we|they) (?:want|need|prefer|like) (?:the|an?)$/.test(wish))
+    return undefined;
+  const other = [a, b].find((g) => !sameSizes(g, picked));
+  return other && { ...comparison(scene, 'turn', picked, other, word), from: picked.from };
+}
 
 /** "change to a thicker thread such as", "try something narrower, like". */
 function turned(items: readonly Item[], word: Measured, given: Group, chosen: Group): boolean {

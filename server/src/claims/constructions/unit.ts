@@ -4,7 +4,7 @@ import { sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction } from './model.ts';
 
 const NUMBER =
-  '(?:a third|one third|1/3|a half|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
+  '(?:a third|one third|1/3|a tenth|one tenth|a quarter|a fifth|a half|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
 const IS = '(?:is|are|equals|equal|makes?|=|means|measures|comes? to|represents|corresponds to)';
 const MM = '(?:mm|millimet(?:re|er)s?)';
 const FR = '(?:french|fr|charri[eè]re)';
@@ -24,6 +24,10 @@ const WORDS: ReadonlyMap<string, number> = new Map([
   ['a third', 1 / 3],
   ['one third', 1 / 3],
   ['1/3', 1 / 3],
+  ['a tenth', 0.1],
+  ['one tenth', 0.1],
+  ['a quarter', 0.25],
+  ['a fifth', 0.2],
   ['half', 0.5],
   ['a half', 0.5],
   ['a', 1],
@@ -54,7 +58,7 @@ const SHAPES: readonly Shape[] = [
   {
     ...FRENCH,
     pattern: new RegExp(
-      `\\b(?:one|each|every|a single|1) ${FR}(?: (?:unit|size|step|gauge))? ${IS}${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b`,
+      `\\b(?:one|each|every|a single|1|the) ${FR}(?: (?:unit|size|step|gauge))? ${IS}${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b`,
     ),
     value: (match) => numberOf(match[1]),
   },
@@ -78,6 +82,11 @@ const SHAPES: readonly Shape[] = [
   {
     ...INCH,
     pattern: new RegExp(`\\b(?:an|one|1) inch ${IS}${ABOUT} (${NUMBER}) ${MM}\\b`),
+    value: (match) => numberOf(match[1]),
+  },
+  {
+    ...INCH,
+    pattern: new RegExp(`\\b(${NUMBER}) ${MM} (?:make|makes|is|are|equal|=)${ABOUT} (?:an|one|1) inch\\b`),
     value: (match) => numberOf(match[1]),
   },
   {

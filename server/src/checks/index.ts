@@ -6,6 +6,7 @@ import { answerKey } from './answer-key.ts';
 import { category } from './category.ts';
 import { colour } from './colour.ts';
 import { comparison } from './comparison.ts';
+import { courseDiffers } from './course-differs.ts';
 import type { CheckDefinition, CheckInput } from './definition.ts';
 import { coverDeliberate, idleMark } from './deliberate.ts';
 import { direction } from './direction.ts';
@@ -45,6 +46,7 @@ export const CHECKS: readonly CheckDefinition[] = [
   unclear,
   letterZero,
   houseStyle,
+  courseDiffers,
   sizeSheet,
   idleMark,
 ];

@@ -17,6 +17,7 @@ import { readPassages, scenesOf } from './text/scenes.ts';
 import { speaksOfTrade } from './text/trade.ts';
 
 export type * from './model.ts';
+export { type NamedSize, namedSizes } from './named.ts';
 export { CATEGORIES } from './words/categories.ts';
 export { FORMULAS } from './words/formulas.ts';
 

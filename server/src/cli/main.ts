@@ -55,7 +55,7 @@ type GivenCheckOptions = Omit<CheckOptions, 'accepted'> & { accepted: string | b
 
 function addCheck(program: Command, run: Run): void {
   readsNotes(program.command('check'))
-    .description('report sizes that contradict the rules, unclear sizes and departures from the house style')
+    .description('report sizes that contradict the rules, unclear sizes, and points of style or consistency')
     .addOption(reportOption(CHECK_REPORT_NAMES))
     .addOption(thresholdOption())
     .option('--since <REVISION>', 'only findings that are new since a git revision')

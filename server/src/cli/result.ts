@@ -3,6 +3,7 @@
  * sent between threads, kept in a cache and written in any report.
  */
 import type { FindingKind, Severity, Step } from '../checks/model.ts';
+import { namedSizes } from '../claims/index.ts';
 import type { Analysis } from '../course/index.ts';
 import { identified, taughtIn } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
@@ -56,11 +57,20 @@ export interface PlacedTopic {
   readonly place: Place;
 }
 
+/** A device by its own name, with the size the note gives it. */
+export interface PlacedName {
+  readonly name: string;
+  readonly size: Size;
+  readonly place: Place;
+  readonly excerpt: string;
+}
+
 export interface NoteResult {
   readonly path: string;
   readonly findings: readonly PlacedFinding[];
   readonly mentions: readonly PlacedMention[];
   readonly topics?: readonly PlacedTopic[];
+  readonly named?: readonly PlacedName[];
 }
 
 /** What a run is after. */
@@ -75,11 +85,15 @@ export function placed(path: string, analysis: Analysis, wanted: Wanted): NoteRe
     const topics = taught.map(({ topic, part, span }) => ({ topic, part, place: lines.place(span) }));
     return topics.length > 0 ? { ...result, topics } : undefined;
   }
-  if (analysis[wanted].length === 0) return undefined;
+  const names = wanted === 'findings' ? namedSizes(analysis.note, analysis.mentions) : [];
+  if (analysis[wanted].length === 0 && names.length === 0) return undefined;
   const lines = new Lines(analysis.note.text);
-  return wanted === 'findings'
-    ? { ...result, findings: placedFindings(analysis, lines) }
-    : { ...result, mentions: placedMentions(analysis, lines) };
+  if (wanted === 'mentions') return { ...result, mentions: placedMentions(analysis, lines) };
+  const named = names.map(({ name, size, source }) => {
+    const place = lines.place(source);
+    return { name, size, place, excerpt: lines.line(place.line) };
+  });
+  return { ...result, findings: placedFindings(analysis, lines), ...(named.length > 0 && { named }) };
 }
 
 function placedFindings(analysis: Analysis, lines: Lines): PlacedFinding[] {

@@ -8,6 +8,7 @@ export { type Analysis, analyse, analyseWhole, type Format, formatOf, mentionsOn
 export { Course } from './course.ts';
 export { extentOf, partKey, type Taught, taughtIn } from './coverage/coverage.ts';
 export { TOPICS, type Topic } from './coverage/topics.ts';
+export { DIFFERS, type Differing, differing, type NamedIn } from './differing.ts';
 export { hash } from './hash.ts';
 export { identified, identities } from './identity.ts';
 export { KEYS, SETTINGS_FILE } from './settings/keys.ts';

@@ -2,6 +2,7 @@
 import type { Severity } from '../../checks/model.ts';
 import { analyse, identities } from '../../course/index.ts';
 import { type AcceptedFile, openAccepted } from '../course/accepted-file.ts';
+import { Differs } from '../course/differs.ts';
 import type { Revision } from '../course/revision.ts';
 import { makePlan, type Plan, parseShard } from '../engine/plan.ts';
 import { run } from '../engine/run.ts';
@@ -104,6 +105,13 @@ async function checkAll(
   let unreadable = plan.unreadable;
   let over = false;
   const threads = threadsOf(options.threads);
+  const differs = new Differs(
+    (path) => plan.settings[plan.jobs.find((job) => (job.name ?? job.path) === path)?.settings ?? 0],
+  );
+  const say = (note: NoteResult) => {
+    over ||= note.findings.some((one) => isOpen(one) && SEVERITIES.indexOf(one.severity) >= bar);
+    progress.aside(() => outputs.note(note));
+  };
   for await (const { path, result, problem } of run(plan, { ...options, threads, wanted: 'findings' })) {
     progress.step();
     if (problem !== undefined) {
@@ -115,8 +123,15 @@ async function checkAll(
     const late = revision ? newSince(whole, revision, plan) : whole;
     const note = accepted ? accepted.mark(late) : late;
     count(totals, note);
-    over ||= note.findings.some((one) => isOpen(one) && SEVERITIES.indexOf(one.severity) >= bar);
-    progress.aside(() => outputs.note(note));
+    differs.add(note);
+    say(note);
+  }
+  // Notes changed since a revision are not the whole course: they are not set against each other.
+  for (const late of revision ? [] : differs.results()) {
+    const note = accepted ? accepted.mark(late) : late;
+    count(totals, note);
+    totals.notes--;
+    say(note);
   }
   progress.end();
   outputs.end(totals);

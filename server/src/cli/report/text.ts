@@ -38,7 +38,7 @@ export function summary(t: Totals): string {
   const parts = [
     many(t.contradiction, 'contradiction'),
     many(t.ambiguity, 'unclear size'),
-    many(t.style, 'departure from the house style', 'departures from the house style'),
+    many(t.style, 'point of style or consistency', 'points of style or consistency'),
   ].filter((part) => !part.startsWith('0 '));
   const found = parts.length > 0 ? parts.join(', ') : 'nothing to report';
   const aside = [

@@ -55,6 +55,9 @@ function gridOf(note: Note, reads: readonly Read[], table: Table): Grid | undefi
   };
 }
 
+/** A header that says what is measured settles that it is no length. */
+const ACROSS = /\b(?:diameter|o\.?d\.?|width|thickness|across|outer|outside)\b/;
+
 type Role = 'outer' | 'bore' | 'length' | 'colour' | 'none';
 
 const ROLES: readonly (readonly [RegExp, Role])[] = [
@@ -116,7 +119,7 @@ function equivalences(grid: Grid, row: readonly (Read | undefined)[]): Equivalen
       !cell.mention ||
       cell === subject ||
       systemOf(cell.mention) === systemOf(subject.mention!) ||
-      cell.mention.length
+      (cell.mention.length && !ACROSS.test(grid.header[cells.indexOf(cell)] ?? ''))
     )
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];

@@ -97,7 +97,7 @@ function quizAt(
   const whole = bounds.end === read.passage.text.length;
   const options =
     inline(read, { start: end, end: bounds.end }) ??
-    (whole ? ((asking && lettered(reads, read)) ?? listed(reads, read)) : undefined);
+    (whole ? (following(reads, read, asking !== undefined) ?? listed(reads, read)) : undefined);
   if (!options || options.length < 2 || (!asking && !keyedHere(options) && !testing(note, read)))
     return undefined;
   const number =
@@ -106,6 +106,15 @@ function quizAt(
     place;
   const question = piece(read, bounds.start, Math.max(end, bounds.start + 1));
   return { question, number, options, end: bounds.end, last: options.at(-1)!.read.passage.index };
+}
+
+/** Lettered choices after a question; after any other stem only when an answer line closes them. */
+function following(reads: readonly Read[], read: Read, asked: boolean): Piece[] | undefined {
+  const pieces = lettered(reads, read);
+  const last = pieces?.at(-1)?.read.passage.index;
+  if (!pieces || last === undefined || asked) return pieces;
+  const next = reads[last + 1]?.passage.text ?? '';
+  return /^\W*(?:the )?(?:correct |right )?(?:answer|ans|key)\b/i.test(next) ? pieces : undefined;
 }
 
 /** Without a question mark the stem ends where the first lettered choice begins. */

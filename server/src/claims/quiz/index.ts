@@ -23,6 +23,7 @@ import type { Sentence } from '../text/sentences.ts';
 import { codeOf } from '../words/codes.ts';
 import { fateIn } from '../words/fates.ts';
 import { type Piece, quizzes } from './collect.ts';
+import { described } from './described.ts';
 import { type Keyed, keyed } from './key.ts';
 
 export interface KeyReading {
@@ -46,10 +47,12 @@ function readKey(key: Keyed, scenes: readonly Scene[]): KeyReading[] {
     converted(key, focus, scenes) ??
     coloured(key, focus, scenes) ??
     kept(key, focus) ??
+    asArray(described(key, focus, spanOf(key.quiz.question), negated(key.quiz.question))) ??
     statement(key, focus, scenes)
   );
 }
 
+const asArray = <T>(one: T | undefined): T[] | undefined => (one === undefined ? undefined : [one]);
 const spanOf = ({ read, span }: Piece): Span => sourceSpan(read.passage, span);
 const textOf = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 

@@ -1,0 +1,34 @@
+/** "Which of these is absorbable?", "Which is NOT a monofilament?": the chosen material has the property asked for, or lacks it. */
+import type { Span } from '../../notes/model.ts';
+import type { PropertyClaim, Stance } from '../model.ts';
+import { materialsIn } from '../text/materials.ts';
+import { MATERIAL_PROPERTIES, type PropertyRow } from '../words/properties.ts';
+import type { Keyed } from './key.ts';
+
+const WORDS = new Map<string, PropertyRow>(MATERIAL_PROPERTIES.map((row) => [row.word, row]));
+
+/** Undefined unless the question asks for one property and every choice is one material. */
+export function described(
+  { quiz, chosen }: Keyed,
+  focus: Span,
+  span: Span,
+  negated: boolean,
+): { claim: PropertyClaim; stance: Stance } | undefined {
+  const rows = quiz.question.items.flatMap((item) => WORDS.get(item.word) ?? []);
+  const named = materialsIn(chosen.items);
+  const row = rows[0];
+  if (!row || rows.length > 1 || named.length !== 1 || materialsIn(quiz.question.items).length > 0)
+    return undefined;
+  if (!quiz.options.every((option) => materialsIn(option.items).length === 1)) return undefined;
+  const claim: PropertyClaim = {
+    kind: 'property',
+    construction: 'answer-key',
+    span,
+    focus,
+    subject: named[0]!.id,
+    of: 'material',
+    property: `${row.property}:${row.value}`,
+    has: true,
+  };
+  return { claim, stance: negated ? 'denied' : 'asserted' };
+}

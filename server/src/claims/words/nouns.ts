@@ -34,7 +34,7 @@ export const DEVICE_NOUNS: ReadonlySet<string> = new Set(
   `needle needles cannula cannulae cannulas cannulation catheter catheters line lines tube tubes tubing drain drains sheath
   sheaths wire wires guidewire guidewires suture sutures thread threads strand strands stitch stitches tie ties
   shaft shafts pipe pipes hose hoses straw straws one ones kind sort end option choice pick item sibling brother sister cousin
-  neighbour neighbor introducer dilator dilators stent stents iv ivs pivc venflon-free port ports access device
+  neighbour neighbor introducer dilator dilators stent stents iv ivs pivc port ports access device
   devices instrument tip pair two three lot set bunch trio family drawer tray kit piece plastic steel needle-gauge
   material gut silk nylon polypropylene polyglactin polydioxanone polyester monofilament braid filament cord string
   butterfly foley sump trocar pigtail picc cvc product beast fellow customer model version member barrel

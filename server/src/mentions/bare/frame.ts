@@ -1,6 +1,6 @@
 /** How a bare number stands in its sentence: with an article, handed over, in a run, beside a colour. */
 import type { Place } from '../sense/place.ts';
-import { BLADED, counts, IN_A_SUM, LABELLED, otherBefore, SHARES_UNIT } from '../words/counted.ts';
+import { BLADED, counts, IN_A_SUM, LABELLED, otherBefore, POURED, SHARES_UNIT } from '../words/counted.ts';
 import { CLOSED, COLOUR, DETERMINED, HANDED } from '../words/frames.ts';
 import type { Bare } from './tokens.ts';
 
@@ -29,10 +29,11 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (elsewhere(place, bare)) return undefined;
   if (COLOUR_AFTER.test(place.after) || COLOUR_BEFORE.test(place.before)) return 'colour';
   if (OPTION.test(place.before)) return 'option';
-  if (bare.plural) return 'plural';
   const before = text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));
   if (bare.value === 0 && /\b(?:after|before)\s$/i.test(place.before)) return 'handed';
+  if (POURED.test(before)) return undefined;
   if (LABELLED.test(before) && (bare.decimals === 0 || LABELLED.test(place.before))) return undefined;
+  if (bare.plural) return /\b(?:over|under)[\s-]$/i.test(place.before) ? undefined : 'plural';
   if (DETERMINED.test(place.before) || compared(place)) return 'article';
   if (bare.run.values.length > 1) return 'run';
   if (/:\s?$/.test(place.before)) return 'colon';
@@ -61,7 +62,10 @@ function elsewhere(place: Place, bare: Bare): boolean {
 
 const MAGNITUDE =
   '(?:thick|thinn?|fin|narrow|wid|bigg|larg|small|slimm?|fatt?|stout|heavi|light|strong|weak|coars|fast|slow)er';
-const COMPARED_AFTER = new RegExp(`^\\s(?:is|runs|looks|flows)\\s(?:[a-z]+\\s)?${MAGNITUDE}\\b`, 'i');
+const COMPARED_AFTER = new RegExp(
+  `^\\s(?:is|are|was|runs|looks|flows)\\s(?:(?:too|very|quite|rather|much|far|still|already|plenty)\\s)?(?:${MAGNITUDE}|thick|thin|fine|narrow|wide|big|small|stout)\\b`,
+  'i',
+);
 const COMPARED_BEFORE = new RegExp(`\\b${MAGNITUDE}\\sthan\\s$`, 'i');
 
 /** "30 is thinner than 27". */

@@ -5,7 +5,7 @@ import type { Bare } from './tokens.ts';
 type Value = Pick<Bare, 'value' | 'decimals' | 'spoken'>;
 
 const WHOLE: Readonly<Partial<Record<System, readonly [number, number]>>> = {
-  'needle-gauge': [12, 34],
+  'needle-gauge': [14, 34],
   'wire-gauge': [14, 34],
   usp: [0, 5],
   french: [3, 40],

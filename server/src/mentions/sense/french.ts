@@ -46,12 +46,8 @@ function letterF(place: Place, match: string, value: number): Verdict {
     return NOTHING;
   if (/\b(?:temp(?:erature)?s?|fever|febrile|warm|degrees?|heat|cold)\b|°/i.test(place.text) && value > 34)
     return NOTHING;
-  const follows = place.devices.some(
-    (hit) =>
-      systemOf(hit.means) === 'french' && hit.start >= place.span.end && hit.start - place.span.end < 22,
-  );
-  if (follows && !/^\s?[,;]/.test(place.after)) return size('french', 'catheter-follows', match);
   if (person(place, value)) return NOTHING;
+  if (follows(place)) return size('french', 'catheter-follows', match);
   if (!Number.isInteger(value) && value <= 34) return size('french', 'decimal', match);
   if (/[0-9][\s]?[-–][\s]?[0-9]/.test(match) && value <= 34 && CUED.test(place.text))
     return size('french', 'range', match);
@@ -73,6 +69,17 @@ const keyed = (place: Place): boolean =>
 /** Another F number in the sentence, in a note of French sizes. */
 const fellow = (place: Place): boolean =>
   /[0-9][\s-]?F\b/.test(place.before + place.after) && (inContext(place) || factsOf(place.around).french);
+
+/** "14F Foley", "7F long sheath": the thing right after. */
+const follows = (place: Place): boolean =>
+  place.devices.some(
+    (hit) =>
+      systemOf(hit.means) === 'french' &&
+      hit.start >= place.span.end &&
+      /^[\s)-](?:[a-z-]+\s){0,2}$/i.test(
+        place.scene.passage.text.slice(place.span.end, Math.min(hit.start, place.span.end + 24)),
+      ),
+  );
 
 /** The sentence says outright that it is somebody's age. */
 const person = (place: Place, value: number): boolean =>

@@ -8,9 +8,14 @@ const accepts = (hits: Place['devices']): boolean =>
     ['guidewire', 'sheath', 'catheter', 'central-line', 'guiding-catheter', 'k-wire'].includes(hit.means),
   );
 
+/** Right before a small decimal or a code: statistics, doses, lots. */
+const STATISTIC =
+  /\b(?:p|or|hr|rr|difference|rates?|ratio|dose[ds]?|risk|error|lots?|ext|extension|code|dial|room)\s(?:(?:of|was|is|at|about)\s)?$/i;
+
 export function wireSense(place: Place, match: string, spokenDigits: boolean): Verdict {
   if (/\b(?:p|alpha|α|r|hr|or)\s?[=<>]\s?$/i.test(place.before)) return NOTHING;
   if (/\b(?:brackets?|slots?|arch ?wires?|orthodontic)\b/i.test(place.text)) return NOTHING;
+  if (STATISTIC.test(place.before) || /^\s?(?:s|secs?|mg|ml|per)\b/i.test(place.after)) return NOTHING;
   const united = /(?:in|inch|inches|["″”]|thousandths.*|thou)\.?$/i.test(match);
   if (united && !/thou$/i.test(match)) return size('wire-inch', 'unit-inch', match);
   if (isWire(place.devices) || (!spokenDigits && accepts(place.devices)))

@@ -25,6 +25,7 @@ const AFTER: readonly (readonly [Bound, RegExp])[] = [
 export function boundOf(before: string, after: string, text: string): Bound | undefined {
   if (text.endsWith('+')) return 'at-least';
   const front = before.slice(-40);
+  if (/[0-9](?:\s?[A-Za-z]{1,8}|-0)?\s?[<>]\s?$/.test(front)) return undefined;
   const back = after.slice(0, 24);
   return (
     BEFORE.find(([, pattern]) => pattern.test(front))?.[0] ??

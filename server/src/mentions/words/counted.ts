@@ -229,13 +229,22 @@ const LABELS = [
   'tasks?',
   'no\\.',
   '(?:child|boy|girl|man|woman|patient|infant) of',
+  '(?:he|she|patient|child) (?:is|weighs)',
+  '(?:scores?|totals?|ages?|rates?|counts?|means?|medians?|doses?|volumes?|depths?|pressures?|distances?|ratios?|minimum|maximum) of',
+  '(?:box|pack|bag|tray|set|drawer)(?:es|s)? of',
+  '[0-9]+ of',
+  'teens (?:are|is)',
 ];
 
 /** Right before a number: what it labels. */
 export const LABELLED = endsWith(LABELS);
 
+/** Right before: something is filled, inflated or pushed on by the number. */
+export const POURED =
+  /\b(?:balloons?|inflate[ds]?|fill(?:ed|s)?|flush(?:ed|es)?|aspirate[ds]?|advance[ds]?|insert(?:ed|s)?|push(?:ed|es)?|pressure)\s(?:(?:is|to|with|of|at|by|another|in)\s){0,2}$/i;
+
 /** Part of a sum. */
-export const IN_A_SUM = /[+×=÷*]\s$|\b(?:plus|minus|times)\s$/i;
+export const IN_A_SUM = /[+×÷*]\s$|\b(?:plus|minus|times)\s$/i;
 
 /** Before a bare number: another number with a unit of its own, whose unit it shares. */
 export const SHARES_UNIT =

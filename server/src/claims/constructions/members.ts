@@ -36,6 +36,9 @@ const JOINS = new Set(', and or & plain the'.split(' '));
 /** "Unlike absorbable sutures: …": the list is of the others. */
 const EXCEPTS = /^(?:not|no|never|unlike|except|avoid|without|instead|than|beyond|against)$/;
 
+/** How far another word of the same property is looked for, items. */
+const AROUND = 24;
+
 /** The materials of the list that a property word opens, each joined to the one before. */
 function listed(items: readonly Item[], at: number, named: readonly NamedMaterial[]): NamedMaterial[] {
   const first = named.find((m) => m.at > at);
@@ -45,12 +48,14 @@ function listed(items: readonly Item[], at: number, named: readonly NamedMateria
   if (!between.some((item) => OPENERS.has(item.word))) return [];
   if (items.slice(Math.max(0, at - 3), at).some((item) => EXCEPTS.test(item.word))) return [];
   if (
-    items.some(
-      (item) =>
-        WORDS.has(item.word) &&
-        WORDS.get(item.word)!.property === WORDS.get(items[at]!.word)!.property &&
-        item !== items[at],
-    )
+    items
+      .slice(Math.max(0, at - AROUND), first.at + AROUND)
+      .some(
+        (item) =>
+          WORDS.has(item.word) &&
+          WORDS.get(item.word)!.property === WORDS.get(items[at]!.word)!.property &&
+          item !== items[at],
+      )
   )
     return [];
   // The property itself is read beside the first name when only a noun stands between.

@@ -29,6 +29,7 @@ export const points: Construction = {
 
 /** The one point that the heading right above names: its sentences are about it. */
 function headed(scene: Scene): PointAt[] {
+  if (!scene.items.some((item) => /^(?:edges?|curve|section|cross-section)$/.test(item.word))) return [];
   const named = pointsIn(readItems(scene.headings.at(-1) ?? '', []));
   const only = named[0];
   return only && named.length === 1 ? [{ ...only, at: -1, to: -1 }] : [];

@@ -41,8 +41,22 @@ const LADDER: readonly Test[] = [
         (TIMES.test(place.before) && company.sentence),
       'gauge-by-length',
     ),
-  (place) => when(BODY_MEASURED.test(place.before.slice(-40)), 'stop'),
+  (place) =>
+    when(
+      BODY_MEASURED.test(
+        place.before
+          .slice(-64)
+          .split(/[.;]\s/)
+          .at(-1)!,
+      ),
+      'stop',
+    ),
   (place) => when(RIGHT_AFTER.test(place.after), 'diameter-word'),
+  (place) =>
+    when(
+      /^\slong\b/.test(place.after) && place.devices.length > 0 && !OTHER_LENGTH.test(place.before),
+      'thing-long',
+    ),
   (place) => when(EQUATED.test(place.before.slice(-60)), 'equated'),
   (place) => when(THING_AFTER.test(place.after), 'thing-follows'),
   (_, __, clause) =>

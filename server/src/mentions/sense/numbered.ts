@@ -8,6 +8,7 @@ import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 export function numberedSense(place: Place, match: string, values: readonly number[]): Verdict {
   if (NOT_SIZES.test(place.after) || counts(place.after)) return NOTHING;
   if (BLADED.test(place.after.slice(0, 40)) || otherBefore(place.before)) return NOTHING;
+  if (/^,?\s?[0-9.]+[\s-]?(?:Fr|French|F|G|gauge)\b/.test(place.after)) return NOTHING;
   const whole = values.every(Number.isInteger) && !/[.,]/.test(match);
   if (TUBE_AFTER.test(place.after) && whole) {
     const tube = tubeQuestion(place, match, values);

@@ -10,7 +10,7 @@ const accepts = (hits: Place['devices']): boolean =>
 
 /** Right before a small decimal or a code: statistics, doses, lots. */
 const STATISTIC =
-  /\b(?:p|or|hr|rr|difference|rates?|ratio|dose[ds]?|risk|error|lots?|ext|extension|code|dial|room)\s(?:(?:of|was|is|at|about)\s)?$/i;
+  /\b(?:[pP]|OR|HR|RR|[Dd]ifference|[Rr]ates?|[Rr]atio|[Dd]ose[ds]?|[Rr]isk|[Ee]rror|[Ll]ots?|[Ee]xt|[Ee]xtension|[Cc]ode|[Dd]ial|[Rr]oom)\s(?:(?:of|was|is|at|about)\s)?$/;
 
 export function wireSense(place: Place, match: string, spokenDigits: boolean): Verdict {
   if (/\b(?:p|alpha|α|r|hr|or)\s?[=<>]\s?$/i.test(place.before)) return NOTHING;

@@ -1,31 +1,103 @@
 /** Ways of setting a statement before the reader without standing behind it, beyond plain reporting. */
 import type { Reading } from './constructions/model.ts';
+import type { Item } from './text/items.ts';
 import type { Scene } from './text/scene.ts';
 
 /** Said before the claim: what people once held, what nobody should say, what was drawn or felt. */
 const BEFORE: readonly RegExp[] = [
   /\bused to (?:think|believe|say|teach|write|claim|assume|be told|be taught)\b/,
   /\b(?:rather than|instead of|without|stop|avoid) (?:saying|teaching|telling|writing|thinking|believing|assuming|claiming)\b/,
-  /\b(?:drew|draws|drawn|sketched|painted)\b/,
+  /\b(?:drew|draws|sketched|painted) (?!(?:it|this|them|that|up|blood|off|back|from|saline|fluid)\b)/,
+  /\b(?:trap|temptation|danger|pitfall) is (?:to (?:believe|think|say|assume|read|write)|thinking|believing|assuming)\b/,
+  /\bdoubts? (?:that|whether|if)\b/,
   /\bas (?:though|if)\b/,
   /\bfar from being\b/,
+  /\b(?:whoever|anyone who|anybody who|those who)\b/,
+  /\bnone of\b/,
 ];
 
-/** Said after it: the claim does not stand. */
+/** Right before the claim: words or thoughts of the past, things one may say, ideas held up to be looked at. */
+const HELD = new RegExp(
+  `\\b(?:${[
+    '(?:said|thought|believed|assumed|wrote|claimed|insisted|swore|argued|guessed|imagined|sure)',
+    '(?<!(?:right|fair|true|correct|safe|fine|accurate|needless|is|it|remember|agree|want|have|need) )to (?:say|think|believe|assume|claim|suppose|write|call|conclude)',
+    'and (?:say|think|believe|assume|claim) that',
+    '(?:for|of|by|about|from|in|into|like|against) (?:saying|thinking|believing|assuming|claiming|writing|calling|supposing)',
+    '(?:idea|notion|belief|impression|assumption|view|claim|suggestion|feeling|theory) (?:that|of)',
+  ].join('|')})(?: [^\\s,;:.]+){0,4}$`,
+);
+
+/** Said after it: the claim does not stand, or somebody else made it. */
 const AFTER =
-  /\b(?:(?:does|do|did|will|would)(?: not|n't) (?:hold|stand|follow)|is(?: not|n't) (?:true|so|right|correct|the case)|cannot be right|has (?:it|this|that|things) (?:backwards|wrong|upside down|the wrong way round))\b/;
+  /\b(?:(?:does|do|did|will|would)(?: not|n't) (?:hold|stand|follow)|is(?: not|n't) (?:true|so|right|correct|the case)|cannot be right|has (?:it|this|that|things) (?:backwards|wrong|upside down|the wrong way round))\b|^(?:[,(—–-] )?(?:(?:is )?not (?:true|so|right|correct)\b|(?:and|but|yet) (?:is|are|was)(?: not|n't)\b|(?:he|she|they|i|we|someone|somebody) (?:said|thought|wrote|claimed|insisted|answered)\b)/;
+
+/** The number is compared, not the thing. */
+const AS_NUMBER =
+  /\b(?:numerically|arithmetically|sounds?|as (?:a|bare) numbers?|as numbers go|by (?:the )?numbers?|in numbers?|on paper|in figures)\b/;
+
+/** "If gauge worked like French, a 22 G would …": a world in which the scale were another. */
+const OTHER_WORLD =
+  /\b(?:if|had|were) (?:only )?(?:the )?(?:gauges?|french|scales?|numbers?|zeros|sizes)\b.{1,120}\bwould\b/;
+
+/** A label before a colon that sets what follows before the reader to be judged, mended or struck. */
+const LABEL =
+  /^(?:\S )?(?:was|old(?: text| version| wording)?|before(?: correction| editing| revision)?|formerly|previously|printed|original|draft|discuss|debate|debunk|comment(?: on this)?|agree or disagree|(?:correct|fix|mend|improve|rewrite) (?:this|these|that|it|the following)) :/;
+
+/** "Put these in order, thinnest first: …": the list is there to be sorted. */
+const SORTING =
+  /^(?:\S [.)] )?(?:put|arrange|rearrange|sort|rank|order|place|re-order|reorder) (?:these|them|those|the following|the (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))\b/;
+
+/** An unkeyed statement to be called true or false. */
+const TRUE_OR_FALSE = /^(?:\S+ [.)] )?(?:t ?\/ ?f|true ?(?:or|\/) ?false|true or not) [:—–?.-]/;
 
 const REACH = 12;
 
-/** Is the claim held by somebody else, or refuted in its own sentence? */
-export function hearsay(scene: Scene, { from, at, to }: Reading): boolean {
-  const words = (a: number, b: number) =>
-    scene.items
-      .slice(Math.max(0, a), b)
-      .map((item) => item.word)
-      .join(' ');
+/** Is the claim held by somebody else, refuted in its own sentence, or set out to be judged? */
+export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean {
   const first = Math.min(from, at);
-  const before = words(first - REACH, first + 1);
-  const last = Math.max(to, at);
-  return BEFORE.some((pattern) => pattern.test(before)) || AFTER.test(words(last + 1, last + 1 + REACH));
+  const last = compared(scene.items, Math.max(to, at));
+  const opening = words(scene.items, 0, 8);
+  const before = words(scene.items, first - REACH, first);
+  const upTo = words(scene.items, first - REACH, first + 1);
+  return (
+    BEFORE.some((pattern) => pattern.test(upTo)) ||
+    HELD.test(before) ||
+    AFTER.test(words(scene.items, last + 1, last + 1 + REACH)) ||
+    AS_NUMBER.test(words(scene.items, first - REACH, at + 1)) ||
+    OTHER_WORLD.test(words(scene.items, first - REACH, at + 1)) ||
+    TRUE_OR_FALSE.test(opening) ||
+    (claim.kind === 'order' && SORTING.test(opening)) ||
+    inverted(scene) ||
+    labelled(scene, first)
+  );
+}
+
+const words = (items: readonly Item[], from: number, to: number) =>
+  items
+    .slice(Math.max(0, from), Math.max(0, to))
+    .map((item) => item.word)
+    .join(' ');
+
+/** Where the claim ends: "wider than an 18 G" reaches to the size it is compared with. */
+function compared(items: readonly Item[], last: number): number {
+  const next = items.findIndex((item, i) => i > last && item.kind === 'size');
+  const between = next < 0 ? [] : items.slice(last + 1, next);
+  return next >= 0 &&
+    between.length <= 3 &&
+    between.every((item) => /^(?:than|an?|the|that|of|as)$/.test(item.word))
+    ? next
+    : last;
+}
+
+/** "Were 5-0 thicker, …", "Had the 22 G been wider, …": a condition without its "if". */
+function inverted(scene: Scene): boolean {
+  const opener = scene.items.find((item) => item.kind !== 'punctuation');
+  return opener !== undefined && /^(?:were|had|should)$/.test(opener.word) && opener.capital;
+}
+
+function labelled(scene: Scene, first: number): boolean {
+  const colon = scene.items.findIndex((item) => item.word === ':');
+  if (colon < 1 || colon > 5 || colon > first) return false;
+  const between = scene.items.slice(colon + 1, first);
+  return LABEL.test(words(scene.items, 0, colon + 1)) && !between.some((item) => /^[;.]$/.test(item.word));
 }

@@ -29,8 +29,8 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
   if (!reading.answered && asked(scene, reading)) return 'asked';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (hearsay(scene, reading)) return 'quoted';
-  if (conditional(scene, reading)) return 'hypothetical';
-  if (reading.claim.kind === 'existence' && unreal(scene)) return 'hedged';
+  if (reading.claim.kind !== 'existence' && conditional(scene, reading)) return 'hypothetical';
+  if (reading.claim.kind === 'existence') return unreal(scene, reading) ? 'hedged' : 'asserted';
   return (
     (reading.own ? undefined : negated(scene, reading)) ?? (hedged(scene, reading) ? 'hedged' : 'asserted')
   );
@@ -100,6 +100,10 @@ function rejects(sentence: Sentence): boolean {
   if (opening) return words.length <= opening.split(' ').length + 4 || !/^it\b/.test(opening);
   return REJECTIONS.has(first) && (words.length <= 3 || stopsAfterFirst(sentence));
 }
+
+/** "That quotation is wrong." */
+const CALLED_WRONG =
+  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b/;
 
 /** "No, …", "Wrong: …": a mark right after the first spoken word. */
 function stopsAfterFirst({ items }: Sentence): boolean {
@@ -208,8 +212,11 @@ const purpose = (items: readonly Item[], i: number) =>
   items.slice(0, i).some((item) => item.kind === 'size');
 
 /** Words beside a size that is not meant to exist. */
-const unreal = (scene: Scene) =>
-  scene.items.some((item) => NEGATIONS.has(item.word) || UNREAL.has(item.word));
+/** "there is no 2.5-0", "2.5-0 does not exist", "anyone asking for a 4.2-0 is joking". */
+function unreal({ items }: Scene, { at }: Reading): boolean {
+  const near = items.slice(Math.max(0, at - 5), at + 6);
+  return near.some((item) => NEGATIONS.has(item.word)) || items.some((item) => UNREAL.has(item.word));
+}
 const UNREAL = new Set([
   'joking',
   'joke',
@@ -269,7 +276,7 @@ function negated(scene: Scene, { at }: Reading): Stance | undefined {
 }
 
 /** "Don't forget that", "no doubt": a negation that stresses what follows. */
-const REMINDS = new Set(['forget', 'overlook', 'doubt', 'wonder', 'surprise']);
+const REMINDS = new Set(['matter', 'forget', 'overlook', 'doubt', 'wonder', 'surprise']);
 
 const DIRECT = new Set([
   "isn't",
@@ -311,8 +318,8 @@ function closesCondition(items: readonly Item[], comma: number): boolean {
   return opener >= 0 && opener < comma && !items.slice(opener, comma).some((item) => item.word === ',');
 }
 
-function hedged(scene: Scene, { at, from }: Reading): boolean {
-  const start = clauseFrom(scene.items, Math.min(from, at));
+function hedged(scene: Scene, { at }: Reading): boolean {
+  const start = clauseFrom(scene.items, at);
   return scene.items
     .slice(start, at + 1)
     .some((item) => HEDGES.has(item.word) && !(item.word === 'may' && item.capital));
@@ -332,10 +339,15 @@ const CORRECTIONS: readonly RegExp[] = [
   /\bfor this read$/,
 ];
 
+/** How each of them ends: few words do, and only those are worth the patterns. */
+const CORRECTION_ENDS =
+  /(?:reads?|be|says?|instead|corrected|to|version|correction|correctly|correct|with|by)$/;
+
 /** Index of the item that ends the correcting words of an erratum: what follows holds, what stands before is struck. */
 export function correctionAt(items: readonly Item[]): number | undefined {
   const frame = items.some((item) => ERRATUM_FRAME.has(item.word));
   for (let i = 0; i < items.length; i++) {
+    if (!CORRECTION_ENDS.test(items[i]!.word)) continue;
     const text = items
       .slice(Math.max(0, i - 5), i + 1)
       .map((item) => item.word)

@@ -88,6 +88,19 @@ const listed =
 const length = (value: number): Existence =>
   value > 0 ? yes('a length, not a series') : unknown('no length');
 
+const usualWire = listed(
+  GUIDEWIRES.map((row) => row.inch),
+  'guidewire diameter',
+  'northcutt',
+);
+const NARROWEST_SLIP = 0.1;
+
+/** Guidewires are hundredths of an inch thick: tenths have lost a zero. */
+const guidewire = (value: number): Existence =>
+  value >= NARROWEST_SLIP && value < 1
+    ? no('guidewires are 0.010 to 0.052 in thick; a zero is missing after the point', 'northcutt')
+    : usualWire(value);
+
 const RULES: Readonly<Record<System, (value: number, lens: Lens, size: Size) => Existence>> = {
   usp,
   'ep-metric': metric,
@@ -95,12 +108,8 @@ const RULES: Readonly<Record<System, (value: number, lens: Lens, size: Size) => 
   'wire-gauge': wire,
   french,
   millimetre: length,
-  inch: length,
-  'wire-inch': listed(
-    GUIDEWIRES.map((row) => row.inch),
-    'guidewire diameter',
-    'northcutt',
-  ),
+  inch: (value, lens) => (lens.device === 'guidewire' && value < 1 ? guidewire(value) : length(value)),
+  'wire-inch': guidewire,
   'tube-id': listed(TUBE_SERIES, 'tracheal tube size', 'ett'),
   hegar: listed(HEGAR_SERIES, 'Hegar number', 'hegar'),
 };

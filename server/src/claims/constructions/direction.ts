@@ -336,8 +336,8 @@ function axisMoves(items: readonly Item[], taken: (at: number) => boolean): Size
 }
 
 const ACTS: ReadonlyMap<string, 1 | -1> = new Map([
-  ...['increases', 'increase', 'raises', 'enlarges', 'widens', 'expands'].map((word) => [word, 1] as const),
-  ...['decreases', 'decrease', 'reduces', 'reduce', 'lowers', 'narrows', 'shrinks'].map(
+  ...['gain', 'gains', 'increases', 'increase', 'raises', 'enlarges', 'widens', 'expands'].map((word) => [word, 1] as const),
+  ...['lose', 'loses', 'decreases', 'decrease', 'reduces', 'reduce', 'lowers', 'narrows', 'shrinks'].map(
     (word) => [word, -1] as const,
   ),
 ]);
@@ -351,7 +351,7 @@ function actedOn(items: readonly Item[], i: number): { at: number; sign: 1 | -1 
     const sign = ACTS.get(items[at]?.word ?? '');
     if (
       sign &&
-      items.slice(at + 1, i).every((item) => /^(?:the|its|outer|inner|outside|inside)$/.test(item.word))
+      items.slice(at + 1, i).every((item) => /^(?:the|its|some|a|bit|of|little|in|outer|inner|outside|inside)$/.test(item.word))
     )
       return { at, sign };
   }
@@ -378,6 +378,12 @@ const INVERSE = new Set([
 ]);
 const STRAIGHT = new Set(['directly', 'proportional', 'proportionally', 'proportionate', 'same']);
 
+/** "works the same way", "run in opposite directions". */
+const runsLike = (items: readonly Item[], cue: number) =>
+  items
+    .slice(Math.max(0, cue - 4), cue)
+    .some((item) => /^(?:runs?|works?|goes|go|counts?|reads?|behaves?)$/.test(item.word));
+
 /** "gauge is inversely related to bore", "French runs backwards". */
 function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[] {
   const at = items.findIndex((item) => INVERSE.has(item.word));
@@ -400,6 +406,16 @@ function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[
   const related =
     items.some((item) => item.axisNoun && item.axisNoun.axis !== 'number') ||
     /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? '');
+  if (
+    systems.length === 2 &&
+    systems.includes('needle-gauge') &&
+    systems.includes('french') &&
+    runsLike(items, cue)
+  ) {
+    // French runs up: what runs the same way as French is said to run up too.
+    const gauge: NumberSide = { at: cue, to: cue, system: 'needle-gauge', sign: 1 };
+    return [claim(scene, from, gauge, { at: cue, to: cue, axis: 'outer', sign: at >= 0 ? -1 : 1 })];
+  }
   const first = systems[0];
   if (systems.length !== 1 || !first || !related) return [];
   const other =

@@ -54,7 +54,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const between = items.slice(left.to + 1, right.from);
   if (
     between.length > 11 ||
-    !(ties(items, between, right) || gapped(items, left, between) || made(items, left, between)) ||
+    !(ties(items, between, left, right) || gapped(items, left, between) || made(items, left, between)) ||
     passed(items, left) ||
     second(items, left)
   )
@@ -129,12 +129,14 @@ function crossed(a: string, b: string): boolean {
 }
 
 /** Nothing but a noun phrase before the equating word, and nothing but idle words after it. */
-function ties(items: readonly Item[], between: readonly Item[], right: Group): boolean {
+function ties(items: readonly Item[], between: readonly Item[], left: Group, right: Group): boolean {
   const words = between.map((item) => item.word);
   if (words.some((word) => NEVER.has(word))) return false;
   if (words.includes('to') && !words.some((w) => TO_VERBS.has(w))) return false;
   const verb = words.findIndex(
-    (word, i) => (EQUAL.has(word) && word !== 'that' && word !== 'which') || possesses(words, i),
+    (word, i) =>
+      (EQUAL.has(word) && word !== 'that' && word !== 'which') ||
+      possesses([...words, ...items.slice(right.to + 1, right.to + 4).map((item) => item.word)], i),
   );
   const after = between.slice(verb + 1);
   const before = verb < 0 ? [] : between.slice(0, verb);
@@ -149,6 +151,7 @@ function ties(items: readonly Item[], between: readonly Item[], right: Group): b
     );
   const bracket = words[0] === '(' || (words.length <= 4 && words.includes('('));
   if (bracket || words.includes(':')) return true;
+  if (left.sizes[0]!.system === 'wire-inch' && words.every((word) => word === ',' || word === 'or')) return true;
   const apposition = words.includes(',') || words.includes('—') || words.includes('or');
   return apposition && items.slice(right.to + 1, right.to + 4).some((item) => MEASURE_AFTER.has(item.word));
 }
@@ -226,8 +229,9 @@ const PASSED = new Set([
 ]);
 
 function isLength(left: Group, right: Group): boolean {
+  const french = left.sizes[0]!.system === 'french' || right.sizes[0]!.system === 'french';
   const lengths = [...left.mentions, ...right.mentions].filter(
-    (mention) => mention.length && longEnough(mention.sizes[0]!),
+    (mention) => mention.length && longEnough(mention.sizes[0]!, french ? FRENCH_SHORTEST : SHORTEST),
   );
   const bothLengths = LENGTHS.has(left.sizes[0]!.system) && LENGTHS.has(right.sizes[0]!.system);
   return lengths.length > 0 && !bothLengths;
@@ -235,8 +239,10 @@ function isLength(left: Group, right: Group): boolean {
 
 /** No needle or tube is shorter than this, mm: what is smaller is a diameter. Common practice, no source. */
 const SHORTEST = 3.5;
-const longEnough = ({ system, value }: { system: string; value: number }) =>
-  (system === 'millimetre' ? value : value * 25.4) >= SHORTEST;
+/** What is sized in French is centimetres long; a few millimetres beside it are its width. */
+const FRENCH_SHORTEST = 21;
+const longEnough = ({ system, value }: { system: string; value: number }, shortest = SHORTEST) =>
+  (system === 'millimetre' ? value : value * 25.4) >= shortest;
 
 const lengthAfter = (items: readonly Item[], right: Group) =>
   items.slice(right.to + 1, right.to + 3).some((item) => LENGTH_AFTER.has(item.word));

@@ -259,6 +259,11 @@ function named(scene: Scene, french: number): Reading[] {
 
 function readGauge(scene: Scene, gauge: number): Reading[] {
   const { items } = scene;
+  const awg =
+    /\b(?:awg|american wire gauge|electricians?(?:'s)?|electrical wire)\b/.test(words(items)) &&
+    /\b(?:same|equal|identical)\b/.test(words(items));
+  if (awg && !items.some((item) => item.kind === 'size'))
+    return [reading(scene, 'needle-gauge', 'gauge-is-awg', gauge, 0, items.length - 1)];
   const linear =
     /\b(?:halv(?:e|es|ing)|doubl(?:e|es|ing)) the gauge(?: number)? (?:\w+ ){0,2}?(?:halves|doubles) the\b|\bequal steps\b/.test(
       words(items),
@@ -302,7 +307,7 @@ const COUNTS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, fi
 /** The size of a child's tracheal tube by age: a quarter of the age, plus 4 uncuffed or 3.5 cuffed. */
 function ageRule(scene: Scene): Reading[] {
   const text = words(scene.items);
-  const match = AGE.exec(text.replace(/(\d)\s*\.\s*(\d)/g, '$1.$2'));
+  const match = AGE.exec(text.replace(/\bage\/(\d)/g, 'age / $1').replace(/(\d)\s*\.\s*(\d)/g, '$1.$2'));
   if (!match) return [];
   const tube = /\b(?:tubes?|ett|cuffed|uncuffed|tracheal|airway)\b/.test(
     `${text} ${scene.headings.join(' ')} ${scene.before.flatMap((s) => s.items.map((item) => item.word)).join(' ')}`,

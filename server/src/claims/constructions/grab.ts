@@ -22,7 +22,8 @@ const NOUNS = new Set(['one', 'hub', 'ones', 'cannula', 'needle']);
 export const grab: Construction = {
   id: 'grab',
   read(scene) {
-    if (groups(scene.items).length > 0 || scene.items.length > 12) return [];
+    if (scene.items.length > 12) return [];
+    if (groups(scene.items).length > 0) return answeredBySize(scene);
     const at = scene.items.findIndex((item, i) => item.colour !== undefined && reached(scene, i));
     const before = scene.before.at(-1);
     const sized =
@@ -53,6 +54,29 @@ export const grab: Construction = {
     return [{ claim, at, from: at, to: at }] satisfies Reading[];
   },
 };
+
+/** "Blue hub on an IV cannula? That is a 22 G." */
+function answeredBySize(scene: Scene): Reading[] {
+  const question = scene.before.at(-1);
+  const [size, ...more] = groups(scene.items);
+  const coloured = question?.close === '?' ? question.items.filter((item) => item.colour) : [];
+  const device = question && codeOf(question.items);
+  const short = /^(?:that|it|a|an|the|this)(?: (?:is|was|means|will be))?(?: an?| the| your)?$/;
+  const before = scene.items.slice(0, size?.from ?? 0).map((item) => item.word).join(' ');
+  if (!size || more.length > 0 || coloured.length !== 1 || !device || device === 'both' || !short.test(before)) return [];
+  if (size.sizes.length !== 1 || groups(question!.items).length > 0) return [];
+  const claim: ColourClaim = {
+    kind: 'colour',
+    construction: 'grab',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[size.from]!),
+    size: operand(scene, size),
+    colour: coloured[0]!.colour!,
+    same: true,
+    device,
+  };
+  return [{ claim, at: size.from, from: size.from, to: size.to }];
+}
 
 /** "grab the pink one": a verb of reaching right before, a hub or "one" right after. */
 function reached(scene: Scene, i: number): boolean {

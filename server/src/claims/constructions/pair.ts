@@ -251,11 +251,15 @@ function againstPrevious(scene: Scene, subject: Group, word: Measured): Reading[
   return [];
 }
 
+/** "…, but the lower number is the wider needle": another subject than the size. */
+const startsAnew = (item: Item) =>
+  item.axisNoun?.axis === 'number' || item.word === 'but' || item.word === 'because' || item.word === ';';
+
 /** The nearest size must be what the phrase is about: a verb of being, an apposition, or "whose". */
 function predicates(items: readonly Item[], from: number, to: number, whose: boolean): boolean {
   if (whose) return to - from <= 8;
   const between = items.slice(from + 1, to);
-  if (between.length > 9) return false;
+  if (between.length > 9 || between.some(startsAnew)) return false;
   return (
     between.some((item) => BE.has(item.word)) ||
     (between.length <= 4 && between.some((item) => item.word === ','))

@@ -20,6 +20,8 @@ export const turn: Construction = {
   id: 'turn',
   read(scene) {
     const { items } = scene;
+    const resize = resized(scene);
+    if (resize) return [resize];
     const [given, chosen, ...more] = distinct(groups(items));
     if (!given || !chosen || more.length > 0 || !sameSystem(given, chosen)) return [];
     const wish = wished(scene, given, chosen);
@@ -34,6 +36,22 @@ export const turn: Construction = {
       : [];
   },
 };
+
+/** "Leaks around a 14 Fr? Upsize to a 16 Fr.": the verb says which way. */
+function resized(scene: Scene): Reading | undefined {
+  const { items } = scene;
+  const at = items.findIndex((item) => /^(?:up|down)siz(?:e|es|ed|ing)$/.test(item.word));
+  const chosen = at < 0 ? undefined : groups(items).find((g) => g.from > at && g.from - at <= 4);
+  if (!chosen || !items.slice(at + 1, chosen.from).some((item) => item.word === 'to')) return undefined;
+  const here = distinct(groups(items.slice(0, at)));
+  const earlier = here.length > 0 ? here : distinct(groups((scene.before.at(-1) ?? { items: [] }).items));
+  const given = earlier[0];
+  if (!given || earlier.length > 1 || !sameSystem(given, chosen) || sameSizes(given, chosen)) return undefined;
+  const sign = items[at]!.word.startsWith('up') ? 1 : -1;
+  const word: Measured = { at, to: at, axis: 'outer', sign, degree: 'comparative', excess: false, idiom: false, attributive: false };
+  const reading = comparison(scene, 'turn', chosen, given, word);
+  return { ...reading, from: at, to: chosen.to, own: true };
+}
 
 /** "Between the 25 G and the 27 G, pick the 27 G if you want the finer needle." */
 function wished(scene: Scene, a: Group, b: Group): Reading | undefined {

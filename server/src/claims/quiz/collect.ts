@@ -90,6 +90,8 @@ function quizAt(
 ): Quiz | undefined {
   if (read.passage.kind === 'cell' || read.passage.kind === 'alt' || read.items.length === 0)
     return undefined;
+  if (/^\W*(?:answers?|key|ans|correct)\b/i.test(read.passage.text.slice(bounds.start, bounds.start + 12)))
+    return undefined;
   const asking = read.sentences
     .filter((s) => s.start >= bounds.start && s.end <= bounds.end && asks(s))
     .at(-1);
@@ -120,7 +122,7 @@ function following(reads: readonly Read[], read: Read, asked: boolean): Piece[] 
 /** Without a question mark the stem ends where the first lettered choice begins. */
 function stemEnd(read: Read, { start, end }: Span): number {
   const text = read.passage.text.slice(start, end);
-  const first = /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+/.exec(text);
+  const first = /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+|\n(?=A \S)/.exec(text);
   return first && first.index > 0 ? start + first.index : end;
 }
 
@@ -229,7 +231,8 @@ function listed(reads: readonly Read[], read: Read): Piece[] | undefined {
     if (list === undefined && !leads(read, reads[i]!)) break;
     list = passage.list.list;
     const marked = /^\(?(?:[A-Fa-f]|i{1,3}|iv|vi?)[).:]\s+/.exec(passage.text)?.[0].length ?? 0;
-    pieces.push(piece(reads[i]!, marked, endOf(passage.text, marked, passage.text.length)));
+    const line = passage.text.indexOf('\n', marked);
+    pieces.push(piece(reads[i]!, marked, endOf(passage.text, marked, line < 0 ? passage.text.length : line)));
   }
   return pieces.length >= 2 ? pieces : undefined;
 }

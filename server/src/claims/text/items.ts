@@ -182,7 +182,9 @@ const METRIC = new Set(['metric', 'ep', 'decimetric']);
 const rate = (items: readonly Item[], i: number) =>
   items
     .slice(i + 1, i + 5)
-    .some((near) => ['minute', 'minutes', 'second', 'hour', 'volume'].includes(near.word));
+    .some((near) => ['minute', 'minutes', 'second', 'hour', 'volume'].includes(near.word)) ||
+  (/^(?:fluid|blood|water|saline)$/.test(items[i + 1]?.word ?? '') &&
+    /^(?:pass|passes|delivers?|carries|carry|lets|moves|allows|admits)$/.test(items[i - 1]?.word ?? ''));
 
 /** "stretches the meatus a bit more". */
 const stretched = (items: readonly Item[], i: number) =>

@@ -234,14 +234,14 @@ function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly 
   return (
     TRUTH.test(read.passage.text.toLowerCase()) ||
     BOXES.test(read.passage.text) ||
-    (read.passage.list !== undefined && FRONT_KEY.test(read.passage.text)) ||
+    (read.passage.kind !== 'heading' && FRONT_KEY.test(read.passage.text)) ||
     (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
     headings.some((heading) => TRUTH.test(heading)) ||
     read.passage.cell !== undefined
   );
 }
 
-/** "(T) A 14 G …": a key in front of a list item. */
+/** "(T) A 14 G …": a key in front of a statement. */
 const FRONT_KEY = /^\((T|F|True|False)\)\s/;
 
 const BOXES = /^true\s*\/\s*\[([ xX])\]\s*false\b/i;

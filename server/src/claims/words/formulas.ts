@@ -163,6 +163,15 @@ export const FORMULAS: readonly FormulaRow[] = [
     sources: ['ett'],
   },
   {
+    id: 'gauge-is-awg',
+    system: 'needle-gauge',
+    says: 'needle gauge and American Wire Gauge give the same diameters',
+    true: false,
+    holds: 'Needle gauge has a table of its own: an 18 G needle is about 1.27 mm, 18 AWG is 1.02 mm',
+    standard: 'nominal needle gauge chart; AWG formula (GNU Units)',
+    sources: ['nomchart', 'GNU'],
+  },
+  {
     id: 'gauge-is-reciprocal',
     system: 'needle-gauge',
     says: 'a gauge is one over the diameter in inches',

@@ -6,8 +6,8 @@ const set = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/).f
 export const MISTAKE_WORDS = set(
   `myth myths misconception misconceptions mistake mistakes mistaken mistakenly error errors erratum errata wrong wrongly
   incorrect incorrectly false falsely untrue fallacy nonsense rubbish misread misreads misreading misprint misprinted misquoted typo typos
-  confusion blunder bogus debunked mix-up mixup mixups muddle muddled
-  struck crossed retracted withdrawn deleted delete superseded misheard misstated misremembered folklore rumour rumours rumor rumors hearsay`,
+  confusion blunder bogus distractor distractors trap traps debunked mix-up mixup mixups muddle muddled
+  struck crossed retracted withdrawn deleted delete superseded misheard misstated misremembered folklore fiction rumour rumours rumor rumors hearsay`,
 );
 
 /** Who is quoted: people whose words are reported rather than taught. */

@@ -5,5 +5,12 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/host/**'],
     testTimeout: 60_000,
+    coverage: {
+      provider: 'v8',
+      // The pure rooms below the editor. Programs run as processes of their own, which no counter sees.
+      include: ['server/src/{sizes,notes,mentions,claims,checks,course}/**/*.ts', 'grammars/notations/*.ts'],
+      reporter: ['text-summary', 'json-summary'],
+      reportsDirectory: 'artifacts/coverage',
+    },
   },
 });

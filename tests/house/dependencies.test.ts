@@ -15,8 +15,11 @@ const imported = new Set(
     .flatMap((path) => parseSource(path).imports)
     .map(({ specifier }) => packageOf(specifier)),
 );
-const text = ['server/tools', 'client/tools', 'tests']
-  .flatMap(sourceFiles)
+const text = [
+  ...['server/tools', 'client/tools', 'tests'].flatMap(sourceFiles),
+  'vitest.config.ts',
+  'stryker.config.js',
+]
   .filter((path) => !path.startsWith('tests/house/'))
   .map(read)
   .join('\n');
@@ -38,6 +41,9 @@ function isRun(name: string): boolean {
   return commands.some((command) => new RegExp(`(?:^|\\s)${command}(?:\\s|$)`).test(scripts));
 }
 
+/** Packages that a tool loads by a setting, without their name. */
+const BY_SETTING: Readonly<Record<string, string>> = { '@vitest/coverage-v8': "provider: 'v8'" };
+
 /** Types of Node and of the editor, or of a package that is used. */
 const isTypes = (name: string): boolean =>
   name.startsWith('@types/') &&
@@ -45,7 +51,9 @@ const isTypes = (name: string): boolean =>
 
 /** Named in a tool or a test: `'@vscode', 'vsce'`, or a file inside the package. */
 const isNamed = (name: string): boolean =>
-  text.includes(`${name}/`) || text.includes(`'${name}'`) || text.includes(name.split('/').join("', '"));
+  text.includes(BY_SETTING[name] ?? `${name}/`) ||
+  text.includes(`'${name}'`) ||
+  text.includes(name.split('/').join("', '"));
 
 describe('dependencies', () => {
   it('are all for development: what ships is bundled', () => {

@@ -23,7 +23,10 @@ export type Keyed = 'true' | 'false';
 export function stanceOf(scene: Scene, reading: Reading): Stance {
   const keyed = keyOf(scene);
   if (keyed) return keyed === 'true' ? 'asserted' : 'denied';
-  if (scene.erratum) return scene.erratum === 'holds' && scene.sentence.close !== '?' ? 'asserted' : 'quoted';
+  if (scene.erratum)
+    return scene.erratum === 'holds' && scene.sentence.close !== '?' && !mended(scene, reading)
+      ? 'asserted'
+      : 'quoted';
   if (scene.reported || struck(scene, reading) || quoted(scene, reading)) return 'quoted';
   if (scene.option) return 'option';
   if (!reading.answered && asked(scene, reading)) return 'asked';
@@ -43,6 +46,13 @@ function struck(scene: Scene, { at, from, to }: Reading): boolean {
       (mark) => mark.kind === 'strike' && mark.start <= item.start && item.end <= mark.end,
     );
   return [at, from, to].some((i) => inside(scene.items[i]));
+}
+
+/** 'Replace "thicker" with "thinner" in "…"': the first quotation is what holds, the next what is mended. */
+function mended(scene: Scene, { at }: Reading): boolean {
+  const own = scene.quotes.filter(([start]) => start >= scene.sentence.start && start < scene.sentence.end);
+  const place = scene.items[at]?.start ?? 0;
+  return own.slice(1).some(([start, end]) => start < place && place < end);
 }
 
 const OPEN_QUOTES = new Set(['"', '“', '«', '‘', "'"]);
@@ -95,6 +105,7 @@ function rejects(sentence: Sentence): boolean {
   const first = words[0];
   if (first === undefined) return false;
   const text = words.slice(0, 8).join(' ');
+  if (CALLED_WRONG.test(text)) return true;
   const opening = REJECTING_OPENINGS.find((one) => text.startsWith(one));
   // "It is not true that …" opens a statement of its own; "It is not." rejects.
   if (opening) return words.length <= opening.split(' ').length + 4 || !/^it\b/.test(opening);
@@ -328,10 +339,10 @@ function hedged(scene: Scene, { at }: Reading): boolean {
 /** Phrases after which an erratum gives what holds: "should read", "changed to", "corrected:". */
 const CORRECTIONS: readonly RegExp[] = [
   /\b(?:should|must|ought to) (?:now )?(?:read|be|say)$/,
-  /\b(?:now|it) (?:reads?|says?)$/,
+  /\bnow (?:reads?|says?)$/,
   /\b(?:read|write|say) instead$/,
   /\bcorrected( to| version)?$/,
-  /\bcorrection$/,
+  /(?<!\bbefore )\bcorrection$/,
   /\bcorrect(?:ly)?$/,
   /\b(?:changed?|altered|amended|corrected|moved) (?:\S+ ){0,3}to$/,
   /\breplaced? (?:\S+ ){0,3}(?:with|by)$/,

@@ -17,7 +17,8 @@ export const colour: Construction = {
   read(scene) {
     const colours = coloursIn(scene.items);
     const sizes = groups(scene.items).filter(
-      (g) => g.mentions.length === 1 && g.sizes.length === 1 && coded(g),
+      (g) =>
+        g.mentions.length === 1 && g.sizes.length === 1 && coded(g) && !otherThing(scene.items[g.to + 1]),
     );
     if (colours.length === 0 || sizes.length === 0) return [];
     return pairUp(scene.items, colours, sizes).map(([c, g]) => reading(scene, c, g));
@@ -61,10 +62,10 @@ const NOT_HUB = new Set([
   'matter',
 ]);
 
-/** "the blue clamp": the colour of something that is not a hub. */
+/** "the blue clamp", "the 20 G drawer": the colour of something that is not a hub. */
 const otherThing = (next: Item | undefined) =>
   next?.kind === 'word' &&
-  /^(?:clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay)$/.test(
+  /^(?:clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?)$/.test(
     next.word,
   );
 
@@ -208,6 +209,8 @@ function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
   if (near) return near === 'both' ? undefined : near;
   const here = several && own !== 'both' && bothNamed(scene.items) ? undefined : codeOf(scene.items);
   if (here) return here === 'both' ? undefined : here;
+  // "pink = 18 G, green = 21 G (needle)": the line has a device of its own, whichever pairs it covers.
+  if (codeOf(scene.items)) return undefined;
   for (const sentence of [...scene.before].reverse()) {
     const found = codeOf(sentence.items);
     if (found) return found === 'both' ? undefined : found;

@@ -120,9 +120,7 @@ function changing(scene: Scene, items: readonly Item[]): NumberSide[] {
     const zero = noun === 'usp-zeros';
     const before = items.slice(Math.max(0, i - 3), i).findLast((near) => ADDED.has(near.word));
     if (zero && before)
-      return [
-        { at: i, to: i, system: noun, sign: before.word === 'fewer' || before.word === 'drop' ? -1 : 1 },
-      ];
+      return [{ at: i, to: i, system: noun, sign: takesAway(before, items[i + 1]) ? -1 : 1 }];
     const after =
       i + 1 + items.slice(i + 1, i + 5).findIndex((near) => UP.has(near.word) || DOWN.has(near.word));
     if (after <= i) continue;
@@ -144,6 +142,10 @@ function changing(scene: Scene, items: readonly Item[]): NumberSide[] {
   }
   return [];
 }
+/** "drop a zero", "every zero fewer". */
+const takesAway = (before: Item, next: Item | undefined): boolean =>
+  before.word === 'fewer' || before.word === 'drop' || /^(?:fewer|less)$/.test(next?.word ?? '');
+
 /** "As the French size goes up": the word belongs to the name of the scale. */
 const SIZE_WORD = new Set(['size', 'sizes', 'scale']);
 const ADDED = new Set([
@@ -336,7 +338,9 @@ function axisMoves(items: readonly Item[], taken: (at: number) => boolean): Size
 }
 
 const ACTS: ReadonlyMap<string, 1 | -1> = new Map([
-  ...['gain', 'gains', 'increases', 'increase', 'raises', 'enlarges', 'widens', 'expands'].map((word) => [word, 1] as const),
+  ...['gain', 'gains', 'increases', 'increase', 'raises', 'enlarges', 'widens', 'expands'].map(
+    (word) => [word, 1] as const,
+  ),
   ...['lose', 'loses', 'decreases', 'decrease', 'reduces', 'reduce', 'lowers', 'narrows', 'shrinks'].map(
     (word) => [word, -1] as const,
   ),
@@ -351,7 +355,9 @@ function actedOn(items: readonly Item[], i: number): { at: number; sign: 1 | -1 
     const sign = ACTS.get(items[at]?.word ?? '');
     if (
       sign &&
-      items.slice(at + 1, i).every((item) => /^(?:the|its|some|a|bit|of|little|in|outer|inner|outside|inside)$/.test(item.word))
+      items
+        .slice(at + 1, i)
+        .every((item) => /^(?:the|its|some|a|bit|of|little|in|outer|inner|outside|inside)$/.test(item.word))
     )
       return { at, sign };
   }

@@ -47,6 +47,7 @@ export const equative: Construction = {
   read(scene) {
     const all = distinct(apart(groups(scene.items)));
     if (all.length !== 2 || !sameSystem(all[0]!, all[1]!)) return asAs(scene, all);
+    if (together(scene.items, all[0]!) !== together(scene.items, all[1]!)) return [];
     const at = sameWord(scene, all[0]!, all[1]!);
     if (at < 0) return asAs(scene, all);
     return [reading(scene, at, all[0]!, all[1]!)];
@@ -83,7 +84,9 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   const text = between.map((item) => item.word).join(' ');
   if (between.length <= 12 && SAY.test(text)) return a.to + 1;
   if (between.length === 1 && between[0]!.word === '=') return a.to + 1;
-  const at = items.findIndex((item, i) => SAME.has(item.word) && i > a.to && nearSizeWord(items, i));
+  const at = items.findIndex(
+    (item, i) => SAME.has(item.word) && item.word !== '=' && i > a.to && nearSizeWord(items, i),
+  );
   if (at < 0 || at > b.to + 6) return -1;
   if (
     OTHER_SAME.test(
@@ -109,6 +112,9 @@ const nearSizeWord = (items: readonly Item[], i: number) =>
     .join(' ') === 'one and the' ||
   items.slice(i + 1, i + 3).some((item) => SIZE_WORDS.has(item.word));
 
+/** "two thirds as wide as", "80 % as wide as". */
+const PART = /^(?:thirds?|quarters?|fifths?|tenths?|%|per cent|percent|cent)$/;
+
 /** "A is as thick as B". */
 function asAs(scene: Scene, all: readonly Group[]): Reading[] {
   const { items } = scene;
@@ -128,7 +134,8 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
         'something',
         'nothing',
         'size',
-      ].includes(items[i - 1]?.word ?? '')
+      ].includes(items[i - 1]?.word ?? '') ||
+      PART.test(items[i - 1]?.word ?? '')
     )
       continue;
     const left = all.filter((g) => g.to < i).at(-1);

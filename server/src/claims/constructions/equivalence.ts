@@ -62,7 +62,8 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const outer = MEASURE_AFTER.has(items[right.to + 1]?.word ?? '');
   if ((isLength(left, right) && !outer) || (lengthAfter(items, right) && !bothLengths(left, right)))
     return [];
-  if (unlikely(items, left, right) || tooWide(items, left, right)) return [];
+  if (unlikely(items, left, right) || tooWide(items, left, right) || otherMeasure(items, left, right))
+    return [];
   if (crossedLength(items, left) || crossedLength(items, right)) return [];
   return [make(scene, left, right, between)];
 }
@@ -102,6 +103,17 @@ const crossedLength = (items: readonly Item[], g: Group) =>
   items[g.from - 2]?.kind === 'size';
 const CROSS = new Set(['×', '*', 'x', 'by']);
 
+/** "2 mm wider than a 14 Fr", "the difference is 2 mm", "its circumference is 44 mm", "15 mm round": not how thick it is. */
+const otherMeasure = (items: readonly Item[], left: Group, right: Group) =>
+  items[right.to + 1]?.magnitude?.degree === 'comparative' ||
+  /^(?:round|more|less)$/.test(items[right.to + 1]?.word ?? '') ||
+  items.slice(Math.max(0, left.from - 6), right.to + 5).some((item) => OTHER_MEASURES.has(item.word));
+const OTHER_MEASURES = new Set(
+  'circumference circumferences girth perimeter difference differ differs differing gap step steps'.split(
+    ' ',
+  ),
+);
+
 /** Centimetres beside a size are a length along it unless the text says it is measured across. */
 function unlikely(items: readonly Item[], left: Group, right: Group): boolean {
   const measured = [left, right].find((g) => /\bcm\b|cent/i.test(g.mentions[0]!.text));
@@ -136,7 +148,7 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
   const verb = words.findIndex(
     (word, i) =>
       (EQUAL.has(word) && word !== 'that' && word !== 'which') ||
-      possesses([...words, ...items.slice(right.to + 1, right.to + 4).map((item) => item.word)], i),
+      possesses(LENGTHS.has(right.sizes[0]!.system) ? [...words, ...after3(items, right)] : words, i),
   );
   const after = between.slice(verb + 1);
   const before = verb < 0 ? [] : between.slice(0, verb);
@@ -151,10 +163,14 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
     );
   const bracket = words[0] === '(' || (words.length <= 4 && words.includes('('));
   if (bracket || words.includes(':')) return true;
-  if (left.sizes[0]!.system === 'wire-inch' && words.every((word) => word === ',' || word === 'or')) return true;
+  if (left.sizes[0]!.system === 'wire-inch' && words.every((word) => word === ',' || word === 'or'))
+    return true;
   const apposition = words.includes(',') || words.includes('—') || words.includes('or');
   return apposition && items.slice(right.to + 1, right.to + 4).some((item) => MEASURE_AFTER.has(item.word));
 }
+
+const after3 = (items: readonly Item[], right: Group) =>
+  items.slice(right.to + 1, right.to + 4).map((item) => item.word);
 
 /** "has an outside diameter of". */
 const possesses = (words: readonly string[], i: number) =>

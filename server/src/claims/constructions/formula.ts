@@ -210,20 +210,25 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
     // "one French is a third of a millimetre" defines the unit: the same as dividing French by three.
     if (word === 'third' && items[at + 1]?.word === 'of' && /^(?:a|one|1)$/.test(items[at + 2]?.word ?? ''))
       return true;
-    const object = items
-      .slice(at + 1, at + 7)
-      .find(
-        (item) => item.system === 'french' || MM.test(item.word) || /^(?:diameter|outside)$/.test(item.word),
-      );
+    const object = operandAfter(items, at);
     if (object || word !== 'times') return object ? object.system === 'french' : undefined;
   }
-  const equals = items.findIndex(
-    (item) => item.word === '=' || item.word === 'is' || item.word === 'gives' || item.word === 'equals',
-  );
+  const equals = items.findIndex((item) => /^(?:=|is|gives?|equals|makes?|yields?)$/.test(item.word));
   if (equals < 0) return french < at && (size < 0 || size > at) ? true : undefined;
   const side = (index: number) => index >= 0 && index < equals === at < equals;
   if (side(french) === side(size)) return undefined;
   return side(french);
+}
+
+/** "three times the diameter": what the operation acts on, not what it gives. */
+function operandAfter(items: readonly Item[], at: number): Item | undefined {
+  const near = items.slice(at + 1, at + 7);
+  const result = near.findIndex((item) => /^(?:gives?|equals|makes?|yields?|=)$/.test(item.word));
+  return near
+    .slice(0, result < 0 ? near.length : result)
+    .find(
+      (item) => item.system === 'french' || MM.test(item.word) || /^(?:diameter|outside)$/.test(item.word),
+    );
 }
 
 const STEP =

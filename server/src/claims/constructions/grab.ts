@@ -62,8 +62,19 @@ function answeredBySize(scene: Scene): Reading[] {
   const coloured = question?.close === '?' ? question.items.filter((item) => item.colour) : [];
   const device = question && codeOf(question.items);
   const short = /^(?:that|it|a|an|the|this)(?: (?:is|was|means|will be))?(?: an?| the| your)?$/;
-  const before = scene.items.slice(0, size?.from ?? 0).map((item) => item.word).join(' ');
-  if (!size || more.length > 0 || coloured.length !== 1 || !device || device === 'both' || !short.test(before)) return [];
+  const before = scene.items
+    .slice(0, size?.from ?? 0)
+    .map((item) => item.word)
+    .join(' ');
+  if (
+    !size ||
+    more.length > 0 ||
+    coloured.length !== 1 ||
+    !device ||
+    device === 'both' ||
+    !short.test(before)
+  )
+    return [];
   if (size.sizes.length !== 1 || groups(question!.items).length > 0) return [];
   const claim: ColourClaim = {
     kind: 'colour',

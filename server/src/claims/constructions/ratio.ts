@@ -21,7 +21,7 @@ export const ratio: Construction = {
   read(scene) {
     const all = groups(scene.items);
     return scene.items.flatMap((item, at) => {
-      const sign = RATIOS.get(item.word);
+      const sign = counted(scene.items, at) ? undefined : RATIOS.get(item.word);
       const axis = sign && measuredAfter(scene.items, at);
       if (!sign || !axis) return [];
       const left = all.filter((g) => g.to < at && at - g.to <= 6).at(-1);
@@ -31,6 +31,11 @@ export const ratio: Construction = {
     });
   },
 };
+
+/** "two and a half times": the half belongs to a number. */
+const counted = (items: readonly Item[], at: number): boolean =>
+  /^(?:half|quarter|third)$/.test(items[at]!.word) &&
+  items.slice(at + 1, at + 2).some((item) => item.word === 'times');
 
 /** "the diameter of", "as thick as": what is doubled or halved. */
 function measuredAfter(items: readonly Item[], at: number): Axis | undefined {

@@ -46,9 +46,19 @@ function resized(scene: Scene): Reading | undefined {
   const here = distinct(groups(items.slice(0, at)));
   const earlier = here.length > 0 ? here : distinct(groups((scene.before.at(-1) ?? { items: [] }).items));
   const given = earlier[0];
-  if (!given || earlier.length > 1 || !sameSystem(given, chosen) || sameSizes(given, chosen)) return undefined;
+  if (!given || earlier.length > 1 || !sameSystem(given, chosen) || sameSizes(given, chosen))
+    return undefined;
   const sign = items[at]!.word.startsWith('up') ? 1 : -1;
-  const word: Measured = { at, to: at, axis: 'outer', sign, degree: 'comparative', excess: false, idiom: false, attributive: false };
+  const word: Measured = {
+    at,
+    to: at,
+    axis: 'outer',
+    sign,
+    degree: 'comparative',
+    excess: false,
+    idiom: false,
+    attributive: false,
+  };
   const reading = comparison(scene, 'turn', chosen, given, word);
   return { ...reading, from: at, to: chosen.to, own: true };
 }

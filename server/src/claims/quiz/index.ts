@@ -22,6 +22,7 @@ import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { codeOf } from '../words/codes.ts';
 import { fateIn } from '../words/fates.ts';
+import { MATERIAL_PROPERTIES } from '../words/properties.ts';
 import { type Piece, quizzes } from './collect.ts';
 import { described } from './described.ts';
 import { type Keyed, keyed } from './key.ts';
@@ -174,21 +175,29 @@ function converted(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReadin
 
 /** "Which thread must come out?", "Which one dissolves?": the chosen material's fate. */
 function kept(key: Keyed, focus: Span): KeyReading[] | undefined {
-  const fate = fateIn(textOf(key.quiz.question.items));
+  const { items } = key.quiz.question;
   const named = materialsIn(key.chosen.items);
-  if (!fate || named.length !== 1 || negated(key.quiz.question)) return undefined;
-  const claim: PropertyClaim = {
-    kind: 'property',
-    construction: 'answer-key',
-    span: spanOf(key.quiz.question),
-    focus,
-    subject: named[0]!.id,
-    of: 'material',
-    property: fate.property,
-    has: true,
-  };
-  return [{ claim, stance: 'asserted' }];
+  if (named.length !== 1 || materialsIn(items).length > 0 || negated(key.quiz.question)) return undefined;
+  const fate = fateIn(textOf(items));
+  const asked = fate ? [fate.property] : items.flatMap((item) => PROPERTIES.get(item.word) ?? []);
+  if (asked.length === 0) return undefined;
+  return [...new Set(asked)].map((property) => ({
+    claim: {
+      kind: 'property',
+      construction: 'answer-key',
+      span: spanOf(key.quiz.question),
+      focus,
+      subject: named[0]!.id,
+      of: 'material',
+      property,
+      has: true,
+    },
+    stance: 'asserted',
+  }));
 }
+
+/** "Which is an absorbable monofilament?" asks for both. */
+const PROPERTIES = new Map(MATERIAL_PROPERTIES.map((row) => [row.word, `${row.property}:${row.value}`]));
 
 /** "Which gauge has the pink hub?", "What colour is a 20 G cannula?" */
 function coloured(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReading[] | undefined {
@@ -226,8 +235,12 @@ function statement(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReadin
   const span = spanOf(question);
   const alone = readItemsAs(scene, key.chosen.items);
   const found = alone.length > 0 || stance === 'denied' ? alone : readItemsAs(scene, joined(key));
-  return found.slice(0, 1).map((claim) => ({ claim: onKey(claim, focus, span), stance }));
+  return telling(found).map((claim) => ({ claim: onKey(claim, focus, span), stance }));
 }
+
+/** One claim a choice; of a material every property that is asked for must hold. */
+const telling = (claims: readonly Claim[]): readonly Claim[] =>
+  claims[0]?.kind === 'property' ? claims.filter((claim) => claim.kind === 'property') : claims.slice(0, 1);
 
 /** The question without its mark, a colon, the option. */
 function joined({ quiz, chosen }: Keyed): Item[] {

@@ -25,7 +25,8 @@ export function clientOptions(): LanguageClientOptions {
     documentSelector: [{ language: 'markdown' }, { pattern: '**/*.{vtt,srt}' }],
     outputChannel: log,
     initializationOptions: {
-      settings: workspace.getConfiguration('sizewright'),
+      // Plain data only: a configuration has functions, which no message to a worker can carry.
+      settings: JSON.parse(JSON.stringify(workspace.getConfiguration('sizewright'))),
       files: true,
       asksReasons: true,
     },

@@ -2,7 +2,7 @@
  * Makes the .vsix. Only what is named here gets in: the files are copied to a clean folder, with a manifest
  * freed of what concerns developers, and packed there. Then the contents are checked.
  *
- * Usage: npm run package
+ * Usage: npm run package [-- --web], where --web makes one that any host must run in the browser, for tests.
  */
 import { execFileSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
@@ -11,7 +11,8 @@ import { fileURLToPath } from 'node:url';
 import { entriesOf, faults } from './contents.ts';
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
-const STAGE = join(ROOT, '.cache', 'stage');
+const WEB = process.argv.includes('--web');
+const STAGE = join(ROOT, '.cache', WEB ? 'stage-web' : 'stage');
 
 const FILES = [
   '.vscodeignore',
@@ -53,7 +54,7 @@ function stage(): { version: string } {
     if (existsSync(join(ROOT, file))) cpSync(join(ROOT, file), join(STAGE, file), { recursive: true });
   }
   const manifest = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8'));
-  for (const field of DEVELOPMENT) delete manifest[field];
+  for (const field of [...DEVELOPMENT, ...(WEB ? ['main'] : [])]) delete manifest[field];
   manifest.engines = { vscode: manifest.engines.vscode };
   writeFileSync(join(STAGE, 'package.json'), JSON.stringify(manifest, null, 2));
   return manifest;
@@ -75,11 +76,12 @@ function pack(out: string): void {
 }
 
 const { version } = stage();
-const out = join(ROOT, `sizewright-${version}.vsix`);
+const name = WEB ? 'sizewright-web.vsix' : `sizewright-${version}.vsix`;
+const out = join(WEB ? join(ROOT, '.cache') : ROOT, name);
 pack(out);
 const problems = faults(entriesOf(readFileSync(out)), statSync(out).size);
 if (problems.length > 0) {
   for (const problem of problems) console.error(problem);
   process.exit(1);
 }
-console.log(`${(statSync(out).size / 1024).toFixed(0)} kB  sizewright-${version}.vsix`);
+console.log(`${(statSync(out).size / 1024).toFixed(0)} kB  ${name}`);

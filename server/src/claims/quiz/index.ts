@@ -5,15 +5,7 @@ import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
-import type {
-  Claim,
-  ColourClaim,
-  ComparisonClaim,
-  EquivalenceClaim,
-  Operand,
-  PropertyClaim,
-  Stance,
-} from '../model.ts';
+import type { Claim, ColourClaim, ComparisonClaim, EquivalenceClaim, Operand, Stance } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { materialsIn } from '../text/materials.ts';

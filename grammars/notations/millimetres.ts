@@ -25,7 +25,8 @@ export const millimetres: Notation = {
   system: 'millimetre',
   pattern: `${BEFORE}(?:${series(NUMBER, 5)})[\\s]?-?(?:${alternation(MILLIMETRE_WORDS)})${AFTER}(?![²³23]|[\\s]?hg)`,
   anyCase: true,
-  read: (text) => readSeries(text, NUMBER, plausible),
+  // "1/3 mm" is a fraction, no list of two.
+  read: (text) => (/^1[/⁄][0-9]/.test(text) ? [] : readSeries(text, NUMBER, plausible)),
   examples: ['4.7 mm', '0,85 mm', '25mm', '0.20–0.249 mm', '25-mm'],
   counterExamples: ['120 mmHg', '5 mm2'],
 };

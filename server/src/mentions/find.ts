@@ -86,10 +86,15 @@ function sizedBefore(place: Place): boolean {
   const { passage } = place.scene;
   const question = passage.list?.leadIn ?? passage.list?.parent ?? passage.path.at(-1);
   const before = [place.around.scenes[passage.index - 1], place.around.scenes[question ?? -1]];
-  return (
-    passage.text.length < 80 && before.some((scene) => scene && SIZED.test(scene.passage.text.slice(-400)))
-  );
+  if (passage.text.length >= 80) return false;
+  return before.some((scene) => scene && SIZED.test(scene.passage.text.slice(-400))) || isKeyed(place);
 }
+
+/** A line of an answer key. */
+const isKeyed = (place: Place): boolean =>
+  /\b(?:answers?|key|quiz|solutions?)\b/i.test(
+    place.around.scenes[place.scene.passage.path.at(-1) ?? -1]?.brief ?? '',
+  );
 
 const SIZED =
   /[0-9]\s?-?(?:G|Fr|F|Ch|mm)\b|[0-9]-0\b|gauge|French|diameter|across|[Nn]eedles?\b|\b[Ll]ength\b/;

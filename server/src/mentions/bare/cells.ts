@@ -27,7 +27,7 @@ export function tableNumbers(around: Surroundings, scene: Scene, own: readonly M
     const span = { start: offset + match.index, end: offset + match.index + match[0].length };
     if (own.some((one) => one.span.start < span.end && one.span.end > span.start)) return [];
     const candidate = bareCandidate(scene.passage.text, span);
-    if (!candidate || !candidate.item.values.every((value) => plausible(system, value))) return [];
+    if (!candidate?.item.values.every((value) => plausible(system, value))) return [];
     return (
       mentionOf(placeOf(around, scene, candidate), candidate, size(system, 'table-label', cell[0].trim())) ??
       []

@@ -63,7 +63,8 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
   const closed = frame === 'alone' || frame === 'option' || isClosed(place, bare) || bare.decimals > 0;
   if (!settled || !(closed || OPEN.has(settled.rung))) return undefined;
   const saw = place.text.slice(0, 80).trim();
-  return mentionOf(place, bare, size(settled.system, `settled-by-${settled.rung}`, saw));
+  const values = settled.value === undefined ? undefined : [settled.value];
+  return mentionOf(place, bare, size(settled.system, `settled-by-${settled.rung}`, saw, values));
 }
 
 /** "2 silk", "a 6 tube". */

@@ -59,6 +59,10 @@ const earlierMentions: Rung = ({ place, known, bare, settledBare }) => {
   return same.length === 1 ? same : systemsOf(before.slice(-3));
 };
 
+/** Sizes anywhere near in the passage, later ones too. */
+const passageMentions: Rung = ({ place, known }) =>
+  systemsOf(mentionsIn(known, { start: Math.max(0, place.span.start - 600), end: place.span.end + 600 }, 60));
+
 const sentenceDevices: Rung = ({ place, frame, known }) =>
   frame === 'handed' && mentionsIn(known, place.sentence).length > 0 ? [] : ofDevices(place.devices);
 
@@ -243,6 +247,7 @@ export const RUNGS = {
   earlier: earlierMentions,
   'earlier-device': earlierDevices,
   label: labels,
+  passage: passageMentions,
   before: passagesBefore,
   heading,
   title,

@@ -9,6 +9,8 @@ export type RungName = keyof typeof RUNGS;
 
 export interface Settled {
   readonly system: System;
+  /** Set where the number stands for another value: a 35 wire is 0.035 in. */
+  readonly value?: number;
   readonly rung: RungName;
 }
 
@@ -26,6 +28,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['earlier', ['article', 'plural', 'run', 'colour', 'handed', 'colon', 'option']],
   ['earlier-device', ['article', 'plural', 'run', 'colour', 'colon', 'option']],
   ['label', ['article', 'plural', 'run', 'colour', 'colon', 'option', 'alone']],
+  ['passage', ['article', 'plural', 'run', 'colour', 'option']],
   ['before', ['article', 'plural', 'run', 'colour', 'option']],
   ['heading', ['article', 'plural', 'run', 'colour', 'colon']],
   ['title', ['article', 'plural', 'run', 'colour', 'colon']],
@@ -48,9 +51,15 @@ export function settle(question: Question): Settled | undefined {
     if (systems.length === 1)
       return allowed(systems[0]!, rung, question) ? { system: systems[0]!, rung } : undefined;
     if (systems.length > 1) return undefined;
+    if (WIRE_FRAMES.has(frame) && WIRES.has(bare.value) && RUNGS[rung](question).includes('wire-inch'))
+      return { system: 'wire-inch', value: bare.value / 1000, rung };
   }
   return undefined;
 }
+
+/** Thousandths of an inch by which guidewires are asked for: "swap the 35 for an 18". */
+const WIRES: ReadonlySet<number> = new Set([14, 16, 18, 21, 25, 32, 35, 38]);
+const WIRE_FRAMES: ReadonlySet<Frame> = new Set<Frame>(['article', 'plural']);
 
 /** French decimals are read where the same value was written in full: "the 8.5". */
 const holdsNearby = ({ bare, known: mentions, place }: Question, system: System): boolean =>

@@ -18,7 +18,10 @@ const WHOLE: Readonly<Partial<Record<System, readonly [number, number]>>> = {
 export function suits(system: System, bare: Value): boolean {
   const bounds = WHOLE[system];
   if (!bounds || bare.value < bounds[0] || bare.value > bounds[1]) return false;
-  if (bare.decimals > 0 || !Number.isInteger(bare.value))
-    return system === 'tube-id' ? (bare.value * 2) % 1 === 0 : system === 'ep-metric';
-  return true;
+  if (bare.decimals === 0 && Number.isInteger(bare.value)) return true;
+  if (system === 'tube-id') return (bare.value * 2) % 1 === 0;
+  return system === 'ep-metric' && METRIC_DECIMALS.has(bare.value);
 }
+
+/** Metric numbers with a decimal, of the European Pharmacopoeia series. */
+const METRIC_DECIMALS: ReadonlySet<number> = new Set([0.1, 0.2, 0.3, 0.4, 0.5, 0.7, 1.5, 3.5]);

@@ -1,7 +1,15 @@
 /** Is "4.7 mm" a diameter or a needle's length, or a wound, a depth, a distance? */
 import type { Scene } from '../scene.ts';
 import { sentenceIndex } from '../scene.ts';
-import { BODY_MEASURED, DIAMETER, ELSEWHERE, OTHER_LENGTH } from '../words/lengths.ts';
+import {
+  BODY_MEASURED,
+  DEFINES_AFTER,
+  DIAMETER,
+  ELSEWHERE,
+  FILTERED,
+  OTHER_LENGTH,
+  STEP_OF_A_SCALE,
+} from '../words/lengths.ts';
 import { byNearness, type Place, wider } from './place.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 
@@ -73,6 +81,9 @@ const LADDER: readonly Test[] = [
 export function lengthSense(place: Place, match: string, system: LengthSystem, company: Company): Verdict {
   if (system === 'inch' && !inchUnit(place, match)) return NOTHING;
   if (/cm$/i.test(match) && !needleLength(place)) return NOTHING;
+  if (defines(place, match)) return NOTHING;
+  if (/[µμu]m$|micro/i.test(match) && FILTERED.test(`${place.before.slice(-24)} ${place.after.slice(0, 24)}`))
+    return NOTHING;
   const clause = nearby(place);
   for (const test of LADDER) {
     const rule = test(place, company, clause);
@@ -84,6 +95,18 @@ export function lengthSense(place: Place, match: string, system: LengthSystem, c
 /** Right after a gauge, with or without a times sign. */
 export const afterGauge = (place: Place): boolean =>
   /[0-9](?:[\s-]?(?:G|ga|gauge))[,;]?\s?(?:[x×]|by)?\s?(?:an?\s)?$/i.test(place.before.slice(-20));
+
+/** "One inch is 25.4 mm", "each French is 0.33 mm": units, not things. */
+function defines(place: Place, match: string): boolean {
+  if (/^25[.,]4\s?mm$/i.test(match) && /\binch\b/i.test(place.text)) return true;
+  if (/^0?[.,]3+\s?mm$/i.test(match) && STEP_OF_A_SCALE.test(place.before)) return true;
+  if (
+    /^(?:one|1)\s?(?:mm|millimet)/i.test(match) &&
+    /\bthree\s(?:French|steps?)\b[^0-9.;]{0,30}$/i.test(place.before)
+  )
+    return true;
+  return /^(?:one|1|an?)?\s?inch$/i.test(match) && DEFINES_AFTER.test(place.after);
+}
 
 /** Centimetres measure wounds and depths; a needle must stand right beside. */
 const needleLength = (place: Place): boolean =>

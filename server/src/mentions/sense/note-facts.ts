@@ -16,6 +16,8 @@ export interface NoteFacts {
   readonly trueFalse: boolean;
   /** Tracheal tubes are named. */
   readonly tracheal: boolean;
+  /** Guidewires are named. */
+  readonly wires: boolean;
 }
 
 const facts = new WeakMap<Surroundings, NoteFacts>();
@@ -53,5 +55,6 @@ function gather(around: Surroundings): NoteFacts {
     ),
     thread: around.scenes.some((scene) => scene.materials.length > 0 || THREAD.test(scene.passage.text)),
     tracheal: devices.has('tracheal-tube'),
+    wires: devices.has('guidewire'),
   };
 }

@@ -2,7 +2,7 @@
 
 import { wordValue } from '../words/numbers.ts';
 import { wholeWords } from '../words/pattern.ts';
-import { SCORE } from '../words/scores.ts';
+import { RESULT_AFTER, RESULT_BEFORE, SCORE } from '../words/scores.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
@@ -38,12 +38,14 @@ export const threadAround = (place: Place): boolean => wider(place).some(ofThrea
 export function threadSense(place: Place, match: string, values: readonly number[]): Verdict {
   const tube = trachTube(place, match);
   if (tube) return tube;
+  if (RESULT_BEFORE.test(place.before) || RESULT_AFTER.test(place.after)) return NOTHING;
   if (SCORE.test(place.text) && !threadHere(place)) return NOTHING;
   if (/[0-9]\s$/.test(place.before) && /^0/.test(match)) return NOTHING;
   if (threadHere(place)) return size('usp', 'thread-beside', match, values);
   if (threadAround(place) || threadBefore(place)) return size('usp', 'thread-in-context', match, values);
   if (sewn(place, match)) return size('usp', 'sewing-words', match, values);
-  if (DASHED.test(match) && THICKNESS.test(place.text)) return size('usp', 'thickness-beside', match, values);
+  if (/^0+$|-0$|\/0$/.test(match) && THICKNESS.test(place.scene.brief))
+    return size('usp', 'thickness-beside', match, values);
   return DASHED.test(match) && factsOf(place.around).thread
     ? size('usp', 'thread-in-note', match, values)
     : NOTHING;

@@ -1,4 +1,5 @@
 /** Is ".035" a guidewire, a p value, a dose? */
+import { factsOf } from './note-facts.ts';
 import { earlier, type Place, wider } from './place.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 
@@ -7,6 +8,9 @@ const accepts = (hits: Place['devices']): boolean =>
   hits.some((hit) =>
     ['guidewire', 'sheath', 'catheter', 'central-line', 'guiding-catheter', 'k-wire'].includes(hit.means),
   );
+
+/** Diameters in which guidewires are sold. */
+const USUAL = /^0?\.0(?:14|18|21|25|32|35|38)$/;
 
 /** Right before a small decimal or a code: statistics, doses, lots. */
 const STATISTIC =
@@ -21,7 +25,6 @@ export function wireSense(place: Place, match: string, spokenDigits: boolean): V
   if (isWire(place.devices) || (!spokenDigits && accepts(place.devices)))
     return size('wire-inch', 'wire-beside', match);
   const context = [...wider(place).flatMap((scene) => scene.devices), ...earlier(place, place.scene.devices)];
-  return isWire(context) || place.around.scenes.length === 0
-    ? size('wire-inch', 'wire-in-context', match)
-    : NOTHING;
+  const usual = !spokenDigits && USUAL.test(match) && factsOf(place.around).wires;
+  return isWire(context) || usual ? size('wire-inch', 'wire-in-context', match) : NOTHING;
 }

@@ -28,4 +28,33 @@ export const SCORE = wholeWords([
   'playoffs?',
   'cup',
   'tournament',
+  'season',
+  'undefeated',
+  'unbeaten',
+  'streak',
+  'innings?',
+  'standings',
+  'derby',
+  'kick-?off',
+  'penalt(?:y|ies)',
+  'tie-?break',
+  'trivia',
+  'darts',
+  'bowling',
+  'rugby',
+  'cricket',
+  'basketball',
+  'baseball',
+  'volleyball',
+  'netball',
+  'tennis',
+  'chess',
+  'referee',
+  'halftime',
 ]);
+
+/** Right before or after "3-0": a result, whatever else the sentence speaks of. */
+export const RESULT_BEFORE =
+  /\b(?:won|win|wins|winning|beat|beats|lost|lose|led|leading|score(?:\sis|\swas)?|match|final|vote[ds]?|(?:beat|beats|defeated)\s[a-z\s]{1,30})\s(?:by\s|of\s|the\s|it\s)?$/i;
+export const RESULT_AFTER =
+  /^\s(?:up|down|ahead|win|wins|lead|victory|defeat|loss|score|at half|in (?:the )?(?:league|cup|final|match|game|softball|football|soccer|hockey))\b/i;

@@ -88,4 +88,4 @@ export const NOT_GAUGE =
 
 /** Before it: rails, guns, centrifuges. */
 export const NOT_GAUGE_BEFORE =
-  /(?:railway|railroad|track|model train|shotgun|cannon|spun at|centrifuged at)\s?(?:of\s|at\s|to\s|an?\s|the\s)?$/i;
+  /(?:railway|railroad|track|model train|shotgun|cannon|spun at|spins? at|spinning at|centrifuged? at)\s?(?:of\s|at\s|to\s|an?\s|the\s)?$/i;

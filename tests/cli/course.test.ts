@@ -185,7 +185,8 @@ describe('cache and threads never change a result', () => {
   );
 
   test('one thread, three threads: the same report in the same order', () => {
-    const cwd = folderOf({ ...many, 'bad.md': Buffer.from([0xff, 0xff, 0xff]) });
+    const large = `${'Listen, then ask again. '.repeat(25_000)}\n\n${WRONG}\n`;
+    const cwd = folderOf({ ...many, 'bad.md': Buffer.from([0xff, 0xff, 0xff]), 'week-3/large.md': large });
     const one = sizewright(['check', '-r', 'jsonl', '--threads', '1'], { cwd });
     const three = sizewright(['check', '-r', 'jsonl', '--threads', '3'], { cwd });
     expect(three).toEqual(one);

@@ -8,7 +8,7 @@ import { mayHoldSizes } from './scan.ts';
 import { readStretch, type Stretch } from './stretch.ts';
 
 /** Room for the notes of a large course that are open at once, in UTF-16 code units. */
-const CACHE_LIMIT = 4_000_000;
+const CACHE_LIMIT = 1_000_000;
 
 /** Stretches by their text; those read with labels from elsewhere, or as front matter, by both. */
 const plain = new BoundedCache<Stretch>(CACHE_LIMIT);

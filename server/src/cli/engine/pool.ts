@@ -1,9 +1,15 @@
 /** Spreads batches over threads and hands the answers back in the order of the batches. */
-import { Worker } from 'node:worker_threads';
+import { type ResourceLimits, Worker } from 'node:worker_threads';
 import type { Answer, Job, Setup } from './job.ts';
 
 /** Batches under way for each thread: enough to keep it busy, few enough to bound what waits in memory. */
 const AHEAD = 3;
+
+/**
+ * Memory of each thread, MB. Left alone it would take twice as much and be no faster. Notes too large for it are
+ * not given to threads.
+ */
+const ROOM: ResourceLimits = { maxYoungGenerationSizeMb: 24, maxOldGenerationSizeMb: 192 };
 
 interface Waiting {
   readonly done: (answers: readonly Answer[]) => void;
@@ -15,7 +21,10 @@ class Thread {
   readonly #waiting = new Map<number, Waiting>();
 
   constructor(script: string, setup: Setup) {
-    this.#worker = new Worker(script, { workerData: setup });
+    this.#worker = new Worker(script, {
+      workerData: setup,
+      resourceLimits: ROOM,
+    });
     this.#worker.on('message', ({ id, answers }: { id: number; answers: readonly Answer[] }) => {
       this.#waiting.get(id)?.done(answers);
       this.#waiting.delete(id);

@@ -45,6 +45,11 @@ function look(job: Job): Stats | undefined {
   }
 }
 
+/** Read in this thread, which may take the memory it needs, bytes. */
+const LARGE = 500_000;
+
+const isLarge = ({ stat }: Looked): boolean => (stat?.size ?? 0) > LARGE;
+
 function* batches(looked: readonly Looked[]): Generator<Job[]> {
   let batch: Job[] = [];
   let bytes = 0;
@@ -102,15 +107,21 @@ export async function* run(plan: Plan, options: RunOptions): AsyncGenerator<Hand
   // Standard input belongs to this thread.
   const mustStay = open.some(({ job }) => job.path === '-');
   const threads = mustStay ? 1 : threadCount(open, options.threads);
-  const flow = flatten(answers(open, setup, threads));
+  const flow = flatten(
+    answers(
+      open.filter((one) => !isLarge(one)),
+      setup,
+      threads,
+    ),
+  );
   for (const one of looked) {
     if (one.fresh) {
       yield { path: one.job.path, ...one.fresh };
       continue;
     }
-    const next = await flow.next();
-    if (next.done) throw new UsageError('a thread ended early');
-    yield settle(next.value, one, cache, { salt: salts[one.job.settings]!, now });
+    const next = isLarge(one) ? answer(one.job, setup) : (await flow.next()).value;
+    if (!next) throw new UsageError('a thread ended early');
+    yield settle(next, one, cache, { salt: salts[one.job.settings]!, now });
   }
   await flow.return(undefined);
   cache?.save();

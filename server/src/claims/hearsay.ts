@@ -66,6 +66,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
     AS_NUMBER.test(words(scene.items, first - REACH, at + 1)) ||
     OTHER_WORLD.test(words(scene.items, first - REACH, at + 1)) ||
     TRUE_OR_FALSE.test(opening) ||
+    /\bt(?:rue)? ?\/ ?f(?:alse)?[\s.)\]]*$/i.test(scene.passage.text) ||
     (claim.kind === 'order' && SORTING.test(opening)) ||
     inverted(scene) ||
     labelled(scene, first)

@@ -209,8 +209,8 @@ function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
   if (near) return near === 'both' ? undefined : near;
   const here = several && own !== 'both' && bothNamed(scene.items) ? undefined : codeOf(scene.items);
   if (here) return here === 'both' ? undefined : here;
-  // "pink = 18 G, green = 21 G (needle)": the line has a device of its own, whichever pairs it covers.
-  if (codeOf(scene.items)) return undefined;
+  // "pink = 18 G, green = 21 G (needle)": the line speaks of needles itself, whatever came before.
+  if (codeOf(scene.items) === 'needle') return undefined;
   for (const sentence of [...scene.before].reverse()) {
     const found = codeOf(sentence.items);
     if (found) return found === 'both' ? undefined : found;

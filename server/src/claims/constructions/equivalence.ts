@@ -55,7 +55,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   if (
     between.length > 11 ||
     !(ties(items, between, left, right) || gapped(items, left, between) || made(items, left, between)) ||
-    passed(items, left) ||
+    (passed(items, left) && !bothLengths(left, right)) ||
     second(items, left)
   )
     return [];

@@ -94,7 +94,7 @@ function bareOperand({ read, items, span }: Piece, question: Piece): Operand | u
 }
 
 const NEGATED =
-  /\b(?:except|false|incorrect|untrue|least likely|isn't|aren't)\b|\b(?:is|are|does|do|would|should|will) not\b|\bnot (?:true|correct)\b/;
+  /\b(?:except|false|wrong|mistaken|inaccurate|incorrect|untrue|least likely|isn't|aren't)\b|\b(?:is|are|does|do|would|should|will) not\b|\bnot (?:true|correct)\b/;
 const SHOUTED = /\b(?:NOT|EXCEPT)\b/;
 
 const negated = ({ items, read, span }: Piece): boolean =>

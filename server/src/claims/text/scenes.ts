@@ -216,6 +216,7 @@ function headingAbove(note: Note, reads: readonly Read[], read: Read): string {
 /** A lettered or listed choice under a question that is not ticked. Keyed choices are read by `quiz` instead. */
 function isOption(read: Read, lead: Sentence | undefined, heading: string): boolean {
   const { list, text } = read.passage;
+  if (LINE_A.test(text) && LINE_B.test(text)) return true;
   if (!list) return (LETTERED.test(text) && multiLettered(text)) || /(?:^|\n)A \S[^\n]*\sB \S/.test(text);
   if (list.checked === true) return false;
   if (LETTERED.test(text) && list.checked === undefined) return true;
@@ -225,8 +226,33 @@ function isOption(read: Read, lead: Sentence | undefined, heading: string): bool
 }
 
 const LETTERED = /^\(?[A-Ea-e][).]\s/;
+/** Choices on lines of their own below their question, in one passage. */
+const LINE_A = /\n[ \t]*\(?[Aa][).][ \t]/;
+const LINE_B = /\n[ \t]*\(?[Bb][).][ \t]/;
 const multiLettered = (text: string) =>
   /(?:^|\n)\s*\(?[B-Eb-e][).]\s/.test(text.slice(1)) || LETTERED.test(text);
+
+/** "A 14 G … T / F", one of the letters set off. */
+const EITHER = /\b(T(?:rue)?)\s*\/\s*(F(?:alse)?)[\s.)\]]*$/i;
+
+/** The letter in strong type or emphasis, or the one not struck. */
+function eitherKey({ passage }: Read): 'true' | 'false' | undefined {
+  const match = EITHER.exec(passage.text);
+  if (!match) return undefined;
+  const second = match.index + match[0].toLowerCase().lastIndexOf('f');
+  const set = (at: number, struck: boolean) =>
+    passage.marks.some(
+      (mark) =>
+        mark.start <= at &&
+        at < mark.end &&
+        mark.end - mark.start <= 7 &&
+        (mark.kind === 'strike') === struck,
+    );
+  const [yes, no] = [set(match.index, false), set(second, false)];
+  if (yes !== no) return yes ? 'true' : 'false';
+  const [notTrue, notFalse] = [set(match.index, true), set(second, true)];
+  return notTrue === notFalse ? undefined : notTrue ? 'false' : 'true';
+}
 
 const TRUTH = /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false)\b/;
 
@@ -234,6 +260,7 @@ function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly 
   return (
     TRUTH.test(read.passage.text.toLowerCase()) ||
     BOXES.test(read.passage.text) ||
+    EITHER.test(read.passage.text) ||
     (read.passage.kind !== 'heading' && FRONT_KEY.test(read.passage.text)) ||
     (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
     headings.some((heading) => TRUTH.test(heading)) ||
@@ -260,6 +287,8 @@ function truthKey(
     return read.passage.list?.checked === second ? undefined : second ? 'false' : 'true';
   }
   if (read.passage.cell) return cellKey(note, reads, read);
+  const either = eitherKey(read);
+  if (either) return either;
   const front = FRONT_KEY.exec(read.passage.text) ?? /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
   return front ? (front[1]!.startsWith('T') ? 'true' : 'false') : undefined;
 }

@@ -163,6 +163,16 @@ describe('list, convert, explain', () => {
     expect(stdout).toContain('Read the device label');
   });
 
+  test('explain reads a line with the settings that check would use, and lists every check', () => {
+    const cwd = folderOf({
+      'a.md': 'Zipline is braided.\n',
+      'sizewright.course.json': '{ "names": { "materials": { "zipline": "polypropylene" } } }',
+    });
+    const mentions = sizewright(['explain', 'a.md:1'], { cwd });
+    expect(mentions.status).toBe(0);
+    expect(sizewright(['explain'], { cwd }).stdout).toMatch(new RegExp(`^${CHECK} +These sizes`, 'm'));
+  });
+
   test('explain: a check, and how a line was read', () => {
     const cwd = folderOf({ 'a.md': `# T\n\n${WRONG}\n` });
     expect(sizewright(['explain', CHECK]).stdout).toMatch(new RegExp(`^${CHECK}: `));

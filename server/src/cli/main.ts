@@ -136,8 +136,10 @@ function addSmall(program: Command, run: Run): void {
   program
     .command('explain')
     .description('say what a check is about, or how a line was read and judged')
-    .argument('<ID|FILE:LINE>')
-    .action((subject: string) => run(async () => (await import('./commands/explain.ts')).explain(subject)));
+    .argument('[ID|FILE:LINE]', 'without it: every check in a line')
+    .action((subject: string | undefined) =>
+      run(async () => (await import('./commands/explain.ts')).explain(subject)),
+    );
 }
 
 function addEditing(program: Command, run: Run): void {

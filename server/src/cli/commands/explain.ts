@@ -3,11 +3,12 @@ import { existsSync } from 'node:fs';
 import { CHECKS } from '../../checks/index.ts';
 import type { Step } from '../../checks/model.ts';
 import type { Statement } from '../../claims/model.ts';
-import { analyse, DEFAULT_SETTINGS } from '../../course/index.ts';
+import { analyse, type Settings } from '../../course/index.ts';
 import type { Mention } from '../../mentions/model.ts';
 import type { Span } from '../../notes/model.ts';
 import { fullLabel, SOURCES } from '../../sizes/index.ts';
 import { CAUTION } from '../caution.ts';
+import { Folders } from '../course/folders.ts';
 import { safeLine } from '../escape.ts';
 import { readText } from '../files/read.ts';
 import { Lines } from '../lines.ts';
@@ -17,8 +18,22 @@ import { UsageError } from '../usage-error.ts';
 
 const PLACE = /^(.+?):([0-9]{1,9})(?::[0-9]{1,9})?:?$/s;
 
-/** Throws `UsageError` when `subject` is neither a check nor a place. */
-export function explain(subject: string): number {
+function allChecks(): string {
+  const { strong, faint } = paint(wantsColour(process.env));
+  const width = Math.max(...CHECKS.map(({ id }) => id.length));
+  const rows = CHECKS.map(
+    ({ id, title, kind, severity }) =>
+      `${strong(id.padEnd(width))}  ${title} ${faint(`(${kind}, ${severity})`)}\n`,
+  );
+  return `${rows.join('')}\nMore on one: sizewright explain ${CHECKS[0]?.id}. How a line was read: sizewright explain FILE:LINE.\n`;
+}
+
+/** Without a subject: every check. Throws `UsageError` when `subject` is neither a check nor a place. */
+export function explain(subject: string | undefined): number {
+  if (subject === undefined) {
+    say(allChecks());
+    return 0;
+  }
   const check = CHECKS.find(({ id }) => id === subject);
   const place = PLACE.exec(subject);
   if (check) say(`${check.id}: ${check.title}\n${check.kind}, ${check.severity}\n\n${check.docs.trim()}\n`);
@@ -34,12 +49,21 @@ function unknown(subject: string, isPlace: boolean): string {
 
 const overlaps = (a: Span, b: Span): boolean => a.start <= b.end && b.start <= a.end;
 
+/** As `check` would read the note. Throws `UsageError` when a settings file is wrong. */
+function settingsOf(path: string): Settings {
+  const folders = new Folders();
+  const settings = folders.settingsFor(path);
+  const [problem] = folders.problems;
+  if (problem) throw problem;
+  return settings;
+}
+
 function explainLine(path: string, line: number): string {
   const text = readText(path);
   const lines = new Lines(text);
   if (line < 1 || line > lines.count)
     throw new UsageError(`${path}: there is no line ${line}; the last is ${lines.count}`);
-  const { mentions, statements } = analyse(text, DEFAULT_SETTINGS, path);
+  const { mentions, statements } = analyse(text, settingsOf(path), path);
   const span = lines.span(line);
   const sizes = mentions.filter((one) => overlaps(one.source, span)).map(mentionRows);
   const claims = statements.filter(({ claim }) => overlaps(claim.span, span)).map(statementRows);

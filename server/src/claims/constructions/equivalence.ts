@@ -6,7 +6,7 @@ import type { Construction, Reading } from './model.ts';
 
 const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch']);
 const EQUAL = new Set(
-  `= ≈ ~ is are was equals equal measures measure measured means mean comes come works work makes gives i.e. i.e namely which that
+  `= ≈ ~ is are was equals equal measures measure measured means mean comes come works work makes make gives i.e. i.e namely which that
   being reads becomes carries bears fall falls lie lies sit sits run runs range ranges read called call corresponds converts translates`.split(
     /\s+/,
   ),

@@ -180,8 +180,18 @@ function frenchFormula(
       : 'french-times-other';
 }
 
+/** "to go from French to millimetres": what one starts from is worked on. */
+const FROM_TO =
+  /\bfrom (?:the )?(french|fr|charri\S+|mm|millimet\w+)(?: (?:size|number|sizes|numbers))? (?:in)?to (?:the )?(?:french|fr|charri|mm|millimet)/;
+
 function actsOnFrench(items: readonly Item[], french: number, size: number, at: number): boolean | undefined {
   const word = items[at]!.word;
+  const trip = FROM_TO.exec(words(items));
+  if (trip) return /^(?:french|fr|ch)/.test(trip[1]!);
+  if (word === 'times' && /^(?:is|equals|gives|makes|=)$/.test(items[at + 2]?.word ?? '')) {
+    const left = items.slice(0, at).findLast((item) => item.system === 'french' || MM.test(item.word));
+    if (left) return left.system === 'french';
+  }
   const verb = /^(?:divid|multipl|tripl|treble|doubl|halv)/.test(word) && !/ed$/.test(word);
   if (verb) {
     const object = items

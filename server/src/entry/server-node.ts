@@ -3,8 +3,10 @@ import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { VERSION } from '../cli/version.ts';
 import { serve } from '../lsp/index.ts';
 import { disk } from './disk.ts';
+import { serveStdio } from './stdio.ts';
 
-const transports = ['--stdio', '--node-ipc', '--socket', '--pipe'];
-if (!process.argv.some((argument) => transports.some((each) => argument.startsWith(each))))
-  process.argv.push('--stdio');
-serve(createConnection(ProposedFeatures.all), { version: VERSION, disk });
+const host = { version: VERSION, disk };
+const others = ['--node-ipc', '--socket', '--pipe'];
+if (process.argv.some((argument) => others.some((each) => argument.startsWith(each))))
+  serve(createConnection(ProposedFeatures.all), host);
+else serveStdio(host);

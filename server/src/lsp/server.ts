@@ -20,6 +20,7 @@ import { LEGEND, offerTokens } from './handlers/tokens.ts';
 import { offerWatching } from './handlers/watching.ts';
 import { offerWorkspaceDiagnostics } from './handlers/workspace-diagnostics.ts';
 import { fromClient, type NoteSource, Notes } from './notes.ts';
+import { Phase } from './phase.ts';
 import { Session } from './session.ts';
 
 /** What the surroundings give: reading notes that are not open. */
@@ -48,14 +49,20 @@ const OFFERS: readonly Offer[] = [
   offerOwn,
 ];
 
-/** Serves a client over the connection until it hangs up. */
-export function serve(connection: Connection, host: Host): void {
+/** Serves a client over the connection until it hangs up. The phase tells whether it said goodbye first. */
+export function serve(connection: Connection, host: Host): Phase {
   const session = new Session(connection, new Notes(host.disk));
-  const guard = guardFor(connection);
-  connection.onInitialize((params) => begin(session, host, params));
+  const phase = new Phase();
+  const guard = guardFor(connection, phase);
+  connection.onInitialize((params) => {
+    phase.begin();
+    return begin(session, host, params);
+  });
+  connection.onShutdown(() => phase.end());
   for (const offer of OFFERS) offer(session, guard);
   session.documents.listen(connection);
   connection.listen();
+  return phase;
 }
 
 function begin(session: Session, host: Host, params: InitializeParams): InitializeResult {

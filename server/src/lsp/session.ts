@@ -52,6 +52,7 @@ export class Session {
     this.documents.onDidChangeContent(() => this.changes.fire());
     this.documents.onDidClose(({ document }) => {
       this.analyses.delete(document.uri);
+      this.asked.delete(document.uri);
       this.changes.fire();
     });
   }

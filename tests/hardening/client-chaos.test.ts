@@ -1,6 +1,7 @@
 /** Cancellations by the thousand, notes closed and changed under running requests, ranges that split characters. */
 import { afterEach, expect, it } from 'vitest';
 import { CancellationTokenSource } from 'vscode-languageserver-protocol';
+import { soak } from '../../server/tools/hardening/soak.ts';
 import { type Client, startClient } from '../lsp/client.ts';
 import { runs } from '../notes/markdown-pieces.ts';
 
@@ -8,7 +9,7 @@ const WRONG = 'A 16 G cannula is thinner than a 20 G cannula.\n\n';
 const CANCELLED = -32800;
 
 let client: Client;
-afterEach(() => client.close());
+afterEach(() => client?.close());
 
 const tell = (method: string, params: unknown): Promise<void> =>
   client.connection.sendNotification(`textDocument/${method}`, params);
@@ -107,3 +108,11 @@ it('edits and positions in the middle of a character, before the start and past 
     }
   expect(client.errors).toEqual([]);
 });
+
+it('a day of edits and requests, in short (npm run soak): memory stays, nothing is logged', async () => {
+  const { heap, errors } = await soak(runs(1000), 3);
+  expect(errors).toEqual([]);
+  expect(heap).toHaveLength(10);
+  // What is kept of notes read earlier is bounded, but fills up first.
+  expect(heap.at(-1)! - heap[2]!).toBeLessThan(20);
+}, 600_000);

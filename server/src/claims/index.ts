@@ -13,7 +13,7 @@ import { readKeys } from './quiz/index.ts';
 import { keySpan, stanceOf } from './stance.ts';
 import { readTables } from './tables.ts';
 import type { Scene } from './text/scene.ts';
-import { readPassages, scenesOf } from './text/scenes.ts';
+import { readWhole } from './text/scenes.ts';
 import { speaksOfTrade } from './text/trade.ts';
 
 export type * from './model.ts';
@@ -23,8 +23,7 @@ export { FORMULAS } from './words/formulas.ts';
 
 /** Every claim of the note, in source order, read and judged. `mentions` must be those of the note. */
 export function readStatements(note: Note, mentions: readonly Mention[], context?: Context): Statement[] {
-  const reads = readPassages(note, mentions);
-  const scenes = scenesOf(note, reads);
+  const { reads, scenes } = readWhole(note, mentions);
   const prose = scenes.flatMap((scene) => readScene(scene, context));
   const keyed = readKeys(note, reads, scenes).map(({ claim, stance }) => judge(claim, stance, note, context));
   const placed = [...readTables(note, reads), ...readLists(note, reads)].map((claim) =>

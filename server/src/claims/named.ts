@@ -8,7 +8,7 @@ import type { Size } from '../sizes/model.ts';
 import { stanceOf } from './stance.ts';
 import type { Item } from './text/items.ts';
 import { groups, type Scene } from './text/scene.ts';
-import { type Read, readPassages, scenesOf } from './text/scenes.ts';
+import { type Read, readWhole } from './text/scenes.ts';
 
 export interface NamedSize {
   /** Words of the name, lower case, singular: "triple-lumen line". */
@@ -71,8 +71,8 @@ const OPEN = new Set([
 export function namedSizes(note: Note, mentions: readonly Mention[]): NamedSize[] {
   if (!mentions.some((mention) => mention.sizes.length === 1 && SYSTEMS.has(mention.sizes[0]!.system)))
     return [];
-  const reads = readPassages(note, mentions);
-  return [...scenesOf(note, reads).flatMap(inSentence), ...inTables(note, reads)];
+  const { reads, scenes } = readWhole(note, mentions);
+  return [...scenes.flatMap(inSentence), ...inTables(note, reads)];
 }
 
 function inSentence(scene: Scene): NamedSize[] {

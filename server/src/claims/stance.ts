@@ -225,7 +225,9 @@ const purpose = (items: readonly Item[], i: number) =>
 /** Words beside a size that is not meant to exist. */
 /** "there is no 2.5-0", "2.5-0 does not exist", "anyone asking for a 4.2-0 is joking". */
 function unreal({ items }: Scene, { at }: Reading): boolean {
-  const near = items.slice(Math.max(0, at - 5), at + 6);
+  const before = items.slice(Math.max(0, at - 5), at);
+  const comma = before.findLastIndex((item) => item.word === ',');
+  const near = [...before.slice(comma + 1), ...items.slice(at, at + 6)];
   return near.some((item) => NEGATIONS.has(item.word)) || items.some((item) => UNREAL.has(item.word));
 }
 const UNREAL = new Set([
@@ -311,7 +313,20 @@ const ADVERBS = new Set(
 );
 /** Negations that seldom reach the size: "without a second trip". */
 const LOOSE = new Set(['without', 'none']);
-const CLAUSE_MARKS = new Set(['which', ';', ':', '—', '.', '!', '(', 'but', 'because', 'since', 'so']);
+const CLAUSE_MARKS = new Set([
+  'which',
+  'where',
+  ';',
+  ':',
+  '—',
+  '.',
+  '!',
+  '(',
+  'but',
+  'because',
+  'since',
+  'so',
+]);
 
 function clauseFrom(items: readonly Item[], at: number): number {
   for (let i = at - 1; i >= 0; i--) {

@@ -81,7 +81,7 @@ const TIES = new Set(
   sit sits run runs range ranges bracket from between covers cover anything everything what we mean by locking pigtail
   then adults come comes as children's
   belongs belong sits lives with pigtails shelf drains drain tubes sold known classed counted described
-  among amongst
+  among amongst both each left right on side
   true plain ready already here there grown-up proper call called call it open use put place insert choose grab take pick get fetch reach go`.split(
     /\s+/,
   ),

@@ -51,8 +51,8 @@ function effectIn(items: readonly Item[], from: number, first: number): Measured
   for (const i of [...after, ...before]) {
     const word = items[i]?.word ?? '';
     const own = OWN.get(word);
-    if (own && items.slice(i + 1, i + 5).some((item) => INFUSED.test(item.word)))
-      return measured(i, 'flow', own);
+    const acted = [...items.slice(i + 1, i + 5), ...items.slice(Math.max(0, i - 3), i)];
+    if (own && acted.some((item) => INFUSED.test(item.word))) return measured(i, 'flow', own);
     const sign = RAISES.has(word) ? 1 : LOWERS.has(word) ? -1 : 0;
     const noun = sign === 0 ? undefined : items.slice(i + 1, i + 5).find((item) => item.axisNoun)?.axisNoun;
     if (!noun || noun.axis === 'number') continue;

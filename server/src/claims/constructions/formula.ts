@@ -100,6 +100,12 @@ const operationOf = (item: Item): Operation | undefined =>
   DIVIDE.has(item.word) ? 'over' : MULTIPLY.has(item.word) ? 'times' : undefined;
 const words = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 
+/** A tube under a heading about airways. */
+const tubeTalk = (scene: Scene, text: string) =>
+  /\btubes?\b/.test(text) &&
+  (scene.system === 'tube-id' ||
+    /\b(?:tracheal|endotracheal|airways?|intubat\w+)\b/.test(scene.headings.join(' ')));
+
 /** What a sheath or a tracheal tube is sized by. */
 function sizedBy(scene: Scene): Reading[] {
   const text = words(scene.items);
@@ -114,7 +120,7 @@ function sizedBy(scene: Scene): Reading[] {
       text,
     );
   const tube =
-    /\b(?:tracheal|endotracheal|ett|single-lumen) tubes?\b/.test(text) &&
+    (/\b(?:tracheal|endotracheal|ett|single-lumen) tubes?\b/.test(text) || tubeTalk(scene, text)) &&
     /\b(?:number|sized|size|numbered|named|measured)\b/.test(text) &&
     !/double/.test(text);
   const link = /\b(?:is|means|gives|from|by|names|refers to|describes|tells)\b/.test(text);
@@ -211,8 +217,15 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
     if (items[at + 1]?.word === 'it' && french < at && (size < 0 || size > at)) return true;
     if (found) return found.system === 'french';
     const text = words(items);
-    if (/\b(?:into|to get|to find|gives?|for|gets? you) (?:the )?(?:mm|millimet)/.test(text)) return true;
-    return /\b(?:into|to get|to find|gives?|for|gets? you) (?:the )?(?:french|fr|charri)/.test(text)
+    if (
+      /\b(?:into|to get|to find|gives?|for|gets? you|from (?:the )?french (?:back )?to) (?:the )?(?:mm|millimet)/.test(
+        text,
+      )
+    )
+      return true;
+    return /\b(?:into|to get|to find|gives?|for|gets? you|from (?:the )?(?:mm|millimet\w+) (?:back )?to) (?:the )?(?:french|fr|charri)/.test(
+      text,
+    )
       ? false
       : undefined;
   }

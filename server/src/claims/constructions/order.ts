@@ -126,7 +126,8 @@ function series(items: readonly Item[], words: readonly Measured[]): Cue | undef
 function goesUp(items: readonly Item[], i: number): Cue | undefined {
   const way = items[i + 1]?.word;
   const noun = items[i + 3]?.axisNoun;
-  if (!/^(?:go|goes|run|runs|rise|rises|come|comes|step|steps)$/.test(items[i]!.word)) return undefined;
+  if (!/^(?:count|counts|go|goes|run|runs|rise|rises|come|comes|step|steps)$/.test(items[i]!.word))
+    return undefined;
   if ((way !== 'up' && way !== 'down') || items[i + 2]?.word !== 'in' || !noun || noun.axis === 'number')
     return undefined;
   const grows = (way === 'up') === (noun.sign === 1);

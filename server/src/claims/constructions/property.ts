@@ -59,7 +59,11 @@ interface Named {
 /** Materials the property is said of: an adjective before one, or a verb or apposition after it. */
 function subjects(items: readonly Item[], at: number, materials: readonly Named[]): Named[] {
   const attributive = materials.find(
-    (m) => m.at > at && m.at <= at + 5 && quiet(items, at, m.at, ADJECTIVE_GAP),
+    (m) =>
+      m.at > at &&
+      m.at <= at + 5 &&
+      quiet(items, at, m.at, ADJECTIVE_GAP) &&
+      !compares(items, at, m, materials),
   );
   if (attributive) return [attributive];
   const before = materials.filter((m) => m.to < at);
@@ -110,6 +114,10 @@ const quiet = (items: readonly Item[], from: number, to: number, allowed: Readon
     .slice(from + 1, to)
     .every((item) => allowed.has(item.word) || WORDS.has(item.word) || item.kind === 'size');
 
+/** "Polypropylene is a braid like silk": with a material before it, "like" compares and gives no example. */
+const compares = (items: readonly Item[], at: number, m: Named, materials: readonly Named[]) =>
+  items.slice(at + 1, m.at).some((item) => item.word === 'like') && materials.some((other) => other.to < at);
+
 const BE = new Set([
   'is',
   'are',
@@ -142,6 +150,8 @@ const ADJECTIVE_GAP = new Set([
   'like',
   'materials',
   'material',
+  'strands',
+  'stitches',
 ]);
 const PREDICATE_GAP = new Set(
   `is are being , ( : — – as a an the by way suture sutures material thread strand one of our its also counts fully completely truly

@@ -3,7 +3,7 @@ import type { Item } from '../text/items.ts';
 import { groups, operand, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 
-const INSIDE = new Set(['inside', 'within', 'in', 'fits', 'between']);
+const INSIDE = new Set(['inside', 'within', 'in', 'fits', 'between', 'middle']);
 const OUTSIDE = new Set(['outside', 'beyond', 'out']);
 const WINDOW = new Set(['window', 'range', 'bracket', 'band', 'limits', 'span', 'interval']);
 

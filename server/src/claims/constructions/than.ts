@@ -148,6 +148,11 @@ function leftOf(
     .slice(clause, word.at)
     .every((item) => item.kind !== 'word' || OPENERS.has(item.word));
   if (inverted && opener && linked(scene.items, right.to, inverted.from)) return inverted;
+  if (opener && scene.items[clause - 1]?.word === 'so') {
+    // "6-0 has six zeros, so much finer than 3-0": the subject is left out.
+    const spoken = all.filter((g) => g.to < clause && !sameSizes(g, right));
+    return spoken.length === 1 ? spoken[0] : undefined;
+  }
   return opener ? undefined : antecedent(scene, clause, word.at, all);
 }
 

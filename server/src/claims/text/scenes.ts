@@ -33,6 +33,23 @@ export function readPassages(note: Note, mentions: readonly Mention[]): Read[] {
   });
 }
 
+export interface Whole {
+  readonly reads: readonly Read[];
+  readonly scenes: readonly Scene[];
+}
+
+/** The note read last: its statements and its named sizes are asked for one after the other. */
+let last: { readonly note: Note; readonly mentions: readonly Mention[]; readonly whole: Whole } | undefined;
+
+/** Passages and scenes of a note, read once for all who ask in a row. */
+export function readWhole(note: Note, mentions: readonly Mention[]): Whole {
+  if (last?.note !== note || last.mentions !== mentions) {
+    const reads = readPassages(note, mentions);
+    last = { note, mentions, whole: { reads, scenes: scenesOf(note, reads) } };
+  }
+  return last.whole;
+}
+
 export function scenesOf(note: Note, reads: readonly Read[]): Scene[] {
   const answers = { table: answerTable(note, reads), passages: answerPassages(note, reads) };
   return reads.flatMap((read) => scenesOfPassage(note, reads, read, answers));
@@ -116,8 +133,10 @@ function keyedElsewhere(
   const line = text.lastIndexOf('\n', sentence.start) + 1;
   const number = numberIn(text.slice(line, line + 14)) ?? (line === 0 ? markerNumber(note, read) : undefined);
   const entry = number === undefined ? undefined : answers.table.get(number);
-  if (!entry || (entry.answer !== 'true' && entry.answer !== 'false') || entry.at.read === read) return {};
-  return { truthItem: true, key: entry.answer, keyAt: sourceSpan(entry.at.read.passage, entry.at.span) };
+  // Beside a statement that offers no choices an F is not the sixth of them.
+  const key = entry?.answer === 'f' ? 'false' : entry?.answer;
+  if (!entry || (key !== 'true' && key !== 'false') || entry.at.read === read) return {};
+  return { truthItem: true, key, keyAt: sourceSpan(entry.at.read.passage, entry.at.span) };
 }
 
 interface Part {

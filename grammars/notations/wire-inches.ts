@@ -40,7 +40,7 @@ export const wireShort: Notation = {
   about:
     'A 35 wire, an 18 wire: the thousandths of an inch, the noughts left out; only right before the wire.',
   system: 'wire-inch',
-  pattern: `${BEFORE}(?:14|18|21|25|32|35|38|fourteen|eighteen|twenty-five|thirty-five|thirty-eight)(?=[\\s-](?:(?:stiff|floppy|hydrophilic|j-tip|j|straight|soft)[\\s-])?(?:guide[\\s-]?)?wires?${AFTER})`,
+  pattern: `${BEFORE}(?:14|18|21|25|32|35|38|fourteen|eighteen|twenty[\\s-]five|thirty[\\s-](?:five|eight))(?=[\\s-](?:(?:stiff|floppy|hydrophilic|j-tip|j|straight|soft)[\\s-])?(?:guide[\\s-]?)?wires?${AFTER})`,
   contextual: true,
   anyCase: true,
   read: (text) => {
@@ -69,7 +69,7 @@ export const wireSpoken: Notation = {
   about:
     'Oh-three-five, oh-one-eight, point oh three five; thirty-five thousandths of an inch; thirty-five thou.',
   system: 'wire-inch',
-  pattern: `${BEFORE}(?:(?:(?:zero|oh)[\\s-])?(?:point[\\s-])?(?:oh|zero|o)[\\s-](?:one|two|three)[\\s-](?:${ONE})|(?:(?:zero|oh)[\\s-])?(?:point[\\s-])?(?:oh|zero|o)[\\s-](?:fourteen|eighteen|twenty-five|thirty-five|thirty-eight)|(?:${WORD_NUMBER}|[0-9]{2})[\\s-](?:thousandths(?:[\\s]of[\\s]an[\\s]inch)?|thou))(?!-?[a-z0-9])`,
+  pattern: `${BEFORE}(?:(?:(?:zero|oh)[\\s-])?(?:point[\\s-])?(?:oh|zero|o)[\\s-](?:one|two|three)[\\s-](?:${ONE})|(?:(?:zero|oh)[\\s-])?(?:point[\\s-])?(?:oh|zero|o)[\\s-](?:fourteen|eighteen|twenty[\\s-]five|thirty[\\s-](?:two|five|eight))|(?:${WORD_NUMBER}|[0-9]{2})[\\s-](?:thousandths(?:[\\s]of[\\s]an[\\s]inch)?|thou))(?!-?[a-z0-9])`,
   anyCase: true,
   read: readSpokenWire,
   examples: [

@@ -22,7 +22,7 @@ export const CUES: Readonly<Record<string, RegExp>> = {
   'millimetres-spoken': /millimet/i,
   numbered: /[#º°]|no|nr|numb|size|größe|talla|tamaño|taille/i,
   'numbered-spoken': /number|size|no\./i,
-  'usp-dashed': /[0-9][-‐‑‒–−/⁄][0o]/i,
+  'usp-dashed': /[0-9]\s?[-‐‑‒–−/⁄]\s?[0o]/i,
   'usp-zeros': /00/,
   'usp-spoken': /[\s-](?:oh|aught|ought|nought|zero|o(?![a-z]))/i,
   'usp-named': /USP/,

@@ -70,7 +70,8 @@ const holdsNearby = ({ bare, known: mentions, place }: Question, system: System)
 
 /** Thread numbers and small number words need more than a context. */
 function allowed(system: System, rung: RungName, { bare, frame, place }: Question): boolean {
-  if (bare.spoken && bare.value < 12 && system !== 'usp' && bare.decimals === 0) return false;
+  if (bare.spoken && bare.value < 12 && system !== 'usp' && bare.decimals === 0)
+    return system === 'tube-id' && rung === 'sentence-device' && /\ban?\s$/i.test(place.before);
   if (system !== 'usp') return true;
   if (bare.spoken) return false;
   if (rung === 'bracket') return true;

@@ -6,7 +6,7 @@ import { readNumber, WORD_NUMBER } from '../words/numbers.ts';
 
 const START = '(?<![0-9A-Za-zÀ-ÿ.,:/⁄$€£#%°_+-])';
 const END = '(?![0-9A-Za-zÀ-ÿ%°_]|[.,:/][0-9]|-(?![0-9]{1,2}[.][05](?![0-9]))[0-9A-Za-z])';
-const SPOKEN = `${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?`;
+const SPOKEN = `twenties|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?`;
 
 /** Digits, words, the far end of "7.0-8.0"; a plural s may follow. */
 const TOKEN = new RegExp(
@@ -45,8 +45,8 @@ export interface Bare extends Candidate {
 /** A candidate for the number at a span; undefined when the text is none. */
 export function bareCandidate(text: string, span: Span): Omit<Bare, 'run'> | undefined {
   const written = text.slice(span.start, span.end);
-  const plural = /(?:[0-9]|teen|twenty)s$/i.test(written);
-  const read = readBare(plural ? written.slice(0, -1) : written);
+  const plural = /(?:[0-9]|teen)s$|twenties$/i.test(written);
+  const read = readBare(singular(written, plural));
   if (!read) return undefined;
   const { value, decimals, spoken } = read;
   const item = {
@@ -58,6 +58,9 @@ export function bareCandidate(text: string, span: Span): Omit<Bare, 'run'> | und
   };
   return { notation: NOTATION, span, match: span, item, value, decimals, spoken, plural };
 }
+
+const singular = (written: string, plural: boolean): string =>
+  plural ? written.replace(/ies$/i, 'y').replace(/s$/i, '') : written;
 
 /** "seven-oh" and "seven-five" are said of tubes: 7.0 and 7.5. */
 function readBare(text: string): ReturnType<typeof readNumber> {

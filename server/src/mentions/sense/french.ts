@@ -8,6 +8,8 @@ import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 const isFrench = (hits: Place['devices']): boolean => hits.some((hit) => systemOf(hit.means) === 'french');
 const CUE =
   /\b(?:arter(?:y|ies|ial)|arteriotomy|puncture|percutaneous|ureteroscopes?|cystoscopes?|nephroscopes?|scopes?|channels?|introducer|bougies?|lumens?)\b/i;
+/** The sentence measures something. */
+const MEASURED = /\b(?:mm|millimet\w+|gauge|diameter|across|sizes?)\b/i;
 /** Any catheter or tube word, however general. */
 const CUED = /\b(?:cath\w*|tubes?|sheaths?|drains?|lumens?)\b/i;
 const inContext = (place: Place): boolean =>
@@ -29,6 +31,7 @@ export function frenchSense(place: Place, match: string, value: number): Verdict
 function nationality(place: Place, match: string): boolean {
   if (FRENCH_PEOPLE.test(place.after)) return true;
   if (!/^[a-z]/i.test(match) || /^french/i.test(match)) return false;
+  if (MEASURED.test(place.text)) return false;
   return !isFrench(place.devices) && !inContext(place) && !factsOf(place.around).french;
 }
 

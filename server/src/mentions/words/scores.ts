@@ -57,4 +57,4 @@ export const SCORE = wholeWords([
 export const RESULT_BEFORE =
   /\b(?:won|win|wins|winning|beat|beats|lost|lose|led|leading|score(?:\sis|\swas)?|match|final|vote[ds]?|(?:beat|beats|defeated)\s[a-z\s]{1,30})\s(?:by\s|of\s|the\s|it\s)?$/i;
 export const RESULT_AFTER =
-  /^\s(?:up|down|ahead|win|wins|lead|victory|defeat|loss|score|at half|in (?:the )?(?:league|cup|final|match|game|softball|football|soccer|hockey))\b/i;
+  /^\s(?:(?:up|down|ahead)(?=[.,;!?]|\s(?:at|after|by|in)\b|$)|win|wins|lead|victory|defeat|loss|score|at half|in (?:the )?(?:league|cup|final|match|game|softball|football|soccer|hockey))\b/i;

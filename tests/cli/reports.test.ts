@@ -133,7 +133,7 @@ describe('other reports', () => {
   test('page: one file, nothing loaded from elsewhere, markup of notes made harmless, pictures inside', () => {
     const text = report(
       'page',
-      folderOf({ 'a.md': `<script>alert(1)</script>\n\nHe said <b>${WRONG}</b>\n` }),
+      folderOf({ 'a.md': `<script>alert(1)</script>\n\nIn short, <b>${WRONG}</b>\n` }),
     );
     expect(text).not.toMatch(/<script|<b>|(?:src|href)\s*=|@import|url\(/);
     expect(text).toContain('<mark>thicker</mark>');
@@ -167,7 +167,14 @@ describe('other reports', () => {
 });
 
 describe('a spread run', () => {
-  const many = Object.fromEntries(Array.from({ length: 23 }, (_, i) => [`n${i}.md`, i % 2 ? WRONG : RIGHT]));
+  const many = {
+    ...Object.fromEntries(Array.from({ length: 23 }, (_, i) => [`n${i}.md`, i % 2 ? WRONG : RIGHT])),
+    // Notes that differ from each other, in different parts.
+    'a.md': 'The triple-lumen line is 7 Fr.\n',
+    'b.md': 'The triple-lumen line is 9 Fr.\n',
+    'quiet/c.md': 'The triple-lumen line is 8 Fr.\n',
+    'quiet/sizewright.course.json': '{ "checks": { "course-differs": "off" } }',
+  };
 
   test.each(['sarif', 'jsonl', 'summary', 'text', 'page'])(
     'parts merged give the %s report of the whole',

@@ -4,7 +4,7 @@
  */
 import type { FindingKind, Severity, Step } from '../checks/model.ts';
 import { namedSizes } from '../claims/index.ts';
-import type { Analysis } from '../course/index.ts';
+import type { Analysis, Level } from '../course/index.ts';
 import { identified, taughtIn } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Span } from '../notes/model.ts';
@@ -63,6 +63,8 @@ export interface PlacedName {
   readonly size: Size;
   readonly place: Place;
   readonly excerpt: string;
+  /** How severe it is where the note lies that another note differs, when settings say. */
+  readonly level?: Level | undefined;
 }
 
 export interface NoteResult {
@@ -71,6 +73,8 @@ export interface NoteResult {
   readonly mentions: readonly PlacedMention[];
   readonly topics?: readonly PlacedTopic[];
   readonly named?: readonly PlacedName[];
+  /** Found when the whole course was known: the note itself was told of before. */
+  readonly late?: boolean;
 }
 
 /** What a run is after. */

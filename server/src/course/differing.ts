@@ -25,34 +25,57 @@ export interface Differing<Where> {
  * same answer: by note, then by name.
  */
 export function differing<Where>(all: readonly NamedIn<Where>[]): Differing<Where>[] {
-  const byName = new Map<string, NamedIn<Where>[]>();
-  for (const one of all) {
-    const key = `${one.named.size.system} ${one.named.name}`;
-    byName.set(key, [...(byName.get(key) ?? []), one]);
-  }
+  const byName = groupedBy(all, ({ named }) => `${named.size.system} ${named.name}`);
   return [...byName.entries()]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .flatMap(([, uses]) => ofName(uses))
     .sort((a, b) => (a.at.note < b.at.note ? -1 : a.at.note > b.at.note ? 1 : 0));
 }
 
+function groupedBy<One>(all: readonly One[], keyOf: (one: One) => string): Map<string, One[]> {
+  const groups = new Map<string, One[]>();
+  for (const one of all) {
+    const group = groups.get(keyOf(one));
+    if (group) group.push(one);
+    else groups.set(keyOf(one), [one]);
+  }
+  return groups;
+}
+
+/** Notes are grouped by the sizes they give, of which there are few, so that many notes stay cheap. */
 function ofName<Where>(uses: readonly NamedIn<Where>[]): Differing<Where>[] {
-  const notes = new Map<string, Set<number>>();
-  for (const { note, named } of uses) notes.set(note, (notes.get(note) ?? new Set()).add(named.size.value));
+  const values = new Map<string, Set<number>>();
+  for (const { note, named } of uses) values.set(note, (values.get(note) ?? new Set()).add(named.size.value));
+  const signature = ({ note }: NamedIn<Where>) => [...values.get(note)!].sort((a, b) => a - b).join(' ');
+  const groups = [...groupedBy(uses, signature).values()];
+  const othersOf = new Map(
+    groups.map((group) => {
+      const own = values.get(group[0]!.note)!;
+      return [
+        signature(group[0]!),
+        groups.filter((other) => disjoint(own, values.get(other[0]!.note)!)).flat(),
+      ];
+    }),
+  );
   return uses.flatMap((at) => {
-    const own = notes.get(at.note)!;
-    const others = uses.filter((other) => other.note !== at.note && disjoint(own, notes.get(other.note)!));
+    const others = othersOf.get(signature(at)) ?? [];
     return others.length === 0 ? [] : [{ at, others, ...wordsOf(at, others) }];
   });
 }
 
 const disjoint = (a: ReadonlySet<number>, b: ReadonlySet<number>) => [...a].every((value) => !b.has(value));
 
+/** Places looked at for the words of a finding. */
+const LISTED = 30;
+
 function wordsOf<Where>(
   at: NamedIn<Where>,
   others: readonly NamedIn<Where>[],
 ): { says: string; holds: string } {
-  const elsewhere = [...new Set(others.map((other) => `${label(other.named.size)} in ${other.note}`))]
+  const elsewhere = others
+    .slice(0, LISTED)
+    .map((other) => `${label(other.named.size)} in ${other.note}`)
+    .filter((words, i, all) => all.indexOf(words) === i)
     .slice(0, 3)
     .join(', ');
   return {

@@ -312,6 +312,10 @@ function truthKey(
   return front ? (front[1]!.startsWith('T') ? 'true' : 'false') : undefined;
 }
 
+const ANSWER_HEADER = /\b(?:key|answers?|true|t\/f|t or f|correct|right|so\?|verdict|holds|fact or myth)\b/i;
+const SAYS_TRUE = /^(?:true|t|yes|y|✓|✔|✅|☑|correct|right|holds|fact)\W*$/;
+const SAYS_FALSE = /^(?:false|f|no|n|✗|✘|❌|✕|×|wrong|incorrect|untrue|myth)\W*$/;
+
 /** Columns of each table under a header that says it is the answer, found once for all its cells. */
 const ANSWER_COLUMNS = new WeakMap<Table, readonly number[]>();
 
@@ -320,10 +324,22 @@ function answerColumns(table: Table, reads: readonly Read[]): readonly number[] 
   if (kept) return kept;
   const columns = (table.rows[0] ?? []).flatMap((index, column) => {
     const head = reads[index]?.passage.text ?? '';
-    return /\b(?:key|answers?|true|t\/f|t or f|correct|verdict)\b/i.test(head) ? [column] : [];
+    return ANSWER_HEADER.test(head) ? [column] : [];
   });
   ANSWER_COLUMNS.set(table, columns);
   return columns;
+}
+
+/** A tick under "T" or under "F". */
+function tickedKey(reads: readonly Read[], table: Table, row: number): 'true' | 'false' | undefined {
+  const ticked = (head: RegExp) => {
+    const column = (table.rows[0] ?? []).findIndex((index) => head.test(reads[index]?.passage.text ?? ''));
+    const text = column < 0 ? undefined : reads[table.rows[row]?.[column] ?? -1]?.passage.text;
+    return text === undefined ? undefined : /^\s*(?:✓|✔|✅|☑|x|X|×|yes|\[x\])\s*$/.test(text);
+  };
+  const [yes, no] = [ticked(/^\W*t(?:rue)?\W*$/i), ticked(/^\W*f(?:alse)?\W*$/i)];
+  if (yes === undefined || no === undefined || yes === no) return undefined;
+  return yes ? 'true' : 'false';
 }
 
 /** "True" or "F" alone in another cell of the row, under a header that says it is the answer. */
@@ -334,8 +350,8 @@ function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'fals
   for (const column of answerColumns(table, reads)) {
     const text = reads[table.rows[cell.row]?.[column] ?? -1]?.passage.text.trim().toLowerCase() ?? '';
     if (column === cell.column) continue;
-    if (/^(?:true|t)$/.test(text)) return 'true';
-    if (/^(?:false|f)$/.test(text)) return 'false';
+    if (SAYS_TRUE.test(text)) return 'true';
+    if (SAYS_FALSE.test(text)) return 'false';
   }
-  return undefined;
+  return tickedKey(reads, table, cell.row);
 }

@@ -1,6 +1,7 @@
 /** `accept`: records the findings there are now, or drops the entries whose findings are gone. */
 import type { AcceptedEntry } from '../../course/index.ts';
 import { openAccepted, saveAccepted } from '../course/accepted-file.ts';
+import { levelsOf, withDiffering } from '../course/differs.ts';
 import { run } from '../engine/run.ts';
 import { isOpen } from '../report/model.ts';
 import { complain, say } from '../terminal.ts';
@@ -17,11 +18,8 @@ export async function accept(paths: readonly string[], options: AcceptOptions): 
   const record = openAccepted(options.accepted, true);
   const fresh: AcceptedEntry[] = [];
   let unreadable = plan.unreadable;
-  for await (const { path, result, problem } of run(plan, {
-    ...options,
-    threads: threadsOf(options.threads),
-    wanted: 'findings',
-  })) {
+  const read = run(plan, { ...options, threads: threadsOf(options.threads), wanted: 'findings' });
+  for await (const { path, result, problem } of withDiffering(read, levelsOf(plan))) {
     if (problem !== undefined) complain(problem);
     unreadable ||= problem !== undefined;
     const { findings } = record.mark(result ?? { path, findings: [], mentions: [] });

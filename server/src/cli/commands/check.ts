@@ -2,7 +2,7 @@
 import type { Severity } from '../../checks/model.ts';
 import { analyse, identities } from '../../course/index.ts';
 import { type AcceptedFile, openAccepted } from '../course/accepted-file.ts';
-import { Differs } from '../course/differs.ts';
+import { levelsOf, withDiffering, withLevels } from '../course/differs.ts';
 import type { Revision } from '../course/revision.ts';
 import { makePlan, type Plan, parseShard } from '../engine/plan.ts';
 import { run } from '../engine/run.ts';
@@ -105,14 +105,11 @@ async function checkAll(
   let unreadable = plan.unreadable;
   let over = false;
   const threads = threadsOf(options.threads);
-  const differs = new Differs(
-    (path) => plan.settings[plan.jobs.find((job) => (job.name ?? job.path) === path)?.settings ?? 0],
-  );
-  const say = (note: NoteResult) => {
-    over ||= note.findings.some((one) => isOpen(one) && SEVERITIES.indexOf(one.severity) >= bar);
-    progress.aside(() => outputs.note(note));
-  };
-  for await (const { path, result, problem } of run(plan, { ...options, threads, wanted: 'findings' })) {
+  const read = run(plan, { ...options, threads, wanted: 'findings' });
+  // A part of a course is not set against itself: what differs may be all there is elsewhere.
+  const all =
+    revision || options.shard ? withLevels(read, levelsOf(plan)) : withDiffering(read, levelsOf(plan));
+  for await (const { path, result, problem } of all) {
     progress.step();
     if (problem !== undefined) {
       unreadable = true;
@@ -120,18 +117,11 @@ async function checkAll(
       continue;
     }
     const whole = result ?? { path, findings: [], mentions: [] };
-    const late = revision ? newSince(whole, revision, plan) : whole;
-    const note = accepted ? accepted.mark(late) : late;
+    const since = revision ? newSince(whole, revision, plan) : whole;
+    const note = accepted ? accepted.mark(since) : since;
     count(totals, note);
-    differs.add(note);
-    say(note);
-  }
-  // Notes changed since a revision are not the whole course: they are not set against each other.
-  for (const late of revision ? [] : differs.results()) {
-    const note = accepted ? accepted.mark(late) : late;
-    count(totals, note);
-    totals.notes--;
-    say(note);
+    over ||= note.findings.some((one) => isOpen(one) && SEVERITIES.indexOf(one.severity) >= bar);
+    progress.aside(() => outputs.note(note));
   }
   progress.end();
   outputs.end(totals);

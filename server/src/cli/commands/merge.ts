@@ -1,4 +1,5 @@
 /** `merge`: one report of the parts of a spread run. */
+import { Differs } from '../course/differs.ts';
 import { readText } from '../files/read.ts';
 import { CHECK_REPORTS } from '../report/kinds.ts';
 import { count, isOpen, noTotals } from '../report/model.ts';
@@ -19,7 +20,10 @@ const byPath = (a: NoteResult, b: NoteResult): number => (a.path < b.path ? -1 :
 
 /** Exit status as `check`. */
 export function merge(files: readonly string[], options: Pick<CheckOptions, 'report' | 'threshold'>): number {
-  const notes = files.flatMap(read).sort(byPath);
+  const parts = files.flatMap(read).sort(byPath);
+  const differs = new Differs();
+  for (const part of parts) differs.add(part);
+  const notes = [...parts, ...differs.results()];
   const outputs = new Outputs(options.report.length > 0 ? options.report : ['text'], CHECK_REPORTS);
   const bar = options.threshold === 'never' ? SEVERITIES.length : SEVERITIES.indexOf(options.threshold);
   const totals = noTotals();

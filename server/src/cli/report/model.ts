@@ -39,8 +39,8 @@ export const noTotals = (): Totals => ({
 export const isOpen = (finding: PlacedFinding): boolean =>
   finding.deliberate === undefined && finding.accepted !== true;
 
-export function count(totals: Totals, { findings, mentions }: NoteResult): void {
-  totals.notes++;
+export function count(totals: Totals, { findings, mentions, late }: NoteResult): void {
+  if (!late) totals.notes++;
   totals.mentions += mentions.length;
   for (const finding of findings) {
     if (finding.accepted) totals.accepted++;

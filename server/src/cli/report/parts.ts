@@ -12,10 +12,16 @@ interface Head {
 
 const NOTHING: NoteResult = { path: '', findings: [], mentions: [] };
 
+function short(result: NoteResult): object {
+  const { path, findings, named } = result;
+  return findings.length > 0 || named ? { path, findings, named } : { path };
+}
+
 /** Notes in which nothing was found are written as their path alone. */
 export const partsReport: ReportKind = () => ({
   begin: () => `${JSON.stringify({ sizewright: VERSION } satisfies Head)}\n`,
-  note: (result) => `${JSON.stringify(result.findings.length > 0 ? result : { path: result.path })}\n`,
+  // What comes of setting the notes against each other is found anew when the parts are merged.
+  note: (result) => (result.late ? '' : `${JSON.stringify(short(result))}\n`),
 });
 
 /** The results in a part; a sentence when the text is none of this version. */

@@ -43,8 +43,12 @@ const compared =
 /** Two USP sizes on both sides of 0: "2 is thicker than 2-0". */
 const acrossZero: Test = (claim) =>
   claim.kind === 'comparison' &&
-  [claim.left, claim.right].some(({ sizes }) => sizes.some(({ system, value }) => system === 'usp' && value > 0)) &&
-  [claim.left, claim.right].some(({ sizes }) => sizes.some(({ system, value }) => system === 'usp' && value < 0));
+  [claim.left, claim.right].some(({ sizes }) =>
+    sizes.some(({ system, value }) => system === 'usp' && value > 0),
+  ) &&
+  [claim.left, claim.right].some(({ sizes }) =>
+    sizes.some(({ system, value }) => system === 'usp' && value < 0),
+  );
 
 /** An equivalence with one side in `a` and the other in `b`. */
 const equals =
@@ -62,7 +66,8 @@ const property =
 
 const category: Test = (claim) => claim.kind === 'category';
 
-const gaugeRuns: Test = (claim) => direction('needle-gauge')(claim) || compared('needle-gauge', 'outer')(claim);
+const gaugeRuns: Test = (claim) =>
+  direction('needle-gauge')(claim) || compared('needle-gauge', 'outer')(claim);
 const frenchRuns: Test = (claim) => direction('french')(claim) || compared('french', 'outer')(claim);
 const tubeInside = formula('tube-is-inner');
 const frenchOutside = formula('mm-is-french-over-3', 'french-is-mm-times-3');

@@ -110,6 +110,7 @@ function equivalences(grid: Grid, row: readonly (Read | undefined)[]): Equivalen
     read,
   }));
   const subject =
+    twiceMeasured(cells) ??
     cells.find((cell) => cell.mention && !MEASURES.has(systemOf(cell.mention)) && cell.role !== 'length') ??
     cells.find((cell) => cell.mention && cell.role === 'outer');
   if (!subject?.mention) return [];
@@ -124,9 +125,20 @@ function equivalences(grid: Grid, row: readonly (Read | undefined)[]): Equivalen
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];
     if (!comparable(systemOf(subject.mention!), systemOf(cell.mention))) return [];
+    if (twiceMeasured(cells) && !MEASURES.has(systemOf(cell.mention))) return [];
     const left = { ...operandOf(subject.mention!, material), ...(cell.headed && { material: cell.headed }) };
     return [equivalence(left, operandOf(cell.mention, cell.headed ?? material), cell.role, rowSpan(row))];
   });
+}
+
+/** "0.035 in | 0.89 mm | 18 G": a row that opens with one thing in two units; the gauge is that of another. */
+function twiceMeasured<Cell extends { readonly mention: Mention | undefined; readonly role: Role }>(
+  cells: readonly Cell[],
+): Cell | undefined {
+  const [a, b] = cells.filter((cell) => cell.mention);
+  const measured = (cell: Cell | undefined) =>
+    cell?.mention !== undefined && cell.role !== 'length' && MEASURES.has(systemOf(cell.mention));
+  return measured(a) && measured(b) && systemOf(a!.mention!) !== systemOf(b!.mention!) ? a : undefined;
 }
 
 const systemOf = (mention: Mention) => mention.sizes[0]?.system ?? '';

@@ -66,7 +66,7 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
       !compares(items, at, m, materials),
   );
   if (attributive) return [attributive];
-  const before = materials.filter((m) => m.to < at);
+  const before = materials.filter((m) => m.to < at && items[m.at - 1]?.word !== 'unlike');
   const again = pronounPredicate(items, at, materials);
   if (again) return [again];
   const nearest = before.at(-1);

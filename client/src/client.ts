@@ -5,6 +5,7 @@ import { offerChart } from './chart.ts';
 import { offerCommands } from './commands.ts';
 import { offerReasons } from './deliberate.ts';
 import { answerFiles } from './files.ts';
+import { offerPages } from './pages.ts';
 import { previewExtender } from './preview.ts';
 import { offerSheets } from './sheets.ts';
 import { offerStatus } from './status.ts';
@@ -29,6 +30,7 @@ export function clientOptions(): LanguageClientOptions {
       settings: JSON.parse(JSON.stringify(workspace.getConfiguration('sizewright'))),
       files: true,
       asksReasons: true,
+      showsPages: true,
     },
     diagnosticPullOptions: { onChange: true, onSave: false, onTabs: false },
     markdown: { isTrusted: false, supportHtml: false },
@@ -40,6 +42,7 @@ export async function start(context: ExtensionContext, client: BaseLanguageClien
     ...answerFiles(client),
     ...offerCommands(client),
     ...offerReasons(),
+    ...offerPages(client),
     ...offerSheets(client),
     ...offerChart(client, context.extensionUri),
     ...offerTools(client),

@@ -30,6 +30,8 @@ export interface Start {
   readonly capabilities?: ClientCapabilities;
   readonly settings?: unknown;
   readonly disk?: NoteSource;
+  /** More initialization options. */
+  readonly options?: Readonly<Record<string, unknown>>;
   /** Folder of the workspace. */
   readonly root?: string;
 }
@@ -39,6 +41,7 @@ export async function startClient({
   settings,
   disk,
   root,
+  options,
 }: Start = {}): Promise<Client> {
   const [up, down] = [new PassThrough(), new PassThrough()];
   serve(createConnection(new StreamMessageReader(up), new StreamMessageWriter(down)), {
@@ -55,7 +58,7 @@ export async function startClient({
     processId: null,
     rootUri: root ?? null,
     capabilities,
-    initializationOptions: { settings },
+    initializationOptions: { settings, ...options },
   });
   void connection.sendNotification('initialized', {});
   return {

@@ -163,6 +163,26 @@ test('a rename reaches the saved notes', async () => {
   ]);
 });
 
+test('edits of other notes are shown before they are made', async () => {
+  const files = { 'a.md': 'Take an 18 G cannula.\n', 'b.md': 'The 18 G cannula is green.\n' };
+  const workspaceEdit = { documentChanges: true, changeAnnotationSupport: {} };
+  client = await startClient({
+    disk: new Disk(files),
+    root: ROOT,
+    capabilities: { ...PULL, workspace: { workspaceEdit } },
+  });
+  const edit = await client.request<WorkspaceEdit>('textDocument/rename', {
+    textDocument: { uri: client.open(files['a.md'], 'a.md') },
+    position: { line: 0, character: 9 },
+    newName: '20 G',
+  });
+  expect(edit.changeAnnotations).toMatchObject({ elsewhere: { needsConfirmation: true } });
+  expect(edit.documentChanges).toMatchObject([
+    { edits: [{ newText: 'a' }, { newText: '20' }] },
+    { edits: [{ newText: '20', annotationId: 'elsewhere' }] },
+  ]);
+});
+
 test('the open text of a note counts before the saved one', async () => {
   client = await startClient({ disk: new Disk({ 'a.md': WRONG }), root: ROOT });
   client.open('Wash your hands.\n', 'a.md');

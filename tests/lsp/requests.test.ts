@@ -58,3 +58,34 @@ test('sizes are coloured where they stand, unclear and contradicted ones apart',
   });
   expect(data).toEqual([0, 0, 4, 0, 0, 1, 10, 1, 1, 0]);
 });
+
+test('a finding leads to the page of its check where the client shows pages', async () => {
+  client = await startClient({ options: { showsPages: true } });
+  const uri = client.open('A 16 G cannula is thinner than a 20 G cannula.\n');
+  const report = await client.request<{ items: { codeDescription?: { href: string } }[] }>(
+    'textDocument/diagnostic',
+    { textDocument: { uri } },
+  );
+  expect(report.items[0]?.codeDescription?.href).toBe('sizewright-check:/size-comparison.md');
+  const page = await client.request<string>('sizewright/check', { id: 'size-comparison' });
+  expect(page).toMatch(/^# .+\n\n.+`size-comparison`.+Teaching aid/s);
+  expect(await client.request('sizewright/check', { id: 'nonsense' })).toBeNull();
+});
+
+test('the author is asked for a reason where the client can ask', async () => {
+  client = await startClient({ options: { asksReasons: true } });
+  const uri = client.open('A 16 G cannula is thinner than a 20 G cannula.\n');
+  const position = { line: 0, character: 20 };
+  const actions = await client.request<
+    { title: string; command?: { command: string; arguments: unknown[] } }[]
+  >('textDocument/codeAction', {
+    textDocument: { uri },
+    range: { start: position, end: position },
+    context: { diagnostics: [] },
+  });
+  const leave = actions.find(({ title }) => title.startsWith('Leave'));
+  expect(leave?.command).toMatchObject({
+    command: 'sizewright.markDeliberate',
+    arguments: [uri, 1, { line: 0, character: 46 }],
+  });
+});

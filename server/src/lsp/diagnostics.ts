@@ -3,7 +3,6 @@ import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-langu
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Finding, Severity } from '../checks/model.ts';
 import { type Analysis, hash } from '../course/index.ts';
-import { docsOf } from './docs.ts';
 import { rangeOf } from './positions.ts';
 import type { Read } from './session.ts';
 import type { EditorSettings } from './settings.ts';
@@ -26,27 +25,33 @@ export function shown(analysis: Pick<Analysis, 'findings'>, settings: EditorSett
   );
 }
 
+/** Address of the page about a check, for a client that can show it. */
+export type PageOf = (check: string) => string | undefined;
+
 /** What diagnostics are made of. */
 export type Reported = Pick<Read, 'document' | 'settings'> & {
   readonly analysis: Pick<Analysis, 'findings'>;
 };
 
 /** Diagnostics of a note; the same ones have the same id, so that a client that has them is told so. */
-export function report({ document, analysis, settings }: Reported): {
+export function report(
+  { document, analysis, settings }: Reported,
+  pageOf: PageOf,
+): {
   items: Diagnostic[];
   resultId: string;
 } {
-  const items = shown(analysis, settings).map((finding) => diagnosticOf(document, finding));
+  const items = shown(analysis, settings).map((finding) => diagnosticOf(document, finding, pageOf));
   return { items, resultId: hash(JSON.stringify(items)) };
 }
 
-export function diagnosticOf(document: TextDocument, finding: Finding): Diagnostic {
-  const docs = docsOf(finding.check);
+export function diagnosticOf(document: TextDocument, finding: Finding, pageOf: PageOf): Diagnostic {
+  const page = pageOf(finding.check);
   return {
     range: rangeOf(document, finding.span),
     severity: SEVERITIES[finding.severity],
     code: finding.check,
-    ...(docs === undefined ? {} : { codeDescription: { href: docs } }),
+    ...(page === undefined ? {} : { codeDescription: { href: page } }),
     source: ORIGIN,
     message: messageOf(finding),
     ...(finding.unnecessary === true ? { tags: [DiagnosticTag.Unnecessary] } : {}),

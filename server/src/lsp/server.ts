@@ -74,6 +74,7 @@ function begin(session: Session, host: Host, params: InitializeParams): Initiali
     folders,
     params.initializationOptions?.files === true ? fromClient(session.connection) : undefined,
   );
+  session.showsPages = params.initializationOptions?.showsPages === true;
   session.asksReasons = params.initializationOptions?.asksReasons === true;
   session.course.begin(folders);
   return {

@@ -34,6 +34,12 @@ export class Session {
   capabilities: ClientCapabilities = {};
   /** The client asks the author why an error is left in, by a command of ours. */
   asksReasons = false;
+  /** The client shows pages about checks, under an address of ours. */
+  showsPages = false;
+
+  readonly pageOf = (check: string): string | undefined =>
+    this.showsPages ? `sizewright-check:/${check}.md` : undefined;
+
   /** Settings sent by a client that cannot be asked. */
   private sent: EditorSettings = DEFAULTS;
   private readonly asked = new Map<string, Promise<EditorSettings>>();

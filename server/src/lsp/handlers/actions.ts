@@ -42,7 +42,9 @@ function codeAction(session: Session, document: TextDocument, action: Action): C
     title: action.title,
     kind: action.kind,
     ...(action.preferred === true ? { isPreferred: true } : {}),
-    ...(action.finding === undefined ? {} : { diagnostics: [diagnosticOf(document, action.finding)] }),
+    ...(action.finding === undefined
+      ? {}
+      : { diagnostics: [diagnosticOf(document, action.finding, session.pageOf)] }),
     ...(action.reasonAt === undefined || !session.asksReasons
       ? { edit: workspaceEdit(session, document, action.edits) }
       : { command: reasonCommand(document, action, action.reasonAt) }),

@@ -22,7 +22,7 @@ export function offerDiagnostics(session: Session, guard: Guard): void {
         await breathe(token);
         const read = (await later.soon(textDocument.uri)) ?? (await session.open(textDocument.uri));
         if (read === undefined) return NOTHING;
-        const { items, resultId } = report(read);
+        const { items, resultId } = report(read, session.pageOf);
         return resultId === previousResultId
           ? { kind: 'unchanged', resultId }
           : { kind: 'full', resultId, items };
@@ -103,7 +103,11 @@ async function send(session: Session, uri: string): Promise<void> {
     const read = await session.open(uri);
     if (read === undefined) return;
     const { version } = read.document;
-    await session.connection.sendDiagnostics({ uri, version, diagnostics: report(read).items });
+    await session.connection.sendDiagnostics({
+      uri,
+      version,
+      diagnostics: report(read, session.pageOf).items,
+    });
   } catch (error) {
     session.connection.console.error(`diagnostics: ${error}`);
   }

@@ -1,5 +1,6 @@
 import type { CancellationToken } from 'vscode-languageserver';
 import { type ChartRow, chartRows, type Named } from '../../editor/chart.ts';
+import { checkPage } from '../../editor/check-page.ts';
 import { sheetStretch } from '../../editor/sheets.ts';
 import { runTool } from '../../editor/tools.ts';
 import { tooltip } from '../../editor/tooltip.ts';
@@ -24,6 +25,10 @@ export function offerOwn(session: Session, guard: Guard): void {
           newline === '\r\n' ? '\r\n' : '\n',
         ),
     ),
+  );
+  connection.onRequest(
+    'sizewright/check',
+    guard<{ id: string }, unknown>('check', null, ({ id }) => checkPage(String(id)) ?? null),
   );
   connection.onRequest(
     'sizewright/summary',

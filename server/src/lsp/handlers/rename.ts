@@ -42,7 +42,7 @@ export function offerRename(session: Session, guard: Guard): void {
         const place = await placesIn(session, uri, target.size, size);
         if (place !== undefined) edits.push(place);
       }
-      return assembled(session, edits);
+      return assembled(session, document.uri, edits);
     }),
   );
 }
@@ -64,17 +64,29 @@ async function placesIn(session: Session, uri: string, from: Size, to: Size): Pr
   return edits.length === 0 ? undefined : { document: read.document, edits: textEdits(read.document, edits) };
 }
 
+/** Marks edits outside the note at hand: the author looks at them before they are made. */
+const ELSEWHERE = 'elsewhere';
+
 /** A version only for open notes: the client knows none for the others. */
-function assembled(session: Session, places: readonly Place[]): WorkspaceEdit {
+function assembled(session: Session, here: string, places: readonly Place[]): WorkspaceEdit {
   if (session.capabilities.workspace?.workspaceEdit?.documentChanges !== true) {
     return {
       changes: Object.fromEntries(places.map(({ document, edits }) => [document.uri, edits as never])),
     };
   }
+  const asks = session.capabilities.workspace.workspaceEdit.changeAnnotationSupport !== undefined;
   return {
     documentChanges: places.map(({ document, edits }) => ({
       textDocument: { uri: document.uri, version: session.documents.get(document.uri)?.version ?? null },
-      edits,
+      edits:
+        asks && document.uri !== here ? edits.map((edit) => ({ ...edit, annotationId: ELSEWHERE })) : edits,
     })),
+    ...(asks && places.some(({ document }) => document.uri !== here)
+      ? {
+          changeAnnotations: {
+            [ELSEWHERE]: { label: 'In other notes of the course', needsConfirmation: true },
+          },
+        }
+      : {}),
   };
 }

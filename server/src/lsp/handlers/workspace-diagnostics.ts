@@ -48,7 +48,7 @@ async function reports(
     const read = await session.read(uri);
     if (read === undefined) continue;
     gone.delete(uri);
-    const { items, resultId } = report(read);
+    const { items, resultId } = report(read, session.pageOf);
     if (before.get(uri) === resultId || (items.length === 0 && !before.has(uri))) continue;
     const version = session.documents.get(uri)?.version ?? null;
     found.push({ kind: 'full', uri, version, resultId, items });

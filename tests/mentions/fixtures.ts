@@ -2,8 +2,9 @@
  * Literate fixtures: Markdown files that a clinician can read. A section is a heading, a block quote with the words of a
  * note, and a list of what is read there: "- `18 G`: 18 G, needle". Everything read must be listed, in order.
  */
-import type { Mention } from '../../server/src/mentions/model.ts';
+
 import { findMentions } from '../../server/src/mentions/index.ts';
+import type { Mention } from '../../server/src/mentions/model.ts';
 import { readNote } from '../../server/src/notes/index.ts';
 import { fullLabel } from '../../server/src/sizes/format.ts';
 

@@ -175,6 +175,9 @@ function soleMaterial(cells: readonly (Read | undefined)[]): string | undefined 
 }
 
 /** A colour cell beside the row's one gauge or French. */
+/** The colour of a box or a lid is no code. */
+const PACKING = /\b(?:box|boxes|packets?|packs?|trays?|lids?|drawers?|stickers?|labels?|bags?)\b/;
+
 function colours(grid: Grid, row: readonly (Read | undefined)[]): ColourClaim[] {
   const sized = row.map((read, column) => ({ read, column, mention: sole(read) }));
   const coloured = row.flatMap((read, column) => {
@@ -186,7 +189,7 @@ function colours(grid: Grid, row: readonly (Read | undefined)[]): ColourClaim[] 
   return coloured.flatMap(({ read, column, word }) => {
     const subject = sized.find((cell) => cell.column !== column && cell.mention && isCoded(cell.mention));
     const header = grid.header[column] ?? '';
-    if (!subject?.mention) return [];
+    if (!subject?.mention || PACKING.test(header)) return [];
     const device = deviceFor(grid, header, row, subject.mention);
     if (device === 'both') return [];
     return [colourClaim(subject.mention, read, word, device, rowSpan(row))];

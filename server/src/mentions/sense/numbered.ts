@@ -8,6 +8,8 @@ import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 export function numberedSense(place: Place, match: string, values: readonly number[]): Verdict {
   if (NOT_SIZES.test(place.after) || counts(place.after)) return NOTHING;
   if (BLADED.test(place.after.slice(0, 40)) || otherBefore(place.before)) return NOTHING;
+  // "Guedel size 2 is green, size 3 orange": the sentence names nothing else that size could be of.
+  if (BLADED.test(place.text) && place.devices.length + place.materials.length === 0) return NOTHING;
   if (/^,?\s?[0-9.]+[\s-]?(?:Fr|French|F|G|gauge)\b/.test(place.after)) return NOTHING;
   const whole = values.every(Number.isInteger) && !/[.,]/.test(match);
   if (TUBE_AFTER.test(place.after) && whole) {

@@ -12,6 +12,9 @@ const BEFORE: readonly RegExp[] = [
   /\bdoubts? (?:that|whether|if)\b/,
   /\bas (?:though|if)\b/,
   /\bfar from being\b/,
+  /\bat first (?:sight|glance)\b/,
+  /\b(?:would|might|could|may) (?:well )?(?:expect|think|guess|suppose|imagine|assume)\b/,
+  /\bin (?:a|an|another|some) (?:\w+ )?world\b/,
   /\b(?:whoever|anyone who|anybody who|those who)\b/,
   /\bnone of\b/,
 ];
@@ -66,9 +69,11 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
     AS_NUMBER.test(words(scene.items, first - REACH, at + 1)) ||
     OTHER_WORLD.test(words(scene.items, first - REACH, at + 1)) ||
     TRUE_OR_FALSE.test(opening) ||
-    /\bt(?:rue)? ?\/ ?f(?:alse)?[\s.)\]]*$/i.test(scene.passage.text) ||
+    /\bt(?:rue)?[\s*_]*\/[\s*_]*f(?:alse)?[\s.)\]*_]*$/i.test(scene.passage.text) ||
     (claim.kind === 'order' && SORTING.test(opening)) ||
     inverted(scene) ||
+    reportedLead(scene) ||
+    attributed(scene) ||
     labelled(scene, first)
   );
 }
@@ -88,6 +93,24 @@ function compared(items: readonly Item[], last: number): number {
     between.every((item) => /^(?:than|an?|the|that|of|as)$/.test(item.word))
     ? next
     : last;
+}
+
+/** "This is what one candidate wrote." right after. */
+const ATTRIBUTED =
+  /^(?:this|that|these|those|so|thus) (?:is|was|are|were)? ?(?:what|how|the words of)\b.*\b(?:wrote|written|said|says|answered|claimed|think|thinks|thought|believe|believes)\b/;
+const attributed = (scene: Scene): boolean => {
+  const next = scene.after[0] ?? scene.next;
+  return next !== undefined && next.items.length <= 16 && ATTRIBUTED.test(words(next.items, 0, 16));
+};
+
+/** "Candidates wrote the following." or "What not to say:" above a list. */
+const SAID_BY =
+  /\b(?:students?|candidates?|trainees?|learners?|pupils?|residents?|beginners?|people|patients?)\b(?!.*\b(?:should|must|need|ought)\b).*\b(?:wrote|write|said|say|answered|claimed|claim|think|thought|believe|believed)\b/;
+const FORBIDDEN = /\b(?:not to|never|don't|do not) (?:say|write|teach|think|believe|tell)\b/;
+function reportedLead(scene: Scene): boolean {
+  if (!scene.passage.list || !scene.lead || scene.lead.items.length > 24) return false;
+  const lead = words(scene.lead.items, 0, 24);
+  return SAID_BY.test(lead) || FORBIDDEN.test(lead);
 }
 
 /** "Were 5-0 thicker, …", "Had the 22 G been wider, …": a condition without its "if". */

@@ -21,9 +21,13 @@ export const colour: Construction = {
         g.mentions.length === 1 && g.sizes.length === 1 && coded(g) && !otherThing(scene.items[g.to + 1]),
     );
     if (colours.length === 0 || sizes.length === 0) return [];
+    // Blunt and filter needles for drawing up carry their makers' own colours.
+    if (scene.items.some((item) => DRAWING_UP.test(item.word))) return [];
     return pairUp(scene.items, colours, sizes).map(([c, g]) => reading(scene, c, g));
   },
 };
+
+const DRAWING_UP = /^(?:blunt|filter|fill|blunt-fill|filter-needle)$/;
 
 const coded = (group: Group) =>
   group.sizes[0]!.system === 'needle-gauge' || group.sizes[0]!.system === 'french';

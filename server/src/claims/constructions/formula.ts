@@ -285,6 +285,10 @@ function named(scene: Scene, french: number): Reading[] {
   return [reading(scene, 'french', hit, french, french, items.length - 1)];
 }
 
+/** "gauge is the diameter in millimetres", "gauge tells you the number of tenths of a millimetre". */
+const GAUGE_MEASURE =
+  /^gauge(?: number| size)? (?:is|means|equals|gives|tells you|stands for|counts|measures) (?:just |simply )?(?:the )?(?:outer |outside |inner |inside )?(?:diameter|width|thickness|number of|bore)(?: of the (?:needle|cannula|bore))?(?: in)? (?:(?:tenths|hundredths|thousandths) of (?:a|an) )?(?:mm|millimet(?:re|er)s?|inch(?:es)?|cm)\b/;
+
 function readGauge(scene: Scene, gauge: number): Reading[] {
   const { items } = scene;
   const awg =
@@ -304,6 +308,8 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
     )
   )
     return [reading(scene, 'needle-gauge', 'gauge-is-reciprocal', gauge, 0, items.length - 1)];
+  if (GAUGE_MEASURE.test(words(items.slice(gauge))))
+    return [reading(scene, 'needle-gauge', 'gauge-is-measure', gauge, gauge, items.length - 1)];
   if (items.some((item) => item.kind === 'size')) return [];
   const text = words(items.slice(gauge));
   const is =
@@ -366,6 +372,13 @@ function readMetric(scene: Scene): Reading[] {
   );
   if (at < 0) return [];
   if (/\b(?:are|is|means?|counts?) (?:whole|full) millimet(?:re|er)s?\b/.test(words(items.slice(at))))
+    return [reading(scene, 'ep-metric', 'metric-is-other', at, at, items.length - 1)];
+  if (
+    /\b(?:is|means|gives|equals) (?:just |simply )?(?:the )?(?:least |minimum |smallest )?(?:diameter|thickness|width) in (?:mm|millimet(?:re|er)s?)\b/.test(
+      words(items.slice(at)),
+    ) &&
+    !/\b(?:tenths?|ten|10)\b/.test(words(items))
+  )
     return [reading(scene, 'ep-metric', 'metric-is-other', at, at, items.length - 1)];
   const match = FRACTION.exec(words(items.slice(at)));
   const operation = match ? undefined : metricOperation(words(items));

@@ -65,6 +65,9 @@ function emit(scene: Scene, id: string, left: Group, right: Group, word: Measure
 }
 
 /** The size the word stands on: "a thinner 14 Fr", or "because three-oh is the finer strand". */
+const turnsTo = (item: Item) =>
+  ['which', 'whose', 'that', 'because', 'since', 'as', ';', ':', 'so'].includes(item.word);
+
 function ownSubject(scene: Scene, word: Measured, of: readonly Group[]): Group | undefined {
   const all = groups(scene.items);
   const after = all.find((g) => g.from > word.at && g.from <= word.at + 3);
@@ -73,6 +76,9 @@ function ownSubject(scene: Scene, word: Measured, of: readonly Group[]): Group |
   const clause = clauseStart(scene.items, word.at);
   const before = all.filter((g) => g.to < word.at && g.from >= clause).at(-1);
   if (!before || before.to < word.at - 7) return undefined;
+  // "Using A rather than B leaves …": what follows the pair is said of the choice, not of its second half.
+  const partner = of.some((g) => g.from === before.from && g.to === before.to);
+  if (partner && !scene.items.slice(before.to + 1, word.at).some(turnsTo)) return undefined;
   if (!scene.items.slice(before.to + 1, word.at).some((item) => BE.has(item.word))) return undefined;
   return of.find((g) => sameSizes(g, before));
 }

@@ -28,7 +28,7 @@ export const stepping: Construction = {
       if (!from || !to || !sameSystem(from, to) || sameSizes(from, to)) return [];
       const axis = axisIn(scene, at, from.from);
       // "Up" in gauge may mean the number or the bore: only with the noun beside it.
-      if (!axis && direction(from.sizes[0]!.system) !== 'up') return [];
+      if (!axis && direction(from.sizes[0]!.system) === 'down') return [];
       return [reading(scene, at, sign, axis ?? 'outer', to, from)];
     });
   },

@@ -34,12 +34,19 @@ export function judgeComparison(claim: ComparisonClaim, note: Note, context?: Co
       { label: 'rule', text: ruleWords(worst.a, worst.b) },
       {
         label: 'value',
-        text: `${label(worst.a)} is ${worst.result} against ${label(worst.b)}: ${worst.because}`,
+        text: `${label(worst.a)} ${OUTCOMES[worst.result]} ${label(worst.b)}: ${worst.because}`,
         sources: worst.sources,
       },
     ],
   };
 }
+
+const OUTCOMES: Readonly<Record<Thickness['result'], string>> = {
+  thicker: 'is thicker than',
+  thinner: 'is thinner than',
+  same: 'is the same as',
+  'cannot-tell': 'cannot be set against',
+};
 
 function compared(a: Size, b: Size, lenses: readonly [Lens, Lens], axis: Axis): Thickness {
   const found = compareThickness(a, b, lenses[0], lenses[1]);

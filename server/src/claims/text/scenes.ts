@@ -252,7 +252,7 @@ const multiLettered = (text: string) =>
   /(?:^|\n)\s*\(?[B-Eb-e][).]\s/.test(text.slice(1)) || LETTERED.test(text);
 
 /** "A 14 G … T / F", one of the letters set off. */
-const EITHER = /\b(T(?:rue)?)\s*\/\s*(F(?:alse)?)[\s.)\]]*$/i;
+const EITHER = /\b(T(?:rue)?)[\s*_]*\/[\s*_]*(F(?:alse)?)[\s.)\]*_]*$/i;
 
 /** The letter in strong type or emphasis, or the one not struck. */
 function eitherKey({ passage }: Read): 'true' | 'false' | undefined {

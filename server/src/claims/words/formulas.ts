@@ -172,6 +172,16 @@ export const FORMULAS: readonly FormulaRow[] = [
     sources: ['nomchart', 'GNU'],
   },
   {
+    id: 'gauge-is-measure',
+    system: 'needle-gauge',
+    says: 'the gauge is the diameter in a unit of length',
+    true: false,
+    holds:
+      'Gauge numbers come from a table and rise as needles get thinner: 18 G is about 1.27 mm, 25 G about 0.5 mm',
+    standard: 'nominal needle gauge chart',
+    sources: ['nomchart'],
+  },
+  {
     id: 'gauge-is-reciprocal',
     system: 'needle-gauge',
     says: 'a gauge is one over the diameter in inches',

@@ -18,29 +18,30 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
   );
   if (value <= 1 && !bare.spoken && place.materials.some((hit) => hit.end === place.span.start - 1))
     return size('usp', 'material-before', place.text.slice(0, 40));
+  if (material?.means === 'stainless-steel') return size('usp', 'steel', material.word);
   const handed = /\ban?\s["“]?$/i.test(place.before);
   if (material && (value === 0 || (value === 1 && !handed)))
     return counted(place, material.end) && value > 0
       ? undefined
       : size('usp', 'material-follows', material.word);
   if (material ? counted(place, material.end) : !tied(place)) return undefined;
-  return ask(
+  return threadAsk(place, value);
+}
+
+/** The two ways to take a bare thread number. */
+const threadAsk = (place: Place, value: number): Verdict =>
+  ask(
     [
       { size: { system: 'usp', value }, words: `size ${value}, a thick thread`, write: `#${value}` },
-      ...(value > 0
-        ? [
-            {
-              size: { system: 'usp' as const, value: 1 - value },
-              words: `${value}-0, ${value} zeros`,
-              write: `${value}-0`,
-            },
-          ]
-        : []),
+      { size: { system: 'usp', value: 1 - value }, words: `${value}-0, ${value} zeros`, write: `${value}-0` },
     ],
     'bare-thread-number',
     place.text.slice(0, 60).trim(),
   );
-}
+
+/** "Pass me a 1": handed over by word of mouth, the zero may have got lost. */
+export const handedThread = (place: Place, bare: Bare): Verdict | undefined =>
+  bare.value >= 1 && FETCHED.test(place.before) && !bare.plural ? threadAsk(place, bare.value) : undefined;
 
 /** "tie the tubing with a two", "pass a 2": thread named in the sentence, nothing after the number. */
 const tied = (place: Place): boolean =>

@@ -2,11 +2,12 @@
 import type { System } from '../../sizes/model.ts';
 import { mentionOf } from '../build.ts';
 import type { Mention } from '../model.ts';
-import { labelsOf, type Scene, type Surroundings } from '../scene.ts';
+import { headingsOf, labelsOf, type Scene, type Surroundings } from '../scene.ts';
 import { placeOf } from '../sense/place.ts';
 import { plausible, systemOf } from '../sense/systems.ts';
 import { size } from '../sense/verdict.ts';
 import { HEADERS } from '../words/frames.ts';
+import { setting } from './rungs.ts';
 import { bareCandidate } from './tokens.ts';
 
 const NUMBER =
@@ -38,7 +39,7 @@ export function tableNumbers(around: Surroundings, scene: Scene, own: readonly M
 /** Header first, then row label; a plain "Size" asks the devices named in the row. */
 function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
   const { header, row } = labelsOf(around, scene.passage);
-  return named(header) ?? named(row) ?? sized(header, row) ?? reach(header, scene);
+  return named(header) ?? named(row) ?? sized(around, header, row, scene) ?? reach(header, scene);
 }
 
 function named(label: Scene | undefined): System | undefined {
@@ -51,10 +52,28 @@ function named(label: Scene | undefined): System | undefined {
   return HEADERS.find(([, pattern]) => pattern.test(text))?.[0];
 }
 
-function sized(header: Scene | undefined, row: Scene | undefined): System | undefined {
-  if (!header || !/\bsizes?\b/i.test(header.passage.text)) return undefined;
-  const device = header.devices[0] ?? row?.devices[0];
-  return device && systemOf(device.means);
+/** "Size" under a heading or beside a device that settles the system. */
+function sized(
+  around: Surroundings,
+  header: Scene | undefined,
+  row: Scene | undefined,
+  scene: Scene,
+): System | undefined {
+  if (
+    !header ||
+    !/\b(?:sizes?|numbers?|no\.|tubes?)(?:$|\b)/i.test(header.passage.text) ||
+    header.passage.text.length > 24
+  )
+    return undefined;
+  const device = [...header.devices, ...(row?.devices ?? [])].find((hit) => hit.means !== 'catheter');
+  if (device) return systemOf(device.means);
+  const table = scene.passage.cell && around.note.tables[scene.passage.cell.table];
+  const over = [around.scenes[table?.leadIn ?? -1], ...headingsOf(around, scene.passage).slice(0, 2)];
+  for (const one of over) {
+    const systems = one ? setting(one) : [];
+    if (systems.length > 0) return systems.length === 1 ? systems[0] : undefined;
+  }
+  return undefined;
 }
 
 /** A fraction under "Length" is in inches. */

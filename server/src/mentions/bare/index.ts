@@ -6,7 +6,7 @@ import { tubeQuestion } from '../sense/numbered.ts';
 import { type Place, placeOf } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
 import { size, type Verdict } from '../sense/verdict.ts';
-import { fetchQuestion, threadQuestion } from './ask.ts';
+import { fetchQuestion, handedThread, threadQuestion } from './ask.ts';
 import type { Board } from './board.ts';
 import { tableNumbers } from './cells.ts';
 import { chains } from './chain.ts';
@@ -60,6 +60,8 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
   const settled = settle({ board, place, bare, frame, known, settledBare: found });
   const fetched = isFar(settled, place) ? fetchQuestion(place, bare, board) : undefined;
   if (fetched) return mentionOf(place, bare, fetched);
+  const handed = settled?.system === 'usp' ? handedThread(place, bare) : undefined;
+  if (handed) return mentionOf(place, bare, handed);
   const closed = frame === 'alone' || frame === 'option' || isClosed(place, bare) || bare.decimals > 0;
   if (!settled || !(closed || OPEN.has(settled.rung))) return undefined;
   const saw = place.text.slice(0, 80).trim();

@@ -155,20 +155,21 @@ const gaugeRun: Rung = ({ bare, board }) => {
 };
 const GAUGES: ReadonlySet<number> = new Set([14, 16, 17, 18, 20, 22, 24, 26]);
 
-/** Neighbours of a cell in its row and column. */
+/** How far up and down a column a cell looks. */
+const COLUMN = 12;
+
+/** Sizes in the cell's column; beside it only thread. */
 const cells: Rung = ({ place, board, frame }) => {
   const cell = place.scene.passage.cell;
   if (!cell || frame !== 'alone') return [];
   const rows = board.around.note.tables[cell.table]?.rows ?? [];
-  const near = [
-    [0, -1],
-    [0, 1],
-    [1, 0],
-    [-1, 0],
-    [0, 2],
-    [0, -2],
-  ].map(([r, c]) => rows[cell.row + r!]?.[cell.column + c!] ?? -1);
-  return systemsOf(near.flatMap((index) => board.settled[index] ?? [])).filter((system) => system === 'usp');
+  const start = Math.max(1, cell.row - COLUMN);
+  const column = rows.slice(start, cell.row + COLUMN).map((row) => row[cell.column] ?? -1);
+  const row = [-1, 1].map((step) => rows[cell.row]?.[cell.column + step] ?? -1);
+  const down = systemsOf(column.flatMap((index) => board.settled[index] ?? []));
+  return down.length > 0
+    ? down
+    : systemsOf(row.flatMap((index) => board.settled[index] ?? [])).filter((system) => system === 'usp');
 };
 
 /** Siblings of a list: the options of one question share their system. */
@@ -221,7 +222,7 @@ const settingWords = (text: string): readonly System[] =>
   SETTING.filter(([, pattern]) => pattern.test(text)).map(([system]) => system);
 
 /** Systems a scene sets by its words, else by its devices. */
-function setting(scene: Scene): readonly System[] {
+export function setting(scene: Scene): readonly System[] {
   const words = settingWords(scene.brief);
   return words.length > 0 ? words : ofKinds([...scene.kinds]);
 }

@@ -80,6 +80,8 @@ function allowed(system: System, rung: RungName, { bare, frame, place }: Questio
     frame === 'alone' ||
     frame === 'option' ||
     bare.value === 0 ||
+    bare.run.values.includes(0) ||
+    (bare.value === 1 && frame === 'article') ||
     /\b(?:thick|thin|heav|fin|strong|weak|stout|coarse|plain|whole|numbers?|sizes?|USP)/i.test(place.text)
   );
 }

@@ -50,6 +50,7 @@ function letterF(place: Place, match: string, value: number): Verdict {
   if (/\b(?:temp(?:erature)?s?|fever|febrile|warm|degrees?|heat|cold)\b|°/i.test(place.text) && value > 34)
     return NOTHING;
   if (person(place, value)) return NOTHING;
+  if (/^\s?[x×]\s?[0-9]/.test(place.after)) return size('french', 'by-length', match);
   if (follows(place)) return size('french', 'catheter-follows', match);
   if (!Number.isInteger(value) && value <= 34) return size('french', 'decimal', match);
   if (/[0-9][\s]?[-–][\s]?[0-9]/.test(match) && value <= 34 && CUED.test(place.text))

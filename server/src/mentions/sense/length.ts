@@ -110,10 +110,10 @@ function defines(place: Place, match: string): boolean {
 
 /** Centimetres measure wounds and depths; a needle must stand right beside. */
 const needleLength = (place: Place): boolean =>
-  SIZE_BEFORE.test(place.before.slice(-24)) ||
+  afterGauge(place) ||
   GAUGE_AFTER.test(place.after) ||
-  THING_AFTER.test(place.after) ||
-  /^\sin\s(?:length|diameter)\b/i.test(place.after);
+  /^[\s-](?:[a-z-]+\s){0,2}needles?\b/i.test(place.after) ||
+  (/^\sin\s(?:length|diameter)\b/i.test(place.after) && /\bneedles?\b/i.test(place.text));
 
 /** "The 38 mm greens", "ordinary length is 90 mm" under a heading of needles. */
 function needleHeading(place: Place): boolean {

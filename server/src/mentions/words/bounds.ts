@@ -10,7 +10,7 @@ const BEFORE: readonly (readonly [Bound, RegExp])[] = [
   ],
   [
     'at-most',
-    /(?:≤|<=|\bat most|\bup to|\bno (?:larger|bigger|thicker|more) than|\bmaximum(?: of)?)(?:\s(?:an?|the))?\s?$/i,
+    /(?:≤|<=|\bat most|(?<!\b(?:go|goes|going|went|gone|move|moves|moving|step|stepping|steps|stepped|jump|jumps|drop|change|changing)\s)\bup to|\bno (?:larger|bigger|thicker|more) than|\bmaximum(?: of)?)(?:\s(?:an?|the))?\s?$/i,
   ],
   ['more-than', />\s?$/i],
   ['less-than', /<\s?$/i],

@@ -117,7 +117,7 @@ export const FORMULAS: readonly FormulaRow[] = [
   {
     id: 'zeros-miscounted',
     system: 'usp',
-    says: 'this size has another number of zeros',
+    says: 'the figure before “-0” is not the number of zeros',
     true: false,
     holds: 'The figure before “-0” counts the zeros: 2-0 is 00',
     standard: 'transcription style guides',

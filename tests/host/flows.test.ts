@@ -30,6 +30,8 @@ const NOTES: Readonly<Record<string, string>> = {
   'f-preview.md':
     '# Preview\n\nClose with 2-0 silk, then a 14 Fr catheter.\n\n<!-- sizes chart: french 6 12 18 24 -->\n',
   'g-complete.md': '# Complete\n\nA 14 Fr catheter, or an 8\n',
+  'h-save.md': `# Save\n\n${WRONG}`,
+  'k-kill.md': `# Kill\n\n${WRONG}`,
   'j-rename.md': '# Rename\n\nTake a 16 G cannula.\n',
   'i-unclear.md': '# Unclear\n\nPass me a 2 silk suture.\n',
 };
@@ -217,6 +219,46 @@ test('the status item counts sizes and findings', async () => {
   const item = page.locator('.statusbar-item[id*="sizewright"]').first();
   await item.waitFor();
   expect(await item.getAttribute('aria-label')).toMatch(/\d+ sizes, \d+ findings/);
+});
+
+test('a finding leads to the page of its check', async () => {
+  await openNote(page, '05-iv-cannulas.md');
+  await squiggle().waitFor();
+  const { line, column } = placeOf(onDisk('05-iv-cannulas.md'), 'faster than a 16 G');
+  await goTo(page, line, column + 1);
+  const hover = await hoverHere(page);
+  await hover.locator('a', { hasText: 'flow' }).first().click();
+  await page.locator('.tab.active', { hasText: 'flow' }).first().waitFor();
+  await shot(page, 'check-page');
+  await expect.poll(() => editorText(page)).toContain('Its id is');
+});
+
+test('the server is killed and comes back; nothing is lost', async () => {
+  await openNote(page, 'k-kill.md');
+  await squiggle().waitFor();
+  const [before] = workbench.servers();
+  expect(before).toBeGreaterThan(0);
+  process.kill(before!, 'SIGKILL');
+  await expect.poll(() => workbench.servers().some((id) => id !== before), { timeout: 30_000 }).toBe(true);
+  await goTo(page, 3, 1);
+  await page.keyboard.type('Now: ');
+  await squiggle().waitFor({ timeout: 60_000 });
+  await goTo(page, 3, 26);
+  await takeFix(page, 'Write “thicker”');
+  await expect.poll(() => editorText(page)).toContain('Now: A 16 G cannula is thicker than');
+});
+
+test('saving mends what is safe, when the author wants it', async () => {
+  await withSettings({ 'editor.codeActionsOnSave': { 'source.fixAll.sizewright': 'explicit' } });
+  await openNote(page, 'h-save.md');
+  await squiggle().waitFor();
+  await goTo(page, 1, 7);
+  await page.keyboard.type('d');
+  await save();
+  await expect
+    .poll(() => onDisk('h-save.md'), { timeout: 20_000 })
+    .toBe(`# Saved\n\n${WRONG.replace('thinner', 'thicker')}`);
+  await withSettings({});
 });
 
 test('hovers read well in dark and high-contrast themes', async () => {

@@ -1,6 +1,15 @@
 /** A real VS Code workbench: installed once into the cache, started on a copy of the demo course. */
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -17,6 +26,8 @@ export interface Workbench {
   readonly folder: string;
   /** Writes the author's settings anew; the workbench follows. */
   settings(settings: Readonly<Record<string, unknown>>): void;
+  /** Process ids of the language servers that run in this workbench. */
+  servers(): number[];
   stop(): void;
 }
 
@@ -93,6 +104,7 @@ export async function startWorkbench({ vsix, settings, notes }: Options): Promis
     url: `http://127.0.0.1:${port}/?folder=${encodeURIComponent(folder)}`,
     folder,
     settings: (chosen) => choose({ ...settings, ...chosen }),
+    servers: () => processesWith(join(home, 'extensions'), 'server-node.cjs'),
     stop: () => end(child, home),
   };
 }
@@ -100,6 +112,21 @@ export async function startWorkbench({ vsix, settings, notes }: Options): Promis
 function end(child: ChildProcess, home: string): void {
   if (child.pid !== undefined) process.kill(-child.pid, 'SIGTERM');
   rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+}
+
+/** Ids of the processes whose command line holds both words. */
+function processesWith(...words: readonly string[]): number[] {
+  return readdirSync('/proc')
+    .filter((entry) => /^\d+$/.test(entry))
+    .filter((entry) => {
+      try {
+        const line = readFileSync(`/proc/${entry}/cmdline`, 'utf8');
+        return words.every((word) => line.includes(word));
+      } catch {
+        return false; // It ended meanwhile.
+      }
+    })
+    .map(Number);
 }
 
 function freePort(): Promise<number> {

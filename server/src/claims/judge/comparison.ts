@@ -9,7 +9,8 @@ import { swapEdit } from './swap.ts';
 import { relationWords, ruleWords, sizeWords } from './words.ts';
 
 export function judgeComparison(claim: ComparisonClaim, note: Note, context?: Context): Judgement {
-  const says = `Says ${sizeWords(claim.left)} is ${relationWords(claim.axis, claim.relation)} ${sizeWords(claim.right)}.`;
+  const [left, right] = spoken(claim);
+  const says = `Says ${left} is ${relationWords(claim.axis, claim.relation)} ${right}.`;
   if (!judged(claim, note)) return cannotTell(says, 'A size alone does not settle this.');
   const lenses = [lensOf(claim.left, context), lensOf(claim.right, context)] as const;
   const pairs = claim.left.sizes.flatMap((a) =>
@@ -47,6 +48,13 @@ const OUTCOMES: Readonly<Record<Thickness['result'], string>> = {
   same: 'is the same as',
   'cannot-tell': 'cannot be set against',
 };
+
+/** The two sides in words; as written when they are two ways to write one size. */
+function spoken({ left, right }: ComparisonClaim): [string, string] {
+  const words: [string, string] = [sizeWords(left), sizeWords(right)];
+  const [a, b] = [left.mentions[0]?.text, right.mentions[0]?.text];
+  return words[0] === words[1] && a && b ? [a, b] : words;
+}
 
 function compared(a: Size, b: Size, lenses: readonly [Lens, Lens], axis: Axis): Thickness {
   const found = compareThickness(a, b, lenses[0], lenses[1]);

@@ -10,11 +10,12 @@ import { judge } from './judge/index.ts';
 import { readLists } from './lists.ts';
 import type { Claim, Statement } from './model.ts';
 import { readKeys } from './quiz/index.ts';
-import { keySpan, stanceOf } from './stance.ts';
+import { stanceOf } from './stance.ts';
 import { readTables } from './tables.ts';
 import type { Scene } from './text/scene.ts';
 import { readWhole } from './text/scenes.ts';
 import { speaksOfTrade } from './text/trade.ts';
+import { keySpan } from './truth.ts';
 
 export type * from './model.ts';
 export { type NamedSize, namedSizes } from './named.ts';

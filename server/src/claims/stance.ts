@@ -1,12 +1,11 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
-import { sourceSpan } from '../notes/index.ts';
-import type { Span } from '../notes/model.ts';
 import type { Reading } from './constructions/model.ts';
 import { hearsay } from './hearsay.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
+import { keyOf } from './truth.ts';
 import { CONDITIONS, HEDGES, NEGATIONS } from './words/changes.ts';
 import {
   MISTAKE_WORDS,
@@ -16,9 +15,6 @@ import {
   REPORTING_VERBS,
   TEACHING_VERBS,
 } from './words/frames.ts';
-
-/** A mark beside a true/false statement. */
-export type Keyed = 'true' | 'false';
 
 export function stanceOf(scene: Scene, reading: Reading): Stance {
   const keyed = keyOf(scene);
@@ -55,9 +51,6 @@ function mended(scene: Scene, { at }: Reading): boolean {
   return own.slice(1).some(([start, end]) => start < place && place < end);
 }
 
-const OPEN_QUOTES = new Set(['"', '“', '«', '‘', "'"]);
-const CLOSE_QUOTES = new Set(['"', '”', '»', '’', "'"]);
-
 /** Inside a pair of quotation marks of the passage. An unclosed mark quotes nothing (it is an inch mark). */
 function quoted(scene: Scene, { at, from }: Reading): boolean {
   const spans = scene.quotes;
@@ -65,28 +58,6 @@ function quoted(scene: Scene, { at, from }: Reading): boolean {
     item !== undefined && spans.some(([start, end]) => start < item.start && item.end <= end);
   return inside(scene.items[at]) && inside(scene.items[from]);
 }
-
-/** Quotation spans of a passage as item offsets: straight or curly marks that open before a word and close after one. */
-export function quotationSpans(items: readonly Item[]): [number, number][] {
-  const spans: [number, number][] = [];
-  let open: Item | undefined;
-  for (let i = 0; i < items.length; i++) {
-    const item = items[i]!;
-    if (item.kind !== 'punctuation') continue;
-    const before = items[i - 1];
-    const gluedBefore =
-      before !== undefined && before.end === item.start && before.word !== '(' && before.word !== '—';
-    if (!open && OPEN_QUOTES.has(item.word) && !gluedBefore) open = item;
-    else if (open && CLOSE_QUOTES.has(item.word) && gluedBefore && matches(open, item)) {
-      spans.push([open.start, item.end]);
-      open = undefined;
-    }
-  }
-  return spans;
-}
-
-const PAIRS: Readonly<Record<string, string>> = { '"': '"', '“': '”', '«': '»', '‘': '’', "'": "'" };
-const matches = (open: Item, close: Item) => PAIRS[open.word] === close.word;
 
 /** The clause ends in a question mark, or opens like a question. A tag ("…, right?") still asks. */
 function asked(scene: Scene, { at }: Reading): boolean {
@@ -349,114 +320,4 @@ function hedged(scene: Scene, { at }: Reading): boolean {
   return scene.items
     .slice(start, at + 1)
     .some((item) => HEDGES.has(item.word) && !(item.word === 'may' && item.capital));
-}
-
-/** Phrases after which an erratum gives what holds: "should read", "changed to", "corrected:". */
-const CORRECTIONS: readonly RegExp[] = [
-  /\b(?:should|must|ought to) (?:now )?(?:read|be|say)$/,
-  /\bnow (?:reads?|says?)$/,
-  /\b(?:read|write|say) instead$/,
-  /\bcorrected( to| version)?$/,
-  /(?<!\bbefore )\bcorrection$/,
-  /\bcorrect(?:ly)?$/,
-  /\b(?:changed?|altered|amended|corrected|moved) (?:\S+ ){0,3}to$/,
-  /\breplaced? (?:\S+ ){0,3}(?:with|by)$/,
-  /\bchange (?:it )?to$/,
-  /\bfor this read$/,
-];
-
-/** How each of them ends: few words do, and only those are worth the patterns. */
-const CORRECTION_ENDS =
-  /(?:reads?|be|says?|instead|corrected|to|version|correction|correctly|correct|with|by)$/;
-
-/** Index of the item that ends the correcting words of an erratum: what follows holds, what stands before is struck. */
-export function correctionAt(items: readonly Item[]): number | undefined {
-  const frame = items.some((item) => ERRATUM_FRAME.has(item.word));
-  for (let i = 0; i < items.length; i++) {
-    if (!CORRECTION_ENDS.test(items[i]!.word)) continue;
-    const text = items
-      .slice(Math.max(0, i - 5), i + 1)
-      .map((item) => item.word)
-      .join(' ');
-    if (!CORRECTIONS.some((pattern) => pattern.test(text))) continue;
-    const next = items[i + 1]?.word;
-    const opens = next === ':' || next === '"' || next === '“';
-    if (opens || (frame && items[i]!.word !== 'correct')) return i;
-  }
-  return forRead(items);
-}
-
-const ERRATUM_FRAME = new Set([
-  'page',
-  'line',
-  'slide',
-  'item',
-  'printed',
-  'erratum',
-  'errata',
-  'key',
-  'paragraph',
-  'handout',
-  'poster',
-  'table',
-  'instead',
-]);
-
-/** "for "X" read "Y"": the classical erratum. */
-function forRead(items: readonly Item[]): number | undefined {
-  const opener = items.findIndex((item, i) => item.word === 'for' && /^["“]$/.test(items[i + 1]?.word ?? ''));
-  if (opener < 0) return undefined;
-  const read = items.findIndex(
-    (item, i) =>
-      i > opener && (item.word === 'read' || item.word === 'put') && /^["“]$/.test(items[i + 1]?.word ?? ''),
-  );
-  return read < 0 ? undefined : read;
-}
-
-const TRUE_KEY =
-  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:true|t|correct)\s*[.)\]*]*$/;
-const FALSE_KEY =
-  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:false|f|incorrect)\s*[.)\]*]*$/;
-
-/** The key of a true/false item: "(False.)" after it, or "T"/"F" in front, when the place says true or false. */
-function keyOf(scene: Scene): Keyed | undefined {
-  if (!scene.truthItem) return undefined;
-  if (scene.key) return scene.key;
-  const own = trailingKey(scene.items);
-  const next = scene.after[0];
-  if (own) return own;
-  return next ? keyText(next.items.map((item) => item.word).join(' ')) : undefined;
-}
-
-/** Where the key of a true/false statement stands, for a finding to point at. */
-export function keySpan(scene: Scene): Span | undefined {
-  if (keyOf(scene) === undefined) return undefined;
-  if (scene.keyAt) return scene.keyAt;
-  const next = scene.after[0];
-  const apart = scene.key === undefined && !trailingKey(scene.items) && next;
-  const { start, end } = apart ? next : scene.sentence;
-  return sourceSpan(scene.passage, { start, end });
-}
-
-function trailingKey(items: readonly Item[]): Keyed | undefined {
-  for (const count of [1, 2, 3, 4, 5]) {
-    const key = keyText(
-      items
-        .slice(-count)
-        .map((item) => item.word)
-        .join(' '),
-    );
-    const apart = items.at(-count - 1)?.kind === 'punctuation' || count > 1;
-    if (key && apart) return key;
-  }
-  return undefined;
-}
-
-function keyText(text: string): Keyed | undefined {
-  const clean = text
-    .replace(/\s+/g, ' ')
-    .replace(/[—–→=>:-]\s*/g, (mark) => (mark.startsWith(':') ? mark : ''))
-    .trim();
-  if (TRUE_KEY.test(clean)) return 'true';
-  return FALSE_KEY.test(clean) ? 'false' : undefined;
 }

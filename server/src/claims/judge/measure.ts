@@ -42,13 +42,17 @@ function scaleOf(number: string, value: number): number {
   return raw === 0 ? 1 : value / raw;
 }
 
-/** The nominal value with as few digits as stay inside the interval, at least as many as were written. */
+/** Digits are few enough when rounding moves the value by no more than this share of it. */
+const NEAR = 0.02;
+
+/** The nominal value with as few digits as keep it near and inside the interval, at least as many as were written. */
 function roundInto(truth: Interval, unit: number, decimals: number): string | undefined {
   const centre = (truth.nominal ?? (truth.min + truth.max) / 2) / unit;
   for (let digits = decimals; digits <= decimals + 2; digits++) {
     const text = centre.toFixed(digits);
     const value = Number(text) * unit;
     const slack = 0.5 * 10 ** -digits * unit;
+    if (Math.abs(value / unit - centre) > NEAR * centre && digits < decimals + 2) continue;
     if (value >= truth.min - slack && value <= truth.max + slack && value > 0) return text;
   }
   return undefined;

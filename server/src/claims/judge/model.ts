@@ -37,9 +37,8 @@ export function unanimous<T>(values: readonly T[]): T | undefined {
   return values.every((value) => value === first) ? first : undefined;
 }
 
-const SHOWN = 3;
-/** Millimetres as shown in a message: up to three decimals, no trailing zeros. */
-export const mm = (value: number): string => `${Number(value.toFixed(SHOWN))}`;
+/** Millimetres as shown in a message: three decimals below 1 mm, two above, no trailing zeros. */
+export const mm = (value: number): string => `${Number(value.toFixed(value < 1 ? 3 : 2))}`;
 
 /** "0.30 to 0.349 mm", or "4.67 mm" when both ends are close. */
 export function intervalWords(interval: Interval): string {

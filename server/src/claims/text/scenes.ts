@@ -3,11 +3,12 @@ import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage, Table } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
+import { correctionAt } from '../errata.ts';
 import { answerCell, answerPassages, answerTable } from '../quiz/answers.ts';
 import { markerNumber, numberIn } from '../quiz/collect.ts';
-import { correctionAt, quotationSpans } from '../stance.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { type Item, readItems } from './items.ts';
+import { quotationSpans } from './quotations.ts';
 import { type Scene, wordsOf } from './scene.ts';
 import { type Sentence, splitSentences } from './sentences.ts';
 

@@ -1,0 +1,64 @@
+/** Errata: where the words struck end and what holds begins. */
+import type { Item } from './text/items.ts';
+
+/** Phrases after which an erratum gives what holds: "should read", "changed to", "corrected:". */
+const CORRECTIONS: readonly RegExp[] = [
+  /\b(?:should|must|ought to) (?:now )?(?:read|be|say)$/,
+  /\bnow (?:reads?|says?)$/,
+  /\b(?:read|write|say) instead$/,
+  /\bcorrected( to| version)?$/,
+  /(?<!\bbefore )\bcorrection$/,
+  /\bcorrect(?:ly)?$/,
+  /\b(?:changed?|altered|amended|corrected|moved) (?:\S+ ){0,3}to$/,
+  /\breplaced? (?:\S+ ){0,3}(?:with|by)$/,
+  /\bchange (?:it )?to$/,
+  /\bfor this read$/,
+];
+
+/** How each of them ends: few words do, and only those are worth the patterns. */
+const CORRECTION_ENDS =
+  /(?:reads?|be|says?|instead|corrected|to|version|correction|correctly|correct|with|by)$/;
+
+/** Index of the item that ends the correcting words of an erratum: what follows holds, what stands before is struck. */
+export function correctionAt(items: readonly Item[]): number | undefined {
+  const frame = items.some((item) => ERRATUM_FRAME.has(item.word));
+  for (let i = 0; i < items.length; i++) {
+    if (!CORRECTION_ENDS.test(items[i]!.word)) continue;
+    const text = items
+      .slice(Math.max(0, i - 5), i + 1)
+      .map((item) => item.word)
+      .join(' ');
+    if (!CORRECTIONS.some((pattern) => pattern.test(text))) continue;
+    const next = items[i + 1]?.word;
+    const opens = next === ':' || next === '"' || next === '“';
+    if (opens || (frame && items[i]!.word !== 'correct')) return i;
+  }
+  return forRead(items);
+}
+
+const ERRATUM_FRAME = new Set([
+  'page',
+  'line',
+  'slide',
+  'item',
+  'printed',
+  'erratum',
+  'errata',
+  'key',
+  'paragraph',
+  'handout',
+  'poster',
+  'table',
+  'instead',
+]);
+
+/** "for "X" read "Y"": the classical erratum. */
+function forRead(items: readonly Item[]): number | undefined {
+  const opener = items.findIndex((item, i) => item.word === 'for' && /^["“]$/.test(items[i + 1]?.word ?? ''));
+  if (opener < 0) return undefined;
+  const read = items.findIndex(
+    (item, i) =>
+      i > opener && (item.word === 'read' || item.word === 'put') && /^["“]$/.test(items[i + 1]?.word ?? ''),
+  );
+  return read < 0 ? undefined : read;
+}

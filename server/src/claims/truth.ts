@@ -1,0 +1,56 @@
+/** Keys of statements to be called true or false. */
+import { sourceSpan } from '../notes/index.ts';
+import type { Span } from '../notes/model.ts';
+import type { Item } from './text/items.ts';
+import type { Scene } from './text/scene.ts';
+
+/** A mark beside a true/false statement. */
+export type Keyed = 'true' | 'false';
+
+const TRUE_KEY =
+  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:true|t|correct)\s*[.)\]*]*$/;
+const FALSE_KEY =
+  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:false|f|incorrect)\s*[.)\]*]*$/;
+
+/** The key of a true/false item: "(False.)" after it, or "T"/"F" in front, when the place says true or false. */
+export function keyOf(scene: Scene): Keyed | undefined {
+  if (!scene.truthItem) return undefined;
+  if (scene.key) return scene.key;
+  const own = trailingKey(scene.items);
+  const next = scene.after[0];
+  if (own) return own;
+  return next ? keyText(next.items.map((item) => item.word).join(' ')) : undefined;
+}
+
+/** Where the key of a true/false statement stands, for a finding to point at. */
+export function keySpan(scene: Scene): Span | undefined {
+  if (keyOf(scene) === undefined) return undefined;
+  if (scene.keyAt) return scene.keyAt;
+  const next = scene.after[0];
+  const apart = scene.key === undefined && !trailingKey(scene.items) && next;
+  const { start, end } = apart ? next : scene.sentence;
+  return sourceSpan(scene.passage, { start, end });
+}
+
+function trailingKey(items: readonly Item[]): Keyed | undefined {
+  for (const count of [1, 2, 3, 4, 5]) {
+    const key = keyText(
+      items
+        .slice(-count)
+        .map((item) => item.word)
+        .join(' '),
+    );
+    const apart = items.at(-count - 1)?.kind === 'punctuation' || count > 1;
+    if (key && apart) return key;
+  }
+  return undefined;
+}
+
+function keyText(text: string): Keyed | undefined {
+  const clean = text
+    .replace(/\s+/g, ' ')
+    .replace(/[—–→=>:-]\s*/g, (mark) => (mark.startsWith(':') ? mark : ''))
+    .trim();
+  if (TRUE_KEY.test(clean)) return 'true';
+  return FALSE_KEY.test(clean) ? 'false' : undefined;
+}

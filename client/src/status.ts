@@ -7,16 +7,30 @@ import {
   type StatusBarItem,
   type TextEditor,
   window,
+  workspace,
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
+
+/** After the last change, ms. */
+const QUIET = 400;
 
 export function offerStatus(client: BaseLanguageClient): Disposable[] {
   const item = window.createStatusBarItem('sizewright.sizes', StatusBarAlignment.Right, 50);
   item.name = l10n.t('Sizes in this note');
   item.command = 'sizewright.openChart';
+  let waiting: ReturnType<typeof setTimeout> | undefined;
   const update = (): void => void show(client, item, window.activeTextEditor);
+  const updateSoon = (): void => {
+    clearTimeout(waiting);
+    waiting = setTimeout(update, QUIET);
+  };
   update();
-  return [item, window.onDidChangeActiveTextEditor(update), languages.onDidChangeDiagnostics(update)];
+  return [
+    item,
+    window.onDidChangeActiveTextEditor(update),
+    languages.onDidChangeDiagnostics(updateSoon),
+    workspace.onDidChangeTextDocument(updateSoon),
+  ];
 }
 
 async function show(

@@ -5,7 +5,11 @@ import type { Notation } from './model.ts';
 import { AFTER, BEFORE, readSeries, series } from './series.ts';
 
 const NUMBER = '[0-9]{1,2}(?:\\.5)?';
-const plausible = (value: number): boolean => value >= 7 && value <= 40;
+/** A small g after a number above the needles is a gram. */
+const plausible =
+  (text: string) =>
+  (value: number): boolean =>
+    value >= 7 && value <= (/[0-9]\s?g$/.test(text) ? 40 : 60);
 const UNIT = `[\\s]?-?[\\s]?(?:g[\\s]gauge|${alternation(GAUGE_WORDS)})s?`;
 
 export const gaugeAfter: Notation = {
@@ -16,7 +20,7 @@ export const gaugeAfter: Notation = {
   system: 'needle-gauge',
   pattern: `${BEFORE}#?(?:${series(NUMBER)})${UNIT}\\+?${AFTER}(?![\\s]?fr(?:ench)?(?![a-z]))`,
   anyCase: true,
-  read: (text) => readSeries(text, DIGITS, plausible),
+  read: (text) => readSeries(text, DIGITS, plausible(text)),
   examples: [
     '18 G',
     '18G',
@@ -40,7 +44,7 @@ export const gaugeSpoken: Notation = {
   system: 'needle-gauge',
   pattern: `${BEFORE}(?:${series(WORD_NUMBER)})${SPOKEN_UNIT}${AFTER}`,
   anyCase: true,
-  read: (text) => readSeries(text, WORD_NUMBER, plausible),
+  read: (text) => readSeries(text, WORD_NUMBER, plausible(text)),
   examples: ['eighteen gauge', 'twenty-two-gauge', 'fourteen or sixteen gauge'],
   counterExamples: ['a pressure gauge', 'eighteen grams'],
 };

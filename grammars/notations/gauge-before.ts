@@ -4,7 +4,7 @@ import type { Notation } from './model.ts';
 import { AFTER_NUMBER, BEFORE, readSeries, series } from './series.ts';
 
 const NUMBER = '[0-9]{1,2}';
-const plausible = (value: number): boolean => value >= 7 && value <= 40;
+const plausible = (value: number): boolean => value >= 7 && value <= 60;
 
 export const gaugeBefore: Notation = {
   id: 'gauge-before',

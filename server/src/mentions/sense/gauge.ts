@@ -24,6 +24,9 @@ export function gaugeSense(place: Place, match: string, value: number): Verdict 
     return NOTHING;
   const wire = place.devices.some((hit) => hit.means === 'steel-wire');
   const system = wire ? 'wire-gauge' : 'needle-gauge';
+  if (value > 40 && !(isGauge(place) || /^[\s-]?(?:catheter|cannula|needle|iv)/i.test(place.after)))
+    return NOTHING;
+  if (value > 40 && /ga$/i.test(match)) return NOTHING;
   if (/gau?ge|calibre|jauge/i.test(match)) return size(system, 'unit-word', match);
   if (/ga\b/i.test(match)) return gestational(place) ? NOTHING : size(system, 'unit-word', match);
   if (/^g/i.test(match)) return letterFirst(place, match);

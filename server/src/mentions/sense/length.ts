@@ -140,11 +140,13 @@ const namesLength = (scene: Scene): boolean => {
 };
 
 /** An opening quotation mark stands before, so this mark closes it. Marks after digits are inches. */
-const closesQuote = (before: string): boolean => (before.match(/(?<![0-9½¼¾⅛⅜⅝⅞])"/g)?.length ?? 0) % 2 === 1;
+const closesQuote = (before: string): boolean =>
+  (before.match(/(?<![0-9½¼¾⅛⅜⅝⅞])"/g)?.length ?? 0) % 2 === 1 ||
+  before.lastIndexOf('“') > before.lastIndexOf('”');
 
 /** "in" is the preposition far more often than the unit. */
 function inchUnit(place: Place, match: string): boolean {
-  if (match.endsWith('"') && closesQuote(place.before)) return false;
+  if (/["”]\.?$/.test(match) && closesQuote(place.before)) return false;
   if (!/[\s]in\.?$/.test(match)) return true;
   if (/[½¼¾⅛⅜⅝⅞⅓⅔]/.test(match) && !/^\s(?:the|an?|each|every)\b/i.test(place.after)) return true;
   if (

@@ -1,6 +1,7 @@
 /** "#1", "size 7", "number two": the thing the number is written on tells the system. */
 import type { System } from '../../sizes/model.ts';
 import { BLADED, counts, NOT_SIZES, otherBefore } from '../words/counted.ts';
+import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
 import { plausible, systemOf } from './systems.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
@@ -104,19 +105,13 @@ export function tubeQuestion(place: Place, match: string, values: readonly numbe
 const UNSURE =
   /\b(?:nobody (?:wrote|said|knew|knows)|had to (?:ring|call|phone|ask)|rang to ask|could(?:n't| not) (?:say|tell)|is all (?:the|it|he|she|they)|and nothing else|which (?:it|one) (?:meant|was))\b/i;
 
-/** One kind of tube named in the sentence, the one before, or the heading. */
+/** One kind of tube named in the sentence, or the only kind the whole note deals in. */
 function settledTube(place: Place): 'tube-id' | 'french' | undefined {
   if (UNSURE.test(place.text)) return undefined;
-  const hits = [
-    ...place.devices,
-    ...earlier(place, place.scene.devices),
-    ...wider(place)
-      .slice(0, 2)
-      .flatMap((scene) => scene.devices),
-  ];
-  const systems = new Set(
-    hits.filter((hit) => TUBE_SETTLED.test(hit.word)).map((hit) => systemOf(hit.means)),
-  );
+  const notes = factsOf(place.around);
+  if (notes.tracheal && !notes.french) return 'tube-id';
+  const named = place.devices.filter((hit) => TUBE_SETTLED.test(hit.word));
+  const systems = new Set(named.map((hit) => systemOf(hit.means)));
   const [only] = systems;
   return systems.size === 1 && (only === 'tube-id' || only === 'french') ? only : undefined;
 }

@@ -42,7 +42,7 @@ export function fits(system: System, device: Device): boolean {
 const BOUNDS: Readonly<Record<System, readonly [number, number]>> = {
   usp: [-19, 10],
   'ep-metric': [0.01, 12],
-  'needle-gauge': [7, 40],
+  'needle-gauge': [7, 60],
   'wire-gauge': [7, 40],
   french: [1, 99],
   millimetre: [0.001, 400],

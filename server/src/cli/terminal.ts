@@ -1,5 +1,6 @@
 /** Standard output and error, as a run needs them. */
 import { writeSync } from 'node:fs';
+import { safeLine } from './escape.ts';
 import { Stop } from './stop.ts';
 import { reason, UsageError } from './usage-error.ts';
 
@@ -25,9 +26,9 @@ export function writeAll(descriptor: number, text: string): void {
 
 export const say = (text: string): void => writeAll(1, text);
 
-/** One line on standard error. A failure to complain is not complained about. */
+/** One line on standard error, whatever names of files are in it. A failure to complain is not complained about. */
 export function complain(message: string): void {
   try {
-    writeAll(2, `sizewright: ${message}\n`);
+    writeAll(2, `sizewright: ${safeLine(message)}\n`);
   } catch {}
 }

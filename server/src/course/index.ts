@@ -14,6 +14,7 @@ export { identified, identities } from './identity.ts';
 export { KEYS, SETTINGS_FILE } from './settings/keys.ts';
 export { inForce, mergeSettings } from './settings/merge.ts';
 export { DEFAULT_SETTINGS, type Level, type Settings, type SettingsFile } from './settings/model.ts';
+export { isTame, literalSigns } from './settings/patterns.ts';
 export { type Problem, type ReadSettings, readSettings } from './settings/read.ts';
 export { settingsDocs, settingsSchema } from './settings/schema.ts';
 export { maySpeakOfSizes } from './skim.ts';

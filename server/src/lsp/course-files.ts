@@ -3,6 +3,7 @@ import picomatch from 'picomatch';
 import {
   DEFAULT_SETTINGS,
   inForce,
+  literalSigns,
   mergeSettings,
   type Problem,
   readSettings,
@@ -59,9 +60,7 @@ export class CourseFiles {
   /** False for a note that the course leaves out. */
   async keeps(uri: string): Promise<boolean> {
     const { layers } = await this.folder(parent(uri));
-    return layers.every(
-      ({ folder, file }) => !matches(file.leaveOut, decodeURI(uri.slice(folder.length + 1))),
-    );
+    return layers.every(({ folder, file }) => !matches(file.leaveOut, pathOf(uri.slice(folder.length + 1))));
   }
 
   private folder(uri: string): Promise<Folder> {
@@ -94,7 +93,18 @@ export class CourseFiles {
   }
 }
 
+/** An address that is not well formed is taken as it is. */
+function pathOf(part: string): string {
+  try {
+    return decodeURI(part);
+  } catch {
+    return part;
+  }
+}
+
 const parent = (uri: string): string => uri.slice(0, Math.max(0, uri.lastIndexOf('/')));
 
 const matches = (patterns: readonly string[] | undefined, path: string): boolean =>
-  patterns !== undefined && patterns.length > 0 && picomatch([...patterns], { dot: true })(path);
+  patterns !== undefined &&
+  patterns.length > 0 &&
+  picomatch(patterns.map(literalSigns), { dot: true, noextglob: true })(path);

@@ -14,6 +14,9 @@ export interface FixOptions {
   readonly preview?: boolean;
 }
 
+/** Two colons that start a line left as it is: a command to a runner of continuous integration. */
+const COMMAND = /(?<=^ \s{0,80}):(?=:)/gm;
+
 interface Done {
   fixed: number;
   notes: number;
@@ -48,7 +51,7 @@ function fixNote(
   const text = decode(path, bytes);
   const mended = mend(text, analyse(text, settings, path).findings);
   if (mended.count === 0) return;
-  if (options.preview) say(safe(unified(path, text, mended.edits)));
+  if (options.preview) say(safe(unified(path, text, mended.edits)).replace(COMMAND, '\\u003a'));
   else writeMended(path, bytes, mended.text);
   done.fixed += mended.count;
   done.notes++;

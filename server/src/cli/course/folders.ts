@@ -6,6 +6,8 @@ import picomatch from 'picomatch';
 import {
   DEFAULT_SETTINGS,
   inForce,
+  isTame,
+  literalSigns,
   mergeSettings,
   readSettings,
   SETTINGS_FILE,
@@ -135,7 +137,7 @@ function isRoot(folder: string): boolean {
 
 function matcher(patterns: readonly string[] | undefined): Matches | undefined {
   if (!patterns || patterns.length === 0) return undefined;
-  const match = picomatch([...patterns], { dot: true });
+  const match = picomatch(patterns.map(literalSigns), { dot: true, noextglob: true });
   // A folder pattern such as "drafts/**" leaves out the folder itself, so that it is not even opened.
   return (path) => match(path) || match(`${path}/`);
 }
@@ -145,7 +147,8 @@ function ignoreLayer(folder: string, name: string): IgnoreLayer[] {
   const path = join(folder, name);
   if (!statSync(path, { throwIfNoEntry: false })?.isFile()) return [];
   try {
-    return [{ folder, rules: ignore().add(readFileSync(path, 'utf8')) }];
+    const lines = readFileSync(path, 'utf8').split(/\r?\n/);
+    return [{ folder, rules: ignore().add(lines.filter(isTame)) }];
   } catch {
     return [];
   }

@@ -1,8 +1,9 @@
 /** From what the user wrote (files, folders, globs) to the notes to read, in a fixed order, each once. */
 import { type Dirent, readdirSync, realpathSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, sep } from 'node:path';
 import picomatch from 'picomatch';
 import { pathError, UsageError } from '../usage-error.ts';
+import { repositoryOf } from './repository.ts';
 
 /** Endings of notes taken from folders. A file named on the command line is read whatever its ending. */
 export const NOTE_ENDINGS = ['.md', '.markdown', '.vtt', '.srt'] as const;
@@ -30,13 +31,17 @@ function shown(path: string): string {
   return plain.startsWith('./') && plain.length > 2 ? plain.slice(2) : plain;
 }
 
-/** Walks folders once each, also when symbolic links lead back. */
+/**
+ * Walks folders once each, also when symbolic links lead back. Links that lead out of the repository (or, outside of
+ * one, out of the folder) are passed over: a change proposed by a stranger must not have other files read or fixed.
+ */
 class Walk {
   readonly #seen = new Set<string>();
   readonly found: string[] = [];
   readonly unreadable: UsageError[] = [];
   readonly #wanted: (path: string) => boolean;
   readonly #course: Course;
+  #outermost: string | undefined;
 
   constructor(wanted: (path: string) => boolean, course: Course) {
     this.#wanted = wanted;
@@ -47,6 +52,7 @@ class Walk {
     let entries: Dirent[];
     try {
       const real = realpathSync(path);
+      this.#outermost ??= repositoryOf(real) ?? real;
       if (this.#seen.has(real)) return;
       this.#seen.add(real);
       entries = readdirSync(path, { withFileTypes: true }).sort(byName);
@@ -57,15 +63,26 @@ class Walk {
     for (const entry of entries) this.#entry(path, entry);
   }
 
+  #leadsOut(path: string): boolean {
+    try {
+      return !`${realpathSync(path)}${sep}`.startsWith(withEnd(this.#outermost!));
+    } catch {
+      return true;
+    }
+  }
+
   #entry(folder: string, entry: Dirent): void {
     if (entry.name.startsWith('.') || SKIPPED.has(entry.name)) return;
     const path = shown(folder === '.' ? entry.name : join(folder, entry.name));
+    if (entry.isSymbolicLink() && this.#leadsOut(path)) return;
     const kind = kindOf(path, entry);
     if (kind === 'folder') {
       if (this.#course.keep(path, true)) this.folder(path);
     } else if (kind === 'file' && this.#wanted(path) && this.#course.keep(path, false)) this.found.push(path);
   }
 }
+
+const withEnd = (folder: string): string => (folder.endsWith(sep) ? folder : `${folder}${sep}`);
 
 function kindOf(path: string, entry: Dirent): 'file' | 'folder' | 'other' {
   if (entry.isDirectory()) return 'folder';

@@ -1,5 +1,6 @@
 /** Workflow commands: a runner shows each finding beside its line in the change under review. */
 import type { Severity } from '../../checks/model.ts';
+import { safe } from '../escape.ts';
 import type { PlacedFinding } from '../result.ts';
 import { isOpen, type ReportKind } from './model.ts';
 
@@ -10,7 +11,8 @@ const COMMAND: Readonly<Record<Severity, string>> = {
   hint: 'notice',
 };
 
-const data = (text: string): string => text.replace(/%/g, '%25').replace(/\r/g, '%0D').replace(/\n/g, '%0A');
+const data = (text: string): string =>
+  safe(text).replace(/%/g, '%25').replace(/\r/g, '%0D').replace(/\n/g, '%0A');
 const property = (text: string): string => data(text).replace(/:/g, '%3A').replace(/,/g, '%2C');
 
 function command(path: string, { severity, place, check, says, holds, source }: PlacedFinding): string {

@@ -33,7 +33,9 @@ export function excerpt({ excerpt: line, place }: PlacedFinding): Excerpt {
   const end = place.endLine === place.line ? place.endColumn - 1 : line.length;
   const from = start > BEFORE * 2 ? whole(line, start - BEFORE) : 0;
   const to = whole(line, Math.min(line.length, Math.max(from + WIDTH, end)));
-  const head = (from > 0 ? '…' : '') + safeLine(line.slice(from, start));
+  // A line that starts with two colons would be a command to a runner of continuous integration.
+  const quiet = from === 0 && /^\s*::/.test(line) ? '…' : '';
+  const head = quiet + (from > 0 ? '…' : '') + safeLine(line.slice(from, start));
   const marked = safeLine(line.slice(start, Math.min(end, to)));
   const tail = safeLine(line.slice(Math.min(end, to), to)) + (to < line.length ? '…' : '');
   return {

@@ -1,11 +1,12 @@
 /** For programs: one JSON object a finding, one a line. */
+import { safeJson } from '../escape.ts';
 import type { PlacedFinding } from '../result.ts';
 import type { Report, ReportKind } from './model.ts';
 
 function record(file: string, one: PlacedFinding): string {
   const { line, column, endLine, endColumn } = one.place;
   const { check, kind, severity, says, holds, source, identity, deliberate, accepted, fixes } = one;
-  return JSON.stringify({
+  return safeJson({
     file,
     line,
     endLine,

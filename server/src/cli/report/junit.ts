@@ -4,6 +4,8 @@ import type { NoteResult, PlacedFinding } from '../result.ts';
 import { isOpen, type ReportKind } from './model.ts';
 
 const NOT_XML = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/gu;
+/** Controls and direction overrides that XML can hold: written as references, so that no terminal obeys them. */
+const UNSEEN = /[\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
 const MARKUP: Readonly<Record<string, string>> = {
   '&': '&amp;',
   '<': '&lt;',
@@ -16,7 +18,10 @@ const MARKUP: Readonly<Record<string, string>> = {
 
 /** Text inside an attribute or element. Lone surrogates and what XML 1.0 cannot hold become a replacement sign. */
 export function xml(text: string): string {
-  return text.replace(NOT_XML, '\ufffd').replace(/[&<>"\n\r\t]/g, (sign) => MARKUP[sign]!);
+  return text
+    .replace(NOT_XML, '\ufffd')
+    .replace(/[&<>"\n\r\t]/g, (sign) => MARKUP[sign]!)
+    .replace(UNSEEN, (sign) => `&#${sign.charCodeAt(0)};`);
 }
 
 /** Seconds since 1970 may be given for reports that come out the same every time (SOURCE_DATE_EPOCH). */

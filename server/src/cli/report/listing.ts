@@ -1,16 +1,16 @@
 /** Reports of `list`: every size mention. */
-import { safeLine } from '../escape.ts';
+import { safeJson, safeLine, safePath } from '../escape.ts';
 import type { PlacedMention } from '../result.ts';
 import { paint } from './colour.ts';
 import type { ReportKind } from './model.ts';
-import { joined, uri } from './sarif.ts';
+import { joined, unlinked, uri } from './sarif.ts';
 
 const NAMES: Readonly<Record<string, string>> = { ambiguous: 'unclear' };
 
 export const listText: ReportKind = ({ colour }) => {
   const p = paint(colour);
   const row = (path: string, { place, text, system, value, device, material }: PlacedMention) => {
-    const where = p.strong(`${safeLine(path)}:${place.line}:${place.column}:`);
+    const where = p.strong(`${safePath(path)}:${place.line}:${place.column}:`);
     const about = [device, material].filter((word) => word !== undefined).join(', ');
     return `${where} ${safeLine(text)}  ${NAMES[system] ?? system} ${value}${about ? `  ${p.faint(`(${about})`)}` : ''}\n`;
   };
@@ -25,7 +25,7 @@ export const listJsonl: ReportKind = () => ({
     mentions
       .map(({ place, text, system, value, device, material }) => {
         const { line, endLine, column, endColumn } = place;
-        return `${JSON.stringify({ file: path, line, endLine, column, endColumn, text, system, value, device, material })}\n`;
+        return `${safeJson({ file: path, line, endLine, column, endColumn, text, system, value, device, material })}\n`;
       })
       .join(''),
 });
@@ -40,7 +40,7 @@ export const listSarif: ReportKind = () =>
         ruleIndex: 0,
         kind: 'informational',
         level: 'none',
-        message: { text: `${text}: ${NAMES[system] ?? system} ${value}` },
+        message: { text: unlinked(`${text}: ${NAMES[system] ?? system} ${value}`) },
         locations: [
           {
             physicalLocation: {

@@ -4,6 +4,7 @@
  */
 import { CHECKS } from '../../checks/index.ts';
 import type { Severity } from '../../checks/model.ts';
+import { safeJson } from '../escape.ts';
 import type { Place } from '../lines.ts';
 import type { NoteResult, PlacedFinding, PlacedFix } from '../result.ts';
 import { VERSION } from '../version.ts';
@@ -33,9 +34,13 @@ const region = (place: Place) => ({
 
 const artifact = (path: string) => ({ uri: uri(path) });
 
+/** Where text of a note could make a link in a message, its square brackets are escaped, as the standard says (3.11.6). */
+export const unlinked = (text: string): string =>
+  text.includes('](') ? text.replace(/[\\[\]]/g, '\\$&') : text;
+
 function fix(path: string, { title, edits }: PlacedFix) {
   return {
-    description: { text: title },
+    description: { text: unlinked(title) },
     artifactChanges: [
       {
         artifactLocation: artifact(path),
@@ -59,7 +64,7 @@ function related(path: string, one: PlacedFinding) {
   if (one.related.length === 0) return undefined;
   return one.related.map(({ note, place, message }, i) => ({
     id: i + 1,
-    message: { text: message },
+    message: { text: unlinked(message) },
     physicalLocation: { artifactLocation: artifact(note ?? path), ...(place && { region: region(place) }) },
   }));
 }
@@ -69,7 +74,7 @@ function result(path: string, one: PlacedFinding) {
     ruleId: one.check,
     ...(RULE_INDEX.has(one.check) && { ruleIndex: RULE_INDEX.get(one.check) }),
     level: LEVEL[one.severity],
-    message: { text: `${one.says} ${one.holds} (${one.source})` },
+    message: { text: unlinked(`${one.says} ${one.holds} (${one.source})`) },
     locations: [
       {
         physicalLocation: {
@@ -129,7 +134,7 @@ export function joined(
     note(result) {
       let text = '';
       for (const one of each(result)) {
-        text += `${first ? '\n' : ',\n'}${JSON.stringify(one)}`;
+        text += `${first ? '\n' : ',\n'}${safeJson(one)}`;
         first = false;
       }
       return text;

@@ -1,6 +1,6 @@
 /** For people: grouped by note, path:line:column first, what it says, what holds, the source, a summary. */
 import { CAUTION } from '../caution.ts';
-import { safeLine } from '../escape.ts';
+import { safeLine, safePath } from '../escape.ts';
 import type { NoteResult, PlacedFinding } from '../result.ts';
 import { type Paint, paint } from './colour.ts';
 import { excerpt } from './excerpt.ts';
@@ -20,7 +20,7 @@ function fixRow(finding: PlacedFinding): string[] {
 function finding(path: string, one: PlacedFinding, p: Paint): string {
   const { line, column } = one.place;
   const quoted = excerpt(one);
-  const where = p.strong(`${safeLine(path)}:${line}:${column}:`);
+  const where = p.strong(`${safePath(path)}:${line}:${column}:`);
   return [
     `${where} ${p[TONE[one.severity]](`${one.severity}:`)} ${safeLine(one.says)}`,
     `    ${quoted.text}`,

@@ -4,6 +4,7 @@ import type { Span } from '../../notes/model.ts';
 import { KEYS, type Key, type Shape } from './keys.ts';
 import type { SettingsFile } from './model.ts';
 import { nearest } from './near.ts';
+import { refusal } from './patterns.ts';
 
 export interface Problem {
   readonly span: Span;
@@ -96,9 +97,16 @@ function checkMap(node: Node, shape: Shape & { is: 'map' }, where: string, probl
 function checkPatterns(node: Node, where: string, problems: Problem[]): void {
   if (node.type !== 'array')
     problems.push({ span: spanOf(node), message: `${where} must be a list of texts [ "…" ]` });
-  for (const child of node.type === 'array' ? (node.children ?? []) : [])
-    if (child.type !== 'string' || child.value === '')
-      problems.push({ span: spanOf(child), message: `${where}: each entry must be a text in double quotes` });
+  for (const child of node.type === 'array' ? (node.children ?? []) : []) {
+    const problem = patternProblem(child);
+    if (problem !== undefined) problems.push({ span: spanOf(child), message: `${where}: ${problem}` });
+  }
+}
+
+function patternProblem({ type, value }: Node): string | undefined {
+  if (type !== 'string' || value === '') return 'each entry must be a text in double quotes';
+  const why = refusal(value);
+  return why && `the pattern ${why}`;
 }
 
 function checkChoice(node: Node, allowed: readonly string[], where: string, problems: Problem[]): void {

@@ -53,8 +53,8 @@ test.each([
 });
 
 test.each([
-  ['shoes', 'names no sheet'],
-  ['', 'names no sheet'],
+  ['shoes', 'names no table or chart'],
+  ['', 'names no table or chart'],
   ['gauge blue', 'no size of this kind'],
   [`french ${'12 '.repeat(61)}`, '60 sizes at most'],
 ])('"%s" is refused', (wanted, why) => {

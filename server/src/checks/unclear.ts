@@ -50,5 +50,5 @@ function either(words: readonly string[]): string {
   const last = words.at(-1);
   return words.length < 2 || last === undefined
     ? (last ?? 'more than one thing')
-    : `${words.slice(0, -1).join(', ')} or ${last}`;
+    : `${words.slice(0, -1).join(', as ')}, or as ${last}`;
 }

@@ -84,7 +84,7 @@ function addOthers(program: Command, run: Run): void {
     );
   program
     .command('fix')
-    .description('make the fixes that change nothing else, in place')
+    .description('mend, in the files, what has only one right answer')
     .addArgument(pathsArgument())
     .option('--preview', 'show the changes as a unified diff and write nothing')
     .action((paths: string[], options: { preview?: boolean }) =>

@@ -45,7 +45,7 @@ export const STANCE_WORDS: Readonly<Record<Stance, string>> = {
 export const CONFIDENCE_WORDS: Readonly<Record<Confidence, string>> = {
   confirmed: 'confirmed by several sources',
   'single-source': 'one source only',
-  memory: 'from memory, not checked against a source',
+  memory: 'some values from memory, not checked against a source',
   'common-practice': 'common practice, no source',
 };
 

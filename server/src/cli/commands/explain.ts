@@ -82,10 +82,16 @@ function explainLine(path: string, line: number): string {
     .join('\n');
 }
 
+/** Ids of rules, devices and materials read like words: "unit-word" is "unit word". */
+const inWords = (id: string): string => id.replaceAll('-', ' ');
+
 function mentionRows(mention: Mention): string {
   const sizes = mention.sizes.map(fullLabel).join(' to ') || 'unclear';
-  const about = [mention.device, mention.material].filter(Boolean).join(', ');
-  const evidence = mention.evidence.map(({ rule, saw }) => `    because ${rule}: ${safeLine(saw)}`);
+  const about = [mention.device, mention.material]
+    .filter(Boolean)
+    .map((id) => inWords(id!))
+    .join(', ');
+  const evidence = mention.evidence.map(({ rule, saw }) => `    because ${inWords(rule)}: ${safeLine(saw)}`);
   const readings = mention.readings.map(({ words }) => `    or ${words}`);
   return [
     `  ${safeLine(mention.text)}  ${sizes}${about ? ` (${about})` : ''}`,

@@ -48,7 +48,7 @@ export function readRequest(text: string): Request | Misread {
     .filter((part) => part !== '');
   const subject = word.toLowerCase();
   if (!isSubject(subject))
-    return { problem: `“${word}” names no sheet; choose one of ${SUBJECT_WORDS.join(', ')}.` };
+    return { problem: `“${word}” names no table or chart; choose one of ${SUBJECT_WORDS.join(', ')}.` };
   if (values.length > MOST) return { problem: `A sheet holds ${MOST} sizes at most.` };
   if (values.length === 0) return { subject, sizes: wholeSystem(subject) };
   const sizes: Size[] = [];

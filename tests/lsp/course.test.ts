@@ -134,6 +134,29 @@ test('a wrong settings file is reported in its own place, and mended', async () 
   await expect.poll(() => pushed.at(-1)?.diagnostics).toEqual([]);
 });
 
+test('notes that give one device different sizes show each other', async () => {
+  const files = {
+    'a.md': 'The triple-lumen line is 7 Fr.\n',
+    'week 2/b.md': 'The triple-lumen line is 9 Fr.\n',
+    'c.md': 'Wash.\n',
+  };
+  client = await startClient({ disk: new Disk(files), root: ROOT });
+  const { items } = (await workspace()) as unknown as {
+    items: { uri: string; items: { code: string; message: string; relatedInformation: unknown[] }[] }[];
+  };
+  expect(items.map(({ uri }) => uri)).toEqual([`${ROOT}/a.md`, `${ROOT}/week 2/b.md`]);
+  expect(items[0]!.items[0]).toMatchObject({
+    code: 'course-differs',
+    relatedInformation: [{ location: { uri: `${ROOT}/week 2/b.md`, range: { start: { line: 0 } } } }],
+  });
+  expect(items[0]!.items[0]!.message).toContain('9 Fr in week 2/b.md');
+  const uri = client.open('The triple-lumen line is 9 Fr.\n', 'a.md');
+  const open = await client.request<{ items: unknown[] }>('textDocument/diagnostic', {
+    textDocument: { uri },
+  });
+  expect(open.items).toEqual([]);
+});
+
 test('a size is found in every note, in any notation', async () => {
   const files = { 'a.md': 'Take an 18 G cannula.\n', 'b.md': 'An 18-gauge cannula and a 20 G cannula.\n' };
   client = await startClient({ disk: new Disk(files), root: ROOT });
@@ -146,6 +169,17 @@ test('a size is found in every note, in any notation', async () => {
     context: { includeDeclaration: true },
   });
   expect(places.map((place) => place.uri)).toEqual([`${ROOT}/a.md`, `${ROOT}/b.md`]);
+});
+
+test('sizes of the other notes are offered after those of the note', async () => {
+  client = await startClient({ disk: new Disk({ 'b.md': 'A 5-0 nylon, a 5-0 nylon.\n' }), root: ROOT });
+  await client.request('workspace/symbol', { query: '' });
+  const uri = client.open('A 2-0 silk and a \n', 'a.md');
+  const items = await client.request<{ label: string }[]>('textDocument/completion', {
+    textDocument: { uri },
+    position: { line: 0, character: 17 },
+  });
+  expect(items.map(({ label }) => label)).toEqual(['2-0', '5-0']);
 });
 
 test('a rename reaches the saved notes', async () => {

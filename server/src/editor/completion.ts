@@ -17,14 +17,19 @@ export interface Completion {
   readonly kind: 'unit' | 'size' | 'mark';
 }
 
-export function completionsAt(analysis: Analysis, offset: number): Completion[] {
+/** `others`: mentions of the other notes of the course, for the sizes it uses. */
+export function completionsAt(
+  analysis: Analysis,
+  offset: number,
+  others: readonly Mention[] = [],
+): Completion[] {
   const start = lineStart(analysis.note.text, offset);
   const before = analysis.note.text.slice(start, offset);
   if (isInComment(before)) return marks(before, offset);
   const number = /(?:^|[^\w.,/-])([0-9]{1,2}(?:[.,][0-9]{1,3})?)( ?)$/.exec(before);
   if (number !== null)
     return units(analysis, number[1]!, offset - number[1]!.length - number[2]!.length, offset);
-  return /(?:^|[\s(])$/.test(before) ? sizesUsed(analysis, offset) : [];
+  return /(?:^|[\s(])$/.test(before) ? sizesUsed(analysis, offset, others) : [];
 }
 
 /** A line is looked at over this many characters at most. */
@@ -133,15 +138,22 @@ function habitsOf(mentions: readonly Mention[]): Map<System, string> {
 const mostUsed = (seen: ReadonlyMap<string, number>): string =>
   [...seen].reduce((most, each) => (each[1] > most[1] ? each : most))[0];
 
-/** Sizes the note names, the most frequent first, as it writes them. */
-function sizesUsed(analysis: Analysis, offset: number): Completion[] {
+/** A size in the note counts more than many in other notes. */
+const OWN = 1000;
+
+/** Sizes that the note, then the course, names most often, as written there. */
+function sizesUsed(analysis: Analysis, offset: number, others: readonly Mention[]): Completion[] {
   const counts = new Map<string, { count: number; size: Size }>();
-  for (const mention of analysis.mentions) {
+  const all = [
+    ...analysis.mentions.map((mention) => ({ mention, weight: OWN })),
+    ...others.map((mention) => ({ mention, weight: 1 })),
+  ];
+  for (const { mention, weight } of all) {
     const size = mention.sizes[0];
     if (mention.kind !== 'size' || size === undefined || mention.spoken === true || mention.length === true)
       continue;
     const seen = counts.get(mention.text);
-    counts.set(mention.text, { count: (seen?.count ?? 0) + 1, size });
+    counts.set(mention.text, { count: (seen?.count ?? 0) + weight, size });
   }
   const replace = { start: offset, end: offset };
   return [...counts]

@@ -2,12 +2,12 @@
 import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Finding, Severity } from '../checks/model.ts';
-import { type Analysis, hash } from '../course/index.ts';
+import { type Analysis, DIFFERS, hash } from '../course/index.ts';
 import { rangeOf } from './positions.ts';
-import type { Read } from './session.ts';
+import type { Read, Session } from './session.ts';
 import type { EditorSettings } from './settings.ts';
 
-const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
+export const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
   error: DiagnosticSeverity.Error,
   warning: DiagnosticSeverity.Warning,
   info: DiagnosticSeverity.Information,
@@ -33,15 +33,28 @@ export type Reported = Pick<Read, 'document' | 'settings'> & {
   readonly analysis: Pick<Analysis, 'findings'>;
 };
 
+/** Diagnostics with the id by which a client knows whether it has them. */
+export interface Report {
+  readonly items: Diagnostic[];
+  readonly resultId: string;
+}
+
+/** Diagnostics of a note as it is now, with those that come of the other notes of the course. */
+export function fullReport(session: Session, uri: string, read: Read): Report {
+  session.across.take(uri, session.nameOf(uri), read);
+  const level = read.decided.severity[DIFFERS];
+  const across = read.settings.findings ? session.across.of(uri, level, session.pageOf) : [];
+  return report(read, session.pageOf, across);
+}
+
 /** Diagnostics of a note; the same ones have the same id, so that a client that has them is told so. */
 export function report(
   { document, analysis, settings }: Reported,
   pageOf: PageOf,
-): {
-  items: Diagnostic[];
-  resultId: string;
-} {
-  const items = shown(analysis, settings).map((finding) => diagnosticOf(document, finding, pageOf));
+  more: readonly Diagnostic[] = [],
+): Report {
+  const own = shown(analysis, settings).map((finding) => diagnosticOf(document, finding, pageOf));
+  const items = [...own, ...more];
   return { items, resultId: hash(JSON.stringify(items)) };
 }
 
@@ -69,15 +82,11 @@ function messageOf(finding: Finding): string {
 }
 
 function related(document: TextDocument, finding: Finding): Pick<Diagnostic, 'relatedInformation'> {
-  const places = finding.related.map((each) => ({
-    location: {
-      uri: each.note ?? document.uri,
-      range: each.note === undefined ? rangeOf(document, each.span) : START,
-    },
-    message: each.message,
-  }));
+  const places = finding.related
+    .filter((each) => each.note === undefined)
+    .map((each) => ({
+      location: { uri: document.uri, range: rangeOf(document, each.span) },
+      message: each.message,
+    }));
   return places.length === 0 ? {} : { relatedInformation: places };
 }
-
-/** Spans in another note are offsets of a text that may not be open; the note itself is what matters. */
-const START = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };

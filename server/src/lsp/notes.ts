@@ -2,6 +2,7 @@
 import type { Connection } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Analysis, analyse, type Settings } from '../course/index.ts';
+import type { Mention } from '../mentions/model.ts';
 
 /** Lists and reads notes, by address. */
 export interface NoteSource {
@@ -41,6 +42,14 @@ export class Notes {
     this.listed = undefined;
   }
 
+  /** The address without that of the workspace folder it lies in. */
+  within(uri: string): string {
+    const folder = this.folders.find((each) => uri.startsWith(`${each.replace(/\/$/, '')}/`));
+    return folder === undefined
+      ? uri.slice(uri.lastIndexOf('/') + 1)
+      : uri.slice(folder.replace(/\/$/, '').length + 1);
+  }
+
   /** Addresses of the notes in the workspace; none when they cannot be listed. */
   list(): Promise<string[]> {
     this.listed ??= this.source?.list(this.folders).catch(() => []) ?? Promise.resolve([]);
@@ -62,6 +71,11 @@ export class Notes {
     const saved = { document, by: settings, analysis: analyse(text, settings, uri) };
     this.kept.set(uri, saved);
     return saved;
+  }
+
+  /** Mentions of the notes read so far, without one; nothing is read for them. */
+  known(without: string): Mention[] {
+    return [...this.kept].flatMap(([uri, { analysis }]) => (uri === without ? [] : analysis.mentions));
   }
 
   /** Forgets a note that changed on disk; the list too when it came or went. */

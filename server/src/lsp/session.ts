@@ -2,6 +2,7 @@
 import { type ClientCapabilities, type Connection, Emitter, TextDocuments } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Analysis, analyse, type Settings } from '../course/index.ts';
+import { Across } from './across.ts';
 import { CourseFiles, type Faulty } from './course-files.ts';
 import type { Notes } from './notes.ts';
 import { DEFAULTS, type EditorSettings, readSettings } from './settings.ts';
@@ -11,6 +12,8 @@ export interface Read {
   readonly document: TextDocument;
   readonly analysis: Analysis;
   readonly settings: EditorSettings;
+  /** What the course and the author together decide for the note. */
+  readonly decided: Settings;
 }
 
 interface Memo {
@@ -29,6 +32,8 @@ export class Session {
   readonly documents = new TextDocuments(TextDocument);
   /** Notes of the workspace that may not be open. */
   readonly files: Notes;
+  /** The notes of the course set against each other. */
+  readonly across = new Across();
   /** Settings files of the course. */
   readonly course: CourseFiles;
   capabilities: ClientCapabilities = {};
@@ -105,7 +110,7 @@ export class Session {
     const all = this.together(settings, await this.course.settingsFor(uri));
     // No pause from here on: version, text and analysis belong together.
     const document = this.documents.get(uri);
-    return document && { document, settings, analysis: this.analysed(document, all) };
+    return document && { document, settings, decided: all, analysis: this.analysed(document, all) };
   }
 
   private analysed(document: TextDocument, settings: Settings): Analysis {
@@ -137,6 +142,11 @@ export class Session {
     return made;
   }
 
+  /** How a note is named in messages: by its path in the workspace. */
+  nameOf(uri: string): string {
+    return decodeURI(this.files.within(uri));
+  }
+
   /** Addresses of every note of the course: those of the workspace and those open. */
   async notes(): Promise<string[]> {
     const all = [...new Set([...(await this.files.list()), ...this.documents.keys()])].sort();
@@ -148,7 +158,8 @@ export class Session {
   async read(uri: string): Promise<Read | undefined> {
     if (this.documents.get(uri) !== undefined) return this.open(uri);
     const settings = await this.settings(uri);
-    const saved = await this.files.read(uri, this.together(settings, await this.course.settingsFor(uri)));
-    return saved && { ...saved, settings };
+    const decided = this.together(settings, await this.course.settingsFor(uri));
+    const saved = await this.files.read(uri, decided);
+    return saved && { ...saved, settings, decided };
   }
 }

@@ -4,7 +4,7 @@ import {
   type DocumentDiagnosticReport,
 } from 'vscode-languageserver';
 import { breathe } from '../cancel.ts';
-import { type Reported, report } from '../diagnostics.ts';
+import { fullReport, type Reported, report } from '../diagnostics.ts';
 import type { Guard } from '../guard.ts';
 import type { Session } from '../session.ts';
 import { moved } from '../typing.ts';
@@ -20,9 +20,11 @@ export function offerDiagnostics(session: Session, guard: Guard): void {
       NOTHING,
       async ({ textDocument, previousResultId }, token) => {
         await breathe(token);
-        const read = (await later.soon(textDocument.uri)) ?? (await session.open(textDocument.uri));
-        if (read === undefined) return NOTHING;
-        const { items, resultId } = report(read, session.pageOf);
+        const { uri } = textDocument;
+        const soon = await later.soon(uri);
+        const read = soon === undefined ? await session.open(uri) : undefined;
+        if (soon === undefined && read === undefined) return NOTHING;
+        const { items, resultId } = read ? fullReport(session, uri, read) : report(soon!, session.pageOf);
         return resultId === previousResultId
           ? { kind: 'unchanged', resultId }
           : { kind: 'full', resultId, items };
@@ -68,12 +70,18 @@ class Later {
 
   private async read(uri: string): Promise<void> {
     await this.session.open(uri).catch((error) => this.session.connection.console.error(`reading: ${error}`));
-    void this.session.connection.sendRequest(DiagnosticRefreshRequest.type).catch(() => undefined);
+    refreshDiagnostics(this.session);
   }
 }
 
 const refreshes = (session: Session): boolean =>
   session.capabilities.workspace?.diagnostics?.refreshSupport === true;
+
+/** Tells a client that understands it to ask again. */
+export function refreshDiagnostics(session: Session): void {
+  if (!refreshes(session)) return;
+  void session.connection.sendRequest(DiagnosticRefreshRequest.type).catch(() => undefined);
+}
 
 export const pulls = (session: Session): boolean =>
   session.capabilities.textDocument?.diagnostic !== undefined;
@@ -106,7 +114,7 @@ async function send(session: Session, uri: string): Promise<void> {
     await session.connection.sendDiagnostics({
       uri,
       version,
-      diagnostics: report(read, session.pageOf).items,
+      diagnostics: fullReport(session, uri, read).items,
     });
   } catch (error) {
     session.connection.console.error(`diagnostics: ${error}`);
@@ -118,9 +126,7 @@ export function refresh(session: Session): void {
   const { workspace } = session.capabilities;
   if (!pulls(session)) {
     for (const uri of session.documents.keys()) void send(session, uri);
-  } else if (refreshes(session)) {
-    void session.connection.sendRequest(DiagnosticRefreshRequest.type).catch(() => undefined);
-  }
+  } else refreshDiagnostics(session);
   if (workspace?.inlayHint?.refreshSupport === true) {
     void session.connection.languages.inlayHint.refresh().catch(() => undefined);
   }

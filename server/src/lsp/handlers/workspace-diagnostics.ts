@@ -5,9 +5,10 @@ import type {
   WorkspaceDocumentDiagnosticReport,
 } from 'vscode-languageserver';
 import { breathe, check } from '../cancel.ts';
-import { report } from '../diagnostics.ts';
+import { fullReport } from '../diagnostics.ts';
 import type { Guard } from '../guard.ts';
-import type { Session } from '../session.ts';
+import type { Read, Session } from '../session.ts';
+import { refreshDiagnostics } from './diagnostics.ts';
 
 /** After a change, ms: one more keystroke should not make the course be read twice. */
 const QUIET = 300;
@@ -41,21 +42,34 @@ async function reports(
   before: ReadonlyMap<string, string>,
   token: CancellationToken,
 ): Promise<WorkspaceDocumentDiagnosticReport[]> {
+  const reads = await readAll(session, token);
   const found: WorkspaceDocumentDiagnosticReport[] = [];
-  const gone = new Set(before.keys());
-  for (const uri of await session.notes()) {
-    await breathe(token);
-    const read = await session.read(uri);
-    if (read === undefined) continue;
-    gone.delete(uri);
-    const { items, resultId } = report(read, session.pageOf);
+  for (const [uri, read] of reads) {
+    const { items, resultId } = fullReport(session, uri, read);
     if (before.get(uri) === resultId || (items.length === 0 && !before.has(uri))) continue;
     const version = session.documents.get(uri)?.version ?? null;
     found.push({ kind: 'full', uri, version, resultId, items });
   }
-  for (const uri of gone)
-    if (before.get(uri) !== '') found.push({ kind: 'full', uri, version: null, resultId: '', items: [] });
+  for (const [uri, id] of before)
+    if (!reads.has(uri) && id !== '')
+      found.push({ kind: 'full', uri, version: null, resultId: '', items: [] });
   return found;
+}
+
+/** Every note of the course. When one begins to name a device otherwise, open notes are to be asked about again. */
+async function readAll(session: Session, token: CancellationToken): Promise<Map<string, Read>> {
+  const reads = new Map<string, Read>();
+  let renamed = false;
+  for (const uri of await session.notes()) {
+    await breathe(token);
+    const read = await session.read(uri);
+    if (read === undefined) continue;
+    reads.set(uri, read);
+    renamed = session.across.take(uri, session.nameOf(uri), read) || renamed;
+  }
+  session.across.keep(new Set(reads.keys()));
+  if (renamed) refreshDiagnostics(session);
+  return reads;
 }
 
 /** Settles a moment after the next change, or at once when the client gives up. */

@@ -5,7 +5,14 @@ import { gaugeAfter, gaugeSpoken } from './gauge-after.ts';
 import { gaugeBefore } from './gauge-before.ts';
 import { inches, inchesSpoken, inchFraction } from './inches.ts';
 import { metricAfter, metricBefore } from './metric-suture.ts';
-import { centimetres, micrometres, millimetres, millimetresSpoken, needleProduct } from './millimetres.ts';
+import {
+  centimetres,
+  micrometres,
+  millimetres,
+  millimetresSpoken,
+  needleProduct,
+  needleSlash,
+} from './millimetres.ts';
 import type { Notation } from './model.ts';
 import { numbered, numberedSpoken } from './numbered.ts';
 import { hegar, tubeInner } from './tubes.ts';
@@ -46,4 +53,5 @@ export const NOTATIONS: readonly Notation[] = [
   uspSlip,
   wireDigits,
   wireShort,
+  needleSlash,
 ];

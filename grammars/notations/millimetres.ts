@@ -7,7 +7,7 @@ import {
   MILLIMETRE_WORDS,
 } from '../../server/src/mentions/words/units.ts';
 import type { Item, Notation } from './model.ts';
-import { AFTER, BEFORE, readSeries, series } from './series.ts';
+import { AFTER, AFTER_NUMBER, BEFORE, readSeries, series } from './series.ts';
 
 const NUMBER = '(?:[0-9]{1,3}(?:[.,][0-9]{1,4})?|[.][0-9]{1,3})';
 const plausible = (value: number): boolean => value > 0;
@@ -53,6 +53,26 @@ export const needleProduct: Notation = {
   },
   examples: ['0.8 × 40 mm', '0,5 x 16 mm'],
   counterExamples: ['3 × daily'],
+};
+
+export const needleSlash: Notation = {
+  id: 'needle-slash',
+  title: 'Length and tenths of a millimetre',
+  about:
+    'The continental way: length in mm, a slash, diameter in tenths of a millimetre: 21 G 40/8 is 40 mm long and 0.8 mm thick. Read only beside a gauge.',
+  system: 'millimetre',
+  pattern: `${BEFORE}(?:[1-9][0-9])/(?:[3-9]|1[0-9]|20)${AFTER_NUMBER}(?![\\s]?(?:mm|g[^a-z]|fr|ch))`,
+  contextual: true,
+  anyCase: true,
+  read: (text) => {
+    const slash = text.indexOf('/');
+    return [
+      { start: 0, end: slash, values: [Number(text.slice(0, slash))], decimals: 0 },
+      { start: slash + 1, end: text.length, values: [Number(text.slice(slash + 1)) / 10], decimals: 1 },
+    ];
+  },
+  examples: ['40/8', '25/6'],
+  counterExamples: ['12/05/24', '20/20/20'],
 };
 
 export const centimetres: Notation = {

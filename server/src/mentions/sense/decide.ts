@@ -2,7 +2,7 @@
 import type { Candidate } from '../scan.ts';
 import { frenchSense } from './french.ts';
 import { gaugeSense } from './gauge.ts';
-import { afterGauge, type LengthSystem } from './length.ts';
+import { afterGauge, besideGauge, type LengthSystem } from './length.ts';
 import { numberedSense } from './numbered.ts';
 import type { Place } from './place.ts';
 import { metricSense, slipSense, threadSense } from './suture.ts';
@@ -38,6 +38,8 @@ export const RULES: Readonly<Record<string, Rule>> = {
   'wire-inches': (place, match) => wireSense(place, match, false),
   'wire-digits': (place, match) => wireSense(place, match, true),
   'wire-short': (place, match) => wireSense(place, match, true),
+  'needle-slash': (place, match) =>
+    besideGauge(place) ? size('millimetre', 'gauge-by-length', match) : NOTHING,
   'inch-fraction': (place, match) => (afterGauge(place) ? size('inch', 'gauge-by-length', match) : NOTHING),
   'wire-spoken': (place, match) => wireSense(place, match, true),
   hegar: (_, match) => size('hegar', 'unit-word', match),

@@ -108,6 +108,11 @@ function defines(place: Place, match: string): boolean {
   return /^(?:one|1|an?)?\s?inch$/i.test(match) && DEFINES_AFTER.test(place.after);
 }
 
+/** A gauge within a few words on either side. */
+export const besideGauge = (place: Place): boolean =>
+  /[0-9][\s-]?(?:G|gauge)\b[^.;]{0,16}$/.test(place.before.slice(-28)) ||
+  /^[^.;]{0,12}\b[0-9]{2}[\s-]?(?:G|gauge)\b/.test(place.after);
+
 /** Centimetres measure wounds and depths; a needle must stand right beside. */
 const needleLength = (place: Place): boolean =>
   afterGauge(place) ||

@@ -105,9 +105,13 @@ export function tubeQuestion(place: Place, match: string, values: readonly numbe
 const UNSURE =
   /\b(?:nobody (?:wrote|said|knew|knows)|had to (?:ring|call|phone|ask)|rang to ask|could(?:n't| not) (?:say|tell)|is all (?:the|it|he|she|they)|and nothing else|which (?:it|one) (?:meant|was))\b/i;
 
+/** "a size 8 tube is 8 mm inside": the sentence says what the number measures. */
+const INSIDE = /\bmm\s(?:inside|internally|inner|internal|i\.?d\b)|\b(?:inner|internal|inside)\sdiameter\b/i;
+
 /** One kind of tube named in the sentence, or the only kind the whole note deals in. */
 function settledTube(place: Place): 'tube-id' | 'french' | undefined {
   if (UNSURE.test(place.text)) return undefined;
+  if (INSIDE.test(place.text)) return 'tube-id';
   const notes = factsOf(place.around);
   if (notes.tracheal && !notes.french) return 'tube-id';
   const named = place.devices.filter((hit) => TUBE_SETTLED.test(hit.word));

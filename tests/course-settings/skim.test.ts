@@ -27,6 +27,13 @@ describe('skimming', () => {
     for (const text of sentences) for (const part of [text, ...text.split('|')]) expectSame(part);
   });
 
+  test('every sentence of the sentence bank', () => {
+    const bank = join(import.meta.dirname, '../claims/bank');
+    for (const name of readdirSync(bank))
+      for (const line of readFileSync(join(bank, name), 'utf8').split('\n'))
+        for (const text of [line, ...line.split('|')]) expectSame(text);
+  });
+
   test('every example of every notation is seen', () => {
     for (const { examples } of NOTATIONS)
       for (const example of examples)

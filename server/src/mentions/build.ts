@@ -49,6 +49,8 @@ export function mentionOf(place: Place, candidate: Candidate, verdict: Verdict):
 
 /** Thickest needle, mm: what is longer is a length. */
 const THICKEST_NEEDLE = 4;
+/** Shortest needle, mm: pen needles begin at 4. */
+const SHORTEST_NEEDLE = 3.5;
 const DIAMETER_AFTER = /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|diameters?|od\b|bore|thick|outer|outside)\b/i;
 const NEEDLES: ReadonlySet<Device | undefined> = new Set<Device | undefined>([
   'needle',
@@ -61,6 +63,7 @@ const NEEDLES: ReadonlySet<Device | undefined> = new Set<Device | undefined>([
 function isLength(place: Place, rule: string, size: Size, device: Device | undefined): boolean {
   const { system, value } = size;
   if (system !== 'millimetre' && system !== 'inch') return false;
+  if (system === 'millimetre' && value < SHORTEST_NEEDLE) return false;
   if (rule === 'gauge-by-length' || /^[\s-]?(?:long|length|in length)\b/i.test(place.after)) return true;
   if (DIAMETER_AFTER.test(place.after)) return false;
   return system === 'inch' ? value >= 0.15 : NEEDLES.has(device) && value >= THICKEST_NEEDLE;

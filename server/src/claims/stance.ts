@@ -25,15 +25,19 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
       : 'quoted';
   if (scene.reported || struck(scene, reading) || quoted(scene, reading)) return 'quoted';
   if (scene.option) return 'option';
-  if (!reading.answered && asked(scene, reading)) return 'asked';
+  if (!reading.answered && (asked(scene, reading) || unkeyed(scene))) return 'asked';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (hearsay(scene, reading)) return 'quoted';
   if (reading.claim.kind !== 'existence' && conditional(scene, reading)) return 'hypothetical';
   if (reading.claim.kind === 'existence') return unreal(scene, reading) ? 'hedged' : 'asserted';
   return (
-    (reading.own ? undefined : negated(scene, reading)) ?? (hedged(scene, reading) ? 'hedged' : 'asserted')
+    (reading.own ? undefined : negated(scene, reading)) ??
+    (hedged(scene, reading) ? 'hedged' : reading.denied ? 'denied' : 'asserted')
   );
 }
+
+/** A statement to be called true or false whose key stands nowhere. */
+const unkeyed = (scene: Scene) => scene.truthItem === true && scene.passage.cell === undefined;
 
 function struck(scene: Scene, { at, from, to }: Reading): boolean {
   const inside = (item: Item | undefined) =>
@@ -191,7 +195,7 @@ const purpose = (items: readonly Item[], i: number) =>
   i > 3 &&
   /^(?:you|we|they|one)$/.test(items[i + 1]?.word ?? '') &&
   /^(?:want|need|prefer|require|wish|like)$/.test(items[i + 2]?.word ?? '') &&
-  items.slice(0, i).some((item) => item.kind === 'size');
+  items.slice(0, i).some((item) => item.kind === 'size' || item.colour !== undefined);
 
 /** Words beside a size that is not meant to exist. */
 /** "there is no 2.5-0", "2.5-0 does not exist", "anyone asking for a 4.2-0 is joking". */

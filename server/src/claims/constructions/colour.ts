@@ -146,6 +146,8 @@ const WANTED =
   /^(?:(?:one|hub|cannula|needle|catheter|cap) )?(?:if|when|where) (?:you|we|they|the (?:notes?|plan|order|chart)) (?:want|need|call for|calls? for|ask for|asks? for|say|says|are after)s? (?:an?|the)$/;
 const VERBS = new Set(['is', 'are', 'means', 'marks', 'wears', 'has', 'carries', 'tells']);
 const HUBS = new Set([
+  'ring',
+  'band',
   'connector',
   'hub',
   'hubs',
@@ -201,7 +203,7 @@ function reading(scene: Scene, c: Colour, g: Group): Reading {
     same: true,
     ...(device ? { device } : {}),
   };
-  return { claim, at: c.to, from: Math.min(c.at, g.from), to: Math.max(c.to, g.to) };
+  return { claim, at: Math.max(c.to, g.to), from: Math.min(c.at, g.from), to: Math.max(c.to, g.to) };
 }
 
 /** The device the code belongs to: nearest words of the clause, the sentence, the sentences before, the headings. */

@@ -225,7 +225,10 @@ function systemNear(scene: Scene, items: readonly Item[], at: number): NumberSid
   const systems = [...spoken].filter((system) => system === 'needle-gauge' || system === 'french');
   if (systems.length === 1 && spoken.size === 1) return systems[0];
   if (named.size > 1 || spoken.size > 0) return undefined;
-  return scene.system === 'needle-gauge' || scene.system === 'french' || scene.system === 'ep-metric'
+  return scene.system === 'needle-gauge' ||
+    scene.system === 'french' ||
+    scene.system === 'ep-metric' ||
+    scene.system === 'tube-id'
     ? scene.system
     : undefined;
 }

@@ -49,10 +49,23 @@ export const equative: Construction = {
     if (all.length !== 2 || !sameSystem(all[0]!, all[1]!)) return asAs(scene, all);
     if (together(scene.items, all[0]!) !== together(scene.items, all[1]!)) return [];
     const at = sameWord(scene, all[0]!, all[1]!);
+    const other = at < 0 ? differentWord(scene, all[0]!, all[1]!) : -1;
+    if (other >= 0) return [{ ...reading(scene, other, all[0]!, all[1]!), denied: true, own: true }];
     if (at < 0) return asAs(scene, all);
     return [reading(scene, at, all[0]!, all[1]!)];
   },
 };
+
+/** "1-0 is a different size from 0". */
+function differentWord({ items }: Scene, a: Group, b: Group): number {
+  const at = items.findIndex((item, i) => i > a.to && i < b.from && item.word === 'different');
+  const sized = items.slice(at + 1, at + 3).some((item) => SIZE_WORDS.has(item.word));
+  return at >= 0 &&
+    sized &&
+    items.slice(at + 1, b.from).some((item) => item.word === 'from' || item.word === 'to')
+    ? at
+    : -1;
+}
 
 /** "1-0 and 0 are the same size": a group of two that is set equal. */
 function apart(all: readonly Group[]): Group[] {

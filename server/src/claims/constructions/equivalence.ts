@@ -50,7 +50,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     !(LENGTHS.has(a.system) || LENGTHS.has(b.system) || crossed(a.system, b.system))
   )
     return [];
-  if (left.mentions.length > 1 || right.mentions.length > 1) return [];
+  if (left.mentions.length > 1 || (right.mentions.length > 1 && !spanned(items, right))) return [];
   const between = items.slice(left.to + 1, right.from);
   if (
     between.length > 11 ||
@@ -67,6 +67,10 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   if (crossedLength(items, left) || crossedLength(items, right)) return [];
   return [make(scene, left, right, between)];
 }
+
+/** "between 0.35 and 0.4 mm": two values that are the ends of one range. */
+const spanned = (items: readonly Item[], g: Group) =>
+  g.mentions.length === 2 && g.sizes.length === 2 && items[g.from - 1]?.word === 'between';
 
 const bothLengths = (left: Group, right: Group) =>
   LENGTHS.has(left.sizes[0]!.system) && LENGTHS.has(right.sizes[0]!.system);

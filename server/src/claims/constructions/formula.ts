@@ -218,12 +218,12 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
     if (found) return found.system === 'french';
     const text = words(items);
     if (
-      /\b(?:into|to get|to find|gives?|for|gets? you|from (?:the )?french (?:back )?to) (?:the )?(?:mm|millimet)/.test(
+      /\b(?:into|to get|to find|gives?|for|gets? you|french (?:back )?(?:in)?to) (?:the )?(?:mm|millimet)/.test(
         text,
       )
     )
       return true;
-    return /\b(?:into|to get|to find|gives?|for|gets? you|from (?:the )?(?:mm|millimet\w+) (?:back )?to) (?:the )?(?:french|fr|charri)/.test(
+    return /\b(?:into|to get|to find|gives?|for|gets? you|(?:mm|millimet\w+) (?:back )?(?:in)?to) (?:the )?(?:french|fr|charri)/.test(
       text,
     )
       ? false
@@ -303,7 +303,7 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   if (linear) return [reading(scene, 'needle-gauge', 'gauge-is-linear', gauge, 0, items.length - 1)];
   const whole = words(items);
   if (
-    /\b(?:divide (?:one|an|1)(?: inch)? by the gauge|one inch divided by the gauge|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
+    /\b(?:divide (?:one|an|1)(?: inch)? by the gauge|one inch divided by the gauge|(?:one|1) (?:divided by|over) (?:its |the |your )?gauge|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
       whole,
     )
   )
@@ -313,7 +313,7 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   if (items.some((item) => item.kind === 'size')) return [];
   const text = words(items.slice(gauge));
   const is =
-    /^\S+(?: number| size)? (?:is|measures|describes|refers to|means|tells you|counts) (?:\S+ ){0,4}?(?:inner|inside|internal) (?:diameter|bore)\b/;
+    /^\S+(?: number| size)? (?:is|measures|describes|refers to|means|tells you|counts) (?:\S+ ){0,4}?(?:inner|inside|internal) (?:diameter|bore|measurement|width|opening)\b/;
   const id = is.test(text) ? 'gauge-is-inner' : undefined;
   return id ? [reading(scene, 'needle-gauge', id, gauge, gauge, items.length - 1)] : [];
 }
@@ -325,6 +325,14 @@ function metricOperation(text: string): string | undefined {
     /\b(divided by|times|multiplied by|over|÷|×) (ten|10|five|5|two|2|three|3|four|4|a hundred|100)\b/.exec(
       text,
     );
+  const verb =
+    /\b(multiply|divide) (?:\w+ ){0,3}?by (ten|10|five|5|two|2|three|3|four|4|a hundred|100)\b/.exec(text);
+  if (verb && !operation) {
+    // Multiplying the metric number never gives millimetres; dividing it by ten does.
+    const gives = /\b(?:to get|into|for|gives?) (?:the )?(?:mm|millimet)/.test(text);
+    if (!gives) return undefined;
+    return verb[1] === 'divide' && /^(?:ten|10)$/.test(verb[2]!) ? 'metric-is-tenths' : 'metric-is-other';
+  }
   const tenfold = /\bten times\b/.test(text);
   if (!operation && !tenfold) return undefined;
   const of = /\b(?:mm|millimet(?:re|er)s?|diameter)\b.{0,30}(?:divided|times|multiplied|over|÷|×)/.test(text);

@@ -5,7 +5,7 @@ import type { Construction, Reading } from './model.ts';
 
 const INSIDE = new Set(['inside', 'within', 'in', 'fits', 'between', 'middle']);
 const OUTSIDE = new Set(['outside', 'beyond', 'out']);
-const WINDOW = new Set(['window', 'range', 'bracket', 'band', 'limits', 'span', 'interval']);
+const WINDOW = new Set(['group', 'window', 'range', 'bracket', 'band', 'limits', 'span', 'interval']);
 
 /** "falls inside that", "in the middle of that". */
 const refersBack = (items: readonly Item[], i: number) =>

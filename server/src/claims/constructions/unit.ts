@@ -4,7 +4,7 @@ import { sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction } from './model.ts';
 
 const NUMBER =
-  '(?:a third|one third|1/3|a tenth|one tenth|a quarter|a fifth|a half|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
+  '(?:a third|one third|one-third|1/3|a tenth|one tenth|a quarter|a fifth|a half|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
 const IS = '(?:is|are|equals|equal|makes?|=|means|measures|comes? to|represents|corresponds to)';
 const MM = '(?:mm|millimet(?:re|er)s?)';
 const FR = '(?:french|fr|charri[eè]re)';
@@ -78,6 +78,16 @@ const SHAPES: readonly Shape[] = [
       `\\b(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? ${IS}${ABOUT} (?:an?|one|1|to (?:an?|one)) ${MM}\\b`,
     ),
     value: (match) => ratio('one', match[1]),
+  },
+  {
+    ...FRENCH,
+    truth: Math.PI / 3,
+    right: 'french-around',
+    wrong: 'french-around-other',
+    pattern: new RegExp(
+      `\\b(?:one|1) ${FR}(?: \\w+)? has a circumference of${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b`,
+    ),
+    value: (match) => numberOf(match[1]?.replace('-', ' ')),
   },
   {
     ...INCH,

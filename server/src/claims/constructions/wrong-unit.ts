@@ -19,7 +19,11 @@ export const wrongUnit: Construction = {
   id: 'wrong-unit',
   read(scene) {
     return groups(scene.items).flatMap((group) => {
-      const formula = inchesAsMm(scene.items, group) ?? tubeInFrench(scene.items, group);
+      const formula =
+        inchesAsMm(scene.items, group) ??
+        tubeInFrench(scene.items, group) ??
+        needleInFrench(scene.items, group) ??
+        twoUnits(group);
       return formula ? [reading(scene, group, formula)] : [];
     });
   },
@@ -45,6 +49,19 @@ function tubeInFrench(items: readonly Item[], group: Group): FormulaClaim['formu
   const named = TRACHEAL.test(items[group.to + 1]?.word ?? '') && items[group.to + 2]?.deviceNoun === true;
   return named && !items.some((item) => OTHER_TUBE.test(item.word)) ? 'tube-in-french' : undefined;
 }
+
+/** "a 19-French needle": gauge numbers with the wrong unit; a few drainage needles are 4 to 7 Fr. */
+function needleInFrench(items: readonly Item[], group: Group): FormulaClaim['formula'] | undefined {
+  const { system, value } = group.sizes[0]!;
+  if (system !== 'french' || group.sizes.length > 1 || value < 14 || value > 30) return undefined;
+  return /^needles?$/.test(items[group.to + 1]?.word ?? '') ? 'needle-in-french' : undefined;
+}
+
+/** "a 16 G Fr catheter". */
+const twoUnits = (group: Group): FormulaClaim['formula'] | undefined =>
+  group.mentions.some(({ text }) => /[0-9]\s?-?G\s?[/-]?\s?Fr\b|[0-9]\s?-?Fr\s?[/-]?\s?G\b/.test(text))
+    ? 'two-units'
+    : undefined;
 
 function reading(scene: Scene, group: Group, formula: string) {
   const claim: FormulaClaim = {

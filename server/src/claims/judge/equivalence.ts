@@ -13,9 +13,17 @@ import { cannotTell, intervalWords, type Judgement, lensOf, sourceNames } from '
 const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch', 'hegar']);
 const UNIT_MM: Readonly<Record<string, number>> = { millimetre: 1, inch: 25.4, 'wire-inch': 25.4, hegar: 1 };
 
+/** A size as said: a fraction of an inch as it is written, all else as labelled. */
+function shown({ sizes, mentions }: Operand): string {
+  const written = mentions[0]?.text ?? '';
+  return mentions.length === 1 && /[0-9]\/[0-9]/.test(written) && sizes[0]?.system === 'inch'
+    ? written
+    : sizes.map((size) => label(size)).join(' to ');
+}
+
 export function judgeEquivalence(claim: EquivalenceClaim, note: Note, context?: Context): Judgement {
   const [a, b] = [claim.left.sizes, claim.right.sizes];
-  const says = `Says ${claim.left.sizes.map((s) => label(s)).join(' to ')} is ${claim.axis === 'bore' ? 'inside ' : ''}${b.map((s) => label(s)).join(' to ')}.`;
+  const says = `Says ${shown(claim.left)} is ${claim.axis === 'bore' ? 'inside ' : ''}${shown(claim.right)}.`;
   if (a.length === 0 || b.length === 0) return cannotTell(says, '');
   const [named, measured] =
     LENGTHS.has(b[0]!.system) || !LENGTHS.has(a[0]!.system)

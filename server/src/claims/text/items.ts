@@ -103,23 +103,38 @@ function words(text: string, from: number, to: number, into: Item[]): void {
   }
 }
 
+type Senses = Pick<Item, 'magnitude' | 'axisNoun' | 'deviceNoun' | 'system' | 'colour'>;
+
+/** What each word of the tables can mean, looked up once a word; most words mean nothing to us. */
+const SENSES: ReadonlyMap<string, Senses> = new Map(
+  [
+    ...FORMS.keys(),
+    ...AXIS_NOUNS.keys(),
+    ...DEVICE_NOUNS,
+    ...SYSTEM_NOUNS.keys(),
+    ...COLOUR_WORDS.keys(),
+  ].map((word) => [word, sensesOf(word)] as const),
+);
+
+function sensesOf(word: string): Senses {
+  const [magnitude, axisNoun] = [FORMS.get(word), AXIS_NOUNS.get(word)];
+  const [system, colour] = [SYSTEM_NOUNS.get(word), COLOUR_WORDS.get(word)];
+  return {
+    ...(magnitude ? { magnitude } : {}),
+    ...(axisNoun ? { axisNoun } : {}),
+    ...(DEVICE_NOUNS.has(word) ? { deviceNoun: true } : {}),
+    ...(system ? { system } : {}),
+    ...(colour ? { colour } : {}),
+  };
+}
+
 function pushWord(body: string, start: number, into: Item[]): void {
   // "thinner-walled" is a quality of its own; "small-bore" is read by the category words.
-  const word = body.toLowerCase().replace(/’/g, "'");
-  const plain = word.replace(/'s$/, '');
-  const system = SYSTEM_NOUNS.get(plain);
-  into.push({
-    start,
-    end: start + body.length,
-    word,
-    kind: 'word',
-    capital: body[0] !== body[0]!.toLowerCase(),
-    ...(FORMS.has(plain) ? { magnitude: FORMS.get(plain)! } : {}),
-    ...(AXIS_NOUNS.has(plain) ? { axisNoun: AXIS_NOUNS.get(plain)! } : {}),
-    ...(DEVICE_NOUNS.has(plain) ? { deviceNoun: true } : {}),
-    ...(system ? { system } : {}),
-    ...(COLOUR_WORDS.has(plain) ? { colour: COLOUR_WORDS.get(plain)! } : {}),
-  });
+  const word = body.toLowerCase().replaceAll('’', "'");
+  const senses = SENSES.get(word.endsWith("'s") ? word.slice(0, -2) : word);
+  const capital = body[0] !== body[0]!.toLowerCase();
+  const item: Item = { start, end: start + body.length, word, kind: 'word', capital };
+  into.push(senses ? { ...item, ...senses } : item);
 }
 
 const FLOWS = /^(?:deliver|empt|run|drain|drip|flow|fill|infus|pour|clear|give|pass|shift)/;

@@ -40,10 +40,16 @@ export const measuredWords = remembered((items: readonly Item[]): readonly Measu
   items.flatMap((_, i) => measure(items, i) ?? []),
 );
 
+/** What is done fast or slowly without anything flowing. */
+const OTHER_VERBS =
+  /^(?:clogs?|blocks?|heals?|dulls?|bends?|breaks?|kinks?|wears?|dissolves?|absorbs?|dry|dries|works?|acts?|tires?|fails?|leaks?|bleeds?|blunts?|snaps?|weakens?|loses?|occludes?|clots?)$/;
+
 function measure(items: readonly Item[], i: number): Measured | undefined {
   const magnitude = items[i]!.magnitude;
   if (!magnitude) return undefined;
   const base = { at: i, degree: magnitude.degree, excess: magnitude.excess ?? false };
+  if (magnitude.axis === 'flow' && OTHER_VERBS.test(items[i - 1]?.word ?? ''))
+    return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: false };
   const noun = magnitude.settled ? -1 : nounAfter(items, i);
   if (magnitude.axis === 'flow' && toDo(items, i))
     return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: false };

@@ -63,7 +63,7 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
   const headings = passage.path.map((index) => (note.passages[index]?.text ?? '').toLowerCase());
   const system = systemOf(reads, read, headings);
   const heading = headingAbove(note, reads, read);
-  const option = isOption(read, around.lead, heading);
+  const option = isOption(read, around.lead, heading, inTest(note, reads, read));
   const truth = isTruthItem(read, around.lead, headings);
   const key = truthKey(note, reads, read, truth);
   const next = nextSentence(reads, read);
@@ -233,13 +233,24 @@ function headingAbove(note: Note, reads: readonly Read[], read: Read): string {
     : '';
 }
 
+const TEST_HEADING =
+  /\b(?:quiz|questions?|tests?|exam|mcqs?|answers?|key|check yourself|revision|assessment|self-check|practice)\b/i;
+
+/** Lettered lines are choices where something is asked; elsewhere they are an outline. */
+function inTest(note: Note, reads: readonly Read[], read: Read): boolean {
+  const { index, path } = read.passage;
+  const near = [index, index - 1, index - 2].some((i) => reads[i]?.passage.text.includes('?') === true);
+  return near || path.some((heading) => TEST_HEADING.test(note.passages[heading]?.text ?? ''));
+}
+
 /** A lettered or listed choice under a question that is not ticked. Keyed choices are read by `quiz` instead. */
-function isOption(read: Read, lead: Sentence | undefined, heading: string): boolean {
+function isOption(read: Read, lead: Sentence | undefined, heading: string, tested: boolean): boolean {
   const { list, text } = read.passage;
-  if (LINE_A.test(text) && LINE_B.test(text)) return true;
-  if (!list) return (LETTERED.test(text) && multiLettered(text)) || /(?:^|\n)A \S[^\n]*\sB \S/.test(text);
+  if (LINE_A.test(text) && LINE_B.test(text)) return tested;
+  if (!list)
+    return tested && ((LETTERED.test(text) && multiLettered(text)) || /(?:^|\n)A \S[^\n]*\sB \S/.test(text));
   if (list.checked === true) return false;
-  if (LETTERED.test(text) && list.checked === undefined) return true;
+  if (LETTERED.test(text) && list.checked === undefined) return tested;
   if (list.checked === false && /\?\s*$/.test(heading)) return true;
   if (OPTION_LEAD.test(heading.toLowerCase()) || /\?\s*$/.test(heading)) return true;
   return lead !== undefined && (lead.close === '?' || OPTION_LEAD.test(wordsOf(lead)));
@@ -283,7 +294,10 @@ function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly 
     EITHER.test(read.passage.text) ||
     (read.passage.kind !== 'heading' && FRONT_KEY.test(read.passage.text)) ||
     (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
-    headings.some((heading) => TRUTH.test(heading)) ||
+    headings.some(
+      (heading, i) =>
+        TRUTH.test(heading) && (i === headings.length - 1 || read.passage.list?.ordered === true),
+    ) ||
     read.passage.cell !== undefined
   );
 }

@@ -151,7 +151,7 @@ describe('in continuous integration', () => {
     expect(bin).toEqual({ sizewright: 'dist/cli.cjs' });
   });
 
-  test('a package holds the command, the library, their types and the manual, and nothing else', () => {
+  test('a package holds the command, the library, their types, the manual and the notices, and nothing else', () => {
     if (dirname(CLI) !== join(ROOT, 'dist')) return;
     const { stdout } = spawnSync('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], {
       cwd: ROOT,
@@ -163,9 +163,15 @@ describe('in continuous integration', () => {
         'CHANGELOG.md',
         'LICENSE',
         'README.md',
-        ...['cli.cjs', 'index.d.ts', 'index.js', 'remark.d.ts', 'remark.js', 'sizewright.1'].map(
-          (name) => `dist/${name}`,
-        ),
+        ...[
+          'cli.cjs',
+          'index.d.ts',
+          'index.js',
+          'licences.txt',
+          'remark.d.ts',
+          'remark.js',
+          'sizewright.1',
+        ].map((name) => `dist/${name}`),
         'package.json',
       ].sort(),
     );

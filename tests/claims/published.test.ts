@@ -174,6 +174,16 @@ const MISTAKES: readonly Published[] = [
     source: 'question page on needles [innermyth]',
     text: 'Needle gauge is a measure of the inner diameter.',
   },
+  {
+    source: 'question page on needles [innermyth]',
+    text: 'The gauge refers to the inner measurement of the needle.',
+  },
+  {
+    source: 'encyclopedia copies on the French scale [jfbc]',
+    text: 'A 1 French instrument has a circumference of a third of a millimetre.',
+  },
+  { source: 'case reports with the wrong unit', text: 'A 19 French needle was used for the puncture.' },
+  { source: 'case reports with two units', text: 'The bladder was drained with a 16 G Fr Foley catheter.' },
   { source: 'wire pages that lose the unit', text: 'A coronary guidewire is 0.014 mm in diameter.' },
   { source: 'case reports with the wrong unit', text: 'We passed an 8 French endotracheal tube.' },
 ];

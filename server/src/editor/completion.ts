@@ -3,7 +3,7 @@ import type { Analysis } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Passage, Span } from '../notes/model.ts';
 import { existence, outerDiameter, parseValue, SYSTEM_NAMES } from '../sizes/index.ts';
-import type { Size, System } from '../sizes/model.ts';
+import type { Lens, Size, System } from '../sizes/model.ts';
 import { lensOf } from './lens.ts';
 import { shortMillimetres } from './millimetres.ts';
 import { touches } from './places.ts';
@@ -79,7 +79,7 @@ function units(analysis: Analysis, number: string, start: number, end: number): 
     const text = number + (system === 'usp' ? usual : (habits.get(system) ?? usual));
     const completion: Completion = {
       label: text,
-      detail: describe(size, analysis, end),
+      detail: describe(size, lensAt(analysis, end)),
       replace: { start, end },
       text,
       kind: 'unit',
@@ -98,9 +98,13 @@ function readable(system: System, number: string): Size | undefined {
   return size === undefined || existence(size).exists === 'no' ? undefined : size;
 }
 
-function describe(size: Size, analysis: Analysis, offset: number): string {
+function lensAt(analysis: Analysis, offset: number): Lens {
   const mention = analysis.mentions.find((each) => touches(each.source, offset));
-  const outer = outerDiameter(size, mention === undefined ? {} : lensOf(mention));
+  return mention === undefined ? {} : lensOf(mention);
+}
+
+function describe(size: Size, lens: Lens): string {
+  const outer = outerDiameter(size, lens);
   const width = outer === undefined || size.system === 'millimetre' ? '' : `, ${shortMillimetres(outer)}`;
   return `${SYSTEM_NAMES[size.system]}${width}`;
 }
@@ -143,7 +147,7 @@ const OWN = 1000;
 
 /** Sizes that the note, then the course, names most often, as written there. */
 function sizesUsed(analysis: Analysis, offset: number, others: readonly Mention[]): Completion[] {
-  const counts = new Map<string, { count: number; size: Size }>();
+  const counts = new Map<string, { count: number; size: Size; lens: Lens }>();
   const all = [
     ...analysis.mentions.map((mention) => ({ mention, weight: OWN })),
     ...others.map((mention) => ({ mention, weight: 1 })),
@@ -153,15 +157,19 @@ function sizesUsed(analysis: Analysis, offset: number, others: readonly Mention[
     if (mention.kind !== 'size' || size === undefined || mention.spoken === true || mention.length === true)
       continue;
     const seen = counts.get(mention.text);
-    counts.set(mention.text, { count: (seen?.count ?? 0) + weight, size });
+    counts.set(mention.text, {
+      count: (seen?.count ?? 0) + weight,
+      size,
+      lens: seen?.lens ?? lensOf(mention),
+    });
   }
   const replace = { start: offset, end: offset };
   return [...counts]
     .sort((a, b) => b[1].count - a[1].count)
     .slice(0, 20)
-    .map(([text, { size }]) => ({
+    .map(([text, { size, lens }]) => ({
       label: text,
-      detail: describe(size, analysis, offset),
+      detail: describe(size, lens),
       replace,
       text,
       kind: 'size',

@@ -5,6 +5,7 @@ import {
   colourOf,
   convert,
   DIRECTION_WORDS,
+  existence,
   fullLabel,
   innerDiameter,
   materialById,
@@ -87,9 +88,13 @@ function whose(mention: Mention): string {
 
 function between(size: Size, lens: Lens): string {
   const { thinner, thicker } = neighbours(size, lens);
+  if (existence(size, lens).exists === 'no') return '';
+  // What goes by its inside is narrow or wide, not thin or thick.
+  const inside = outerDiameter(size, lens) === undefined && innerDiameter(size, lens) !== undefined;
+  const [less, more] = inside ? ['narrower', 'wider'] : ['thinner', 'thicker'];
   const words = [
-    thicker && `thinner than ${escapeMarkdown(fullLabel(thicker))}`,
-    thinner && `thicker than ${escapeMarkdown(fullLabel(thinner))}`,
+    thicker && `${less} than ${escapeMarkdown(fullLabel(thicker))}`,
+    thinner && `${more} than ${escapeMarkdown(fullLabel(thinner))}`,
   ];
   return words.filter(Boolean).join(', ');
 }

@@ -107,7 +107,7 @@ const aboutFrench = (interval: Interval): string => `about ${toFrench(interval).
 const fromWire: Rule = (size) =>
   [awg(size.value), swg(size.value)].flatMap((interval) =>
     interval
-      ? [{ ...toMm(interval, `${oneMm(interval.min)} (${interval.standard})`), caution: 'the scales differ' }]
+      ? [{ ...toMm(interval, `${oneMm(interval.min)} (${interval.standard})`), caution: 'the scales differ: give the diameter in mm' }]
       : [],
   );
 

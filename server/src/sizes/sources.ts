@@ -42,7 +42,7 @@ export const SOURCES: Readonly<Record<SourceKey, Source>> = {
   },
   dewiki: {
     short: 'German Wikipedia, suture sizes',
-    cite: 'German Wikipedia, article on suture thread sizes (contains errors, listed with the tests)',
+    cite: 'German Wikipedia, article on suture thread sizes (contains errors)',
   },
   thieme: {
     short: 'Learning module on needle and thread',
@@ -262,7 +262,7 @@ export const SOURCES: Readonly<Record<SourceKey, Source>> = {
   },
   oneskill: {
     short: 'Suture-selection reference',
-    cite: 'Suture-selection reference in an open teaching repository (contains an error, listed with the tests)',
+    cite: 'Suture-selection reference in an open teaching repository (contains an error)',
     read: 'opening',
   },
   jportho: {

@@ -11,6 +11,10 @@ export function check(token: CancellationToken): void {
   if (token.isCancellationRequested) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'cancelled');
 }
 
+/** The note is changing: the client keeps what it shows and asks again when it is told to. */
+export const notNow = (): ResponseError<void> =>
+  new ResponseError(LSPErrorCodes.ContentModified, 'the note is being typed');
+
 /** Pauses when the last pause is long ago, then ends the request if it was cancelled meanwhile. */
 export async function breathe(token: CancellationToken): Promise<void> {
   if (performance.now() - rested >= STRETCH) await turn();

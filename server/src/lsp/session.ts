@@ -123,6 +123,18 @@ export class Session {
     return analysis;
   }
 
+  /** Long notes that are read when the typing pauses. */
+  readonly typing = new Set<string>();
+
+  /** A long note is being typed and will be read soon; the client will be told to ask again. */
+  isTyping(uri: string): boolean {
+    return this.typing.has(uri) && this.outdated(uri) !== undefined;
+  }
+
+  get asksAgain(): boolean {
+    return this.capabilities.workspace?.diagnostics?.refreshSupport === true;
+  }
+
   /** The last analysis of a note that changed since and takes too long to read on every keystroke. */
   outdated(uri: string): { readonly analysis: Analysis; readonly took: number } | undefined {
     const known = this.analyses.get(uri);

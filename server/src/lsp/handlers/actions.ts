@@ -1,4 +1,10 @@
-import type { CodeAction, CodeActionParams, Command, WorkspaceEdit } from 'vscode-languageserver';
+import {
+  type CodeAction,
+  type CodeActionParams,
+  CodeActionTriggerKind,
+  type Command,
+  type WorkspaceEdit,
+} from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Edit } from '../../checks/model.ts';
 import type { Analysis } from '../../course/index.ts';
@@ -16,6 +22,9 @@ export const FIX_ALL = 'source.fixAll.sizewright';
 export function offerActions(session: Session, guard: Guard): void {
   session.connection.onCodeAction(
     guard<CodeActionParams, CodeAction[]>('codeAction', [], async (params, token) => {
+      // The lamp beside the text is asked for at every step of the cursor; it can wait for the pause in typing.
+      const isLamp = params.context.triggerKind === CodeActionTriggerKind.Automatic && !params.context.only;
+      if (isLamp && session.isTyping(params.textDocument.uri)) return [];
       const read = await session.open(params.textDocument.uri);
       check(token);
       if (read === undefined) return [];

@@ -44,7 +44,10 @@ class Later {
 
   constructor(session: Session) {
     this.session = session;
-    session.documents.onDidClose(({ document }) => clearTimeout(this.waiting.get(document.uri)));
+    session.documents.onDidClose(({ document }) => {
+      clearTimeout(this.waiting.get(document.uri));
+      session.typing.delete(document.uri);
+    });
   }
 
   /** Undefined when the note is read at once, or the client cannot be told to ask again. */
@@ -53,8 +56,9 @@ class Later {
     const settings = await session.settings(uri);
     const known = session.outdated(uri);
     const document = session.documents.get(uri);
-    if (known === undefined || document === undefined || !refreshes(session)) return undefined;
+    if (known === undefined || document === undefined || !session.asksAgain) return undefined;
     clearTimeout(this.waiting.get(uri));
+    session.typing.add(uri);
     const pause = Math.min(PAUSE.most, Math.max(PAUSE.least, known.took));
     this.waiting.set(
       uri,
@@ -69,17 +73,15 @@ class Later {
   }
 
   private async read(uri: string): Promise<void> {
+    this.session.typing.delete(uri);
     await this.session.open(uri).catch((error) => this.session.connection.console.error(`reading: ${error}`));
-    refreshDiagnostics(this.session);
+    refresh(this.session);
   }
 }
 
-const refreshes = (session: Session): boolean =>
-  session.capabilities.workspace?.diagnostics?.refreshSupport === true;
-
 /** Tells a client that understands it to ask again. */
 export function refreshDiagnostics(session: Session): void {
-  if (!refreshes(session)) return;
+  if (!session.asksAgain) return;
   void session.connection.sendRequest(DiagnosticRefreshRequest.type).catch(() => undefined);
 }
 
@@ -121,7 +123,7 @@ async function send(session: Session, uri: string): Promise<void> {
   }
 }
 
-/** Settings changed: every open note is judged again, and what is drawn into it is asked for again. */
+/** Every open note is to be asked about again: its diagnostics, and what is drawn into it. */
 export function refresh(session: Session): void {
   const { workspace } = session.capabilities;
   if (!pulls(session)) {

@@ -1,6 +1,6 @@
 import type { InlayHint, InlayHintParams } from 'vscode-languageserver';
 import { hintsIn } from '../../editor/hints.ts';
-import { check } from '../cancel.ts';
+import { check, notNow } from '../cancel.ts';
 import type { Guard } from '../guard.ts';
 import { spanOf } from '../positions.ts';
 import type { Session } from '../session.ts';
@@ -8,6 +8,7 @@ import type { Session } from '../session.ts';
 export function offerHints(session: Session, guard: Guard): void {
   session.connection.languages.inlayHint.on(
     guard<InlayHintParams, InlayHint[]>('inlayHint', [], async ({ textDocument, range }, token) => {
+      if (session.isTyping(textDocument.uri)) throw notNow();
       const read = await session.open(textDocument.uri);
       check(token);
       if (read === undefined || !read.settings.hints) return [];

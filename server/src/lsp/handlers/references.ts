@@ -14,6 +14,7 @@ import type { Session } from '../session.ts';
 export function offerReferences(session: Session, guard: Guard): void {
   session.connection.onDocumentHighlight(
     guard<DocumentHighlightParams, DocumentHighlight[]>('documentHighlight', [], async (params, token) => {
+      if (session.isTyping(params.textDocument.uri)) return [];
       const read = await session.open(params.textDocument.uri);
       check(token);
       if (read === undefined) return [];

@@ -6,7 +6,7 @@ import {
 } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Token, type TokenKind, tokensOf } from '../../editor/tokens.ts';
-import { check } from '../cancel.ts';
+import { check, notNow } from '../cancel.ts';
 import type { Guard } from '../guard.ts';
 import type { Session } from '../session.ts';
 
@@ -20,6 +20,7 @@ export function offerTokens(session: Session, guard: Guard): void {
       'semanticTokens',
       { data: [] },
       async ({ textDocument }, token) => {
+        if (session.isTyping(textDocument.uri)) throw notNow();
         const read = await session.open(textDocument.uri);
         check(token);
         if (read === undefined || !read.settings.colouring) return { data: [] };

@@ -38,13 +38,18 @@ const AFTER =
 const AS_NUMBER =
   /\b(?:numerically|arithmetically|sounds?|as (?:a|bare) numbers?|as numbers go|by (?:the )?numbers?|in numbers?|on paper|in figures)\b/;
 
+/** Between the size and the word: "chose the 22 G, believing it to be wider", "nobody asks which is the bigger". */
+const HELD_OF = /\b(?:believing|thinking|supposing|assuming|imagining|expecting)\b/;
+const ASKED_OF =
+  /\b(?:ask|see|tell|know|say|decide|wonder|guess|work out|find out|choose|judge|feel)(?:s|ed|ing)? (?:\S+ ){0,3}which (?:\S+ ){0,3}(?:is|are|was|were)\b/;
+
 /** "If gauge worked like French, a 22 G would …": a world in which the scale were another. */
 const OTHER_WORLD =
   /\b(?:if|had|were) (?:only )?(?:the )?(?:gauges?|french|scales?|numbers?|zeros|sizes)\b.{1,120}\bwould\b/;
 
 /** A label before a colon that sets what follows before the reader to be judged, mended or struck. */
 const LABEL =
-  /^(?:\S )?(?:was|old(?: text| version| wording)?|before(?: correction| editing| revision)?|formerly|previously|printed|original|draft|discuss|debate|debunk|comment(?: on this)?|agree or disagree|(?:correct|fix|mend|improve|rewrite) (?:this|these|that|it|the following)) :/;
+  /^(?:\S )?(?:was|old(?: text| version| wording| slide| handout| poster| leaflet| rule| label)?|before(?: correction| editing| revision)?|formerly|previously|printed|original|draft|discuss|debate|debunk|comment(?: on this)?|agree or disagree|(?:correct|fix|mend|improve|rewrite) (?:this|these|that|it|the following)) :/;
 
 /** "Put these in order, thinnest first: …": the list is there to be sorted. */
 const SORTING =
@@ -66,6 +71,8 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
     BEFORE.some((pattern) => pattern.test(upTo)) ||
     HELD.test(before) ||
     AFTER.test(words(scene.items, last + 1, last + 1 + REACH)) ||
+    HELD_OF.test(words(scene.items, first, at + 1)) ||
+    ASKED_OF.test(words(scene.items, at - REACH, at + 1)) ||
     AS_NUMBER.test(words(scene.items, first - REACH, at + 1)) ||
     OTHER_WORLD.test(words(scene.items, first - REACH, at + 1)) ||
     TRUE_OR_FALSE.test(opening) ||

@@ -69,7 +69,7 @@ const NOT_HUB = new Set([
 /** "the blue clamp", "the 20 G drawer": the colour of something that is not a hub. */
 const otherThing = (next: Item | undefined) =>
   next?.kind === 'word' &&
-  /^(?:clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?)$/.test(
+  /^(?:clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?|pouch(?:es)?|wrappers?|wraps?|sleeves?|envelopes?|bottles?|cups?|bowls?|rings?|arrows?|rows?|boards?|charts?|cloths?|covers?|folders?|stripes?|trolley|cupboards?|shel(?:f|ves)|end|ends|team|area)$/.test(
     next.word,
   );
 

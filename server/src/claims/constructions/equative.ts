@@ -96,7 +96,9 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   const between = items.slice(a.to + 1, b.from);
   const text = between.map((item) => item.word).join(' ');
   if (between.length <= 12 && SAY.test(text)) return a.to + 1;
-  if (between.length === 1 && between[0]!.word === '=') return a.to + 1;
+  // "two sizes thinner than 2-0 = 4-0": what equals is the whole phrase.
+  if (between.length === 1 && between[0]!.word === '=')
+    return items[a.from - 1]?.word === 'than' ? -1 : a.to + 1;
   const at = items.findIndex(
     (item, i) => SAME.has(item.word) && item.word !== '=' && i > a.to && nearSizeWord(items, i),
   );

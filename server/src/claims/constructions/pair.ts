@@ -334,13 +334,15 @@ function twoEnds(items: readonly Item[], group: Group): Exchange | undefined {
   return { given: half(0), chosen: half(1) };
 }
 
+const stops = (word: string): boolean => word === '.' || word === ';';
+
 function fromTo(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
   for (let i = 0; i + 1 < all.length; i++) {
     const a = all[i]!;
     const b = all[i + 1]!;
     const between = items.slice(a.to + 1, b.from).map((item) => item.word);
     const before = items.slice(Math.max(0, a.from - 3), a.from).map((item) => item.word);
-    if (between.length > 6 || between.includes('.') || !(between.includes('to') || between.includes('→')))
+    if (between.length > 6 || between.some(stops) || !(between.includes('to') || between.includes('→')))
       continue;
     if (before.includes('from') && verbNear(items, a.from, 9)) return { given: a, chosen: b };
     if (between.includes('→') || verbNear(items, a.from, 4)) return { given: a, chosen: b };

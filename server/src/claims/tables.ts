@@ -120,7 +120,9 @@ function equivalences(grid: Grid, row: readonly (Read | undefined)[]): Equivalen
       !cell.mention ||
       cell === subject ||
       systemOf(cell.mention) === systemOf(subject.mention!) ||
-      (cell.mention.length && !ACROSS.test(grid.header[cells.indexOf(cell)] ?? ''))
+      (cell.mention.length &&
+        !ACROSS.test(grid.header[cells.indexOf(cell)] ?? '') &&
+        !narrow(cell.mention, subject.mention!))
     )
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];
@@ -140,6 +142,12 @@ function twiceMeasured<Cell extends { readonly mention: Mention | undefined; rea
     cell?.mention !== undefined && cell.role !== 'length' && MEASURES.has(systemOf(cell.mention));
   return measured(a) && measured(b) && systemOf(a!.mention!) !== systemOf(b!.mention!) ? a : undefined;
 }
+
+/** A few millimetres beside a French size are its width, whatever else a length may be. */
+const narrow = (measure: Mention, of: Mention): boolean => {
+  const { system, value } = measure.sizes[0]!;
+  return systemOf(of) === 'french' && (system === 'millimetre' ? value : value * 25.4) < 21;
+};
 
 const systemOf = (mention: Mention) => mention.sizes[0]?.system ?? '';
 

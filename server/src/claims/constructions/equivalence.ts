@@ -54,7 +54,12 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const between = items.slice(left.to + 1, right.from);
   if (
     between.length > 11 ||
-    !(ties(items, between, left, right) || gapped(items, left, between) || made(items, left, between)) ||
+    !(
+      ties(items, between, left, right) ||
+      gapped(items, left, between) ||
+      made(items, left, between) ||
+      thought(items, left, between)
+    ) ||
     (passed(items, left) && !bothLengths(left, right)) ||
     second(items, left)
   )
@@ -92,6 +97,14 @@ const made = (items: readonly Item[], left: Group, between: readonly Item[]) =>
   items
     .slice(Math.max(0, left.from - 3), left.from)
     .some((item) => /^(?:makes?|gives?|puts?|has|have)$/.test(item.word));
+
+/** "think of a 30 Fr as 10 mm". */
+const thought = (items: readonly Item[], left: Group, between: readonly Item[]) =>
+  between.some((item) => item.word === 'as') &&
+  between.every((item) => idle(item) || phrase(item)) &&
+  items
+    .slice(Math.max(0, left.from - 4), left.from)
+    .some((item) => /^(?:think|picture|remember|know|read)$/.test(item.word));
 
 const passed = (items: readonly Item[], left: Group) =>
   items.slice(Math.max(0, left.from - 2), left.from).some((item) => PASSED.has(item.word));

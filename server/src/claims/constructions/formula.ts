@@ -223,6 +223,13 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
       )
     )
       return true;
+    if (/\b(?:get|find|work out|calculate|obtain) (?:the )?(?:french|charri)/.test(text)) return false;
+    if (
+      /\b(?:get|find|work out|calculate|obtain) (?:the )?(?:mm|millimet|(?:outer |outside )?diameter)/.test(
+        text,
+      )
+    )
+      return true;
     return /\b(?:into|to get|to find|gives?|for|gets? you|(?:mm|millimet\w+) (?:back )?(?:in)?to) (?:the )?(?:french|fr|charri)/.test(
       text,
     )

@@ -92,5 +92,11 @@ function answeredBySize(scene: Scene): Reading[] {
 /** "grab the pink one": a verb of reaching right before, a hub or "one" right after. */
 function reached(scene: Scene, i: number): boolean {
   const before = scene.items.slice(Math.max(0, i - 3), i).map((item) => item.word);
-  return before.some((word) => REACH.has(word)) && NOUNS.has(scene.items[i + 1]?.word ?? '');
+  const named = /^(?:it|that|this) is (?:the|a)$/.test(
+    scene.items
+      .slice(0, i)
+      .map((item) => item.word)
+      .join(' '),
+  );
+  return (named || before.some((word) => REACH.has(word))) && NOUNS.has(scene.items[i + 1]?.word ?? '');
 }

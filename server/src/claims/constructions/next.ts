@@ -72,7 +72,7 @@ const bounded = (items: readonly Item[], given: Group) =>
   /^(?:above|below|beyond|over|under|past)$/.test(items[given.from - 1]?.word ?? '');
 
 const CHOOSES = new Set(
-  'next go use take try pick choose reach grab switch change move drop step swap is upsize downsize open fetch get'.split(
+  'next go use take try pick choose reach grab switch change move drop step swap is upsize downsize open fetch get replace replaced replaces changed swapped moved went opened used took chose'.split(
     ' ',
   ),
 );

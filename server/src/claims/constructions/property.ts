@@ -215,9 +215,11 @@ function itemAt(items: readonly Item[], offset: number): number {
   return items.length - 1;
 }
 
+const RESUMES = new Set('it they this that stitches suture sutures thread threads'.split(' '));
+
 /** "It stays in until removed." after a sentence about one material. */
 function pronounSubject(scene: Scene): Named | undefined {
-  const opens = scene.items.slice(0, 4).some((item) => ['it', 'they', 'this', 'that'].includes(item.word));
+  const opens = scene.items.slice(0, 4).some((item) => RESUMES.has(item.word));
   const before = scene.before.at(-1);
   const named = opens && before ? materialsIn(before.items) : [];
   return new Set(named.map((m) => m.id)).size === 1 ? named[0] : undefined;

@@ -188,10 +188,22 @@ const SAYS = new Set([
   'with',
 ]);
 
+/** "something stouter", or "for a thicker suture": a thing wished for, not one named before. */
+function wanted({ items }: Scene, word: Measured): boolean {
+  const before = items.slice(Math.max(0, word.at - 4), word.at).map((item) => item.word);
+  if (before.slice(-2).some((one) => VAGUE.has(one))) return true;
+  const thing = items.slice(word.to + 1, word.to + 3).some((item) => item.deviceNoun);
+  return (
+    thing &&
+    before.some((one) => WISHES.has(one)) &&
+    !items.slice(0, word.at).some((item) => item.kind === 'size')
+  );
+}
+const WISHES = new Set(['for', 'want', 'need', 'wants', 'needs', 'wanting', 'needing']);
+
 /** "something stouter than a 3-0, say a 4-0", "bigger than a 16 Fr? Ask for a 14 Fr": the example offered. */
 function exampleAfter(scene: Scene, word: Measured, right: Group, all: readonly Group[]): Group | undefined {
-  if (!scene.items.slice(Math.max(0, word.at - 2), word.at).some((item) => VAGUE.has(item.word)))
-    return undefined;
+  if (!wanted(scene, word)) return undefined;
   const here = all.find((g) => g.from > right.to && g.from <= right.to + 5);
   if (here && scene.items.slice(right.to + 1, here.from).some((item) => SAYS.has(item.word))) return here;
   const next = scene.sentence.close === '?' ? scene.after[0] : undefined;

@@ -174,6 +174,10 @@ function joinDegrees(items: Item[]): Item[] {
       next.magnitude = { ...next.magnitude, excess: true };
     if (METRIC.has(item.word) && next.axisNoun && !item.system) item.system = 'ep-metric';
     const degree = DEGREE_WORDS.get(item.word);
+    if (degree && EASE.test(next.word) && parts(items, i)) {
+      item.magnitude = { axis: 'strength', sign: flip(degree.sign), degree: degree.degree, settled: true };
+      continue;
+    }
     if (!degree) continue;
     if (next.magnitude?.degree === 'plain') {
       const sign = degree.sign === 1 ? next.magnitude.sign : flip(next.magnitude.sign);
@@ -192,6 +196,11 @@ function joinDegrees(items: Item[]): Item[] {
 }
 
 const METRIC = new Set(['metric', 'ep', 'decimetric']);
+
+const EASE = /^(?:easily|readily|often|quickly)$/;
+/** "snaps more easily": what parts easily is weak. */
+const parts = (items: readonly Item[], i: number) =>
+  items.slice(Math.max(0, i - 3), i).some((near) => /^(?:snaps?|breaks?|tears?|parts?)$/.test(near.word));
 
 /** "more fluid a minute", "more per minute". */
 const rate = (items: readonly Item[], i: number) =>

@@ -36,9 +36,14 @@ const SKIP = new Set(
 );
 
 /** The comparing words of a sentence, in its order. */
-export const measuredWords = remembered((items: readonly Item[]): readonly Measured[] =>
-  items.flatMap((_, i) => measure(items, i) ?? []),
-);
+export const measuredWords = remembered((items: readonly Item[]): readonly Measured[] => {
+  const found: Measured[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const measured = items[i]!.magnitude && measure(items, i);
+    if (measured) found.push(measured);
+  }
+  return found;
+});
 
 /** What is done fast or slowly without anything flowing. */
 const OTHER_VERBS =

@@ -250,11 +250,14 @@ function isOption(read: Read, lead: Sentence | undefined, heading: string, teste
   if (!list)
     return tested && ((LETTERED.test(text) && multiLettered(text)) || /(?:^|\n)A \S[^\n]*\sB \S/.test(text));
   if (list.checked === true) return false;
-  if (LETTERED.test(text) && list.checked === undefined) return tested;
+  if (LETTERED.test(text) && list.checked === undefined) return tested || asks(lead);
   if (list.checked === false && /\?\s*$/.test(heading)) return true;
   if (OPTION_LEAD.test(heading.toLowerCase()) || /\?\s*$/.test(heading)) return true;
-  return lead !== undefined && (lead.close === '?' || OPTION_LEAD.test(wordsOf(lead)));
+  return asks(lead);
 }
+
+const asks = (lead: Sentence | undefined): boolean =>
+  lead !== undefined && (lead.close === '?' || OPTION_LEAD.test(wordsOf(lead)));
 
 const LETTERED = /^\(?[A-Ea-e][).]\s/;
 /** Choices on lines of their own below their question, in one passage. */
@@ -292,7 +295,8 @@ function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly 
     TRUTH.test(read.passage.text.toLowerCase()) ||
     BOXES.test(read.passage.text) ||
     EITHER.test(read.passage.text) ||
-    (read.passage.kind !== 'heading' && FRONT_KEY.test(read.passage.text)) ||
+    (read.passage.kind !== 'heading' &&
+      (FRONT_KEY.test(read.passage.text) || END_KEY.test(read.passage.text))) ||
     (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
     headings.some(
       (heading, i) =>
@@ -301,6 +305,9 @@ function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly 
     read.passage.cell !== undefined
   );
 }
+
+/** "A 12 Fr tube is 6 mm wide. F": a key after a statement. */
+const END_KEY = /[.!]\s+\(?[TF]\)?\.?\s*$/;
 
 /** "(T) A 14 G …": a key in front of a statement. */
 const FRONT_KEY = /^\((T|F|True|False)\)\s/;

@@ -29,7 +29,7 @@ export function mentionOf(place: Place, candidate: Candidate, verdict: Verdict):
   const { system } = verdict;
   const values = verdict.values ?? item.values;
   if (!values.every((value) => plausible(system, value))) return undefined;
-  const device = deviceOf(place, system);
+  const device = deviceOf(place, verdict.evidence.rule === 'gauge-by-length' ? 'needle-gauge' : system);
   const material = materialOf(place, system);
   const bound = boundOf(place.before, place.after, base.text);
   return {
@@ -66,5 +66,6 @@ function isLength(place: Place, rule: string, size: Size, device: Device | undef
   if (system === 'millimetre' && value < SHORTEST_NEEDLE) return false;
   if (rule === 'gauge-by-length' || /^[\s-]?(?:long|length|in length)\b/i.test(place.after)) return true;
   if (DIAMETER_AFTER.test(place.after)) return false;
-  return system === 'inch' ? value >= 0.15 : NEEDLES.has(device) && value >= THICKEST_NEEDLE;
+  if (device && !NEEDLES.has(device)) return false;
+  return system === 'inch' ? value >= 0.15 : device !== undefined && value >= THICKEST_NEEDLE;
 }

@@ -33,6 +33,19 @@ const sizedNoun: Rung = ({ place, bare }) => {
   return known(systemOf(next.means));
 };
 
+/** "Foley 16", "ETT 7": the thing right before. */
+const nounBefore: Rung = ({ place }) => {
+  const hit = place.devices.find((one) => one.end === place.span.start - 1);
+  return hit && !isGeneral(hit) ? known(systemOf(hit.means)) : [];
+};
+
+/** "12 → 4" where French is turned into millimetres: the second is a third of the first. */
+const aThird: Rung = ({ place, bare }) => {
+  const first = /([0-9]{1,2})\s?(?:Fr\s?)?(?:→|->|=|⇒)\s?$/.exec(place.before.slice(-14))?.[1];
+  const third = first !== undefined && Math.abs(Number(first) / 3 - bare.value) < 0.06;
+  return third && /\bmm\b|millimet|÷\s?3|\/\s?3|third/i.test(place.text) ? ['millimetre'] : [];
+};
+
 const sentenceMentions: Rung = ({ place, known, settledBare }) => {
   const here = mentionsIn(known, place.sentence);
   const near = systemsOf(here);
@@ -239,7 +252,9 @@ export const RUNGS = {
   bracket,
   'metric-figure': metricFigure,
   asked,
+  'a-third': aThird,
   noun: sizedNoun,
+  'noun-before': nounBefore,
   sentence: sentenceMentions,
   cells,
   siblings,

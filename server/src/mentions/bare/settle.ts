@@ -18,8 +18,10 @@ export interface Settled {
 const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['bracket', 'any'],
   ['metric-figure', 'any'],
+  ['a-third', 'any'],
   ['asked', ['option']],
   ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
+  ['noun-before', ['article', 'run', 'handed', 'loose']],
   ['sentence', 'any'],
   ['cells', ['alone']],
   ['siblings', ['alone', 'option', 'colour']],
@@ -46,7 +48,8 @@ export function settle(question: Question): Settled | undefined {
     if (frames !== 'any' && !frames.includes(frame)) continue;
     if (place.scene.passage.list && rung === 'before' && frame !== 'colour') continue;
     const systems = RUNGS[rung](question).filter(
-      (system) => suits(system, bare) || rung === 'asked' || holdsNearby(question, system),
+      (system) =>
+        suits(system, bare) || rung === 'asked' || rung === 'a-third' || holdsNearby(question, system),
     );
     if (systems.length === 1)
       return allowed(systems[0]!, rung, question) ? { system: systems[0]!, rung } : undefined;

@@ -73,6 +73,7 @@ export function byNearness<T>(hits: readonly Hit<T>[], span: Span, text: string)
     const between = after
       ? text.slice(span.end, Math.min(hit.start, span.end + 400))
       : text.slice(Math.max(hit.end, span.start - 400), span.start);
+    if (between.trim() === '') return after ? 0 : 1;
     const stops = (between.match(/,|\b(?:but|than|while|whereas|against)\b/g) ?? []).length;
     const walls = (between.match(/[;:–—(]|\.\s/g) ?? []).length;
     const joins = (between.match(/\b(?:and|or)\b/g) ?? []).length;

@@ -1,6 +1,6 @@
 /** `accept`: records the findings there are now, or drops the entries whose findings are gone. */
 import type { AcceptedEntry } from '../../course/index.ts';
-import { openAccepted, saveAccepted } from '../course/accepted-file.ts';
+import { changeAccepted, openAccepted } from '../course/accepted-file.ts';
 import { levelsOf, withDiffering } from '../course/differs.ts';
 import { run } from '../engine/run.ts';
 import { isOpen } from '../report/model.ts';
@@ -31,12 +31,12 @@ export async function accept(paths: readonly string[], options: AcceptOptions): 
     complain('nothing was recorded, because not every note could be read');
     return 2;
   }
-  const stale = new Set(record.stale());
-  const kept = record.entries().filter((entry) => !options.prune || !stale.has(entry));
-  saveAccepted(record.path, options.prune ? kept : [...kept, ...fresh]);
+  const stale = record.stale();
+  if (options.prune) changeAccepted(record.path, [], stale);
+  else changeAccepted(record.path, fresh, []);
   say(
     options.prune
-      ? `${stale.size} entries removed from ${record.path}.\n`
+      ? `${stale.length} entries removed from ${record.path}.\n`
       : `${fresh.length} findings recorded in ${record.path}.\n`,
   );
   return 0;

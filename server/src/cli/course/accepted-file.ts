@@ -8,6 +8,7 @@ import {
   readAccepted,
   writeAccepted,
 } from '../../course/index.ts';
+import { alone } from '../files/lock.ts';
 import { decode } from '../files/read.ts';
 import { replaceFile } from '../files/replace.ts';
 import type { NoteResult, PlacedFinding } from '../result.ts';
@@ -69,9 +70,13 @@ export function openAccepted(asked?: string, mayBeNew = false): AcceptedFile {
   const path = asked ?? shown(nearestRecord(process.cwd()));
   if (path === undefined || (mayBeNew && !existsSync(path)))
     return new AcceptedFile(path ?? ACCEPTED_FILE, []);
+  return new AcceptedFile(path, entriesOf(path));
+}
+
+function entriesOf(path: string): readonly AcceptedEntry[] {
   const entries = readAccepted(readRecord(path));
   if (typeof entries === 'string') throw new UsageError(`${path}: ${entries}`);
-  return new AcceptedFile(path, entries);
+  return entries;
 }
 
 function readRecord(path: string): string {
@@ -84,7 +89,21 @@ function readRecord(path: string): string {
   return decode(path, bytes);
 }
 
-/** Throws `UsageError`. */
-export function saveAccepted(path: string, entries: readonly AcceptedEntry[]): void {
-  replaceFile(path, writeAccepted(entries));
+/**
+ * Adds and removes entries. Another run may have written the record since this one read it: what that run wrote stays.
+ * Throws `UsageError`.
+ */
+export function changeAccepted(
+  path: string,
+  added: readonly AcceptedEntry[],
+  removed: readonly AcceptedEntry[],
+): void {
+  const gone = new Set(removed.map(keyOf));
+  alone(path, () => {
+    const now = existsSync(path) ? entriesOf(path) : [];
+    const kept = now.filter((entry) => !gone.has(keyOf(entry)));
+    replaceFile(path, writeAccepted(new Accepted([...kept, ...added]).entries()));
+  });
 }
+
+const keyOf = ({ note, identity }: AcceptedEntry): string => `${note}\0${identity}`;

@@ -5,6 +5,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, type Stats, statSync, unlinkSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { hash } from '../../course/index.ts';
+import { alone } from '../files/lock.ts';
 import { replaceFile } from '../files/replace.ts';
 import type { NoteResult } from '../result.ts';
 import { pathError } from '../usage-error.ts';
@@ -89,8 +90,7 @@ export class Cache {
   save(): boolean {
     if (!this.#changed) return true;
     try {
-      const merged = this.#merged(load(this.#file));
-      replaceFile(this.#file, JSON.stringify(merged));
+      alone(this.#file, () => replaceFile(this.#file, JSON.stringify(this.#merged(load(this.#file)))));
       for (const name of readdirSync(this.#folder)) this.#drop(name);
       return true;
     } catch {

@@ -1,4 +1,5 @@
 /** Files replaced as a whole: written beside their place, flushed, then renamed over it. */
+import { randomBytes } from 'node:crypto';
 import { closeSync, fchmodSync, fsyncSync, openSync, renameSync, unlinkSync, writeSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { pathError } from '../usage-error.ts';
@@ -9,9 +10,12 @@ export interface Replacing {
   readonly abandon: () => void;
 }
 
-/** A hidden name in the same folder, so that the rename stays inside one file system. */
+/**
+ * A hidden name in the same folder, so that the rename stays inside one file system. By chance, since in a container
+ * every run may have the same number, and a run that was killed leaves its file.
+ */
 function besideOf(path: string): string {
-  return join(dirname(path), `.${basename(path).slice(0, 200)}.${process.pid}.new`);
+  return join(dirname(path), `.${basename(path).slice(0, 200)}.${randomBytes(6).toString('hex')}.new`);
 }
 
 /** Files being written, so that an interrupted run can take them back. */
@@ -39,19 +43,22 @@ export function openForReplacing(path: string, mode?: number): Replacing {
   const beside = besideOf(path);
   const descriptor = guarded(path, () => openSync(beside, 'wx', mode ?? 0o666));
   let open = true;
+  let done = false;
+  // A failing close may mean that data is lost, so that nothing may take the file's place after it.
   const close = (): void => {
+    if (!open) return;
     open = false;
-    underWay.delete(abandon);
     closeSync(descriptor);
   };
+  const finish = (): void => {
+    done = true;
+    underWay.delete(abandon);
+  };
   const abandon = (): void => {
-    if (!open) return;
-    close();
-    try {
-      unlinkSync(beside);
-    } catch {
-      // Gone already: that is what was wanted.
-    }
+    if (done) return;
+    finish();
+    quietly(close);
+    quietly(() => unlinkSync(beside));
   };
   underWay.add(abandon);
   const step = (act: () => void): void => {
@@ -69,12 +76,20 @@ export function openForReplacing(path: string, mode?: number): Replacing {
         // The umask may have cut the mode asked for.
         if (mode !== undefined) fchmodSync(descriptor, mode & 0o7777);
         fsyncSync(descriptor);
+        close();
         renameSync(beside, path);
       });
-      close();
+      finish();
     },
     abandon,
   };
+}
+
+/** For taking back: what is gone already is what was wanted. */
+function quietly(act: () => void): void {
+  try {
+    act();
+  } catch {}
 }
 
 /** Replaces a whole file at once. */

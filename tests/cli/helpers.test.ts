@@ -72,7 +72,7 @@ describe('watch', () => {
       seen += text;
     });
     const until = async (pattern: RegExp): Promise<void> => {
-      for (let i = 0; i < 300 && !pattern.test(seen); i++) await new Promise((done) => setTimeout(done, 50));
+      for (let i = 0; i < 800 && !pattern.test(seen); i++) await new Promise((done) => setTimeout(done, 50));
       expect(seen).toMatch(pattern);
     };
     try {

@@ -28,13 +28,19 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
   if (!reading.answered && (asked(scene, reading) || unkeyed(scene))) return 'asked';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (hearsay(scene, reading)) return 'quoted';
-  if (reading.claim.kind !== 'existence' && conditional(scene, reading)) return 'hypothetical';
+  if (reading.claim.kind !== 'existence' && !generalRule(scene, reading) && conditional(scene, reading))
+    return 'hypothetical';
   if (reading.claim.kind === 'existence') return unreal(scene, reading) ? 'hedged' : 'asserted';
   return (
     (reading.own ? undefined : negated(scene, reading)) ??
     (hedged(scene, reading) ? 'hedged' : reading.denied ? 'denied' : 'asserted')
   );
 }
+
+/** "If the number is higher the needle is thinner": the condition is part of the rule. */
+const generalRule = (scene: Scene, { claim }: Reading): boolean =>
+  claim.kind === 'direction' &&
+  !scene.items.some((item) => /^(?:suppose|supposing|imagine|pretend|were|would|worked)$/.test(item.word));
 
 /** A statement to be called true or false whose key stands nowhere. */
 const unkeyed = (scene: Scene) => scene.truthItem === true && scene.passage.cell === undefined;
@@ -121,7 +127,9 @@ function mistake(scene: Scene, reading: Reading): boolean {
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && announces(before)) return true;
   return scene.headings.some((heading) =>
-    /\b(?:myths?|mistakes|misconceptions|wrong answers|what not to say)\b/.test(heading),
+    /\b(?:myths?|mistakes|misconceptions|wrong answers|what not to say)\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
+      heading,
+    ),
   );
 }
 

@@ -35,8 +35,21 @@ interface Grid {
 export function readTables(note: Note, reads: readonly Read[]): Claim[] {
   return note.tables.flatMap((table) => {
     const grid = gridOf(note, reads, table);
-    return grid ? [...grid.rows.flatMap((row) => readRow(grid, row)), ...columnOrders(grid)] : [];
+    return grid && !matching(grid)
+      ? [...grid.rows.flatMap((row) => readRow(grid, row)), ...columnOrders(grid)]
+      : [];
   });
+}
+
+/** "1. 18 G | a. blue": two columns to be matched, so that nothing in a row belongs together. */
+function matching({ rows, header }: Grid): boolean {
+  const labelled = (column: number, label: RegExp) =>
+    rows.length > 1 && rows.every((row) => label.test(row[column]?.passage.text ?? ''));
+  const columns = header.map((_, column) => column);
+  return (
+    columns.some((column) => labelled(column, /^\W*\d{1,2}[.)]\s/)) &&
+    columns.some((column) => labelled(column, /^\W*[a-z][.)]\s/i))
+  );
 }
 
 function gridOf(note: Note, reads: readonly Read[], table: Table): Grid | undefined {

@@ -115,7 +115,7 @@ function alternate(colours: readonly Colour[], sizes: readonly Group[]): boolean
 }
 
 const TIES = new Set(
-  `connector our is are was = : , - – ( the a an hub hubs cannula cannulae needle one means for ones on as of marks wears has have with in its comes come
+  `identifies denotes indicates over-the-needle peripheral connector our is are was = : , - – ( the a an hub hubs cannula cannulae needle one means for ones on as of marks wears has have with in its comes come
   therefore thus also always usually now still definitely just course naturally simply
   colour color coloured colored and tells you that are holding it gets get carries valve catheter foley shows signals says to mean cap plastic
   coded colour-coded color-coded urinary suction connector connectors funnel urethral
@@ -133,7 +133,10 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   if (WANTED.test(between.map((item) => item.word).join(' ')) && c.to < g.from) return true;
   // A noun phrase may stand before the verb: "the brown hub in the tray is a 26 G".
   const verb = between.findIndex((item) => VERBS.has(item.word));
-  const hub = c.to < g.from ? HUBS.has(between[0]?.word ?? '') : HUBS.has(items[c.to + 1]?.word ?? '');
+  const hub =
+    c.to < g.from
+      ? between.slice(0, 3).some((item) => HUBS.has(item.word))
+      : HUBS.has(items[c.to + 1]?.word ?? '');
   return hub && verb > 0 && between.slice(verb + 1).every(ties) && between.slice(0, verb).every(plain);
 }
 
@@ -144,8 +147,22 @@ const PUT = /\b(?:goes|go|sits|screws|clips|fits) (?:on|onto|over)\b/;
 /** "Take the green one if you want an 18 G". */
 const WANTED =
   /^(?:(?:one|hub|cannula|needle|catheter|cap) )?(?:if|when|where) (?:you|we|they|the (?:notes?|plan|order|chart)) (?:want|need|call for|calls? for|ask for|asks? for|say|says|are after)s? (?:an?|the)$/;
-const VERBS = new Set(['is', 'are', 'means', 'marks', 'wears', 'has', 'carries', 'tells']);
+const VERBS = new Set([
+  'identifies',
+  'denotes',
+  'indicates',
+  'stands',
+  'is',
+  'are',
+  'means',
+  'marks',
+  'wears',
+  'has',
+  'carries',
+  'tells',
+]);
 const HUBS = new Set([
+  'over-the-needle',
   'ring',
   'band',
   'connector',

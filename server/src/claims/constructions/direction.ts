@@ -385,7 +385,7 @@ const INVERSE = new Set([
   'contrary',
   'inverted',
 ]);
-const STRAIGHT = new Set(['directly', 'proportional', 'proportionally', 'proportionate', 'same']);
+const STRAIGHT = new Set(['directly', 'proportional', 'proportionally', 'proportionate', 'same', 'similar']);
 
 /** "works the same way", "run in opposite directions". */
 const runsLike = (items: readonly Item[], cue: number) =>
@@ -402,7 +402,7 @@ function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[
           (item, i) =>
             item.word === 'proportional' ||
             (STRAIGHT.has(item.word) &&
-              /^(?:proportional|direction|way|related|linked|correlated|with)$/.test(
+              /^(?:proportional|directions?|ways?|related|linked|correlated|with)$/.test(
                 items[i + 1]?.word ?? '',
               )),
         )

@@ -7,7 +7,7 @@ import type { Construction, Reading } from './model.ts';
 const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch']);
 const EQUAL = new Set(
   `= ≈ ~ is are was equals equal measures measure measured means mean comes come works work makes make gives i.e. i.e namely which that
-  being reads becomes carries bears fall falls lie lies sit sits run runs range ranges read called call corresponds converts translates`.split(
+  being be reads becomes carries bears fall falls lie lies sit sits run runs range ranges read called call corresponds converts translates`.split(
     /\s+/,
   ),
 );
@@ -19,6 +19,7 @@ const IDLE = new Set(
   actually still really then for french gauge number size's silk nylon gut polypropylene converted stated labelled label tray old hypodermic iv tall fr g
   corresponding range band interval limits spec pharmacopeia pharmacopoeia runs sits lies starts printed stated total overall works put comes you get
   in'mm outwardly full exact fully whole plain single own smooth strong
+  close iso sold designated labelled labeled listed known would as
   good fully full-blown bare likewise marked should anywhere somewhere between will must can from then you
   say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
   usp ep same
@@ -38,9 +39,34 @@ export const equivalence: Construction = {
   read(scene) {
     const all = groups(scene.items);
     const found = all.slice(0, -1).flatMap((left, i) => readPair(scene, left, all[i + 1]!));
-    return found.length > 0 ? found : answered(scene, all);
+    return found.length > 0 ? found : [...sameThing(scene, all), ...answered(scene, all)];
   },
 };
+
+/** "USP 2-0 and metric 3 are the same size", "a 9 Fr and a 3 mm catheter are the same thing". */
+function sameThing(scene: Scene, all: readonly Group[]): Reading[] {
+  const [left, right] = all;
+  if (all.length !== 2 || !left || !right || left.mentions.length > 1 || right.mentions.length > 1) return [];
+  const [a, b] = [left.sizes[0]!.system, right.sizes[0]!.system];
+  if (a === b || !(LENGTHS.has(a) || LENGTHS.has(b) || crossed(a, b)) || isLength(left, right)) return [];
+  const between = scene.items.slice(left.to + 1, right.from).map((item) => item.word);
+  const after = scene.items.slice(right.to + 1, right.to + 9).map((item) => item.word);
+  const same = after.findIndex((word) => word === 'same' || word === 'identical' || word === 'equal');
+  const joined = between.length <= 5 && (between.includes('and') || between.includes(','));
+  const equated =
+    same >= 0 &&
+    after.slice(0, same).some((word) => word === 'is' || word === 'are') &&
+    !after.includes('not');
+  const rest = after.slice(same + 1);
+  if (
+    !joined ||
+    !equated ||
+    rest.includes('as') ||
+    rest.some((word) => /^(?:length|colour|color|price|way|box|shelf|drawer)$/.test(word))
+  )
+    return [];
+  return [make(scene, left, right, [])];
+}
 
 function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const { items } = scene;
@@ -231,6 +257,7 @@ const NEVER = new Set([
   'fits',
 ]);
 const TO_VERBS = new Set([
+  'close',
   'comes',
   'corresponds',
   'converts',

@@ -320,7 +320,7 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   if (items.some((item) => item.kind === 'size')) return [];
   const text = words(items.slice(gauge));
   const is =
-    /^\S+(?: number| size)? (?:is|measures|describes|refers to|means|tells you|counts) (?:\S+ ){0,4}?(?:inner|inside|internal) (?:diameter|bore|measurement|width|opening)\b/;
+    /^\S+(?: number| size)?(?: of (?:a|an|the|any|every) (?:\w+ ){0,2}(?:needle|cannula|cannulae|needles))? (?:is|measures|describes|refers to|means|tells you|counts) (?:\S+ ){0,4}?(?:inner|inside|internal) (?:diameter|bore|measurement|width|opening)\b/;
   const id = is.test(text) ? 'gauge-is-inner' : undefined;
   return id ? [reading(scene, 'needle-gauge', id, gauge, gauge, items.length - 1)] : [];
 }
@@ -350,8 +350,18 @@ function metricOperation(text: string): string | undefined {
 }
 
 const AGE =
-  /\bage (?:in years )?(\/|÷|over|divided by|times|×|x|\*) (two|three|four|five|six|2|3|4|5|6)\b(?:.{0,6}?(?:\+|plus) (\d(?:\.\d)?|two|three|four|five|six|seven))?/;
-const COUNTS: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7 };
+  /\bage (?:in years )?(\/|÷|over|divided by|times|×|x|\*) (two|three|four|five|six|2|3|4|5|6)\b(?:.{0,6}?(?:\+|plus|and add|add) (\d(?:\.\d)?|two|three|four|five|six|seven|eight|nine|ten))?/;
+const COUNTS: Readonly<Record<string, number>> = {
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+};
 
 /** The size of a child's tracheal tube by age: a quarter of the age, plus 4 uncuffed or 3.5 cuffed. */
 function ageRule(scene: Scene): Reading[] {

@@ -25,7 +25,9 @@ export const members: Construction = {
 };
 
 const NOUNS = new Set(
-  'suture sutures thread threads stitch stitches material materials strands ones'.split(' '),
+  'suture sutures thread threads stitch stitches material materials strands ones we stock use keep have in on our the this tray shelf drawer'.split(
+    ' ',
+  ),
 );
 const LINKS = new Set(
   ': include includes including are is such as like e.g for example , — – namely ( .'.split(' '),

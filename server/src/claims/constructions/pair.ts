@@ -61,7 +61,10 @@ function readWord(
 }
 
 function emit(scene: Scene, id: string, left: Group, right: Group, word: Measured): Reading[] {
-  return sameSizes(left, right) || !sameSystem(left, right) ? [] : [comparison(scene, id, left, right, word)];
+  const shared = left.sizes.some((a) =>
+    right.sizes.some((b) => a.system === b.system && a.value === b.value),
+  );
+  return shared || !sameSystem(left, right) ? [] : [comparison(scene, id, left, right, word)];
 }
 
 /** The size the word stands on: "a thinner 14 Fr", or "because three-oh is the finer strand". */
@@ -124,7 +127,7 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   const still =
     items.slice(word.at, word.at + 4).some((item) => STILL.has(item.word)) || STILL.has(article ?? '');
   const ofSet = items.slice(word.to + 1, word.to + 5).some((item) => OF_SET.has(item.word));
-  const chosen = beforeSize(scene, word, all);
+  const chosen = ofTwo(scene, word) ?? beforeSize(scene, word, all);
   if (chosen) return chosen;
   const nearest = groups(items)
     .filter((g) => g.to < word.at)
@@ -143,6 +146,21 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
     setApart(items, nearest, word) ||
     theOne(items, word);
   const before = all.filter((g) => g.to < word.at);
+  const set = groups(items).find(
+    (g) => g.to < nearest.from && g.mentions.length === 2 && g.sizes.length === 2,
+  );
+  const member =
+    set?.sizes.findIndex(
+      (one) => one.value === nearest.sizes[0]?.value && one.system === nearest.sizes[0]?.system,
+    ) ?? -1;
+  if (set && member >= 0 && nearest.sizes.length === 1 && marked)
+    return emit(
+      scene,
+      'of-set',
+      nearest,
+      { ...set, mentions: [set.mentions[1 - member]!], sizes: [set.sizes[1 - member]!] },
+      word,
+    );
   if (before.length === 2 && (marked || bare(items, nearest, word))) {
     const other = before.find((g) => !sameSizes(g, nearest));
     return other ? emit(scene, 'definite', nearest, other, word) : [];
@@ -182,6 +200,26 @@ function setApart(items: readonly Item[], nearest: Group, word: Measured): boole
       (item) => item.word === ';' || item.word === 'but' || item.word === 'while' || item.word === 'whereas',
     );
   return apart && bare(items, nearest, word);
+}
+
+/** "Between 2-0 and 3-0, the stouter suture is 2-0": one of the two named before. */
+function ofTwo(scene: Scene, word: Measured): Reading[] | undefined {
+  const all = groups(scene.items);
+  const set = all.find((g) => g.to < word.at && g.mentions.length === 2 && g.sizes.length === 2);
+  const own = all.find((g) => g.from > word.to && g.from - word.to <= 6 && g.sizes.length === 1);
+  const size = own?.sizes[0];
+  if (!set || !own || !size || scene.items[word.at - 1]?.word !== 'the') return undefined;
+  if (!scene.items.slice(word.to + 1, own.from).some((item) => BE.has(item.word))) return undefined;
+  const member = set.sizes.findIndex((one) => one.system === size.system && one.value === size.value);
+  if (member < 0) return undefined;
+  const other = 1 - member;
+  return emit(
+    scene,
+    'of-two',
+    own,
+    { ...set, mentions: [set.mentions[other]!], sizes: [set.sizes[other]!] },
+    word,
+  );
 }
 
 /** "if 25 G won't go, pick a slimmer 22 G", "I tried something slimmer, a 16 G": against the one size named before. */
@@ -342,7 +380,16 @@ function fromTo(items: readonly Item[], all: readonly Group[]): Exchange | undef
     const b = all[i + 1]!;
     const between = items.slice(a.to + 1, b.from).map((item) => item.word);
     const before = items.slice(Math.max(0, a.from - 3), a.from).map((item) => item.word);
-    if (between.length > 6 || between.some(stops) || !(between.includes('to') || between.includes('→')))
+    if (
+      between.length > 6 ||
+      between.some(stops) ||
+      !(
+        between.includes('to') ||
+        between.includes('→') ||
+        between.includes('towards') ||
+        between.includes('toward')
+      )
+    )
       continue;
     if (before.includes('from') && verbNear(items, a.from, 9)) return { given: a, chosen: b };
     if (between.includes('→') || verbNear(items, a.from, 4)) return { given: a, chosen: b };
@@ -362,7 +409,8 @@ function swapped(items: readonly Item[], all: readonly Group[]): Exchange | unde
     const b = all[i + 1]!;
     const between = items.slice(a.to + 1, b.from).map((item) => item.word);
     const before = items.slice(Math.max(0, a.from - 5), a.from);
-    if (between.length > 6 || !before.some((item) => SWAP.has(item.word))) continue;
+    const swaps = before.some((item) => SWAP.has(item.word)) || between.some((one) => SWAP.has(one));
+    if (between.length > 6 || !swaps) continue;
     if (between.some((word) => ['for', 'with', 'by'].includes(word))) return { given: a, chosen: b };
   }
   return undefined;

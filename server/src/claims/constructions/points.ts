@@ -66,12 +66,22 @@ function pointsIn(items: readonly Item[]): PointAt[] {
   return found;
 }
 
+/** "its edge faces the wound", "points away from the wound". */
+function facing(items: readonly Item[], at: number): 'inner' | 'outer' | undefined {
+  const word = items[at]!.word;
+  const wound = items.slice(at + 1, at + 4).some((item) => /^(?:wound|incision)$/.test(item.word));
+  if (!wound) return undefined;
+  if (word === 'away') return 'outer';
+  if (!/^(?:faces|facing|towards?)$/.test(word) || items[at - 1]?.word === 'away') return undefined;
+  return 'inner';
+}
+
 /** "reverse cutting: the edge lies on the outer curve". One point and one side in the clause, or they alternate. */
 function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
   const { items } = scene;
   const cutting = named.filter((p) => p.id === 'reverse-cutting' || p.id === 'cutting');
   const sides = items.flatMap((item, at) => {
-    const side = INNER.has(item.word) ? 'inner' : OUTER.has(item.word) ? 'outer' : undefined;
+    const side = INNER.has(item.word) ? 'inner' : OUTER.has(item.word) ? 'outer' : facing(items, at);
     const near = items.slice(Math.max(0, at - 8), at + 4).some((word) => EDGE.has(word.word));
     const wound = items
       .slice(at + 1, at + 6)
@@ -105,11 +115,13 @@ function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {
   const { items } = scene;
   const at = items.findIndex((item, i) => i > taper.to && /^edges?$/.test(item.word));
   if (at < 0 || at - taper.to > 14) return [];
-  if (
-    !items.slice(taper.to, at).some((item) => /^(?:has|have|with|carries|cuts|three|sharp)$/.test(item.word))
-  )
-    return [];
-  return [reading(scene, taper, at, 'edge:some')];
+  const between = items.slice(taper.to, at);
+  const says = between.some((item) => /^(?:has|have|with|carries|cuts|three|sharp|its)$/.test(item.word));
+  // "a taper needle, since a sharp edge could …": the edge is another needle's.
+  const reason = between.findIndex((item) => /^(?:since|because|as|so|where|unlike|than)$/.test(item.word));
+  const foreign =
+    reason >= 0 && !between.slice(reason).some((item) => /^(?:its|it|they|their)$/.test(item.word));
+  return says && !foreign ? [reading(scene, taper, at, 'edge:some')] : [];
 }
 
 /** "a reverse cutting needle has no edges at all". */

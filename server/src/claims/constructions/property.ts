@@ -83,6 +83,16 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
     : [];
 }
 
+/** "Because it is monofilament, polypropylene …": the pronoun before stands for the one material after the comma. */
+function cataphor(items: readonly Item[], at: number, materials: readonly Named[]): Named | undefined {
+  const opens =
+    /^(?:because|since|as|being)$/.test(items[0]?.word ?? '') &&
+    items.slice(1, at).some((item) => item.word === 'it' || item.word === 'is');
+  const comma = items.findIndex((item, i) => i > at && item.word === ',');
+  const only = materials.length === 1 ? materials[0] : undefined;
+  return opens && comma > 0 && only && only.at > comma && only.at - comma <= 3 ? only : undefined;
+}
+
 /** "Silk slides so well because it is one smooth monofilament." */
 function pronounPredicate(
   items: readonly Item[],

@@ -16,7 +16,7 @@ export const superlative: Construction = {
     );
     const all = groups(scene.items).flatMap(singles);
     if (!word || all.length < 3 || !all.every((g) => sameSystem(g, all[0]!))) return [];
-    const chosen = chosenAfter(scene, word, all) ?? chosenBefore(scene, word, all);
+    const chosen = chosenAfter(scene, word, all) ?? chosenBefore(scene, word, all) ?? apart(scene, word, all);
     if (!chosen) return [];
     const others = all.filter((g) => g.sizes[0]!.value !== chosen.sizes[0]!.value);
     return others.length < 2 ? [] : [against(scene, word, chosen, others)];
@@ -48,6 +48,25 @@ function chosenBefore(scene: Scene, word: Measured, all: readonly Group[]): Grou
   const chosen = all.filter((g) => g.to < word.at).at(-1);
   if (chosen?.from !== chosen?.to || !chosen || word.at - chosen.to > 5) return undefined;
   return items[chosen.from - 1]?.word === ',' || items[chosen.from - 2]?.word === ',' ? chosen : undefined;
+}
+
+const REST = new Set(['others', 'rest', 'other', 'remaining']);
+
+/** "the thickest is the 0" after its set, or "our smallest is the 22 G; the others are 25 and 24 G". */
+function apart({ items }: Scene, word: Measured, all: readonly Group[]): Group | undefined {
+  const chosen = all.find((g) => g.from > word.to && g.from - word.to <= 7);
+  if (!chosen) return undefined;
+  const between = items.slice(word.to + 1, chosen.from);
+  const is = between.findIndex((item) => BE.has(item.word));
+  if (is < 0 || !between.slice(is + 1).every((item) => ARTICLES.has(item.word))) return undefined;
+  const before =
+    all.filter((g) => g.to < word.at).length >= 2 &&
+    items.slice(0, word.at).some((item) => SET.has(item.word));
+  const after = items.slice(chosen.to + 1).findIndex((item) => REST.has(item.word));
+  const others = all.filter((g) => g.from > chosen.to);
+  return before || (after >= 0 && others.length >= 2 && others[0]!.from > chosen.to + after)
+    ? chosen
+    : undefined;
 }
 
 function against(scene: Scene, word: Measured, chosen: Group, others: readonly Group[]): Reading {

@@ -75,7 +75,9 @@ function rightOf(items: readonly Item[], at: number, all: readonly Group[]): Gro
   const group = all.find((g) => g.from > at && g.from <= at + REACH_ON);
   if (!group) return undefined;
   const between = items.slice(at + 1, group.from);
-  return between.some((item) => BREAKS.has(item.word)) ? undefined : group;
+  // "than the routine catheter (14 Fr)": the size in brackets is that of the noun before it.
+  const bracket = between.at(-1)?.word === '(' && between.length > 1 ? between.slice(0, -1) : between;
+  return bracket.some((item) => BREAKS.has(item.word)) ? undefined : group;
 }
 
 /** "a narrower tube than the newborn one": in a list, the size of the item before. */
@@ -139,7 +141,11 @@ function leftOf(
   const clause = clauseStart(scene.items, word.at);
   const own = all.filter((g) => g.from >= clause && g.to < word.at);
   const alike = own.filter((g) => g.sizes[0]!.system === right.sizes[0]!.system);
-  const before = alike.length === 1 ? alike[0] : own.at(-1);
+  const labelled =
+    own.length === 0 && scene.items[clause - 1]?.word === ':'
+      ? all.filter((g) => g.to < clause).at(-1)
+      : undefined;
+  const before = labelled ?? (alike.length === 1 ? alike[0] : own.at(-1));
   if (before) return before;
   const example = exampleAfter(scene, word, right, all);
   if (example) return example;

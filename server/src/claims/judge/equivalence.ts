@@ -29,7 +29,7 @@ export function judgeEquivalence(claim: EquivalenceClaim, note: Note, context?: 
     LENGTHS.has(b[0]!.system) || !LENGTHS.has(a[0]!.system)
       ? [claim.left, claim.right]
       : [claim.right, claim.left];
-  if (!LENGTHS.has(measured.sizes[0]!.system)) return judgeNumbers(claim, says, context);
+  if (!LENGTHS.has(measured.sizes[0]!.system)) return judgeNumbers(claim, says, note, context);
   return judgeMeasured(claim, named, measured, says, note, context);
 }
 
@@ -165,21 +165,25 @@ function ends(
 }
 
 /** USP against metric number, or gauge against French. */
-function judgeNumbers(claim: EquivalenceClaim, says: string, context?: Context): Judgement {
+function judgeNumbers(claim: EquivalenceClaim, says: string, note: Note, context?: Context): Judgement {
   const a = claim.left.sizes[0]!;
   const b = claim.right.sizes[0]!;
   if (claim.left.sizes.length > 1 || claim.right.sizes.length > 1) return cannotTell(says, '');
   const sutures = new Set(['usp', 'ep-metric']);
   return sutures.has(a.system) && sutures.has(b.system)
-    ? judgeSutures(claim, says, context)
+    ? judgeSutures(claim, says, note, context)
     : judgeAcross(claim, says, context);
 }
 
-function judgeSutures(claim: EquivalenceClaim, says: string, context?: Context): Judgement {
+const SYNTHETIC = /\b(?:synthetics?|non-?absorbables?)\b/i;
+
+function judgeSutures(claim: EquivalenceClaim, says: string, note: Note, context?: Context): Judgement {
   const [usp, metric] =
     claim.left.sizes[0]!.system === 'usp' ? [claim.left, claim.right] : [claim.right, claim.left];
   const lens = lensOf(usp, context);
-  const lenses: Lens[] = lens.material ? [lens] : [lens, { ...lens, material: 'gut' }];
+  const synthetic =
+    lens.material !== undefined || SYNTHETIC.test(note.text.slice(claim.span.start, claim.span.end));
+  const lenses: Lens[] = synthetic ? [lens] : [lens, { ...lens, material: 'gut' }];
   const values = lenses
     .flatMap((one) => convert(usp.sizes[0]!, one))
     .filter((c) => c.to === 'ep-metric' && c.value !== undefined);

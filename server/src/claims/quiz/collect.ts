@@ -270,10 +270,13 @@ function writtenNumber(note: Note, reads: readonly Read[], read: Read): number |
 
 /** The number an ordered list writes before the item. */
 export function markerNumber(note: Note, read: Read): number | undefined {
-  if (!read.passage.list?.ordered) return undefined;
+  const { list } = read.passage;
+  if (!list?.ordered) return undefined;
+  // The third choice below question 19 is not question 3.
+  if (list.parent !== undefined && note.passages[list.parent]?.list?.ordered) return undefined;
   const start = sourceSpan(read.passage, { start: 0, end: Math.min(1, read.passage.text.length) }).start;
   const match = /(\d{1,3})[.)]\s*\**$/.exec(note.text.slice(Math.max(0, start - 14), start));
-  return match ? Number(match[1]) : read.passage.list.index + 1;
+  return match ? Number(match[1]) : list.index + 1;
 }
 
 /** "Q3.", "3)", "Question 3" at the head of a text. */

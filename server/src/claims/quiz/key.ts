@@ -151,7 +151,7 @@ const plainText = (text: string) =>
 
 function tabled(table: ReadonlyMap<number, Entry>, quiz: Quiz): Keyed | undefined {
   const entry = table.get(quiz.number);
-  if (!entry) return undefined;
+  if (!entry || quiz.question.read.passage.index > entry.at.read.passage.index) return undefined;
   const place =
     /^[1-6]$/.test(entry.answer) && numbered(quiz) ? Number(entry.answer) - 1 : placeOf(entry.answer);
   const chosen = quiz.options[place] ?? sameWords(quiz, entry.answer);

@@ -105,6 +105,14 @@ function words(text: string, from: number, to: number, into: Item[]): void {
 
 type Senses = Pick<Item, 'magnitude' | 'axisNoun' | 'deviceNoun' | 'system' | 'colour'>;
 
+const COLOURED = ['hub', 'hubbed', 'winged', 'coded', 'capped', 'topped', 'ringed'];
+
+/** "pink", or "blue-hubbed". */
+function colourWord(word: string): string | undefined {
+  const dash = word.lastIndexOf('-');
+  return COLOUR_WORDS.get(dash > 0 && COLOURED.includes(word.slice(dash + 1)) ? word.slice(0, dash) : word);
+}
+
 /** What each word of the tables can mean, looked up once a word; most words mean nothing to us. */
 const SENSES: ReadonlyMap<string, Senses> = new Map(
   [
@@ -113,12 +121,13 @@ const SENSES: ReadonlyMap<string, Senses> = new Map(
     ...DEVICE_NOUNS,
     ...SYSTEM_NOUNS.keys(),
     ...COLOUR_WORDS.keys(),
+    ...[...COLOUR_WORDS.keys()].flatMap((colour) => COLOURED.map((kind) => `${colour}-${kind}`)),
   ].map((word) => [word, sensesOf(word)] as const),
 );
 
 function sensesOf(word: string): Senses {
   const [magnitude, axisNoun] = [FORMS.get(word), AXIS_NOUNS.get(word)];
-  const [system, colour] = [SYSTEM_NOUNS.get(word), COLOUR_WORDS.get(word)];
+  const [system, colour] = [SYSTEM_NOUNS.get(word), colourWord(word)];
   return {
     ...(magnitude ? { magnitude } : {}),
     ...(axisNoun ? { axisNoun } : {}),

@@ -137,6 +137,8 @@ function keyedElsewhere(
   // Beside a statement that offers no choices an F is not the sixth of them.
   const key = entry?.answer === 'f' ? 'false' : entry?.answer;
   if (!entry || (key !== 'true' && key !== 'false') || entry.at.read === read) return {};
+  // A list further down counts anew from 1: it has a key of its own or none.
+  if (read.passage.index > entry.at.read.passage.index) return {};
   return { truthItem: true, key, keyAt: sourceSpan(entry.at.read.passage, entry.at.span) };
 }
 

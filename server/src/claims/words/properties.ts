@@ -12,7 +12,7 @@ export const MATERIAL_PROPERTIES: readonly PropertyRow[] = [
   ...rows(
     'absorbable',
     'yes',
-    'absorbable|absorbed|absorbs|resorbable|dissolvable|dissolves|dissolving|absorbables',
+    'absorbable|fast-absorbing|slow-absorbing|quick-absorbing|rapid-absorbing|fast-dissolving|absorbed|absorbs|resorbable|dissolvable|dissolves|dissolving|absorbables',
   ),
   ...rows(
     'absorbable',

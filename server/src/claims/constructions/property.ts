@@ -67,7 +67,7 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
   );
   if (attributive) return [attributive];
   const before = materials.filter((m) => m.to < at && items[m.at - 1]?.word !== 'unlike');
-  const again = pronounPredicate(items, at, materials);
+  const again = cataphor(items, at, materials) ?? pronounPredicate(items, at, materials);
   if (again) return [again];
   const nearest = before.at(-1);
   if (!nearest || materials.some((m) => m.at > nearest.to && m.at < at)) return [];

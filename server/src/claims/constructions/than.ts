@@ -143,7 +143,7 @@ function leftOf(
   const alike = own.filter((g) => g.sizes[0]!.system === right.sizes[0]!.system);
   const labelled =
     own.length === 0 && scene.items[clause - 1]?.word === ':'
-      ? all.filter((g) => g.to < clause).at(-1)
+      ? all.filter((g) => g.to < clause && !sameSizes(g, right)).at(-1)
       : undefined;
   const before = labelled ?? (alike.length === 1 ? alike[0] : own.at(-1));
   if (before) return before;

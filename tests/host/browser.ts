@@ -49,11 +49,15 @@ async function takeRow(page: Page, words: string): Promise<void> {
     .catch(() => undefined);
 }
 
-/** Opens a note by name. */
+/** Opens a note by name; again when the workbench, still restoring others, put one of them in front. */
 export async function openNote(page: Page, name: string): Promise<void> {
-  await ask(page, 'Control+P', name);
-  await takeRow(page, name);
-  await page.locator('.tab.active', { hasText: name }).first().waitFor();
+  const tab = page.locator('.tab.active', { hasText: name }).first();
+  for (let tries = 0; tries < 4 && !(await tab.isVisible()); tries++) {
+    await ask(page, 'Control+P', name);
+    await takeRow(page, name);
+    await tab.waitFor({ timeout: 5000 }).catch(() => undefined);
+  }
+  await tab.waitFor();
   await page.locator('.monaco-editor .view-line').first().waitFor();
 }
 

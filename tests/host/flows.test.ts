@@ -293,7 +293,7 @@ test('millimetres stand after sizes when the author wants them', async () => {
 });
 
 test('the walkthrough leads in', async () => {
-  await runCommand(page, 'View: Hide Panel');
+  if (await page.locator('.part.panel').isVisible()) await page.keyboard.press('Control+J');
   await runCommand(page, 'Welcome: Open Walkthrough');
   await answerInput(page, 'Sizes in your teaching notes');
   await page.getByText('Write as you always do').first().waitFor();

@@ -75,12 +75,12 @@ test('a long note answers at once with what is known, then is read whole', async
       { range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } }, text: `${WRONG}` },
     ],
   });
+  const soon = await pull(uri);
   await expect(
     client.request('textDocument/semanticTokens/full', { textDocument: { uri } }),
   ).rejects.toMatchObject({
     code: -32801,
   });
-  const soon = await pull(uri);
   expect(soon.length).toBeLessThan(400);
   await refreshed;
   expect(await pull(uri)).toHaveLength(400);

@@ -68,9 +68,14 @@ const VERBS: ReadonlySet<string> = new Set(['drain', 'stick', 'suction', 'sound'
 const VERB_BEFORE = /\b(?:will|to|can|cannot|could|may|might|must|should|would|does|don't|doesn't|and)\s$/i;
 
 const findDevices = (text: string): readonly Hit<Device>[] =>
-  findNamed(text).filter(
-    (hit) => !VERBS.has(hit.word) || !VERB_BEFORE.test(text.slice(Math.max(0, hit.start - 8), hit.start)),
-  );
+  findNamed(text).filter((hit) => isThing(text, hit));
+
+function isThing(text: string, { word, start }: Hit<Device>): boolean {
+  const before = text.slice(Math.max(0, start - 24), start);
+  if (word.startsWith('stent'))
+    return !/\bmm\s(?:[\w-]+\s){0,2}$|\b(?:coronary|eluting|vascular|metal)\s$/i.test(before);
+  return !VERBS.has(word) || !VERB_BEFORE.test(before.slice(-8));
+}
 const findMaterials = finder(MATERIAL_WORDS);
 
 const BRIEF = 400;

@@ -156,6 +156,7 @@ export const DEVICE_WORDS: readonly (readonly [Device, readonly string[]])[] = [
       'biliary drain',
       'drenaje',
       'penrose',
+      'stent',
       'biliary stent',
       'pancreatic stent',
       'ureteral stent',

@@ -261,6 +261,16 @@ test('saving mends what is safe, when the author wants it', async () => {
   await withSettings({});
 });
 
+test('a folder that is not trusted is read all the same', async () => {
+  const trust = 'security.workspace.trust';
+  await withSettings({ [`${trust}.enabled`]: true, [`${trust}.startupPrompt`]: 'never' });
+  await page.getByText('Restricted Mode').first().waitFor();
+  await openNote(page, '05-iv-cannulas.md');
+  await squiggle().waitFor({ timeout: 60_000 });
+  await shot(page, 'restricted');
+  await withSettings({});
+});
+
 test('hovers read well in dark and high-contrast themes', async () => {
   for (const [theme, name] of [
     ['Default Dark Modern', 'hover-dark'],

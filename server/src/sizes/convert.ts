@@ -107,7 +107,12 @@ const aboutFrench = (interval: Interval): string => `about ${toFrench(interval).
 const fromWire: Rule = (size) =>
   [awg(size.value), swg(size.value)].flatMap((interval) =>
     interval
-      ? [{ ...toMm(interval, `${oneMm(interval.min)} (${interval.standard})`), caution: 'the scales differ: give the diameter in mm' }]
+      ? [
+          {
+            ...toMm(interval, `${oneMm(interval.min)} (${interval.standard})`),
+            caution: 'the scales differ: give the diameter in mm',
+          },
+        ]
       : [],
   );
 

@@ -223,8 +223,14 @@ export const SOURCES: Readonly<Record<SourceKey, Source>> = {
     short: 'Algorithm for suction catheters',
     cite: 'Medical algorithm: suction catheter for an endotracheal tube',
   },
-  lb1: { short: 'Teaching pages on large-bore IV access', cite: 'Two pages on large-bore IV access: 14 to 16 G' },
-  lb2: { short: 'Teaching page that counts 18 G as large-bore', cite: 'Page on large-bore IV access: 18 G or larger' },
+  lb1: {
+    short: 'Teaching pages on large-bore IV access',
+    cite: 'Two pages on large-bore IV access: 14 to 16 G',
+  },
+  lb2: {
+    short: 'Teaching page that counts 18 G as large-bore',
+    cite: 'Page on large-bore IV access: 18 G or larger',
+  },
   lb3: { short: 'Emergency handbook', cite: 'Emergency handbook: resuscitation needs at least 16 G' },
   mcpherson: {
     short: 'Anesth Analg 2009;108:1198',

@@ -1,6 +1,6 @@
 /** Makes a check out of the contradicted statements of one kind. */
 import type { Statement } from '../claims/model.ts';
-import type { Span } from '../notes/model.ts';
+import type { Note, Span } from '../notes/model.ts';
 import type { CheckDefinition } from './definition.ts';
 import type { Finding, Fix } from './model.ts';
 
@@ -11,16 +11,16 @@ export function statementCheck(words: Words, covers: (statement: Statement) => b
     ...words,
     kind: 'contradiction',
     severity: 'warning',
-    run: ({ statements }) =>
+    run: ({ note, statements }) =>
       onePlace(
         statements
           .filter((s) => s.verdict === 'contradicted' && covers(s))
-          .map((s) => toFinding(words.id, s)),
+          .map((s) => toFinding(words.id, s, note)),
       ),
   };
 }
 
-function toFinding(check: string, statement: Statement): Finding {
+function toFinding(check: string, statement: Statement, note: Note): Finding {
   const { claim, says, holds, source, sources, derivation } = statement;
   return {
     check,
@@ -31,15 +31,27 @@ function toFinding(check: string, statement: Statement): Finding {
     holds,
     source,
     sources,
-    fixes: fixesOf(statement),
+    fixes: fixesOf(statement, note),
     related: [],
     derivation,
   };
 }
 
-function fixesOf({ repair }: Statement): Fix[] {
-  return repair ? [{ title: repair.title, safety: 'safe', edits: [repair.edit] }] : [];
+function fixesOf({ claim, repair }: Statement, note: Note): Fix[] {
+  if (!repair) return [];
+  const safety = claim.kind === 'comparison' && acts(sentence(note, claim.span)) ? 'choice' : 'safe';
+  return [{ title: repair.title, safety, edits: [repair.edit] }];
 }
+
+const sentence = (note: Note, { start, end }: Span): string => note.text.slice(start, end);
+
+/**
+ * Somebody is told what to do, or why: then a word turned round would leave the advice standing on its opposite, and
+ * only the author knows whether the word, the sizes or the advice was meant.
+ */
+const ACTS =
+  /\b(?:so|therefore|thus|hence|because|since|why|if|when|unless|needs?|wants?|use|choose|chooses|take|takes|pick|picks|prefer|try|swaps?|changes?|moves?|switch|go|goes|steps?|upsize|downsize|rather|instead)\b/i;
+const acts = (text: string): boolean => ACTS.test(text);
 
 /** Several statements at one word (a key against each other option) are one finding. */
 function onePlace(findings: readonly Finding[]): Finding[] {

@@ -52,8 +52,7 @@ export const closingMark = '<!-- end of sizes -->';
 
 function findingsOf(note: Note, sheet: KeptSheet): Finding[] {
   const request = readRequest(sheet.wanted);
-  if ('problem' in request)
-    return [finding(sheet, 'This table or chart is not known.', request.problem, [])];
+  if ('problem' in request) return [finding(sheet, 'This table or chart is not known.', request.problem, [])];
   const newline = note.text.includes('\r\n') ? '\r\n' : '\n';
   const body = sheetBody(sheet.form, request, newline);
   if (sheet.body === undefined) {

@@ -71,6 +71,8 @@ describe('exit status', () => {
     ['a pattern without matches', ['check', 'gone/**/*.md'], /gone/],
     ['a shard out of range', ['check', '--shard', '3/2'], /--shard 3\/2: write it as 2\/8/],
     ['no size to convert', ['convert', 'banana'], /"banana" is no size/],
+    ['no such device', ['convert', '18 G', '--device', 'nedle'], /no device "nedle"; there are needle, /],
+    ['no such material', ['convert', '3-0', '--material', 'x'], /no material "x"; there are /],
     ['an unknown check', ['explain', 'nothing'], /no check "nothing"; there are /],
     ['a line past the end', ['explain', 'a.md:99'], /there is no line 99; the last is 2/],
   ])('%s: 2, one line on standard error, no stack', (_, args, message) => {

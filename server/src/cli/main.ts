@@ -6,7 +6,7 @@ import type { CheckOptions, ReadingOptions } from './commands/check.ts';
 import type { CoverageForm } from './commands/coverage.ts';
 import type { ListOptions } from './commands/list.ts';
 import { abandonAll } from './files/replace.ts';
-import { CHECK_HELP } from './help.ts';
+import { helpAfter } from './help.ts';
 import { CHECK_REPORT_NAMES, LIST_REPORT_NAMES } from './report/names.ts';
 import { Stop } from './stop.ts';
 import { complain, say } from './terminal.ts';
@@ -65,7 +65,6 @@ function addCheck(program: Command, run: Run): void {
     )
     .option('--no-accepted', 'report accepted findings as well')
     .option('--watch', 'keep running and check a note again when it changes')
-    .addHelpText('after', CHECK_HELP)
     .action((paths: string[], options: GivenCheckOptions) =>
       run(async () => {
         const given = { ...options, accepted: options.accepted === true ? undefined : options.accepted };
@@ -128,7 +127,7 @@ function addSmall(program: Command, run: Run): void {
     .command('convert')
     .description('say a size in the other systems')
     .argument('<SIZE>', 'such as "18 G", "14 Fr", "USP 2-0" or "4.7 mm"')
-    .option('--device <DEVICE>', 'what it is written on: needle, cannula, suture, sheath …')
+    .option('--device <DEVICE>', 'what it is written on: needle, cannula, suture, sheath and so on')
     .option('--material <MATERIAL>', 'generic name of a suture material')
     .action((size: string, options: object) =>
       run(async () => (await import('./commands/convert.ts')).convert(size, options)),
@@ -198,7 +197,11 @@ function commandLine(run: Run): Command {
   addSmall(program, run);
   addHelpers(program, run);
   addEditing(program, run);
-  for (const command of program.commands) command.copyInheritedSettings(program);
+  for (const command of program.commands) {
+    command.copyInheritedSettings(program);
+    const help = helpAfter(command.name());
+    if (help) command.addHelpText('after', help);
+  }
   return program;
 }
 

@@ -1,13 +1,14 @@
 /** The manual page (man(7) format), made from the commands, options and examples themselves. */
 import type { Command } from 'commander';
 import { CAUTION } from './caution.ts';
-import { CHECK_HELP } from './help.ts';
+import { EXAMPLES } from './help.ts';
 
 /** A line that the formatter takes as text. */
 function roff(text: string): string {
   return text
     .replaceAll('\\', '\\e')
     .replaceAll('-', '\\-')
+    .replaceAll('"', '\\(dq')
     .replace(
       /[^\u0000-\u007f]/gu,
       (sign) => `\\[u${sign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}]`,
@@ -28,7 +29,9 @@ function commandPart(command: Command): string[] {
 
 /** The page as text; the same for the same program. */
 export function manual(program: Command, version: string): string {
-  const examples = CHECK_HELP.split('\n').slice(2, -2);
+  const examples = Object.values(EXAMPLES)
+    .flat()
+    .flatMap(([written, what]) => ['.TP', `.B ${roff(written)}`, roff(what)]);
   return [
     `.TH SIZEWRIGHT 1 "" "sizewright ${version}"`,
     '.SH NAME',
@@ -40,9 +43,7 @@ export function manual(program: Command, version: string): string {
     '.SH COMMANDS',
     ...program.commands.flatMap(commandPart),
     '.SH EXAMPLES',
-    '.nf',
-    ...examples.map(roff),
-    '.fi',
+    ...examples,
     '.SH EXIT STATUS',
     '.TP',
     '0',

@@ -9,6 +9,7 @@ import type { Reading } from './constructions/model.ts';
 import { judge } from './judge/index.ts';
 import { readLists } from './lists.ts';
 import type { Claim, Statement } from './model.ts';
+import { comparesParts } from './parts.ts';
 import { readKeys } from './quiz/index.ts';
 import { stanceOf } from './stance.ts';
 import { readTables } from './tables.ts';
@@ -40,7 +41,8 @@ function readScene(scene: Scene, context?: Context): Statement[] {
   for (const construction of speaksOfTrade(scene.items) ? CONSTRUCTIONS : LEANING)
     for (const reading of construction.read(scene))
       if (!found.some((other) => same(other.claim, reading.claim))) found.push(reading);
-  return found.map((reading) => judge(placed(scene, reading), stanceOf(scene, reading), scene.note, context));
+  const meant = found.filter((reading) => !comparesParts(scene, reading.claim));
+  return meant.map((reading) => judge(placed(scene, reading), stanceOf(scene, reading), scene.note, context));
 }
 
 /** A statement keyed true or false is a claim of its key: the finding belongs on the key when that stands apart. */

@@ -83,12 +83,16 @@ const LENGTH =
 const SAME_LENGTH =
   /\b(?:same|equal|identical|similar|like|equally)[ -](?:length|long)|lengths? (?:being )?(?:equal|the same)/i;
 
+/** The bore depends on the wall too. */
+const WALL = /\bwall(?:ed|s)?\b|\b(?:two|three|2|3)-way\b|\bsilicone\b|\blatex\b/i;
+
 /** Flow depends on length too; strength on the material too. */
 function judged(claim: ComparisonClaim, note: Note): boolean {
   if (claim.axis === 'other' || claim.axis === 'number') return false;
   const system = claim.left.sizes[0]?.system;
   if (claim.axis === 'strength')
     return system === 'usp' && claim.left.material === claim.right.material && claim.left.sizes.length === 1;
+  if (claim.axis === 'bore' && WALL.test(note.text.slice(claim.span.start, claim.span.end))) return false;
   if (claim.axis !== 'flow') return true;
   const text = note.text.slice(claim.span.start, claim.span.end);
   return system !== 'usp' && (!LENGTH.test(text) || SAME_LENGTH.test(text));

@@ -1,7 +1,7 @@
 /** Answer sections: numbered entries under a heading or a word that says they are the key. */
 import type { Note } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
-import { markerNumber, numberIn, type Piece, piece } from './collect.ts';
+import { LETTERS_FROM, markerNumber, numberIn, type Piece, piece, placeOf } from './collect.ts';
 
 export interface Entry {
   /** Letter, roman numeral, "true" or "false", lower case. */
@@ -13,6 +13,17 @@ const KEY_WORDS = /\b(?:answers?|key|solutions|marking (?:guide|scheme))\b/i;
 const OPENS_KEY = /^\W*(?:answer key|answers|key|solutions)\b/i;
 const ENTRY =
   /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
+/** "a) false", "b = T". */
+const LETTERED_TRUTH = /(?:^|[\n\s,;])\(?([a-h])[).:]?\s*[-–—=:]*\s*(true|false)\b/gi;
+const TRUTH_LIST = /\b(true|false)\s*[:=]\s*(\d{1,2}(?:\s*(?:,|and|&)\s*\d{1,2})*)/gi;
+
+/** "True: 1, 2 and 4". */
+function readTruthList(read: Read, table: Map<number, Entry>): void {
+  for (const match of read.passage.text.matchAll(TRUTH_LIST))
+    for (const number of match[2]!.matchAll(/\d+/g))
+      add(table, Number(number[0]), match[1]!, piece(read, match.index, match.index + match[0].length));
+}
+
 /** "Key to 1: option 3". */
 const KEY_TO =
   /\b(?:key|answer) to (?:q(?:uestion)? ?)?(\d{1,2})\s*[:=—–-]\s*(?:option |choice )?([A-Fa-f1-6])\b/gi;
@@ -36,7 +47,11 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
   const heading = note.passages[passage.path.at(-1) ?? -1]?.text ?? '';
   const lead = passage.list?.leadIn === undefined ? '' : (reads[passage.list.leadIn]?.passage.text ?? '');
   return (
-    OPENS_KEY.test(passage.text) || keyHeading(heading) || OPENS_KEY.test(lead) || mostlyEntries(passage.text)
+    OPENS_KEY.test(passage.text) ||
+    keyHeading(heading) ||
+    OPENS_KEY.test(lead) ||
+    mostlyEntries(passage.text) ||
+    /^\W*(?:true|false)\s*[:=]\s*\d/i.test(passage.text)
   );
 }
 
@@ -61,6 +76,11 @@ function readEntries(note: Note, read: Read, table: Map<number, Entry>): void {
     const end = match.index + match[0].length;
     add(table, Number(match[1]), match[2]!, piece(read, end - match[2]!.length, end));
   }
+  for (const match of read.passage.text.matchAll(LETTERED_TRUTH)) {
+    const end = match.index + match[0].length;
+    add(table, LETTERS_FROM + placeOf(match[1]!), match[2]!, piece(read, end - match[2]!.length, end));
+  }
+  readTruthList(read, table);
   for (const match of read.passage.text.matchAll(KEY_TO)) {
     const end = match.index + match[0].length;
     add(table, Number(match[1]), match[2]!, piece(read, end - match[2]!.length, end));

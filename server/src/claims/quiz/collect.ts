@@ -92,6 +92,13 @@ function quizAt(
     return undefined;
   if (/^\W*(?:answers?|key|ans|correct)\b/i.test(read.passage.text.slice(bounds.start, bounds.start + 12)))
     return undefined;
+  if (
+    /\b(?:true|right|yes) or (?:false|wrong|not|no)\b|\bt ?\/ ?f\b/i.test(
+      read.passage.text.slice(bounds.start, bounds.end),
+    ) &&
+    read.passage.kind === 'heading'
+  )
+    return undefined;
   const asking = read.sentences
     .filter((s) => s.start >= bounds.start && s.end <= bounds.end && asks(s))
     .at(-1);
@@ -284,3 +291,10 @@ export const numberIn = (text: string): number | undefined => {
   const match = /^\s*\(?(?:q(?:uestion)?\s*(\d{1,3})|(\d{1,3})[).:])(?=[\s).:]|$)/i.exec(text);
   return match ? Number(match[1] ?? match[2]) : undefined;
 };
+
+/** Statements may be counted by letters: "a)" is the first; such numbers are kept apart from figures. */
+export const letterNumber = (text: string): number | undefined => {
+  const match = /^\s*\(?([a-h])[).:]\s/i.exec(text);
+  return match ? LETTERS_FROM + placeOf(match[1]!) : undefined;
+};
+export const LETTERS_FROM = 1000;

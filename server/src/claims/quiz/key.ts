@@ -54,7 +54,12 @@ const markedLetter =
         mark.end - mark.start <= 4,
     );
 
-const ticked = ({ read, span }: Piece) => TICK.test(read.passage.text.slice(span.start, span.end));
+function ticked({ read, span }: Piece): boolean {
+  const line = read.passage.text.slice(span.start).split('\n')[0]!;
+  const inline =
+    read.passage.text.slice(span.start, span.end).includes('\n') || line.length < span.end - span.start + 12;
+  return TICK.test(inline ? line : read.passage.text.slice(span.start, span.end));
+}
 const checked = ({ read }: Piece) => read.passage.list?.checked === true;
 
 /** Most of the option is set in strong type. */

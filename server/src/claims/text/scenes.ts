@@ -5,7 +5,7 @@ import type { Note, Passage, Table } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
 import { correctionAt } from '../errata.ts';
 import { answerCell, answerPassages, answerTable } from '../quiz/answers.ts';
-import { markerNumber, numberIn } from '../quiz/collect.ts';
+import { letterNumber, markerNumber, numberIn } from '../quiz/collect.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { type Item, readItems } from './items.ts';
 import { quotationSpans } from './quotations.ts';
@@ -132,13 +132,25 @@ function keyedElsewhere(
   if (answers.table.size === 0) return {};
   const text = read.passage.text;
   const line = text.lastIndexOf('\n', sentence.start) + 1;
-  const number = numberIn(text.slice(line, line + 14)) ?? (line === 0 ? markerNumber(note, read) : undefined);
+  const head = text.slice(line, line + 14);
+  const number = numberIn(head) ?? letterNumber(head) ?? (line === 0 ? markerNumber(note, read) : undefined);
   const entry = number === undefined ? undefined : answers.table.get(number);
   // Beside a statement that offers no choices an F is not the sixth of them.
   const key = entry?.answer === 'f' ? 'false' : entry?.answer;
-  if (!entry || (key !== 'true' && key !== 'false') || entry.at.read === read) return {};
-  // A list further down counts anew from 1: it has a key of its own or none.
-  if (read.passage.index > entry.at.read.passage.index) return {};
+  const listed =
+    number !== undefined &&
+    [...answers.table.values()].some(
+      ({ answer, at }) =>
+        (answer === 'true' || answer === 'false') && at.read !== read && at.span.end - at.span.start > 6,
+    );
+  if (!entry) return listed && read.passage.list?.ordered ? { truthItem: true } : {};
+  if ((key !== 'true' && key !== 'false') || entry.at.read === read) return {};
+  // A list further down counts anew from 1, unless a key right before it announces it.
+  const ahead = read.passage.index - entry.at.read.passage.index;
+  const announced =
+    /^\W*(?:answer )?key\b/i.test(entry.at.read.passage.text) &&
+    ahead - (read.passage.list?.index ?? 0) === 1;
+  if (ahead > 0 && !announced) return {};
   return { truthItem: true, key, keyAt: sourceSpan(entry.at.read.passage, entry.at.span) };
 }
 
@@ -238,11 +250,17 @@ function headingAbove(note: Note, reads: readonly Read[], read: Read): string {
 const TEST_HEADING =
   /\b(?:quiz|questions?|tests?|exam|mcqs?|answers?|key|check yourself|revision|assessment|self-check|practice)\b/i;
 
+const ANSWERS = /(?:^|\n)\W*(?:correct |right )?(?:answers?|key)\b.{0,12}[:=]/i;
+
 /** Lettered lines are choices where something is asked; elsewhere they are an outline. */
 function inTest(note: Note, reads: readonly Read[], read: Read): boolean {
   const { index, path } = read.passage;
   const near = [index, index - 1, index - 2].some((i) => reads[i]?.passage.text.includes('?') === true);
-  return near || path.some((heading) => TEST_HEADING.test(note.passages[heading]?.text ?? ''));
+  const answered = [index, index + 1, index + 2].some((i) => ANSWERS.test(reads[i]?.passage.text ?? ''));
+  const heads = path.map((heading) => note.passages[heading]?.text ?? '');
+  return (
+    near || answered || heads.some((text) => TEST_HEADING.test(text) || OPTION_LEAD.test(text.toLowerCase()))
+  );
 }
 
 /** A lettered or listed choice under a question that is not ticked. Keyed choices are read by `quiz` instead. */
@@ -312,7 +330,7 @@ function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly 
 const END_KEY = /[.!]\s+\(?[TF]\)?\.?\s*$/;
 
 /** "(T) A 14 G …": a key in front of a statement. */
-const FRONT_KEY = /^\((T|F|True|False)\)\s/;
+const FRONT_KEY = /^(?:\((T|F|True|False)\)|([✅✔☑❌✗✘]))\s?/u;
 
 const BOXES = /^true\s*\/\s*\[([ xX])\]\s*false\b/i;
 
@@ -333,7 +351,7 @@ function truthKey(
   const either = eitherKey(read);
   if (either) return either;
   const front = FRONT_KEY.exec(read.passage.text) ?? /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
-  return front ? (front[1]!.startsWith('T') ? 'true' : 'false') : undefined;
+  return front ? (/^(?:T|[✅✔☑])/u.test(front[1] ?? front[2] ?? '') ? 'true' : 'false') : undefined;
 }
 
 const ANSWER_HEADER = /\b(?:key|answers?|true|t\/f|t or f|correct|right|so\?|verdict|holds|fact or myth)\b/i;

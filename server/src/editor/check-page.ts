@@ -17,7 +17,6 @@ export function checkPage(id: string): string | undefined {
     check.docs,
     KINDS[check.kind],
     `Its id is \`${check.id}\`, its own level \`${check.severity}\`. Change the level in the settings of the editor (\`sizewright.findings.severity\`) or for the whole course in \`sizewright.course.json\` (\`checks\`).`,
-    `*${CAUTION}*`,
-    '',
+    `*${CAUTION}*\n`,
   ].join('\n\n');
 }

@@ -24,7 +24,7 @@ export const nameOf = (mention: Mention): string =>
 export function sizeSymbol(mention: Mention): SizeSymbol {
   const system = mention.sizes[0] && SYSTEM_NAMES[mention.sizes[0].system];
   const device = mention.device && DEVICE_WORDS[mention.device];
-  return { name: nameOf(mention), detail: [device, system].filter(Boolean).join(', '), span: mention.source };
+  return { name: nameOf(mention), detail: device ?? system ?? '', span: mention.source };
 }
 
 /** Headings that have sizes below them, in text order; sizes before the first heading stand under "". */

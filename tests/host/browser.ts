@@ -61,11 +61,19 @@ export async function openNote(page: Page, name: string): Promise<void> {
   await page.locator('.monaco-editor .view-line').first().waitFor();
 }
 
-/** Runs a command from the palette. */
+/** Runs a command from the palette; opens it again when something else on a busy machine has closed it. */
 export async function runCommand(page: Page, title: string): Promise<void> {
-  await ask(page, 'F1', `>${title}`);
-  await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().waitFor();
-  await page.keyboard.press('Enter');
+  const row = page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first();
+  for (let tries = 0; tries < 4; tries++) {
+    await ask(page, 'F1', `>${title}`);
+    const shown = await row.waitFor({ timeout: 8000 }).then(
+      () => true,
+      () => false,
+    );
+    if (shown) return page.keyboard.press('Enter');
+    await page.keyboard.press('Escape');
+  }
+  throw new Error(`no command "${title}" in the palette`);
 }
 
 /** Puts the cursor at a 1-based line and column. */

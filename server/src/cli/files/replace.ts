@@ -1,5 +1,4 @@
 /** Files replaced as a whole: written beside their place, flushed, then renamed over it. */
-import { randomBytes } from 'node:crypto';
 import { closeSync, fchmodSync, fsyncSync, openSync, renameSync, unlinkSync, writeSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { pathError } from '../usage-error.ts';
@@ -11,11 +10,14 @@ export interface Replacing {
 }
 
 /**
- * A hidden name in the same folder, so that the rename stays inside one file system. By chance, since in a container
- * every run may have the same number, and a run that was killed leaves its file.
+ * A hidden name in the same folder, so that the rename stays inside one file system. By the clock as well, since in a
+ * container every run may have the same number, and a run that was killed leaves its file.
  */
 function besideOf(path: string): string {
-  return join(dirname(path), `.${basename(path).slice(0, 200)}.${randomBytes(6).toString('hex')}.new`);
+  return join(
+    dirname(path),
+    `.${basename(path).slice(0, 200)}.${process.pid.toString(36)}${process.hrtime.bigint().toString(36)}.new`,
+  );
 }
 
 /** Files being written, so that an interrupted run can take them back. */

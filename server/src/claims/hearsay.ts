@@ -12,6 +12,7 @@ const BEFORE: readonly RegExp[] = [
   /\bdoubts? (?:that|whether|if)\b/,
   /\bas (?:though|if)\b/,
   /\bfar from being\b/,
+  /\b(?:yet to (?:see|meet|find)|never (?:seen|met|found)|hardly (?:anyone|anybody)|show me)\b/,
   /\bat first (?:sight|glance)\b/,
   /\b(?:would|might|could|may) (?:well )?(?:expect|think|guess|suppose|imagine|assume)\b/,
   /\bin (?:a|an|another|some) (?:\w+ )?world\b/,

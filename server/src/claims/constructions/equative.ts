@@ -94,6 +94,7 @@ function reading(scene: Scene, at: number, left: Group, right: Group): Reading {
 function sameWord(scene: Scene, a: Group, b: Group): number {
   const { items } = scene;
   const between = items.slice(a.to + 1, b.from);
+  if (OTHER_SAME.test(wordsIn(items, a.from - 5, a.from))) return -1;
   const text = between.map((item) => item.word).join(' ');
   if (between.length <= 12 && SAY.test(text)) return a.to + 1;
   // "two sizes thinner than 2-0 = 4-0": what equals is the whole phrase.
@@ -103,20 +104,19 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
     (item, i) => SAME.has(item.word) && item.word !== '=' && i > a.to && nearSizeWord(items, i),
   );
   if (at < 0 || at > b.to + 6) return -1;
-  if (
-    OTHER_SAME.test(
-      items
-        .slice(at + 1, at + 3)
-        .map((item) => item.word)
-        .join(' '),
-    )
-  )
-    return -1;
+  if (OTHER_SAME.test(wordsIn(items, at + 1, at + 5))) return -1;
   return items.slice(a.to + 1, at).some((item) => ITEM_STOPS.has(item.word)) ? -1 : at;
 }
 
-/** "of equal length": alike in something else. */
-const OTHER_SAME = /\b(?:length|lengths|price|cost|age|colou?r|maker|make|make-up|weight|pressure)\b/;
+const wordsIn = (items: readonly Item[], from: number, to: number): string =>
+  items
+    .slice(Math.max(0, from), Math.max(0, to))
+    .map((item) => item.word)
+    .join(' ');
+
+/** "of equal length", "in the trial 20 G = 18 G": alike in something else. */
+const OTHER_SAME =
+  /\b(?:lengths?|prices?|costs?|age|colou?r|maker|make|make-up|weight|pressure|trials?|study|studies|rates?|outcomes?|quality|risks?|pain|comfort|success|scars?|results?|safety|speed|stock)\b/;
 const ITEM_STOPS = new Set([';', 'but', 'than', 'from', 'with', 'through', 'for']);
 const nearSizeWord = (items: readonly Item[], i: number) =>
   items[i]!.word !== 'same' ||

@@ -6,7 +6,7 @@ import type { Construction, Reading } from './model.ts';
 
 const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch']);
 const EQUAL = new Set(
-  `= ≈ ~ is are was equals equal measures measure measured means mean comes come works work makes make gives i.e. i.e namely which that
+  `= ≈ ~ → ➜ => ⇒ is are was equals equal measures measure measured means mean comes come works work makes make gives i.e. i.e namely which that
   being be reads becomes carries bears fall falls lie lies sit sits run runs range ranges read called call corresponds converts translates`.split(
     /\s+/,
   ),
@@ -108,6 +108,8 @@ const bothLengths = (left: Group, right: Group) =>
 
 /** "12 Fr is 4 mm, and 15 Fr 5 mm": the verb is left out the second time. */
 const gapped = (items: readonly Item[], left: Group, between: readonly Item[]) =>
+  // "16 G 1.6 mm, 18 G 1.2 mm": a measure right after a size is that size's, not the next one's.
+  items[left.from - 1]?.kind !== 'size' &&
   between.length <= 3 &&
   between.every((item) => ['at', ',', 'to', 'about', 'roughly', 'around'].includes(item.word)) &&
   between.length > 0 &&
@@ -204,6 +206,8 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
     return (
       !before.some((item) => PREPOSITIONS.has(item.word)) || MEASURED.has(words[verb]!) || before.length <= 5
     );
+  // "- 18 G – 1.2 mm": in a list a dash sets the value beside its size.
+  if (words.length === 1 && DASHES.has(words[0]!) && left.from <= 1) return true;
   const bracket = words[0] === '(' || (words.length <= 4 && words.includes('('));
   if (bracket || words.includes(':')) return true;
   if (left.sizes[0]!.system === 'wire-inch' && words.every((word) => word === ',' || word === 'or'))
@@ -231,6 +235,8 @@ const DIAMETERS = new Set([
   'thickness',
   'outside',
 ]);
+
+const DASHES = new Set(['–', '—', '-', '…']);
 
 const idle = (item: Item) =>
   IDLE.has(item.word) || EQUAL.has(item.word) || item.deviceNoun === true || item.colour !== undefined;

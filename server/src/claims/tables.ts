@@ -94,6 +94,7 @@ function readRow(grid: Grid, row: readonly (Read | undefined)[]): Claim[] {
     ...properties(grid, row),
     ...headedMaterials(grid, row),
     ...comparisons(row),
+    ...picks(grid, row),
   ];
 }
 
@@ -393,3 +394,41 @@ const firstSized = (grid: Grid) =>
   grid.header.findIndex(
     (_, column) => grid.rows.length > 0 && grid.rows.every((row) => sole(row[column]) !== undefined),
   );
+
+/** A column headed "Wider" that picks one of the sizes of another cell: "| 18 G and 22 G | 18 G |". */
+function picks(grid: Grid, row: readonly (Read | undefined)[]): ComparisonClaim[] {
+  return row.flatMap((read, column) => {
+    const header = grid.header[column] ?? '';
+    const picked = STRUCK_HEADER.test(header) ? undefined : sole(read);
+    const word =
+      picked &&
+      measuredWords(readItems(header, [])).find(
+        (m) => m.degree !== 'plain' && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
+      );
+    if (!picked || !word || picked.sizes.length !== 1) return [];
+    const size = picked.sizes[0]!;
+    const choice = row
+      .filter((cell) => cell !== read)
+      .map(
+        (cell) =>
+          cell?.items.flatMap((item) => (item.mention?.sizes.length === 1 ? [item.mention] : [])) ?? [],
+      )
+      .find(
+        (mentions) =>
+          mentions.length >= 2 &&
+          mentions.some((m) => m.sizes[0]!.system === size.system && m.sizes[0]!.value === size.value),
+      );
+    const others =
+      choice?.filter((m) => m.sizes[0]!.system === size.system && m.sizes[0]!.value !== size.value) ?? [];
+    return others.map((other) => ({
+      kind: 'comparison',
+      construction: 'table-pick',
+      span: rowSpan(row),
+      focus: picked.source,
+      left: operandOf(picked),
+      right: operandOf(other),
+      axis: word.axis,
+      relation: word.sign === 1 ? 'more' : 'less',
+    }));
+  });
+}

@@ -1,6 +1,6 @@
 /** Sizes said to run in an order: "thickest first: 18, 20, 22 G", "from fine to stout", "each wider than the last". */
 import type { Axis } from '../model.ts';
-import type { Item } from '../text/items.ts';
+import { type Item, readItems } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -15,7 +15,7 @@ interface Cue {
 export const order: Construction = {
   id: 'order',
   read(scene) {
-    const cue = orderCue(scene.items);
+    const cue = orderCue(scene.items) ?? headingCue(scene);
     if (!cue) return [];
     const run = longestRun(scene.items, cue);
     return count(run) >= 3 ? [orderReading(scene, run, cue)] : [];
@@ -39,10 +39,21 @@ export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Rea
       axis: cue.axis,
       runs: cue.runs,
     },
-    at: cue.at,
-    from: Math.min(cue.at, run[0]!.from),
+    at: Math.max(0, cue.at),
+    from: Math.max(0, Math.min(cue.at, run[0]!.from)),
     to: Math.max(cue.to, run.at(-1)!.to),
   };
+}
+
+/** A bare row of sizes right under a heading that says how it runs. */
+function headingCue(scene: Scene): Cue | undefined {
+  const bare = scene.items.every((item) => item.kind === 'size' || JOINS.has(item.word) || item.word === '.');
+  const heading = scene.headings.at(-1);
+  const cue =
+    bare && heading && scene.passage.index === (scene.passage.path.at(-1) ?? -2) + 1
+      ? orderCue(readItems(heading, []))
+      : undefined;
+  return cue && { ...cue, at: -1, to: -1 };
 }
 
 /** The way the sentence says its list runs, if it says so. */

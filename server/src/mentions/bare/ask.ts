@@ -1,7 +1,7 @@
 /** When a reader would have to ask: a bare thread number, a size fetched without its system. */
 import type { Place } from '../sense/place.ts';
 import { ask, size, type Verdict } from '../sense/verdict.ts';
-import { FETCHED } from '../words/frames.ts';
+import { ASKED_FOR, FETCHED } from '../words/frames.ts';
 import type { Board } from './board.ts';
 import { suits } from './suits.ts';
 import type { Bare } from './tokens.ts';
@@ -33,7 +33,13 @@ const threadAsk = (place: Place, value: number): Verdict =>
   ask(
     [
       { size: { system: 'usp', value }, words: `size ${value}, a thick thread`, write: `#${value}` },
-      { size: { system: 'usp', value: 1 - value }, words: `${value}-0, ${value} zeros`, write: `${value}-0` },
+      value === 1
+        ? { size: { system: 'usp', value: 0 }, words: '1-0, which is size 0', write: '0' }
+        : {
+            size: { system: 'usp', value: 1 - value },
+            words: `${value}-0, ${value} zeros`,
+            write: `${value}-0`,
+          },
     ],
     'bare-thread-number',
     place.text.slice(0, 60).trim(),
@@ -41,7 +47,11 @@ const threadAsk = (place: Place, value: number): Verdict =>
 
 /** "Pass me a 1": handed over by word of mouth, the zero may have got lost. */
 export const handedThread = (place: Place, bare: Bare): Verdict | undefined =>
-  bare.value >= 1 && FETCHED.test(place.before) && !bare.plural ? threadAsk(place, bare.value) : undefined;
+  bare.value >= 1 &&
+  !bare.plural &&
+  (FETCHED.test(place.before) || (ASKED_FOR.test(place.before) && ENDS.test(place.after)))
+    ? threadAsk(place, bare.value)
+    : undefined;
 
 /** "tie the tubing with a two", "pass a 2": thread named in the sentence, nothing after the number. */
 const tied = (place: Place): boolean =>

@@ -57,11 +57,12 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
   if (!frame) return undefined;
   const asked = questionAbout(place, bare);
   if (asked) return mentionOf(place, bare, asked);
-  const settled = settle({ board, place, bare, frame, known, settledBare: found });
+  const read = settle({ board, place, bare, frame, known, settledBare: found });
+  const settled = read?.unsure ? undefined : read;
+  const handed = read?.system === 'usp' ? handedThread(place, bare) : undefined;
+  if (handed) return mentionOf(place, bare, handed);
   const fetched = isFar(settled, place) ? fetchQuestion(place, bare, board) : undefined;
   if (fetched) return mentionOf(place, bare, fetched);
-  const handed = settled?.system === 'usp' ? handedThread(place, bare) : undefined;
-  if (handed) return mentionOf(place, bare, handed);
   const closed = frame === 'alone' || frame === 'option' || isClosed(place, bare) || bare.decimals > 0;
   if (!settled || !(closed || OPEN.has(settled.rung))) return undefined;
   const saw = place.text.slice(0, 80).trim();

@@ -12,6 +12,8 @@ export interface Settled {
   /** Set where the number stands for another value: a 35 wire is 0.035 in. */
   readonly value?: number;
   readonly rung: RungName;
+  /** The context speaks of it, yet a reader would not be sure. */
+  readonly unsure?: true;
 }
 
 /** Rungs from near to far, and the frames in which each may be climbed. */
@@ -51,8 +53,9 @@ export function settle(question: Question): Settled | undefined {
       (system) =>
         suits(system, bare) || rung === 'asked' || rung === 'a-third' || holdsNearby(question, system),
     );
-    if (systems.length === 1)
-      return allowed(systems[0]!, rung, question) ? { system: systems[0]!, rung } : undefined;
+    const [system] = systems;
+    if (system && systems.length === 1)
+      return { system, rung, ...(allowed(system, rung, question) ? {} : { unsure: true }) };
     if (systems.length > 1) return undefined;
     if (WIRE_FRAMES.has(frame) && WIRES.has(bare.value) && RUNGS[rung](question).includes('wire-inch'))
       return { system: 'wire-inch', value: bare.value / 1000, rung };

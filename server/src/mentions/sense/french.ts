@@ -63,7 +63,8 @@ function letterF(place: Place, match: string, value: number): Verdict {
   return unclear(place, match, value, near);
 }
 
-const ROOM = /\b(?:rooms?|bays?|wards?|seats?|gates?|labs?|rows?|lockers?|flats?)\s$/i;
+const ROOM =
+  /\b(?:rooms?|bays?|wards?|seats?|gates?|labs?|rows?|lockers?|flats?|suites?|theat(?:re|er)s?|stations?|corridors?|floors?|levels?|blocks?|buildings?|units?|halls?|offices?|desks?|shel(?:f|ves)|cupboards?|drawers?|box(?:es)?|lots?|batch(?:es)?|ref|items?|codes?|forms?|tables?|aisles?|beds?|slots?|bins?|cabinets?)\s$/i;
 
 /** "14 F." at the head of a line: the answer to question 14. */
 const keyed = (place: Place): boolean =>
@@ -94,10 +95,19 @@ const person = (place: Place, value: number): boolean =>
 const aside = (place: Place): boolean =>
   PATIENT.test(place.after) && /(?:^|[*_"“‘(]|["“‘][A-Za-z0-9]{1,12},?\s|[.;:,]\s)$/.test(place.before);
 
+/** French sizes as they are stocked; other whole numbers with an F are ages. */
+const USUAL: ReadonlySet<number> = new Set([4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18, 20, 22, 24, 26, 28]);
+
 /** No catheter beside it: the note's own style decides, else a reader would ask. */
 function unclear(place: Place, match: string, value: number, near: boolean): Verdict {
   const notes = factsOf(place.around);
-  if (value > 34 || !(near || inContext(place) || notes.french)) return NOTHING;
+  if (/\s/.test(match) && !near) return NOTHING;
+  if (
+    value > 34 ||
+    (!near && !USUAL.has(value) && Number.isInteger(value)) ||
+    !(near || inContext(place) || notes.french)
+  )
+    return NOTHING;
   if (PATIENT_WORDS.test(place.text) && !near && !inContext(place)) return NOTHING;
   if (notes.letterFrench && !aside(place)) return size('french', 'own-style', match);
   return ask(

@@ -51,3 +51,7 @@ export const HEADERS: readonly (readonly [
   ['usp', /\bUSP\b|suture size|thread size/i],
   ['inch', /\binch(?:es)?\b|\(in\.?\)|, in\.?$|″/i],
 ];
+
+/** "the surgeon asked for a 3", "load me a 2": a thread asked for by word of mouth. */
+export const ASKED_FOR =
+  /\b(?:toss|throw|find|load|slide|send|order(?:s|ed)?|ask(?:s|ed|ing)? for|call(?:s|ed|ing)? for|want(?:s|ed)?|need(?:s|ed)?|shout(?:s|ed)? for|wanted|said|says|with)\s(?:me\s|us\s|him\s|her\s)?["“‘'*_]?an?\s["“‘'*_]?$/i;

@@ -79,6 +79,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
     TRUE_OR_FALSE.test(opening) ||
     /\bt(?:rue)?[\s*_]*\/[\s*_]*f(?:alse)?[\s.)\]*_]*$/i.test(scene.passage.text) ||
     (claim.kind === 'order' && SORTING.test(opening)) ||
+    crossed(scene, scene.items[at]?.start ?? 0) ||
     inverted(scene) ||
     reportedLead(scene) ||
     attributed(scene) ||
@@ -119,6 +120,12 @@ function reportedLead(scene: Scene): boolean {
   if (!scene.passage.list || !scene.lead || scene.lead.items.length > 24) return false;
   const lead = words(scene.lead.items, 0, 24);
   return SAID_BY.test(lead) || FORBIDDEN.test(lead);
+}
+
+/** "✗ 5-0 is thicker than 3-0": a line with a cross in front. */
+function crossed({ passage }: Scene, at: number): boolean {
+  const line = passage.text.lastIndexOf('\n', at - 1) + 1;
+  return /^\s*[✗✘✖❌]/u.test(passage.text.slice(line, line + 6));
 }
 
 /** "Were 5-0 thicker, …", "Had the 22 G been wider, …": a condition without its "if". */

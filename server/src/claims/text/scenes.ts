@@ -316,6 +316,7 @@ function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly 
     BOXES.test(read.passage.text) ||
     EITHER.test(read.passage.text) ||
     (read.passage.kind !== 'heading' &&
+      !SEVERAL_KEYS.test(read.passage.text) &&
       (FRONT_KEY.test(read.passage.text) || END_KEY.test(read.passage.text))) ||
     (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
     headings.some(
@@ -330,6 +331,8 @@ function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly 
 const END_KEY = /[.!]\s+\(?[TF]\)?\.?\s*$/;
 
 /** "(T) A 14 G …": a key in front of a statement. */
+/** Marks on lines of one passage: each is about its own line. */
+const SEVERAL_KEYS = /\n[ \t]*[✅✔✓☑❌✗✘✖]/u;
 const FRONT_KEY = /^(?:\((T|F|True|False)\)|([✅✔☑❌✗✘]))\s?/u;
 
 const BOXES = /^true\s*\/\s*\[([ xX])\]\s*false\b/i;
@@ -350,6 +353,7 @@ function truthKey(
   if (read.passage.cell) return cellKey(note, reads, read);
   const either = eitherKey(read);
   if (either) return either;
+  if (SEVERAL_KEYS.test(read.passage.text)) return undefined;
   const front = FRONT_KEY.exec(read.passage.text) ?? /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
   return front ? (/^(?:T|[✅✔☑])/u.test(front[1] ?? front[2] ?? '') ? 'true' : 'false') : undefined;
 }

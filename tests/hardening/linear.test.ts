@@ -34,7 +34,8 @@ const TEXTS: Readonly<Record<string, Text>> = {
   pipes: repeat('|'), lines: repeat('18 G\n'), hardBreaks: repeat('18 G  \n'), items: repeat('- 18 G green\n'),
   nestedItems: repeat('- '), nestedQuotes: repeat('>'), quotes: repeat('> 18 G\n'), headings: repeat('# 18 G\n'),
   fences: repeat('```\n\n18 G\n\n'), html: repeat('<div>\n\n18 G\n\n'), blank: repeat('\n'), spaces: repeat(' '),
-  footnotes: repeat('18 G[^1] '), definitions: repeat('[a]: x\n\n'), table, rows, paragraphs,
+  footnotes: repeat('18 G[^1] '), definitions: repeat('[a]: x\n\n'),
+  marksInALine: repeat('<!-- wrong on purpose: x --> '), marksOnLines: repeat('<!-- wrong on purpose: x -->\n'), table, rows, paragraphs,
 }; // biome-ignore format: a table
 
 const LENGTH = 2_000;

@@ -230,7 +230,8 @@ function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
   const several = scene.items.filter((item) => item.kind === 'size').length > 1;
   const near = several ? undefined : codeOf(scene.items.slice(Math.max(0, g.from - 5), g.to + 6));
   if (near) return near === 'both' ? undefined : near;
-  const here = several && own !== 'both' && bothNamed(scene.items) ? undefined : codeOf(scene.items);
+  const here =
+    several && own !== 'both' && bothNamed(scene.items) ? undefined : codeOf(outside(scene.items, c, g));
   if (here) return here === 'both' ? undefined : here;
   // "pink = 18 G, green = 21 G (needle)": the line speaks of needles itself, whatever came before.
   if (codeOf(scene.items) === 'needle') return undefined;
@@ -248,6 +249,13 @@ function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
   if (heading) return heading;
   const told = g.mentions[0]!.device;
   return told === 'needle' ? undefined : told;
+}
+
+/** "blue, not black (that is the needle)": a bracket further off speaks of something else. */
+function outside(items: readonly Item[], c: Colour, g: Group): readonly Item[] {
+  const open = items.findIndex((item, i) => item.word === '(' && i > Math.max(c.to, g.to) + 1);
+  const close = items.findIndex((item, i) => item.word === ')' && i > open);
+  return open < 0 || close < 0 || close - open > 8 ? items : [...items.slice(0, open), ...items.slice(close)];
 }
 
 /** The sentence gives one size to a needle and another to a cannula. */

@@ -13,6 +13,7 @@ import { existence } from './existence.ts';
 import { follow } from './follow.ts';
 import { formula } from './formula.ts';
 import { grab } from './grab.ts';
+import { lengths } from './lengths.ts';
 import { members } from './members.ts';
 import type { Construction } from './model.ts';
 import { next } from './next.ts';
@@ -59,6 +60,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   between,
   grab,
   formula,
+  lengths,
   unit,
   zeros,
   property,

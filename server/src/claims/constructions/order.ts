@@ -47,6 +47,8 @@ export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Rea
 
 /** A bare row of sizes right under a heading that says how it runs. */
 function headingCue(scene: Scene): Cue | undefined {
+  // Choices under a question are for the key to settle.
+  if (scene.option || scene.passage.list?.checked !== undefined) return undefined;
   const bare = scene.items.every((item) => item.kind === 'size' || JOINS.has(item.word) || item.word === '.');
   const heading = scene.headings.at(-1);
   const cue =

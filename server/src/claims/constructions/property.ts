@@ -164,7 +164,7 @@ const ADJECTIVE_GAP = new Set([
   'stitches',
 ]);
 const PREDICATE_GAP = new Set(
-  `is are being , ( : — – as a an the by way suture sutures material thread strand one of our its also counts fully completely truly
+  `made spun from manufactured fibre fiber fibres fibers substance is are being , ( : — – as a an the by way suture sutures material thread strand one of our its also counts fully completely truly
   classed it gets stays remains usually always which that and slowly quickly rapidly soft strong smooth most coated long-lasting common both only what we call
   single in both it's they're one's body skin inert soon comes tissue source from under over weeks within months days`.split(
     /\s+/,

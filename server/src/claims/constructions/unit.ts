@@ -58,7 +58,7 @@ const SHAPES: readonly Shape[] = [
   {
     ...FRENCH,
     pattern: new RegExp(
-      `\\b(?:(?:one|each|every|a single|1|the) ${FR}(?: (?:unit|size|step|gauge))?|an? ${FR} (?:unit|step)) ${IS}${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b`,
+      `\\b(?:(?:one|each|every|a single|1|the) ${FR}(?: (?:unit|size|step|gauge))?|an? ${FR} (?:unit|step)) ${IS}${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b(?! (?:round|around|in (?:girth|circumference)|of (?:girth|circumference)))`,
     ),
     value: (match) => numberOf(match[1]),
   },

@@ -35,6 +35,18 @@ const tube: Omit<FormulaRow, 'id' | 'says' | 'true'> = {
   sources: ['ett', 'gupta'],
 };
 
+const flow = (id: string, says: string, holds: boolean, rule: string): FormulaRow => ({
+  id,
+  system: 'needle-gauge',
+  says,
+  true: holds,
+  holds: rule,
+  standard: 'published flow measurements of IV cannulas',
+  sources: ['mcpherson', 'hilbert'],
+});
+const LENGTH = 'Of two cannulas of one gauge the longer flows slower';
+const WIDTH = 'Of two cannulas of one length the wider flows faster';
+
 export const FORMULAS: readonly FormulaRow[] = [
   fr('mm-is-french-over-3', 'millimetres are French divided by 3', true),
   fr('mm-is-french-times-3', 'millimetres are French multiplied by 3', false),
@@ -159,6 +171,10 @@ export const FORMULAS: readonly FormulaRow[] = [
     standard: 'transcription style guides',
     sources: ['BOS'],
   },
+  flow('longer-is-slower', 'a longer cannula flows slower', true, LENGTH),
+  flow('longer-is-faster', 'a longer cannula flows faster', false, LENGTH),
+  flow('wider-is-faster', 'a wider cannula flows faster', true, WIDTH),
+  flow('wider-is-slower', 'a wider cannula flows slower', false, WIDTH),
   {
     id: 'gauge-is-inner',
     system: 'needle-gauge',

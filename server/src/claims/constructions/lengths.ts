@@ -1,0 +1,69 @@
+/** Flow against length and width as rules: "the longer the cannula, the slower the flow", "a narrow line runs faster". */
+import { measuredWords } from '../text/magnitudes.ts';
+import { groups, type Scene, sentenceSpan, spanOf, wordsOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+const LONG = new Map<string, 1 | -1>([
+  ['long', 1],
+  ['longer', 1],
+  ['short', -1],
+  ['shorter', -1],
+]);
+const TUBES = /^(?:cannulas?|cannulae|catheters?|lines?|tubes?|needles?|ones?|picc)$/;
+/** Other things that change flow: the rule is not about the tube alone. */
+const OTHER =
+  /\b(?:pressure|height|raised?|bag|valve|kinked|vein|than|wider|thinner|narrower|thicker|not|never|no|if)\b/;
+
+export const lengths: Construction = {
+  id: 'lengths',
+  read(scene) {
+    if (groups(scene.items).length > 0) return [];
+    return [...ofLength(scene), ...ofWidth(scene)];
+  },
+};
+
+/** "a short cannula flows faster (than a long one)": the first length word is the subject's. */
+function ofLength(scene: Scene): Reading[] {
+  const { items } = scene;
+  const at = items.findIndex(
+    (item, i) => LONG.has(item.word) && items.slice(i + 1, i + 4).some((next) => TUBES.test(next.word)),
+  );
+  const flow = measuredWords(items).find((m) => m.axis === 'flow' && m.degree === 'comparative' && m.at > at);
+  const than = wordsOf(scene.sentence).replace(/ than (?:a |an |the )?(?:long|longer|short|shorter)\b.*/, '');
+  if (at < 0 || !flow || flow.at - at > 10 || OTHER.test(than)) return [];
+  const slower = LONG.get(items[at]!.word) === 1 ? flow.sign === -1 : flow.sign === 1;
+  return [rule(scene, slower ? 'longer-is-slower' : 'longer-is-faster', at, flow.at)];
+}
+
+/** "the narrower the cannula, the quicker a litre runs in". */
+function ofWidth(scene: Scene): Reading[] {
+  const { items } = scene;
+  const words = measuredWords(items).filter((m) => m.degree === 'comparative' && !m.idiom);
+  const width = words.find((m) => m.axis === 'outer' || m.axis === 'bore');
+  const flow = words.find((m) => m.axis === 'flow');
+  if (
+    words.length !== 2 ||
+    !width ||
+    !flow ||
+    items[width.at - 1]?.word !== 'the' ||
+    items[flow.at - 1]?.word !== 'the'
+  )
+    return [];
+  return [rule(scene, width.sign === flow.sign ? 'wider-is-faster' : 'wider-is-slower', width.at, flow.at)];
+}
+
+function rule(scene: Scene, formula: string, from: number, at: number): Reading {
+  return {
+    claim: {
+      kind: 'formula',
+      construction: 'lengths',
+      span: sentenceSpan(scene),
+      focus: spanOf(scene, scene.items[at]!),
+      system: 'needle-gauge',
+      formula,
+    },
+    at,
+    from,
+    to: at,
+  };
+}

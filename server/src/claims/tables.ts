@@ -74,7 +74,10 @@ const ACROSS = /\b(?:diameter|o\.?d\.?|width|thickness|across|outer|outside)\b/;
 type Role = 'outer' | 'bore' | 'length' | 'colour' | 'none';
 
 const ROLES: readonly (readonly [RegExp, Role])[] = [
-  [/\b(?:wound|depth|insert|distance|height|volume|balloon|dose|mark|tip to)/, 'none'],
+  [
+    /\b(?:round|circumference|girth|perimeter|radius|wound|depth|insert|distance|height|volume|balloon|dose|mark|tip to)/,
+    'none',
+  ],
   [/\b(?:inner|inside|internal|bore|lumen|i\.?d\.?)\b/, 'bore'],
   [/\b(?:needle length|length|long)\b/, 'length'],
   [/\b(?:colou?rs?|hub|valve colou?r|funnel|code)\b/, 'colour'],

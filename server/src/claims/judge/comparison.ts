@@ -83,8 +83,14 @@ const LENGTH =
 const SAME_LENGTH =
   /\b(?:same|equal|identical|similar|like|equally)[ -](?:length|long)|lengths? (?:being )?(?:equal|the same)/i;
 
-/** The bore depends on the wall too. */
-const WALL = /\bwall(?:ed|s)?\b|\b(?:two|three|2|3)-way\b|\bsilicone\b|\blatex\b/i;
+/** The bore depends on the wall too, unless both are of one make: "a 20 Fr three-way, an 18 Fr three-way". */
+const WALL = /\bwall(?:ed|s)?\b|\bsilicone\b|\blatex\b/i;
+const WAYS = /\b(?:two|three|2|3)-way\b/gi;
+
+function wallsDiffer(text: string): boolean {
+  const ways = text.match(WAYS) ?? [];
+  return WALL.test(text) || ways.length === 1 || new Set(ways.map((way) => way.toLowerCase())).size > 1;
+}
 
 /** Flow depends on length too; strength on the material too. */
 function judged(claim: ComparisonClaim, note: Note): boolean {
@@ -92,7 +98,7 @@ function judged(claim: ComparisonClaim, note: Note): boolean {
   const system = claim.left.sizes[0]?.system;
   if (claim.axis === 'strength')
     return system === 'usp' && claim.left.material === claim.right.material && claim.left.sizes.length === 1;
-  if (claim.axis === 'bore' && WALL.test(note.text.slice(claim.span.start, claim.span.end))) return false;
+  if (claim.axis === 'bore' && wallsDiffer(note.text.slice(claim.span.start, claim.span.end))) return false;
   if (claim.axis !== 'flow') return true;
   const text = note.text.slice(claim.span.start, claim.span.end);
   return system !== 'usp' && (!LENGTH.test(text) || SAME_LENGTH.test(text));

@@ -52,10 +52,12 @@ async function takeRow(page: Page, words: string): Promise<void> {
 /** Opens a note by name; again when the workbench, still restoring others, put one of them in front. */
 export async function openNote(page: Page, name: string): Promise<void> {
   const tab = page.locator('.tab.active', { hasText: name }).first();
-  for (let tries = 0; tries < 4 && !(await tab.isVisible()); tries++) {
+  for (let tries = 0; tries < 6; tries++) {
     await ask(page, 'Control+P', name);
     await takeRow(page, name);
     await tab.waitFor({ timeout: 5000 }).catch(() => undefined);
+    await page.waitForTimeout(300);
+    if (await tab.isVisible()) break;
   }
   await tab.waitFor();
   await page.locator('.monaco-editor .view-line').first().waitFor();

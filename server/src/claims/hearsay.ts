@@ -54,7 +54,7 @@ const LABEL =
 
 /** "Put these in order, thinnest first: …": the list is there to be sorted. */
 const SORTING =
-  /^(?:\S [.)] )?(?:put|arrange|rearrange|sort|rank|order|place|re-order|reorder) (?:these|them|those|the following|the (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))\b|^(?:\S [.)] )?(?:rank|sort|arrange|rearrange) (?!as |like )/;
+  /^(?:\S [.)] )?(?:put|place|order|re-order|reorder) (?:these|them|those|the following|the (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))(?: (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))?(?: (?:in|into|from|by)\b| [:,(])|^(?:\S [.)] )?(?:rank|sort|arrange|rearrange) (?!as |like )/;
 
 /** An unkeyed statement to be called true or false. */
 const TRUE_OR_FALSE = /^(?:\S+ [.)] )?(?:t ?\/ ?f|true ?(?:or|\/) ?false|true or not) [:—–?.-]/;

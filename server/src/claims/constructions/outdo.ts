@@ -1,6 +1,6 @@
 /** Verbs that compare by themselves: "the 14 G outruns the 18 G". */
 import type { Axis } from '../model.ts';
-import type { Measured } from '../text/magnitudes.ts';
+import { compares } from '../text/magnitudes.ts';
 import { groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
@@ -64,15 +64,6 @@ function reading(
   left: Parameters<typeof comparison>[2],
   right: Parameters<typeof comparison>[3],
 ): Reading {
-  const word: Measured = {
-    at,
-    to: at,
-    axis: verb.axis,
-    sign: verb.sign,
-    degree: 'comparative',
-    excess: false,
-    idiom: false,
-    attributive: false,
-  };
+  const word = compares(at, verb.axis, verb.sign);
   return comparison(scene, 'outdo', left, right, word);
 }

@@ -1,10 +1,10 @@
 /** "twice the diameter of a 3 Fr", "half as wide as a 12 Fr": only the order is judged, not the ratio. */
 import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import type { Measured } from '../text/magnitudes.ts';
+import { compares } from '../text/magnitudes.ts';
 import { groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
-import { comparison } from './than.ts';
+import { comparison, wordless } from './than.ts';
 
 const RATIOS: ReadonlyMap<string, 1 | -1> = new Map([
   ['twice', 1],
@@ -58,17 +58,6 @@ function reading(
   left: Parameters<typeof comparison>[2],
   right: Parameters<typeof comparison>[3],
 ): Reading {
-  const word: Measured = {
-    at,
-    to: at,
-    axis,
-    sign,
-    degree: 'comparative',
-    excess: false,
-    idiom: false,
-    attributive: false,
-  };
-  const made = comparison(scene, 'ratio', left, right, word);
-  const { word: _, ...claim } = made.claim as Extract<typeof made.claim, { kind: 'comparison' }>;
-  return { ...made, claim };
+  const word = compares(at, axis, sign);
+  return wordless(comparison(scene, 'ratio', left, right, word));
 }

@@ -1,11 +1,11 @@
 /** "step down from a 5 Fr to a 4 Fr", "the next size up from 14 Fr is 16 Fr": a step in size, for systems that run straight. */
 import { direction } from '../../sizes/index.ts';
 import type { Axis } from '../model.ts';
-import type { Measured } from '../text/magnitudes.ts';
+import { compares } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { AXIS_NOUNS } from '../words/nouns.ts';
 import type { Construction, Reading } from './model.ts';
-import { comparison } from './than.ts';
+import { comparison, wordless } from './than.ts';
 
 const STEPS = new Set(['step', 'steps', 'stepping', 'stepped', 'size', 'sizes', 'upsize', 'downsize']);
 const WAYS: ReadonlyMap<string, 1 | -1> = new Map([
@@ -47,17 +47,6 @@ function axisIn(scene: Scene, at: number, to: number): Axis | undefined {
 }
 
 function reading(scene: Scene, at: number, sign: 1 | -1, axis: Axis, left: Group, right: Group): Reading {
-  const word: Measured = {
-    at,
-    to: at,
-    axis,
-    sign,
-    degree: 'comparative',
-    excess: false,
-    idiom: false,
-    attributive: false,
-  };
-  const made = comparison(scene, 'stepping', left, right, word);
-  const { word: _, ...claim } = made.claim as Extract<typeof made.claim, { kind: 'comparison' }>;
-  return { ...made, claim, at: left.from, from: left.from };
+  const word = compares(at, axis, sign);
+  return { ...wordless(comparison(scene, 'stepping', left, right, word)), at: left.from, from: left.from };
 }

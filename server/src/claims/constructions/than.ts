@@ -260,3 +260,11 @@ export function comparison(
     to: word.to,
   };
 }
+
+/** A comparison without a word that a fix could swap. */
+export function wordless(reading: Reading): Reading {
+  const { claim } = reading;
+  if (claim.kind !== 'comparison') return reading;
+  const { word: _, ...rest } = claim;
+  return { ...reading, claim: rest };
+}

@@ -191,5 +191,17 @@ function afterThe(items: readonly Item[], k: number): number {
   return items[k + 1]?.kind === 'word' ? k + 1 : -1;
 }
 
+/** A comparing word of our own making, for constructions that compare by a verb or a ratio. */
+export const compares = (at: number, axis: Axis, sign: 1 | -1): Measured => ({
+  at,
+  to: at,
+  axis,
+  sign,
+  degree: 'comparative',
+  excess: false,
+  idiom: false,
+  attributive: false,
+});
+
 /** Axes that a size decides. */
 export const decidable = (axis: Axis): boolean => axis !== 'other' && axis !== 'number';

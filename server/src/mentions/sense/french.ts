@@ -108,7 +108,7 @@ function unclear(place: Place, match: string, value: number, near: boolean): Ver
     !(near || inContext(place) || notes.french)
   )
     return NOTHING;
-  if (PATIENT_WORDS.test(place.text) && !near && !inContext(place)) return NOTHING;
+  if (PATIENT_WORDS.test(place.text) && !near) return NOTHING;
   if (notes.letterFrench && !aside(place)) return size('french', 'own-style', match);
   return ask(
     [

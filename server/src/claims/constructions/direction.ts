@@ -190,8 +190,6 @@ function growing(scene: Scene, items: readonly Item[]): NumberSide[] {
 
 const SKIPPED = new Set(['the', 'a', 'in', 'your']);
 
-const _STEPS = /^(?:steps?|jumps?|moves?|sizes?|going|go|moving|stepping|climbing|working)$/;
-
 const STEPS = /^(?:steps?|jumps?|moves?|sizes?|going|go|moving|stepping|climbing|working)$/;
 
 /** "each step up in French", "one size down the gauge". */

@@ -106,6 +106,9 @@ const SHAPES: readonly Shape[] = [
   },
 ];
 
+/** Every shape names one of them; a short look spares the long patterns. */
+const UNITS = /\b(?:fr|charri|inch)/;
+
 export const unit: Construction = {
   id: 'unit',
   leaning: true,
@@ -113,7 +116,7 @@ export const unit: Construction = {
     if (!scene.items.some((item) => item.kind === 'size' || item.system || item.word.startsWith('inch')))
       return [];
     const text = scene.items.map((item) => item.word).join(' ');
-    if (text.length > 400) return [];
+    if (text.length > 400 || !UNITS.test(text)) return [];
     return SHAPES.flatMap((shape) => {
       const match = shape.pattern.exec(text);
       const value = match ? shape.value(match) : undefined;

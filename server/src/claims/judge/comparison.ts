@@ -10,7 +10,7 @@ import { relationWords, ruleWords, sizeWords } from './words.ts';
 
 export function judgeComparison(claim: ComparisonClaim, note: Note, context?: Context): Judgement {
   const [left, right] = spoken(claim);
-  const says = `Says ${left} is ${relationWords(claim.axis, claim.relation)} ${right}.`;
+  const says = `Says ${left} ${relationWords(spokenAxis(claim), claim.relation)} ${right}.`;
   if (!judged(claim, note)) return cannotTell(says, 'A size alone does not settle this.');
   const lenses = [lensOf(claim.left, context), lensOf(claim.right, context)] as const;
   const pairs = claim.left.sizes.flatMap((a) =>
@@ -27,7 +27,7 @@ export function judgeComparison(claim: ComparisonClaim, note: Note, context?: Co
   return {
     verdict,
     says,
-    holds: holdsWords(worst.a, worst.b, worst.result, claim.axis, lenses),
+    holds: holdsWords(worst.a, worst.b, worst.result, spokenAxis(claim), lenses),
     source: sourceNames(worst.sources) || ruleWords(worst.a, worst.b),
     sources: worst.sources,
     ...(swap ? { repair: swap } : {}),
@@ -48,6 +48,10 @@ const OUTCOMES: Readonly<Record<Thickness['result'], string>> = {
   same: 'is the same as',
   'cannot-tell': 'cannot be set against',
 };
+
+/** What goes by its inside is said to be wider or narrower inside, not thicker or thinner. */
+const spokenAxis = ({ axis, left }: ComparisonClaim): Axis =>
+  axis === 'outer' && left.sizes[0]?.system === 'tube-id' ? 'bore' : axis;
 
 /** The two sides in words; as written when they are two ways to write one size. */
 function spoken({ left, right }: ComparisonClaim): [string, string] {
@@ -119,6 +123,6 @@ function holdsWords(
     const interval = LENGTHS.has(size.system) ? undefined : outerDiameter(size, lens);
     return interval ? `${label(size)} (${intervalWords(interval)})` : label(size);
   };
-  return `${shown(a, lenses[0])} is ${relationWords(axis, relation)} ${shown(b, lenses[1])}: ${ruleWords(a, b)}.`;
+  return `${shown(a, lenses[0])} ${relationWords(axis, relation)} ${shown(b, lenses[1])}: ${ruleWords(a, b)}.`;
 }
 const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch']);

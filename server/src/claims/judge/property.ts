@@ -47,14 +47,14 @@ function materialVerdict(material: Material, property: string, value: string): V
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const STRUCTURE: Readonly<Record<string, string>> = {
-  multifilament: 'braided or multifilament',
+  multifilament: 'braided (multifilament)',
   monofilament: 'monofilament',
   twisted: 'twisted',
 };
 
 export function describe(material: Material): string {
   const structure = material.structure.map((one) => STRUCTURE[one]).join(' or ');
-  return `${material.origin === 'metal' ? 'metal' : material.origin}, ${structure}, ${material.absorbable ? 'absorbable' : 'nonabsorbable'}`;
+  return `${material.origin === 'metal' ? 'metal' : material.origin}, ${material.absorbable ? 'absorbable' : 'nonabsorbable'} and ${structure}`;
 }
 
 function judgePoint(claim: PropertyClaim): Judgement {

@@ -6,15 +6,16 @@ import type { Axis, Operand, Relation } from '../model.ts';
 export const sizeWords = (operand: Operand): string => operand.sizes.map((size) => label(size)).join(' or ');
 
 const AXIS: Readonly<Record<Axis, readonly [string, string, string]>> = {
-  outer: ['thicker than', 'thinner than', 'as thick as'],
-  bore: ['wider inside than', 'narrower inside than', 'as wide inside as'],
-  flow: ['faster than', 'slower than', 'as fast as'],
-  strength: ['stronger than', 'weaker than', 'as strong as'],
-  hole: ['making a larger hole than', 'making a smaller hole than', 'making as large a hole as'],
-  number: ['higher than', 'lower than', 'equal to'],
-  other: ['more than', 'less than', 'the same as'],
+  outer: ['is thicker than', 'is thinner than', 'is as thick as'],
+  bore: ['is wider inside than', 'is narrower inside than', 'is as wide inside as'],
+  flow: ['is faster than', 'is slower than', 'is as fast as'],
+  strength: ['is stronger than', 'is weaker than', 'is as strong as'],
+  hole: ['makes a larger hole than', 'makes a smaller hole than', 'makes as large a hole as'],
+  number: ['is higher than', 'is lower than', 'is equal to'],
+  other: ['is more than', 'is less than', 'is the same as'],
 };
 
+/** "is thicker than", "makes a larger hole than": with its verb. */
 export function relationWords(axis: Axis, relation: Relation): string {
   return AXIS[axis][relation === 'more' ? 0 : relation === 'less' ? 1 : 2];
 }

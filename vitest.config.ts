@@ -11,6 +11,8 @@ export default defineConfig({
       include: ['server/src/{sizes,notes,mentions,claims,checks,course}/**/*.ts', 'grammars/notations/*.ts'],
       reporter: ['text-summary', 'json-summary'],
       reportsDirectory: 'artifacts/coverage',
+      // As measured, less a little: coverage may rise and not fall.
+      thresholds: { lines: 96.5, statements: 94.5, functions: 96.5, branches: 87.5 },
     },
   },
 });

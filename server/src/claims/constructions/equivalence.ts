@@ -95,6 +95,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     return [];
   if (unlikely(items, left, right) || tooWide(items, left, right) || otherMeasure(items, left, right))
     return [];
+  if (oneOf(items, left)) return [];
   if (crossedLength(items, left) || crossedLength(items, right)) return [];
   return [make(scene, left, right, between)];
 }
@@ -102,6 +103,14 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
 /** "between 0.35 and 0.4 mm": two values that are the ends of one range. */
 const spanned = (items: readonly Item[], g: Group) =>
   g.mentions.length === 2 && g.sizes.length === 2 && items[g.from - 1]?.word === 'between';
+
+/** "the smaller of 14 G and 12 Fr is …": the last of several is not the subject. */
+const oneOf = (items: readonly Item[], left: Group) =>
+  /^(?:and|or)$/.test(items[left.from - 1]?.word ?? '') &&
+  items[left.from - 2]?.kind === 'size' &&
+  items
+    .slice(Math.max(0, left.from - 5), left.from - 2)
+    .some((item) => /^(?:of|between|among)$/.test(item.word));
 
 const bothLengths = (left: Group, right: Group) =>
   LENGTHS.has(left.sizes[0]!.system) && LENGTHS.has(right.sizes[0]!.system);

@@ -133,6 +133,7 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
     .filter((g) => g.to < word.at)
     .at(-1);
   if (!nearest || hasForeignSubject(scene, word) || grounded(items, nearest, word)) return [];
+  if (setBeside(items, nearest)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
   const flows =
     word.axis === 'flow' && items.slice(nearest.to + 1, word.at).some((item) => FLOWS.test(item.word));
@@ -173,6 +174,12 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
     ? againstPrevious(scene, nearest, word)
     : [];
 }
+
+/** "the 16 G, wider than the 18 G, flows faster": the size after "than" is not what the clause is about. */
+const setBeside = (items: readonly Item[], nearest: Group) =>
+  items.slice(Math.max(0, nearest.from - 2), nearest.from).some((item) => item.word === 'than') &&
+  items[nearest.to + 1]?.word === ',' &&
+  items[nearest.to + 2]?.word !== 'which';
 
 /** "the 21 is the one that looks skinnier". */
 const theOne = (items: readonly Item[], word: Measured) =>

@@ -1,5 +1,5 @@
 /** Is "18 G" a needle's gauge, a weight, an acceleration? */
-import { DRUG_BEFORE, MEASURED_OUT, NOT_GAUGE, NOT_GAUGE_BEFORE, WEIGHED } from '../words/weights.ts';
+import { DRUG_BEFORE, MEASURED_OUT, NOT_GAUGE, NOT_GAUGE_BEFORE, SPUN, WEIGHED } from '../words/weights.ts';
 import { factsOf } from './note-facts.ts';
 import { type Place, wider } from './place.ts';
 import { systemOf } from './systems.ts';
@@ -17,6 +17,7 @@ const gaugeNear = (place: Place): boolean =>
 /** Gauge by unit word or letter, after or before the number. */
 export function gaugeSense(place: Place, match: string, value: number): Verdict {
   if (NOT_GAUGE.test(place.after) || NOT_GAUGE_BEFORE.test(place.before)) return NOTHING;
+  if (SPUN.test(place.text) && !isGauge(place)) return NOTHING;
   if (
     /^gau?ge/i.test(match) &&
     /\b(?:pressure|fuel|tyre|tire|steam|rain|rail\w*|strain|depth|film)\s$/i.test(place.before)

@@ -59,7 +59,7 @@ export const DRUG_BEFORE = new RegExp(
 
 /** Right after a weight: of what, in what, how often. */
 export const MEASURED_OUT = new RegExp(
-  `^\\s?(?:of\\b|/|per\\b|in\\s[0-9]|iv\\sover|over\\s[0-9]|bolus|qd|bd|tds|od\\b|daily|every\\b|(?:${SUBSTANCES.join('|')})\\b|monofilament)`,
+  `^\\s?(?:of\\b|/|per\\b|in\\s[0-9]|iv\\sover|over\\s[0-9]|bolus|qd|bd|tds|od\\b|daily|every\\b|bags?\\b|sachets?\\b|pots?\\b|jars?\\b|(?:${SUBSTANCES.join('|')})\\b|monofilament)`,
   'i',
 );
 
@@ -85,6 +85,9 @@ export const WEIGHED = wholeWords([
 /** After a gauge-like G: acceleration, networks. */
 export const NOT_GAUGE =
   /^[\s-]*(?:force|forces|network|networks|signal|wi-?fi|ethernet|coverage|router|phone|mobile|acceleration|centrifug\w*|spin|rcf|shotguns?|shells?|rail\w*|track)\b|^[\s]?[x×]\s?[0-9]+\s?min/i;
+
+/** A sentence about a centrifuge: its g is an acceleration. */
+export const SPUN = /\bcentrifug\w*|\brotors?\b|\bspins? at\b|\bspun at\b/i;
 
 /** Before it: rails, guns, centrifuges. */
 export const NOT_GAUGE_BEFORE =

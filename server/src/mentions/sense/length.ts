@@ -98,7 +98,8 @@ export const afterGauge = (place: Place): boolean =>
 
 /** "One inch is 25.4 mm", "each French is 0.33 mm": units, not things. */
 function defines(place: Place, match: string): boolean {
-  if (/^25[.,]4\s?mm$/i.test(match) && /\binch\b/i.test(place.text)) return true;
+  if (/^25[.,]4\s?mm$/i.test(match) && /\binch\b/i.test(place.text) && !/\bneedles?\b/i.test(place.text))
+    return true;
   if (/^0?[.,]3+\s?mm$/i.test(match) && STEP_OF_A_SCALE.test(place.before)) return true;
   if (
     /^(?:one|1)\s?(?:mm|millimet)/i.test(match) &&

@@ -11,6 +11,7 @@ import type { Span } from '../notes/model.ts';
 import { writeValue } from '../sizes/index.ts';
 import type { Lens, Size, SourceKey } from '../sizes/model.ts';
 import { Lines, type Place } from './lines.ts';
+import { type Quoted, quote } from './quoted.ts';
 
 export interface PlacedFix {
   readonly title: string;
@@ -18,7 +19,7 @@ export interface PlacedFix {
   readonly edits: readonly { readonly place: Place; readonly text: string }[];
 }
 
-export interface PlacedFinding {
+export interface PlacedFinding extends Quoted {
   readonly check: string;
   readonly kind: FindingKind;
   readonly severity: Severity;
@@ -38,8 +39,6 @@ export interface PlacedFinding {
   readonly identity: string;
   /** Sizes of the statement, for a picture; a few at most. */
   readonly sizes: readonly { readonly size: Size; readonly lens: Lens }[];
-  /** First line of the finding as written. */
-  readonly excerpt: string;
 }
 
 export interface PlacedMention {
@@ -58,11 +57,10 @@ export interface PlacedTopic {
 }
 
 /** A device by its own name, with the size the note gives it. */
-export interface PlacedName {
+export interface PlacedName extends Quoted {
   readonly name: string;
   readonly size: Size;
   readonly place: Place;
-  readonly excerpt: string;
   /** How severe it is where the note lies that another note differs, when settings say. */
   readonly level?: Level | undefined;
 }
@@ -95,7 +93,7 @@ export function placed(path: string, analysis: Analysis, wanted: Wanted): NoteRe
   if (wanted === 'mentions') return { ...result, mentions: placedMentions(analysis, lines) };
   const named = names.map(({ name, size, source }) => {
     const place = lines.place(source);
-    return { name, size, place, excerpt: lines.line(place.line) };
+    return { name, size, place, ...quote(lines, place) };
   });
   return { ...result, findings: placedFindings(analysis, lines), ...(named.length > 0 && { named }) };
 }
@@ -110,7 +108,7 @@ function placedFindings(analysis: Analysis, lines: Lines): PlacedFinding[] {
       place,
       identity: ids[i]!.identity,
       sizes: sizesIn(analysis.mentions, ids[i]!.home),
-      excerpt: lines.line(place.line),
+      ...quote(lines, place),
       fixes: fixes.map((fix) => ({
         ...fix,
         edits: fix.edits.map((edit) => ({ place: lines.place(edit.span), text: edit.text })),

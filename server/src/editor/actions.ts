@@ -24,10 +24,16 @@ export interface Action {
 }
 
 /** Everything that can be done about what touches the span. */
-export const actionsIn = (analysis: Analysis, span: Span): Action[] => [
-  ...findingsIn(analysis, span).flatMap((finding) => [...fixesOf(finding), ...leaveIn(analysis, finding)]),
-  ...analysis.mentions.filter((mention) => meets(mention.source, span)).flatMap(conversionsOf),
-];
+export function actionsIn(analysis: Analysis, span: Span): Action[] {
+  const endOfLine = lineEnds(analysis.note.text);
+  return [
+    ...findingsIn(analysis, span).flatMap((finding) => [
+      ...fixesOf(finding),
+      ...leaveIn(finding, endOfLine(finding.span.end)),
+    ]),
+    ...analysis.mentions.filter((mention) => meets(mention.source, span)).flatMap(conversionsOf),
+  ];
+}
 
 const fixesOf = (finding: Finding): Action[] =>
   finding.fixes.map((fix) => ({
@@ -39,9 +45,8 @@ const fixesOf = (finding: Finding): Action[] =>
   }));
 
 /** Leaves an error in on purpose: a mark at the end of its line, still without its reason. */
-function leaveIn(analysis: Analysis, finding: Finding): Action[] {
+function leaveIn(finding: Finding, at: number): Action[] {
   if (finding.kind !== 'contradiction' || finding.deliberate !== undefined) return [];
-  const at = endOfLine(analysis.note.text, finding.span.end);
   return [
     {
       title: 'Leave this error in on purpose …',
@@ -53,12 +58,22 @@ function leaveIn(analysis: Analysis, finding: Finding): Action[] {
   ];
 }
 
+/** As `endOfLine`, for offsets in rising order: a line that holds many is looked through once. */
+function lineEnds(text: string): (from: number) => number {
+  let known = { from: 0, lineEnd: -1, at: 0 };
+  return (from) => {
+    if (from < known.from || from > known.lineEnd) known = { from, ...endOfLine(text, from) };
+    return Math.max(from, known.at);
+  };
+}
+
 /** Behind the last letter of the line; in a table row, inside its last cell. */
-function endOfLine(text: string, from: number): number {
+function endOfLine(text: string, from: number): { at: number; lineEnd: number } {
   let end = from;
   while (end < text.length && text[end] !== '\n' && text[end] !== '\r') end++;
   const line = text.slice(from, end).trimEnd();
-  return from + (line.endsWith('|') ? line.slice(0, -1).trimEnd() : line).length;
+  const last = line.endsWith('|') ? line.slice(0, -1).trimEnd() : line;
+  return { at: from + last.length, lineEnd: end };
 }
 
 /** Systems worth writing beside a size; inches only where they are the trade's unit. */

@@ -4,7 +4,7 @@ import type { Plan } from '../engine/plan.ts';
 import type { Handled } from '../engine/run.ts';
 import type { NoteResult, PlacedFinding, PlacedName } from '../result.ts';
 
-type Where = Pick<PlacedName, 'place' | 'excerpt'>;
+type Where = Pick<PlacedName, 'place' | 'excerpt' | 'excerptAt'>;
 
 /** Other places shown beside a finding. */
 const SHOWN = 10;
@@ -15,8 +15,8 @@ export class Differs {
   readonly #levels = new Map<string, Level>();
 
   add({ path, named = [] }: NoteResult): void {
-    for (const { name, size, place, excerpt, level } of named) {
-      this.#named.push({ note: path, named: { name, size }, where: { place, excerpt } });
+    for (const { name, size, level, ...where } of named) {
+      this.#named.push({ note: path, named: { name, size }, where });
       if (level !== undefined) this.#levels.set(path, level);
     }
   }
@@ -31,7 +31,6 @@ export class Differs {
         check: DIFFERS,
         kind: 'style',
         severity: level,
-        place: at.where.place,
         says,
         holds,
         source: 'the notes of this course',
@@ -45,7 +44,7 @@ export class Differs {
         derivation: [],
         identity: hash(`${DIFFERS} ${at.named.name} ${at.named.size.value}`),
         sizes: [at, ...others].slice(0, 5).map(({ named }) => ({ size: named.size, lens: {} })),
-        excerpt: at.where.excerpt,
+        ...at.where,
       };
       const findings = byNote.get(at.note);
       if (findings) findings.push(finding);

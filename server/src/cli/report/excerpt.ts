@@ -28,9 +28,9 @@ function whole(text: string, at: number): number {
   return code >= 0xdc00 && code <= 0xdfff ? at - 1 : at;
 }
 
-export function excerpt({ excerpt: line, place }: PlacedFinding): Excerpt {
-  const start = place.column - 1;
-  const end = place.endLine === place.line ? place.endColumn - 1 : line.length;
+export function excerpt({ excerpt: line, excerptAt = 0, place }: PlacedFinding): Excerpt {
+  const start = place.column - 1 - excerptAt;
+  const end = place.endLine === place.line ? place.endColumn - 1 - excerptAt : line.length;
   const from = start > BEFORE * 2 ? whole(line, start - BEFORE) : 0;
   const to = whole(line, Math.min(line.length, Math.max(from + WIDTH, end)));
   // A line that starts with two colons would be a command to a runner of continuous integration.

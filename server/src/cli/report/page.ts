@@ -19,9 +19,9 @@ svg { max-width: 100%; height: auto; }
 
 const html = (text: string): string => escapeXml(safeLine(text));
 
-function quoted({ excerpt, place }: PlacedFinding): string {
-  const start = place.column - 1;
-  const end = place.endLine === place.line ? place.endColumn - 1 : excerpt.length;
+function quoted({ excerpt, excerptAt = 0, place }: PlacedFinding): string {
+  const start = place.column - 1 - excerptAt;
+  const end = place.endLine === place.line ? place.endColumn - 1 - excerptAt : excerpt.length;
   return `<blockquote>${html(excerpt.slice(0, start))}<mark>${html(excerpt.slice(start, end))}</mark>${html(excerpt.slice(end))}</blockquote>`;
 }
 

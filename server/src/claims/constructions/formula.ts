@@ -1,6 +1,7 @@
 /** "French ÷ 3 = millimetres", "multiply the French by three", "French is the circumference". */
 import type { Item } from '../text/items.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
 
 type Operation = 'times' | 'over';
@@ -79,6 +80,8 @@ function readFrench(scene: Scene, french: number): Reading[] {
   const mm = items.findIndex((item) => MM.test(item.word));
   const operations = items.flatMap((item, i) => (operationOf(item) ? [i] : []));
   const at = operations[0] ?? -1;
+  // "Half a French is a sixth of a millimetre": a part of the unit, not an operation on it.
+  if (/\b(?:half|quarter|third) (?:of )?(?:an?|one) (?:french|fr|charri)/.test(words(items))) return [];
   // "Halve nothing: divide by three": two rules in one sentence are told apart by nobody.
   const factors = new Set(operations.map((i) => factor(items, i)));
   if (operations.length > 1 && factors.size > 1) return [];
@@ -307,9 +310,13 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
     /\b(?:halv(?:e|es|ing)|doubl(?:e|es|ing)) the gauge(?: number)? (?:\w+ ){0,2}?(?:halves|doubles) the\b|\bequal steps\b/.test(
       words(items),
     );
-  if (linear) return [reading(scene, 'needle-gauge', 'gauge-is-linear', gauge, 0, items.length - 1)];
+  // These rules span the sentence: with a "not" anywhere in it nobody states them.
+  const denied = items.some((item) => NEGATIONS.has(item.word));
+  if (linear && !denied)
+    return [reading(scene, 'needle-gauge', 'gauge-is-linear', gauge, 0, items.length - 1)];
   const whole = words(items);
   if (
+    !denied &&
     /\b(?:divide (?:one|an|1)(?: inch)? by the gauge|one inch divided by the gauge|(?:one|1) (?:divided by|over) (?:its |the |your )?gauge|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
       whole,
     )

@@ -56,10 +56,19 @@ afterAll(async () => {
 
 beforeEach(async () => {
   await page.keyboard.press('Escape');
+  await closeAll();
+});
+
+async function closeAll(): Promise<void> {
   await runCommand(page, 'View: Close All Editors');
   const discard = page.getByRole('button', { name: "Don't Save" });
   if (await discard.isVisible().catch(() => false)) await discard.click();
-});
+  await page
+    .locator('.tab')
+    .first()
+    .waitFor({ state: 'detached', timeout: 5000 })
+    .catch(() => undefined);
+}
 
 afterEach(async ({ task }) => {
   if (task.result?.state === 'fail') await shot(page, `failed-${task.name.replace(/\W+/g, '-')}`);
@@ -76,6 +85,7 @@ async function cursorOn(name: string, words: string): Promise<void> {
 /** The browser keeps the settings it began with, so it begins again. */
 async function withSettings(settings: Readonly<Record<string, unknown>>): Promise<void> {
   workbench.settings(settings);
+  await closeAll(); // What is open would be restored, and come in front of what the test opens.
   await page.reload();
   await page.locator('.monaco-workbench .explorer-viewlet').first().waitFor();
 }

@@ -77,7 +77,7 @@ function rowFor(form: Form, group: Group): CategoryRow | undefined {
 const TIES = new Set(
   `is are was counts as a an the perfectly good fine proper true real , ( : — – = means mean line lines access iv ivs cannula cannulae
   cannulas catheter catheters chest feeding nasogastric pleural thoracic not isn't aren't . venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such hand arm forearm vein always really definitely certainly too so with fine good enough
-  hand over give offer
+  chest trolley cart tray hand over give offer
   sit sits run runs range ranges bracket from between covers cover anything everything what we mean by locking pigtail
   then adults come comes as children's
   belongs belong sits lives with pigtails shelf drains drain tubes sold known classed counted described

@@ -6,8 +6,8 @@ import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { groups, type Scene, sameSizes, sameSystem, spanOf } from '../text/scene.ts';
+import { exchangeIn } from './exchange.ts';
 import type { Construction, Reading } from './model.ts';
-import { exchangeIn } from './pair.ts';
 import { comparison } from './than.ts';
 
 const RAISES = new Set(

@@ -6,8 +6,8 @@ import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
+import { exchangeIn } from './exchange.ts';
 import type { Construction, Reading } from './model.ts';
-import { exchangeIn } from './pair.ts';
 import { comparison } from './than.ts';
 
 const ORDINALS: ReadonlyMap<string, number> = new Map([

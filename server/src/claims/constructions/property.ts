@@ -196,7 +196,8 @@ function fated(scene: Scene, materials: readonly Named[]): Reading[] {
   const fate = fateIn(text);
   if (!fate || conditional(scene.items, itemAt(scene.items, fate.at))) return [];
   const at = itemAt(scene.items, fate.at);
-  const subject = ids.size === 1 ? materials[0] : ids.size === 0 ? pronounSubject(scene) : undefined;
+  const close = materials.findLast((m) => m.to < at && at - m.to <= 3);
+  const subject = ids.size === 1 ? materials[0] : ids.size === 0 ? pronounSubject(scene) : close;
   if (!subject || (materials.length > 0 && subject.at > at + 4)) return [];
   const [property, value] = fate.property.split(':') as ['absorbable', string];
   const row: PropertyRow = { word: '', property, value };

@@ -226,13 +226,26 @@ function statement(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReadin
   const stance: Stance = negated(question) ? 'denied' : 'asserted';
   const span = spanOf(question);
   const alone = readItemsAs(scene, key.chosen.items);
-  const found = alone.length > 0 || stance === 'denied' ? alone : readItemsAs(scene, joined(key));
+  const found =
+    alone.length > 0 || stance === 'denied'
+      ? alone
+      : firstFound(readItemsAs(scene, joined(key)), () => readItemsAs(scene, turned(key)));
   return telling(found).map((claim) => ({ claim: onKey(claim, focus, span), stance }));
 }
 
 /** One claim a choice; of a material every property that is asked for must hold. */
 const telling = (claims: readonly Claim[]): readonly Claim[] =>
   claims[0]?.kind === 'property' ? claims.filter((claim) => claim.kind === 'property') : claims.slice(0, 1);
+
+const firstFound = (claims: Claim[], other: () => Claim[]): Claim[] => (claims.length > 0 ? claims : other());
+
+/** The option first: "conventional cutting: has its extra edge on the outer curve". */
+function turned({ quiz, chosen }: Keyed): Item[] {
+  const stem = quiz.question.items.filter(
+    (item) => item.word !== '?' && item.word !== 'which' && item.word !== 'what',
+  );
+  return [...chosen.items, { start: 0, end: 0, word: ':', kind: 'punctuation', capital: false }, ...stem];
+}
 
 /** The question without its mark, a colon, the option. */
 function joined({ quiz, chosen }: Keyed): Item[] {

@@ -149,6 +149,7 @@ function pushWord(body: string, start: number, into: Item[]): void {
 const FLOWS = /^(?:deliver|empt|run|drain|drip|flow|fill|infus|pour|clear|give|pass|shift)/;
 const TIMES: ReadonlyMap<string, 1 | -1> = new Map([
   ['sooner', 1],
+  ['soonest', 1],
   ['earlier', 1],
   ['later', -1],
 ]);
@@ -157,7 +158,8 @@ const TIMES: ReadonlyMap<string, 1 | -1> = new Map([
 function timed(items: readonly Item[], i: number): Magnitude | undefined {
   const sign = TIMES.get(items[i]!.word);
   const flows = sign && items.slice(Math.max(0, i - 7), i).some((near) => FLOWS.test(near.word));
-  return flows ? { axis: 'flow', sign, degree: 'comparative' } : undefined;
+  const degree = items[i]!.word.endsWith('est') ? 'superlative' : 'comparative';
+  return flows ? { axis: 'flow', sign, degree } : undefined;
 }
 
 /** "metric number", "EP size": names of a scale in two words. */

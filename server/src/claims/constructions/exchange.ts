@@ -1,0 +1,148 @@
+/** What is given up and what is chosen: "from 16 Fr to 14 Fr", "a 16 rather than a 14", "prefer a 25 G to a 22 G". */
+import type { Item } from '../text/items.ts';
+import type { Group } from '../text/scene.ts';
+import { EXCHANGE } from '../words/changes.ts';
+
+/** The size given up and the size chosen. */
+export interface Exchange {
+  readonly given: Group;
+  readonly chosen: Group;
+}
+
+const TAKE = new Set(
+  'choose chose pick picked prefer preferred take took use used favour favor favoured grab reach want order'.split(
+    ' ',
+  ),
+);
+
+/** Finds what is given up and what is chosen. */
+export function exchangeIn(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  return (
+    ranged(items, all) ??
+    preferred(items, all) ??
+    fromTo(items, all) ??
+    swapped(items, all) ??
+    instead(items, all) ??
+    inAndOut(items, all)
+  );
+}
+
+/** "we prefer a 25 G to a 22 G". */
+function preferred(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (let i = 0; i + 1 < all.length; i++) {
+    const [a, b] = [all[i]!, all[i + 1]!];
+    const before = items.slice(Math.max(0, a.from - 3), a.from);
+    const between = items.slice(a.to + 1, b.from).map((item) => item.word);
+    if (
+      before.some((item) => /^prefer(?:s|red)?$/.test(item.word)) &&
+      between[0] === 'to' &&
+      between.length <= 2
+    )
+      return { given: b, chosen: a };
+  }
+  return undefined;
+}
+
+const verbNear = (items: readonly Item[], at: number, reach: number) =>
+  items.slice(Math.max(0, at - reach), at).some((item) => EXCHANGE.has(item.word));
+
+/** "drop from 23 to 21 G" read as one range mention, or as a group of two. */
+function ranged(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (const group of all) {
+    const two = twoEnds(items, group);
+    if (two) return two;
+    const mention = group.mentions[0]!;
+    if (group.mentions.length !== 1 || mention.kind !== 'range' || !/\bto\b/.test(mention.text)) continue;
+    if (!verbNear(items, group.from, 8)) continue;
+    const [first, second] = mention.sizes;
+    if (!first || !second) continue;
+    const half = (size: typeof first): Group => ({ ...group, sizes: [size] });
+    return { given: half(first), chosen: half(second) };
+  }
+  return undefined;
+}
+
+/** "going from 14 G to 18 G": two mentions of one group, with "from" before and "to" between. */
+function twoEnds(items: readonly Item[], group: Group): Exchange | undefined {
+  if (group.mentions.length !== 2 || group.sizes.length !== 2 || items[group.from + 1]?.word !== 'to')
+    return undefined;
+  if (items[group.from - 1]?.word !== 'from' || !verbNear(items, group.from, 8)) return undefined;
+  const half = (i: number): Group => ({ ...group, mentions: [group.mentions[i]!], sizes: [group.sizes[i]!] });
+  return { given: half(0), chosen: half(1) };
+}
+
+const stops = (word: string): boolean => word === '.' || word === ';';
+
+function fromTo(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (let i = 0; i + 1 < all.length; i++) {
+    const a = all[i]!;
+    const b = all[i + 1]!;
+    const between = items.slice(a.to + 1, b.from).map((item) => item.word);
+    const before = items.slice(Math.max(0, a.from - 3), a.from).map((item) => item.word);
+    if (
+      between.length > 6 ||
+      between.some(stops) ||
+      !(
+        between.includes('to') ||
+        between.includes('→') ||
+        between.includes('towards') ||
+        between.includes('toward')
+      )
+    )
+      continue;
+    if (before.includes('from') && verbNear(items, a.from, 9)) return { given: a, chosen: b };
+    if (between.includes('→') || verbNear(items, a.from, 4)) return { given: a, chosen: b };
+  }
+  return undefined;
+}
+
+const SWAP = new Set(
+  'swap swaps swapped swapping trade trades traded trading exchange exchanged replace replaces replaced change changed switch switched swapping trading exchanging replacing changing switching'.split(
+    ' ',
+  ),
+);
+
+function swapped(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (let i = 0; i + 1 < all.length; i++) {
+    const a = all[i]!;
+    const b = all[i + 1]!;
+    const between = items.slice(a.to + 1, b.from).map((item) => item.word);
+    const before = items.slice(Math.max(0, a.from - 5), a.from);
+    const swaps = before.some((item) => SWAP.has(item.word)) || between.some((one) => SWAP.has(one));
+    if (between.length > 6 || !swaps) continue;
+    if (between.some((word) => ['for', 'with', 'by'].includes(word))) return { given: a, chosen: b };
+  }
+  return undefined;
+}
+
+function instead(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (let i = 0; i + 1 < all.length; i++) {
+    const a = all[i]!;
+    const b = all[i + 1]!;
+    const between = items.slice(a.to + 1, b.from).map((item) => item.word);
+    const text = between.join(' ');
+    if (between.length > 7) continue;
+    if (/\b(?:rather than|instead of|in place of|in preference to)\b/.test(text))
+      return { given: b, chosen: a };
+    const chooses = items.slice(Math.max(0, a.from - 5), a.from).some((item) => TAKE.has(item.word));
+    if (chooses && /^(?:\S+ )?(?:over|not)\b/.test(text)) return { given: b, chosen: a };
+  }
+  return undefined;
+}
+
+const OUT = new Set(['pull', 'pulled', 'remove', 'removed', 'out', 'discard', 'bin', 'lose', 'ditch']);
+const IN = new Set(['in', 'insert', 'drop', 'place', 'put', 'slide', 'open', 'fit']);
+
+/** "pull the 16 and drop in a 22", "out comes the 035 and in goes the 018". */
+function inAndOut(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (let i = 0; i + 1 < all.length; i++) {
+    const a = all[i]!;
+    const b = all[i + 1]!;
+    const before = items.slice(Math.max(0, a.from - 4), a.from).map((item) => item.word);
+    const between = items.slice(a.to + 1, b.from).map((item) => item.word);
+    if (between.length > 8) continue;
+    const away = before.some((word) => OUT.has(word)) || between[0] === 'back' || between[0] === 'away';
+    if (away && between.some((word) => IN.has(word))) return { given: a, chosen: b };
+  }
+  return undefined;
+}

@@ -18,12 +18,16 @@ const BEFORE: readonly RegExp[] = [
   /\bin (?:a|an|another|some) (?:\w+ )?world\b/,
   /\b(?:whoever|anyone who|anybody who|those who)\b/,
   /\bnone of\b/,
+  /\baccording to\b/,
+  /\b(?:by|in|to) (?:his|her|their|some people's|one's) (?:account|mind|head|eyes|book|view|thinking)\b/,
+  /\b(?:slip|slides?|errors?|typos?|misprint|labels?|posters?)\b(?: \S+){0,4} (?:made|makes|turned|turns)\b/,
 ];
 
 /** Right before the claim: words or thoughts of the past, things one may say, ideas held up to be looked at. */
 const HELD = new RegExp(
   `\\b(?:${[
-    '(?:said|thought|believed|assumed|wrote|claimed|insisted|swore|argued|guessed|imagined|sure)',
+    '(?:said|thought|believed|assumed|wrote|claimed|insisted|swore|argued|guessed|imagined|sure|(?:was|were|been|being|got) (?:told|taught|assured|persuaded))',
+    'have (?:you|us|me|them) (?:think|believe)',
     '(?<!(?:right|fair|true|correct|safe|fine|accurate|needless|is|it|remember|agree|want|have|need) )to (?:say|think|believe|assume|claim|suppose|write|call|conclude)',
     'and (?:say|think|believe|assume|claim) that',
     '(?:for|of|by|about|from|in|into|like|against) (?:saying|thinking|believing|assuming|claiming|writing|calling|supposing)',
@@ -40,7 +44,8 @@ const AS_NUMBER =
   /\b(?:numerically|arithmetically|sounds?|as (?:a|bare) numbers?|as numbers go|by (?:the )?numbers?|in numbers?|on paper|in figures)\b/;
 
 /** Between the size and the word: "chose the 22 G, believing it to be wider", "nobody asks which is the bigger". */
-const HELD_OF = /\b(?:believing|thinking|supposing|assuming|imagining|expecting)\b/;
+const HELD_OF =
+  /\b(?:seems?|seemed|appears?|appeared|believing|thinking|supposing|assuming|imagining|expecting)\b/;
 const ASKED_OF =
   /\b(?:ask|see|tell|know|say|decide|wonder|guess|work out|find out|choose|judge|feel)(?:s|ed|ing)? (?:\S+ ){0,3}which (?:\S+ ){0,3}(?:is|are|was|were)\b/;
 

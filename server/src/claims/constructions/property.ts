@@ -196,7 +196,9 @@ function fated(scene: Scene, materials: readonly Named[]): Reading[] {
   const fate = fateIn(text);
   if (!fate || conditional(scene.items, itemAt(scene.items, fate.at))) return [];
   const at = itemAt(scene.items, fate.at);
-  const close = materials.findLast((m) => m.to < at && at - m.to <= 3);
+  const close = materials.findLast(
+    (m) => m.to < at && at - m.to <= 3 && !LIKENED.test(scene.items[m.at - 1]?.word ?? ''),
+  );
   const subject = ids.size === 1 ? materials[0] : ids.size === 0 ? pronounSubject(scene) : close;
   if (!subject || (materials.length > 0 && subject.at > at + 4)) return [];
   const [property, value] = fate.property.split(':') as ['absorbable', string];
@@ -205,6 +207,9 @@ function fated(scene: Scene, materials: readonly Named[]): Reading[] {
   // The words of a fate carry their own negation: stance looks no further back than their start.
   return [{ ...made, from: at, own: true }];
 }
+
+/** "handles almost like silk but is absorbed": what another is likened to. */
+const LIKENED = /^(?:like|unlike|as|than|to|with|from|not)$/;
 
 /** "if", "when" in the clause of the fate, or after it. */
 function conditional(items: readonly Item[], at: number): boolean {

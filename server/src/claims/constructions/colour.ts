@@ -40,6 +40,7 @@ function coloursIn(items: readonly Item[]): Colour[] {
     const next = items[at + 1];
     if ((next?.word === '-' && next.start === item.end) || NOT_HUB.has(next?.word ?? '') || otherThing(next))
       return [];
+    if (ALERT.test(items[at - 1]?.word ?? '') || fruit(items, at)) return [];
     const from = SHADES.has(items[at - 1]?.word ?? '') ? at - 1 : at;
     return [{ at: from, to: at, family: item.colour }];
   });
@@ -66,10 +67,18 @@ const NOT_HUB = new Set([
   'matter',
 ]);
 
+/** "Code blue", "category red": an alarm. */
+const ALERT = /^(?:code|category|status|alert|triage|priority)$/;
+/** "practise on an orange with …". */
+const fruit = (items: readonly Item[], at: number): boolean =>
+  items[at]!.word === 'orange' &&
+  items[at - 1]?.word === 'an' &&
+  /^(?:with|for|and|,|\.)$/.test(items[at + 1]?.word ?? '.');
+
 /** "the blue clamp", "the 20 G drawer": the colour of something that is not a hub. */
 const otherThing = (next: Item | undefined) =>
   next?.kind === 'word' &&
-  /^(?:clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?|pouch(?:es)?|wrappers?|wraps?|sleeves?|envelopes?|bottles?|cups?|bowls?|rings?|arrows?|rows?|boards?|charts?|cloths?|covers?|folders?|stripes?|trolley|cupboards?|shel(?:f|ves)|end|ends|team|area)$/.test(
+  /^(?:lights?|clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?|pouch(?:es)?|wrappers?|wraps?|sleeves?|envelopes?|bottles?|cups?|bowls?|rings?|arrows?|rows?|boards?|charts?|cloths?|covers?|folders?|stripes?|trolley|cupboards?|shel(?:f|ves)|end|ends|team|area)$/.test(
     next.word,
   );
 
@@ -124,9 +133,15 @@ const TIES = new Set(
   ),
 );
 
+/** "her lips were blue", "the arm with the 20 G was blue": the colour of a patient. */
+const BODY =
+  /^(?:arms?|hands?|lips?|skin|legs?|foot|feet|fingers?|toes?|face|nails?|sites?|wounds?|bruises?)$/;
+
 /** Only tying words may stand between a colour and its size, and not many. */
 function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const [from, to] = c.to < g.from ? [c.to, g.from] : [g.to, c.at];
+  if (items.slice(Math.max(0, Math.min(c.at, g.from) - 5), c.at).some((item) => BODY.test(item.word)))
+    return false;
   const between = items.slice(from + 1, to);
   if (between.length > 14 || PUT.test(between.map((item) => item.word).join(' '))) return false;
   if (between.every(ties)) return true;

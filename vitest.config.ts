@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/host/**'],
+    setupFiles: ['tests/support/seed.ts'],
     testTimeout: 60_000,
     coverage: {
       provider: 'v8',

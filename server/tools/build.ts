@@ -40,7 +40,7 @@ const besideLibrary: Plugin = {
   },
 };
 
-const library: BuildOptions = {
+const forUse: BuildOptions = {
   platform: 'neutral',
   format: 'esm',
   target: 'es2022',
@@ -68,11 +68,11 @@ const BUNDLES: readonly Bundle[] = [
     out: 'chart.js',
     options: { ...web, format: 'iife' },
   },
-  { entry: 'server/src/entry/index.ts', out: 'index.js', options: library },
+  { entry: 'server/src/entry/index.ts', out: 'index.js', options: forUse },
   {
     entry: 'server/src/entry/remark.ts',
     out: 'remark.js',
-    options: { ...library, plugins: [besideLibrary] },
+    options: { ...forUse, plugins: [besideLibrary] },
   },
 ];
 

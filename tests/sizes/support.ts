@@ -1,6 +1,7 @@
 /** What the tests of sizes share. */
 import fc from 'fast-check';
 import {
+  DEVICES,
   type Interval,
   type Lens,
   MATERIALS,
@@ -59,29 +60,6 @@ const VALUES: Readonly<Record<System, fc.Arbitrary<number>>> = {
 export const sizeOf = (system: System): fc.Arbitrary<Size> =>
   VALUES[system].map((value) => ({ system, value }));
 export const anySize: fc.Arbitrary<Size> = fc.constantFrom(...SYSTEMS).chain(sizeOf);
-
-export const DEVICES = [
-  'needle',
-  'winged-set',
-  'cannula',
-  'suture',
-  'suture-needle',
-  'steel-wire',
-  'catheter',
-  'urinary-catheter',
-  'suction-catheter',
-  'feeding-tube',
-  'chest-tube',
-  'drain',
-  'central-line',
-  'sheath',
-  'guiding-catheter',
-  'tracheal-tube',
-  'double-lumen-tube',
-  'guidewire',
-  'k-wire',
-  'dilator',
-] as const;
 
 export const anyLens: fc.Arbitrary<Lens> = fc.record(
   { device: fc.constantFrom(...DEVICES), material: fc.constantFrom(...MATERIALS.map((m) => m.id)) },

@@ -20,7 +20,7 @@ import { materialsIn } from './text/materials.ts';
 import { type Read, STRUCK_HEADER } from './text/scenes.ts';
 import { codeOf } from './words/codes.ts';
 import { fateIn } from './words/fates.ts';
-import { MATERIAL_PROPERTIES } from './words/properties.ts';
+import { PROPERTY_WORDS } from './words/properties.ts';
 
 interface Grid {
   readonly table: Table;
@@ -265,8 +265,6 @@ function colourClaim(
 
 const YES = /^(?:yes|y|✓|✔|true)$/;
 const NO = /^(?:no|n|✗|✘|false|—|-)$/;
-const WORDS = new Map(MATERIAL_PROPERTIES.map((row) => [row.word, row]));
-
 /** A material in the first cell, its properties in the others. */
 function properties(grid: Grid, row: readonly (Read | undefined)[]): PropertyClaim[] {
   const subject = soleMaterial(row);
@@ -290,9 +288,9 @@ function properties(grid: Grid, row: readonly (Read | undefined)[]): PropertyCla
 function headedMaterials(grid: Grid, row: readonly (Read | undefined)[]): PropertyClaim[] {
   return row.flatMap((read, column) => {
     const header = readItems(grid.header[column] ?? '', []);
-    const asked = header.flatMap((item) => WORDS.get(item.word) ?? []);
+    const asked = header.flatMap((item) => PROPERTY_WORDS.get(item.word) ?? []);
     const plain = header.every(
-      (item) => WORDS.has(item.word) || /^(?:sutures?|threads?|materials?)$/.test(item.word),
+      (item) => PROPERTY_WORDS.has(item.word) || /^(?:sutures?|threads?|materials?)$/.test(item.word),
     );
     const named = read ? materialsIn(read.items) : [];
     if (!read || asked.length !== 1 || !plain || named.length !== 1) return [];
@@ -347,7 +345,7 @@ function propertyCell(header: string, read: Read): string[] {
   const fate = fateIn(read.items.map((item) => item.word).join(' ')) ?? shortFate(read);
   if (fate) return [typeof fate === 'string' ? fate : fate.property];
   const text = read.passage.text.trim().toLowerCase();
-  const asked = [...readItems(header, [])].flatMap((item) => WORDS.get(item.word) ?? []);
+  const asked = [...readItems(header, [])].flatMap((item) => PROPERTY_WORDS.get(item.word) ?? []);
   if (asked.length === 1 && (YES.test(text) || NO.test(text))) {
     const row = asked[0]!;
     if (row.property !== 'absorbable') return YES.test(text) ? [`${row.property}:${row.value}`] : [];
@@ -356,7 +354,7 @@ function propertyCell(header: string, read: Read): string[] {
   const words = read.items.filter((item) => item.kind === 'word');
   if (words.length > 3 || words.some((item) => ['not', 'or', 'and'].includes(item.word))) return [];
   return words.flatMap((item) => {
-    const row = WORDS.get(item.word);
+    const row = PROPERTY_WORDS.get(item.word);
     return row ? [`${row.property}:${row.value}`] : [];
   });
 }

@@ -6,6 +6,7 @@ export { base64 } from './base64.ts';
 export * from './colours.ts';
 export * from './compare.ts';
 export * from './convert.ts';
+export * from './devices.ts';
 export * from './diameter.ts';
 export * from './existence.ts';
 export * from './format.ts';

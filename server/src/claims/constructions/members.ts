@@ -6,10 +6,8 @@ import type { PropertyClaim } from '../model.ts';
 import { type Item, readItems } from '../text/items.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
-import { MATERIAL_PROPERTIES, type PropertyRow } from '../words/properties.ts';
+import { PROPERTY_WORDS, type PropertyRow } from '../words/properties.ts';
 import type { Construction, Reading } from './model.ts';
-
-const WORDS = new Map<string, PropertyRow>(MATERIAL_PROPERTIES.map((row) => [row.word, row]));
 
 export const members: Construction = {
   id: 'members',
@@ -17,7 +15,7 @@ export const members: Construction = {
     const named = materialsIn(scene.items);
     if (named.length === 0) return [];
     const said = scene.items.flatMap((item, at) => {
-      const row = WORDS.get(item.word);
+      const row = PROPERTY_WORDS.get(item.word);
       return row ? listed(scene.items, at, named).map((m) => reading(scene, m, row)) : [];
     });
     return said.length > 0 ? said : alone(scene, named);
@@ -54,8 +52,8 @@ function listed(items: readonly Item[], at: number, named: readonly NamedMateria
       .slice(Math.max(0, at - AROUND), first.at + AROUND)
       .some(
         (item) =>
-          WORDS.has(item.word) &&
-          WORDS.get(item.word)!.property === WORDS.get(items[at]!.word)!.property &&
+          PROPERTY_WORDS.has(item.word) &&
+          PROPERTY_WORDS.get(item.word)!.property === PROPERTY_WORDS.get(items[at]!.word)!.property &&
           item !== items[at],
       )
   )
@@ -103,11 +101,13 @@ function headed(scene: Scene): PropertyRow | undefined {
   const lead = scene.lead ? scene.lead.items : readItems(scene.headings.at(-1) ?? '', []);
   const words = lead.filter((item) => item.kind === 'word');
   const row = soleProperty(lead);
-  return row && words.every((item) => HEADING.has(item.word) || WORDS.has(item.word)) ? row : undefined;
+  return row && words.every((item) => HEADING.has(item.word) || PROPERTY_WORDS.has(item.word))
+    ? row
+    : undefined;
 }
 
 function soleProperty(items: readonly Item[]): PropertyRow | undefined {
-  const rows = items.flatMap((item) => WORDS.get(item.word) ?? []);
+  const rows = items.flatMap((item) => PROPERTY_WORDS.get(item.word) ?? []);
   return rows.length === 1 ? rows[0] : undefined;
 }
 

@@ -4,10 +4,9 @@ import type { Item } from '../text/items.ts';
 import { materialsIn } from '../text/materials.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { fateIn } from '../words/fates.ts';
-import { MATERIAL_PROPERTIES, type PropertyRow } from '../words/properties.ts';
+import { PROPERTY_WORDS, type PropertyRow } from '../words/properties.ts';
 import type { Construction, Reading } from './model.ts';
 
-const WORDS = new Map<string, PropertyRow>(MATERIAL_PROPERTIES.map((row) => [row.word, row]));
 const CONTRAST = new Set([
   'but',
   'while',
@@ -33,7 +32,7 @@ export const property: Construction = {
     const fate = fated(scene, materials);
     if (materials.length === 0) return fate;
     const said = scene.items.flatMap((item, at) => {
-      const row = WORDS.get(item.word) ?? singleStrand(scene.items, at);
+      const row = PROPERTY_WORDS.get(item.word) ?? singleStrand(scene.items, at);
       if (!row) return [];
       return subjects(scene.items, at, materials).map((m) => reading(scene, at, m, row));
     });
@@ -41,7 +40,7 @@ export const property: Construction = {
   },
 };
 
-const MONOFILAMENT = WORDS.get('monofilament');
+const MONOFILAMENT = PROPERTY_WORDS.get('monofilament');
 
 /** "a single smooth strand". */
 const singleStrand = (items: readonly Item[], at: number): PropertyRow | undefined =>
@@ -77,7 +76,10 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
   return between.some((item) => BE.has(item.word)) &&
     between.every(
       (item) =>
-        PREDICATE_GAP.has(item.word) || WORDS.has(item.word) || item.kind === 'size' || item.word === 'not',
+        PREDICATE_GAP.has(item.word) ||
+        PROPERTY_WORDS.has(item.word) ||
+        item.kind === 'size' ||
+        item.word === 'not',
     )
     ? [nearest]
     : [];
@@ -108,7 +110,7 @@ function pronounPredicate(
   if (pronoun <= materials[0]!.to || at - pronoun > 6) return undefined;
   const between = items.slice(pronoun + 1, at);
   const is = items[pronoun]!.word.includes("'") || between.some((item) => BE.has(item.word));
-  return is && between.every((item) => PREDICATE_GAP.has(item.word) || WORDS.has(item.word))
+  return is && between.every((item) => PREDICATE_GAP.has(item.word) || PROPERTY_WORDS.has(item.word))
     ? materials[0]
     : undefined;
 }
@@ -122,7 +124,7 @@ const denies = (between: readonly Item[], i: number) =>
 const quiet = (items: readonly Item[], from: number, to: number, allowed: ReadonlySet<string>) =>
   items
     .slice(from + 1, to)
-    .every((item) => allowed.has(item.word) || WORDS.has(item.word) || item.kind === 'size');
+    .every((item) => allowed.has(item.word) || PROPERTY_WORDS.has(item.word) || item.kind === 'size');
 
 /** "Polypropylene is a braid like silk": with a material before it, "like" compares and gives no example. */
 const compares = (items: readonly Item[], at: number, m: Named, materials: readonly Named[]) =>

@@ -2,10 +2,8 @@
 import type { Span } from '../../notes/model.ts';
 import type { PropertyClaim, Stance } from '../model.ts';
 import { materialsIn } from '../text/materials.ts';
-import { MATERIAL_PROPERTIES, type PropertyRow } from '../words/properties.ts';
+import { PROPERTY_WORDS } from '../words/properties.ts';
 import type { Keyed } from './key.ts';
-
-const WORDS = new Map<string, PropertyRow>(MATERIAL_PROPERTIES.map((row) => [row.word, row]));
 
 /** Undefined unless the question asks for one property and every choice is one material. */
 export function described(
@@ -14,7 +12,7 @@ export function described(
   span: Span,
   negated: boolean,
 ): { claim: PropertyClaim; stance: Stance } | undefined {
-  const rows = quiz.question.items.flatMap((item) => WORDS.get(item.word) ?? []);
+  const rows = quiz.question.items.flatMap((item) => PROPERTY_WORDS.get(item.word) ?? []);
   const named = materialsIn(chosen.items);
   const row = rows[0];
   if (!row || rows.length > 1 || named.length !== 1 || materialsIn(quiz.question.items).length > 0)

@@ -14,7 +14,7 @@ import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { codeOf } from '../words/codes.ts';
 import { fateIn } from '../words/fates.ts';
-import { MATERIAL_PROPERTIES } from '../words/properties.ts';
+import { PROPERTY_WORDS } from '../words/properties.ts';
 import { type Piece, quizzes } from './collect.ts';
 import { described } from './described.ts';
 import { type Keyed, keyed } from './key.ts';
@@ -171,7 +171,7 @@ function kept(key: Keyed, focus: Span): KeyReading[] | undefined {
   const named = materialsIn(key.chosen.items);
   if (named.length !== 1 || materialsIn(items).length > 0 || negated(key.quiz.question)) return undefined;
   const fate = fateIn(textOf(items));
-  const asked = fate ? [fate.property] : items.flatMap((item) => PROPERTIES.get(item.word) ?? []);
+  const asked = fate ? [fate.property] : items.flatMap((item) => propertyOf(item.word));
   if (asked.length === 0) return undefined;
   return [...new Set(asked)].map((property) => ({
     claim: {
@@ -189,7 +189,10 @@ function kept(key: Keyed, focus: Span): KeyReading[] | undefined {
 }
 
 /** "Which is an absorbable monofilament?" asks for both. */
-const PROPERTIES = new Map(MATERIAL_PROPERTIES.map((row) => [row.word, `${row.property}:${row.value}`]));
+const propertyOf = (word: string): string[] => {
+  const row = PROPERTY_WORDS.get(word);
+  return row ? [`${row.property}:${row.value}`] : [];
+};
 
 /** "Which gauge has the pink hub?", "What colour is a 20 G cannula?" */
 function coloured(key: Keyed, focus: Span, scenes: readonly Scene[]): KeyReading[] | undefined {

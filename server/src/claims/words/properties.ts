@@ -24,3 +24,8 @@ export const MATERIAL_PROPERTIES: readonly PropertyRow[] = [
   ...rows('origin', 'natural', 'natural|naturally'),
   ...rows('origin', 'synthetic', 'synthetic|man-made|manmade'),
 ];
+
+/** The row of a property word, lower case. */
+export const PROPERTY_WORDS: ReadonlyMap<string, PropertyRow> = new Map(
+  MATERIAL_PROPERTIES.map((row) => [row.word, row]),
+);

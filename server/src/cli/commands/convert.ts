@@ -1,9 +1,9 @@
 /** `convert "18 G"`: one size in the other systems. */
 
-import { DEVICES } from '../../course/settings/keys.ts';
 import { findMentions } from '../../mentions/index.ts';
 import type { Context, Mention } from '../../mentions/model.ts';
 import { readNote } from '../../notes/index.ts';
+import { DEVICES } from '../../sizes/devices.ts';
 import { convert as conversions, existence, label, MATERIALS, SYSTEM_NAMES } from '../../sizes/index.ts';
 import type { Conversion, Lens, Size } from '../../sizes/model.ts';
 import { CAUTION } from '../caution.ts';

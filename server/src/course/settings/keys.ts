@@ -3,7 +3,7 @@
  * documentation all come from this table.
  */
 import { CHECKS, STYLE_KEYS } from '../../checks/index.ts';
-import { MATERIALS } from '../../sizes/index.ts';
+import { DEVICES, MATERIALS } from '../../sizes/index.ts';
 
 /** Name of the settings file, in any folder of a course. */
 export const SETTINGS_FILE = 'sizewright.course.json';
@@ -24,30 +24,6 @@ export interface Key {
 }
 
 export const LEVELS = ['error', 'warning', 'info', 'hint', 'off'] as const;
-
-/** Devices a note may be about; checked against the type by the compiler. */
-export const DEVICES = [
-  'needle',
-  'winged-set',
-  'cannula',
-  'suture',
-  'suture-needle',
-  'steel-wire',
-  'catheter',
-  'urinary-catheter',
-  'suction-catheter',
-  'feeding-tube',
-  'chest-tube',
-  'drain',
-  'central-line',
-  'sheath',
-  'guiding-catheter',
-  'tracheal-tube',
-  'double-lumen-tube',
-  'guidewire',
-  'k-wire',
-  'dilator',
-] as const satisfies readonly import('../../sizes/model.ts').Device[];
 
 const device: Shape = { is: 'choice', of: DEVICES };
 const material: Shape = { is: 'choice', of: MATERIALS.map(({ id }) => id) };

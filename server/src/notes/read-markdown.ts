@@ -4,6 +4,7 @@ import { candidates, frontMatterEnd } from './boundaries.ts';
 import { BoundedCache } from './cache.ts';
 import { labelKey, referencedKeys } from './labels.ts';
 import type { Note } from './model.ts';
+import { readPlain } from './read-plain.ts';
 import { mayHoldSizes } from './scan.ts';
 import { readStretch, type Stretch } from './stretch.ts';
 
@@ -22,7 +23,7 @@ interface Piece {
 
 function readPiece(piece: Piece, labels: readonly string[] = []): Stretch {
   if (!piece.first && labels.length === 0)
-    return plain.get(piece.text, (text) => readStretch(text, false, []));
+    return plain.get(piece.text, (text) => readPlain(text) ?? readStretch(text, false, []));
   const key = `${piece.first ? '^' : ''}${labels.join('\n')}\0${piece.text}`;
   const read = (own: string) => readStretch(own.slice(own.length - piece.text.length), piece.first, labels);
   return labelled.get(key, read);

@@ -59,6 +59,30 @@ test('sizes are coloured where they stand, unclear and contradicted ones apart',
   expect(data).toEqual([0, 0, 4, 0, 0, 1, 10, 1, 1, 0]);
 });
 
+test('colours come for a stretch of the note, and as what changed since the last answer', async () => {
+  client = await startClient();
+  const uri = client.open('18 G needle.\nPass me a 14 Fr tube.\n');
+  const ask = <R>(kind: string, more = {}) =>
+    client.request<R>(`textDocument/semanticTokens/${kind}`, { textDocument: { uri }, ...more });
+  const range = { start: { line: 1, character: 0 }, end: { line: 2, character: 0 } };
+  expect(await ask('range', { range })).toEqual({ data: [1, 10, 5, 0, 0] });
+  const first = await ask<{ resultId: string; data: number[] }>('full');
+  expect(first.data).toEqual([0, 0, 4, 0, 0, 1, 10, 5, 0, 0]);
+  await client.connection.sendNotification('textDocument/didChange', {
+    textDocument: { uri, version: 2 },
+    contentChanges: [
+      { range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } }, text: 'An ' },
+    ],
+  });
+  const second = await ask<{ resultId: string; edits: unknown[] }>('full/delta', {
+    previousResultId: first.resultId,
+  });
+  expect(second.edits).toEqual([{ start: 1, deleteCount: 1, data: [3] }]);
+  expect(second.resultId).not.toBe(first.resultId);
+  const whole = await ask<{ data: number[] }>('full/delta', { previousResultId: first.resultId });
+  expect(whole.data).toEqual([0, 3, 4, 0, 0, 1, 10, 5, 0, 0]);
+});
+
 test('a finding leads to the page of its check where the client shows pages', async () => {
   client = await startClient({ options: { showsPages: true } });
   const uri = client.open('A 16 G cannula is thinner than a 20 G cannula.\n');

@@ -21,6 +21,8 @@ const NEEDS: Readonly<Record<string, readonly Check[]>> = {
   diagnostic: [note],
   documentSymbol: [note],
   semanticTokens: [note],
+  semanticTokensDelta: [note],
+  semanticTokensRange: [note, range],
   hover: [note, position],
   completion: [note, position],
   references: [note, position],

@@ -91,7 +91,7 @@ function begin(session: Session, host: Host, params: InitializeParams): Initiali
       },
       codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite', FIX_ALL] },
       inlayHintProvider: true,
-      semanticTokensProvider: { legend: LEGEND, full: true },
+      semanticTokensProvider: { legend: LEGEND, full: { delta: true }, range: true },
       documentSymbolProvider: { label: 'Sizes' },
       workspaceSymbolProvider: true,
       referencesProvider: true,

@@ -31,8 +31,14 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
   const placed = [...readTables(note, reads), ...readLists(note, reads)].map((claim) =>
     judge(claim, 'asserted', note, context),
   );
-  return [...prose, ...keyed, ...placed].sort((a, b) => a.claim.focus.start - b.claim.focus.start);
+  return [...prose, ...keyed, ...placed]
+    .filter(({ claim }) => inEnglish(context) || WITHOUT_WORDS.has(claim.kind))
+    .sort((a, b) => a.claim.focus.start - b.claim.focus.start);
 }
+
+/** The words of statements are English; sizes set beside one another say the same in every language. */
+const WITHOUT_WORDS: ReadonlySet<Claim['kind']> = new Set(['equivalence', 'existence']);
+const inEnglish = (context?: Context): boolean => context?.languages?.includes('en') ?? true;
 
 const LEANING = CONSTRUCTIONS.filter((construction) => construction.leaning);
 

@@ -3,6 +3,7 @@ import type { Note, Span } from '../notes/model.ts';
 import { type Board, bareSizes, boardOf, type Written } from './bare/index.ts';
 import { mentionOf } from './build.ts';
 import type { Context, Mention } from './model.ts';
+import { native } from './native.ts';
 import { joinRanges } from './ranges.ts';
 import { type Candidate, scan } from './scan.ts';
 import { type Scene, type Surroundings, sentenceIndex, survey } from './scene.ts';
@@ -30,7 +31,7 @@ const together = (board: Board, scene: Scene): readonly Mention[] =>
 
 /** Judges what the notations found: lengths last, since a size beside them decides. */
 function written(around: Surroundings, scene: Scene): Written {
-  const candidates = scan(scene.passage.text);
+  const candidates = native(scan(scene.passage.text), scene.passage.text, around.context.languages);
   const sized = new Set<number>();
   const mentions: Mention[] = [];
   const refused: Span[] = [];

@@ -1,6 +1,7 @@
 /** A size mention: where the prose names a size, how it reads, and the evidence for that reading. */
 import type { Span } from '../notes/model.ts';
 import type { Device, Size } from '../sizes/model.ts';
+import type { Language } from './words/units.ts';
 
 /** One way to take an unclear token. */
 export interface Reading {
@@ -58,4 +59,6 @@ export interface Context {
   readonly materials?: Readonly<Record<string, string>>;
   /** Local name (lower case) → device. */
   readonly devices?: Readonly<Record<string, Device>>;
+  /** Languages the note is written in; all that are known when it is not said. */
+  readonly languages?: readonly Language[];
 }

@@ -3,6 +3,7 @@
  * documentation all come from this table.
  */
 import { CHECKS, STYLE_KEYS } from '../../checks/index.ts';
+import { LANGUAGES } from '../../mentions/words/units.ts';
 import { DEVICES, MATERIALS } from '../../sizes/index.ts';
 
 /** Name of the settings file, in any folder of a course. */
@@ -12,6 +13,8 @@ export type Shape =
   | { readonly is: 'flag' }
   | { readonly is: 'patterns' }
   | { readonly is: 'choice'; readonly of: readonly string[] }
+  /** A list of at least one. */
+  | { readonly is: 'choices'; readonly of: readonly string[] }
   /** `keys` undefined: any key. */
   | { readonly is: 'map'; readonly keys?: readonly string[]; readonly of: Shape; readonly what: string }
   | { readonly is: 'group'; readonly keys: readonly Key[] };
@@ -100,6 +103,13 @@ export const KEYS: readonly Key[] = [
     about: 'Local names of the course.',
     shape: { is: 'group', keys: NAMES },
     example: { materials: { 'our blue monofilament': 'polypropylene' } },
+  },
+  {
+    name: 'languages',
+    about:
+      'Languages the notes are written in; units in the words of other languages are not read. Without it: all. Statements are read in English: where it is not among them, only sizes set beside one another are judged.',
+    shape: { is: 'choices', of: LANGUAGES },
+    example: ['en', 'fr'],
   },
   {
     name: 'outermost',

@@ -16,10 +16,12 @@ function contextOf(files: readonly SettingsFile[]): Context {
   const assume = Object.assign({}, ...files.map((file) => file.assume));
   const materials = Object.assign({}, ...files.map((file) => lowered(file.names?.materials)));
   const devices = Object.assign({}, ...files.map((file) => lowered(file.names?.devices)));
+  const languages = files.findLast((file) => file.languages !== undefined)?.languages;
   return {
     ...assume,
     ...(Object.keys(materials).length > 0 && { materials }),
     ...(Object.keys(devices).length > 0 && { devices }),
+    ...(languages !== undefined && { languages }),
   };
 }
 

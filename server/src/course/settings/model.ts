@@ -2,6 +2,7 @@
 import type { HouseStyle } from '../../checks/index.ts';
 import type { Severity } from '../../checks/model.ts';
 import type { Context } from '../../mentions/model.ts';
+import type { Language } from '../../mentions/words/units.ts';
 import type { Device } from '../../sizes/model.ts';
 
 export type Level = Severity | 'off';
@@ -30,5 +31,6 @@ export interface SettingsFile {
     readonly materials?: Readonly<Record<string, string>>;
     readonly devices?: Readonly<Record<string, Device>>;
   };
+  readonly languages?: readonly Language[];
   readonly outermost?: boolean;
 }

@@ -109,6 +109,16 @@ function patternProblem({ type, value }: Node): string | undefined {
   return why && `the pattern ${why}`;
 }
 
+function checkChoices(node: Node, allowed: readonly string[], where: string, problems: Problem[]): void {
+  const chosen = node.type === 'array' ? (node.children ?? []) : [];
+  if (chosen.length === 0)
+    problems.push({
+      span: spanOf(node),
+      message: `${where} must be a list of at least one (${listed(allowed)})`,
+    });
+  for (const child of chosen) checkChoice(child, allowed, where, problems);
+}
+
 function checkChoice(node: Node, allowed: readonly string[], where: string, problems: Problem[]): void {
   if (node.type === 'string' && allowed.includes(node.value)) return;
   const written = node.type === 'string' ? node.value : JSON.stringify(getNodeValue(node));
@@ -129,6 +139,7 @@ const SHAPES: { readonly [T in Shape['is']]: CheckOf<T> } = {
   },
   patterns: (node, _shape, where, problems) => checkPatterns(node, where, problems),
   choice: (node, shape, where, problems) => checkChoice(node, shape.of, where, problems),
+  choices: (node, shape, where, problems) => checkChoices(node, shape.of, where, problems),
   map: checkMap,
   group: (node, shape, where, problems) => checkGroup(node, shape.keys, where, problems),
 };

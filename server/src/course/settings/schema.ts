@@ -11,6 +11,8 @@ function ofShape(shape: Shape): Schema {
       return { type: 'array', items: { type: 'string', minLength: 1 } };
     case 'choice':
       return { enum: shape.of };
+    case 'choices':
+      return { type: 'array', items: { enum: shape.of }, minItems: 1 };
     case 'map':
       return {
         type: 'object',
@@ -50,6 +52,7 @@ function allowed(shape: Shape): string {
     case 'patterns':
       return 'list of texts';
     case 'choice':
+    case 'choices':
       return shape.of.map((value) => `\`${value}\``).join(', ');
     case 'map':
       return `${shape.what} → ${allowed(shape.of)}`;

@@ -31,6 +31,7 @@ export function clientOptions(): LanguageClientOptions {
       files: true,
       asksReasons: true,
       showsPages: true,
+      showsFindings: true,
     },
     diagnosticPullOptions: { onChange: true, onSave: false, onTabs: false },
     markdown: { isTrusted: false, supportHtml: false },

@@ -96,6 +96,23 @@ test('a finding leads to the page of its check where the client shows pages', as
   expect(await client.request('sizewright/check', { id: 'nonsense' })).toBeNull();
 });
 
+test('where the finding stands beside the hover, its sentences are not said twice', async () => {
+  const hoverIn = async (options: Record<string, unknown>) => {
+    client = await startClient({ options });
+    const uri = client.open('A 16 G cannula is thinner than a 20 G cannula.\n');
+    const asked = { textDocument: { uri }, position: { line: 0, character: 20 } };
+    return (await client.request<{ contents: { value: string } }>('textDocument/hover', asked)).contents
+      .value;
+  };
+  const alone = await hoverIn({});
+  client.close();
+  const beside = await hoverIn({ showsFindings: true });
+  expect(alone).toContain('Says 16 G is thinner than 20 G');
+  expect(beside).not.toContain('Says 16 G');
+  expect(beside).toContain('**Does not hold.**');
+  expect(beside).toContain('Source: ');
+});
+
 test('the author is asked for a reason where the client can ask', async () => {
   client = await startClient({ options: { asksReasons: true } });
   const uri = client.open('A 16 G cannula is thinner than a 20 G cannula.\n');

@@ -4,8 +4,10 @@ import type { Statement } from '../claims/model.ts';
 import { blocks, escapeMarkdown } from './markdown.ts';
 import { CONFIDENCE_WORDS, STANCE_WORDS, VERDICT_WORDS } from './words.ts';
 
-export function statementHover(statement: Statement): string {
-  return blocks([headline(statement), values(statement.derivation), source(statement)]);
+/** `said`: the finding shown beside the hover already gives the claim and what holds; what is left is why. */
+export function statementHover(statement: Statement, said = false): string {
+  const first = said ? `**${VERDICT_WORDS[statement.verdict]}.**` : headline(statement);
+  return blocks([first, values(statement.derivation), source(statement)]);
 }
 
 function headline(statement: Statement): string {

@@ -14,6 +14,8 @@ export interface Hover {
 export interface HoverOptions {
   /** Draw the size between its neighbours. */
   readonly picture: boolean;
+  /** The editor shows the finding under the cursor beside the hover: its sentences are not said twice. */
+  readonly besideFindings?: boolean;
 }
 
 /** Statements shown at most; the shortest around the cursor come first. */
@@ -32,6 +34,18 @@ export function hoverAt(analysis: Analysis, offset: number, options: HoverOption
     .slice(0, STATEMENTS);
   const span = mention?.source ?? judged[0]?.claim.focus;
   if (span === undefined) return undefined;
-  const parts = [mention && mentionHover(mention, options), ...judged.map(statementHover)];
+  const shown = options.besideFindings === true ? saidAt(analysis, offset) : NOTHING;
+  const parts = [
+    mention && mentionHover(mention, options),
+    ...judged.map((statement) => statementHover(statement, shown.has(statement.says))),
+  ];
   return { span, markdown: blocks([parts.filter(Boolean).join('\n\n---\n\n')]) };
+}
+
+const NOTHING: ReadonlySet<string> = new Set();
+
+/** What the findings under the cursor say the text says. */
+function saidAt(analysis: Analysis, offset: number): ReadonlySet<string> {
+  const under = analysis.findings.filter(({ span, deliberate }) => !deliberate && touches(span, offset));
+  return new Set(under.map(({ says }) => says));
 }

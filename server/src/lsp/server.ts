@@ -75,6 +75,7 @@ function begin(session: Session, host: Host, params: InitializeParams): Initiali
     params.initializationOptions?.files === true ? fromClient(session.connection) : undefined,
   );
   session.showsPages = params.initializationOptions?.showsPages === true;
+  session.showsFindings = params.initializationOptions?.showsFindings === true;
   session.asksReasons = params.initializationOptions?.asksReasons === true;
   session.course.begin(folders);
   return {

@@ -41,6 +41,8 @@ export class Session {
   asksReasons = false;
   /** The client shows pages about checks, under an address of ours. */
   showsPages = false;
+  /** The client shows a finding beside the hover over it. */
+  showsFindings = false;
 
   readonly pageOf = (check: string): string | undefined =>
     this.showsPages ? `sizewright-check:/${check}.md` : undefined;

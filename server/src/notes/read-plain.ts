@@ -71,7 +71,7 @@ class PlainReader {
   }
 
   private heading(line: string, start: number, end: number): boolean {
-    const level = HEADING.exec(line)?.[1]!.length;
+    const level = HEADING.exec(line)?.[1]?.length;
     if (level === undefined) return false;
     this.endList();
     this.to.enter('atxHeading', start, end);

@@ -12,7 +12,10 @@ export function offerHover(session: Session, guard: Guard): void {
       check(token);
       if (read === undefined) return null;
       const { document, analysis, settings } = read;
-      const hover = hoverAt(analysis, document.offsetAt(position), { picture: settings.picture });
+      const hover = hoverAt(analysis, document.offsetAt(position), {
+        picture: settings.picture,
+        besideFindings: session.showsFindings,
+      });
       if (hover === undefined) return null;
       return { contents: { kind: 'markdown', value: hover.markdown }, range: rangeOf(document, hover.span) };
     }),

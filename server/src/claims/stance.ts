@@ -25,7 +25,8 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
       : 'quoted';
   if (scene.reported || struck(scene, reading) || quoted(scene, reading)) return 'quoted';
   if (scene.option) return 'option';
-  if (!reading.answered && (asked(scene, reading) || unkeyed(scene))) return 'asked';
+  if (!reading.answered && (asked(scene, reading) || unkeyed(scene) || toSort(scene, reading)))
+    return 'asked';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (hearsay(scene, reading)) return 'quoted';
   if (reading.claim.kind !== 'existence' && !generalRule(scene, reading) && conditional(scene, reading))
@@ -132,6 +133,16 @@ function mistake(scene: Scene, reading: Reading): boolean {
     ),
   );
 }
+
+/** "Put in order, thickest first: …": the row is there to be put in order. */
+function toSort(scene: Scene, { claim }: Reading): boolean {
+  if (claim.kind !== 'order') return false;
+  const words = scene.items.slice(0, 9).map((item) => item.word);
+  const verb = words.findIndex((word) => SORTS.has(word));
+  return verb >= 0 && verb <= 2 && words.slice(verb + 1).some((word) => UNSORTED.has(word));
+}
+const SORTS = new Set(['put', 'arrange', 'rank', 'sort', 'order', 'place', 'list', 'number', 'rearrange']);
+const UNSORTED = new Set(['order', 'these', 'following', 'rank', 'by']);
 
 /** "Correct the sentence: …": what follows the colon is there to be mended. */
 function exercise(scene: Scene, { from, at }: Reading): boolean {

@@ -1,6 +1,10 @@
-/** Two sizes set against each other by opposite words: "the 18 is the skinny one, the 24 the fat one". */
+/**
+ * Two sizes set against each other by opposite words: "the 18 is the skinny one, the 24 the fat one", "from 14 (wide) to
+ * 24 (narrow)", "at the thin end hangs the 26 G, at the thick end the 14 G", "lowest through the 24 G, highest through the 14 G".
+ */
+import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
-import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import { type Group, groups, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction } from './model.ts';
 import { comparison } from './than.ts';
 
@@ -8,21 +12,61 @@ export const contrast: Construction = {
   id: 'contrast',
   read(scene) {
     if (scene.items.some((item) => item.word === 'than')) return [];
-    const all = groups(scene.items);
-    if (all.length !== 2 || !sameSystem(all[0]!, all[1]!) || sameSizes(all[0]!, all[1]!)) return [];
-    const words = measuredWords(scene.items).filter((m) => m.axis !== 'number' && !m.idiom && !m.excess);
-    const [a, b] = all as [Group, Group];
-    const first = owned(words, a, b.from);
-    const second = owned(words, b, scene.items.length);
-    if (!first || !second || first.sign === second.sign || family(first) !== family(second)) return [];
-    return family(first) === 'other' || !clean(scene, a, first) || !clean(scene, b, second)
-      ? []
-      : [comparison(scene, 'contrast', a, b, first)];
+    const pairOf = twoOf(groups(scene.items));
+    if (!pairOf || !sameSystem(...pairOf) || sameSizes(...pairOf)) return [];
+    const words = settled(measuredWords(scene.items)).filter(
+      (m) => m.axis !== 'number' && !m.idiom && !m.excess,
+    );
+    const [a, b] = pairOf;
+    const bound = behind(scene.items, words, a, b) ?? ahead(scene.items, words, a, b);
+    return bound && opposed(...bound) ? [comparison(scene, 'contrast', a, b, bound[0])] : [];
   },
 };
 
+/** Two groups, or one range whose ends have nothing between them. */
+function twoOf(all: readonly Group[]): [Group, Group] | undefined {
+  return all.length === 2 ? [all[0]!, all[1]!] : undefined;
+}
+
+/** "Flow is lowest through …, highest through …": the second high or low measures what the first does. */
+function settled(words: readonly Measured[]): readonly Measured[] {
+  const known = words.find((m) => m.degree === 'superlative' && m.axis !== 'number' && m.axis !== 'other');
+  return words.map((m) =>
+    known && m.axis === 'number' && m.degree === 'superlative' && m.at > known.at && !m.attributive
+      ? { ...m, axis: known.axis }
+      : m,
+  );
+}
+
 const family = (m: Measured) =>
   m.axis === 'outer' || m.axis === 'bore' || m.axis === 'hole' ? 'size' : m.axis;
+
+const opposed = (a: Measured, b: Measured): boolean =>
+  a.sign !== b.sign && family(a) === family(b) && family(a) !== 'other' && a.degree === b.degree;
+
+type Bound = readonly [Measured, Measured];
+
+/** Each word stands after its size. */
+function behind(items: readonly Item[], words: readonly Measured[], a: Group, b: Group): Bound | undefined {
+  const first = owned(words, a, b.from);
+  const second = owned(words, b, items.length);
+  return first && second && clean(items, a.to, first.at) && clean(items, b.to, second.at)
+    ? [first, second]
+    : undefined;
+}
+
+/** Each word stands before its size. */
+function ahead(items: readonly Item[], words: readonly Measured[], a: Group, b: Group): Bound | undefined {
+  const before = (from: number, group: Group) => {
+    const mine = words.filter((m) => m.at > from && m.to < group.from && group.from - m.to <= 7);
+    return mine.length === 1 ? mine[0] : undefined;
+  };
+  const [first, second] = [before(-1, a), before(a.to, b)];
+  if (!first || !second || words.some((m) => m.at > b.to)) return undefined;
+  return clean(items, first.to, a.from, AHEAD) && clean(items, second.to, b.from, AHEAD)
+    ? [first, second]
+    : undefined;
+}
 
 function owned(words: readonly Measured[], group: Group, limit: number): Measured | undefined {
   const mine = words.filter((m) => m.at > group.to && m.at < limit && m.at - group.to <= 6);
@@ -30,9 +74,18 @@ function owned(words: readonly Measured[], group: Group, limit: number): Measure
 }
 
 const TIES = new Set(
-  'is are was the a an one needle cannula catheter wire suture thread as being = : , looks feels'.split(' '),
+  'is are was the a an one needle cannula catheter wire suture thread as being = : , looks feels ( at end runs flows gives – — most least'.split(
+    ' ',
+  ),
+);
+const AHEAD = new Set(
+  `is are was the a an one end side of all in our this pack box tray shelf rack drawer trolley needle cannula catheter wire suture thread
+  being = : , through with sits hangs lies comes stands lives you find we have stock size sizes`
+    .split(/\s+/)
+    .filter(Boolean),
 );
 
-function clean(scene: Scene, group: Group, word: Measured): boolean {
-  return scene.items.slice(group.to + 1, word.at).every((item) => TIES.has(item.word) || item.deviceNoun);
-}
+const clean = (items: readonly Item[], from: number, to: number, ties = TIES): boolean =>
+  items
+    .slice(from + 1, to)
+    .every((item) => ties.has(item.word) || (ties === TIES && item.deviceNoun === true) || item.axisNoun);

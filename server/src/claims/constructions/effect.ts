@@ -4,7 +4,7 @@
  */
 import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { groups, type Scene, sameSizes, sameSystem, spanOf } from '../text/scene.ts';
 import { exchangeIn } from './exchange.ts';
 import type { Construction, Reading } from './model.ts';
@@ -32,7 +32,7 @@ export const effect: Construction = {
       Math.min(exchange.chosen.from, exchange.given.from),
     );
     if (done) return own ? [] : [comparison(scene, 'effect', exchange.chosen, exchange.given, done)];
-    const goal = own ? undefined : wished(scene);
+    const goal = own ? undefined : (wished(scene) ?? aim(scene.items, exchange.chosen.from));
     return goal ? [answer(scene, exchange.chosen, exchange.given, goal)] : [];
   },
 };
@@ -77,11 +77,31 @@ function wished(scene: Scene): Measured | undefined {
   const question = scene.before.at(-1);
   if (question?.close !== '?' || question.items.length > 9 || groups(question.items).length > 0)
     return undefined;
-  if (!/^(?:need|want|needs|after|looking|must|require|is)$/.test(question.items[0]?.word ?? ''))
-    return undefined;
+  const opens = /^(?:need|want|needs|after|looking|must|require|is)$/.test(question.items[0]?.word ?? '');
+  const tooMuch = measuredWords(question.items).some((m) => m.excess);
+  if (!opens && !tooMuch) return undefined;
   const word = measuredWords(question.items).find((m) => m.degree === 'comparative');
+  const excess = measuredWords(question.items).find((m) => m.excess);
+  const thing =
+    excess && (excess.axis === 'flow' || question.items.slice(0, excess.at).some((item) => item.deviceNoun));
+  if (excess && thing && decidable(excess.axis)) return { ...excess, sign: excess.sign === 1 ? -1 : 1 };
   return word && word.axis !== 'other' && word.axis !== 'number' && !word.idiom ? word : undefined;
 }
+
+/** "when you need speed", "for the smallest hole": what the choice is for. */
+function aim(items: readonly Item[], chosen: number): Measured | undefined {
+  for (let i = 0; i + 1 < items.length; i++) {
+    if (!AIMS.test(items[i]!.word)) continue;
+    const best = measuredWords(items).find((m) => m.degree === 'superlative' && m.at > i && m.at - i <= 2);
+    if (best && best.to > best.at && decidable(best.axis) && !best.idiom && best.at < chosen) return best;
+    const noun = items[i + 1]!.word === 'the' ? items[i + 2] : items[i + 1];
+    const axis = noun?.axisNoun;
+    if (axis && decidable(axis.axis) && WISHED.test(noun.word)) return measured(i, axis.axis, axis.sign);
+  }
+  return undefined;
+}
+const AIMS = /^(?:need|needs|want|wants|for)$/;
+const WISHED = /^(?:speed|flow|strength|throughput|width)$/;
 
 /** The claim stands on the size chosen: the wish is in another sentence. */
 function answer(

@@ -1,9 +1,9 @@
 /** "1-0 and 0 are the same size", "as thick as", "two-aught is another way to say number two". */
-import type { Item } from '../text/items.ts';
-import type { Measured } from '../text/magnitudes.ts';
+import type { Item, Magnitude } from '../text/items.ts';
+import { compares, decidable, type Measured } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSystem, together } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
-import { comparison } from './than.ts';
+import { comparison, wordless } from './than.ts';
 
 const SAME = new Set([
   'same',
@@ -130,33 +130,79 @@ const nearSizeWord = (items: readonly Item[], i: number) =>
 /** "two thirds as wide as", "80 % as wide as". */
 const PART = /^(?:thirds?|quarters?|fifths?|tenths?|%|per cent|percent|cent)$/;
 
-/** "A is as thick as B". */
+/** Degrees that make "as … as" say less than "the same". */
+const NEARLY = new Set([
+  'twice',
+  'half',
+  'times',
+  'nearly',
+  'almost',
+  'nowhere',
+  'anything',
+  'something',
+  'nothing',
+  'size',
+]);
+const NOT = /^(?:not|never|hardly|neither|nor|.+n't)$/;
+
+/** "A is as thick as B"; "A is not as thick as B" puts A below; "at least as thick" denies that it is thinner. */
 function asAs(scene: Scene, all: readonly Group[]): Reading[] {
   const { items } = scene;
   for (let i = 0; i + 2 < items.length; i++) {
-    if (items[i]!.word !== 'as' || items[i + 2]!.word !== 'as') continue;
+    if ((items[i]!.word !== 'as' && items[i]!.word !== 'so') || items[i + 2]!.word !== 'as') continue;
     const magnitude = items[i + 1]!.magnitude;
-    if (magnitude?.degree !== 'plain' || magnitude.axis === 'other' || magnitude.axis === 'number') continue;
-    if (
-      [
-        'twice',
-        'half',
-        'times',
-        'nearly',
-        'almost',
-        'nowhere',
-        'anything',
-        'something',
-        'nothing',
-        'size',
-      ].includes(items[i - 1]?.word ?? '') ||
-      PART.test(items[i - 1]?.word ?? '')
-    )
-      continue;
-    const left = all.filter((g) => g.to < i).at(-1);
+    if (magnitude?.degree !== 'plain' || !decidable(magnitude.axis)) continue;
+    const before = all.filter((g) => g.to < i);
     const right = all.find((g) => g.from > i + 2 && g.from <= i + 6);
-    if (left && right && together(items, left) !== together(items, right)) continue;
-    if (left && right && sameSystem(left, right)) return [reading(scene, i + 1, left, right)];
+    const left = before.at(-1);
+    if (!left || !right || !sameSystem(left, right)) continue;
+    if (together(items, left) !== together(items, right)) continue;
+    if (isDenied(items, i, left))
+      return [below(scene, i + 1, neither(items, before, left, i), right, magnitude)];
+    const degree = items[i - 1]?.word ?? '';
+    if (items[i]!.word === 'so' || NEARLY.has(degree) || PART.test(degree)) continue;
+    if (degree === 'least' && items[i - 2]?.word === 'at')
+      return [notUnder(scene, i + 1, left, right, magnitude)];
+    return [reading(scene, i + 1, left, right)];
   }
   return [];
+}
+
+/** A negation between the size and its "as". */
+const isDenied = (items: readonly Item[], i: number, left: Group): boolean => {
+  const between = items.slice(left.to + 1, i).slice(-5);
+  const stop = between.findLastIndex((item) => item.kind === 'punctuation');
+  return (
+    between.slice(stop + 1).some((item) => NOT.test(item.word)) ||
+    items
+      .slice(Math.max(0, left.from - 5), left.from)
+      .some((item) => item.word === 'neither' || item.word === 'nor')
+  );
+};
+
+/** "Neither the 18 G nor the 20 G": both are meant. */
+function neither(items: readonly Item[], before: readonly Group[], left: Group, at: number): Group {
+  const first = before.at(-2);
+  if (!first || !sameSystem(first, left)) return left;
+  if (!items.slice(0, at).some((item) => item.word === 'neither')) return left;
+  return {
+    from: first.from,
+    to: left.to,
+    mentions: [...first.mentions, ...left.mentions],
+    sizes: [...first.sizes, ...left.sizes],
+  };
+}
+
+const worded = (at: number, { axis, sign }: Magnitude): Measured => compares(at, axis, sign);
+
+/** "not as wide as": less of what the word measures. */
+function below(scene: Scene, at: number, left: Group, right: Group, magnitude: Magnitude): Reading {
+  const word = worded(at, magnitude);
+  const relation = magnitude.sign === 1 ? 'less' : 'more';
+  return { ...wordless(comparison(scene, 'equative', left, right, word, relation)), own: true };
+}
+
+/** "at least as thick as": that it is thinner is denied. */
+function notUnder(scene: Scene, at: number, left: Group, right: Group, magnitude: Magnitude): Reading {
+  return { ...below(scene, at, left, right, magnitude), denied: true };
 }

@@ -7,6 +7,8 @@ import { EXCHANGE } from '../words/changes.ts';
 export interface Exchange {
   readonly given: Group;
   readonly chosen: Group;
+  /** "not the 14 G but the 18 G": the negation belongs to the exchange. */
+  readonly negates?: true;
 }
 
 const TAKE = new Set(
@@ -23,7 +25,10 @@ export function exchangeIn(items: readonly Item[], all: readonly Group[]): Excha
     fromTo(items, all) ??
     swapped(items, all) ??
     instead(items, all) ??
-    inAndOut(items, all)
+    inAndOut(items, all) ??
+    forIt(items, all) ??
+    contrasted(items, all) ??
+    failed(items, all)
   );
 }
 
@@ -143,6 +148,56 @@ function inAndOut(items: readonly Item[], all: readonly Group[]): Exchange | und
     if (between.length > 8) continue;
     const away = before.some((word) => OUT.has(word)) || between[0] === 'back' || between[0] === 'away';
     if (away && between.some((word) => IN.has(word))) return { given: a, chosen: b };
+  }
+  return undefined;
+}
+
+/** "If the washout is slow through a 22 Fr, change it for an 18 Fr". */
+function forIt(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  const [a, b] = all;
+  if (all.length !== 2 || !a || !b || a.sizes.length + b.sizes.length > 2) return undefined;
+  const text = items
+    .slice(Math.max(a.to + 1, b.from - 5), b.from)
+    .map((item) => item.word)
+    .join(' ');
+  return FOR_IT.test(text) ? { given: a, chosen: b } : undefined;
+}
+const FOR_IT =
+  /\b(?:swap|change|replace|exchange|trade|switch) (?:it|that|this|them) (?:for|with|by|to) (?:an?|the)?\s*$/;
+
+const FAILS =
+  /^(?:failed|fails|blocked|blocks|leaked|leaks|clotted|tissued|kinked|snapped|snaps|broke|breaks|tore|tears|jammed|stuck|slipped)$/;
+const PLACES =
+  /^(?:passed|pass|put|placed|inserted|used|tried|took|opened|went|chose|picked|moved|fetched|needed|take|use|try)$/;
+
+/** "The 18 Fr blocked, so we passed a 22 Fr." */
+function failed(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  const [a, b] = all;
+  if (all.length !== 2 || !a || !b || b.from - a.to > 12) return undefined;
+  const between = items.slice(a.to + 1, b.from).map((item) => item.word);
+  const after = items.slice(b.to + 1, b.to + 3).map((item) => item.word);
+  const away = between.slice(0, 3).some((word) => FAILS.test(word));
+  const put = between.some((word) => PLACES.test(word)) || after[0] === 'went';
+  return away && put && between.includes('so') ? { given: a, chosen: b } : undefined;
+}
+
+/** "not the 14 G but the 18 G", "it was the 18 G, not the 16 G, that ran faster". */
+function contrasted(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  for (let i = 0; i + 1 < all.length; i++) {
+    const [a, b] = [all[i]!, all[i + 1]!];
+    if (a.sizes.length + b.sizes.length > 2) continue;
+    const before = items.slice(Math.max(0, a.from - 3), a.from).map((item) => item.word);
+    const between = items
+      .slice(a.to + 1, b.from)
+      .map((item) => item.word)
+      .join(' ');
+    if (/\bnot(?: (?:a|an|the))?$/.test(before.join(' ')) && /^(?:\S+ )?,? ?but (?:a|an|the)?/.test(between))
+      return { given: a, chosen: b, negates: true };
+    if (
+      /^, (?:and )?not (?:a|an|the)$/.test(between) &&
+      /\b(?:is|was|it's|takes?|use|choose|pick)(?: (?:a|an|the))?$/.test(before.join(' '))
+    )
+      return { given: b, chosen: a, negates: true };
   }
   return undefined;
 }

@@ -25,11 +25,13 @@ export const follow: Construction = {
   read(scene) {
     if (groups(scene.items).length > 0 || scene.items.some((item) => item.word === 'than')) return [];
     const previous = scene.before.at(-1) ?? scene.context.at(-1);
-    if (!previous || previous.close === '?') return [];
+    if (!previous) return [];
     const word = measuredWords(scene.items).find(
       (m) => m.degree !== 'plain' && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
     );
-    return word ? (ordinal(scene, word, previous) ?? pronoun(scene, word, previous)) : [];
+    if (!word) return [];
+    const named = ordinal(scene, word, previous);
+    return named ?? (previous.close === '?' ? [] : pronoun(scene, word, previous));
   },
 };
 
@@ -66,10 +68,21 @@ const replacement = (items: readonly Item[]) =>
     (item, i) => (item.word === 'new' || item.word === 'replacement') && items[i + 1]?.deviceNoun === true,
   );
 
+/** "Flow is better with that one." */
+const withThatOne = (items: readonly Item[], word: Measured): boolean =>
+  /^(?:with|through) (?:that|this|the new) one\b|^(?:with|through) it [.!]/.test(
+    items
+      .slice(word.to + 1, word.to + 5)
+      .map((item) => item.word)
+      .join(' '),
+  );
+
 function pronoun(scene: Scene, word: Measured, previous: Sentence): Reading[] {
   if (word.degree !== 'comparative') return [];
   const before = scene.items.slice(0, word.at);
-  const opens = word.at <= 5 && (before.some((item) => PRONOUNS.has(item.word)) || replacement(before));
+  const opens =
+    word.at <= 5 &&
+    (before.some((item) => PRONOUNS.has(item.word)) || replacement(before) || withThatOne(scene.items, word));
   if (!opens || scene.items.length > 12) return [];
   const exchange = exchangeIn(previous.items, groups(previous.items));
   if (!exchange || sameSizes(exchange.given, exchange.chosen)) return [];

@@ -10,13 +10,16 @@ import { effect } from './effect.ts';
 import { equative } from './equative.ts';
 import { equivalence } from './equivalence.ts';
 import { existence } from './existence.ts';
+import { extreme } from './extreme.ts';
 import { follow } from './follow.ts';
 import { formula } from './formula.ts';
 import { grab } from './grab.ts';
+import { hence } from './hence.ts';
 import { lengths } from './lengths.ts';
 import { members } from './members.ts';
 import type { Construction } from './model.ts';
 import { next } from './next.ts';
+import { nothing } from './nothing.ts';
 import { order } from './order.ts';
 import { outdo } from './outdo.ts';
 import { pair } from './pair.ts';
@@ -40,8 +43,11 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   outdo,
   ratio,
   superlative,
+  extreme,
+  nothing,
   beside,
   reason,
+  hence,
   chain,
   order,
   contrast,

@@ -7,6 +7,7 @@ import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { type Exchange, exchangeIn } from './exchange.ts';
 import type { Construction, Reading } from './model.ts';
+import { orderCue } from './order.ts';
 import { groundAfter } from './reason.ts';
 import { clauseStart, comparison } from './than.ts';
 
@@ -23,6 +24,8 @@ export const pair: Construction = {
         !m.excess &&
         !boundToThan(scene.items, m),
     );
+    // "14 G → 16 G → 18 G: thicker to thinner" is an order, read as such.
+    if (words.length === 2 && orderCue(scene.items) && groups(scene.items).length >= 2) return [];
     const exchange = exchangeIn(scene.items, groups(scene.items));
     return words.flatMap((word) => readWord(scene, word, all, exchange));
   },
@@ -47,9 +50,11 @@ function readWord(
 ): Reading[] {
   if (exchange) {
     const subject = ownSubject(scene, word, [exchange.given, exchange.chosen]) ?? exchange.chosen;
-    if (hasForeignSubject(scene, word)) return [];
+    if (hasForeignSubject(scene, word) || newSubject(scene.items, word)) return [];
+    if (exchange.negates && setOff(scene.items, word)) return [];
     const other = sameSizes(subject, exchange.chosen) ? exchange.given : exchange.chosen;
-    return emit(scene, 'exchange', subject, other, word);
+    const read = emit(scene, 'exchange', subject, other, word);
+    return exchange.negates ? read.map((reading) => ({ ...reading, own: true })) : read;
   }
   return definite(scene, word, all);
 }
@@ -105,11 +110,32 @@ const PEOPLE = new Set(
     ' ',
   ),
 );
-/** "and the patient is bigger": the comparing word is about somebody else. */
+/** "and so a litre runs in faster through the 14 G": the size behind the word is what it is said of. */
+const saidOfNext = (items: readonly Item[], word: Measured): boolean =>
+  word.axis === 'flow' &&
+  /^(?:through|with|via|in|by)$/.test(items[word.to + 1]?.word ?? '') &&
+  items.slice(word.to + 2, word.to + 4).some((item) => item.kind === 'size');
+
+/** "and the patient is bigger", "the left one runs slower": the comparing word is about somebody else. */
 function hasForeignSubject(scene: Scene, word: Measured): boolean {
   const before = scene.items.slice(Math.max(0, word.at - 4), word.at);
+  const one = before.findIndex((item) => item.word === 'one');
+  if (one > 0 && PLACED.has(before[one - 1]!.word)) return true;
   return before.some((item) => PEOPLE.has(item.word)) && before.some((item) => BE.has(item.word));
 }
+
+/** "…, and the larger one was still sealed": the phrase opens a statement of its own. */
+const newSubject = (items: readonly Item[], word: Measured): boolean =>
+  items[word.at - 1]?.word === 'the' &&
+  items[word.to + 1]?.deviceNoun === true &&
+  /^(?:is|are|was|were|went|has|had|stayed)$/.test(items[word.to + 2]?.word ?? '') &&
+  items.slice(Math.max(0, word.at - 3), word.at).some((item) => item.kind === 'punctuation');
+
+/** "…, the larger one in the sink": another thing than the two. */
+const setOff = (items: readonly Item[], word: Measured): boolean =>
+  items[word.at - 1]?.word === 'the' && items[word.at - 2]?.word === ',';
+
+const PLACED = new Set(['left', 'right', 'first', 'second', 'other', 'upper', 'lower', 'top', 'bottom']);
 
 const OF_SET = new Set(['two', 'pair', 'three', 'lot', 'set', 'bunch', 'trio']);
 
@@ -126,7 +152,8 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   const nearest = groups(items)
     .filter((g) => g.to < word.at)
     .at(-1);
-  if (!nearest || hasForeignSubject(scene, word) || grounded(items, nearest, word)) return [];
+  if (!nearest || hasForeignSubject(scene, word) || saidOfNext(items, word) || grounded(items, nearest, word))
+    return [];
   if (setBeside(items, nearest)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
   const flows =

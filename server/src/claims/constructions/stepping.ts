@@ -1,43 +1,164 @@
-/** "step down from a 5 Fr to a 4 Fr", "the next size up from 14 Fr is 16 Fr": a step in size, for systems that run straight. */
+/**
+ * A step in size: "step down from a 5 Fr to a 4 Fr", "the next size up from 14 Fr is 16 Fr", "two sizes smaller than 3-0 is
+ * 5-0", "if the 16 Fr leaks, go up a size to 18 Fr", "from 20 G to 18 G is a step up in diameter".
+ */
 import { direction } from '../../sizes/index.ts';
 import type { Axis } from '../model.ts';
-import { compares } from '../text/magnitudes.ts';
-import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import type { Item } from '../text/items.ts';
+import { compares, decidable, measuredWords } from '../text/magnitudes.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
 import { AXIS_NOUNS } from '../words/nouns.ts';
+import { exchangeIn } from './exchange.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison, wordless } from './than.ts';
 
-const STEPS = new Set(['step', 'steps', 'stepping', 'stepped', 'size', 'sizes', 'upsize', 'downsize']);
-const WAYS: ReadonlyMap<string, 1 | -1> = new Map([
-  ['up', 1],
-  ['down', -1],
-  ['larger', 1],
-  ['smaller', -1],
-]);
+/** Where the text says which way the step goes. */
+interface Way {
+  readonly at: number;
+  readonly to: number;
+  readonly sign: 1 | -1;
+  /** Said by the words themselves; "up" alone may count numbers. */
+  readonly axis?: Axis;
+}
 
 export const stepping: Construction = {
   id: 'stepping',
   read(scene) {
     const all = groups(scene.items);
-    return scene.items.flatMap((item, at) => {
-      const sign = WAYS.get(item.word);
-      if (!sign || !scene.items.slice(Math.max(0, at - 2), at).some((near) => STEPS.has(near.word)))
-        return [];
-      const from = anchored(scene, all, at);
-      const to = from && all.find((g) => g.from > from.to && g.from - from.to <= 9);
-      if (!from || !to || !sameSystem(from, to) || sameSizes(from, to)) return [];
-      const axis = axisIn(scene, at, from.from);
-      // "Up" in gauge may mean the number or the bore: only with the noun beside it.
-      if (!axis && direction(from.sizes[0]!.system) === 'down') return [];
-      return [reading(scene, at, sign, axis ?? 'outer', to, from)];
-    });
+    if (all.length === 0) return [];
+    return [...ways(scene.items).flatMap((way) => stepped(scene, all, way)), ...inQuantity(scene, all)];
   },
 };
 
-/** The size after "from". */
-function anchored(scene: Scene, all: readonly Group[], at: number): Group | undefined {
-  const from = scene.items.findIndex((item, i) => i > at && i <= at + 5 && item.word === 'from');
-  return from < 0 ? undefined : all.find((g) => g.from > from && g.from - from <= 3);
+function stepped(scene: Scene, all: readonly Group[], way: Way): Reading[] {
+  const ends = anchoredEnds(scene, all, way) ?? givenEnds(scene, all, way);
+  if (!ends) return [];
+  const [from, to] = ends;
+  if (!sameSystem(from, to) || sameSizes(from, to) || from.sizes.length + to.sizes.length > 2) return [];
+  const axis = way.axis ?? axisIn(scene, way.at, Math.max(from.from, to.from));
+  // "Up" in gauge may mean the number or the bore: only with the noun beside it.
+  if (!axis && direction(from.sizes[0]!.system) === 'down') return [];
+  return [reading(scene, way, axis ?? 'outer', to, from)];
+}
+
+const STEPS = /^(?:step|steps|stepping|stepped|sizes?|notch|upsize|downsize)$/;
+const COUNTS = /^(?:one|two|three|next|a|single|half)$/;
+const UP = /^(?:up|upwards?|above|larger|bigger)$/;
+const DOWN = /^(?:down|downwards?|below|smaller)$/;
+const MOVES =
+  /^(?:go|goes|went|going|work|works|worked|move|moved|come|climb|drop|drops|dropped|dropping|jump|step|back|way)$/;
+
+function ways(items: readonly Item[]): Way[] {
+  const found: Way[] = [];
+  const words = measuredWords(items);
+  for (let at = 0; at < items.length; at++) {
+    const { word } = items[at]!;
+    const sign = UP.test(word) ? 1 : DOWN.test(word) ? -1 : 0;
+    const near = items.slice(Math.max(0, at - 2), at).some((item) => STEPS.test(item.word));
+    const resized = /^(up|down)siz(?:e|es|ed|ing)$/.exec(word);
+    if (resized) found.push({ at, to: at, sign: resized[1] === 'up' ? 1 : -1, axis: 'outer' });
+    else if (sign !== 0 && (near || moved(items, at))) found.push({ at, to: lastOf(items, at), sign });
+    else if (/^(?:drop|drops|dropped|dropping)$/.test(word) && /^(?:a|one|two) sizes?$/.test(next(items, at)))
+      found.push({ at, to: at + 2, sign: -1 });
+    const measured = words.find((m) => m.at === at);
+    if (measured?.degree !== 'comparative' || !decidable(measured.axis) || measured.idiom) continue;
+    const counted = items
+      .slice(Math.max(0, at - 3), at)
+      .some(
+        (item, i, before) => STEPS.test(item.word) || (i === before.length - 1 && /^one$/.test(item.word)),
+      );
+    if (counted && measured.axis !== 'flow')
+      found.push({ at, to: measured.to, sign: measured.sign, axis: measured.axis });
+  }
+  // "a size smaller": the word itself says what "smaller" near a step says again.
+  return found.filter((way, i) => !found.some((other, k) => other.at === way.at && k > i));
+}
+
+const next = (items: readonly Item[], at: number): string =>
+  `${items[at + 1]?.word ?? ''} ${items[at + 2]?.word ?? ''}`;
+
+/** "go up a size", "drop down a size", "worked our way up to". */
+const moved = (items: readonly Item[], at: number): boolean => {
+  const before = items.slice(Math.max(0, at - 3), at).map((item) => item.word);
+  if (!before.some((word) => MOVES.test(word)) || !/^(?:up|down)$/.test(items[at]!.word)) return false;
+  if (COUNTS.test(items[at + 1]?.word ?? '') && STEPS.test(items[at + 2]?.word ?? '')) return true;
+  return before.includes('way') || /^(?:again|another)$/.test(items[at + 1]?.word ?? '');
+};
+const lastOf = (items: readonly Item[], at: number): number =>
+  COUNTS.test(items[at + 1]?.word ?? '') && STEPS.test(items[at + 2]?.word ?? '') ? at + 2 : at;
+
+const ANCHORS = /^(?:from|than|above|below|after|beyond|past)$/;
+
+/** "up from 14 Fr is 16 Fr", "smaller than 3-0 is 5-0", or the step said of a size before: "10 Fr, one size down from 12 Fr". */
+function anchoredEnds(scene: Scene, all: readonly Group[], way: Way): [Group, Group] | undefined {
+  const { items } = scene;
+  const anchor = items.findIndex((item, i) => i >= way.at && i <= way.to + 4 && ANCHORS.test(item.word));
+  const from = anchor < 0 ? undefined : all.find((g) => g.from > anchor && g.from - anchor <= 4);
+  if (!from || items.slice(anchor + 1, from.from).some(stops)) return undefined;
+  if (from.sizes.length === 2 && items[anchor]!.word === 'from') return [half(from, 0), half(from, 1)];
+  const to = all.find((g) => g.from > from.to && g.from - from.to <= 9);
+  if (to && !items.slice(from.to + 1, to.from).some(stops) && links(items, from.to, to.from))
+    return [from, to];
+  return undefined;
+}
+
+const stops = (item: Item): boolean => /^[;.!?]$/.test(item.word) || NEGATIONS.has(item.word);
+const LINKS = new Set([
+  'is',
+  'to',
+  '=',
+  ':',
+  'are',
+  'gives',
+  'becomes',
+  'means',
+  'hand',
+  'ask',
+  'take',
+  'comes',
+  'be',
+  'at',
+]);
+const links = (items: readonly Item[], from: number, to: number): boolean =>
+  items.slice(from + 1, to).some((item) => LINKS.has(item.word));
+
+const INTO = new Set([
+  'to',
+  ',',
+  ':',
+  'the',
+  'a',
+  'an',
+  'again',
+  'is',
+  'say',
+  'becomes',
+  'size',
+  'with',
+  '—',
+  '(',
+  'tube',
+  'catheter',
+  'sheath',
+  'drain',
+]);
+
+/** "If the 16 Fr leaks, go up a size to 18 Fr": given up before, chosen after. */
+function givenEnds(scene: Scene, all: readonly Group[], way: Way): [Group, Group] | undefined {
+  const { items } = scene;
+  if (items.slice(Math.max(0, way.at - 4), way.at).some((item) => NEGATIONS.has(item.word))) return undefined;
+  const after = all.filter((g) => g.from > way.to);
+  const before = distinct(all.filter((g) => g.to < way.at));
+  const [first, second] = after;
+  if (before.length === 1 && first && after.length === 1)
+    return items.slice(way.to + 1, first.from).every((item) => INTO.has(item.word))
+      ? [before[0]!, first]
+      : undefined;
+  // "Downsize the sheath: 7 Fr becomes 6 Fr."
+  const becomes =
+    first && second && items.slice(first.to + 1, second.from).some((item) => item.word === 'becomes');
+  return becomes && before.length === 0 && after.length === 2 ? [first, second] : undefined;
 }
 
 function axisIn(scene: Scene, at: number, to: number): Axis | undefined {
@@ -46,7 +167,44 @@ function axisIn(scene: Scene, at: number, to: number): Axis | undefined {
   return axis === 'number' ? undefined : axis;
 }
 
-function reading(scene: Scene, at: number, sign: 1 | -1, axis: Axis, left: Group, right: Group): Reading {
-  const word = compares(at, axis, sign);
-  return { ...wordless(comparison(scene, 'stepping', left, right, word)), at: left.from, from: left.from };
+/** "From 20 G to 18 G is a step up in diameter", "going from 3-0 to 5-0 you go down in thickness". */
+function inQuantity(scene: Scene, all: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const two = exchangeIn(items, all) ?? fromTo(items, all);
+  if (!two || !sameSystem(two.given, two.chosen) || sameSizes(two.given, two.chosen)) return [];
+  const last = Math.max(two.given.to, two.chosen.to);
+  const at = items.findIndex((item, i) => i > last && i - last <= 7 && /^(?:up|down)$/.test(item.word));
+  const noun = items[at + 2]?.axisNoun ?? items[at + 3]?.axisNoun;
+  if (at < 0 || items[at + 1]?.word !== 'in' || !noun || !decidable(noun.axis)) return [];
+  const sign = (items[at]!.word === 'up' ? noun.sign : -noun.sign) as 1 | -1;
+  return [
+    {
+      ...wordless(comparison(scene, 'stepping', two.chosen, two.given, compares(at, noun.axis, sign))),
+      at,
+      to: at + 2,
+    },
+  ];
+}
+
+/** One end of "18 Fr to 16 Fr". */
+const half = (group: Group, i: number): Group => ({
+  ...group,
+  mentions: [group.mentions[i] ?? group.mentions[0]!],
+  sizes: [group.sizes[i]!],
+});
+
+/** "From 20 G to 18 G" without a verb of moving. */
+function fromTo(items: readonly Item[], all: readonly Group[]): { given: Group; chosen: Group } | undefined {
+  const [only, second] = all;
+  if (!only || items[only.from - 1]?.word !== 'from') return undefined;
+  if (all.length === 1 && only.sizes.length === 2) return { given: half(only, 0), chosen: half(only, 1) };
+  const to = second && items.slice(only.to + 1, second.from).some((item) => item.word === 'to');
+  return to && all.length === 2 && second.from - only.to <= 4 ? { given: only, chosen: second } : undefined;
+}
+
+function reading(scene: Scene, way: Way, axis: Axis, left: Group, right: Group): Reading {
+  const word = compares(way.at, axis, way.sign);
+  const made = wordless(comparison(scene, 'stepping', left, right, word));
+  const at = Math.max(left.from, way.at);
+  return { ...made, at, from: Math.min(at, way.at), to: Math.max(left.to, way.to), own: true };
 }

@@ -127,7 +127,7 @@ const CLAUSE = new Set([
   'although',
   '(',
 ]);
-const PRONOUNS = new Set(['its', 'it', 'that', 'this', 'they', 'which', 'these', 'those', 'whose', 'one']);
+const PRONOUNS = new Set('its it that this they which these those whose one both either'.split(' '));
 
 function leftOf(
   scene: Scene,
@@ -228,6 +228,9 @@ function antecedent(scene: Scene, clause: number, at: number, all: readonly Grou
   const right = all.find((g) => g.from > at);
   const others = earlier.filter((g) => !right || !sameSizes(g, right));
   if (earlier.length > 0) return others.at(-1);
+  // "…, which is heavier" belongs to its own sentence.
+  if (!scene.items.slice(clause, at).some((item) => PRONOUNS.has(item.word) && item.word !== 'which'))
+    return undefined;
   const previous = scene.before.at(-1) ?? scene.context.at(-1);
   const found = previous ? groups(previous.items) : [];
   return found.length === 1 ? found[0] : undefined;

@@ -3,13 +3,14 @@
  * "if a 16 Fr will not pass, try something narrower, like a 12 Fr", "the scalp takes 3-0, the eyelid the finer 6-0".
  */
 import type { Item } from '../text/items.ts';
-import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
-const TURNS = /^(?:try|change|go|move|switch|step|drop|reach|turn|use|take|pick|choose|prefer)$/;
+const TURNS =
+  /^(?:try|trying|change|changing|go|going|move|moving|switch|switching|step|stepping|drop|dropping|reach|turn|use|take|pick|choose|prefer|swap|swapping|replace|trade|ask|open|want|need)$/;
 const NAMES = new Set(
   'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g usually often a an the perhaps : ('.split(
     ' ',
@@ -23,6 +24,7 @@ export const turn: Construction = {
     const resize = resized(scene);
     if (resize) return [resize];
     const [given, chosen, ...more] = distinct(groups(items));
+    if (given && !chosen) return turnedFrom(scene, given);
     if (!given || !chosen || more.length > 0 || !sameSystem(given, chosen)) return [];
     const wish = wished(scene, given, chosen);
     if (wish) return [wish];
@@ -83,7 +85,8 @@ function wished(scene: Scene, a: Group, b: Group): Reading | undefined {
 
 /** "change to a thicker thread such as", "try something narrower, like". */
 function turned(items: readonly Item[], word: Measured, given: Group, chosen: Group): boolean {
-  const start = Math.max(given.to + 1, word.at - 5);
+  const swap = swapped(items, given, word);
+  const start = swap ? Math.max(0, given.from - 3) : Math.max(given.to + 1, word.at - 5);
   const verb = start + items.slice(start, word.at).findIndex((item) => TURNS.test(item.word));
   const denied = items.slice(Math.max(0, verb - 2), word.at).some((item) => NEGATIONS.has(item.word));
   const between = items.slice(word.at + 1, chosen.from);
@@ -94,6 +97,47 @@ function turned(items: readonly Item[], word: Measured, given: Group, chosen: Gr
     between.every((item) => NAMES.has(item.word) || item.deviceNoun === true)
   );
 }
+
+/** "Swap the 4-0 for something stronger, such as 2-0": the verb stands before both. */
+const swapped = (items: readonly Item[], given: Group, word: Measured): boolean =>
+  items.slice(Math.max(0, given.from - 3), given.from).some((item) => SWAPS.test(item.word)) &&
+  items.slice(given.to + 1, word.at).some((item) => /^(?:for|by|with)$/.test(item.word)) &&
+  word.at - given.to <= 5;
+const SWAPS = /^(?:swap|swapping|replace|trade|change|changing)$/;
+
+/** "I close with 5-0. If that cuts through, change to something less fine, a 4-0.": given up in the sentence before. */
+function turnedFrom(scene: Scene, chosen: Group): Reading[] {
+  const { items } = scene;
+  const previous = scene.before.at(-1);
+  const given = previous ? distinct(groups(previous.items)).filter((g) => sameSystem(g, chosen)) : [];
+  if (given.length === 0 || given.some((g) => sameSizes(g, chosen)) || chosen.sizes.length > 1) return [];
+  if (items.some((item) => item.word === 'than') || previous!.close === '?') return [];
+  const word = measuredWords(items).find(
+    (m) => m.at < chosen.from && m.degree === 'comparative' && !m.idiom && decidable(m.axis),
+  );
+  if (!word || !indefinite(items, word)) return [];
+  const nowhere: Group = { ...chosen, from: -1, to: -1 };
+  if (!turned(items, word, nowhere, chosen)) return [];
+  const all: Group = {
+    from: -1,
+    to: -1,
+    mentions: given.flatMap((g) => g.mentions),
+    sizes: given.flatMap((g) => g.sizes),
+  };
+  const made = reading(scene, word, all, chosen);
+  return [{ ...made, from: word.at, to: chosen.to }];
+}
+
+/** "something stronger", "a narrower one": measured against what was spoken of before. */
+const indefinite = (items: readonly Item[], word: Measured): boolean => {
+  const [before, earlier] = [items[word.at - 1]?.word ?? '', items[word.at - 2]?.word ?? ''];
+  const after = items[word.to + 1];
+  return (
+    /^(?:something|anything)$/.test(before) ||
+    (/^(?:less|more)$/.test(before) && earlier === 'something') ||
+    (/^an?$/.test(before) && after?.deviceNoun === true)
+  );
+};
 
 /** "the much finer 6-0": a definite phrase around the size itself. */
 function named(items: readonly Item[], word: Measured, chosen: Group): boolean {

@@ -77,10 +77,19 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
   if (item.system) return systemNumber(items, base, magnitude, noun);
   if (item.kind !== 'size' && KEPT_IN.test(item.word))
     return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: true };
-  if (item.kind === 'size' || item.deviceNoun || item.colour)
+  if (
+    item.kind === 'size' ||
+    item.deviceNoun ||
+    item.colour ||
+    (magnitude.axis === 'flow' && FLOWING.test(item.word))
+  )
     return { ...base, to: i, axis: magnitude.axis, sign: magnitude.sign, idiom: false, attributive: true };
   return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: true };
 }
+
+/** "a faster drip", "a quicker bolus": what flows. */
+const FLOWING =
+  /^(?:drips?|infusions?|transfusions?|bolus|boluses|outflow|inflow|drainage|flush|delivery|washout)$/;
 
 /** Where sizes are kept: "in the bigger drawer" says nothing of the sizes. */
 const KEPT_IN = /^(?:drawers?|trays?|kits?|packets?|boxes|box|bags?|cupboards?|bins?)$/;
@@ -105,10 +114,22 @@ function predicated(
   const near = items[i - 2]?.axisNoun;
   if (near?.axis === 'number')
     return headNumber(items, i) ? { ...near, system: items[i - 3]?.system } : undefined;
+  const valued = VALUED.get(items[i]!.word);
+  if (valued && (near?.axis === 'flow' || near?.axis === 'strength'))
+    return { axis: near.axis, sign: (valued * near.sign) as 1 | -1 };
   if (magnitude?.axis !== 'number') return undefined;
   const noun = near ?? subjectNoun(items, i - 2);
   return noun && noun.axis !== 'number' ? noun : undefined;
 }
+
+/** "Flow is better through …": better is more of what is wanted. */
+const VALUED: ReadonlyMap<string, 1 | -1> = new Map([
+  ['better', 1],
+  ['best', 1],
+  ['worse', -1],
+  ['worst', -1],
+  ['poorer', -1],
+]);
 
 const VERB = /^(?:is|are|was|were|get|gets|become|becomes|stays)$/;
 /** "gauge numbers get smaller": the number is what the sentence is about, not "needles with a lower gauge number". */

@@ -120,7 +120,10 @@ const SEVERAL = /^(?:two|three|four|several|multiple|2|3|4|twin|double|paired)$/
 
 /** "two 20 G cannulas": what is said of several together is not said of the size. */
 export const together = (items: readonly Item[], group: Group): boolean =>
-  SEVERAL.test(items[group.from - 1]?.word ?? '');
+  SEVERAL.test(items[group.from - 1]?.word ?? '') ||
+  (group.mentions.length === 1 &&
+    items.slice(Math.max(0, group.from - 3), group.from).some((item) => item.word === 'both') &&
+    items[group.to + 1]?.word !== 'and');
 
 export const sameSystem = (a: Group, b: Group): boolean => a.sizes[0]?.system === b.sizes[0]?.system;
 export const sameSizes = (a: Group, b: Group): boolean =>

@@ -1,0 +1,64 @@
+/**
+ * No other is more: "nothing on this trolley is wider than the 14 G: the others are 18 and 20 G", "none of our drains,
+ * 20, 24 or 28 Fr, is narrower than the 20 Fr". The size after "than" stands at the end of its set.
+ */
+import { decidable, measuredWords } from '../text/magnitudes.ts';
+import { type Group, groups, type Scene, sameSystem } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+import { comparison, wordless } from './than.ts';
+
+export const nothing: Construction = {
+  id: 'nothing',
+  read(scene) {
+    const { items } = scene;
+    const none = items.findIndex((item, i) => i <= 2 && NONE.test(item.word));
+    const than = items.findIndex((item, i) => i > none && item.word === 'than');
+    const word = measuredWords(items).find((m) => m.degree === 'comparative' && m.at < than && m.at > none);
+    const all = groups(items);
+    const last = all.find((g) => g.from > than && g.from - than <= 3);
+    if (none < 0 || !word || !last || than - word.to > 2 || last.sizes.length !== 1) return [];
+    if (!decidable(word.axis) || word.idiom) return [];
+    const rest = restOf(scene, last, all);
+    if (rest.length < 2) return [];
+    const other: Group = {
+      from: last.from,
+      to: last.to,
+      mentions: rest.flatMap((g) => g.mentions),
+      sizes: rest.flatMap((g) => g.sizes).filter((size) => size.value !== last.sizes[0]!.value),
+    };
+    if (other.sizes.length === 0) return [];
+    const claim = comparison(scene, 'nothing', last, other, word, word.sign === 1 ? 'more' : 'less');
+    return [each({ ...wordless(claim), at: last.from, from: last.from, to: last.to, own: true })];
+  },
+};
+
+const NONE = /^(?:nothing|none|no)$/;
+const OTHERS = /^(?:others?|rest|remaining|besides|beside|only|also)$/;
+
+/** Sizes of the set: before "than" in its own list, or after a word for the rest. */
+function restOf({ items }: Scene, last: Group, all: readonly Group[]): Group[] {
+  const alike = all.filter((g) => g !== last && sameSystem(g, last));
+  const before = alike.filter((g) => g.to < last.from && g.sizes.length >= 2);
+  if (before.length > 0) return before.flatMap((g) => g.mentions.map((_, i) => part(g, i)));
+  const at = items.findIndex((item, i) => i > last.to && OTHERS.test(item.word));
+  const list = alike.find((g) => g.from > at);
+  if (at < 0 || !list || items[last.to + 1]?.kind !== 'punctuation') return [];
+  const said = items.slice(at + 1, list.from);
+  if (!said.every((item) => ARE.test(item.word) || item.deviceNoun)) return [];
+  return said.some((item) => /^(?:are|is|:|being)$/.test(item.word)) && list.sizes.length >= 2
+    ? list.mentions.map((_, i) => part(list, i))
+    : [];
+}
+const ARE = /^(?:are|is|:|being|all|sizes?|the|a|an|only)$/;
+
+const part = (group: Group, i: number): Group => ({
+  ...group,
+  mentions: [group.mentions[i]!],
+  sizes: group.mentions[i]!.sizes,
+});
+
+function each(reading: Reading): Reading {
+  return reading.claim.kind === 'comparison'
+    ? { ...reading, claim: { ...reading.claim, each: true } }
+    : reading;
+}

@@ -1,7 +1,7 @@
 /** Cancellations by the thousand, notes closed and changed under running requests, ranges that split characters. */
 import { afterEach, expect, it } from 'vitest';
 import { CancellationTokenSource } from 'vscode-languageserver-protocol';
-import { soak } from '../../server/tools/hardening/soak.ts';
+import { heapNow, soak } from '../../server/tools/hardening/soak.ts';
 import { type Client, startClient } from '../lsp/client.ts';
 import { runs } from '../notes/markdown-pieces.ts';
 
@@ -107,6 +107,20 @@ it('edits and positions in the middle of a character, before the start and past 
       }
     }
   expect(client.errors).toEqual([]);
+});
+
+it('notes that were closed are let go, with all that was read in them', async () => {
+  client = await startClient();
+  const day = async (first: number): Promise<number> => {
+    for (let i = first; i < first + 30; i++) {
+      const uri = client.open(WRONG.repeat(150), `note-${i}.md`);
+      await Promise.all(METHODS.map((_, n) => ask(uri, n).answer));
+      await tell('didClose', { textDocument: { uri } });
+    }
+    return heapNow();
+  };
+  const first = await day(0);
+  expect((await day(30)) - first).toBeLessThan(8);
 });
 
 it('a day of edits and requests, in short (npm run soak): memory stays, nothing is logged', async () => {

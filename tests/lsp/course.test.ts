@@ -157,6 +157,19 @@ test('notes that give one device different sizes show each other', async () => {
   expect(open.items).toEqual([]);
 });
 
+test('what was typed into a note that is closed is set against the others no more', async () => {
+  client = await startClient();
+  const [a, b] = ['7 Fr', '9 Fr'].map((size, i) =>
+    client.open(`The triple-lumen line is ${size}.\n`, `${i}.md`),
+  );
+  const findings = async (uri: string) =>
+    (await client.request<{ items: unknown[] }>('textDocument/diagnostic', { textDocument: { uri } })).items;
+  await findings(b!);
+  expect(await findings(a!)).toMatchObject([{ code: 'course-differs' }]);
+  void client.connection.sendNotification('textDocument/didClose', { textDocument: { uri: b } });
+  expect(await findings(a!)).toEqual([]);
+});
+
 test('a size is found in every note, in any notation', async () => {
   const files = { 'a.md': 'Take an 18 G cannula.\n', 'b.md': 'An 18-gauge cannula and a 20 G cannula.\n' };
   client = await startClient({ disk: new Disk(files), root: ROOT });

@@ -2,9 +2,9 @@
 import { expect, it } from 'vitest';
 import { BoundedCache } from '../../server/src/notes/cache.ts';
 
-/** A cache of the keys' lengths, and how often one was worked out. */
+/** A cache of the keys' lengths, each of which weighs as much, and how often one was worked out. */
 function counted(limit: number) {
-  const cache = new BoundedCache<number>(limit);
+  const cache = new BoundedCache<number>(limit, (key) => key.length);
   const made: string[] = [];
   const get = (key: string) =>
     cache.get(key, (own) => {
@@ -37,4 +37,20 @@ it('takes a key longer than its bound without keeping others out', () => {
   get('short');
   get('short');
   expect(made).toHaveLength(2);
+});
+
+it('is bounded by what values weigh, however short their keys are', () => {
+  const cache = new BoundedCache<object>(1000, () => 200);
+  const made: string[] = [];
+  const get = (key: string): void => {
+    cache.get(key, (own) => {
+      made.push(own);
+      return {};
+    });
+  };
+  for (const key of 'abcdefghijklmnopqrstuvwxyz') get(key);
+  for (const key of 'wxyz') get(key);
+  expect(made).toHaveLength(26);
+  for (const key of 'abc') get(key);
+  expect(made).toHaveLength(29);
 });

@@ -37,6 +37,11 @@ export class Across {
     return known === undefined ? named.length > 0 : JSON.stringify(known.named) !== JSON.stringify(named);
   }
 
+  /** Forgets a note: what was typed into it counts no more. */
+  forget(uri: string): void {
+    this.notes.delete(uri);
+  }
+
   /** Forgets every note that is not among these. */
   keep(uris: ReadonlySet<string>): void {
     for (const uri of this.notes.keys()) if (!uris.has(uri)) this.notes.delete(uri);

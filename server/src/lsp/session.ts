@@ -66,6 +66,7 @@ export class Session {
     this.documents.onDidClose(({ document }) => {
       this.analyses.delete(document.uri);
       this.asked.delete(document.uri);
+      this.across.forget(document.uri);
       this.changes.fire();
     });
   }
@@ -86,6 +87,7 @@ export class Session {
   /** A file on disk changed, came or went. */
   fileChanged(uri: string, cameOrWent: boolean): void {
     this.files.changed(uri, cameOrWent);
+    if (cameOrWent) this.asked.delete(uri);
     this.changes.fire();
   }
 
@@ -108,6 +110,7 @@ export class Session {
 
   /** The open note, analysed once a version. Undefined when it is not open. */
   async open(uri: string): Promise<Read | undefined> {
+    if (this.documents.get(uri) === undefined) return undefined;
     const settings = await this.settings(uri);
     const all = this.together(settings, await this.course.settingsFor(uri));
     // No pause from here on: version, text and analysis belong together.

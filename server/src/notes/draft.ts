@@ -126,7 +126,7 @@ export class PassageDraft {
 
   finish(): Passage {
     const { index, kind, container, cell, level } = this;
-    const marks = this.marks.sort((a, b) => a.start - b.start || b.end - a.end);
+    const marks = this.marks.toSorted((a, b) => a.start - b.start || b.end - a.end);
     return {
       index,
       kind,

@@ -51,7 +51,8 @@ export class ProseBuilder implements TokenSink {
   stretch(): Stretch {
     const { passages, tables, comments, labels, frontMatter, closed, listCount } = this;
     const { previous, headings } = this.containers[0]!;
-    const base = { passages, tables, comments, labels, closed, headings, lists: listCount };
+    // A copy has no room to spare: stretches are kept by the thousand.
+    const base = { passages: passages.slice(), tables, comments, labels, closed, headings, lists: listCount };
     return { ...base, ...(previous ? { previous } : {}), ...(frontMatter ? { frontMatter } : {}) };
   }
 

@@ -7,13 +7,14 @@ import type { Note } from './model.ts';
 import { readPlain } from './read-plain.ts';
 import { mayHoldSizes } from './scan.ts';
 import { readStretch, type Stretch } from './stretch.ts';
+import { stretchWeight } from './weight.ts';
 
-/** Room for the notes of a large course that are open at once, in UTF-16 code units. */
-const CACHE_LIMIT = 1_000_000;
+/** Room for the notes of a large course that are open at once, bytes. */
+const CACHE_LIMIT = 24_000_000;
 
 /** Stretches by their text; those read with labels from elsewhere, or as front matter, by both. */
-const plain = new BoundedCache<Stretch>(CACHE_LIMIT);
-const labelled = new BoundedCache<Stretch>(CACHE_LIMIT / 4);
+const plain = new BoundedCache<Stretch>(CACHE_LIMIT, stretchWeight);
+const labelled = new BoundedCache<Stretch>(CACHE_LIMIT / 4, stretchWeight);
 
 interface Piece {
   readonly start: number;

@@ -22,8 +22,13 @@ export class MappedText {
   /** The finished map. An empty text keeps one empty piece at `home`, so that it still has a place. */
   map(home: number): SourceMap {
     if (this.texts.length === 0) this.push(0, home, 0);
-    const { texts, lengths, sources, sourceLengths } = this;
-    return { texts, lengths, sources, sourceLengths };
+    // Copies: an array that was pushed to has room for many more, and maps are kept by the thousand.
+    return {
+      texts: this.texts.slice(),
+      lengths: this.lengths.slice(),
+      sources: this.sources.slice(),
+      sourceLengths: this.sourceLengths.slice(),
+    };
   }
 
   /** Lengthens the last piece when both it and the new text are exact and adjacent in the source. */

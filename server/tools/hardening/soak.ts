@@ -126,7 +126,8 @@ class Author {
 setFlagsFromString('--expose-gc');
 const collect = runInNewContext('gc') as () => void;
 
-function heapNow(): number {
+/** Heap in use, MB, after a collection. */
+export function heapNow(): number {
   collect();
   return process.memoryUsage().heapUsed / 1e6;
 }

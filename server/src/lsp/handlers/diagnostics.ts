@@ -46,6 +46,7 @@ class Later {
     this.session = session;
     session.documents.onDidClose(({ document }) => {
       clearTimeout(this.waiting.get(document.uri));
+      this.waiting.delete(document.uri);
       session.typing.delete(document.uri);
     });
   }
@@ -53,10 +54,12 @@ class Later {
   /** Undefined when the note is read at once, or the client cannot be told to ask again. */
   async soon(uri: string): Promise<Reported | undefined> {
     const { session } = this;
+    if (!session.asksAgain || session.outdated(uri) === undefined) return undefined;
     const settings = await session.settings(uri);
+    // While the client was asked, the note may have been read or closed.
     const known = session.outdated(uri);
     const document = session.documents.get(uri);
-    if (known === undefined || document === undefined || !session.asksAgain) return undefined;
+    if (known === undefined || document === undefined) return undefined;
     clearTimeout(this.waiting.get(uri));
     session.typing.add(uri);
     const pause = Math.min(PAUSE.most, Math.max(PAUSE.least, known.took));
@@ -73,6 +76,7 @@ class Later {
   }
 
   private async read(uri: string): Promise<void> {
+    this.waiting.delete(uri);
     this.session.typing.delete(uri);
     await this.session.open(uri).catch((error) => this.session.connection.console.error(`reading: ${error}`));
     refresh(this.session);

@@ -1,7 +1,8 @@
 /**
  * Random edits over real-looking notes: the analysis after each edit is that of a fresh reading, and every
- * span lies in the text. `SIZEWRIGHT_RUNS` multiplies the number of edits.
+ * span lies in the text. `SIZEWRIGHT_RUNS` multiplies the number of edits, about 180; `SIZEWRIGHT_SEED` makes others.
  */
+import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Span } from '../../server/src/notes/model.ts';
@@ -25,7 +26,7 @@ const BLOCKS = [
 ]; // biome-ignore format: a table
 
 const note = fc
-  .array(fc.constantFrom(...BLOCKS), { minLength: 1, maxLength: 9 })
+  .array(fc.constantFrom(...BLOCKS), { minLength: 1, maxLength: 6 })
   .map((blocks) => blocks.join(''));
 const endings = fc.constantFrom('\n', '\r\n', '\r');
 
@@ -49,19 +50,24 @@ function expectInside(text: string, { mentions, findings }: Outcome): void {
 }
 
 function expectSame(text: string): void {
-  const kept = incremental(text);
-  expect(kept).toEqual(fresh(text));
+  const [kept, whole] = [incremental(text), fresh(text)];
+  // The assertion is slow; it shows what differs.
+  if (!isDeepStrictEqual(kept, whole)) expect(kept).toStrictEqual(whole);
   expectInside(text, kept);
 }
 
-it('after any edit the analysis is that of a fresh reading', () => {
-  const edits = fc.array(PASTED, { minLength: 1, maxLength: 8 });
-  const property = fc.property(note, endings, edits, (start, ending, list) => {
-    let text = start.replaceAll('\n', ending);
-    for (const each of list) {
-      text = applyEdit(text, each);
-      expectSame(text);
-    }
-  });
-  fc.assert(property, { numRuns: runs(40), seed: 6 });
-});
+it(
+  'after any edit the analysis is that of a fresh reading',
+  () => {
+    const edits = fc.array(PASTED, { minLength: 1, maxLength: 8 });
+    const property = fc.property(note, endings, edits, (start, ending, list) => {
+      let text = start.replaceAll('\n', ending);
+      for (const each of list) {
+        text = applyEdit(text, each);
+        expectSame(text);
+      }
+    });
+    fc.assert(property, { numRuns: runs(40) });
+  },
+  runs(60_000),
+);

@@ -43,5 +43,5 @@ it('the prose is that of the tree', () => {
     const prose = main.map((passage) => passage.text).join('');
     expect(prose.replace(/\s+/g, '')).toBe(proseOfTree(remark.parse(source)).replace(/\s+/g, ''));
   });
-  fc.assert(property, { numRuns: runs(400), seed: 3 });
+  fc.assert(property, { numRuns: runs(400) });
 });

@@ -55,7 +55,7 @@ describe('scanning', () => {
       expect(telling(scanned)).toEqual(telling(all));
       expect(scanned.comments).toEqual(all.comments);
     });
-    fc.assert(property, { numRuns: runs(400), seed: 5 });
+    fc.assert(property, { numRuns: runs(400) });
   });
 
   it('leaves out dull stretches', () => {

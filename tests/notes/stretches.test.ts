@@ -14,7 +14,7 @@ function expectSame(text: string): void {
 
 describe('stretches', () => {
   it('read as the whole does, for any text', () => {
-    fc.assert(fc.property(markdown(), expectSame), { numRuns: runs(400), seed: 1 });
+    fc.assert(fc.property(markdown(), expectSame), { numRuns: runs(400) });
   });
 
   it('read as the whole does, after any edits', () => {
@@ -26,7 +26,7 @@ describe('stretches', () => {
         expectSame(text);
       }
     });
-    fc.assert(property, { numRuns: runs(60), seed: 2 });
+    fc.assert(property, { numRuns: runs(60) });
   });
 
   it.each([

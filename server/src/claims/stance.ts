@@ -82,7 +82,8 @@ function rejected(scene: Scene): boolean {
   return next !== undefined && rejects(next);
 }
 
-function rejects(sentence: Sentence): boolean {
+/** Does the sentence say no to what was said before it? */
+export function rejects(sentence: Sentence): boolean {
   const words = spoken(sentence);
   const first = words[0];
   if (first === undefined) return false;

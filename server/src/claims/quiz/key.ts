@@ -9,6 +9,8 @@ export interface Keyed {
   readonly chosen: Piece;
   /** What a finding points at: the option marked, or the letter in the key. */
   readonly at: Piece;
+  /** One of several that the key names. */
+  readonly several?: true;
 }
 
 const TICK = /[✓✔☑✅]|\((?:correct|right|answer|key)\)|←\s*(?:correct|answer|key)|\bcorrect answer\b|\*\s*$/i;

@@ -85,7 +85,7 @@ function nextInGroup(items: readonly Item[], at: number): number {
   return -1;
 }
 
-export function operand(scene: Scene, group: Group): Operand {
+export function operand(scene: Pick<Scene, 'passage'>, group: Group): Operand {
   const first = group.mentions[0]!;
   const device = group.mentions.find((mention) => mention.device)?.device;
   const material = group.mentions.find((mention) => mention.material)?.material;

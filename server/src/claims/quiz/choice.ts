@@ -1,0 +1,204 @@
+/** What a key asserts by choosing one option of a question. */
+import type { Span } from '../../notes/model.ts';
+import type { Claim, ColourClaim, EquivalenceClaim, Operand, Stance } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { materialsIn } from '../text/materials.ts';
+import { groups, operand } from '../text/scene.ts';
+import { codeOf } from '../words/codes.ts';
+import { fateIn } from '../words/fates.ts';
+import { PROPERTY_WORDS } from '../words/properties.ts';
+import type { Piece } from './collect.ts';
+import { described } from './described.ts';
+import {
+  askedMagnitude,
+  bareOperand,
+  compare,
+  type Desk,
+  type KeyReading,
+  limited,
+  mark,
+  onKey,
+  readAs,
+  sceneOf,
+  spanOf,
+  textOf,
+  written,
+} from './desk.ts';
+import type { Keyed } from './key.ts';
+
+export function readChoice(key: Keyed, desk: Desk): KeyReading[] {
+  const focus = spanOf(key.at);
+  return (
+    extreme(key, focus) ??
+    converted(key, focus) ??
+    coloured(key, focus) ??
+    kept(key, focus) ??
+    asArray(described(key, focus, spanOf(key.quiz.question), negated(key.quiz.question))) ??
+    statement(key, focus, desk)
+  );
+}
+
+const asArray = <T>(one: T | undefined): T[] | undefined => (one === undefined ? undefined : [one]);
+
+function operandOf(piece: Piece, question?: Piece): Operand | undefined {
+  const all = groups(piece.items);
+  if (all.length === 0 && question) return bareOperand(piece, question);
+  return all.length === 1 && all[0]!.mentions.length === 1 ? operand(piece.read, all[0]!) : undefined;
+}
+
+const NEGATED =
+  /\b(?:except|false|wrong|mistaken|inaccurate|incorrect|untrue|least likely|isn't|aren't)\b|\b(?:is|are|does|do|would|should|will) not\b|\bnot (?:true|correct)\b/;
+const SHOUTED = /\b(?:NOT|EXCEPT)\b/;
+
+export const negated = (piece: Piece): boolean =>
+  NEGATED.test(textOf(piece.items)) || SHOUTED.test(written(piece));
+
+/** "Which is thinnest?": the chosen option against every other. */
+function extreme(key: Keyed, focus: Span): KeyReading[] | undefined {
+  const { question } = key.quiz;
+  const word = askedMagnitude(question.items);
+  const chosen = operandOf(key.chosen, question);
+  if (!word || !chosen || negated(question)) return undefined;
+  const others = key.quiz.options
+    .filter((option) => option !== key.chosen)
+    .map((option) => operandOf(option, question));
+  const known = others.filter((other) => other !== undefined);
+  if (known.length === 0) return undefined;
+  if (groups(question.items).length > 0 && /\bthan\b/.test(textOf(question.items))) return undefined;
+  if (limited(question.items) || key.several) return [];
+  return known.map((other) => ({
+    claim: compare(chosen, other, word, focus, spanOf(question)),
+    stance: 'asserted',
+  }));
+}
+
+const ASKS_MEASURE =
+  /\b(?:how (?:wide|thick|many|big|large|broad)|diameters?|equals?|converts?|mm|millimet(?:re|er)s?|inch(?:es)?|measures?|across|same as|corresponds?|metric|outside|width|french|size of|usp|is|are)\b(?!.*\b(?:takes?|accepts?|fits?|passes|goes through|room for)\b)/;
+const MEASURES = new Set(['millimetre', 'inch', 'wire-inch', 'ep-metric']);
+
+/** "What is the diameter of a 12 Fr?" with measures to choose from, or the other way round. */
+export function converted(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyReading[] | undefined {
+  const { question } = key.quiz;
+  const asked = operandOf(question);
+  const chosen = operandOf(key.chosen, question);
+  if (!asked || !chosen) return undefined;
+  const [a, b] = [asked.sizes[0]!.system, chosen.sizes[0]!.system];
+  const text = textOf(question.items);
+  if (!ASKS_MEASURE.test(text)) return undefined;
+  if (a === b || (!MEASURES.has(a) && !MEASURES.has(b)) || /\b(?:than|length|long|deep|depth)\b/.test(text))
+    return undefined;
+  if (negated(question)) return undefined;
+  const inner = /\b(?:inner|inside|internal|bore|lumen)\b/.test(text);
+  const claim: EquivalenceClaim = {
+    kind: 'equivalence',
+    construction: 'answer-key',
+    span: spanOf(question),
+    focus,
+    left: asked,
+    right: chosen,
+    approximate: /\b(?:about|approximately|roughly|nearest|closest)\b/.test(text),
+    axis: inner ? 'bore' : 'outer',
+  };
+  return [{ claim, stance: 'asserted' }];
+}
+
+/** "Which thread must come out?", "Which one dissolves?": the chosen material's fate. */
+function kept(key: Keyed, focus: Span): KeyReading[] | undefined {
+  const { items } = key.quiz.question;
+  const named = materialsIn(key.chosen.items);
+  if (named.length !== 1 || materialsIn(items).length > 0 || negated(key.quiz.question)) return undefined;
+  const fate = fateIn(textOf(items));
+  const asked = fate ? [fate.property] : items.flatMap((item) => propertyOf(item.word));
+  if (asked.length === 0) return undefined;
+  return [...new Set(asked)].map((property) => ({
+    claim: {
+      kind: 'property',
+      construction: 'answer-key',
+      span: spanOf(key.quiz.question),
+      focus,
+      subject: named[0]!.id,
+      of: 'material',
+      property,
+      has: true,
+    },
+    stance: 'asserted',
+  }));
+}
+
+/** "Which is an absorbable monofilament?" asks for both. */
+const propertyOf = (word: string): string[] => {
+  const row = PROPERTY_WORDS.get(word);
+  return row ? [`${row.property}:${row.value}`] : [];
+};
+
+/** "Which gauge has the pink hub?", "What colour is a 20 G cannula?" */
+export function coloured(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyReading[] | undefined {
+  const question = key.quiz.question;
+  if (negated(question)) return undefined;
+  const asked = question.items.filter((item) => item.colour);
+  const chosen = key.chosen.items.filter((item) => item.colour);
+  const size = operandOf(asked.length === 1 ? key.chosen : question, question);
+  const colour = asked.length === 1 ? asked[0]!.colour : chosen.length === 1 ? chosen[0]!.colour : undefined;
+  if (!size || !colour || (asked.length === 1 && chosen.length > 0)) return undefined;
+  const device = codeOf(question.items) ?? codeOf(key.chosen.items);
+  if (device === 'both') return undefined;
+  const claim: ColourClaim = {
+    kind: 'colour',
+    construction: 'answer-key',
+    span: spanOf(question),
+    focus,
+    size,
+    colour,
+    same: true,
+    ...(device ? { device } : {}),
+  };
+  return [{ claim, stance: 'asserted' }];
+}
+
+/**
+ * Whatever else the question says: the stem and the chosen option are read as one sentence ("A pink cannula is" +
+ * "18 G"), or the option alone when it is a statement. For "which is false" the option is denied.
+ */
+function statement(key: Keyed, focus: Span, desk: Desk): KeyReading[] {
+  const { question } = key.quiz;
+  const scene = sceneOf(desk, key.chosen) ?? sceneOf(desk, question);
+  if (!scene || key.chosen.items.some((item) => item.word === 'not' || item.word === 'never')) return [];
+  const stance: Stance = negated(question) ? 'denied' : 'asserted';
+  const alone = readAs(scene, key.chosen.items);
+  const found =
+    alone.length > 0
+      ? alone
+      : stance === 'denied'
+        ? readAs(scene, excepted(key))
+        : firstFound(readAs(scene, joined(question, key.chosen)), () => readAs(scene, turned(key)));
+  return telling(found).map((claim) => ({ claim: onKey(claim, focus, spanOf(question)), stance }));
+}
+
+/** One claim a choice; of a material every property that is asked for must hold. */
+const telling = (claims: readonly Claim[]): readonly Claim[] =>
+  claims[0]?.kind === 'property' ? claims.filter((claim) => claim.kind === 'property') : claims.slice(0, 1);
+
+const firstFound = (claims: Claim[], other: () => Claim[]): Claim[] => (claims.length > 0 ? claims : other());
+
+/** The option first: "conventional cutting: has its extra edge on the outer curve". */
+function turned({ quiz, chosen }: Pick<Keyed, 'quiz' | 'chosen'>): Item[] {
+  return [...chosen.items, mark(':'), ...quiz.question.items.filter((item) => !ASKING.has(item.word))];
+}
+const ASKING = new Set(['?', 'which', 'what']);
+
+/** "All are thinner than a 3-0 EXCEPT": what is said of all but the chosen one, said of it. */
+function excepted({ quiz, chosen }: Keyed): Item[] {
+  const stem = quiz.question.items.filter((item) => !EXCEPTING.has(item.word));
+  const verb = stem.findIndex((item) => /^(?:is|are|has|have|measures?)$/.test(item.word));
+  const rest = verb < 0 ? [] : stem.slice(verb + 1);
+  return rest.length === 0 ? [] : [...chosen.items, mark('is'), ...rest];
+}
+const EXCEPTING = new Set(['?', ':', ',', '.', 'except', 'not', 'for']);
+
+/** The question without its mark, a colon, the option. */
+export function joined(question: Piece, chosen: Piece): Item[] {
+  const stem = question.items.filter((item) => item.word !== '?');
+  const last = stem.at(-1);
+  const link = last && last.word !== 'is' && last.word !== 'are' && last.word !== ':' ? [mark(':')] : [];
+  return [...stem, ...link, ...chosen.items];
+}

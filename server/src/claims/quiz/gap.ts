@@ -1,0 +1,52 @@
+/** Gaps to be filled: "a 24 Fr catheter is ___ mm wide", "a 5-0 is ........ than a 3-0". */
+import { sourceSpan } from '../../notes/index.ts';
+import type { Span } from '../../notes/model.ts';
+import type { System } from '../../sizes/model.ts';
+import type { Item } from '../text/items.ts';
+import type { Read } from '../text/scenes.ts';
+import type { Piece } from './collect.ts';
+import { numberSize, written } from './desk.ts';
+
+const GAP = /_{2,}|\.{4,}|…(?:\s*…)*|\[\s*(?:\.{2,}|…|_+|\?)?\s*\]|\(\s*(?:\.{2,}|…|_+|\?)\s*\)|‗{2,}/g;
+
+/** The one gap of a line; of several none can be told from the other. */
+export function gapIn(read: Read, { start, end }: Span): Span | undefined {
+  const found = [...read.passage.text.slice(start, end).matchAll(GAP)];
+  const gap = found[0];
+  // An ellipsis at the end of a line trails off.
+  if (!gap || found.length > 1 || (gap[0].startsWith('…') && start + gap.index + gap[0].length >= end))
+    return undefined;
+  if (/^\[\s?\]$/.test(gap[0]) && gap.index < 4) return undefined;
+  return { start: start + gap.index, end: start + gap.index + gap[0].length };
+}
+
+const UNIT: readonly (readonly [RegExp, System])[] = [
+  [/^(?:mm|millimet(?:re|er)s?)$/, 'millimetre'],
+  [/^(?:g|gauge)$/, 'needle-gauge'],
+  [/^(?:fr|f|ch|french|charri[eè]re)$/, 'french'],
+  [/^(?:inch|inches|in)$/, 'inch'],
+];
+
+/** The question with the reply in its gap; a bare number takes the unit printed after the gap. */
+export function filled(question: Piece, reply: Piece): Item[] | undefined {
+  const gap = gapIn(question.read, question.span);
+  if (!gap) return undefined;
+  const before = question.items.filter((item) => item.end <= gap.start);
+  const after = question.items.filter((item) => item.start >= gap.end);
+  const unit = UNIT.find(([pattern]) => pattern.test(after[0]?.word ?? ''))?.[1];
+  const number = unit && numberSize(reply, unit);
+  const said = reply.items.filter((item, i, all) => !(item.word === '.' && i === all.length - 1));
+  if (!number) {
+    const own = unit && said.some((item) => item.mention?.sizes[0]?.system === unit);
+    return [...before, ...said, ...after.slice(own ? 1 : 0)];
+  }
+  const size: Item = {
+    start: number.span.start,
+    end: number.span.end,
+    word: written(reply).toLowerCase(),
+    kind: 'size',
+    capital: false,
+    mention: { ...number, source: sourceSpan(reply.read.passage, number.span) },
+  };
+  return [...before, size, ...after.slice(1)];
+}

@@ -1,0 +1,226 @@
+/** Questions and the replies that the layout of a note gives them: the next speaker, the back of a card, a column, a key. */
+import type { Span } from '../../notes/model.ts';
+import { rejects } from '../stance.ts';
+import type { Read } from '../text/scenes.ts';
+import type { Sentence } from '../text/sentences.ts';
+import { REPORTED_SPEAKERS } from '../words/frames.ts';
+import { type Piece, piece } from './collect.ts';
+import type { Desk } from './desk.ts';
+import { gapIn } from './gap.ts';
+
+export interface Pair {
+  readonly question: Piece;
+  readonly reply: Piece;
+  /** Said to be the answer by a word, a column or a key, not only by its place. */
+  readonly marked: boolean;
+}
+
+/** Every pair of the note but those of tables and answer sections. `offered`: passages that belong to questions with choices. */
+export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
+  return desk.reads.flatMap((read) => {
+    if (read.passage.cell || read.passage.kind === 'alt') return [];
+    const found = [...prompted(desk, read), ...tailed(read), ...spoken(desk, read, offered)];
+    return found.filter((pair, i) => found.findIndex((other) => sameReply(pair, other)) === i);
+  });
+}
+
+const sameReply = (a: Pair, b: Pair) =>
+  a.reply.read === b.reply.read && a.reply.span.start === b.reply.span.start;
+
+const ANSWER_LABEL =
+  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|back|response|reply|solution|key|a)\s*\d{0,2}\s*(?:[.:)=–—-]|is\b|→)\s*/i;
+const ARROW = /^\s*(?:→|⇒|➜|►|▸|▶|=>|->|—>|»|>)\s*/;
+const SPEAKER = /^\s*["“]?(\p{Lu}[\p{L}.'’ -]{0,24}?)\s*:\s+/u;
+const OPENERS = /^[\s"“'‘([*—–-]+/;
+
+export interface Reply {
+  readonly piece: Piece;
+  readonly marked: boolean;
+  readonly speaker?: string;
+}
+
+/** A reply without what announces it: "A:", "→", "Tutor:", quotation marks and brackets. */
+export function replyIn(read: Read, span: Span): Reply {
+  let { start } = span;
+  let marked = false;
+  let speaker: string | undefined;
+  for (const [pattern, kind] of [
+    [OPENERS, ''],
+    [ANSWER_LABEL, 'label'],
+    [ARROW, 'label'],
+    [SPEAKER, 'speaker'],
+    [ARROW, 'label'],
+    [OPENERS, ''],
+  ] as const) {
+    const match = pattern.exec(read.passage.text.slice(start, span.end));
+    if (!match || (kind === 'speaker' && marked)) continue;
+    start += match[0].length;
+    marked ||= kind === 'label';
+    if (kind === 'speaker') speaker = match[1]!;
+  }
+  return { piece: piece(read, start, span.end), marked, ...(speaker === undefined ? {} : { speaker }) };
+}
+
+const QUESTION_LABEL =
+  /^\s*(?:(?:q(?:uestion)?|front|prompt|card|ask|viva)\s*\d{0,2}\s*[.:)–—-]|\d{1,2}[.)]\s)\s*/i;
+
+/** A question without "Q:", "3)", "Tutor:". */
+export function questionIn(read: Read, span: Span): Piece {
+  let { start } = span;
+  for (const pattern of [OPENERS, QUESTION_LABEL, SPEAKER, OPENERS]) {
+    const match = pattern.exec(read.passage.text.slice(start, span.end));
+    if (match) start += match[0].length;
+  }
+  return piece(read, start, span.end);
+}
+
+export function linesOf(read: Read): Span[] {
+  const { text } = read.passage;
+  const lines: Span[] = [];
+  for (let at = 0; at < text.length; ) {
+    const next = text.indexOf('\n', at);
+    const end = next < 0 ? text.length : next;
+    if (end > at) lines.push({ start: at, end });
+    at = end + 1;
+  }
+  return lines;
+}
+
+const PROMPT = /^\W{0,3}(?:q(?:uestion)?|front|prompt|card)\s*\d{0,2}\s*[.:)–—-]\s*\S/i;
+const DEFINES = /^\s*:\s+\S/;
+
+/** "Q: 20 G cannula, hub colour" with "A: pink" on the line or in the passage after it; a term with its definition. */
+function prompted(desk: Desk, read: Read): Pair[] {
+  const lines = linesOf(read);
+  return lines.flatMap((line, i) => {
+    const text = read.passage.text.slice(line.start, line.end);
+    const below = lines[i + 1];
+    const next = desk.reads[read.passage.index + 1];
+    if (below && DEFINES.test(read.passage.text.slice(below.start, below.end)))
+      return [
+        {
+          question: questionIn(read, line),
+          reply: piece(read, read.passage.text.indexOf(':', below.start) + 1, below.end),
+          marked: true,
+        },
+      ];
+    if (!PROMPT.test(text)) return [];
+    const reply = below
+      ? replyIn(read, below)
+      : next && prose(next)
+        ? replyIn(next, linesOf(next)[0] ?? { start: 0, end: 0 })
+        : undefined;
+    return reply?.marked ? [{ question: questionIn(read, line), reply: reply.piece, marked: true }] : [];
+  });
+}
+
+const prose = ({ passage }: Read) => passage.kind === 'paragraph' || passage.kind === 'caption';
+
+const TAIL =
+  /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b)\s*/i;
+
+/** "Widest (14 G, 16 G, 20 G) → 14 G", "Smallest bore: 14 G / 16 G / 20 G, answer: 20 G": all on one line. */
+function tailed(read: Read): Pair[] {
+  return linesOf(read).flatMap((line) => {
+    const text = read.passage.text.slice(line.start, line.end);
+    const tail = TAIL.exec(text);
+    if (!tail || tail.index === 0) return [];
+    const cut = line.start + tail.index;
+    const start = cut + tail[0].length;
+    const end = line.start + text.trimEnd().replace(/[).\s]+$/, '').length;
+    if (start >= end) return [];
+    return [
+      {
+        question: questionIn(read, { start: line.start, end: cut }),
+        reply: piece(read, start, end),
+        marked: true,
+      },
+    ];
+  });
+}
+
+/** A sentence that asks, or a line with a gap, and what is said next. */
+function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
+  const gaps = linesOf(read).flatMap((line) => gapped(desk, read, line));
+  const asked = read.sentences.flatMap((sentence, i) =>
+    sentence.close === '?' ? answered(desk, read, sentence, i, offered) : [],
+  );
+  return [...gaps, ...asked];
+}
+
+/** What follows the sentence of a gap on its line, else the passage below. */
+function gapped(desk: Desk, read: Read, line: Span): Pair[] {
+  const gap = gapIn(read, line);
+  if (!gap) return [];
+  const stop = /[.?!](?=\s|$)/.exec(read.passage.text.slice(gap.end, line.end));
+  const cut = stop ? gap.end + stop.index : line.end;
+  const rest = { start: Math.min(cut + 1, line.end), end: line.end };
+  const question = questionIn(read, { start: sentenceStart(read, line, gap), end: cut });
+  const here = read.passage.text.slice(rest.start, rest.end).trim() !== '';
+  const below = linesOf(read).find((other) => other.start > line.end);
+  const next = desk.reads[read.passage.index + 1];
+  const reply = here
+    ? replyIn(read, rest)
+    : below
+      ? replyIn(read, below)
+      : next && prose(next) && (next.passage.list === undefined || next.passage.list.parent !== undefined)
+        ? replyIn(next, linesOf(next)[0] ?? { start: 0, end: 0 })
+        : undefined;
+  return reply ? [{ question, reply: reply.piece, marked: reply.marked }] : [];
+}
+
+/** "Fill in: a 24 Fr catheter is ___ mm": the sentence of the gap begins after the last stop before it. */
+function sentenceStart(read: Read, line: Span, gap: Span): number {
+  const before = read.passage.text.slice(line.start, gap.start);
+  const stop = before.search(/[.?!:]\s(?!.*[.?!:]\s)/);
+  return stop < 0 || /^\W*\d{1,2}\.\s/.test(before.slice(stop - 3)) ? line.start : line.start + stop + 1;
+}
+
+function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: ReadonlySet<number>): Pair[] {
+  const own = read.sentences[i + 1];
+  const next = desk.reads[read.passage.index + 1];
+  const [at, from] = own ? [read, i + 1] : next && follows(read, next) ? [next, 0] : [undefined, 0];
+  const first = at?.sentences[from];
+  if (!at || !first) return [];
+  const short = first.items.length <= 2 && at.sentences[from + 1] !== undefined;
+  const last = short ? at.sentences[from + 1]! : first;
+  const reply = replyIn(at, { start: first.start, end: last.end });
+  const after = at.sentences[from + (short ? 2 : 1)] ?? desk.reads[at.passage.index + 1]?.sentences[0];
+  if (!reply.marked && (offered.has(read.passage.index) || offered.has(at.passage.index))) return [];
+  if (last.close === '?' || doubted(after) || (learner(reply.speaker) && !confirmed(after))) return [];
+  return [
+    {
+      question: questionIn(read, { start: asked.start, end: asked.end }),
+      reply: reply.piece,
+      marked: reply.marked || reply.speaker !== undefined,
+    },
+  ];
+}
+
+/** A paragraph after a paragraph or a heading, or the next item of a talk set as a list. */
+function follows({ passage: a }: Read, { passage: b }: Read): boolean {
+  if (!(b.kind === 'paragraph' || b.kind === 'caption') || a.kind === 'cell') return false;
+  return b.list === undefined || b.list.list === a.list?.list || b.list.parent === a.index;
+}
+
+const DOUBT =
+  /\b(?:look again|try again|think again|not quite|other way|sure|hmm+|careful|close|nearly|almost|wait|hang on|really|have another|actually|not)\b/;
+
+const doubted = (after: Sentence | undefined): boolean =>
+  after !== undefined &&
+  (rejects(after) ||
+    (after.items.length <= 12 && DOUBT.test(after.items.map((item) => item.word).join(' '))));
+
+const learner = (speaker: string | undefined): boolean =>
+  speaker
+    ?.toLowerCase()
+    .split(/\s+/)
+    .some((word) => REPORTED_SPEAKERS.has(word));
+
+const CONFIRMED =
+  /\b(?:right|correct|yes|exactly|good|well done|spot on|that's it|that is it|perfect|indeed|excellent|bravo|precisely|agreed|lovely)\b/;
+
+const confirmed = (after: Sentence | undefined): boolean =>
+  after !== undefined &&
+  after.items.length <= 12 &&
+  CONFIRMED.test(after.items.map((item) => item.word).join(' '));

@@ -1,0 +1,207 @@
+/** What a question asserts together with its reply in free words: "Is a 22 G wider than an 18 G? No.", "And 24 Fr? Eight." */
+
+import { orderCue } from '../constructions/order.ts';
+import type { Claim, OrderClaim, Stance } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { measuredWords } from '../text/magnitudes.ts';
+import { groups, operand } from '../text/scene.ts';
+import { HEDGES, NEGATIONS } from '../words/changes.ts';
+import { coloured, converted, joined, negated } from './choice.ts';
+import type { Quiz } from './collect.ts';
+import {
+  askedMagnitude,
+  compare,
+  type Desk,
+  type KeyReading,
+  limited,
+  onKey,
+  readAs,
+  sceneOf,
+  singles,
+  sizesOf,
+  spanOf,
+  textOf,
+} from './desk.ts';
+import { filled } from './gap.ts';
+import type { Pair } from './pairs.ts';
+
+const LONGEST = 16;
+
+export function readReply(pair: Pair, desk: Desk): KeyReading[] {
+  const { question, reply } = pair;
+  if (reply.items.length === 0 || reply.items.length > LONGEST || question.items.length > 60) return [];
+  if (reply.items.some((item) => HEDGES.has(item.word) || item.word === '?')) return [];
+  return (
+    gap(pair, desk) ?? either(pair, desk) ?? sequence(pair) ?? polar(pair, desk) ?? told(pair, desk) ?? []
+  );
+}
+
+const asserted = (claims: readonly Claim[], pair: Pair, stance: Stance = 'asserted'): KeyReading[] =>
+  claims.slice(0, 1).map((claim) => ({
+    claim: onKey(claim, spanOf(pair.reply), spanOf(pair.question)),
+    stance,
+  }));
+
+/** The question with its gap filled is a statement. */
+function gap(pair: Pair, desk: Desk): KeyReading[] | undefined {
+  const items = filled(pair.question, pair.reply);
+  const scene = sceneOf(desk, pair.question);
+  if (!items) return undefined;
+  if (!scene || (!pair.marked && pair.reply.items.length > 5)) return [];
+  return asserted(readAs(scene, items), pair);
+}
+
+/** "Is a 16 G wider or narrower than a 20 G? Wider.", "is (wider / narrower) than": the word chosen takes the place of both. */
+function either(pair: Pair, desk: Desk): KeyReading[] | undefined {
+  const { items } = pair.question;
+  const words = measuredWords(items);
+  const first = words.findIndex(
+    (word, i) =>
+      words[i + 1] !== undefined &&
+      words[i + 1]!.sign !== word.sign &&
+      words[i + 1]!.at - word.to <= 3 &&
+      items.slice(word.to + 1, words[i + 1]!.at).some((item) => item.word === 'or' || item.word === '/'),
+  );
+  const [a, b] = [words[first], words[first + 1]];
+  if (first < 0 || !a || !b) return undefined;
+  const said = measuredWords(pair.reply.items).filter((word) => word.degree === a.degree);
+  const scene = sceneOf(desk, pair.question);
+  const opening = pair.reply.items.find((item) => item.kind === 'word');
+  if (said.length !== 1 || !scene || NEGATIONS.has(opening?.word ?? '')) return [];
+  const left = stripped(items.slice(0, a.at));
+  const right = items.slice(b.to + 1).filter((item) => item.word !== ')' && item.word !== '?');
+  const chosen = said[0]!.sign === a.sign ? items.slice(a.at, a.to + 1) : items.slice(b.at, b.to + 1);
+  return asserted(readAs(scene, [...left, ...chosen, ...right]), pair);
+}
+
+const stripped = (items: readonly Item[]) => items.filter((item) => item.word !== '(');
+
+/** "Sort by bore, smallest first: 18 G, 14 G, 22 G. Answer: 22 G, 18 G, 14 G." */
+function sequence(pair: Pair): KeyReading[] | undefined {
+  const cue = orderCue(pair.question.items);
+  if (!cue) return undefined;
+  const items = sizesOf(pair.reply);
+  const words = pair.reply.items.filter(
+    (item) => item.kind === 'word' && !/^(?:then|and|to)$/.test(item.word),
+  );
+  if (!pair.marked || items.length < 2 || words.length > 0) return [];
+  const focus = spanOf(pair.reply);
+  const claim: OrderClaim = {
+    kind: 'order',
+    construction: 'answer-key',
+    span: spanOf(pair.question),
+    focus,
+    items,
+    axis: cue.axis,
+    runs: cue.runs,
+  };
+  return [{ claim, stance: 'asserted' }];
+}
+
+const POLAR = /^(?:is|are|does|do|was|were)$/;
+const YES = /^(?:yes|yep|yeah|correct|right|true|indeed|exactly|it is|it does|they are|they do|of course)\b/;
+const NO = /^(?:no|nope|false|wrong|not at all|it is not|it isn't|it does not|it doesn't|they are not)\b/;
+const OPEN =
+  /\b(?:or|if|when|unless|not|always|ever|every|all|any|only|just|much|exactly|really|enough|too|safe|better|still|most|usually)\b|n't\b/;
+/** "Do you remember whether …": asked of somebody. */
+const PERSONAL = /^(?:you|we|they|i|he|she|people|students?|anyone|anybody|there)$/;
+const POLAR_KINDS: ReadonlySet<Claim['kind']> = new Set([
+  'comparison',
+  'colour',
+  'equivalence',
+  'property',
+  'formula',
+  'direction',
+]);
+
+/** "Is a 22 G wider than an 18 G? No." */
+function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
+  const items = pair.question.items.filter((item) => item.kind !== 'punctuation' || item.word !== '?');
+  const first = items.findIndex((item) => item.kind === 'word');
+  const scene = sceneOf(desk, pair.question);
+  const said = textOf(pair.reply.items);
+  const yes = YES.test(said);
+  if (!POLAR.test(items[first]?.word ?? '') || (!yes && !NO.test(said))) return undefined;
+  if (!scene || OPEN.test(textOf(items))) return [];
+  if (PERSONAL.test(items[first + 1]?.word ?? '')) return [];
+  const claims = readAs(scene, items.slice(first + 1)).concat(readAs(scene, items));
+  const claim = claims.find((one) => POLAR_KINDS.has(one.kind));
+  if (!claim) return [];
+  // "Is an 18 G 1.2 mm? No, 1.27." refines and does not deny.
+  if (claim.kind === 'equivalence' && !yes && /\d/.test(said)) return [];
+  return asserted([claim], pair, yes ? 'asserted' : 'denied');
+}
+
+/** A choice named, a measure, a colour, a fate. */
+function told(pair: Pair, desk: Desk): KeyReading[] | undefined {
+  const said = pair.reply.items.filter((item) => item.word !== '.');
+  if (said.some((item) => NEGATIONS.has(item.word)) || negated(pair.question)) return undefined;
+  const chosen = picked(pair);
+  if (chosen) return chosen;
+  if (!pair.marked && said.length > 6) return [];
+  const quiz: Quiz = { question: pair.question, number: 0, options: [], end: 0, last: 0 };
+  const key = { quiz, chosen: pair.reply };
+  const focus = spanOf(pair.reply);
+  return converted(key, focus) ?? coloured(key, focus) ?? sentence(pair, desk);
+}
+
+const TELLING: ReadonlySet<Claim['kind']> = new Set([
+  'colour',
+  'equivalence',
+  'property',
+  'direction',
+  'formula',
+]);
+
+function sentence(pair: Pair, desk: Desk): KeyReading[] {
+  const scene = sceneOf(desk, pair.question);
+  if (!scene || !pair.marked) return [];
+  const items = joined(pair.question, pair.reply).filter((item) => item.word !== '.');
+  return asserted(
+    readAs(scene, items).filter((claim) => TELLING.has(claim.kind)),
+    pair,
+  );
+}
+
+const FIRST = /\b(?:first|former)\b/;
+const SECOND = /\b(?:second|latter)\b/;
+
+/** "Which is thinner, a 22 G or a 25 G? The second.": the choice against the others that the question names. */
+function picked(pair: Pair): KeyReading[] | undefined {
+  const { question, reply } = pair;
+  const word = askedMagnitude(question.items);
+  const all = groups(question.items)
+    .flatMap(singles)
+    .filter((group) => group.sizes.length === 1);
+  if (!word || all.length < 2 || /\bthan\b/.test(textOf(question.items))) return undefined;
+  if (all.some((group) => group.sizes[0]!.system !== all[0]!.sizes[0]!.system)) return [];
+  const asks = /\b(?:which|what)\b/.test(textOf(question.items)) || word.at <= 2;
+  const at = chosenOf(pair, all);
+  if (at < 0 || !asks || limited(question.items)) return [];
+  const left = operand(question.read, all[at]!);
+  return all
+    .filter((group) => group.sizes[0]!.value !== all[at]!.sizes[0]!.value)
+    .map((group) => ({
+      claim: compare(left, operand(question.read, group), word, spanOf(reply), spanOf(question)),
+      stance: 'asserted' as const,
+    }));
+}
+
+/** Place of the choice that a short answer names, by size or as first or second. */
+function chosenOf({ reply }: Pair, all: ReturnType<typeof singles>): number {
+  const named = groups(reply.items).flatMap(singles);
+  const first = named[0]?.sizes[0];
+  if (first && named.length === 1 && named[0]!.sizes.length === 1)
+    return all.findIndex(({ sizes }) => sizes[0]!.system === first.system && sizes[0]!.value === first.value);
+  const text = textOf(reply.items);
+  if (named.length > 0) return -1;
+  if (all.length === 2 && FIRST.test(text)) return 0;
+  if (all.length === 2 && SECOND.test(text)) return 1;
+  return bareChoice(text, all);
+}
+
+/** "The 14." where the question offers "the 14 or the 18 G". */
+function bareChoice(text: string, all: ReturnType<typeof singles>): number {
+  const number = /^(?:the |a |an )?(\d{1,2}(?:\.\d)?)(?: \.)?$/.exec(text);
+  return number ? all.findIndex(({ sizes }) => sizes[0]!.value === Number(number[1])) : -1;
+}

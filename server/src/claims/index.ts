@@ -25,9 +25,10 @@ export { FORMULAS } from './words/formulas.ts';
 
 /** Every claim of the note, in source order, read and judged. `mentions` must be those of the note. */
 export function readStatements(note: Note, mentions: readonly Mention[], context?: Context): Statement[] {
-  const { reads, scenes } = readWhole(note, mentions);
+  const whole = readWhole(note, mentions);
+  const { reads, scenes } = whole;
   const prose = scenes.flatMap((scene) => readScene(scene, context));
-  const keyed = readKeys(note, reads, scenes).map(({ claim, stance }) => judge(claim, stance, note, context));
+  const keyed = readKeys(note, whole).map(({ claim, stance }) => judge(claim, stance, note, context));
   const placed = [...readTables(note, reads), ...readLists(note, reads)].map((claim) =>
     judge(claim, 'asserted', note, context),
   );

@@ -1,55 +1,126 @@
 /** Answer sections: numbered entries under a heading or a word that says they are the key. */
-import type { Note } from '../../notes/model.ts';
+import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import { LETTERS_FROM, markerNumber, numberIn, type Piece, piece, placeOf } from './collect.ts';
+import { bodiesIn } from './entries.ts';
+import { readGrid } from './grids.ts';
+import { linesOf } from './lines.ts';
 
 export interface Entry {
-  /** Letter, roman numeral, "true" or "false", lower case. */
+  /** Letter, roman numeral, "true" or "false", else the words of the answer, lower case. */
   readonly answer: string;
   readonly at: Piece;
+  /** Everything the key says under this number, where its entries could be told apart. */
+  readonly body?: Piece;
 }
 
+/** The entries of one answer section. */
+interface Group {
+  /** "section a", where the key says so. */
+  readonly label: string;
+  readonly from: number;
+  readonly entries: Map<number, Entry>;
+}
+
+/** Every answer section of a note. */
+export class Answers {
+  readonly #groups: readonly Group[];
+  readonly #note: Note;
+
+  constructor(note: Note, groups: readonly Group[]) {
+    this.#note = note;
+    this.#groups = groups.filter(({ entries }) => entries.size > 0);
+  }
+
+  get empty(): boolean {
+    return this.#groups.length === 0;
+  }
+
+  /** The entry for a question: of the section with its label, else of the next key below it, else of one above. */
+  find(number: number, { passage }: Read): Entry | undefined {
+    const having = this.#groups.filter(({ entries }) => entries.has(number));
+    const headings = passage.path.map((index) => this.#note.passages[index]?.text.toLowerCase() ?? '');
+    const own = having.find(
+      ({ label }) => label !== '' && headings.some((heading) => labelOf(heading) === label),
+    );
+    const plain = having.filter(({ label }) => label === '');
+    const below = plain.find(({ from }) => from >= passage.index);
+    return (own ?? below ?? plain.at(-1))?.entries.get(number);
+  }
+
+  /** Does some key call its statements true or false? */
+  get judges(): boolean {
+    return this.#groups.some(({ entries }) =>
+      [...entries.values()].some(
+        ({ answer, at }) => (answer === 'true' || answer === 'false') && at.span.end - at.span.start > 6,
+      ),
+    );
+  }
+}
+
+const LABEL = /^\W*((?:section|part|set|paper|block|deck|page|round)\s+(?:\d{1,2}|[a-z])|[a-z](?=[.)]\s))\b/i;
+const labelOf = (text: string): string =>
+  (LABEL.exec(text)?.[1] ?? '').toLowerCase().replace(/^.* (?=[a-z0-9]{1,2}$)/, '');
+
 const KEY_WORDS = /\b(?:answers?|key|solutions|marking (?:guide|scheme))\b/i;
-const OPENS_KEY = /^\W*(?:answer key|answers|key|solutions)\b/i;
+const OPENS_KEY = /^\W*(?:answer key|answers|key|solutions)\b|^\W*a\s?1\b(?=.*\ba\s?2\b)/i;
 const ENTRY =
   /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
 /** "a) false", "b = T". */
-const LETTERED_TRUTH = /(?:^|[\n\s,;])\(?([a-h])[).:]?\s*[-–—=:]*\s*(true|false)\b/gi;
+const LETTERED_TRUTH = /(?:^|[\n\s,;])\(?([a-h])[).:]?\s*[-–—=:]*\s*(true|false|[TF](?=[\s,;.]|$))/g;
 const TRUTH_LIST = /\b(true|false)\s*[:=]\s*(\d{1,2}(?:\s*(?:,|and|&)\s*\d{1,2})*)/gi;
-
-/** "True: 1, 2 and 4". */
-function readTruthList(read: Read, table: Map<number, Entry>): void {
-  for (const match of read.passage.text.matchAll(TRUTH_LIST))
-    for (const number of match[2]!.matchAll(/\d+/g))
-      add(table, Number(number[0]), match[1]!, piece(read, match.index, match.index + match[0].length));
-}
 
 /** "Key to 1: option 3". */
 const KEY_TO =
   /\b(?:key|answer) to (?:q(?:uestion)? ?)?(\d{1,2})\s*[:=—–-]\s*(?:option |choice )?([A-Fa-f1-6])\b/gi;
-const OPENING = /^\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?:[).:,;—–-]|\s|$)/i;
+const OPENING = /^[\s*(]*(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?:[).:,;—–-]|\s|$)/i;
 
-/** Question number → what the key says. */
-export function answerTable(note: Note, reads: readonly Read[]): ReadonlyMap<number, Entry> {
-  const table = new Map<number, Entry>();
-  for (const read of reads) if (isKey(note, reads, read)) readEntries(note, read, table);
-  for (const { rows } of note.tables)
-    readGrid(
-      rows.map((row) => row.map((index) => reads[index])),
-      table,
-    );
-  return table;
+/** Question number → what the key says, section by section. */
+export function answersOf(note: Note, reads: readonly Read[]): Answers {
+  const groups: Group[] = [];
+  let path = '';
+  for (const read of reads) {
+    if (!isKey(note, reads, read)) continue;
+    const own = read.passage.path.join();
+    for (const line of linesOf(read)) {
+      const label = labelOf(read.passage.text.slice(line.start, line.end));
+      const open = groups.at(-1);
+      const running = open && own === path && (label === '' || label === open.label) && flows(open, read);
+      const group = running ? open : { label, from: read.passage.index, entries: new Map<number, Entry>() };
+      if (!running) groups.push(group);
+      path = own;
+      readEntries(note, read, line, group.entries);
+    }
+  }
+  for (const { rows } of note.tables) {
+    const cells = rows.map((row) => row.map((index) => reads[index]));
+    const entries = new Map<number, Entry>();
+    readGrid(cells, (number, answer, at) => add(entries, number, answer, at));
+    groups.push({ label: '', from: cells[0]?.[0]?.passage.index ?? 0, entries });
+  }
+  return new Answers(
+    note,
+    groups.sort((a, b) => a.from - b.from),
+  );
 }
+
+/** A key further down under the same heading, after other text, is a key of its own when it counts anew. */
+const flows = (open: Group, read: Read): boolean => {
+  const last = Math.max(...[...open.entries.values()].map(({ at }) => at.read.passage.index), open.from);
+  return read.passage.index - last <= 1;
+};
 
 function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
   const { passage } = read;
-  if (passage.kind === 'heading') return false;
+  if (passage.kind === 'heading' || passage.cell) return false;
   const heading = note.passages[passage.path.at(-1) ?? -1]?.text ?? '';
   const lead = passage.list?.leadIn === undefined ? '' : (reads[passage.list.leadIn]?.passage.text ?? '');
+  const before = reads[passage.index - 1]?.passage;
   return (
     OPENS_KEY.test(passage.text) ||
     keyHeading(heading) ||
     OPENS_KEY.test(lead) ||
+    (before !== undefined && /^\W*(?:answer key|answers|key|solutions)\W*$/i.test(before.text)) ||
     mostlyEntries(passage.text) ||
     /^\W*(?:true|false)\s*[:=]\s*\d/i.test(passage.text)
   );
@@ -65,96 +136,64 @@ function keyHeading(heading: string): boolean {
   );
 }
 
-/** "1b, 2a, 3d": three entries or more and little else. */
+/** "1b, 2a, 3d": two entries or more and little else. */
 function mostlyEntries(text: string): boolean {
   const entries = [...text.matchAll(ENTRY)];
-  return entries.length >= 3 && entries.reduce((sum, match) => sum + match[0].length, 0) >= 0.5 * text.length;
-}
-
-function readEntries(note: Note, read: Read, table: Map<number, Entry>): void {
-  for (const match of read.passage.text.matchAll(ENTRY)) {
-    const end = match.index + match[0].length;
-    add(table, Number(match[1]), match[2]!, piece(read, end - match[2]!.length, end));
-  }
-  for (const match of read.passage.text.matchAll(LETTERED_TRUTH)) {
-    const end = match.index + match[0].length;
-    add(table, LETTERS_FROM + placeOf(match[1]!), match[2]!, piece(read, end - match[2]!.length, end));
-  }
-  readTruthList(read, table);
-  for (const match of read.passage.text.matchAll(KEY_TO)) {
-    const end = match.index + match[0].length;
-    add(table, Number(match[1]), match[2]!, piece(read, end - match[2]!.length, end));
-  }
-  const opening = read.passage.list?.ordered ? OPENING.exec(read.passage.text) : null;
-  const number = opening ? markerNumber(note, read) : undefined;
-  if (opening && number !== undefined) add(table, number, opening[1]!, piece(read, 0, opening[0].length));
-}
-
-type Grid = readonly (readonly (Read | undefined)[])[];
-const NUMBER_CELL = /^(?:(?:q(?:uestion)?|item|no\.?|#)\s*)?(\d{1,2})[.)]?$/i;
-/** A letter alone, or a letter with the choice or a reason after it. */
-const ANSWER_CELL = /^\(?(true|false|[A-FTa-ft])\)?(?:\.?$|[.,:;)—–(-]\s*\S|\s+[(—–-]|\s*[,;])/i;
-const ANSWER_HEADER =
-  /\b(?:answers?|key|correct|right|solutions?|letter|response|choice|verdict|keyed|reply|marked)\b/i;
-
-/** A table of question numbers and answers: beside each other, or one row above the other. */
-function readGrid(rows: Grid, table: Map<number, Entry>): void {
-  rows.forEach((row, r) => {
-    row.forEach((cell, c) => {
-      const number = NUMBER_CELL.exec(cell?.passage.text.trim() ?? '');
-      if (!number) return;
-      const header = rows[0]?.[c + 1]?.passage.text ?? '';
-      const beside = r > 0 && (ANSWER_HEADER.test(header) || keyColumn(rows, c)) ? row[c + 1] : undefined;
-      const across = NUMBER_CELL.test(row[c + 1]?.passage.text.trim() ?? '') || c > 0;
-      const below = across ? answerRow(rows.slice(r + 1))?.[c] : undefined;
-      const answer = beside ?? below;
-      const text = answer?.passage.text.trim() ?? '';
-      const letter =
-        ANSWER_CELL.exec(text)?.[1] ?? (beside ? /^\(?([A-Fa-f])\)?\s/.exec(text)?.[1] : undefined);
-      if (answer && text !== '' && (letter || beside))
-        add(table, Number(number[1]), letter ?? text, piece(answer, 0, answer.passage.text.length));
-    });
-  });
-}
-
-/** Of the rows under a row of numbers: the one that calls itself the key, else the first of letters. */
-function answerRow(below: Grid): Grid[number] | undefined {
-  const text = (read: Read | undefined) => read?.passage.text.trim() ?? '';
-  const named = below.find((row) => ANSWER_HEADER.test(text(row[0])));
+  const share = entries.length >= 3 ? 0.5 : 0.8;
   return (
-    named ??
-    below.find((row) => row.slice(1).every((cell) => text(cell) === '' || ANSWER_CELL.test(text(cell))))
+    entries.length >= 2 && entries.reduce((sum, match) => sum + match[0].length, 0) >= share * text.length
   );
 }
 
-/** A column of numbers beside a column of letters is a key whatever its header says. */
-function keyColumn(rows: Grid, c: number): boolean {
-  const text = (row: Grid[number], column: number) => row[column]?.passage.text.trim() ?? '';
-  const body = rows.slice(1).filter((row) => text(row, c) !== '');
-  const lettered = body.filter(
-    (row) => NUMBER_CELL.test(text(row, c)) && /^\(?(?:[A-FTa-ft]|true|false)\)?\.?$/i.test(text(row, c + 1)),
-  );
-  return lettered.length >= 2 && lettered.length === body.length;
+function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entry>): void {
+  const text = read.passage.text.slice(0, line.end);
+  const bodies = bodiesIn(text, line);
+  const body = (number: number) => {
+    const hit = bodies.find((one) => one.number === number);
+    return hit && piece(read, hit.span.start, hit.span.end);
+  };
+  const from = (pattern: RegExp, take: (match: RegExpMatchArray) => [number, string]) => {
+    for (const match of text.slice(line.start).matchAll(pattern)) {
+      const [number, answer] = take(match);
+      const end = line.start + match.index! + match[0].length;
+      add(table, number, answer, piece(read, end - answer.length, end), body(number));
+    }
+  };
+  const first = bodies[0]?.span.start ?? line.end;
+  for (const { number, span } of bodies) {
+    const own = text.slice(span.start, span.end);
+    const opening = OPENING.exec(own);
+    if (opening) {
+      const start = span.start + own.indexOf(opening[1]!);
+      add(table, number, opening[1]!, piece(read, start, start + opening[1]!.length), body(number));
+    } else add(table, number, own.trim(), piece(read, span.start, span.end), body(number));
+  }
+  if (bodies.length < 2 || first === line.end) from(ENTRY, (match) => [Number(match[1]), match[2]!]);
+  from(LETTERED_TRUTH, (match) => [LETTERS_FROM + placeOf(match[1]!), match[2]!]);
+  for (const match of text.slice(line.start).matchAll(TRUTH_LIST)) {
+    const at = line.start + match.index;
+    for (const number of match[2]!.matchAll(/\d+/g))
+      add(table, Number(number[0]), match[1]!, piece(read, at, at + match[0].length));
+  }
+  from(KEY_TO, (match) => [Number(match[1]), match[2]!]);
+  if (line.start > 0) return;
+  const number = read.passage.list?.ordered ? markerNumber(note, read) : undefined;
+  if (number === undefined) return;
+  const opening = OPENING.exec(text);
+  const whole = piece(read, 0, line.end);
+  add(table, number, opening?.[1] ?? text, opening ? piece(read, 0, opening[0].length) : whole, whole);
 }
 
 const WORDS: Readonly<Record<string, string>> = { t: 'true' };
 
-function add(table: Map<number, Entry>, number: number, answer: string, at: Piece): void {
+function add(table: Map<number, Entry>, number: number, answer: string, at: Piece, body?: Piece): void {
   const lower = answer.toLowerCase();
-  if (!table.has(number)) table.set(number, { answer: WORDS[lower] ?? lower, at });
+  if (!table.has(number)) table.set(number, { answer: WORDS[lower] ?? lower, at, ...(body ? { body } : {}) });
 }
 
-/** Question number → the passage that answers it in an answer section, or its cell beside the question. */
-export function answerPassages(note: Note, reads: readonly Read[]): ReadonlyMap<number, Read> {
-  const found = new Map<number, Read>();
-  for (const read of reads) {
-    const number = isKey(note, reads, read)
-      ? (markerNumber(note, read) ?? numberIn(read.passage.text))
-      : undefined;
-    if (number !== undefined && !found.has(number)) found.set(number, read);
-  }
-  return found;
-}
+/** The number before an entry of its own. */
+export const entryNumber = (note: Note, read: Read): number | undefined =>
+  markerNumber(note, read) ?? numberIn(read.passage.text);
 
 /** The answer cell of a question's row, under a header that says so. */
 export function answerCell(note: Note, reads: readonly Read[], read: Read): Read | undefined {

@@ -49,7 +49,7 @@ export const mark = (word: string): Item => ({
 /** Everything the grammar reads in a row of items taken as one sentence that stands alone. */
 export function readingsIn(scene: Scene, items: readonly Item[]): { scene: Scene; readings: Reading[] } {
   const sentence = { items, start: 0, end: 0, close: '.' };
-  const { next: _, lead: __, answer: ___, answerAt: ____, ...rest } = scene;
+  const { next: _, lead: __, ...rest } = scene;
   const own: Scene = { ...rest, items, before: [], after: [], context: [], sentence };
   return { scene: own, readings: CONSTRUCTIONS.flatMap((construction) => construction.read(own)) };
 }

@@ -1,7 +1,6 @@
 /** What keys and answers assert: choices marked right, and questions together with their replies. */
 import type { Note } from '../../notes/model.ts';
-import type { Scene } from '../text/scene.ts';
-import type { Read } from '../text/scenes.ts';
+import type { Whole } from '../text/scenes.ts';
 import { readChoice } from './choice.ts';
 import { quizzes } from './collect.ts';
 import { deskOf, type KeyReading } from './desk.ts';
@@ -12,16 +11,16 @@ import { sectionPairs, tablePairs } from './sections.ts';
 
 export type { KeyReading } from './desk.ts';
 
-export function readKeys(note: Note, reads: readonly Read[], scenes: readonly Scene[]): KeyReading[] {
+export function readKeys(note: Note, { reads, scenes, answers }: Whole): KeyReading[] {
   const desk = deskOf(note, reads, scenes);
   const offering = quizzes(note, reads);
   const offered = new Set(
     offering.flatMap(({ question, options }) => [question, ...options].map(({ read }) => read.passage.index)),
   );
-  const answered = [...pairs(desk, offered), ...tablePairs(desk), ...sectionPairs(desk)];
+  const replied = [...pairs(desk, offered), ...tablePairs(desk), ...sectionPairs(desk, answers)];
   return [
-    ...keyed(note, reads, offering).flatMap((key) => readChoice(key, desk)),
-    ...answered
+    ...keyed(note, reads, offering, answers).flatMap((key) => readChoice(key, desk)),
+    ...replied
       .filter(({ question }) => !offered.has(question.read.passage.index))
       .flatMap((pair) => readReply(pair, desk)),
   ];

@@ -1,7 +1,7 @@
 /** Finds which choice a note marks as right: a marked option, a line "Answer: B", or an answer key further down. */
 import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
-import { answerCell, answerTable, type Entry } from './answers.ts';
+import { type Answers, answerCell } from './answers.ts';
 import { type Piece, piece, placeOf, type Quiz } from './collect.ts';
 
 export interface Keyed {
@@ -17,12 +17,11 @@ const TICK = /[✓✔☑✅]|\((?:correct|right|answer|key)\)|←\s*(?:correct|a
 const KEY_LINE =
   /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|option|response)|ans|keyed|key|solution|correct|right)\.?\s*(?:is|as|:|=|—|–|-|→|⇒|▸|=>)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-])/i;
 
-export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[]): Keyed[] {
-  const table = answerTable(note, reads);
+export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[], answers: Answers): Keyed[] {
   return found.flatMap((quiz, i) => {
     const limit = found[i + 1]?.question.read.passage.index ?? reads.length;
     const hit =
-      marked(quiz) ?? keyCell(note, reads, quiz) ?? keyLine(reads, quiz, limit) ?? tabled(table, quiz);
+      marked(quiz) ?? keyCell(note, reads, quiz) ?? keyLine(reads, quiz, limit) ?? tabled(answers, quiz);
     return hit ? [hit] : [];
   });
 }
@@ -156,8 +155,8 @@ const plainText = (text: string) =>
     .replace(/[. ]+$/, '')
     .trim();
 
-function tabled(table: ReadonlyMap<number, Entry>, quiz: Quiz): Keyed | undefined {
-  const entry = table.get(quiz.number);
+function tabled(answers: Answers, quiz: Quiz): Keyed | undefined {
+  const entry = answers.find(quiz.number, quiz.question.read);
   if (!entry || quiz.question.read.passage.index > entry.at.read.passage.index) return undefined;
   const place =
     /^[1-6]$/.test(entry.answer) && numbered(quiz) ? Number(entry.answer) - 1 : placeOf(entry.answer);

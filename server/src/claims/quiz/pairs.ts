@@ -7,6 +7,7 @@ import { REPORTED_SPEAKERS } from '../words/frames.ts';
 import { type Piece, piece } from './collect.ts';
 import type { Desk } from './desk.ts';
 import { gapIn } from './gap.ts';
+import { linesOf } from './lines.ts';
 
 export interface Pair {
   readonly question: Piece;
@@ -72,18 +73,6 @@ export function questionIn(read: Read, span: Span): Piece {
     if (match) start += match[0].length;
   }
   return piece(read, start, span.end);
-}
-
-export function linesOf(read: Read): Span[] {
-  const { text } = read.passage;
-  const lines: Span[] = [];
-  for (let at = 0; at < text.length; ) {
-    const next = text.indexOf('\n', at);
-    const end = next < 0 ? text.length : next;
-    if (end > at) lines.push({ start: at, end });
-    at = end + 1;
-  }
-  return lines;
 }
 
 const PROMPT = /^\W{0,3}(?:q(?:uestion)?|front|prompt|card)\s*\d{0,2}\s*[.:)–—-]\s*\S/i;
@@ -211,9 +200,9 @@ const doubted = (after: Sentence | undefined): boolean =>
   (rejects(after) ||
     (after.items.length <= 12 && DOUBT.test(after.items.map((item) => item.word).join(' '))));
 
-const learner = (speaker: string | undefined): boolean =>
+const learner = (speaker = ''): boolean =>
   speaker
-    ?.toLowerCase()
+    .toLowerCase()
     .split(/\s+/)
     .some((word) => REPORTED_SPEAKERS.has(word));
 

@@ -1,11 +1,13 @@
 /** Replies that stand apart from their questions: in a column of the same table, or by number in an answer section. */
-import type { Note } from '../../notes/model.ts';
+import type { Note, Span } from '../../notes/model.ts';
+import { orderCue } from '../constructions/order.ts';
 import type { Read } from '../text/scenes.ts';
-import { answerPassages } from './answers.ts';
-import { markerNumber, numberIn } from './collect.ts';
+import type { Answers } from './answers.ts';
+import { letterNumber, markerNumber, numberIn, type Piece } from './collect.ts';
 import { type Desk, wholePiece } from './desk.ts';
 import { gapIn } from './gap.ts';
-import { linesOf, type Pair, questionIn, replyIn } from './pairs.ts';
+import { linesOf } from './lines.ts';
+import { type Pair, questionIn, replyIn } from './pairs.ts';
 
 const PROMPT_HEAD = /\b(?:questions?|prompts?|front|cards?|stem|items?|asks?|asked|viva|q)\b|\?\s*$/i;
 const REPLY_HEAD =
@@ -39,21 +41,28 @@ const asking = (row: readonly number[], reads: readonly Read[]): number =>
   row.findIndex((index) => /\?\s*$/.test(reads[index]?.passage.text ?? ''));
 
 /** Numbered questions and gaps with the entry of the same number in an answer section. */
-export function sectionPairs({ note, reads }: Desk): Pair[] {
-  const answers = answerPassages(note, reads);
-  if (answers.size === 0) return [];
+export function sectionPairs({ note, reads }: Desk, answers: Answers): Pair[] {
+  if (answers.empty) return [];
   return reads.flatMap((read) => (read.passage.cell ? [] : numbered(note, read, answers)));
 }
 
-function numbered(note: Note, read: Read, answers: ReadonlyMap<number, Read>): Pair[] {
-  const lines = linesOf(read);
-  return lines.flatMap((line, i) => {
+function numbered(note: Note, read: Read, answers: Answers): Pair[] {
+  return linesOf(read).flatMap((line, i) => {
     const text = read.passage.text.slice(line.start, line.end);
-    const number = numberIn(text.slice(0, 14)) ?? (i === 0 ? markerNumber(note, read) : undefined);
-    const given = number === undefined ? undefined : answers.get(number);
-    if (!given || given === read || given.passage.index < read.passage.index) return [];
-    if (!text.includes('?') && !gapIn(read, line)) return [];
-    const body = questionIn(given, { start: 0, end: given.sentences[0]?.end ?? 0 });
-    return [{ question: questionIn(read, line), reply: replyIn(given, body.span).piece, marked: true }];
+    const head = text.slice(0, 14);
+    const number = numberIn(head) ?? letterNumber(head) ?? (i === 0 ? markerNumber(note, read) : undefined);
+    const entry = number === undefined ? undefined : answers.find(number, read);
+    const given = entry?.body ?? entry?.at;
+    if (!given || given.read === read || given.read.passage.index < read.passage.index) return [];
+    if (!text.includes('?') && !gapIn(read, line) && !orderCue(questionIn(read, line).items)) return [];
+    const reply = replyIn(given.read, firstSentence(given));
+    return [{ question: questionIn(read, line), reply: reply.piece, marked: true }];
   });
+}
+
+/** A reason after the answer is read on its own. */
+function firstSentence({ read, span }: Piece): Span {
+  const text = read.passage.text.slice(span.start, span.end);
+  const stop = /[.;](?=\s+\S)|\n/.exec(text.slice(2));
+  return { start: span.start, end: stop ? span.start + 2 + stop.index : span.end };
 }

@@ -38,9 +38,6 @@ export interface Scene {
   readonly keyAt?: Span;
   /** In an erratum: the words struck, or the words that hold instead. */
   readonly erratum?: 'struck' | 'holds';
-  /** Answer to this question in an answer section or an answer column, and where it stands. */
-  readonly answer?: Sentence;
-  readonly answerAt?: Span;
   /** Stands in a column of printed mistakes. */
   readonly reported?: boolean;
 }

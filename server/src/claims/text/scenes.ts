@@ -4,7 +4,7 @@ import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage, Table } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
 import { correctionAt } from '../errata.ts';
-import { answerCell, answerPassages, answerTable } from '../quiz/answers.ts';
+import { type Answers, answersOf } from '../quiz/answers.ts';
 import { letterNumber, markerNumber, numberIn } from '../quiz/collect.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { type Item, readItems } from './items.ts';
@@ -37,6 +37,7 @@ export function readPassages(note: Note, mentions: readonly Mention[]): Read[] {
 export interface Whole {
   readonly reads: readonly Read[];
   readonly scenes: readonly Scene[];
+  readonly answers: Answers;
 }
 
 /** The note read last: its statements and its named sizes are asked for one after the other. */
@@ -46,14 +47,11 @@ let last: { readonly note: Note; readonly mentions: readonly Mention[]; readonly
 export function readWhole(note: Note, mentions: readonly Mention[]): Whole {
   if (last?.note !== note || last.mentions !== mentions) {
     const reads = readPassages(note, mentions);
-    last = { note, mentions, whole: { reads, scenes: scenesOf(note, reads) } };
+    const answers = answersOf(note, reads);
+    const scenes = reads.flatMap((read) => scenesOfPassage(note, reads, read, answers));
+    last = { note, mentions, whole: { reads, scenes, answers } };
   }
   return last.whole;
-}
-
-export function scenesOf(note: Note, reads: readonly Read[]): Scene[] {
-  const answers = { table: answerTable(note, reads), passages: answerPassages(note, reads) };
-  return reads.flatMap((read) => scenesOfPassage(note, reads, read, answers));
 }
 
 function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers: Answers): Scene[] {
@@ -68,9 +66,6 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
   const key = truthKey(note, reads, read, truth);
   const next = nextSentence(reads, read);
   const reported = inStruckColumn(note, reads, read);
-  const answer = read.sentences.some((sentence) => sentence.close === '?')
-    ? answeredElsewhere(note, reads, read, answers)
-    : {};
   return sentences.flatMap((whole, i) =>
     splitErratum(whole).map(({ sentence, erratum }) => ({
       note,
@@ -91,35 +86,8 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
       ...(truth ? { truthItem: true } : {}),
       ...(key ? { key } : {}),
       ...keyedElsewhere(note, read, sentence, answers),
-      ...answer,
     })),
   );
-}
-
-interface Answers {
-  readonly table: ReturnType<typeof answerTable>;
-  readonly passages: ReturnType<typeof answerPassages>;
-}
-
-/** The answer given elsewhere to a question of this passage. */
-function answeredElsewhere(
-  note: Note,
-  reads: readonly Read[],
-  read: Read,
-  { passages }: Answers,
-): Pick<Scene, 'answer' | 'answerAt'> {
-  const number = read.passage.cell ? undefined : (numberIn(read.passage.text) ?? markerNumber(note, read));
-  const given = read.passage.cell
-    ? answerCell(note, reads, read)
-    : number === undefined
-      ? undefined
-      : passages.get(number);
-  const sentence = given === read ? undefined : given?.sentences[0];
-  if (!given || !sentence) return {};
-  return {
-    answer: sentence,
-    answerAt: sourceSpan(given.passage, { start: sentence.start, end: sentence.end }),
-  };
 }
 
 /** A numbered statement that an answer section keys true or false. */
@@ -129,20 +97,15 @@ function keyedElsewhere(
   sentence: Sentence,
   answers: Answers,
 ): Pick<Scene, 'truthItem' | 'key' | 'keyAt'> {
-  if (answers.table.size === 0) return {};
+  if (answers.empty) return {};
   const text = read.passage.text;
   const line = text.lastIndexOf('\n', sentence.start) + 1;
   const head = text.slice(line, line + 14);
   const number = numberIn(head) ?? letterNumber(head) ?? (line === 0 ? markerNumber(note, read) : undefined);
-  const entry = number === undefined ? undefined : answers.table.get(number);
+  const entry = number === undefined ? undefined : answers.find(number, read);
   // Beside a statement that offers no choices an F is not the sixth of them.
   const key = entry?.answer === 'f' ? 'false' : entry?.answer;
-  const listed =
-    number !== undefined &&
-    [...answers.table.values()].some(
-      ({ answer, at }) =>
-        (answer === 'true' || answer === 'false') && at.read !== read && at.span.end - at.span.start > 6,
-    );
+  const listed = number !== undefined && answers.judges;
   if (!entry) return listed && read.passage.list?.ordered ? { truthItem: true } : {};
   if ((key !== 'true' && key !== 'false') || entry.at.read === read) return {};
   // A list further down counts anew from 1, unless a key right before it announces it.

@@ -1,0 +1,55 @@
+/** The entries of an answer section in one line: "1 b, 2 a", "(1) pink; (2) 6 mm", "A1 7-0. A2 silk.", "a) 7 Fr. b) 0.035." */
+import type { Span } from '../../notes/model.ts';
+import { LETTERS_FROM, placeOf } from './collect.ts';
+
+export interface Body {
+  readonly number: number;
+  /** What stands between this number and the next, in the passage's text. */
+  readonly span: Span;
+}
+
+const OPENER =
+  /^[\s*_(>–—-]*(?:(?:answer key|answers?|key|solutions?|marking (?:guide|scheme))\b[^:.\n]{0,24}[:.)–—-]?\s*)?/i;
+const MARK =
+  /(?:^|(?<=[\s,;.(|·/]))(?:(?:q(?:uestion)?|a(?:nswer|ns)?|no\.|item|#)\s*)?[(*]*(\d{1,2}|[a-h])[*]*(?:(\s*[).:=>→–—-]+(?!\d)|,(?=\s))|(?=\s|$))/gi;
+
+interface Mark {
+  readonly number: number;
+  readonly style: string;
+  readonly at: number;
+  readonly end: number;
+}
+
+/** Entries in their order: numbers that rise one by one and are set off alike. */
+export function bodiesIn(text: string, { start, end }: Span): Body[] {
+  const line = text.slice(start, end);
+  const from = OPENER.exec(line)?.[0].length ?? 0;
+  const marks = marksIn(line.slice(0, end - start), from);
+  const first = marks[0];
+  if (!first || line.slice(from, first.at).trim() !== '') return [];
+  const chain = [first];
+  for (const mark of marks.slice(1)) {
+    const last = chain.at(-1)!;
+    if (mark.number === last.number + 1 && mark.style === first.style && mark.at >= last.end)
+      chain.push(mark);
+  }
+  return chain.map((mark, i) => ({
+    number: mark.number,
+    span: { start: start + mark.end, end: start + (chain[i + 1]?.at ?? line.length) },
+  }));
+}
+
+function marksIn(line: string, from: number): Mark[] {
+  return [...line.matchAll(MARK)].flatMap((match) => {
+    const written = match[1]!;
+    const style = (match[2] ?? '').trim().slice(0, 1);
+    const lettered = /[a-h]/i.test(written);
+    // A letter without a bracket or a stop is a word, or the answer itself.
+    if (match.index < from || (lettered && !/[).:]/.test(style))) return [];
+    if (style === '' && match.index > from && !/(?:^|[,;.|·/]\s*)$/.test(line.slice(from, match.index)))
+      return [];
+    const number = lettered ? LETTERS_FROM + placeOf(written) : Number(written);
+    if (lettered && placeOf(written) < 0) return [];
+    return [{ number, style, at: match.index, end: match.index + match[0].length }];
+  });
+}

@@ -1,0 +1,50 @@
+/** Keys set as tables: question numbers beside their answers, or in a row above them. */
+import type { Read } from '../text/scenes.ts';
+import { type Piece, piece } from './collect.ts';
+
+type Grid = readonly (readonly (Read | undefined)[])[];
+const NUMBER_CELL = /^(?:(?:q(?:uestion)?|item|no\.?|#)\s*)?(\d{1,2})[.)]?$/i;
+/** A letter alone, or a letter with the choice or a reason after it. */
+const ANSWER_CELL = /^\(?(true|false|[A-FTa-ft])\)?(?:\.?$|[.,:;)—–(-]\s*\S|\s+[(—–-]|\s*[,;])/i;
+const ANSWER_HEADER =
+  /\b(?:answers?|key|correct|right|solutions?|letter|response|choice|verdict|keyed|reply|marked)\b/i;
+
+/** A table of question numbers and answers: beside each other, or one row above the other. */
+export function readGrid(rows: Grid, add: (number: number, answer: string, at: Piece) => void): void {
+  rows.forEach((row, r) => {
+    row.forEach((cell, c) => {
+      const number = NUMBER_CELL.exec(cell?.passage.text.trim() ?? '');
+      if (!number) return;
+      const header = rows[0]?.[c + 1]?.passage.text ?? '';
+      const beside = r > 0 && (ANSWER_HEADER.test(header) || keyColumn(rows, c)) ? row[c + 1] : undefined;
+      const across = NUMBER_CELL.test(row[c + 1]?.passage.text.trim() ?? '') || c > 0;
+      const below = across ? answerRow(rows.slice(r + 1))?.[c] : undefined;
+      const answer = beside ?? below;
+      const text = answer?.passage.text.trim() ?? '';
+      const letter =
+        ANSWER_CELL.exec(text)?.[1] ?? (beside ? /^\(?([A-Fa-f])\)?\s/.exec(text)?.[1] : undefined);
+      if (answer && text !== '' && (letter || beside))
+        add(Number(number[1]), letter ?? text, piece(answer, 0, answer.passage.text.length));
+    });
+  });
+}
+
+/** Of the rows under a row of numbers: the one that calls itself the key, else the first of letters. */
+function answerRow(below: Grid): Grid[number] | undefined {
+  const text = (read: Read | undefined) => read?.passage.text.trim() ?? '';
+  const named = below.find((row) => ANSWER_HEADER.test(text(row[0])));
+  return (
+    named ??
+    below.find((row) => row.slice(1).every((cell) => text(cell) === '' || ANSWER_CELL.test(text(cell))))
+  );
+}
+
+/** A column of numbers beside a column of letters is a key whatever its header says. */
+function keyColumn(rows: Grid, c: number): boolean {
+  const text = (row: Grid[number], column: number) => row[column]?.passage.text.trim() ?? '';
+  const body = rows.slice(1).filter((row) => text(row, c) !== '');
+  const lettered = body.filter(
+    (row) => NUMBER_CELL.test(text(row, c)) && /^\(?(?:[A-FTa-ft]|true|false)\)?\.?$/i.test(text(row, c + 1)),
+  );
+  return lettered.length >= 2 && lettered.length === body.length;
+}

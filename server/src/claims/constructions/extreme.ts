@@ -179,7 +179,7 @@ function plain(
     );
 }
 /** Said of a set as a whole these still narrow it: "in adults the widest is". */
-const NARROWS = new Set(['for', 'in', 'if', 'when', 'use', 'we', 'not', 'no', 'to']);
+const NARROWS = new Set(['for', 'in', 'if', 'when', 'use', 'we', 'not', 'no', 'to', 'first', 'last']);
 
 function against(
   scene: Scene,

@@ -4,7 +4,7 @@
  */
 import type { Context, Mention } from '../mentions/model.ts';
 import type { Note } from '../notes/model.ts';
-import { CONSTRUCTIONS } from './constructions/index.ts';
+import { constructionsFor } from './constructions/index.ts';
 import type { Reading } from './constructions/model.ts';
 import { judge } from './judge/index.ts';
 import { readLists } from './lists.ts';
@@ -15,7 +15,6 @@ import { stanceOf } from './stance.ts';
 import { readTables } from './tables.ts';
 import type { Scene } from './text/scene.ts';
 import { readWhole } from './text/scenes.ts';
-import { speaksOfTrade } from './text/trade.ts';
 import { keySpan } from './truth.ts';
 
 export type * from './model.ts';
@@ -41,11 +40,9 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
 const WITHOUT_WORDS: ReadonlySet<Claim['kind']> = new Set(['equivalence', 'existence']);
 const inEnglish = (context?: Context): boolean => context?.languages?.includes('en') ?? true;
 
-const LEANING = CONSTRUCTIONS.filter((construction) => construction.leaning);
-
 function readScene(scene: Scene, context?: Context): Statement[] {
   const found: Reading[] = [];
-  for (const construction of speaksOfTrade(scene.items) ? CONSTRUCTIONS : LEANING)
+  for (const construction of constructionsFor(scene.items))
     for (const reading of construction.read(scene))
       if (!found.some((other) => same(other.claim, reading.claim))) found.push(reading);
   const meant = found.filter((reading) => !comparesParts(scene, reading.claim));

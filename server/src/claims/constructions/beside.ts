@@ -6,6 +6,8 @@ import { comparison } from './than.ts';
 
 const OPENS =
   /^(?:(?:when |if )?compared (?:with|to)|in comparison (?:with|to)|next to|beside|alongside|against|set against|relative to)$/;
+/** Each way of opening has one of them. */
+const CUES = 'compared comparison next beside alongside against relative'.split(' ');
 /** "Compared with 6-0, 4-0 …": the comma joins nothing here. */
 const singles = (group: Group): Group[] =>
   group.mentions.map((mention) => {
@@ -18,6 +20,7 @@ const ARTICLES = new Set(['a', 'an', 'the', 'your', 'our']);
 
 export const beside: Construction = {
   id: 'beside',
+  needs: () => [{ sizes: 2, holds: ['measured'], words: CUES }],
   read(scene) {
     const { items } = scene;
     const [neighbour, subject, ...more] = groups(items).flatMap(singles);

@@ -29,6 +29,7 @@ const PLACES = new Set([
 
 export const between: Construction = {
   id: 'between',
+  needs: () => [{ sizes: 3, words: ['between'] }],
   read(scene) {
     const at = scene.items.findIndex((item) => item.word === 'between');
     if (at < 0) return [];

@@ -7,6 +7,7 @@ import type { Construction, Reading } from './model.ts';
 
 export const category: Construction = {
   id: 'category',
+  needs: () => [{ sizes: 1, words: [...FORMS].map((form) => form.split(' ')[0]!) }],
   read(scene) {
     const all = groups(scene.items);
     if (all.length === 0) return [];

@@ -5,6 +5,7 @@ import { orderReading } from './order.ts';
 
 export const chain: Construction = {
   id: 'chain',
+  needs: () => [{ sizes: 2, holds: ['axis'], words: ['<', '>'] }],
   read(scene) {
     const { items } = scene;
     const noun = items.findIndex((item) => item.axisNoun && item.kind === 'word');

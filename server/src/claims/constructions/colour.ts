@@ -14,6 +14,7 @@ interface Colour {
 
 export const colour: Construction = {
   id: 'colour',
+  needs: () => [{ sizes: 1, holds: ['colour'] }],
   read(scene) {
     const colours = coloursIn(scene.items);
     const sizes = groups(scene.items).filter(

@@ -26,6 +26,14 @@ interface SizeSide {
 
 export const direction: Construction = {
   id: 'direction',
+  needs: () => [
+    { holds: ['numbered', 'measured'] },
+    { holds: ['numbered'], words: [...INVERSE, ...STRAIGHT] },
+    {
+      holds: ['numbered'],
+      words: [...AXIS_CHANGE.keys(), ...GROWING, ...SHRINKING, ...ACTS.keys(), ...UP, ...DOWN],
+    },
+  ],
   leaning: true,
   read(scene) {
     return clauses(scene.items).flatMap(([from, to]) => readClause(scene, from, to));

@@ -21,6 +21,7 @@ const LOWERS = new Set(
 
 export const effect: Construction = {
   id: 'effect',
+  needs: () => [{ sizes: 2 }],
   read(scene) {
     const exchange = exchangeIn(scene.items, groups(scene.items));
     if (!exchange || !sameSystem(exchange.given, exchange.chosen)) return [];

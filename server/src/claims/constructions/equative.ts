@@ -23,6 +23,8 @@ const SAME = new Set([
 ]);
 const SAY =
   /\b(?:another name for|(?:way|ways) (?:to|of) (?:say|saying|write|writing)|short for|shorthand for|stands? for|also (?:called|written|known as)|no different from|one and the same|i\.e)\b/;
+/** Each of those ways of saying it has one. */
+const SAY_CUE = /\b(?:another|ways?|short|stand|also|different|i\.e)/;
 const SIZE_WORDS = new Set([
   'size',
   'diameter',
@@ -44,6 +46,10 @@ const SIZE_WORDS = new Set([
 
 export const equative: Construction = {
   id: 'equative',
+  needs: () => [
+    { sizes: 2, words: [...SAME, 'as', 'different'] },
+    { sizes: 2, like: SAY_CUE },
+  ],
   read(scene) {
     const all = distinct(apart(groups(scene.items)));
     if (all.length !== 2 || !sameSystem(all[0]!, all[1]!)) return asAs(scene, all);

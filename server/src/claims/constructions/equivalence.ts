@@ -36,6 +36,7 @@ const LENGTH_AFTER = new Set(
 
 export const equivalence: Construction = {
   id: 'equivalence',
+  needs: () => [{ sizes: 1 }],
   read(scene) {
     const all = groups(scene.items);
     const found = all.slice(0, -1).flatMap((left, i) => readPair(scene, left, all[i + 1]!));

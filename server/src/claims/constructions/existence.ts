@@ -5,6 +5,7 @@ import type { Construction, Reading } from './model.ts';
 
 export const existence: Construction = {
   id: 'existence',
+  needs: () => [{ sizes: 1 }],
   read(scene) {
     return groups(scene.items).flatMap((group) =>
       group.mentions.flatMap((mention) => {

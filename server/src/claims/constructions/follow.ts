@@ -21,6 +21,7 @@ const PRONOUNS = new Set(['it', 'that', 'this', 'they']);
 
 export const follow: Construction = {
   id: 'follow',
+  needs: () => [{ holds: ['compared'] }, { holds: ['superlative'] }],
   leaning: true,
   read(scene) {
     if (groups(scene.items).length > 0 || scene.items.some((item) => item.word === 'than')) return [];

@@ -41,6 +41,9 @@ const MULTIPLY = new Set([
   'doubling',
 ]);
 const MM = /^(?:mm|millimet(?:re|er)s?|millimetric)$/;
+/** Words of `sizedBy` and of `ageRule`. */
+const SIDES = /\b(?:outer|outside|external|inner|inside|internal)\b/;
+const AGED = /\bage(?:$|\/\d)/;
 const NUMBERS: ReadonlyMap<string, number> = new Map([
   ['two', 2],
   ['three', 3],
@@ -61,6 +64,7 @@ const NUMBERS: ReadonlyMap<string, number> = new Map([
 
 export const formula: Construction = {
   id: 'formula',
+  needs: () => [{ holds: ['system'] }, { like: SIDES }, { like: AGED }, { words: ['metric', 'ep'] }],
   leaning: true,
   read(scene) {
     const { items } = scene;

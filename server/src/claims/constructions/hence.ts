@@ -10,6 +10,7 @@ import { comparison } from './than.ts';
 
 export const hence: Construction = {
   id: 'hence',
+  needs: () => [{ holds: ['compared'] }],
   leaning: true,
   read(scene) {
     const at = connective(scene.items);

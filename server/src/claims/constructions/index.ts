@@ -13,6 +13,7 @@ import { existence } from './existence.ts';
 import { extreme } from './extreme.ts';
 import { follow } from './follow.ts';
 import { formula } from './formula.ts';
+import { chooser } from './gate.ts';
 import { grab } from './grab.ts';
 import { hence } from './hence.ts';
 import { lengths } from './lengths.ts';
@@ -77,3 +78,6 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   wrongUnit,
   existence,
 ];
+
+/** The constructions that may read a sentence: no other would say anything. */
+export const constructionsFor = chooser(CONSTRUCTIONS);

@@ -16,6 +16,7 @@ const OTHER =
 
 export const lengths: Construction = {
   id: 'lengths',
+  needs: () => [{ holds: ['compared'] }],
   read(scene) {
     if (groups(scene.items).length > 0) return [];
     return [...ofLength(scene), ...ofWidth(scene)];

@@ -11,6 +11,7 @@ import type { Construction, Reading } from './model.ts';
 
 export const members: Construction = {
   id: 'members',
+  needs: () => [{ holds: ['material'] }],
   read(scene) {
     const named = materialsIn(scene.items);
     if (named.length === 0) return [];

@@ -17,8 +17,36 @@ export interface Reading {
   readonly denied?: boolean;
 }
 
+/** A class of words, as `text/items.ts` and its neighbours know them. */
+export type WordClass =
+  /** A word of magnitude, in any degree; then one in each of the higher degrees. */
+  | 'measured'
+  | 'compared'
+  | 'superlative'
+  /** The name of a system; then that, or any word that may speak of a system's numbers. */
+  | 'system'
+  | 'numbered'
+  /** A noun that says what is measured. */
+  | 'axis'
+  | 'colour'
+  /** A word with which the name of a material begins. */
+  | 'material';
+
+/** What a sentence must hold before a construction is tried. */
+export interface Needs {
+  /** At least so many values of sizes, unclear ones not counted. */
+  readonly sizes?: number;
+  /** A word of each of these classes. */
+  readonly holds?: readonly WordClass[];
+  /** One of these words, or one that looks like this. */
+  readonly words?: Iterable<string>;
+  readonly like?: RegExp;
+}
+
 export interface Construction {
   readonly id: string;
+  /** It reads nothing in a sentence that satisfies none of these; asked once. Without them it is always tried. */
+  readonly needs?: () => readonly Needs[];
   /** Also reads sentences that name no size, system, colour, material or point themselves, but lean on their neighbours. */
   readonly leaning?: true;
   readonly read: (scene: Scene) => Reading[];

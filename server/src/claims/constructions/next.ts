@@ -9,6 +9,7 @@ import { comparison } from './than.ts';
 
 export const next: Construction = {
   id: 'next',
+  needs: () => [{ sizes: 2, holds: ['measured'] }],
   read(scene) {
     const all = groups(scene.items);
     const words = measuredWords(scene.items).filter(

@@ -14,6 +14,7 @@ interface Cue {
 
 export const order: Construction = {
   id: 'order',
+  needs: () => [{ sizes: 3 }],
   read(scene) {
     const cue = orderCue(scene.items) ?? headingCue(scene);
     if (!cue) return [];

@@ -16,10 +16,16 @@ const VERBS: ReadonlyMap<string, { axis: Axis; sign: 1 | -1 }> = new Map(
 const FLOWS =
   /\b(?:flow|flows|infusions?|fast|faster|speed|litres?|liters?|volume|bag|drip|ml|minutes?|seconds?|fluids?|blood)\b/;
 const TIME = /^(?:before|ahead|sooner|earlier)$/;
+const BEATS = new Set(['beats', 'beat']);
+const EXCEEDS = /^(?:exceeds?|surpass(?:es)?)$/;
 const EMPTIES = /^(?:empt|deliver|finish|drain|run|fill|clear|get)/;
 
 export const outdo: Construction = {
   id: 'outdo',
+  needs: () => [
+    { sizes: 2, words: [...VERBS.keys(), ...BEATS], like: EXCEEDS },
+    { sizes: 2, like: TIME },
+  ],
   read(scene) {
     const all = groups(scene.items);
     return scene.items.flatMap((item, at) => {
@@ -38,11 +44,11 @@ export const outdo: Construction = {
 };
 
 const beats = (scene: Scene, word: string) =>
-  (word === 'beats' || word === 'beat') && FLOWS.test(scene.items.map((item) => item.word).join(' '));
+  BEATS.has(word) && FLOWS.test(scene.items.map((item) => item.word).join(' '));
 
 /** "the bore of the 16 G exceeds that of the 18 G": the quantity is the subject. */
 function exceeds(scene: Scene, at: number): { axis: Axis; sign: 1 | -1 } | undefined {
-  if (!/^(?:exceeds?|surpass(?:es)?)$/.test(scene.items[at]!.word)) return undefined;
+  if (!EXCEEDS.test(scene.items[at]!.word)) return undefined;
   const noun = scene.items.slice(Math.max(0, at - 8), at).find((item) => item.axisNoun)?.axisNoun;
   return noun && noun.axis !== 'number' ? noun : undefined;
 }

@@ -13,6 +13,7 @@ import { clauseStart, comparison } from './than.ts';
 
 export const pair: Construction = {
   id: 'pair',
+  needs: () => [{ sizes: 1, holds: ['compared'] }],
   read(scene) {
     const all = distinct(groups(scene.items));
     const words = measuredWords(scene.items).filter(

@@ -14,6 +14,7 @@ const OUTER = new Set(['outer', 'outside', 'convex', 'depth-seeking', 'underside
 
 export const points: Construction = {
   id: 'points',
+  needs: () => [{ like: POINT }, { like: HEADED }],
   read(scene) {
     const own = pointsIn(scene.items);
     const named = own.length > 0 ? own : headed(scene);
@@ -27,9 +28,13 @@ export const points: Construction = {
   },
 };
 
+/** With which the name of a point begins. */
+const POINT = /^(?:reverse|cutting|reverse-cutting|taper|taper-?point|tapered|round|round-?bodied|blunt)$/;
+const HEADED = /^(?:edges?|curve|section|cross-section)$/;
+
 /** The one point that the heading right above names: its sentences are about it. */
 function headed(scene: Scene): PointAt[] {
-  if (!scene.items.some((item) => /^(?:edges?|curve|section|cross-section)$/.test(item.word))) return [];
+  if (!scene.items.some((item) => HEADED.test(item.word))) return [];
   const named = pointsIn(readItems(scene.headings.at(-1) ?? '', []));
   const only = named[0];
   return only && named.length === 1 ? [{ ...only, at: -1, to: -1 }] : [];

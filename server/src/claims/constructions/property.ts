@@ -3,7 +3,7 @@
 import type { Item } from '../text/items.ts';
 import { materialsIn } from '../text/materials.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
-import { fateIn } from '../words/fates.ts';
+import { FATE_WORDS, fateIn } from '../words/fates.ts';
 import { PROPERTY_WORDS, type PropertyRow } from '../words/properties.ts';
 import type { Construction, Reading } from './model.ts';
 
@@ -26,6 +26,7 @@ const CONTRAST = new Set([
 
 export const property: Construction = {
   id: 'property',
+  needs: () => [{ holds: ['material'] }, { like: FATE_WORDS }],
   leaning: true,
   read(scene) {
     const materials = materialsIn(scene.items);

@@ -7,9 +7,11 @@ const INSIDE = new Set(['inside', 'within', 'in', 'fits', 'between', 'middle']);
 const OUTSIDE = new Set(['outside', 'beyond', 'out']);
 const WINDOW = new Set(['group', 'window', 'range', 'bracket', 'band', 'limits', 'span', 'interval']);
 
+const THAT = /^(?:that|this|those)$/;
+
 /** "falls inside that", "in the middle of that". */
 const refersBack = (items: readonly Item[], i: number) =>
-  /^(?:that|this|those)$/.test(items[i]!.word) &&
+  THAT.test(items[i]!.word) &&
   /^(?:inside|within|outside|middle|beyond)$/.test(
     items[i - (items[i - 1]?.word === 'of' ? 2 : 1)]?.word ?? '',
   ) &&
@@ -17,6 +19,10 @@ const refersBack = (items: readonly Item[], i: number) =>
 
 export const range: Construction = {
   id: 'range',
+  needs: () => [
+    { sizes: 1, words: WINDOW },
+    { sizes: 1, like: THAT },
+  ],
   read(scene) {
     const { items } = scene;
     const all = groups(items);

@@ -18,6 +18,7 @@ const RATIOS: ReadonlyMap<string, 1 | -1> = new Map([
 
 export const ratio: Construction = {
   id: 'ratio',
+  needs: () => [{ sizes: 2, words: RATIOS.keys() }],
   read(scene) {
     const all = groups(scene.items);
     return scene.items.flatMap((item, at) => {

@@ -10,6 +10,7 @@ import { comparison } from './than.ts';
 
 export const reason: Construction = {
   id: 'reason',
+  needs: () => [{ sizes: 2, holds: ['compared'], words: ['than'] }],
   read(scene) {
     const { items } = scene;
     const [left, right, ...more] = groups(items);

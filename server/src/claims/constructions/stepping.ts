@@ -24,6 +24,7 @@ interface Way {
 
 export const stepping: Construction = {
   id: 'stepping',
+  needs: () => [{ sizes: 2 }],
   read(scene) {
     const all = groups(scene.items);
     if (all.length === 0) return [];

@@ -13,6 +13,7 @@ const BUILT = /^(?:consists?|made|composed|built|spun)$/;
 
 export const strands: Construction = {
   id: 'strands',
+  needs: () => [{ holds: ['material'], like: BUILT }],
   read(scene) {
     const { items } = scene;
     const named = materialsIn(scene.items);

@@ -10,6 +10,7 @@ import { comparison } from './than.ts';
 
 export const superlative: Construction = {
   id: 'superlative',
+  needs: () => [{ sizes: 3, holds: ['superlative'] }],
   read(scene) {
     const word = measuredWords(scene.items).find(
       (m) => m.degree === 'superlative' && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,

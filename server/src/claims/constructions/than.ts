@@ -20,6 +20,7 @@ const REACH_ON = 6;
 
 export const than: Construction = {
   id: 'than',
+  needs: () => [{ holds: ['compared'], words: THAN }],
   read(scene) {
     const all = groups(scene.items);
     const measured = measuredWords(scene.items);

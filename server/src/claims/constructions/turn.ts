@@ -11,6 +11,7 @@ import { comparison } from './than.ts';
 
 const TURNS =
   /^(?:try|trying|change|changing|go|going|move|moving|switch|switching|step|stepping|drop|dropping|reach|turn|use|take|pick|choose|prefer|swap|swapping|replace|trade|ask|open|want|need)$/;
+const RESIZES = /^(?:up|down)siz(?:e|es|ed|ing)$/;
 const NAMES = new Set(
   'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g usually often a an the perhaps : ('.split(
     ' ',
@@ -19,6 +20,10 @@ const NAMES = new Set(
 
 export const turn: Construction = {
   id: 'turn',
+  needs: () => [
+    { sizes: 1, holds: ['compared'] },
+    { sizes: 1, like: RESIZES },
+  ],
   read(scene) {
     const { items } = scene;
     const resize = resized(scene);
@@ -42,7 +47,7 @@ export const turn: Construction = {
 /** "Leaks around a 14 Fr? Upsize to a 16 Fr.": the verb says which way. */
 function resized(scene: Scene): Reading | undefined {
   const { items } = scene;
-  const at = items.findIndex((item) => /^(?:up|down)siz(?:e|es|ed|ing)$/.test(item.word));
+  const at = items.findIndex((item) => RESIZES.test(item.word));
   const chosen = at < 0 ? undefined : groups(items).find((g) => g.from > at && g.from - at <= 4);
   if (!chosen || !items.slice(at + 1, chosen.from).some((item) => item.word === 'to')) return undefined;
   const here = distinct(groups(items.slice(0, at)));

@@ -111,6 +111,7 @@ const UNITS = /\b(?:fr|charri|inch)/;
 
 export const unit: Construction = {
   id: 'unit',
+  needs: () => [{ like: UNITS }],
   leaning: true,
   read(scene) {
     if (!scene.items.some((item) => item.kind === 'size' || item.system || item.word.startsWith('inch')))

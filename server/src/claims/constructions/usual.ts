@@ -12,6 +12,7 @@ const CONTRARY =
 
 export const usual: Construction = {
   id: 'usual',
+  needs: () => [{ sizes: 1 }],
   read(scene) {
     const all = groups(scene.items).filter((g) => g.mentions.every((m) => !m.bound));
     const text = wordsOf(scene.sentence);

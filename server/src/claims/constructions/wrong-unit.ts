@@ -17,6 +17,7 @@ const OTHER_TUBE =
 
 export const wrongUnit: Construction = {
   id: 'wrong-unit',
+  needs: () => [{ sizes: 1 }],
   read(scene) {
     return groups(scene.items).flatMap((group) => {
       const formula =

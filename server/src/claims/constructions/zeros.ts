@@ -15,6 +15,7 @@ const SAYS = new Set('means mean has have carries is are stands with contains co
 
 export const zeros: Construction = {
   id: 'zeros',
+  needs: () => [{ sizes: 1, words: NOUGHTS }],
   read(scene) {
     const { items } = scene;
     const all = groups(items);

@@ -36,6 +36,9 @@ export const materialsIn = remembered((items: readonly Item[]): readonly NamedMa
 
 const plain = (item: Item): string => item.word.replace(/'s$/, '');
 
+/** Whether the name of a material may begin with this word. */
+export const mayNameMaterial = (word: string): boolean => LONGEST.has(word.replace(/'s$/, ''));
+
 function longestAt(items: readonly Item[], at: number): NamedMaterial | undefined {
   const most = LONGEST.get(plain(items[at]!)) ?? 0;
   for (let n = Math.min(most, items.length - at); n >= 1; n--) {

@@ -5,6 +5,10 @@ const GOES =
 const STAYS =
   /\b(?:(?<!\b(?:not|never|no|don't|doesn't|won't) )(?:needs?|has|have|got) (?:to )?(?:come out|be (?:taken out|removed)|removal|removing)|(?:stays?|remains?)(?: in)? (?:until|till) (?:you|we|somebody|someone|the nurse|it is|they are) (?:takes?|cuts?|removes?|taken|removed|cut)|(?:stays?|remains?) (?:in )?(?:for good|forever|for life|permanently)|(?:will|does|do) (?:not|never) (?:absorb|dissolve)|(?:is|are) (?:not|never) (?:absorbed|resorbed)|never (?:absorbs?|dissolves?|absorbed)|won't (?:absorb|dissolve)|doesn't (?:absorb|dissolve)|take (?:it|them)(?: all)? out|come back to have (?:it|them) (?:out|removed))\b/;
 
+/** Every fate has one of these words. */
+export const FATE_WORDS =
+  /\b(?:remov|come|take|away|gone|disappear|melt|dissol|absorb|resorb|hydroly|stay|remain)/;
+
 export interface Fate {
   readonly property: 'absorbable:yes' | 'absorbable:no';
   /** Offset of the words in the text given. */

@@ -1,0 +1,138 @@
+/**
+ * Which constructions a sentence can satisfy at all. A sentence is looked over once, into a set of the classes of words
+ * and the cues it holds; a construction is tried only when what it needs is there. That saves time and never changes what
+ * is read: a test holds the readings with and without it equal.
+ */
+import type { Item } from '../text/items.ts';
+import { mayNameMaterial } from '../text/materials.ts';
+import { speaksOfTrade } from '../text/trade.ts';
+import type { Construction, Needs, WordClass } from './model.ts';
+
+const CLASSES: Readonly<Record<WordClass, number>> = {
+  measured: 1,
+  compared: 2,
+  superlative: 4,
+  system: 8,
+  numbered: 16,
+  axis: 32,
+  colour: 64,
+  material: 128,
+};
+
+/** What a sentence holds. */
+interface Holds {
+  readonly classes: number;
+  readonly cues: number;
+  /** Values of its sizes; a range has two. */
+  readonly sizes: number;
+}
+
+/** One way of being satisfied: sizes, all of these classes, one of these cues (or none asked for). */
+interface Gate {
+  readonly sizes: number;
+  readonly classes: number;
+  readonly cues: number;
+}
+
+type Cue = (word: string) => boolean;
+
+/** Cues are bits of one number. */
+const MOST_CUES = 31;
+/** Distinct words remembered; a language has more, a course hardly. */
+const MOST_WORDS = 20_000;
+
+/** A construction with its gates; without any it is always tried. */
+interface Gated {
+  readonly construction: Construction;
+  readonly leaning: boolean;
+  readonly gates: readonly Gate[] | undefined;
+}
+
+/** Makes a chooser: the constructions that may read a row of items, in their order. */
+export function chooser(all: readonly Construction[]): (items: readonly Item[]) => readonly Construction[] {
+  let ready:
+    | { readonly gated: readonly Gated[]; readonly look: (items: readonly Item[]) => Holds }
+    | undefined;
+  return (items) => {
+    ready ??= prepare(all);
+    const holds = ready.look(items);
+    const found: Construction[] = [];
+    let trade: boolean | undefined;
+    for (const { construction, leaning, gates } of ready.gated) {
+      if (gates && !gates.some((gate) => opens(gate, holds))) continue;
+      if (!leaning) trade ??= speaksOfTrade(items);
+      if (leaning || trade) found.push(construction);
+    }
+    return found;
+  };
+}
+
+function prepare(all: readonly Construction[]) {
+  const cues: Cue[] = [mayNameMaterial];
+  const gated = all.map((construction) => ({
+    construction,
+    leaning: construction.leaning === true,
+    gates: construction.needs?.().map((needs) => gateOf(needs, cues)),
+  }));
+  return { gated, look: lookerFor(cues) };
+}
+
+function gateOf({ sizes = 0, holds = [], words, like }: Needs, cues: Cue[]): Gate {
+  const classes = holds.reduce((bits, name) => bits | CLASSES[name], 0);
+  if (!words && !like) return { sizes, classes, cues: 0 };
+  if (cues.length === MOST_CUES) throw new Error('More cues than bits');
+  const set = new Set(words ?? []);
+  cues.push((word) => set.has(word) || like?.test(word) === true);
+  return { sizes, classes, cues: 1 << (cues.length - 1) };
+}
+
+const opens = (gate: Gate, holds: Holds): boolean =>
+  holds.sizes >= gate.sizes &&
+  (holds.classes & gate.classes) === gate.classes &&
+  (gate.cues === 0 || (holds.cues & gate.cues) !== 0);
+
+function lookerFor(cues: readonly Cue[]): (items: readonly Item[]) => Holds {
+  const cuesOf = rememberWords((word) =>
+    cues.reduce((bits, cue, i) => (cue(word) ? bits | (1 << i) : bits), 0),
+  );
+  return (items) => {
+    let classes = 0;
+    let held = 0;
+    let sizes = 0;
+    for (const item of items) {
+      held |= cuesOf(item.word);
+      classes |= classesOf(item);
+      if (item.mention && item.mention.kind !== 'ambiguous') sizes += item.mention.sizes.length;
+    }
+    if (held & 1) classes |= CLASSES.material;
+    return { classes, cues: held, sizes };
+  };
+}
+
+function classesOf({ magnitude, system, axisNoun, colour }: Item): number {
+  let classes = 0;
+  if (magnitude) {
+    classes |= CLASSES.measured;
+    if (magnitude.degree === 'comparative') classes |= CLASSES.compared;
+    if (magnitude.degree === 'superlative') classes |= CLASSES.superlative;
+    if (magnitude.axis === 'number') classes |= CLASSES.numbered;
+  }
+  if (system) classes |= CLASSES.system | CLASSES.numbered;
+  if (axisNoun) classes |= axisNoun.axis === 'number' ? CLASSES.axis | CLASSES.numbered : CLASSES.axis;
+  if (colour) classes |= CLASSES.colour;
+  return classes;
+}
+
+/** The answers for words met before, kept up to a bound. */
+function rememberWords(ask: (word: string) => number): (word: string) => number {
+  const known = new Map<string, number>();
+  return (word) => {
+    const before = known.get(word);
+    if (before !== undefined) return before;
+    const answer = ask(word);
+    if (known.size >= MOST_WORDS) known.clear();
+    // A copy: a word cut from a long text would keep all of it.
+    known.set(` ${word}`.slice(1), answer);
+    return answer;
+  };
+}

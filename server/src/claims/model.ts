@@ -85,6 +85,14 @@ export interface CategoryClaim extends Base {
   readonly member: boolean;
 }
 
+/** One thing goes through another. */
+export interface FitClaim extends Base {
+  readonly kind: 'fit';
+  readonly thing: Operand;
+  /** What it goes through: a needle, a sheath, a channel. */
+  readonly container: Operand;
+}
+
 export interface FormulaClaim extends Base {
   readonly kind: 'formula';
   readonly system: System;
@@ -127,6 +135,7 @@ export type Claim =
   | OrderClaim
   | RangeClaim
   | CategoryClaim
+  | FitClaim
   | FormulaClaim
   | ColourClaim
   | PropertyClaim

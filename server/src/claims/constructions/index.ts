@@ -11,6 +11,7 @@ import { equative } from './equative.ts';
 import { equivalence } from './equivalence.ts';
 import { existence } from './existence.ts';
 import { extreme } from './extreme.ts';
+import { fit } from './fit.ts';
 import { follow } from './follow.ts';
 import { formula } from './formula.ts';
 import { chooser } from './gate.ts';
@@ -72,6 +73,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   zeros,
   property,
   members,
+  fit,
   strands,
   points,
   usual,

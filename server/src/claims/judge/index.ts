@@ -8,6 +8,7 @@ import { judgeComparison } from './comparison.ts';
 import { judgeDirection } from './direction.ts';
 import { judgeEquivalence } from './equivalence.ts';
 import { judgeExistence } from './existence.ts';
+import { judgeFit } from './fit.ts';
 import { judgeFormula } from './formula.ts';
 import type { Judgement } from './model.ts';
 import { judgeOrder } from './order.ts';
@@ -50,6 +51,8 @@ function judgeClaim(claim: Claim, note: Note, context?: Context): Judgement {
       return judgeRange(claim);
     case 'category':
       return judgeCategory(claim);
+    case 'fit':
+      return judgeFit(claim, context);
     case 'formula':
       return judgeFormula(claim);
     case 'colour':

@@ -1,0 +1,96 @@
+/** "A 0.035 in wire goes through a 22 G needle", "a 6 Fr sheath takes an 8 Fr catheter". */
+import type { Operand } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { GOING, HOLES, ON_THE_WAY, OVER, TAKING, THROUGH } from '../words/passing.ts';
+import type { Construction, Reading } from './model.ts';
+
+export const fit: Construction = {
+  id: 'fit',
+  read(scene) {
+    const all = groups(scene.items).filter(({ sizes }) => sizes.length === 1);
+    if (all.length < 2 || scene.items.some(({ word }) => LEFT_OPEN.test(word))) return [];
+    return all.slice(1).flatMap((right, i) => {
+      const order = takes(scene.items, all[i]!, right) ?? goes(scene.items, all[i]!, right);
+      return order && judgeable(scene.items, order.container) ? [reading(scene, order)] : [];
+    });
+  },
+};
+
+/** A fit denied, wished for or named as the exception says nothing that the tables settle. */
+const LEFT_OPEN =
+  /^(?:not|no|never|cannot|neither|nor|without|unless|n't|\w+n't|hardly|barely|unable|fails?|refuses?)$/;
+
+interface Order {
+  /** Item of the verb. */
+  readonly at: number;
+  readonly thing: Group;
+  readonly container: Group;
+}
+
+const plain = (items: readonly Item[], from: number, to: number): boolean =>
+  to - from <= 8 && items.slice(from, to).every(({ word }) => ON_THE_WAY.has(word));
+
+/** "the 5 Fr slides through the 6 Fr sheath", "pass a 0.035 in wire through the 18 G". */
+function goes(items: readonly Item[], left: Group, right: Group): Order | undefined {
+  const way = items.findIndex(({ word }, i) => i > left.to && (THROUGH.has(word) || OVER.has(word)));
+  if (way < 0 || way > right.from || !plain(items, way + 1, right.from)) return undefined;
+  const at = verbBetween(items, left.to + 1, way) ?? verbBefore(items, left.from, way, left.to + 1);
+  if (at === undefined) return undefined;
+  return OVER.has(items[way]!.word)
+    ? { at, thing: right, container: left }
+    : { at, thing: left, container: right };
+}
+
+function verbBetween(items: readonly Item[], from: number, to: number): number | undefined {
+  const at = items.findIndex(({ word }, i) => i >= from && GOING.has(word));
+  return at >= 0 && at < to && plain(items, from, at) && plain(items, at + 1, to) ? at : undefined;
+}
+
+/** The verb of an order stands first: "thread a …". */
+function verbBefore(items: readonly Item[], before: number, to: number, after: number): number | undefined {
+  const at = items.findLastIndex(({ word }, i) => i < before && GOING.has(word));
+  return at >= 0 && plain(items, at + 1, before) && plain(items, after, to) ? at : undefined;
+}
+
+/** Only another sort of thing is taken in: "the 24 G takes the 18 G's place". */
+function takes(items: readonly Item[], left: Group, right: Group): Order | undefined {
+  const at = items.findIndex(({ word }, i) => i > left.to && TAKING.has(word));
+  if (at < 0 || at > right.from || !plain(items, left.to + 1, at) || !plain(items, at + 1, right.from))
+    return undefined;
+  const another = left.sizes[0]!.system !== right.sizes[0]!.system || left.mentions[0]!.device === 'sheath';
+  return another ? { at, thing: right, container: left } : undefined;
+}
+
+/** Needles and what is named a sheath, a channel or a lumen; a hole in skin gives way. */
+function judgeable(items: readonly Item[], { mentions, sizes, from, to }: Group): boolean {
+  const system = sizes[0]!.system;
+  if (system === 'needle-gauge' || mentions[0]!.device === 'sheath') return true;
+  const near = [...items.slice(to + 1, to + 3), ...items.slice(Math.max(0, from - 2), from)];
+  return system === 'millimetre' && near.some(({ word }) => HOLES.has(word));
+}
+
+/** What goes through a sheath goes by its own outside, unless it is called a sheath as well. */
+function outside(scene: Scene, thing: Group): Operand {
+  const { device, ...rest } = operand(scene, thing);
+  const named = HOLES.has(scene.items[thing.to + 1]?.word ?? '');
+  return device === undefined || (device === 'sheath' && !named) ? rest : { ...rest, device };
+}
+
+function reading(scene: Scene, { at, thing, container }: Order): Reading {
+  const { items } = scene;
+  const [from, to] = [Math.min(thing.from, container.from), Math.max(thing.to, container.to)];
+  return {
+    claim: {
+      kind: 'fit',
+      construction: 'fit',
+      span: sentenceSpan(scene),
+      focus: spanOf(scene, items[from]!, items[to]!),
+      thing: outside(scene, thing),
+      container: operand(scene, container),
+    },
+    at,
+    from,
+    to,
+  };
+}

@@ -1,0 +1,55 @@
+/** Whether one thing goes through another: its outside against the widest inside that the other can have. */
+import type { Context } from '../../mentions/model.ts';
+import { innerDiameter, label, outerDiameter } from '../../sizes/index.ts';
+import type { Interval, Lens, Size } from '../../sizes/model.ts';
+import type { FitClaim } from '../model.ts';
+import { cannotTell, intervalWords, type Judgement, lensOf, mm, sourceNames } from './model.ts';
+
+export function judgeFit(claim: FitClaim, context?: Context): Judgement {
+  const [thing, container] = [claim.thing.sizes[0]!, claim.container.sizes[0]!];
+  const says = `Says ${label(thing)} goes through ${label(container)}.`;
+  const outside = outerDiameter(thing, lensOf(claim.thing, context));
+  const hole = holeOf(container, lensOf(claim.container, context));
+  if (!outside || !hole) return cannotTell(says, 'No table gives these diameters.');
+  const sources = [...new Set([...outside.sources, ...hole.within.sources])];
+  const [wide, room] = [`${label(thing)} is ${intervalWords(outside)} thick`, roomWords(container, hole)];
+  return {
+    verdict: verdictOf(outside, hole),
+    says,
+    holds: `${wide}, and ${room}.`,
+    source: sourceNames(sources) || hole.within.standard,
+    sources,
+    steps: [
+      { label: 'value', text: wide, sources: outside.sources, confidence: outside.confidence },
+      { label: 'value', text: room, sources: hole.within.sources, confidence: hole.within.confidence },
+    ],
+  };
+}
+
+/** `bored`: the inside itself; else only the outside is known, and the hole is narrower still. */
+interface Hole {
+  readonly within: Interval;
+  readonly bored: boolean;
+}
+
+function holeOf(size: Size, lens: Lens): Hole | undefined {
+  if (size.system === 'millimetre') return { within: outerDiameter(size)!, bored: true };
+  const inner = innerDiameter(size, lens);
+  if (inner) return { within: inner, bored: true };
+  const outer = outerDiameter(size, lens);
+  return outer && { within: outer, bored: false };
+}
+
+/** A hole given in millimetres says its width itself. */
+const roomWords = (size: Size, { within, bored }: Hole): string =>
+  size.system === 'millimetre'
+    ? `the hole is ${label(size)} wide`
+    : `${label(size)} is at most ${mm(within.max)} mm ${bored ? 'wide inside' : 'across'}`;
+
+/** Rounding of charts in the last place written, mm. */
+const SLACK = 0.03;
+
+function verdictOf(outside: Interval, { within, bored }: Hole): Judgement['verdict'] {
+  if (outside.min > within.max + SLACK) return 'contradicted';
+  return bored && outside.max < within.min ? 'agrees' : 'cannot-tell';
+}

@@ -1,0 +1,41 @@
+/** Words for one thing going through, into or over another. */
+
+/** "goes through", "is threaded down": the thing that moves is the subject. */
+export const GOING: ReadonlySet<string> = new Set(
+  `go goes going went pass passes passed passing fit fits fitted slide slides slid slip slips slipped thread threads
+  threaded run runs advance advances advanced push pushes pushed put place placed insert inserted introduce introduced
+  feed feeds fed ride rides lead railroad railroads railroaded squeeze squeezes come comes drop drops dropped load loads loaded`.split(
+    /\s+/,
+  ),
+);
+
+/** "takes a 0.035 in wire": the thing with the hole is the subject. */
+export const TAKING: ReadonlySet<string> = new Set(
+  'take takes accept accepts admit admits accommodate accommodates swallow swallows'.split(' '),
+);
+
+export const THROUGH: ReadonlySet<string> = new Set([
+  'through',
+  'down',
+  'inside',
+  'into',
+  'within',
+  'thru',
+  'via',
+]);
+export const OVER: ReadonlySet<string> = new Set(['over']);
+
+/** Things that only have a hole of the size written on them. */
+export const HOLES: ReadonlySet<string> = new Set(
+  'channel channels lumen lumens lumina bore bores sheath sheaths introducer introducers'.split(' '),
+);
+
+/** Words that may stand between a size and the verb or the preposition without changing what goes where. */
+export const ON_THE_WAY: ReadonlySet<string> = new Set(
+  `will can could should may might must would does do is are be a an the that this our its any every even only just still
+  too also easily comfortably happily quite well straight right all without with difficulty struggle snugly neatly fine
+  wire wires guidewire guidewires guide catheter catheters needle needles cannula cannulas cannulae tube tubes probe scope
+  dilator dilators stent stents sheath sheaths introducer introducers drain drains inch standard ordinary plain angled
+  hydrophilic access micropuncture finder spinal introducing diagnostic guiding channel lumen pigtail up of to in stiff
+  normal normally usually simply both one coil device thin steel hollow bore fine`.split(/\s+/),
+);

@@ -57,8 +57,10 @@ export interface EquivalenceClaim extends Base {
   readonly left: Operand;
   readonly right: Operand;
   readonly approximate: boolean;
-  /** What is measured: the outside unless the text says inner. */
-  readonly axis: 'outer' | 'bore' | 'length';
+  /** What is measured: the outside unless the text says inner; half of it, or the way around it. */
+  readonly axis: 'outer' | 'bore' | 'length' | 'radius' | 'around';
+  /** What the words of the length leave open, mm: "just under a millimetre". */
+  readonly said?: { readonly min: number; readonly max: number };
 }
 
 export interface OrderClaim extends Base {

@@ -1,12 +1,12 @@
 /** "16 Fr is 5.3 mm", "27 G (0.4 mm)", "nine French, three millimetres across", "= 0.89 mm". */
-import type { EquivalenceClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { type Group, groups, type Scene } from '../text/scene.ts';
+import { dimensionOf, equate, LENGTHS, longEnough, SHORTEST } from './equate.ts';
 import type { Construction, Reading } from './model.ts';
+import { inSum } from './sums.ts';
 
-const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch']);
 const EQUAL = new Set(
-  `= ≈ ~ → ➜ => ⇒ is are was equals equal measures measure measured means mean comes come works work makes make gives i.e. i.e namely which that
+  `= ≈ ~ → ➜ => ⇒ is are was equals equal measures measure measured means mean comes come works work makes make gives i.e. i.e namely which that stands stand
   being be reads becomes carries bears fall falls lie lies sit sits run runs range ranges read called call corresponds converts translates`.split(
     /\s+/,
   ),
@@ -15,14 +15,14 @@ const IDLE = new Set(
   `a an the of about around roughly approximately approx nearly almost just under over hair shade touch some or in at on to out by exactly
   outer outside external diameter od o.d width across wide thick thickness size calibre caliber needle cannula catheter tube sheath
   wire guidewire suture thread strand drain line foley one feeding dialysis our its it they so only little bit more less than not quite itself hub
-  nominal inner internal inside bore lumen id i.d diameter's roughly measuring micrometer caliper calipers units metric millimetres mm
+  nominal inner internal inside bore lumen id i.d radius circumference girth full whole good clean single diameter's roughly measuring micrometer caliper calipers units metric millimetres mm
   actually still really then for french gauge number size's silk nylon gut polypropylene converted stated labelled label tray old hypodermic iv tall fr g
   corresponding range band interval limits spec pharmacopeia pharmacopoeia runs sits lies starts printed stated total overall works put comes you get
   in'mm outwardly full exact fully whole plain single own smooth strong
   close iso sold designated labelled labeled listed known would as
   good fully full-blown bare likewise marked should anywhere somewhere between will must can from then you
   say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
-  usp ep same
+  usp ep same what
   and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
 );
 const MEASURE_AFTER = new Set(
@@ -39,10 +39,16 @@ export const equivalence: Construction = {
   needs: () => [{ sizes: 1 }],
   read(scene) {
     const all = groups(scene.items);
-    const found = all.slice(0, -1).flatMap((left, i) => readPair(scene, left, all[i + 1]!));
+    const found = readPairs(scene);
     return found.length > 0 ? found : [...sameThing(scene, all), ...answered(scene, all)];
   },
 };
+
+/** Each size and the next, where words tie the two. */
+export function readPairs(scene: Scene): Reading[] {
+  const all = groups(scene.items);
+  return all.slice(0, -1).flatMap((left, i) => readPair(scene, left, all[i + 1]!));
+}
 
 /** "USP 2-0 and metric 3 are the same size", "a 9 Fr and a 3 mm catheter are the same thing". */
 function sameThing(scene: Scene, all: readonly Group[]): Reading[] {
@@ -66,7 +72,7 @@ function sameThing(scene: Scene, all: readonly Group[]): Reading[] {
     rest.some((word) => /^(?:length|colour|color|price|way|box|shelf|drawer)$/.test(word))
   )
     return [];
-  return [make(scene, left, right, [])];
+  return equate(scene, left, right);
 }
 
 function readPair(scene: Scene, left: Group, right: Group): Reading[] {
@@ -88,7 +94,9 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
       thought(items, left, between)
     ) ||
     (passed(items, left) && !bothLengths(left, right)) ||
-    second(items, left)
+    second(items, left) ||
+    inSum(items, left.from) ||
+    inSum(items, right.from)
   )
     return [];
   const outer = MEASURE_AFTER.has(items[right.to + 1]?.word ?? '');
@@ -96,9 +104,9 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     return [];
   if (unlikely(items, left, right) || tooWide(items, left, right) || otherMeasure(items, left, right))
     return [];
-  if (oneOf(items, left)) return [];
+  if (oneOf(items, left) || attributive(items, right)) return [];
   if (crossedLength(items, left) || crossedLength(items, right)) return [];
-  return [make(scene, left, right, between)];
+  return equate(scene, left, right);
 }
 
 /** "between 0.35 and 0.4 mm": two values that are the ends of one range. */
@@ -112,6 +120,19 @@ const oneOf = (items: readonly Item[], left: Group) =>
   items
     .slice(Math.max(0, left.from - 5), left.from - 2)
     .some((item) => /^(?:of|between|among)$/.test(item.word));
+
+/** "makes a 9 mm hole": the length belongs to the noun after it. */
+const attributive = (items: readonly Item[], right: Group): boolean => {
+  const next = items[right.to + 1];
+  return (
+    LENGTHS.has(right.sizes[0]!.system) &&
+    /^(?:an?|the)$/.test(items[right.from - 1]?.word ?? '') &&
+    next?.kind === 'word' &&
+    HOLES.test(next.word)
+  );
+};
+const HOLES =
+  /^(?:holes?|openings?|tracts?|tracks?|strictures?|wounds?|incisions?|cuts?|veins?|vessels?|arter(?:y|ies)|ducts?|urethras?|defects?|ports?|gaps?|tunnels?|punctures?|stab|slits?|stones?|meatus)$/;
 
 const bothLengths = (left: Group, right: Group) =>
   LENGTHS.has(left.sizes[0]!.system) && LENGTHS.has(right.sizes[0]!.system);
@@ -158,16 +179,19 @@ const crossedLength = (items: readonly Item[], g: Group) =>
   items[g.from - 2]?.kind === 'size';
 const CROSS = new Set(['×', '*', 'x', 'by']);
 
-/** "2 mm wider than a 14 Fr", "the difference is 2 mm", "its circumference is 44 mm", "15 mm round": not how thick it is. */
+/** "2 mm wider than a 14 Fr", "the difference is 2 mm", "15 mm round": not how thick it is. */
 const otherMeasure = (items: readonly Item[], left: Group, right: Group) =>
   items[right.to + 1]?.magnitude?.degree === 'comparative' ||
   /^(?:round|more|less)$/.test(items[right.to + 1]?.word ?? '') ||
-  items.slice(Math.max(0, left.from - 6), right.to + 5).some((item) => OTHER_MEASURES.has(item.word));
-const OTHER_MEASURES = new Set(
-  'circumference circumferences girth perimeter difference differ differs differing gap step steps'.split(
-    ' ',
-  ),
-);
+  items
+    .slice(Math.max(0, left.from - 6), right.to + 5)
+    .some(
+      (item) =>
+        OTHER_MEASURES.has(item.word) ||
+        (WAY_ROUND.test(item.word) && dimensionOf(items, left, right) !== 'around'),
+    );
+const OTHER_MEASURES = new Set('difference differ differs differing gap step steps'.split(' '));
+const WAY_ROUND = /^(?:circumferences?|girth|perimeter)$/;
 
 /** Centimetres beside a size are a length along it unless the text says it is measured across. */
 function unlikely(items: readonly Item[], left: Group, right: Group): boolean {
@@ -205,7 +229,10 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
       (EQUAL.has(word) && word !== 'that' && word !== 'which') ||
       possesses(LENGTHS.has(right.sizes[0]!.system) ? [...words, ...after3(items, right)] : words, i),
   );
-  const after = between.slice(verb + 1);
+  const after = between.slice(
+    words[verb]?.startsWith('stand') && words[verb + 1] === 'for' ? verb + 2 : verb + 1,
+  );
+  if (words.includes('what') && !after3(items, right).some((word) => WHAT_IT.test(word))) return false;
   const before = verb < 0 ? [] : between.slice(0, verb);
   if (
     !after.every((item, i) => idle(item) || kind(item, after[i + 1])) ||
@@ -226,6 +253,9 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
   return apposition && items.slice(right.to + 1, right.to + 4).some((item) => MEASURE_AFTER.has(item.word));
 }
 
+/** "1.2 mm is what a 22 G measures", not "8 mm is what a 12 Fr needs". */
+const WHAT_IT = /^(?:measures?|is|comes|works|has|reads)$/;
+
 const after3 = (items: readonly Item[], right: Group) =>
   items.slice(right.to + 1, right.to + 4).map((item) => item.word);
 
@@ -235,6 +265,9 @@ const possesses = (words: readonly string[], i: number) =>
   words.slice(i + 1).some((word) => DIAMETERS.has(word));
 const DIAMETERS = new Set([
   'diameter',
+  'radius',
+  'circumference',
+  'girth',
   'od',
   'width',
   'bore',
@@ -313,60 +346,11 @@ function isLength(left: Group, right: Group): boolean {
   return lengths.length > 0 && !bothLengths;
 }
 
-/** No needle or tube is shorter than this, mm: what is smaller is a diameter. Common practice, no source. */
-const SHORTEST = 3.5;
 /** What is sized in French is centimetres long; a few millimetres beside it are its width. */
 const FRENCH_SHORTEST = 21;
-const longEnough = ({ system, value }: { system: string; value: number }, shortest = SHORTEST) =>
-  (system === 'millimetre' ? value : value * 25.4) >= shortest;
 
 const lengthAfter = (items: readonly Item[], right: Group) =>
   items.slice(right.to + 1, right.to + 3).some((item) => LENGTH_AFTER.has(item.word));
-
-function make(scene: Scene, left: Group, right: Group, between: readonly Item[]): Reading {
-  const { items } = scene;
-  const next = items.slice(right.to + 1, right.to + 4);
-  const stop = next.findIndex((item) => /^(?:and|but|while|[,;.()])$/.test(item.word));
-  const near = [...between, ...(stop < 0 ? next : next.slice(0, stop))].map((item) => item.word);
-  const inner = near.some((word) =>
-    ['inner', 'inside', 'internal', 'bore', 'lumen', 'id', 'i.d'].includes(word),
-  );
-  const length = [...left.mentions, ...right.mentions].some(
-    (mention) => mention.length && longEnough(mention.sizes[0]!),
-  );
-  const approximate =
-    near.some((word) => APPROXIMATE.has(word)) ||
-    [...left.mentions, ...right.mentions].some((m) => m.approximate);
-  const target = LENGTHS.has(right.sizes[0]!.system) || !LENGTHS.has(left.sizes[0]!.system) ? right : left;
-  const claim: EquivalenceClaim = {
-    kind: 'equivalence',
-    construction: 'equivalence',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, items[target.from]!, items[target.to]!),
-    left: operand(scene, left),
-    right: operand(scene, right),
-    approximate,
-    axis: length ? 'length' : inner ? 'bore' : 'outer',
-  };
-  return { claim, at: right.from, from: left.from, to: right.to };
-}
-
-const APPROXIMATE = new Set([
-  'about',
-  'around',
-  'roughly',
-  'approximately',
-  'approx',
-  'nearly',
-  'almost',
-  '≈',
-  '~',
-  'hair',
-  'shade',
-  'touch',
-  'near',
-  'say',
-]);
 
 /** "And a fifteen French? Fifteen millimetres": a short answer to a question about one size. */
 function answered(scene: Scene, all: readonly Group[]): Reading[] {
@@ -392,6 +376,10 @@ function answered(scene: Scene, all: readonly Group[]): Reading[] {
   if (scene.option || /^(?:\(|[a-f]|i)$/.test(scene.items[0]?.word ?? '')) return [];
   if (previous.items.length > 14 || CHOICE.test(previous.items.map((item) => item.word).join(' '))) return [];
   // The question's items are not this sentence's: the claim stands on the answer alone.
-  return [{ ...make(scene, left, answer, []), from: answer.from }];
+  const shift = previous.items.length;
+  const joined = { ...scene, items: [...previous.items, ...scene.items] };
+  return equate(joined, left, { ...answer, from: answer.from + shift, to: answer.to + shift }).map(
+    (reading) => ({ ...reading, at: answer.from, from: answer.from, to: answer.to }),
+  );
 }
 const CHOICE = /\b(?:how (?:long|deep|far)|length|depth|which|who|when)\b/;

@@ -3,6 +3,7 @@ import type { Item } from '../text/items.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
+import { scaleRule } from './scales.ts';
 
 type Operation = 'times' | 'over';
 
@@ -67,17 +68,22 @@ export const formula: Construction = {
   needs: () => [{ holds: ['system'] }, { like: SIDES }, { like: AGED }, { words: ['metric', 'ep'] }],
   leaning: true,
   read(scene) {
-    const { items } = scene;
     const sized = sizedBy(scene);
     if (sized.length > 0) return sized;
     const age = ageRule(scene);
     if (age.length > 0) return age;
-    const french = items.findIndex((item) => item.system === 'french');
-    if (french >= 0) return readFrench(scene, french);
-    const gauge = items.findIndex((item) => item.system === 'needle-gauge');
-    return gauge >= 0 ? readGauge(scene, gauge) : readMetric(scene);
+    const rule = ofScale(scene);
+    return rule.length > 0 ? rule : scaleRule(scene);
   },
 };
+
+function ofScale(scene: Scene): Reading[] {
+  const { items } = scene;
+  const french = items.findIndex((item) => item.system === 'french');
+  if (french >= 0) return readFrench(scene, french);
+  const gauge = items.findIndex((item) => item.system === 'needle-gauge');
+  return gauge >= 0 ? readGauge(scene, gauge) : readMetric(scene);
+}
 
 function readFrench(scene: Scene, french: number): Reading[] {
   const { items } = scene;
@@ -171,6 +177,11 @@ function frenchFormula(
     return undefined;
   if (/\bradius\b/.test(text)) return number === 3 ? 'french-is-radius' : undefined;
   if (/\bcircumference\b/.test(text)) return undefined;
+  // "The French number is the inner diameter times three": right sum, wrong diameter. A sheath is measured inside.
+  if (/\b(?:inner|inside|internal) (?:diameter|width)\b/.test(text))
+    return number === 3 && !/\b(?:sheath|introducer|guiding|outer|outside)\b/.test(text)
+      ? 'french-is-inner'
+      : undefined;
   const size = mm >= 0 ? mm : items.findIndex((item) => DIAMETER.test(item.word));
   const onFrench = actsOnFrench(items, french, size, at);
   if (onFrench === undefined) return undefined;
@@ -290,7 +301,7 @@ function named(scene: Scene, french: number): Reading[] {
     ? 'french-is-circumference'
     : ofMeasure('(?:inner|inside|internal) (?:diameter|bore)|lumen')
       ? 'french-is-inner'
-      : ofMeasure('(?:outer |outside )?diameter in (?:mm|millimet(?:re|er)s)') &&
+      : ofMeasure('(?:outer |outside )?(?:diameter|width|thickness|size) in (?:mm|millimet(?:re|er)s)') &&
           !/\b(?:third|three|3|times|tripl)/.test(text)
         ? 'french-is-diameter-mm'
         : undefined;

@@ -32,11 +32,14 @@ import { ratio } from './ratio.ts';
 import { reason } from './reason.ts';
 import { stepping } from './stepping.ts';
 import { strands } from './strands.ts';
+import { sums } from './sums.ts';
 import { superlative } from './superlative.ts';
 import { than } from './than.ts';
+import { tubes } from './tubes.ts';
 import { turn } from './turn.ts';
 import { unit } from './unit.ts';
 import { usual } from './usual.ts';
+import { worded } from './worded.ts';
 import { wrongUnit } from './wrong-unit.ts';
 import { zeros } from './zeros.ts';
 
@@ -61,12 +64,15 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   follow,
   equative,
   direction,
+  sums,
+  worded,
   equivalence,
   colour,
   category,
   range,
   between,
   grab,
+  tubes,
   formula,
   lengths,
   unit,

@@ -4,7 +4,7 @@ import { sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction } from './model.ts';
 
 const NUMBER =
-  '(?:a third|one third|one-third|1/3|a tenth|one tenth|a quarter|a fifth|a half|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
+  '(?:a third|one third|one-third|1/3|a tenth|one tenth|(?:a|one) (?:hundredth|thousandth)|a quarter|a fifth|a half|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
 const IS = '(?:is|are|equals|equal|makes?|=|means|measures|comes? to|represents|corresponds to)';
 const MM = '(?:mm|millimet(?:re|er)s?)';
 const FR = '(?:french|fr|charri[eè]re)';
@@ -39,6 +39,10 @@ const WORDS: ReadonlyMap<string, number> = new Map([
   ['five', 5],
   ['six', 6],
   ['ten', 10],
+  ['a thousandth', 0.001],
+  ['one thousandth', 0.001],
+  ['a hundredth', 0.01],
+  ['one hundredth', 0.01],
 ]);
 const numberOf = (text: string | undefined): number | undefined => {
   if (text === undefined) return undefined;
@@ -52,6 +56,8 @@ const ratio = (a: string | undefined, b: string | undefined): number | undefined
 
 const FRENCH = { truth: 1 / 3, right: 'french-step', wrong: 'french-step-other', system: 'french' } as const;
 const INCH = { truth: 25.4, right: 'inch-is-25.4', wrong: 'inch-is-other', system: 'inch' } as const;
+
+const THOU = { truth: 0.0254, right: 'thou-of-inch', wrong: 'thou-of-other', system: 'wire-inch' } as const;
 
 /** One unit on the left, so that a size such as "12 Fr is 4 mm" is left to equivalence. */
 const SHAPES: readonly Shape[] = [
@@ -80,6 +86,38 @@ const SHAPES: readonly Shape[] = [
     value: (match) => ratio('one', match[1]),
   },
   {
+    // "four French to a millimetre", "there are ten French in a millimetre"
+    ...FRENCH,
+    pattern: new RegExp(
+      `\\b(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? (?:to|in|per) (?:an?|the|one|each|every|1) ${MM}\\b`,
+    ),
+    value: (match) => ratio('one', match[1]),
+  },
+  {
+    ...FRENCH,
+    pattern: new RegExp(`\\b(${NUMBER}) ${FR} (?:to|in|per) (?:an?|the|one|each|every) inch\\b`),
+    value: (match) => {
+      const count = ratio('one', match[1]);
+      return count === undefined ? undefined : 25.4 * count;
+    },
+  },
+  {
+    // "0.33 mm per French", "half a millimetre for every French"
+    ...FRENCH,
+    pattern: new RegExp(
+      `\\b(${NUMBER})(?: (?:of )?an?)? ${MM} (?:to|per|for) (?:an?|the|one|each|every|1)? ?${FR}(?: (?:unit|size|step))?(?![a-z])`,
+    ),
+    value: (match) => numberOf(match[1]),
+  },
+  {
+    // "French goes up in steps of half a millimetre"
+    ...FRENCH,
+    pattern: new RegExp(
+      `\\b${FR}(?: (?:scale|size|sizes|number|numbers|gauge))? (?:goes?|climbs?|rises?|runs?|moves?|steps?|counts?|is graded|is counted)(?: up| on)? (?:in|by)(?: (?:steps|jumps|units) of)? (${NUMBER})(?: (?:of )?an?)?[ -]${MM}\\b`,
+    ),
+    value: (match) => numberOf(match[1]),
+  },
+  {
     ...FRENCH,
     truth: Math.PI / 3,
     right: 'french-around',
@@ -91,13 +129,31 @@ const SHAPES: readonly Shape[] = [
   },
   {
     ...INCH,
-    pattern: new RegExp(`\\b(?:an|one|1) inch ${IS}${ABOUT} (${NUMBER}) ${MM}\\b`),
+    pattern: new RegExp(
+      `(?<!(?:half|quarter|of|quarters|eighths) )\\b(?:an|one|1) inch ${IS}${ABOUT} (${NUMBER}) ${MM}\\b`,
+    ),
     value: (match) => numberOf(match[1]),
   },
   {
     ...INCH,
     pattern: new RegExp(`\\b(${NUMBER}) ${MM} (?:make|makes|is|are|equal|=)${ABOUT} (?:an|one|1) inch\\b`),
     value: (match) => numberOf(match[1]),
+  },
+  {
+    // "there are 2.54 millimetres in an inch", "25.4 mm to the inch"
+    ...INCH,
+    pattern: new RegExp(`\\b(${NUMBER}) ${MM} (?:to|in|per|for) (?:an|the|one|each|every|1) inch\\b`),
+    value: (match) => numberOf(match[1]),
+  },
+  {
+    ...THOU,
+    pattern: new RegExp(`\\b(?:a|one|each|1) thou ${IS}${ABOUT} (${NUMBER}) of an? ${MM}\\b`),
+    value: (match) => numberOf(match[1]),
+  },
+  {
+    ...THOU,
+    pattern: new RegExp(`\\b(?:a|one|each|1) thou ${IS}${ABOUT} (${NUMBER}) of an inch\\b`),
+    value: (match) => (numberOf(match[1]) ?? 0) * 25.4,
   },
   {
     ...INCH,
@@ -107,14 +163,14 @@ const SHAPES: readonly Shape[] = [
 ];
 
 /** Every shape names one of them; a short look spares the long patterns. */
-const UNITS = /\b(?:fr|charri|inch)/;
+const UNITS = /\b(?:fr|charri|inch|thou\b)/;
 
 export const unit: Construction = {
   id: 'unit',
   needs: () => [{ like: UNITS }],
   leaning: true,
   read(scene) {
-    if (!scene.items.some((item) => item.kind === 'size' || item.system || item.word.startsWith('inch')))
+    if (!scene.items.some((item) => item.kind === 'size' || item.system || /^(?:inch|thou$)/.test(item.word)))
       return [];
     const text = scene.items.map((item) => item.word).join(' ');
     if (text.length > 400 || !UNITS.test(text)) return [];

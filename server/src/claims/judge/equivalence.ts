@@ -21,9 +21,23 @@ function shown({ sizes, mentions }: Operand): string {
     : sizes.map((size) => label(size)).join(' to ');
 }
 
+const AXIS_HOLDS: Readonly<Record<string, string>> = {
+  bore: ' inside',
+  radius: ' in radius',
+  around: ' around',
+};
+
+function saysOf({ axis, left, right }: EquivalenceClaim): string {
+  const [a, b] = [shown(left), shown(right)];
+  if (axis === 'radius') return `Says the radius of ${a} is ${b}.`;
+  return axis === 'around'
+    ? `Says ${a} is ${b} around.`
+    : `Says ${a} is ${axis === 'bore' ? 'inside ' : ''}${b}.`;
+}
+
 export function judgeEquivalence(claim: EquivalenceClaim, note: Note, context?: Context): Judgement {
   const [a, b] = [claim.left.sizes, claim.right.sizes];
-  const says = `Says ${shown(claim.left)} is ${claim.axis === 'bore' ? 'inside ' : ''}${shown(claim.right)}.`;
+  const says = saysOf(claim);
   if (a.length === 0 || b.length === 0) return cannotTell(says, '');
   const [named, measured] =
     LENGTHS.has(b[0]!.system) || !LENGTHS.has(a[0]!.system)
@@ -43,17 +57,21 @@ function judgeMeasured(
 ): Judgement {
   const lens = lensOf(named, context);
   const truth = intervalOf(named, claim.axis, lens);
-  const said = saidInterval(measured);
+  const said = claim.said ?? saidInterval(measured);
   if (!truth || !said) return cannotTell(says, 'No table gives this value.');
-  const rounding = roundingOf(measured) + roundingOf(named) + (claim.approximate ? truth.max * 0.1 : 0);
-  const bounded = boundVerdict(measured, said, truth);
+  // Words that leave a length open have been given their room already.
+  const loose = claim.approximate && !claim.said ? truth.max * 0.1 : 0;
+  const rounding = (claim.said ? 0 : roundingOf(measured)) + roundingOf(named) + loose;
+  // The metric number is itself a least diameter: "at least 0.3 mm" gives its value.
+  const least = named.sizes[0]!.system === 'ep-metric' && measured.mentions[0]?.bound === 'at-least';
+  const bounded = least ? undefined : boundVerdict(measured, said, truth);
   const margin = marginOf(named, truth, lens);
   const verdict =
     bounded ??
     (measured.sizes.length === 2
       ? ends(said, truth, rounding, margin)
       : overlap(said, truth, rounding, margin));
-  const inner = claim.axis === 'bore' ? ' inside' : '';
+  const inner = AXIS_HOLDS[claim.axis] ?? '';
   const holds = `${named.sizes.map((size) => label(size)).join(' to ')} is ${intervalWords(truth)}${inner}${inchWords(measured, truth)}${truth.caution ? ` (${truth.caution})` : ''}.`;
   const repair = verdict === 'contradicted' ? measureEdit(note, measured, truth) : undefined;
   return {
@@ -91,10 +109,23 @@ function intervalOf(operand: Operand, axis: EquivalenceClaim['axis'], lens: Lens
   const known = parts.filter((part) => part !== undefined);
   const first = known[0];
   if (!first || known.length < parts.length) return undefined;
-  if (known.length === 1) return first;
+  if (known.length === 1) return scaled(first, FACTORS[axis] ?? 1);
   const { nominal: _, ...rest } = first;
-  return { ...rest, min: Math.min(...known.map((k) => k.min)), max: Math.max(...known.map((k) => k.max)) };
+  const [min, max] = [Math.min(...known.map((k) => k.min)), Math.max(...known.map((k) => k.max))];
+  return scaled({ ...rest, min, max }, FACTORS[axis] ?? 1);
 }
+
+/** Of a diameter: half of it, or the way around it. */
+const FACTORS: Readonly<Record<string, number>> = { radius: 0.5, around: Math.PI };
+const scaled = (interval: Interval, factor: number): Interval =>
+  factor === 1
+    ? interval
+    : {
+        ...interval,
+        min: interval.min * factor,
+        max: interval.max * factor,
+        ...(interval.nominal === undefined ? {} : { nominal: interval.nominal * factor }),
+      };
 
 function saidInterval(measured: Operand): { min: number; max: number } | undefined {
   const values = measured.sizes.map((size) => size.value * (UNIT_MM[size.system] ?? Number.NaN));
@@ -108,8 +139,14 @@ function roundingOf(operand: Operand): number {
   if (!mention || unit === undefined) return 0;
   if (/[/¼½¾⅛⅜⅝⅞]/.test(mention.text)) return 0;
   const scale = /\bcm\b|centim/i.test(mention.text) ? 10 : 1;
-  return 0.5 * 10 ** -mention.decimals * unit * scale * (unit === 25.4 && mention.decimals === 0 ? 0.1 : 1);
+  const half = 0.5 * 10 ** -mention.decimals * unit * scale;
+  // "1 mm" leaves less than half a millimetre open: nobody rounds 0.5 mm to it.
+  const whole = mention.decimals === 0 && scale === 1 ? (operand.sizes[0]?.value ?? 0) * unit * WHOLE : half;
+  return Math.min(half, whole) * (unit === 25.4 && mention.decimals === 0 ? 0.1 : 1);
 }
+
+/** What a whole number of millimetres leaves open at most, as a share of it. */
+const WHOLE = 0.25;
 
 /** How far outside the interval a value must lie to contradict: over half a step to the next size, at most 15 %. */
 function marginOf(named: Operand, truth: Interval, lens: Lens): number {

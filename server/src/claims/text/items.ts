@@ -41,6 +41,8 @@ export interface Item {
   readonly deviceNoun?: boolean;
   system?: System | 'usp-zeros';
   readonly colour?: string;
+  /** A length: what its words leave open, mm. */
+  readonly said?: { readonly min: number; readonly max: number };
 }
 
 const FORMS = new Map<string, Magnitude>();

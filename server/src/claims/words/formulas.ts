@@ -35,6 +35,30 @@ const tube: Omit<FormulaRow, 'id' | 'says' | 'true'> = {
   sources: ['ett', 'gupta'],
 };
 
+const suction: Omit<FormulaRow, 'id' | 'says' | 'true'> = {
+  system: 'tube-id',
+  holds:
+    'The usual rule: the French of a suction catheter is at most twice the inner diameter of the tube in millimetres; local practice decides',
+  standard: 'airway size references',
+  sources: ['suctionrule'],
+};
+const doubleLumen: Pick<FormulaRow, 'holds' | 'standard' | 'sources'> = {
+  holds: 'A double-lumen tube is sized in French by its outer diameter, unlike single-lumen tubes',
+  standard: 'airway size references',
+  sources: ['gupta'],
+};
+const wire: Pick<FormulaRow, 'holds' | 'standard' | 'sources'> = {
+  holds: 'Guidewires are named in inches: 0.014 in is 0.36 mm and 0.035 in is 0.89 mm',
+  standard: 'teaching sources on guidewires',
+  sources: ['northcutt', 'irblog'],
+};
+
+const thou: Pick<FormulaRow, 'holds' | 'standard' | 'sources'> = {
+  holds: 'A thou is a thousandth of an inch, 0.0254 mm',
+  standard: 'definition of the inch',
+  sources: ['GNU'],
+};
+
 const flow = (id: string, says: string, holds: boolean, rule: string): FormulaRow => ({
   id,
   system: 'needle-gauge',
@@ -59,6 +83,45 @@ export const FORMULAS: readonly FormulaRow[] = [
   fr('french-is-diameter-mm', 'French is the diameter in millimetres', false),
   fr('french-is-radius', 'French is three times the radius', false),
   fr('french-is-inner', 'French measures the inner diameter', false),
+  fr('french-is-length', 'French measures the length', false),
+  { id: 'tube-is-length', says: 'a tracheal tube is sized by its length', true: false, ...tube },
+  {
+    id: 'double-lumen-is-inner',
+    system: 'french',
+    says: 'a double-lumen tube is sized by its inner diameter',
+    true: false,
+    ...doubleLumen,
+  },
+  {
+    id: 'double-lumen-is-outer',
+    system: 'french',
+    says: 'a double-lumen tube is sized by its outer diameter',
+    true: true,
+    ...doubleLumen,
+  },
+  {
+    id: 'wire-in-inches',
+    system: 'wire-inch',
+    says: 'guidewires are sized in inches',
+    true: true,
+    ...wire,
+  },
+  {
+    id: 'wire-in-other',
+    system: 'wire-inch',
+    says: 'guidewires are sized on another scale',
+    true: false,
+    ...wire,
+  },
+  {
+    id: 'gauge-is-length',
+    system: 'needle-gauge',
+    says: 'the gauge gives the length of a needle',
+    true: false,
+    holds: 'Needle gauge gives the outer diameter; length is a number of its own',
+    standard: 'ISO 9626',
+    sources: ['ISO9626-scope', 'nomchart'],
+  },
   { id: 'sheath-is-outer', says: 'the French of a sheath is its outer diameter', true: false, ...sheath },
   { id: 'sheath-is-inner', says: 'the French of a sheath is its inner diameter', true: true, ...sheath },
   { id: 'tube-is-outer', says: 'a tracheal tube is sized by its outer diameter', true: false, ...tube },
@@ -116,6 +179,14 @@ export const FORMULAS: readonly FormulaRow[] = [
     holds: 'An inch is exactly 25.4 mm',
     standard: 'definition of the inch',
     sources: ['GNU'],
+  },
+  { id: 'thou-of-inch', system: 'wire-inch', says: 'a thou is a thousandth of an inch', true: true, ...thou },
+  {
+    id: 'thou-of-other',
+    system: 'wire-inch',
+    says: 'a thou is something other than a thousandth of an inch',
+    true: false,
+    ...thou,
   },
   {
     id: 'wire-inches-as-mm',
@@ -214,6 +285,8 @@ export const FORMULAS: readonly FormulaRow[] = [
     standard: 'airway size references',
     sources: ['ett'],
   },
+  { id: 'suction-by-tube', says: 'a suction catheter is at most twice the tube', true: true, ...suction },
+  { id: 'suction-by-tube-other', says: 'a suction catheter goes by another rule', true: false, ...suction },
   {
     id: 'gauge-is-awg',
     system: 'needle-gauge',

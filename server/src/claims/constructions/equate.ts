@@ -1,0 +1,103 @@
+/** Makes the claim that two sizes are one: which of them is the value, what is measured, and how closely. */
+import type { EquivalenceClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { type Group, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Reading } from './model.ts';
+
+export const LENGTHS: ReadonlySet<string> = new Set(['millimetre', 'inch', 'wire-inch']);
+
+/** No needle or tube is shorter than this, mm: what is smaller is a diameter. Common practice, no source. */
+export const SHORTEST = 3.5;
+export const longEnough = ({ system, value }: { system: string; value: number }, shortest = SHORTEST) =>
+  (system === 'millimetre' ? value : value * 25.4) >= shortest;
+
+const INNER = /\b(?:inner|inside|internal|internally|bore|lumen|id|i\.d)\b/;
+const RADIUS = /\b(?:radius|radii)\b/;
+const AROUND =
+  /\b(?:circumferences?|girth|perimeter|(?:all the way|right|a?round the outside)(?: a?round)?)\b/;
+
+/** What a length measures, by the words between the two sizes, right after them and before the first. */
+export function dimensionOf(
+  items: readonly Item[],
+  left: Group,
+  right: Group,
+): 'outer' | 'bore' | 'radius' | 'around' | undefined {
+  const lead = leadOf(items, left);
+  const own = wordsBeside(items, left, right);
+  const of = SUBJECT_OF.exec(lead)?.[1] ?? '';
+  const opener = OPENER.exec(lead)?.[0] ?? '';
+  const near = `${of} ${opener} ${own}`;
+  if (PART_BETWEEN.test(own) || /\binside (?:the|an?|of|its)\b/.test(own)) return undefined;
+  if (of === '' && opener === '' && /\b(?:bore|lumen|inner|internal)\b/.test(lead)) return undefined;
+  if (of !== '' && !MEASURED_NOUN.test(of)) return undefined;
+  const found = [INNER, RADIUS, AROUND].filter((pattern) => pattern.test(near));
+  if (found.length > 1) return undefined;
+  return found[0] === INNER
+    ? 'bore'
+    : found[0] === RADIUS
+      ? 'radius'
+      : found[0] === AROUND
+        ? 'around'
+        : 'outer';
+}
+
+const LEAD = 9;
+/** The words before a size in its clause. */
+function leadOf(items: readonly Item[], left: Group): string {
+  const before = items.slice(Math.max(0, left.from - LEAD), left.from);
+  const cut = before.findLastIndex((item, i) => i < before.length - 2 && /^[;:.(]$/.test(item.word));
+  return before
+    .slice(cut + 1)
+    .map((item) => (item.kind === 'size' ? '#' : item.word))
+    .join(' ');
+}
+
+/** "Inside, an 18 G …", "Round the outside a 30 Fr …". */
+const OPENER = /^(?:inside|internally|a?round the outside|all the way round)(?: ,)?(?: an?| the)?$/;
+
+/** "the bore of a 21 G", "the hole for the 24 Fr": what the sentence is about when it is not the size itself. */
+const SUBJECT_OF =
+  /\b((?:[\w-]+ )?[\w-]+) (?:of|for|around|round|on|under|behind)(?: an?| the| our| each| this| that| any| your)?(?: [a-z][\w-]*)?$/;
+/** "sits in a hub 6 mm wide": the length is the part's. */
+const PART_BETWEEN =
+  /\b(?:in|with|has|have|and|under|behind) (?:an? |the |its )?(?:\w+ )?(?:hub|balloon|cuff|tip|wall|walls|eye|eyes|bevel|handle|flange|wings?|holes?|funnel|stylet)\b/;
+const MEASURED_NOUN =
+  /\b(?:diameter|diameters|width|outside|thickness|size|calib(?:re|er)|bore|lumen|inside|inner|radius|circumference|girth|perimeter|cross-section|shaft|barrel|value|figure|answer|number|entry|conversion|equivalent|result|measurement|reading|think|picture|case|example|sum|od|id|needles?|cannulas?|catheters?|tubes?|drains?|wires?|threads?|sutures?|sheaths?)$/;
+
+function wordsBeside(items: readonly Item[], left: Group, right: Group): string {
+  const next = items.slice(right.to + 1, right.to + 4);
+  const stop = next.findIndex((item) => /^(?:and|but|while|[,;.()])$/.test(item.word));
+  return [...items.slice(left.to + 1, right.from), ...(stop < 0 ? next : next.slice(0, stop))]
+    .map((item) => item.word)
+    .join(' ');
+}
+
+/** The claim, or nothing when what is measured cannot be told. */
+export function equate(scene: Scene, left: Group, right: Group): Reading[] {
+  const { items } = scene;
+  const axis = dimensionOf(items, left, right);
+  if (!axis) return [];
+  const length = [...left.mentions, ...right.mentions].some(
+    (mention) => mention.length && longEnough(mention.sizes[0]!),
+  );
+  const approximate =
+    APPROXIMATE.test(wordsBeside(items, left, right)) ||
+    [...left.mentions, ...right.mentions].some((m) => m.approximate);
+  const target = LENGTHS.has(right.sizes[0]!.system) || !LENGTHS.has(left.sizes[0]!.system) ? right : left;
+  const said = items[target.from]!.said;
+  const claim: EquivalenceClaim = {
+    kind: 'equivalence',
+    construction: 'equivalence',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, items[target.from]!, items[target.to]!),
+    left: operand(scene, left),
+    right: operand(scene, right),
+    approximate,
+    axis: length ? 'length' : axis,
+    ...(said && target.from === target.to ? { said } : {}),
+  };
+  return [{ claim, at: right.from, from: left.from, to: right.to }];
+}
+
+const APPROXIMATE =
+  /(?:^| )(?:about|around|roughly|approximately|approx|nearly|almost|≈|~|hair|shade|touch|near|say)(?: |$)/;

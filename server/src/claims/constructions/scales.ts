@@ -1,0 +1,237 @@
+/**
+ * What the number of a scale measures: "gauge tells you the length of the needle", "tracheal tubes are sized in French",
+ * "the number on a double-lumen tube is its inner diameter". A sentence is read as scale, link, measure or unit, in
+ * that order, with nothing but small words between; the table below says which of those statements hold.
+ */
+import type { System } from '../../sizes/model.ts';
+import type { FormulaClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
+import type { Reading } from './model.ts';
+
+type Scale = 'gauge' | 'french' | 'metric' | 'tube' | 'double-lumen' | 'sheath' | 'wire';
+type Measure =
+  | 'outer'
+  | 'inner'
+  | 'length'
+  | 'plain'
+  | 'mm'
+  | 'whole-mm'
+  | 'tenths-mm'
+  | 'hundredths-mm'
+  | 'thousandths-mm'
+  | 'inches'
+  | 'thousandths-inch'
+  | 'french'
+  | 'gauge';
+
+const SYSTEMS: Readonly<Record<Scale, System>> = {
+  gauge: 'needle-gauge',
+  french: 'french',
+  metric: 'ep-metric',
+  tube: 'tube-id',
+  'double-lumen': 'french',
+  sheath: 'french',
+  wire: 'wire-inch',
+};
+
+/** Which statements of a scale and what it measures are read, and as which rule. What texts differ on is left out. */
+const RULES: Readonly<Record<Scale, Partial<Record<Measure, string>>>> = {
+  gauge: {
+    inner: 'gauge-is-inner',
+    length: 'gauge-is-length',
+    mm: 'gauge-is-measure',
+    'whole-mm': 'gauge-is-measure',
+    'tenths-mm': 'gauge-is-measure',
+    'hundredths-mm': 'gauge-is-measure',
+    'thousandths-mm': 'gauge-is-measure',
+    'thousandths-inch': 'gauge-is-measure',
+    inches: 'gauge-is-measure',
+  },
+  french: { inner: 'french-is-inner', length: 'french-is-length', 'whole-mm': 'french-is-diameter-mm' },
+  metric: {
+    length: 'metric-is-other',
+    mm: 'metric-is-other',
+    'whole-mm': 'metric-is-other',
+    'tenths-mm': 'metric-is-tenths',
+    'hundredths-mm': 'metric-is-other',
+    'thousandths-mm': 'metric-is-other',
+    inches: 'metric-is-other',
+    'thousandths-inch': 'metric-is-other',
+  },
+  tube: {
+    outer: 'tube-is-outer',
+    inner: 'tube-is-inner',
+    length: 'tube-is-length',
+    french: 'tube-in-french',
+    gauge: 'tube-in-french',
+  },
+  'double-lumen': { inner: 'double-lumen-is-inner', outer: 'double-lumen-is-outer' },
+  sheath: { outer: 'sheath-is-outer', inner: 'sheath-is-inner' },
+  wire: {
+    mm: 'wire-inches-as-mm',
+    'tenths-mm': 'wire-inches-as-mm',
+    'hundredths-mm': 'wire-inches-as-mm',
+    'thousandths-mm': 'wire-inches-as-mm',
+    inches: 'wire-in-inches',
+    'thousandths-inch': 'wire-in-inches',
+    french: 'wire-in-other',
+    gauge: 'wire-in-other',
+  },
+};
+
+interface Chunk<T> {
+  readonly what: T;
+  readonly from: number;
+  readonly to: number;
+}
+
+const word = (items: readonly Item[], i: number): string =>
+  items[i]?.kind === 'word' || items[i]?.kind === 'punctuation' ? items[i]!.word.replace(/'s$/, '') : '';
+
+/** "French", "the metric number", "the number on a tracheal tube", "guidewires". */
+function scales(items: readonly Item[]): Chunk<Scale>[] {
+  return items.flatMap((item, i): Chunk<Scale>[] => {
+    const at = (what: Scale, to = i): Chunk<Scale>[] => [{ what, from: i, to }];
+    const [here, next] = [word(items, i), word(items, i + 1)];
+    if (/^double-lumen$/.test(here) && /^(?:endobronchial|tubes?)$/.test(next))
+      return at('double-lumen', i + 1);
+    if (/^(?:endotracheal|tracheal|et|ett)$/.test(here) && word(items, i - 1) !== 'double-lumen')
+      return /^tubes?$/.test(next) || here === 'ett' ? at('tube', here === 'ett' ? i : i + 1) : [];
+    if (/^(?:sheaths?|introducers?)$/.test(here)) return at('sheath');
+    if (/^(?:guidewires?|guide-wires?)$/.test(here)) return at('wire');
+    if (item.mention?.sizes[0]?.system === 'wire-inch') return at('wire');
+    if (item.system === 'needle-gauge' && /^(?:gauges?|gage)$/.test(here)) return at('gauge');
+    if (item.system === 'french' && here.length > 1) return at('french');
+    return item.system === 'ep-metric' || (here === 'metric' && /^(?:numbers?|sizes?|figures?)$/.test(next))
+      ? at('metric', i + 1)
+      : [];
+  });
+}
+
+/** Verbs that say what a number measures. */
+const LINK =
+  /^(?:is|are|means?|measures?|tells?|gives?|shows?|describes?|stands|counts?|measured|sized|numbered|labelled|labeled|named|called|graded|given|expressed|quoted|marked|printed|reads?|records?|refers?|goes|go|go by|specifies|denotes|reports?|indicates?|comes|=)$/;
+const SMALL =
+  /^(?:the|a|an|of|by|in|from|for|to|its|their|your|you|us|on|across|along|at|how|many|much|simply|just|really|only|number|count|figure|figures|nothing|but|more|directly|always|after|as|with|it|this|that|size|sizes|sized|needle|needles|cannula|cannulas|catheter|catheters|tube|tubes|thread|suture|sutures|wire|wires|is|are|was|long|wide|thick|measured|given|all|about|because|same|each|every|any|true|taken|round)$/;
+const REACH = 8;
+
+/** A measure or a unit at item `i`, longest reading first. */
+function measureAt(items: readonly Item[], i: number): Chunk<Measure> | undefined {
+  const [here, next, third, fourth] = [0, 1, 2, 3].map((k) => word(items, i + k)) as [
+    string,
+    string,
+    string,
+    string,
+  ];
+  const noun = /^(?:diameters?|widths?|bore|size|measurement|side|opening|dimension|calib(?:er|re))$/;
+  const chunk = (what: Measure, to = i): Chunk<Measure> => ({ what, from: i, to });
+  if (/^(?:inner|inside|internal)$/.test(here)) return chunk('inner', noun.test(next) ? i + 1 : i);
+  if (/^(?:outer|outside|external)$/.test(here)) return chunk('outer', noun.test(next) ? i + 1 : i);
+  if (here === 'lumen') return chunk('inner');
+  if (/^(?:length|lengths)$/.test(here) || (here === 'long' && word(items, i - 1) === 'how'))
+    return chunk('length');
+  const part = /^(tenths?|hundredths?|thousandths?)$/.exec(here)?.[1];
+  const unit = part && next === 'of' ? unitOf(/^(?:an?|one)$/.test(third) ? fourth : third) : undefined;
+  if (part && unit)
+    return unit === 'mm' ? chunk(`${stem(part)}s-mm` as Measure, i + 3) : chunk('thousandths-inch', i + 3);
+  if (/^(?:whole|full)$/.test(here) && unitOf(next) === 'mm') return chunk('whole-mm', i + 1);
+  if (noun.test(here) || /^(?:thickness|wide|thick|across)$/.test(here)) return chunk('plain');
+  if (unitOf(here)) return /^(?:long|in length)/.test(next) ? chunk('length', i + 1) : chunk(unitOf(here)!);
+  return /^(?:french|charri[eè]re)$/.test(here)
+    ? chunk('french')
+    : here === 'gauge'
+      ? chunk('gauge')
+      : undefined;
+}
+
+const stem = (part: string): string => part.replace(/s$/, '');
+const unitOf = (text: string): 'mm' | 'inches' | undefined =>
+  /^(?:mm|millimet(?:re|er)s?)$/.test(text) ? 'mm' : /^inch(?:es)?$/.test(text) ? 'inches' : undefined;
+
+/** Words after which the measure is of something else or only partly so. */
+const TURNS =
+  /\b(?:unless|except|only if|only when|sometimes|often|roughly|about|approximately|near(?:ly)?|times|divided|multiplied|third)\b/;
+
+/** The statement of one scale in the sentence, when it is read as a whole. */
+export function scaleRule(scene: Scene): Reading[] {
+  const { items } = scene;
+  if (items.length > 40 || items.some((item) => NEGATIONS.has(item.word))) return [];
+  const named = scales(items);
+  const scale = pick(named);
+  if (!scale || TURNS.test(items.map((item) => item.word).join(' '))) return [];
+  if (items.some((item, i) => item.kind === 'size' && i !== scale.from)) return [];
+  const link = items.findIndex((item, i) => i > scale.to && i <= scale.to + 7 && LINK.test(item.word));
+  if (link < 0 || !items.slice(scale.to + 1, link).every(quiet)) return [];
+  const measure = measureAfter(items, link);
+  const formula = measure && RULES[scale.what][measure.what];
+  if (!measure || !formula || foreign(items, scale, measure)) return [];
+  return [reading(scene, scale, measure, formula)];
+}
+
+/** One scale, or a scale and the device whose number it is: "the French of a sheath". */
+function pick(named: readonly Chunk<Scale>[]): Chunk<Scale> | undefined {
+  const [first, second] = named;
+  if (!first) return undefined;
+  if (named.every(({ what }) => what === first.what)) return first;
+  const device = second && /^(?:sheath|double-lumen|tube)$/.test(second.what) && first.what === 'french';
+  // "A tracheal tube is sized in French": the second is what is said of the first.
+  const said = second && second.what === 'french' && /^(?:tube|wire)$/.test(first.what);
+  if (named.length !== 2) return undefined;
+  return device ? { ...second, from: first.from } : said ? first : undefined;
+}
+
+const quiet = (item: Item): boolean =>
+  item.kind === 'word' &&
+  (SMALL.test(item.word) ||
+    item.deviceNoun === true ||
+    /^(?:number|printed|marked|scale|system|hub|packet|box|label|standard|hollow|hypodermic|ordinary|french|size)$/.test(
+      item.word,
+    ));
+
+/** The first measure after the link, small words between; a unit after "diameter in" is what counts. */
+function measureAfter(items: readonly Item[], link: number): Chunk<Measure> | undefined {
+  let found: Chunk<Measure> | undefined;
+  for (let i = link + 1; i < items.length && i <= link + REACH + (found ? 4 : 0); i++) {
+    const measure = measureAt(items, i);
+    if (measure && (!found || found.what === 'plain')) {
+      found = measure;
+      i = measure.to;
+      if (measure.what !== 'plain') return measure;
+      continue;
+    }
+    const item = items[i]!;
+    if (item.kind !== 'word' || !(SMALL.test(item.word) || LINK.test(item.word))) break;
+  }
+  return found;
+}
+
+/** A gauge in millimetres that only shares its sentence: "by the gauge or in mm"; a length after "and". */
+function foreign(items: readonly Item[], scale: Chunk<Scale>, measure: Chunk<Measure>): boolean {
+  // Packets of guidewires give millimetres too; the digits of "0.035" never do.
+  if (scale.what === 'wire' && measure.what === 'mm' && items[scale.from]!.kind !== 'size') return true;
+  const between = items.slice(scale.to + 1, measure.from).map((item) => item.word);
+  if (between.some((one) => /^(?:and|or|than|while|whereas|unlike|from|to)$/.test(one) && one !== 'to'))
+    return true;
+  const after = items.slice(measure.to + 1, measure.to + 4).map((item) => item.word);
+  return (
+    /^(?:or|if|when|per|for)$/.test(after[0] ?? '') || /^(?:bevel|vein|wound|skin)$/.test(after[2] ?? '')
+  );
+}
+
+function reading(scene: Scene, scale: Chunk<Scale>, measure: Chunk<Measure>, formula: string): Reading {
+  const claim: FormulaClaim = {
+    kind: 'formula',
+    construction: 'scales',
+    span: sentenceSpan(scene),
+    focus: spanOf(
+      scene,
+      scene.items[measure.from]!,
+      scene.items[Math.min(measure.to, scene.items.length - 1)]!,
+    ),
+    system: SYSTEMS[scale.what],
+    formula,
+  };
+  return { claim, at: measure.from, from: scale.from, to: measure.to };
+}

@@ -1,0 +1,229 @@
+/**
+ * Arithmetic worked out in the text: "24 divided by three is six millimetres", "three times four, so 16 Fr", "14/3 = 4.7".
+ * Whoever writes it sets a size and a length equal; the sum says which is which.
+ */
+import { wordValue } from '../../mentions/words/numbers.ts';
+import type { System } from '../../sizes/model.ts';
+import type { EquivalenceClaim, Operand } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { remembered } from '../text/remember.ts';
+import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+interface Figure {
+  readonly at: number;
+  readonly to: number;
+  readonly value: number;
+  readonly decimals: number;
+  /** As written: a size with its unit, a length, or a bare number. */
+  readonly unit?: System;
+}
+
+export interface Sum {
+  readonly kind: 'over' | 'times';
+  /** What is divided, or the factor that is not the scale's. */
+  readonly operand: Figure;
+  readonly by: number;
+  readonly result: Figure;
+  readonly from: number;
+  readonly to: number;
+}
+
+const UNIT_WORDS: ReadonlyMap<string, System> = new Map([
+  ...['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'].map((w) => [w, 'millimetre'] as const),
+  ...['fr', 'french', 'charrière', 'charriere'].map((w) => [w, 'french'] as const),
+]);
+
+/** The number at item `i`, with its unit when one is written. */
+function figureAt(items: readonly Item[], i: number): Figure | undefined {
+  const item = items[i];
+  const size = item?.mention?.sizes[0];
+  if (item?.mention) {
+    if (!size || item.mention.sizes.length > 1 || item.mention.length) return undefined;
+    const bare = /^\d+(?:[.,]\d+)?$/.test(item.mention.text);
+    const shared = { at: i, to: i, decimals: item.mention.decimals };
+    if (!bare) return { ...shared, value: size.value, unit: size.system };
+    return { ...shared, value: Number(item.mention.text.replace(',', '.')) };
+  }
+  if (item?.kind !== 'word') return undefined;
+  const digits = /^\d+(?:[.,]\d+)?$/.test(item.word);
+  const value = digits ? Number(item.word.replace(',', '.')) : wordValue(item.word);
+  if (value === undefined || Number.isNaN(value)) return undefined;
+  const unit = UNIT_WORDS.get(items[i + 1]?.word ?? '');
+  const decimals = digits ? (item.word.split(/[.,]/)[1] ?? '').length : 0;
+  return { at: i, to: unit ? i + 1 : i, value, decimals, ...(unit ? { unit } : {}) };
+}
+
+const OVER = /^(?:over|÷|\/)$/;
+const TIMES = /^(?:×|\*|x|times)$/;
+/** What may stand between a sum and its result. */
+const LEADS =
+  /^(?:is|are|=|equals?|gives?|giving|makes?|making|get|gets|got|leaves?|leaving|comes?|works|out|to|at|so|that|that's|which|and|you|we|have|has|arrive|land|on|your|the|answer|result|,|:|;|—|–|an?|about|roughly|around|or|it|it's|for|ask|take|open|use|need|needs|want|will|'ll|say|call|be|read|just|under|over|→|therefore|hence|in|size)$/;
+const REACH = 12;
+
+function resultAfter(items: readonly Item[], after: number): Figure | undefined {
+  for (let i = after + 1; i < items.length && i <= after + REACH; i++) {
+    const figure = figureAt(items, i);
+    // "an 18": an article is no number; "one" right before a noun counts nothing here.
+    if (figure && items[i]!.word !== 'one') return figure;
+    if (/^(?:\+|plus|minus|add|[-−])$/.test(items[i]!.word) || !LEADS.test(items[i]!.word)) return undefined;
+  }
+  return undefined;
+}
+
+/** "24 over 3", "4 × 3", "24 divided by three", "three times four". */
+function infix(items: readonly Item[], i: number): Omit<Sum, 'result'> | undefined {
+  const left = figureAt(items, i);
+  if (!left) return undefined;
+  const sign = items[left.to + 1]?.word ?? '';
+  const byWord = items[left.to + 2]?.word === 'by';
+  const over = OVER.test(sign) || (byWord && /^(?:divided|split)$/.test(sign));
+  const times = TIMES.test(sign) || (byWord && sign === 'multiplied');
+  if (!over && !times) return undefined;
+  const right = figureAt(items, left.to + (byWord ? 3 : 2));
+  if (!right) return undefined;
+  if (over)
+    return right.unit ? undefined : { kind: 'over', operand: left, by: right.value, from: i, to: right.to };
+  return product(left, right, i);
+}
+
+/** The factor that belongs to the scale (3, 25.4) and the one that is measured. */
+function product(left: Figure, right: Figure, from: number): Omit<Sum, 'result'> | undefined {
+  const scale = [right, left].find(
+    (one) => !one.unit && (one.value === 3 || Math.abs(one.value - 25.4) < 0.5),
+  );
+  const other = scale === right ? left : right;
+  const factor = scale ?? (left.unit ? right : right.unit ? left : undefined);
+  if (!factor) return undefined;
+  return { kind: 'times', operand: factor === right ? left : other, by: factor.value, from, to: right.to };
+}
+
+/** "divide 24 by three", "multiply 7 mm by 3", "a third of 36"; "divide by three" of the size named before. */
+function prefix(items: readonly Item[], i: number): Omit<Sum, 'result'> | undefined {
+  const word = items[i]!.word;
+  if (word === 'third' && items[i + 1]?.word === 'of') {
+    const operand = figureAt(items, i + 2);
+    return operand && { kind: 'over', operand, by: 3, from: i, to: operand.to };
+  }
+  const over = /^divid(?:e|ed|ing)$/.test(word);
+  if (!over && !/^(?:multipl(?:y|ied|ying)|times)$/.test(word)) return undefined;
+  const own = firstFigure(items, i + 1, 3);
+  const by = items.findIndex((item, k) => k > i && k <= (own?.to ?? i) + 3 && item.word === 'by');
+  const factor = by > 0 ? figureAt(items, by + 1) : undefined;
+  if (!factor || factor.unit) return undefined;
+  const operand = own && own.to < by ? own : nearestBefore(items, i, over);
+  if (!operand || (items[i - 1] && figureAt(items, i - 1) === operand)) return undefined;
+  return {
+    kind: over ? 'over' : 'times',
+    operand,
+    by: factor.value,
+    from: Math.min(i, operand.at),
+    to: factor.to,
+  };
+}
+
+function firstFigure(items: readonly Item[], from: number, reach: number): Figure | undefined {
+  for (let i = from; i < from + reach && i < items.length; i++) {
+    const figure = figureAt(items, i);
+    if (figure) return figure;
+    if (items[i]!.word === 'by') return undefined;
+  }
+  return undefined;
+}
+
+/** The one size named before: a French to divide, a length to multiply. */
+function nearestBefore(items: readonly Item[], i: number, over: boolean): Figure | undefined {
+  const found = items.slice(0, i).flatMap((_, k) => figureAt(items, k) ?? []);
+  const wanted = found.filter(({ unit }) => unit === (over ? 'french' : 'millimetre'));
+  return wanted.length === 1 && found.length === 1 ? wanted[0] : undefined;
+}
+
+/** Sums of a sentence with their results. */
+export const sumsIn = remembered((items: readonly Item[]): readonly Sum[] => {
+  const found: Sum[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const sum = infix(items, i) ?? prefix(items, i);
+    const result = sum && resultAfter(items, sum.to);
+    if (!sum || !result) continue;
+    found.push({ ...sum, result: restated(items, result), from: sum.from, to: result.to });
+    i = result.to;
+  }
+  return found;
+});
+
+/** "18 over 3 is 6, so 6 mm across": the bare result takes the unit it is given next. */
+function restated(items: readonly Item[], result: Figure): Figure {
+  if (result.unit) return result;
+  for (let i = result.to + 1; i <= result.to + 6 && i < items.length; i++) {
+    const again = figureAt(items, i);
+    if (again) return again.value === result.value && again.unit ? { ...result, unit: again.unit } : result;
+  }
+  return result;
+}
+
+/** Is this item part of a sum? Then its number is no size by itself. */
+export const inSum = (items: readonly Item[], at: number): boolean =>
+  sumsIn(items).some((sum) => sum.from <= at && at <= sum.to);
+
+export const sums: Construction = {
+  id: 'sums',
+  leaning: true,
+  read(scene) {
+    return sumsIn(scene.items).flatMap((sum) => {
+      const system = systemOf(scene, sum);
+      return system ? [reading(scene, sum, system)] : [];
+    });
+  },
+};
+
+const FOREIGN =
+  /\b(?:mg|mcg|µg|ml|mls|kg|doses?|days?|hours?|minutes?|weeks?|months?|years?|age|aged|beats?|litres?|drops?|patients?|pounds?|euros?)\b/;
+
+/** The scale the sum is about: French where it is spoken of, inches at 25.4, metric numbers at ten. */
+function systemOf(scene: Scene, { kind, operand, by, result }: Sum): System | undefined {
+  const text = scene.items
+    .map((item) => (item.kind === 'size' ? item.mention!.text.toLowerCase() : item.word))
+    .join(' ');
+  if (FOREIGN.test(text) || operand.value <= 0) return undefined;
+  const length = result.unit === 'millimetre';
+  if (kind === 'times' && Math.abs(by - 25.4) < 0.5)
+    return length && (operand.unit === 'inch' || operand.unit === 'wire-inch') ? operand.unit : undefined;
+  if (kind === 'over' && by === 10 && operand.unit === 'ep-metric') return length ? 'ep-metric' : undefined;
+  if (!speaksFrench(scene)) return undefined;
+  const [french, measure] = kind === 'over' ? [operand, result] : [result, operand];
+  if (french.unit !== undefined && french.unit !== 'french') return undefined;
+  if (measure.unit !== undefined && measure.unit !== 'millimetre') return undefined;
+  if (by === 3) return 'french';
+  // Another divisor is a sum of its own unless both ends carry their units.
+  return by <= 5 && french.unit && measure.unit && !/\b(?:tube|tracheal|suction)\b/.test(text)
+    ? 'french'
+    : undefined;
+}
+
+const speaksFrench = (scene: Scene): boolean =>
+  scene.items.some((item) => item.system === 'french' || item.mention?.sizes[0]?.system === 'french') ||
+  scene.system === 'french';
+
+const named = (scene: Scene, figure: Figure, system: System): Operand => {
+  const [first, last] = [scene.items[figure.at]!, scene.items[figure.to]!];
+  return { sizes: [{ system, value: figure.value }], mentions: [], span: spanOf(scene, first, last) };
+};
+
+function reading(scene: Scene, sum: Sum, system: System): Reading {
+  const { kind, operand, result } = sum;
+  const scaled = system === 'inch' || system === 'wire-inch';
+  const [size, length] = kind === 'over' || scaled ? [operand, result] : [result, operand];
+  const half = 0.5 * 10 ** -length.decimals;
+  const claim: EquivalenceClaim = {
+    kind: 'equivalence',
+    construction: 'sums',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[result.at]!, scene.items[result.to]!),
+    left: named(scene, size, system),
+    right: named(scene, length, 'millimetre'),
+    approximate: false,
+    axis: 'outer',
+    said: { min: length.value - half, max: length.value + half },
+  };
+  return { claim, at: result.at, from: Math.min(sum.from, result.at), to: result.to };
+}

@@ -1,0 +1,150 @@
+/**
+ * Rules and sums about tracheal tubes: the suction catheter by the tube, the tube by the child's age worked out in
+ * numbers, and the tube whose number is said to be its outside.
+ */
+import { wordValue } from '../../mentions/words/numbers.ts';
+import type { FormulaClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { type Group, groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
+import type { Construction, Reading } from './model.ts';
+
+export const tubes: Construction = {
+  id: 'tubes',
+  leaning: true,
+  read(scene) {
+    const text = textOf(scene.items);
+    if (!TUBE.test(`${text} ${scene.headings.join(' ')}`) || scene.items.some(denies)) return [];
+    return [
+      ...suctionRule(scene, text),
+      ...suctionSize(scene, text),
+      ...outside(scene),
+      ...byAge(scene),
+      ...cuffs(scene, text),
+    ];
+  },
+};
+
+const TUBE = /\b(?:tubes?|ett|tracheal|endotracheal|cuffed|uncuffed|intubat\w*|airway|airways)\b/;
+const denies = (item: Item): boolean => NEGATIONS.has(item.word) && item.word !== 'no';
+const textOf = (items: readonly Item[]): string =>
+  items.map((item) => (item.mention ? item.mention.text.toLowerCase() : item.word)).join(' ');
+
+const TWICE = /\b(?:twice|doubles?|doubled|doubling|two times|2 (?:×|x|times)|(?:×|x|times|by) (?:two|2))\b/;
+const OTHER_FACTOR =
+  /\b(?:(?:three|four|five|3|4|5) times|(?:3|4|5) (?:×|x)|(?:multipl\w+|times|×|x) (?:\w+ ){0,4}?(?:by )?(?:three|four|five|3|4|5)|triples?|tripled|treble|halve|divid\w+ (?:\w+ ){0,5}?by (?:two|three|four|2|3|4)|the same (?:number|figure) as)\b/;
+const HALF = /\b(?:half|a half) (?:of )?(?:the )?(?:tube|internal|inner|id)\b/;
+
+/** "The French of the suction catheter is at most twice the tube." Half the tube is a rule of its own, in millimetres. */
+function suctionRule(scene: Scene, text: string): Reading[] {
+  if (!/\bsuction\b/.test(text) || !/\b(?:tubes?|tube's|ett)\b/.test(text)) return [];
+  const french = scene.items.some((item) => item.system === 'french');
+  const twice = TWICE.exec(text);
+  const other = OTHER_FACTOR.exec(text) ?? (french ? HALF.exec(text) : null);
+  if ((twice !== null) === (other !== null)) return [];
+  const at = itemAt(scene.items, (twice ?? other)!.index);
+  return [reading(scene, twice ? 'suction-by-tube' : 'suction-by-tube-other', at, at)];
+}
+
+/** How far over twice the tube a catheter must be: two steps, since tables round. */
+const OVER = 2;
+
+/** "For an 8.0 tube take a 24 Fr suction catheter." */
+function suctionSize(scene: Scene, text: string): Reading[] {
+  const all = groups(scene.items);
+  const [tube, other] = ['tube-id', 'french'].map((system) =>
+    all.filter((g) => g.sizes[0]!.system === system),
+  );
+  if (
+    !/\bsuction\b/.test(text) ||
+    /\b(?:too|blocks?|instead|than|if|why|jams?|stuck|tight|wide|big|large)\b/.test(text)
+  )
+    return [];
+  const [id, french] = [tube?.[0], other?.[0]];
+  if (all.length !== 2 || !id || !french || id.sizes.length > 1 || french.sizes.length > 1) return [];
+  if (french.sizes[0]!.value < 2 * id.sizes[0]!.value + OVER) return [];
+  return [reading(scene, 'suction-by-tube-other', french.from, Math.min(id.from, french.from))];
+}
+
+/** "A 7.5 tracheal tube measures 7.5 mm on the outside": the wall has to be somewhere. */
+function outside(scene: Scene): Reading[] {
+  const { items } = scene;
+  const [id, other] = groups(items);
+  if (!id || !other || id.sizes[0]!.system !== 'tube-id' || !single(id) || !single(other)) return [];
+  if (!/^(?:tube-id|millimetre)$/.test(other.sizes[0]!.system)) return [];
+  if (other.sizes[0]!.value > id.sizes[0]!.value || other.from - id.to > 12) return [];
+  const between = textOf(items.slice(id.to + 1, other.from));
+  const after = textOf(items.slice(other.to + 1, other.to + 5)).split(/ (?:and|but|while|[,;.(]) /)[0]!;
+  const near = `${between} ${after}`;
+  if (
+    !/\b(?:outside|outer|external|externally|od)\b/.test(near) ||
+    /\b(?:inside|inner|internal|id|than)\b/.test(near)
+  )
+    return [];
+  if (!/\b(?:is|measures?|has|means|=|with|of|:)\b|[=:(]/.test(between)) return [];
+  return [reading(scene, 'tube-is-outer', other.from, id.from)];
+}
+const single = ({ mentions, sizes }: Group) => mentions.length === 1 && sizes.length === 1;
+
+const COUNT = '([0-9]+(?:\\.[0-9]+)?|[a-z]+)';
+const SUM = new RegExp(
+  `(?:^|[ :=(])${COUNT} ?(?:/|÷|over|divided by) ?(?:4|four)(?: (?:is|=) ${COUNT}| ,)?(?: and)? (?:\\+|plus|add) (4|four|3\\.5|three and a half)(?: mm)? (?:=|is|makes|gives|equals|comes to|,|so|:)(?: (?:so |an? |about |size |you get ))? ?${COUNT}(?![a-z0-9])`,
+);
+
+/** Half a size is rounding; more is a slip. */
+const ROUNDING = 0.51;
+
+/** "8/4 + 4 = 8". */
+function byAge(scene: Scene): Reading[] {
+  const text = textOf(scene.items).replace(/(\d)\/(\d)/g, '$1 / $2');
+  const match = SUM.exec(text);
+  if (!match) return [];
+  const [age, part, more, said] = [match[1], match[2], match[3], match[4]].map(numberOf);
+  if (age === undefined || more === undefined || said === undefined || age > 16) return [];
+  const wrong =
+    Math.abs(age / 4 + more - said) > ROUNDING || (part !== undefined && Math.abs(age / 4 - part) > ROUNDING);
+  const at = scene.items.findLastIndex((item) => textOf([item]).replace(/ mm$/, '') === match[4]);
+  const last = at < 0 ? scene.items.length - 1 : at;
+  return [reading(scene, wrong ? 'tube-by-age-other' : 'tube-by-age', last, last)];
+}
+
+function numberOf(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  if (text === 'three and a half') return 3.5;
+  const value = wordValue(text) ?? Number(text);
+  return Number.isNaN(value) ? undefined : value;
+}
+
+const ADDED = '(?:[^+;]{0,40}?)(?:\\+|plus|add) (4\\.5|4|3\\.5|3|four|three(?: and a half)?)';
+const UNCUFFED = new RegExp(`\\buncuffed\\b${ADDED}`);
+const CUFFED = new RegExp(`(?<!un)\\bcuffed\\b${ADDED}`);
+
+/** "age/4 + 3.5 uncuffed, + 4 cuffed": the cuff takes room, so the cuffed tube is never the larger. */
+function cuffs(scene: Scene, text: string): Reading[] {
+  const [un, cuffed] = [UNCUFFED.exec(text)?.[1], CUFFED.exec(text)?.[1]].map(numberOf);
+  if (!/\bage\b/.test(text) || un === undefined || cuffed === undefined || un >= cuffed) return [];
+  const at = scene.items.findIndex((item) => item.word === 'uncuffed');
+  return [reading(scene, 'tube-by-age-other', Math.max(at, 0), Math.max(at, 0))];
+}
+
+function itemAt(items: readonly Item[], offset: number): number {
+  let length = 0;
+  for (let i = 0; i < items.length; i++) {
+    length += textOf([items[i]!]).length;
+    if (length > offset) return i;
+    length += 1;
+  }
+  return items.length - 1;
+}
+
+function reading(scene: Scene, formula: string, at: number, from: number): Reading {
+  const claim: FormulaClaim = {
+    kind: 'formula',
+    construction: 'tubes',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[at]!),
+    system: 'tube-id',
+    formula,
+  };
+  return { claim, at, from, to: at };
+}

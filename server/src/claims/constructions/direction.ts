@@ -2,27 +2,14 @@
  * Which way a system runs: "the higher the gauge, the thinner the needle", "as the French climbs the tube shrinks",
  * "bigger number, smaller bore", "every extra zero makes it finer", "gauge and bore are inversely related".
  */
-import type { System } from '../../sizes/model.ts';
-import type { Axis, DirectionClaim } from '../model.ts';
+import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
-import { groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { groups, type Scene } from '../text/scene.ts';
 import { AXIS_CHANGE, DOWN, UP } from '../words/changes.ts';
+import { inverseIn } from './inverse.ts';
 import type { Construction, Reading } from './model.ts';
-
-/** The number side of a direction: which system's number goes which way. */
-interface NumberSide {
-  readonly at: number;
-  readonly to: number;
-  readonly system: System | 'usp-zeros';
-  readonly sign: 1 | -1;
-}
-interface SizeSide {
-  readonly at: number;
-  readonly to: number;
-  readonly axis: Axis;
-  readonly sign: 1 | -1;
-}
+import { directionClaim, type NumberSide, type SizeSide } from './sides.ts';
 
 export const direction: Construction = {
   id: 'direction',
@@ -70,7 +57,7 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   const size = sizes[0];
   if (!number || !size || !alike(numbers) || !agree(sizes)) return [];
   if (!linked(items, number, size)) return [];
-  return [claim(scene, from, number, size)];
+  return [directionClaim(scene, from, number, size)];
 }
 
 /** Several number words are fine when they are of one system and go one way. */
@@ -79,27 +66,6 @@ const alike = (numbers: readonly NumberSide[]) =>
 
 /** Several size words are fine when they say the same thing. */
 const agree = (sizes: readonly SizeSide[]) => sizes.every((side) => side.sign === sizes[0]!.sign);
-
-function claim(scene: Scene, from: number, number: NumberSide, size: SizeSide): Reading {
-  const at = from + size.at;
-  const made: DirectionClaim = {
-    kind: 'direction',
-    construction: 'direction',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[at]!),
-    system: number.system === 'usp-zeros' ? 'usp' : number.system,
-    number: number.sign === 1 ? 'up' : 'down',
-    axis: size.axis,
-    size: size.sign === 1 ? 'up' : 'down',
-    ...(number.system === 'usp-zeros' ? { zeros: true } : {}),
-  };
-  return {
-    claim: made,
-    at,
-    from: from + Math.min(number.at, size.at),
-    to: from + Math.max(number.to, size.to),
-  };
-}
 
 function numberSides(scene: Scene, items: readonly Item[], words: readonly Measured[]): NumberSide[] {
   const found: NumberSide[] = [];
@@ -377,66 +343,4 @@ function actedOn(items: readonly Item[], i: number): { at: number; sign: 1 | -1 
 function linked(items: readonly Item[], number: NumberSide, size: SizeSide): boolean {
   const [from, to] = number.at < size.at ? [number.to, size.at] : [size.to, number.at];
   return to - from <= 14 && !items.slice(from + 1, to).some((item) => item.kind === 'size');
-}
-
-const INVERSE = new Set([
-  'inverse',
-  'inversely',
-  'opposite',
-  'backwards',
-  'backward',
-  'reverse',
-  'reversed',
-  'upside-down',
-  'contrary',
-  'inverted',
-]);
-const STRAIGHT = new Set(['directly', 'proportional', 'proportionally', 'proportionate', 'same', 'similar']);
-
-/** "works the same way", "run in opposite directions". */
-const runsLike = (items: readonly Item[], cue: number) =>
-  items
-    .slice(Math.max(0, cue - 4), cue)
-    .some((item) => /^(?:runs?|works?|goes|go|counts?|reads?|behaves?)$/.test(item.word));
-
-/** "gauge is inversely related to bore", "French runs backwards". */
-function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[] {
-  const at = items.findIndex((item) => INVERSE.has(item.word));
-  const straight =
-    at < 0
-      ? items.findIndex(
-          (item, i) =>
-            item.word === 'proportional' ||
-            (STRAIGHT.has(item.word) &&
-              /^(?:proportional|directions?|ways?|related|linked|correlated|with)$/.test(
-                items[i + 1]?.word ?? '',
-              )),
-        )
-      : -1;
-  const cue = at >= 0 ? at : straight;
-  if (cue < 0) return [];
-  const systems = [...new Set(items.flatMap((item) => (item.system ? [item.system] : [])))].filter(
-    (s) => s !== 'usp',
-  );
-  const related =
-    items.some((item) => item.axisNoun && item.axisNoun.axis !== 'number') ||
-    /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? '');
-  if (
-    systems.length === 2 &&
-    systems.includes('needle-gauge') &&
-    systems.includes('french') &&
-    runsLike(items, cue)
-  ) {
-    // French runs up: what runs the same way as French is said to run up too.
-    const gauge: NumberSide = { at: cue, to: cue, system: 'needle-gauge', sign: 1 };
-    return [claim(scene, from, gauge, { at: cue, to: cue, axis: 'outer', sign: at >= 0 ? -1 : 1 })];
-  }
-  const first = systems[0];
-  if (systems.length !== 1 || !first || !related) return [];
-  const other =
-    items.some((item) => item.word === 'scale' || item.word === 'system') &&
-    items.some((item) => item.word === 'of' && items[items.indexOf(item) - 1]?.word === 'opposite');
-  if (other) return [];
-  const side: NumberSide = { at: cue, to: cue, system: first, sign: 1 };
-  return [claim(scene, from, side, { at: cue, to: cue, axis: 'outer', sign: at >= 0 ? -1 : 1 })];
 }

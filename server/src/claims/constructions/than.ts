@@ -42,7 +42,8 @@ const GENERAL = new Set([
 
 /** "The flow through a 14 G is greater than through a 20 G": the noun in front says what is measured. */
 function bySubject(scene: Scene, word: Measured | undefined): Measured | undefined {
-  if (!word || word.attributive || !GENERAL.has(scene.items[word.at]!.word)) return word;
+  const item = word && scene.items[word.at]!;
+  if (!word || !item || word.attributive || item.magnitude?.settled || !GENERAL.has(item.word)) return word;
   const start = clauseStart(scene.items, word.at);
   const noun = scene.items.slice(start, Math.min(start + 4, word.at)).find((item) => item.axisNoun)?.axisNoun;
   const sized = scene.items.slice(start, word.at).some((item) => item.kind === 'size');

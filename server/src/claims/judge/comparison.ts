@@ -85,7 +85,10 @@ function verdictOf(result: Thickness['result'], relation: Relation): Verdict {
 const LENGTH =
   /\b(?:mmhg|gravity|squeezed?|warm(?:ed)?|cold|block\w*|clot\w*|kink\w*|occlu\w*|heal\w*|fail\w*|infect\w*|tissued|dislodge\w*|longer|shorter|long|short|length|viscosity|viscous|midlines?|piccs?|central|tunnell?ed)\b/i;
 const SAME_LENGTH =
-  /\b(?:same|equal|identical|similar|like|equally)[ -](?:length|long)|lengths? (?:being )?(?:equal|the same)/i;
+  /\b(?:same|equal|identical|similar|like|equally)[ -](?:length|long)|lengths? (?:being )?(?:equal|the same)|length for length|(?:equal|same|like|identical) \w+ and length/i;
+
+/** "takes longer" is time, not length. */
+const LASTS = /\b(?:takes?|took|needs?|lasts?|wait)s?\s+(?:\w+ )?(?:longer|shorter)\b/gi;
 
 /** The bore depends on the wall too, unless both are of one make: "a 20 Fr three-way, an 18 Fr three-way". */
 const WALL = /\bwall(?:ed|s)?\b|\bsilicone\b|\blatex\b/i;
@@ -104,7 +107,7 @@ function judged(claim: ComparisonClaim, note: Note): boolean {
     return system === 'usp' && claim.left.material === claim.right.material && claim.left.sizes.length === 1;
   if (claim.axis === 'bore' && wallsDiffer(note.text.slice(claim.span.start, claim.span.end))) return false;
   if (claim.axis !== 'flow') return true;
-  const text = note.text.slice(claim.span.start, claim.span.end);
+  const text = note.text.slice(claim.span.start, claim.span.end).replace(LASTS, ' ');
   return system !== 'usp' && (!LENGTH.test(text) || SAME_LENGTH.test(text));
 }
 

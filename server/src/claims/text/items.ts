@@ -16,6 +16,7 @@ import {
   superlativeOf,
 } from '../words/magnitude.ts';
 import { AXIS_NOUNS, DEVICE_NOUNS, SYSTEM_NOUNS } from '../words/nouns.ts';
+import { timed, verbal } from './verbs.ts';
 
 export interface Magnitude {
   readonly axis: Axis;
@@ -148,22 +149,6 @@ function pushWord(body: string, start: number, into: Item[]): void {
   into.push(senses ? { ...item, ...senses } : item);
 }
 
-const FLOWS = /^(?:deliver|empt|run|drain|drip|flow|fill|infus|pour|clear|give|pass|shift)/;
-const TIMES: ReadonlyMap<string, 1 | -1> = new Map([
-  ['sooner', 1],
-  ['soonest', 1],
-  ['earlier', 1],
-  ['later', -1],
-]);
-
-/** "delivers a litre later": time taken is flow when something flows. */
-function timed(items: readonly Item[], i: number): Magnitude | undefined {
-  const sign = TIMES.get(items[i]!.word);
-  const flows = sign && items.slice(Math.max(0, i - 7), i).some((near) => FLOWS.test(near.word));
-  const degree = items[i]!.word.endsWith('est') ? 'superlative' : 'comparative';
-  return flows ? { axis: 'flow', sign, degree } : undefined;
-}
-
 /** "metric number", "EP size": names of a scale in two words. */
 function joinSystems(items: Item[]): Item[] {
   for (let i = 0; i + 1 < items.length; i++) {
@@ -182,17 +167,22 @@ function joinDegrees(items: Item[]): Item[] {
   for (let i = 0; i + 1 < items.length; i++) {
     const item = items[i]!;
     const next = items[i + 1]!;
-    item.magnitude = timed(items, i) ?? item.magnitude;
+    const time = timed(items, i);
+    if (time) item.magnitude = { ...time, settled: true };
     if (item.word === 'too' && next.magnitude?.degree === 'plain')
       next.magnitude = { ...next.magnitude, excess: true };
     if (METRIC.has(item.word) && next.axisNoun && !item.system) item.system = 'ep-metric';
-    const degree = DEGREE_WORDS.get(item.word);
+    const degree = time ? undefined : DEGREE_WORDS.get(item.word);
     if (degree && EASE.test(next.word) && parts(items, i)) {
       item.magnitude = { axis: 'strength', sign: flip(degree.sign), degree: degree.degree, settled: true };
       continue;
     }
     if (!degree) continue;
-    if (next.magnitude?.degree === 'plain') {
+    const done = verbal(items, i);
+    if (done) {
+      const sign = degree.sign === 1 ? done.sign : flip(done.sign);
+      item.magnitude = { axis: done.axis, sign, degree: degree.degree, settled: true };
+    } else if (next.magnitude?.degree === 'plain') {
       const sign = degree.sign === 1 ? next.magnitude.sign : flip(next.magnitude.sign);
       next.magnitude = { ...next.magnitude, degree: degree.degree, sign };
     } else if (!item.magnitude && rate(items, i)) {

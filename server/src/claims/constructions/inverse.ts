@@ -1,0 +1,70 @@
+/**
+ * Number and size said to run together or apart: "gauge is inversely related to bore", "French runs backwards", "gauge number
+ * and diameter go hand in hand", "gauge and French run in opposite directions".
+ */
+import type { Item } from '../text/items.ts';
+import type { Scene } from '../text/scene.ts';
+import type { Reading } from './model.ts';
+import { directionClaim, type NumberSide } from './sides.ts';
+
+const INVERSE = new Set([
+  'inverse',
+  'inversely',
+  'opposite',
+  'backwards',
+  'backward',
+  'reverse',
+  'reversed',
+  'upside-down',
+  'contrary',
+  'inverted',
+]);
+const STRAIGHT = new Set(['directly', 'proportional', 'proportionally', 'proportionate', 'same', 'similar']);
+
+/** "works the same way", "run in opposite directions". */
+const runsLike = (items: readonly Item[], cue: number) =>
+  items
+    .slice(Math.max(0, cue - 4), cue)
+    .some((item) => /^(?:runs?|works?|goes|go|counts?|reads?|behaves?)$/.test(item.word));
+
+/** "gauge is inversely related to bore", "French runs backwards". */
+export function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[] {
+  const at = items.findIndex((item) => INVERSE.has(item.word));
+  const straight =
+    at < 0
+      ? items.findIndex(
+          (item, i) =>
+            item.word === 'proportional' ||
+            (STRAIGHT.has(item.word) &&
+              /^(?:proportional|directions?|ways?|related|linked|correlated|with)$/.test(
+                items[i + 1]?.word ?? '',
+              )),
+        )
+      : -1;
+  const cue = at >= 0 ? at : straight;
+  if (cue < 0) return [];
+  const systems = [...new Set(items.flatMap((item) => (item.system ? [item.system] : [])))].filter(
+    (s) => s !== 'usp',
+  );
+  const related =
+    items.some((item) => item.axisNoun && item.axisNoun.axis !== 'number') ||
+    /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? '');
+  if (
+    systems.length === 2 &&
+    systems.includes('needle-gauge') &&
+    systems.includes('french') &&
+    runsLike(items, cue)
+  ) {
+    // French runs up: what runs the same way as French is said to run up too.
+    const gauge: NumberSide = { at: cue, to: cue, system: 'needle-gauge', sign: 1 };
+    return [directionClaim(scene, from, gauge, { at: cue, to: cue, axis: 'outer', sign: at >= 0 ? -1 : 1 })];
+  }
+  const first = systems[0];
+  if (systems.length !== 1 || !first || !related) return [];
+  const other =
+    items.some((item) => item.word === 'scale' || item.word === 'system') &&
+    items.some((item) => item.word === 'of' && items[items.indexOf(item) - 1]?.word === 'opposite');
+  if (other) return [];
+  const side: NumberSide = { at: cue, to: cue, system: first, sign: 1 };
+  return [directionClaim(scene, from, side, { at: cue, to: cue, axis: 'outer', sign: at >= 0 ? -1 : 1 })];
+}

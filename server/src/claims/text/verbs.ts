@@ -1,0 +1,84 @@
+/** Verbs beside which "more", "less", "sooner" or "longer" measure a flow or a strength: "carries less", "snaps sooner". */
+import type { Axis } from '../model.ts';
+import type { Degree } from '../words/magnitude.ts';
+import type { Item } from './items.ts';
+
+export interface Sense {
+  readonly axis: Axis;
+  readonly sign: 1 | -1;
+  readonly degree: Degree;
+}
+
+const near = (items: readonly Item[], from: number, to: number) =>
+  items.slice(Math.max(0, from), Math.max(0, to));
+
+const FLOWS = /^(?:deliver|empt|run|drain|drip|flow|infus|fill|clear|pour|give|pass|shift|finish|go)/;
+const BREAKS = /^(?:snaps?|snapped|breaks?|broke|tears?|tore|parts|fails?|failed|ruptures?|gives?|yields?)$/;
+const TIMES: ReadonlyMap<string, 1 | -1> = new Map([
+  ['sooner', 1],
+  ['soonest', 1],
+  ['earlier', 1],
+  ['earliest', 1],
+  ['later', -1],
+]);
+
+/** "delivers a litre later", "snaps sooner": time taken is flow when something flows, weakness when something breaks. */
+export function timed(items: readonly Item[], i: number): Sense | undefined {
+  const sign = TIMES.get(items[i]!.word);
+  if (!sign) return taking(items, i) ?? placed(items, i);
+  const degree = items[i]!.word.endsWith('est') ? 'superlative' : 'comparative';
+  const direct = items[i - 1]?.word === 'way' ? items[i - 2]?.word : items[i - 1]?.word;
+  if (BREAKS.test(direct ?? '')) return { axis: 'strength', sign: sign === 1 ? -1 : 1, degree };
+  const flows = near(items, i - 7, i).some(
+    (item) => FLOWS.test(item.word) && !/^(?:give|go)/.test(item.word),
+  );
+  return flows ? { axis: 'flow', sign, degree } : undefined;
+}
+
+/** "Which breaks first", "the 14 G empties first". */
+function placed(items: readonly Item[], i: number): Sense | undefined {
+  const { word } = items[i]!;
+  if (word !== 'first' && word !== 'last') return undefined;
+  const verb = items[i - 1]?.word ?? '';
+  const early = word === 'first' ? 1 : -1;
+  if (/^(?:breaks|snaps|tears|fails|parts)$/.test(verb) || (verb === 'way' && items[i - 2]?.word === 'gives'))
+    return { axis: 'strength', sign: early === 1 ? -1 : 1, degree: 'superlative' };
+  return /^(?:empties|finishes)$/.test(verb)
+    ? { axis: 'flow', sign: early, degree: 'superlative' }
+    : undefined;
+}
+
+const LASTS = /^(?:takes?|took|needs?|lasts?|wait|waits)$/;
+const FLUID = /^(?:litres?|liters?|bags?|units?|fluids?|blood|infusions?|transfusions?|saline|bolus)$/;
+
+/** "A litre takes longer through …", "less time to run a litre": time is slowness where fluid runs. */
+function taking(items: readonly Item[], i: number): Sense | undefined {
+  const { word } = items[i]!;
+  const longer = word === 'longer' || (word === 'more' && items[i + 1]?.word === 'time');
+  const shorter = word === 'shorter' || (word === 'less' && items[i + 1]?.word === 'time');
+  if (!longer && !shorter) return undefined;
+  const lasts = near(items, i - 3, i).some((item) => LASTS.test(item.word));
+  const fluid = near(items, i - 9, i + 9).some((item) => FLUID.test(item.word));
+  return lasts && fluid ? { axis: 'flow', sign: longer ? -1 : 1, degree: 'comparative' } : undefined;
+}
+
+const CARRIES = /^(?:flows?|runs?|carries|carry|delivers?|drips?|drains?|passes|moves?)$/;
+const LIMITS = /^(?:limits?|restricts?|impedes?|throttles?|slows|slow|hinders?|reduces?|cuts?)$/;
+const HOLDS = /^(?:holds?|bears?|withstands?|stands?|resists?|supports?|tolerates?|takes?|carries)$/;
+const LOADS = /^(?:tension|weight|load|strain|force|stress|pulling|pull|traction|kilos?|newtons?|tugging)$/;
+
+/** What "more" or "less" after a verb measures: "carries less than", "bears more weight", "limits the flow more". */
+export function verbal(items: readonly Item[], i: number): { axis: Axis; sign: 1 | -1 } | undefined {
+  const after = items[i + 1]?.word ?? '';
+  const verb = items[i - 1]?.word ?? '';
+  const limited =
+    (items[i - 1]?.axisNoun?.axis === 'flow' || FLUID.test(verb)) &&
+    near(items, i - 4, i - 1).some((item) => LIMITS.test(item.word));
+  if (limited) return { axis: 'flow', sign: -1 };
+  if (HOLDS.test(verb) && LOADS.test(after)) return { axis: 'strength', sign: 1 };
+  const through = verb === 'through' && /^lets?$/.test(items[i - 2]?.word ?? '');
+  const ends = /^(?:than|per|through)$/.test(after);
+  if ((CARRIES.test(verb) || through) && ends) return { axis: 'flow', sign: 1 };
+  if (/^(?:holds?|withstands?)$/.test(verb) && after === 'than') return { axis: 'strength', sign: 1 };
+  return undefined;
+}

@@ -7,7 +7,7 @@ import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { groups, type Scene } from '../text/scene.ts';
 import { AXIS_CHANGE, DOWN, UP } from '../words/changes.ts';
-import { inverseIn } from './inverse.ts';
+import { INVERSE, inverseIn, STRAIGHT } from './inverse.ts';
 import type { Construction, Reading } from './model.ts';
 import { directionClaim, type NumberSide, type SizeSide } from './sides.ts';
 

@@ -15,7 +15,6 @@ import { comparison, wordless } from './than.ts';
 export const extreme: Construction = {
   id: 'extreme',
   needs: () => [{ sizes: 1 }],
-  needs: () => [{ sizes: 1 }],
   read(scene) {
     const words = measuredWords(scene.items).filter(
       (m) => m.degree === 'superlative' && decidable(m.axis) && !m.idiom,

@@ -10,10 +10,6 @@ import { comparison } from './than.ts';
 
 export const hence: Construction = {
   id: 'hence',
-  needs: () => [
-    { holds: ['compared'], like: THEREFORE },
-    { holds: ['compared'], words: ['reason', 'why', 'result', 'because', 'since', 'as'] },
-  ],
   needs: () => [{ holds: ['compared'] }],
   leaning: true,
   read(scene) {

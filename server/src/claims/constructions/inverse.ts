@@ -7,7 +7,7 @@ import type { Scene } from '../text/scene.ts';
 import type { Reading } from './model.ts';
 import { directionClaim, type NumberSide } from './sides.ts';
 
-const INVERSE = new Set([
+export const INVERSE = new Set([
   'inverse',
   'inversely',
   'opposite',
@@ -19,7 +19,14 @@ const INVERSE = new Set([
   'contrary',
   'inverted',
 ]);
-const STRAIGHT = new Set(['directly', 'proportional', 'proportionally', 'proportionate', 'same', 'similar']);
+export const STRAIGHT = new Set([
+  'directly',
+  'proportional',
+  'proportionally',
+  'proportionate',
+  'same',
+  'similar',
+]);
 
 /** "works the same way", "run in opposite directions". */
 const runsLike = (items: readonly Item[], cue: number) =>

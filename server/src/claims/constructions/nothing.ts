@@ -9,7 +9,6 @@ import { comparison, wordless } from './than.ts';
 
 export const nothing: Construction = {
   id: 'nothing',
-  needs: () => [{ sizes: 3, holds: ['compared'], like: NONE }],
   needs: () => [{ sizes: 3, holds: ['compared'], words: ['than'] }],
   read(scene) {
     const { items } = scene;

@@ -42,9 +42,9 @@ const MULTIPLY = new Set([
   'doubling',
 ]);
 const MM = /^(?:mm|millimet(?:re|er)s?|millimetric)$/;
-/** Words of `sizedBy` and of `ageRule`. */
-const SIDES = /\b(?:outer|outside|external|inner|inside|internal)\b/;
-const AGED = /\bage(?:$|\/\d)/;
+/** Sides, metric numbers and the devices whose numbers are told: with none of them the sentence states no rule. */
+const SUBJECTS =
+  /\b(?:outer|outside|external|inner|inside|internal)\b|^(?:metric|ep|mm|millimet\w+|inch(?:es)?|thousandths|sheaths?|introducers?|guidewires?|endotracheal|tracheal|ett|double-lumen)(?:'s)?$/;
 const NUMBERS: ReadonlyMap<string, number> = new Map([
   ['two', 2],
   ['three', 3],
@@ -65,13 +65,11 @@ const NUMBERS: ReadonlyMap<string, number> = new Map([
 
 export const formula: Construction = {
   id: 'formula',
-  needs: () => [{ holds: ['system'] }, { like: SIDES }, { like: AGED }, { words: ['metric', 'ep'] }],
+  needs: () => [{ holds: ['system'] }, { like: SUBJECTS }],
   leaning: true,
   read(scene) {
     const sized = sizedBy(scene);
     if (sized.length > 0) return sized;
-    const age = ageRule(scene);
-    if (age.length > 0) return age;
     const rule = ofScale(scene);
     return rule.length > 0 ? rule : scaleRule(scene);
   },
@@ -369,43 +367,6 @@ function metricOperation(text: string): string | undefined {
   const ten = /^(?:ten|10)$/.test(operation![2]!);
   const divides = /^(?:divided|over|÷)/.test(operation![1]!);
   return ten && divides !== of ? 'metric-is-tenths' : 'metric-is-other';
-}
-
-const AGE =
-  /\bage (?:in years )?(\/|÷|over|divided by|times|×|x|\*) (two|three|four|five|six|2|3|4|5|6)\b(?:.{0,6}?(?:\+|plus|and add|add) (\d(?:\.\d)?|two|three|four|five|six|seven|eight|nine|ten))?/;
-const COUNTS: Readonly<Record<string, number>> = {
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-};
-
-/** The size of a child's tracheal tube by age: a quarter of the age, plus 4 uncuffed or 3.5 cuffed. */
-function ageRule(scene: Scene): Reading[] {
-  const text = words(scene.items);
-  const match = AGE.exec(text.replace(/\bage\/(\d)/g, 'age / $1').replace(/(\d)\s*\.\s*(\d)/g, '$1.$2'));
-  if (!match) return [];
-  const tube = /\b(?:tubes?|ett|cuffed|uncuffed|tracheal|airway)\b/.test(
-    `${text} ${scene.headings.join(' ')} ${scene.before.flatMap((s) => s.items.map((item) => item.word)).join(' ')}`,
-  );
-  if (!tube || /\b(?:depth|length|lips?|cm)\b/.test(text)) return [];
-  const count = (word: string | undefined) =>
-    word === undefined ? undefined : (COUNTS[word] ?? Number(word));
-  const added = count(match[3]);
-  const divides = /^(?:\/|÷|over|divided by)$/.test(match[1]!);
-  const right = divides && count(match[2]) === 4 && (added === undefined || (added >= 3 && added <= 4.5));
-  const at = Math.max(
-    0,
-    scene.items.findIndex((item) => item.word.startsWith('age')),
-  );
-  return [
-    reading(scene, 'tube-id', right ? 'tube-by-age' : 'tube-by-age-other', at, at, scene.items.length - 1),
-  ];
 }
 
 const FRACTION =

@@ -54,6 +54,8 @@ function figureAt(items: readonly Item[], i: number): Figure | undefined {
   return { at: i, to: unit ? i + 1 : i, value, decimals, ...(unit ? { unit } : {}) };
 }
 
+/** One of these stands in every sum. */
+const SIGNS = /^(?:over|÷|\/|×|\*|x|times|divid\w+|multipl\w+|third|split|\d+\/\d+)$/;
 const OVER = /^(?:over|÷|\/)$/;
 const TIMES = /^(?:×|\*|x|times)$/;
 /** What may stand between a sum and its result. */
@@ -73,6 +75,8 @@ function resultAfter(items: readonly Item[], after: number): Figure | undefined 
 
 /** "24 over 3", "4 × 3", "24 divided by three", "three times four". */
 function infix(items: readonly Item[], i: number): Omit<Sum, 'result'> | undefined {
+  const glued = /^(\d+(?:\.\d+)?)\/(\d)$/.exec(items[i]?.word ?? '');
+  if (glued) return gluedOver(i, Number(glued[1]), Number(glued[2]));
   const left = figureAt(items, i);
   if (!left) return undefined;
   const sign = items[left.to + 1]?.word ?? '';
@@ -86,6 +90,15 @@ function infix(items: readonly Item[], i: number): Omit<Sum, 'result'> | undefin
     return right.unit ? undefined : { kind: 'over', operand: left, by: right.value, from: i, to: right.to };
   return product(left, right, i);
 }
+
+/** "24/3" written as one word. */
+const gluedOver = (i: number, value: number, by: number): Omit<Sum, 'result'> => ({
+  kind: 'over',
+  operand: { at: i, to: i, value, decimals: 0 },
+  by,
+  from: i,
+  to: i,
+});
 
 /** The factor that belongs to the scale (3, 25.4) and the one that is measured. */
 function product(left: Figure, right: Figure, from: number): Omit<Sum, 'result'> | undefined {
@@ -167,6 +180,7 @@ export const inSum = (items: readonly Item[], at: number): boolean =>
 
 export const sums: Construction = {
   id: 'sums',
+  needs: () => [{ like: SIGNS }],
   leaning: true,
   read(scene) {
     return sumsIn(scene.items).flatMap((sum) => {

@@ -11,9 +11,12 @@ import type { Construction, Reading } from './model.ts';
 
 export const tubes: Construction = {
   id: 'tubes',
+  needs: () => [{ like: CUES }],
   leaning: true,
   read(scene) {
     const text = textOf(scene.items);
+    const age = ageRule(scene);
+    if (age.length > 0) return [...age, ...cuffs(scene, textOf(scene.items))];
     if (!TUBE.test(`${text} ${scene.headings.join(' ')}`) || scene.items.some(denies)) return [];
     return [
       ...suctionRule(scene, text),
@@ -25,6 +28,7 @@ export const tubes: Construction = {
   },
 };
 
+const CUES = /^(?:tubes?|tube's|ett|tracheal|endotracheal|cuffed|uncuffed|suction|plus|add|\+)$|^age/;
 const TUBE = /\b(?:tubes?|ett|tracheal|endotracheal|cuffed|uncuffed|intubat\w*|airway|airways)\b/;
 const denies = (item: Item): boolean => NEGATIONS.has(item.word) && item.word !== 'no';
 const textOf = (items: readonly Item[]): string =>
@@ -85,6 +89,41 @@ function outside(scene: Scene): Reading[] {
   return [reading(scene, 'tube-is-outer', other.from, id.from)];
 }
 const single = ({ mentions, sizes }: Group) => mentions.length === 1 && sizes.length === 1;
+
+const AGE =
+  /\bage (?:in years )?(\/|÷|over|divided by|times|×|x|\*) (two|three|four|five|six|2|3|4|5|6)\b(?:.{0,6}?(?:\+|plus|and add|add) (\d(?:\.\d)?|two|three|four|five|six|seven|eight|nine|ten))?/;
+const COUNTS: Readonly<Record<string, number>> = {
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+};
+
+/** The size of a child's tracheal tube by age: a quarter of the age, plus 4 uncuffed or 3.5 cuffed. */
+function ageRule(scene: Scene): Reading[] {
+  const text = textOf(scene.items);
+  const match = AGE.exec(text.replace(/\bage\/(\d)/g, 'age / $1').replace(/(\d)\s*\.\s*(\d)/g, '$1.$2'));
+  if (!match) return [];
+  const tube = /\b(?:tubes?|ett|cuffed|uncuffed|tracheal|airway)\b/.test(
+    `${text} ${scene.headings.join(' ')} ${scene.before.flatMap((s) => s.items.map((item) => item.word)).join(' ')}`,
+  );
+  if (!tube || /\b(?:depth|length|lips?|cm)\b/.test(text)) return [];
+  const count = (word: string | undefined) =>
+    word === undefined ? undefined : (COUNTS[word] ?? Number(word));
+  const added = count(match[3]);
+  const divides = /^(?:\/|÷|over|divided by)$/.test(match[1]!);
+  const right = divides && count(match[2]) === 4 && (added === undefined || (added >= 3 && added <= 4.5));
+  const at = Math.max(
+    0,
+    scene.items.findIndex((item) => item.word.startsWith('age')),
+  );
+  return [reading(scene, right ? 'tube-by-age' : 'tube-by-age-other', at, at)];
+}
 
 const COUNT = '([0-9]+(?:\\.[0-9]+)?|[a-z]+)';
 const SUM = new RegExp(

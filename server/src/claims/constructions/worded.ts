@@ -11,6 +11,7 @@ import type { Construction, Reading } from './model.ts';
 
 export const worded: Construction = {
   id: 'worded',
+  needs: () => [{ sizes: 1 }],
   read(scene) {
     const said = withLengths(scene.items);
     const items = said?.items ?? scene.items;

@@ -60,3 +60,12 @@ test.each([
 ])('"%s" is refused', (wanted, why) => {
   expect(sheetStretch('table', wanted, '\n')).toEqual({ problem: expect.stringContaining(why) });
 });
+
+// No USP size is thicker than 10 (comparison table of the European Pharmacopoeia).
+test('a size that no table has shows no value, names no source and is not drawn', () => {
+  const table = stretch('table', 'usp 11');
+  expect(table).toContain('| 11 | – | – | – |');
+  expect(table).not.toContain('Source:');
+  expect(stretch('chart', 'usp 11')).toContain('*No size here has a diameter to draw.*');
+  expect(stretch('chart', 'usp 10')).toContain('<svg');
+});

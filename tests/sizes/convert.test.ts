@@ -7,6 +7,7 @@ import {
   existence,
   innerDiameter,
   neighbours,
+  nominalNeedle,
   outerDiameter,
   type Size,
 } from '../../server/src/sizes/index.ts';
@@ -54,6 +55,22 @@ describe('there and back', () => {
       }),
     );
   });
+});
+
+it('names both gauges where the limits of two overlap', () => {
+  // ISO 9626, from memory: 28 G is 0.349 to 0.37 mm, 29 G is 0.324 to 0.351 mm.
+  const [between] = convert({ system: 'millimetre', value: 0.35 }, { device: 'needle' });
+  expect(between).toMatchObject({ to: 'needle-gauge', text: '28 or 29 G' });
+  expect(between).not.toHaveProperty('value');
+  const [one] = convert({ system: 'millimetre', value: 0.36 }, { device: 'needle' });
+  expect(one).toMatchObject({ text: '28 G', value: 28 });
+  const [none] = convert({ system: 'millimetre', value: 0.39 }, { device: 'needle' });
+  expect(none).toMatchObject({ to: 'inch' });
+});
+
+it('knows no inches of a gauge that no needle chart lists', () => {
+  expect(nominalNeedle(34)?.nominal).toBeCloseTo(0.00725 * 25.4, 9);
+  expect(nominalNeedle(35)).toBeUndefined();
 });
 
 it('states an interval that holds the value, in millimetres, for every length', () => {

@@ -48,6 +48,12 @@ describe('existence', () => {
     ['french', '0', {}, 'unknown'],
     ['wire-inch', '0.035', {}, 'yes'],
     ['wire-inch', '0.0351', {}, 'unknown'],
+    // A zero lost after the point: no guidewire is a tenth of an inch thick (series of northcutt).
+    ['wire-inch', '0.35', {}, 'no'],
+    ['wire-inch', '0.1', {}, 'no'],
+    ['wire-inch', '1', {}, 'unknown'],
+    ['inch', '0.35', { device: 'guidewire' }, 'no'],
+    ['inch', '1.5', { device: 'guidewire' }, 'yes'],
     ['tube-id', '7.5', {}, 'yes'],
     ['tube-id', '7.3', {}, 'unknown'],
     ['hegar', '8', {}, 'yes'],

@@ -62,6 +62,8 @@ describe('comparing', () => {
     expect(overlaps(between(2, 3), between(1, 2))).toBe(true);
     expect(overlaps(between(1, 2), between(2.001, 3))).toBe(false);
     expect(overlaps(between(2.001, 3), between(1, 2))).toBe(false);
+    expect(overlaps(between(0, 0), between(1e-9, 1))).toBe(true);
+    expect(overlaps(between(1e-9, 1), between(0, 0))).toBe(true);
     expect(contains(between(0.1 + 0.2, 1), 0.3)).toBe(true);
     expect(contains(between(0, 0.3), 0.1 + 0.2)).toBe(true);
     expect(contains(between(1, 2), 0.999)).toBe(false);
@@ -72,6 +74,7 @@ describe('comparing', () => {
 
   it('knows a point', () => {
     expect(isPoint(exact(1.5, 'one', []))).toBe(true);
+    expect(isPoint(between(0, 1e-9))).toBe(true);
     expect(isPoint(between(1, 1.01))).toBe(false);
   });
 });

@@ -36,6 +36,21 @@ describe('to scale', () => {
     expect((to! - from!) / mm).toBeCloseTo((solid(svg)[0]! * 2) / 10, 2);
   });
 
+  it.each([
+    [0.0003, 0.0002],
+    [0.9, 0.5],
+    [1, 1],
+    [4.9, 2],
+    [30, 20],
+    [350, 100],
+  ])('beside %d mm stands a bar of %d mm, no wider than the size', (widest, bar) => {
+    const { svg } = drawSizes([{ size: size('millimetre', widest) }])!;
+    const [, from, to] = /<path d="M(\d+) \d+V\d+H([\d.]+)V/.exec(svg)!.map(Number);
+    expect(/>([\d.]+) mm/.exec(svg.slice(svg.indexOf('<path')))![1]).toBe(String(bar));
+    expect(to! - from!).toBeLessThanOrEqual(72);
+    expect((to! - from!) / 72).toBeCloseTo(bar / widest, 3);
+  });
+
   it('says so when a thread is drawn wider to be seen', () => {
     const thin = drawSizes([{ size: size('usp', '10-0') }, { size: size('french', 30) }])!;
     expect(thin.svg).toContain('drawn wider');

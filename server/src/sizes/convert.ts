@@ -1,9 +1,9 @@
 /** A size said in the other systems a clinician may want. */
 import { innerDiameter, nominalNeedle, outerDiameter, uspRow } from './diameter.ts';
 import { fullLabel } from './format.ts';
-import { contains, decimals, mmText, oneMm, weakest } from './interval.ts';
+import { contains, decimals, isDesignated, mmText, oneMm, weakest } from './interval.ts';
 import { isCollagen } from './materials.ts';
-import type { Conversion, Interval, Lens, Size, System } from './model.ts';
+import type { Conversion, Designated, Interval, Lens, Size, System } from './model.ts';
 import { IV_CANNULA } from './tables/iv-cannula.ts';
 import { NEEDLE_GAUGE } from './tables/needle-gauge.ts';
 import type { UspRow } from './tables/rows.ts';
@@ -23,21 +23,31 @@ function basis({ standard, sources, confidence, caution }: Interval) {
   return { standard, sources, confidence, ...(caution === undefined ? {} : { caution }) };
 }
 
-function toMm(interval: Interval, text = mmText(interval)): Conversion {
-  const value = interval.nominal ?? (interval.min === interval.max ? interval.min : undefined);
-  return { to: 'millimetre', text, ...(value === undefined ? {} : { value }), interval, ...basis(interval) };
+/** The outer diameter where it has one value; a wire gauge has one in each of its scales. */
+function outer(size: Size, lens: Lens): Designated | undefined {
+  const interval = outerDiameter(size, lens);
+  return isDesignated(interval) ? interval : undefined;
+}
+
+function toMm(interval: Designated, text = mmText(interval)): Conversion {
+  return { to: 'millimetre', text, value: interval.nominal, interval, ...basis(interval) };
 }
 
 /** A length in another length unit, from its nominal value. */
-function toUnit(to: System, interval: Interval, perMm: number, text: (value: number) => string): Conversion {
-  const value = (interval.nominal ?? interval.min) * perMm;
+function toUnit(
+  to: System,
+  interval: Designated,
+  perMm: number,
+  text: (value: number) => string,
+): Conversion {
+  const value = interval.nominal * perMm;
   return { to, text: text(value), value, interval, ...basis(interval) };
 }
-const toInch = (i: Interval) => toUnit('inch', i, 1 / MM_PER_INCH, (v) => `${v.toFixed(3)} in`);
-const toFrench = (i: Interval) => toUnit('french', i, 3, (v) => `${decimals(v, 1)} Fr`);
+const toInch = (i: Designated) => toUnit('inch', i, 1 / MM_PER_INCH, (v) => `${v.toFixed(3)} in`);
+const toFrench = (i: Designated) => toUnit('french', i, 3, (v) => `${decimals(v, 1)} Fr`);
 
 const fromUsp: Rule = (size, lens) => {
-  const interval = outerDiameter(size, lens);
+  const interval = outer(size, lens);
   const row = interval && uspRow(size.value, isCollagen(lens.material));
   if (!interval || !row) return [];
   const metric: Conversion = {
@@ -75,7 +85,7 @@ function uspWhere(test: (row: UspRow) => boolean, { material }: Lens): Conversio
 }
 
 const fromMetric: Rule = (size, lens) => {
-  const interval = outerDiameter(size, lens);
+  const interval = outer(size, lens);
   if (!interval) return [];
   return [...uspWhere((row) => row.metric === size.value, lens), toMm(interval)];
 };
@@ -86,8 +96,8 @@ const fromGauge: Rule = (size, lens) => {
   if (wire) return fromWire(size, lens);
   const said = lens.device === 'needle' || lens.device === 'winged-set' || lens.device === 'cannula';
   if (said) return gaugeLengths(size, lens);
-  const needle = outerDiameter(size, { device: 'needle' });
-  const cannula = outerDiameter(size, { device: 'cannula' });
+  const needle = outer(size, { device: 'needle' });
+  const cannula = outer(size, { device: 'cannula' });
   return [
     ...(needle ? [toMm(needle, `${mmText(needle)} (needle)`)] : []),
     ...(cannula ? [toMm(cannula, `${mmText(cannula)} (IV catheter)`)] : []),
@@ -96,13 +106,13 @@ const fromGauge: Rule = (size, lens) => {
 
 /** Inches of a needle are those of the nominal chart; its designated size is metric. */
 function gaugeLengths(size: Size, lens: Lens): Conversion[] {
-  const interval = outerDiameter(size, lens);
+  const interval = outer(size, lens);
   if (!interval) return [];
   const chart = lens.device === 'cannula' ? undefined : nominalNeedle(size.value);
   return [toMm(interval), toInch(chart ?? interval), { ...toFrench(interval), text: aboutFrench(interval) }];
 }
 
-const aboutFrench = (interval: Interval): string => `about ${toFrench(interval).text}`;
+const aboutFrench = (interval: Designated): string => `about ${toFrench(interval).text}`;
 
 const fromWire: Rule = (size) =>
   [awg(size.value), swg(size.value)].flatMap((interval) =>
@@ -118,19 +128,19 @@ const fromWire: Rule = (size) =>
 
 const fromFrench: Rule = (size, lens) => {
   if (lens.device === 'sheath') return accepted(innerDiameter(size, lens));
-  const interval = outerDiameter(size, lens);
+  const interval = outer(size, lens);
   if (!interval) return [];
-  return [toMm(interval, oneMm(interval.nominal ?? interval.min)), toInch(interval)];
+  return [toMm(interval, oneMm(interval.nominal)), toInch(interval)];
 };
 
-function accepted(interval: Interval | undefined): Conversion[] {
+function accepted(interval: Designated | undefined): Conversion[] {
   if (!interval) return [];
   const caution = 'the sheath itself is about 2 Fr thicker outside';
-  return [{ ...toMm(interval, `accepts ${oneMm(interval.nominal ?? interval.min)}`), caution }];
+  return [{ ...toMm(interval, `accepts ${oneMm(interval.nominal)}`), caution }];
 }
 
 const fromMm: Rule = (size, lens) => {
-  const interval = outerDiameter(size, lens);
+  const interval = outer(size, lens);
   if (!interval) return [];
   if (lens.device === 'suture')
     return [...uspWhere((row) => contains(row2mm(row), size.value), lens), toInch(interval)];
@@ -155,7 +165,7 @@ function gaugesHolding(mm: number, lens: Lens): Conversion[] {
 }
 
 const fromInch: Rule = (size, lens) => {
-  const interval = outerDiameter(size, lens);
+  const interval = outer(size, lens);
   return interval ? [toMm(interval), toFrench(interval)] : [];
 };
 
@@ -167,7 +177,7 @@ const fromTube: Rule = (size, lens) => {
 };
 
 const fromHegar: Rule = (size, lens) => {
-  const interval = outerDiameter(size, lens);
+  const interval = outer(size, lens);
   return interval ? [toMm(interval), toFrench(interval)] : [];
 };
 

@@ -2,7 +2,7 @@
 import { tidy } from './format.ts';
 import { exact, union } from './interval.ts';
 import { isCollagen, mayBeOversize } from './materials.ts';
-import type { Device, Interval, Lens, Size } from './model.ts';
+import type { Designated, Device, Interval, Lens, Size } from './model.ts';
 import { EP_METRIC } from './tables/ep-metric.ts';
 import { IV_CANNULA } from './tables/iv-cannula.ts';
 import { NEEDLE_GAUGE, NEEDLE_METRIC_SOURCES, NEEDLE_NOMINAL_SOURCES } from './tables/needle-gauge.ts';
@@ -42,7 +42,7 @@ function withOversize(rank: number, normal: Interval): Interval {
     confidence: 'single-source',
     caution: 'some absorbable monofilaments are thicker than their row',
   };
-  return union([normal, wider])!;
+  return union([normal, wider]);
 }
 
 function metricDiameter(metric: number): Interval | undefined {
@@ -55,9 +55,12 @@ function metricDiameter(metric: number): Interval | undefined {
 const needleRow = (gauge: number): NeedleRow | undefined => NEEDLE_GAUGE.find((r) => r.gauge === gauge);
 
 /** Outer diameter of the nominal chart alone: the inches that texts quote. */
-export function nominalNeedle(gauge: number): Interval | undefined {
-  const nominal = needleRow(gauge)?.nominal;
-  if (!nominal) return undefined;
+export function nominalNeedle(gauge: number): Designated | undefined {
+  const row = needleRow(gauge);
+  return row && chartOf(row);
+}
+
+function chartOf({ nominal }: NeedleRow): Designated {
   const mm = exact(nominal.outerInch * MM_PER_INCH, 'nominal needle chart', NEEDLE_NOMINAL_SOURCES);
   return { ...mm, confidence: nominal.outerConfidence };
 }
@@ -65,9 +68,7 @@ export function nominalNeedle(gauge: number): Interval | undefined {
 /** Designated size, limits and nominal chart together: texts quote any of the three. */
 function needleDiameter(gauge: number): Interval | undefined {
   const row = needleRow(gauge);
-  if (!row) return undefined;
-  const chart = nominalNeedle(gauge);
-  return union([...isoParts(row), ...(chart ? [chart] : [])]);
+  return row && union([...isoParts(row), chartOf(row)]);
 }
 
 function isoParts({ metric, limits }: NeedleRow): Interval[] {
@@ -119,7 +120,7 @@ function wireDiameter(gauge: number): Interval | undefined {
 }
 
 /** A third of a millimetre each; the ends take in the usual roundings (ISO 20696 rounds up to 0.1 mm). */
-function frenchLength(french: number): Interval {
+function frenchLength(french: number): Designated {
   const mm = french / 3;
   const tenths = Number((mm * 10).toPrecision(12));
   return {
@@ -164,7 +165,7 @@ const OUTER: Readonly<Record<Size['system'], (value: number, lens: Lens) => Inte
 };
 
 /** Inner diameter in mm, where the size gives it: tubes by definition, sheaths by what they accept, needles by wall. */
-export function innerDiameter(size: Size, lens: Lens = {}): Interval | undefined {
+export function innerDiameter(size: Size, lens: Lens = {}): Designated | undefined {
   if (!sensible(size)) return undefined;
   if (size.system === 'tube-id')
     return exact(size.value, 'tube size = inner diameter in mm', ['ett', 'gupta']);
@@ -179,10 +180,10 @@ export function innerDiameter(size: Size, lens: Lens = {}): Interval | undefined
 }
 
 /** From the least regular-wall bore to the widest listed one: the wall decides. */
-function boreOfNeedle(gauge: number): Interval | undefined {
+function boreOfNeedle(gauge: number): Designated | undefined {
   const row = needleRow(gauge);
-  const nominal = row?.nominal;
-  if (!row || !nominal) return undefined;
+  if (!row) return undefined;
+  const { nominal } = row;
   const bore = nominal.innerInch * MM_PER_INCH;
   const { innerNormal = bore, innerThin = bore, innerWidest = bore } = row.limits ?? {};
   const all = [bore, innerNormal, innerThin, innerWidest];

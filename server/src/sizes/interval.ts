@@ -1,5 +1,5 @@
 /** Lengths in millimetres with what gives them: making, joining and comparing. */
-import type { Confidence, Interval, SourceKey } from './model.ts';
+import type { Confidence, Designated, Interval, SourceKey } from './model.ts';
 
 const RANK: readonly Confidence[] = ['confirmed', 'single-source', 'common-practice', 'memory'];
 
@@ -10,6 +10,12 @@ export const weakest = (all: readonly Confidence[]): Confidence =>
 export const distinct = <T>(all: readonly T[]): T[] => [...new Set(all)];
 
 /** The shortest interval that holds all of them; the first one's nominal value is kept. */
+export function union<T extends Interval>(
+  parts: readonly [T, ...Interval[]],
+  standard?: string,
+  caution?: string,
+): T;
+export function union(parts: readonly Interval[], standard?: string, caution?: string): Interval | undefined;
 export function union(parts: readonly Interval[], standard?: string, caution?: string): Interval | undefined {
   const first = parts[0];
   if (!first) return undefined;
@@ -26,7 +32,7 @@ export function union(parts: readonly Interval[], standard?: string, caution?: s
 }
 
 /** An exact length. */
-export const exact = (mm: number, standard: string, sources: readonly SourceKey[]): Interval => ({
+export const exact = (mm: number, standard: string, sources: readonly SourceKey[]): Designated => ({
   min: mm,
   max: mm,
   nominal: mm,
@@ -36,6 +42,7 @@ export const exact = (mm: number, standard: string, sources: readonly SourceKey[
 });
 
 const CLOSE = 1e-9;
+export const isDesignated = (i: Interval | undefined): i is Designated => i?.nominal !== undefined;
 export const isPoint = (i: Interval): boolean => i.max - i.min <= CLOSE;
 export const overlaps = (a: Interval, b: Interval): boolean =>
   a.min <= b.max + CLOSE && b.min <= a.max + CLOSE;

@@ -45,6 +45,9 @@ export interface Interval {
   readonly caution?: string;
 }
 
+/** A length with one value it is known by. */
+export type Designated = Interval & { readonly nominal: number };
+
 /** What kind of thing a size is written on. It decides which table holds. */
 export type Device =
   | 'needle' // hypodermic, dental, spinal, epidural, blood-collection, pen needle

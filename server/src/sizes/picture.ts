@@ -52,14 +52,15 @@ export const OTHER = '#6b6b6b';
 export function drawSizes(items: readonly Drawn[]): Picture | undefined {
   const columns = items.flatMap((item) => columnOf(item) ?? []);
   if (columns.length === 0) return undefined;
-  const scale = LARGEST / Math.max(...columns.map((c) => c.interval.max));
+  const widest = Math.max(...columns.map((c) => c.interval.max));
+  const scale = LARGEST / widest;
   const widths = columns.map((c) => columnWidth(c, scale));
   const base = PADDING + LARGEST;
   const height = base + 3 * LINE + PADDING * 2;
   const tooThin = columns.some((c) => c.interval.min * scale < THINNEST);
   const width = cardWidth(widths, tooThin);
   const alternative = inWords(columns);
-  const body = [...place(columns, widths, scale, base), scaleBar(scale, height - PADDING, tooThin)];
+  const body = [...place(columns, widths, scale, base), scaleBar(widest, height - PADDING, tooThin)];
   return { svg: card(width, height, alternative, body), alternative, width, height };
 }
 
@@ -109,14 +110,20 @@ function words({ caption, measure, stressed }: Column, x: number, base: number):
   return line(caption, 1, weight) + line(measure, 2, '');
 }
 
-const BARS: readonly number[] = [
-  100, 50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001,
-];
+/** Longer than any size: a longer bar would say nothing more, mm. */
+const LONGEST_BAR = 100;
+
+/** The longest of 1, 2, 5, 10, 20 … (or 0.5, 0.2, 0.1 …) that is not longer, mm. */
+function roundLength(mm: number): number {
+  const ten = 10 ** Math.floor(Math.log10(mm));
+  const times = mm / ten;
+  return Number(((times >= 5 ? 5 : times >= 2 ? 2 : 1) * ten).toPrecision(1));
+}
 
 /** A bar of a round length, so that the eye has a measure. */
-function scaleBar(scale: number, y: number, tooThin: boolean): string {
-  const mm = BARS.find((length) => length * scale <= LARGEST) ?? BARS.at(-1)!;
-  const end = PADDING + mm * scale;
+function scaleBar(widest: number, y: number, tooThin: boolean): string {
+  const mm = Math.min(roundLength(widest), LONGEST_BAR);
+  const end = PADDING + (mm / widest) * LARGEST;
   const note = tooThin ? '; the finest is drawn wider to be seen' : '';
   return (
     `<path d="M${PADDING} ${y - 6}V${y}H${px(end)}V${y - 6}" fill="none" stroke="${INK}"/>` +

@@ -34,7 +34,7 @@ export interface NeedleRow {
     readonly innerWidest?: number;
     readonly confidence: Confidence;
   };
-  readonly nominal?: {
+  readonly nominal: {
     readonly outerInch: number;
     readonly innerInch: number;
     readonly outerConfidence: Confidence;

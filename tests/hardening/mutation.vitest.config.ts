@@ -7,6 +7,7 @@ const folders = process.env.MUTATION_TESTS ?? 'sizes,notations,mentions,claims,e
 export default defineConfig({
   test: {
     include: [`tests/{${folders},none}/**/*.test.ts`],
+    setupFiles: ['tests/hardening/mutation.setup.ts'],
     exclude: ['tests/**/growth.test.ts', 'tests/editor/manifest.test.ts'],
     testTimeout: 60_000,
   },

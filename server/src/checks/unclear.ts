@@ -1,7 +1,6 @@
 /** A number that a reader could take two ways. */
 
 import type { Mention, Reading } from '../mentions/model.ts';
-import { label } from '../sizes/index.ts';
 import type { CheckDefinition } from './definition.ts';
 import type { Finding, Fix } from './model.ts';
 
@@ -27,28 +26,18 @@ function toFinding(mention: Mention): Finding {
     holds: 'Write out the one you mean.',
     source: 'common practice, no source',
     sources: [],
-    fixes: mention.readings.flatMap((reading) => fixOf(mention, reading)),
+    fixes: mention.readings.map((reading) => fixOf(mention, reading)),
     related: [],
     derivation: mention.evidence.map((seen) => ({ label: 'read', text: `${seen.rule}: ${seen.saw}` })),
   };
 }
 
-function fixOf(mention: Mention, reading: Reading): Fix[] {
-  const text = reading.write ?? (reading.size ? label(reading.size) : undefined);
-  return text === undefined || text === mention.text
-    ? []
-    : [
-        {
-          title: `Write “${text}” (${reading.words})`,
-          safety: 'choice',
-          edits: [{ span: mention.source, text }],
-        },
-      ];
-}
+const fixOf = ({ source }: Mention, { words, write }: Reading): Fix => ({
+  title: `Write “${write}” (${words})`,
+  safety: 'choice',
+  edits: [{ span: source, text: write }],
+});
 
-function either(words: readonly string[]): string {
-  const last = words.at(-1);
-  return words.length < 2 || last === undefined
-    ? (last ?? 'more than one thing')
-    : `${words.slice(0, -1).join(', as ')}, or as ${last}`;
-}
+/** "one, as two, or as three". */
+const either = (words: readonly string[]): string =>
+  `${words.slice(0, -1).join(', as ')}, or as ${words.slice(-1).join('')}`;

@@ -46,10 +46,9 @@ export function mentionHover(mention: Mention, options: HoverOptions): string {
 }
 
 function unclearHover(mention: Mention): string {
-  const readings = mention.readings.map((reading) => {
-    const write = reading.write === undefined ? '' : ` — write **${escapeMarkdown(reading.write)}**`;
-    return `- ${escapeMarkdown(reading.words)}${write}`;
-  });
+  const readings = mention.readings.map(
+    ({ words, write }) => `- ${escapeMarkdown(words)} — write **${escapeMarkdown(write)}**`,
+  );
   return blocks([
     `**${escapeMarkdown(mention.text)}** can be read in more than one way:`,
     readings.join('\n'),

@@ -9,7 +9,7 @@ export interface Reading {
   /** Plain words: "size 2, 0.5 mm thick". */
   readonly words: string;
   /** Text that would say this reading without doubt: "2-0", "14 Fr", "25 g of". */
-  readonly write?: string;
+  readonly write: string;
 }
 
 /** Why a token was read as it was: the rule's id and the words it saw. */

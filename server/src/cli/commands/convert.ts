@@ -48,7 +48,7 @@ function block(size: Size, lens: Lens, strong: (text: string) => string): string
 }
 
 function unclear({ text, readings }: Mention): string {
-  const ways = readings.map(({ words, write }) => `  ${words}${write ? `: write "${write}"` : ''}`);
+  const ways = readings.map(({ words, write }) => `  ${words}: write "${write}"`);
   return [`${safeLine(text)} can be read in more than one way:`, ...ways, ''].join('\n');
 }
 

@@ -66,28 +66,25 @@ const counted = (place: Place, from: number): boolean =>
     place.scene.passage.text.slice(from, from + 24),
   );
 
-const NAMES = {
-  'needle-gauge': 'gauge',
-  french: 'French',
-  'tube-id': 'mm inner diameter',
-  usp: 'USP thread size',
-} as const;
-const UNITS = { 'needle-gauge': 'G', french: 'Fr', 'tube-id': 'mm ID', usp: '' } as const;
+/** The systems in which things are fetched, each with its words and its writing. */
+const FETCHABLE = [
+  { system: 'needle-gauge', words: (n: number) => `${n} gauge`, write: (n: number) => `${n} G` },
+  { system: 'french', words: (n: number) => `${n} French`, write: (n: number) => `${n} Fr` },
+  { system: 'tube-id', words: (n: number) => `${n} mm inner diameter`, write: (n: number) => `${n} mm ID` },
+  { system: 'usp', words: (n: number) => `${n} USP thread size`, write: (n: number) => `USP ${n}` },
+] as const;
 
 /** "fetch a 16", "give me a seven": a size asked for with no system in sight. */
 export function fetchQuestion(place: Place, bare: Bare, board: Board): Verdict | undefined {
   if (!FETCHED.test(place.before) || board.settled.every((mentions) => mentions.length === 0))
     return undefined;
   if (!/^\s?(?:[.,;:)?!"”’'*_]|$|for\b|when\b|from\b)/.test(place.after.trimStart())) return undefined;
-  const systems = (['needle-gauge', 'french', 'tube-id', 'usp'] as const).filter((system) =>
-    suits(system, bare),
-  );
-  if (systems.length === 0) return undefined;
   const { value } = bare;
-  const readings = systems.map((system) => ({
+  const readings = FETCHABLE.filter(({ system }) => suits(system, bare)).map(({ system, words, write }) => ({
     size: { system, value },
-    words: `${value} ${NAMES[system]}`,
-    ...(UNITS[system] ? { write: `${value} ${UNITS[system]}` } : {}),
+    words: words(value),
+    write: write(value),
   }));
+  if (readings.length < 2) return undefined;
   return ask(readings, 'no-system', place.text.slice(0, 80).trim());
 }

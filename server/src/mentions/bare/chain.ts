@@ -6,6 +6,7 @@ import { placeOf } from '../sense/place.ts';
 import { size } from '../sense/verdict.ts';
 import { counts, LABELLED } from '../words/counted.ts';
 import { isClosed } from './frame.ts';
+import { isThird } from './rungs.ts';
 import { suits } from './suits.ts';
 import { type Bare, linked } from './tokens.ts';
 
@@ -60,7 +61,8 @@ function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Ment
     return undefined;
   if (!system || neighbour.kind === 'ambiguous' || !suits(system, bare)) return undefined;
   const place = placeOf(around, scene, bare);
-  if (LABELLED.test(place.before) || counts(place.after) || says(place.before)) return undefined;
+  if (LABELLED.test(place.before) || counts(place.after) || says(place.before) || isThird(place, bare))
+    return undefined;
   if (!isClosed(place, bare) && !/^\s?[/–-]/.test(place.after)) return undefined;
   return mentionOf(place, bare, size(system, 'chain', neighbour.text));
 }

@@ -56,9 +56,14 @@ function elsewhere(place: Place, bare: Bare): boolean {
       /(?:^|\n)[*_\s]*$/.test(
         place.scene.passage.text.slice(Math.max(0, place.span.start - 6), place.span.start),
       )) ||
+    spacedZero(place, bare, after) ||
     (after.startsWith(')') && !place.before.slice(-40).includes('('))
   );
 }
+
+/** "5 0 silk": the dash of a thread size got lost, so neither number stands alone. */
+const spacedZero = (place: Place, { value }: Bare, after: string): boolean =>
+  (value === 0 && /[0-9]\s$/.test(place.before)) || /^\s0(?![0-9.,])/.test(after);
 
 const MAGNITUDE =
   '(?:thick|thinn?|fin|narrow|wid|bigg|larg|small|slimm?|fatt?|stout|heavi|light|strong|weak|coars|fast|slow)er';

@@ -40,11 +40,12 @@ const nounBefore: Rung = ({ place }) => {
 };
 
 /** "12 → 4" where French is turned into millimetres: the second is a third of the first. */
-const aThird: Rung = ({ place, bare }) => {
+export function isThird(place: Place, { value }: Bare): boolean {
   const first = /([0-9]{1,2})\s?(?:Fr\s?)?(?:→|->|=|⇒)\s?$/.exec(place.before.slice(-14))?.[1];
-  const third = first !== undefined && Math.abs(Number(first) / 3 - bare.value) < 0.06;
-  return third && /\bmm\b|millimet|÷\s?3|\/\s?3|third/i.test(place.text) ? ['millimetre'] : [];
-};
+  const third = first !== undefined && Math.abs(Number(first) / 3 - value) < 0.06;
+  return third && /\bmm\b|millimet|÷\s?3|\/\s?3|third/i.test(place.text);
+}
+const aThird: Rung = ({ place, bare }) => (isThird(place, bare) ? ['millimetre'] : []);
 
 const sentenceMentions: Rung = ({ place, known, settledBare }) => {
   const here = mentionsIn(known, place.sentence);

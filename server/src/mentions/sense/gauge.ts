@@ -39,14 +39,13 @@ const gestational = (place: Place): boolean =>
   /\b(?:gestation|infants?|weeks?|newborns?|bab(?:y|ies)|preterm)\b|\+6d/i.test(place.text) &&
   !isGauge(place);
 
-/** A capital G is gauge unless the sentence weighs something out in a note without needles. */
+/** A capital G is gauge unless a drug stands beside it in a note without needles. */
 function capital(place: Place, match: string, value: number, system: 'needle-gauge' | 'wire-gauge'): Verdict {
   // The long patterns are asked last: with a needle about, they decide nothing.
-  if (isGauge(place) || (value >= 10 && factsOf(place.around).gauge))
+  if (isGauge(place) || (value >= 10 && factsOf(place.around).needles))
     return size(system, 'unit-letter', match);
   if (value < 10) return gaugeNear(place) ? size(system, 'gauge-near', match) : NOTHING;
-  const measured =
-    DRUG_BEFORE.test(place.before) || MEASURED_OUT.test(place.after) || WEIGHED.test(place.text);
+  const measured = DRUG_BEFORE.test(place.before) || MEASURED_OUT.test(place.after);
   return measured ? NOTHING : size(system, 'unit-letter', match);
 }
 

@@ -5,6 +5,8 @@ import { systemOf } from './systems.ts';
 export interface NoteFacts {
   /** Needle gauges are written with a capital letter or the word. */
   readonly gauge: boolean;
+  /** Needles or cannulas are named, or the word gauge. */
+  readonly needles: boolean;
   /** "18g" stands beside a needle at least twice: the note's own way to write gauge. */
   readonly smallLetterGauge: boolean;
   /** French sizes are written, or things sized in French are named. */
@@ -39,11 +41,12 @@ function gather(around: Surroundings): NoteFacts {
   const any = (test: (text: string) => boolean): boolean =>
     around.scenes.some((scene) => test(scene.passage.text));
   const devices = new Set(around.scenes.flatMap((scene) => scene.devices.map((hit) => hit.means)));
+  const word = any((text) => /\bgauge\b/i.test(text));
   let small = 0;
   for (const scene of around.scenes) small += scene.passage.text.match(SMALL_GAUGE)?.length ?? 0;
   return {
-    gauge:
-      any((text) => /[0-9]{2}\s?-?(?:G\b|gauge|ga\b)/.test(text)) || any((text) => /\bgauge\b/i.test(text)),
+    gauge: word || any((text) => /[0-9]{2}\s?-?(?:G\b|gauge|ga\b)/.test(text)),
+    needles: word || [...devices].some((device) => systemOf(device) === 'needle-gauge'),
     smallLetterGauge: small >= 2,
     french:
       any((text) => /[0-9]\s?-?(?:Fr\b|French|Ch\b)/.test(text)) ||

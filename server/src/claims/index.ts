@@ -6,6 +6,7 @@ import type { Context, Mention } from '../mentions/model.ts';
 import type { Note } from '../notes/model.ts';
 import { constructionsFor } from './constructions/index.ts';
 import type { Reading } from './constructions/model.ts';
+import { readHeaded } from './headed.ts';
 import { judge } from './judge/index.ts';
 import { readLists } from './lists.ts';
 import type { Claim, Statement } from './model.ts';
@@ -28,7 +29,8 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
   const { reads, scenes } = whole;
   const prose = scenes.flatMap((scene) => readScene(scene, context));
   const keyed = readKeys(note, whole).map(({ claim, stance }) => judge(claim, stance, note, context));
-  const placed = [...readTables(note, reads), ...readLists(note, reads)].map((claim) =>
+  const listed = [...readLists(note, reads), ...readHeaded(note, reads, context)];
+  const placed = [...readTables(note, reads), ...listed].map((claim) =>
     judge(claim, 'asserted', note, context),
   );
   return [...prose, ...keyed, ...placed]

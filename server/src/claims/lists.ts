@@ -5,13 +5,18 @@ import type { Claim, Operand, OrderClaim } from './model.ts';
 import type { Read } from './text/scenes.ts';
 
 export function readLists(note: Note, reads: readonly Read[]): Claim[] {
+  return itemLists(reads).flatMap((items) => readList(note, reads, items));
+}
+
+/** First paragraphs of the items of each list, in the order of the note. Lists of tasks are left out. */
+export function itemLists(reads: readonly Read[]): Read[][] {
   const lists = new Map<number, Read[]>();
   for (const read of reads) {
     const { list } = read.passage;
     if (!list || list.checked !== undefined || isContinuation(lists.get(list.list), read)) continue;
     lists.set(list.list, [...(lists.get(list.list) ?? []), read]);
   }
-  return [...lists.values()].flatMap((items) => readList(note, reads, items));
+  return [...lists.values()];
 }
 
 /** A second paragraph of the same item. */
@@ -20,7 +25,9 @@ const isContinuation = (seen: readonly Read[] | undefined, read: Read) =>
 
 function readList(note: Note, reads: readonly Read[], items: readonly Read[]): OrderClaim[] {
   const first = items[0];
-  const cue = first && orderCue(leadItems(note, reads, first));
+  const lead = first ? leadItems(note, reads, first) : [];
+  const sized = first?.passage.list?.leadIn !== undefined && lead.some((item) => item.kind === 'size');
+  const cue = sized ? undefined : orderCue(lead);
   if (!cue || items.length < 3) return [];
   const operands = items.map(leading);
   if (operands.some((operand) => operand === undefined)) return [];
@@ -32,12 +39,9 @@ function readList(note: Note, reads: readonly Read[], items: readonly Read[]): O
 }
 
 /** The last sentence of the lead-in, or the heading right above, when the list has nothing else before it. */
-function leadItems(note: Note, reads: readonly Read[], first: Read): Read['items'] {
+export function leadItems(note: Note, reads: readonly Read[], first: Read): Read['items'] {
   const lead = first.passage.list?.leadIn;
-  if (lead !== undefined) {
-    const sentence = reads[lead]?.sentences.at(-1);
-    return sentence && !sentence.items.some((item) => item.kind === 'size') ? sentence.items : [];
-  }
+  if (lead !== undefined) return reads[lead]?.sentences.at(-1)?.items ?? [];
   const above = reads[first.passage.index - 1];
   return above?.passage.kind === 'heading' && note.passages[first.passage.path.at(-1) ?? -1] === above.passage
     ? above.items
@@ -45,7 +49,7 @@ function leadItems(note: Note, reads: readonly Read[], first: Read): Read['items
 }
 
 /** The size that opens an item, and the only one in it. */
-function leading(read: Read): Operand | undefined {
+export function leading(read: Read): Operand | undefined {
   const sized = read.items.filter((item) => item.mention && item.mention.kind !== 'ambiguous');
   const mention = sized[0]?.mention;
   if (!mention || sized.length !== 1 || mention.sizes.length !== 1 || read.items.indexOf(sized[0]!) > 3)

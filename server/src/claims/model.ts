@@ -79,12 +79,25 @@ export interface RangeClaim extends Base {
   readonly inside: boolean;
 }
 
+/** A size said to keep to a limit: "nothing narrower than 16 G, so a 20 G will do". */
+export interface LimitClaim extends Base {
+  readonly kind: 'limit';
+  readonly size: Operand;
+  readonly bound: Operand;
+  /** Which side is allowed, in thickness. */
+  readonly side: 'at-least' | 'at-most';
+  /** The bound itself is not allowed. */
+  readonly strict: boolean;
+}
+
 export interface CategoryClaim extends Base {
   readonly kind: 'category';
   readonly size: Operand;
   /** Id of a row in `claims/words/categories.ts`. */
   readonly category: string;
   readonly member: boolean;
+  /** Said of each size of a list by itself: one that is outside breaks the claim. */
+  readonly each?: boolean;
 }
 
 /** One thing goes through another. */
@@ -136,6 +149,7 @@ export type Claim =
   | EquivalenceClaim
   | OrderClaim
   | RangeClaim
+  | LimitClaim
   | CategoryClaim
   | FitClaim
   | FormulaClaim

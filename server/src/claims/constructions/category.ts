@@ -16,14 +16,15 @@ export const category: Construction = {
   },
 };
 
-interface Form {
+export interface Form {
   readonly at: number;
   readonly to: number;
   readonly text: string;
 }
 const FORMS = new Set(CATEGORIES.flatMap((row) => row.forms));
 
-function formsIn(items: readonly Item[]): Form[] {
+/** Class words of a sentence or a heading. */
+export function formsIn(items: readonly Item[]): Form[] {
   return items.flatMap((item, at) => {
     if (FORMS.has(item.word)) return [{ at, to: at, text: item.word }];
     const two = `${item.word} ${items[at + 1]?.word}`;
@@ -43,28 +44,56 @@ function readForm(scene: Scene, form: Form, all: readonly Group[], forms: readon
   // "No large-bore access, so a 22 G had to do": the size stands for the lack of it.
   if (group === after && /^(?:no|without|failed|lost|lacking)$/.test(scene.items[form.at - 1]?.word ?? ''))
     return [];
-  const row = rowFor(form, group);
-  if (!row) return [];
-  return [
-    {
-      claim: {
-        kind: 'category',
-        construction: 'category',
-        span: sentenceSpan(scene),
-        focus: spanOf(scene, scene.items[group.from]!, scene.items[group.to]!),
-        size: operand(scene, group),
-        category: row.id,
-        member: true,
-      },
-      // With a request first, what is asserted is the size that answers it.
-      at: Math.max(form.at, group.from),
-      from: Math.min(form.at, group.from),
-      to: Math.max(form.to, group.to),
-    },
-  ];
+  const run = group === after ? runFrom(scene.items, all, group) : [group];
+  return run.flatMap((one) => {
+    const row = rowFor(form, one);
+    return row ? [reading(scene, form, one, row)] : [];
+  });
 }
 
-function rowFor(form: Form, group: Group): CategoryRow | undefined {
+/** "the 16 G and the 22 G": sizes joined by "and" or "or", each with an article of its own. */
+function runFrom(items: readonly Item[], all: readonly Group[], first: Group): Group[] {
+  const run = [first];
+  for (const g of all.slice(all.indexOf(first) + 1)) {
+    const gap = items.slice(run.at(-1)!.to + 1, g.from).map((item) => item.word);
+    if (gap.length < 2 || !JOINED.test(gap.join(' ')) || g.mentions.some((m) => m.bound)) break;
+    run.push(g);
+  }
+  // "Large-bore access means a 14 G, and a 20 G for the drip": what follows the last one is said of it alone.
+  return run.length > 1 && ENDS.test(items[run.at(-1)!.to + 1]?.word ?? '.') ? run : [first];
+}
+const JOINED = /^(?:,? ?(?:and|or)|,) (?:the|an?|our)$/;
+const ENDS = /^[.;)!]$/;
+
+function reading(scene: Scene, form: Form, group: Group, row: CategoryRow): Reading {
+  const each = group.mentions.length > 1 && listed(scene.items, form, group);
+  return {
+    claim: {
+      kind: 'category',
+      construction: 'category',
+      span: sentenceSpan(scene),
+      focus: spanOf(scene, scene.items[group.from]!, scene.items[group.to]!),
+      size: operand(scene, group),
+      category: row.id,
+      member: true,
+      ...(each ? { each } : {}),
+    },
+    // With a request first, what is asserted is the size that answers it.
+    at: Math.max(form.at, group.from),
+    from: Math.min(form.at, group.from),
+    to: Math.max(form.to, group.to),
+  };
+}
+
+/** A list that is opened as one: each of its sizes is said to be of the class. */
+function listed(items: readonly Item[], form: Form, group: Group): boolean {
+  const [from, to] = form.to < group.from ? [form.to, group.from] : [group.to, form.at];
+  return items.slice(from + 1, to).some((item) => LISTS.test(item.word));
+}
+const LISTS = /^(?:[:(]|are|as|like|e\.g|include|includes|qualify|count|all|both|mean|means)$/;
+
+/** The class that the words mean for such a size. */
+export function rowFor(form: Form, group: Pick<Group, 'sizes' | 'mentions'>): CategoryRow | undefined {
   const system = group.sizes[0]!.system;
   const device = group.mentions.find((m) => m.device)?.device;
   return CATEGORIES.find(
@@ -80,7 +109,7 @@ const TIES = new Set(
   cannulas catheter catheters chest feeding nasogastric pleural thoracic not isn't aren't . venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such hand arm forearm vein always really definitely certainly too so with fine good enough
   chest trolley cart tray hand over give offer
   sit sits run runs range ranges bracket from between covers cover anything everything what we mean by locking pigtail
-  then adults come comes as children's
+  then adults come comes as children's therefore thus hence say will do serve serves drainage something like these those all take qualify bed bay room states
   belongs belong sits lives with pigtails shelf drains drain tubes sold known classed counted described
   among amongst both each left right on side
   true plain ready already here there grown-up proper call called call it open use put place insert choose grab take pick get fetch reach go`.split(
@@ -91,6 +120,13 @@ const TIES = new Set(
 function tied(items: readonly Item[], form: Form, g: Group): boolean {
   const [from, to] = form.to < g.from ? [form.to, g.from] : [g.to, form.at];
   const between = items.slice(from + 1, to);
-  if (between.length > 10) return false;
-  return between.every((item) => TIES.has(item.word) || item.deviceNoun);
+  // "Large-bore or not: …", "if large-bore lines will not do, a 22 G …": the class is left again before the size comes.
+  const words = between.map((item) => item.word);
+  if (between.length > 10 || /\bor not\b|\bnot\b.*,/.test(words.join(' '))) return false;
+  return between.every(
+    (item, i) =>
+      TIES.has(item.word) ||
+      item.deviceNoun ||
+      (/^(?:bed|bay|room)$/.test(between[i - 1]?.word ?? '') && /^[0-9]+$/.test(item.word)),
+  );
 }

@@ -18,6 +18,7 @@ import { chooser } from './gate.ts';
 import { grab } from './grab.ts';
 import { hence } from './hence.ts';
 import { lengths } from './lengths.ts';
+import { limit } from './limit.ts';
 import { members } from './members.ts';
 import type { Construction } from './model.ts';
 import { next } from './next.ts';
@@ -70,6 +71,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   colour,
   category,
   range,
+  limit,
   between,
   grab,
   tubes,

@@ -1,65 +1,126 @@
-/** "an 18 Fr is inside that 14–16 window", "14 to 18 Fr, so a 20 is within range". */
+/** "an 18 Fr is inside that 14–16 window", "14 to 18 Fr, so a 20 is within range", "a 9 Fr is one of the sizes from 10 to 14 Fr". */
 import type { Item } from '../text/items.ts';
-import { groups, operand, sentenceSpan, spanOf } from '../text/scene.ts';
+import { type Group, groups, operand, type Scene, sentenceSpan, spanOf, together } from '../text/scene.ts';
+import { INSIDE, OUTSIDE, PLACED, POINTS_BACK, UNSETTLED, WINDOW } from '../words/windows.ts';
 import type { Construction, Reading } from './model.ts';
-
-const INSIDE = new Set(['inside', 'within', 'in', 'fits', 'between', 'middle']);
-const OUTSIDE = new Set(['outside', 'beyond', 'out']);
-const WINDOW = new Set(['group', 'window', 'range', 'bracket', 'band', 'limits', 'span', 'interval']);
-
-const THAT = /^(?:that|this|those)$/;
-
-/** "falls inside that", "in the middle of that". */
-const refersBack = (items: readonly Item[], i: number) =>
-  THAT.test(items[i]!.word) &&
-  /^(?:inside|within|outside|middle|beyond)$/.test(
-    items[i - (items[i - 1]?.word === 'of' ? 2 : 1)]?.word ?? '',
-  ) &&
-  (items[i + 1] === undefined || items[i + 1]!.kind === 'punctuation');
 
 export const range: Construction = {
   id: 'range',
   needs: () => [
     { sizes: 1, words: WINDOW },
-    { sizes: 1, like: THAT },
+    { sizes: 1, words: POINTS_BACK },
+    { sizes: 3, words: INSIDE },
+    { sizes: 3, words: OUTSIDE },
+    { sizes: 3, words: ['one'] },
   ],
   read(scene) {
-    const { items } = scene;
-    const all = groups(items);
+    const all = groups(scene.items);
     const single = all.find((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'size');
-    const window = single
-      ? items.findIndex((item, i) => i > single.to && (WINDOW.has(item.word) || refersBack(items, i)))
-      : -1;
-    if (!single || window < 0) return [];
-    const cue = items.findIndex(
-      (item, i) => i > single.to && i < window && (INSIDE.has(item.word) || OUTSIDE.has(item.word)),
-    );
-    if (cue < 0 || window - single.to > 9) return [];
-    if (items.slice(single.to, cue).some((item) => item.word === 'than')) return [];
-    const bounds = [
-      ...all,
-      ...(scene.before.at(-1) ? groups(scene.before.at(-1)!.items) : []),
-      ...(scene.context.at(-1) ? groups(scene.context.at(-1)!.items) : []),
-    ].filter((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'range');
-    const found = bounds[0];
-    if (found?.sizes.length !== 2 || found.sizes[0]!.system !== single.sizes[0]!.system) return [];
-    const end = (i: number) => operand(scene, { ...found, sizes: [found.sizes[i]!] });
-    return [
-      {
-        claim: {
-          kind: 'range',
-          construction: 'range',
-          span: sentenceSpan(scene),
-          focus: spanOf(scene, items[single.from]!, items[single.to]!),
-          size: operand(scene, single),
-          low: end(0),
-          high: end(1),
-          inside: !OUTSIDE.has(items[cue]!.word),
-        },
-        at: cue,
-        from: single.from,
-        to: window,
-      },
-    ] satisfies Reading[];
+    if (!single || single.mentions[0]!.bound || together(scene.items, single)) return [];
+    const place =
+      placeOf(scene.items, single) ?? windowOf(scene.items, single) ?? direct(scene.items, single, all);
+    const found = place && boundsOf(scene, all, single);
+    return found ? [reading(scene, single, found, place)] : [];
   },
 };
+
+/** Where it is said that the size lies, and whether inside. */
+interface Place {
+  readonly at: number;
+  readonly to: number;
+  readonly inside: boolean;
+}
+
+/** "falls inside that", "in the middle of that". */
+const refersBack = (items: readonly Item[], i: number) =>
+  /^(?:that|this|those|it)$/.test(items[i]!.word) &&
+  /^(?:inside|within|outside|middle|beyond)$/.test(
+    items[i - (items[i - 1]?.word === 'of' ? 2 : 1)]?.word ?? '',
+  ) &&
+  (items[i + 1] === undefined || /^[.,;!)]$/.test(items[i + 1]!.word));
+
+/** A word of place, then a window: "within the range", "inside that". */
+function windowOf(items: readonly Item[], single: Group): Place | undefined {
+  const window = items.findIndex(
+    (item, i) => i > single.to && (WINDOW.has(item.word) || refersBack(items, i)),
+  );
+  const at = items.findIndex(
+    (item, i) => i > single.to && i < window && (INSIDE.has(item.word) || OUTSIDE.has(item.word)),
+  );
+  if (window < 0 || at < 0 || window - single.to > 9) return undefined;
+  if (items.slice(single.to, at).some((item) => item.word === 'than')) return undefined;
+  return { at, to: window, inside: !OUTSIDE.has(items[at]!.word) };
+}
+
+/** "belongs to that group", "is covered by that", "is among them", "sits between those limits". */
+function placeOf(items: readonly Item[], single: Group): Place | undefined {
+  for (let at = single.to + 1; at <= single.to + 5 && at < items.length; at++) {
+    const phrase = text(items.slice(at, at + 8));
+    const row = PLACED.map((one) => ({ ...one, match: one.pattern.exec(phrase) })).find((one) => one.match);
+    if (!row?.match) continue;
+    if (!items.slice(single.to + 1, at).every((item) => item.deviceNoun || STEADY.test(item.word)))
+      return undefined;
+    const to = at + row.match[0].split(' ').length - 1;
+    // "the protocol of urology" is another one.
+    return /^(?:of|for|at|from|about)$/.test(items[to + 1]?.word ?? '')
+      ? undefined
+      : { at, to, inside: row.inside };
+  }
+  return undefined;
+}
+const STEADY = /^(?:also|therefore|thus|still|too|in|on|bed|tray|[0-9]|box|then|would|does|hence)$/;
+
+/** "a 25 G is within 21–23 G", "a 9 Fr is one of the sizes from 10 to 14 Fr". */
+function direct(items: readonly Item[], single: Group, all: readonly Group[]): Place | undefined {
+  const bounds = all.find((g) => g.from > single.to && g.mentions[0]!.kind === 'range');
+  if (!bounds || bounds.from - single.to > 9) return undefined;
+  const between = text(items.slice(single.to + 1, bounds.from));
+  const match = DIRECT.exec(between);
+  return match ? { at: single.to + 1, to: bounds.to, inside: !match[1] } : undefined;
+}
+const DIRECT =
+  /^(?:is|lies|falls|sits|comes|stays) (?:also |therefore |still |well |just )?(?:within|inside|(outside|beyond)|one of (?:the |our )?(?:sizes?|numbers?|gauges?|needles|catheters|drains|tubes)(?: (?:from|between|in|of))?)(?: the| our| a)?$/;
+
+const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
+
+/** The only range of the sentence, else the only one of the sentence before or of the passage before. */
+function boundsOf(scene: Scene, all: readonly Group[], single: Group): Group | undefined {
+  const nearby = [scene.items, (scene.before.at(-1) ?? scene.context.at(-1))?.items ?? []];
+  for (const items of nearby) {
+    const own = (items === scene.items ? all : groups(items)).filter((g) => endsOf(items, g));
+    const [found] = own;
+    if (found === undefined) continue;
+    const ends = endsOf(items, found)!;
+    if (own.length > 1 || found.sizes[0]!.system !== single.sizes[0]!.system) return undefined;
+    if (found.from <= single.from && found.to >= single.to && items === scene.items) return undefined;
+    return items.some((item) => UNSETTLED.test(item.word)) ? undefined : { ...found, sizes: ends };
+  }
+  return undefined;
+}
+
+/** Both ends of a range, or of "between 14 and 18 G". */
+function endsOf(items: readonly Item[], g: Group): Group['sizes'] | undefined {
+  if (g.mentions.length === 1 && g.mentions[0]!.kind === 'range') return g.sizes;
+  return g.mentions.length === 2 && g.sizes.length === 2 && items[g.from - 1]?.word === 'between'
+    ? g.sizes
+    : undefined;
+}
+
+function reading(scene: Scene, single: Group, found: Group, { at, to, inside }: Place): Reading {
+  const end = (i: number) => operand(scene, { ...found, sizes: [found.sizes[i]!] });
+  return {
+    claim: {
+      kind: 'range',
+      construction: 'range',
+      span: sentenceSpan(scene),
+      focus: spanOf(scene, scene.items[single.from]!, scene.items[single.to]!),
+      size: operand(scene, single),
+      low: end(0),
+      high: end(1),
+      inside,
+    },
+    at,
+    from: single.from,
+    to,
+  };
+}

@@ -13,7 +13,9 @@ export function judgeCategory(claim: CategoryClaim): Judgement {
   const within = ([min, max]: readonly [number, number]) =>
     claim.size.sizes.every((size) => size.value >= min && size.value <= max);
   const inside = within(row.member);
-  const outside = within(row.outside);
+  const [min, max] = row.outside;
+  const strays = claim.size.sizes.some(({ value }) => value >= min && value <= max);
+  const outside = claim.each && claim.member ? strays : within(row.outside);
   const verdict = !inside && !outside ? 'cannot-tell' : inside === claim.member ? 'agrees' : 'contradicted';
   return {
     verdict,

@@ -10,6 +10,7 @@ import { judgeEquivalence } from './equivalence.ts';
 import { judgeExistence } from './existence.ts';
 import { judgeFit } from './fit.ts';
 import { judgeFormula } from './formula.ts';
+import { judgeLimit } from './limit.ts';
 import type { Judgement } from './model.ts';
 import { judgeOrder } from './order.ts';
 import { judgeProperty } from './property.ts';
@@ -49,6 +50,8 @@ function judgeClaim(claim: Claim, note: Note, context?: Context): Judgement {
       return judgeOrder(claim, note, context);
     case 'range':
       return judgeRange(claim);
+    case 'limit':
+      return judgeLimit(claim, context);
     case 'category':
       return judgeCategory(claim);
     case 'fit':

@@ -2,6 +2,7 @@
  * Words that put a size in a class, and the sizes that every text puts in it or leaves out.
  * `member` and `outside` are closed ranges of the system's values; what lies between is left alone, since texts differ.
  * Sources: peripheral large-bore is 14 to 16 G in all texts read, 18 G in some (sources lb1, lb2, lb3);
+ * fine and heavy threads and needles: common practice, no source, and only the far ends are judged;
  * chest drains: small-bore 14 Fr or less, large-bore more than 20 Fr (sources mahmood, mehra, bauman).
  */
 import type { Device, System } from '../../sizes/model.ts';
@@ -98,6 +99,53 @@ export const CATEGORIES: readonly CategoryRow[] = [
     member: [-11, -7],
     outside: [-3, 10],
     holds: 'Microsurgical sutures are 8-0 and finer',
+    sources: [],
+  },
+  {
+    id: 'fine-sutures',
+    label: 'a fine suture',
+    forms: ['fine sutures', 'fine threads', 'fine stitches', 'finest sutures', 'finest threads'],
+    system: 'usp',
+    member: [-11, -4],
+    outside: [0, 10],
+    holds: 'Fine sutures are those with many zeros, 5-0 and finer; 0 and the whole numbers are the heavy end',
+    sources: [],
+  },
+  {
+    id: 'heavy-sutures',
+    label: 'a heavy suture',
+    forms: [
+      'heavy sutures',
+      'heavy threads',
+      'thick sutures',
+      'thick threads',
+      'heaviest sutures',
+      'heaviest threads',
+    ],
+    system: 'usp',
+    member: [0, 10],
+    outside: [-11, -6],
+    holds: 'Heavy sutures are 0 and the whole numbers; more zeros are finer',
+    sources: [],
+  },
+  {
+    id: 'fine-needles',
+    label: 'a fine needle',
+    forms: ['fine needles', 'thin needles', 'finest needles', 'thinnest needles'],
+    system: 'needle-gauge',
+    member: [25, 40],
+    outside: [7, 17],
+    holds: 'Fine needles have high gauge numbers, 25 G and up; 16 G is at the wide end',
+    sources: [],
+  },
+  {
+    id: 'thick-needles',
+    label: 'a thick needle',
+    forms: ['thick needles', 'thickest needles', 'widest needles', 'wide needles'],
+    system: 'needle-gauge',
+    member: [7, 18],
+    outside: [26, 40],
+    holds: 'Thick needles have low gauge numbers; 26 G and up are fine',
     sources: [],
   },
 ];

@@ -1,0 +1,187 @@
+/**
+ * Sizes set under a limit: "18 G or bigger (20 G, 22 G)", "nothing narrower than a 16 G, so a 20 G will do",
+ * "a 22 G satisfies the rule of 18 G or wider".
+ */
+import type { Item } from '../text/items.ts';
+import { type Limit, limitsIn } from '../text/limits.ts';
+import {
+  type Group,
+  groups,
+  operand,
+  type Scene,
+  sameSystem,
+  sentenceSpan,
+  spanOf,
+  together,
+} from '../text/scene.ts';
+import type { Sentence } from '../text/sentences.ts';
+import { ELSEWHERE, EXAMPLE_AFTER, EXAMPLES, EXCEPTS, KEEPS, RULE, SO } from '../words/limits.ts';
+import type { Construction, Reading } from './model.ts';
+
+export const limit: Construction = {
+  id: 'limit',
+  needs: () => [{ sizes: 2 }, { sizes: 1, words: RULE }, { sizes: 1, words: SO }],
+  read(scene) {
+    const limits = limitsIn(scene.items);
+    const only = limits[0];
+    if (only && limits.length === 1)
+      return [...named(scene, only), ...drawn(scene, only), ...kept(scene, only)];
+    return limits.length === 0 ? referred(scene) : [];
+  },
+};
+
+const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
+const excepted = (items: readonly Item[]) =>
+  text(items)
+    .replace(SOFT, ' ')
+    .split(' ')
+    .some((word) => EXCEPTS.test(word));
+/** "if the vein allows": a rule is softened by it, and its sense stays. */
+const SOFT =
+  /\b(?:if|when|where|wherever|whenever) (?:(?:the|her|his|their) \w+ allows?|(?:at all )?possible|you can)\b/g;
+
+/** Groups that may be members: of the system of the bound, not the bound itself. */
+const others = (scene: Scene, { bound }: Limit): Group[] =>
+  groups(scene.items).filter((g) => g.from !== bound.from && sameSystem(g, bound));
+
+/** "20 Fr or larger, such as 16 Fr", "18 G or bigger (20 G, 22 G)", "including the 20 G", "20 Fr among them". */
+function named(scene: Scene, limit: Limit): Reading[] {
+  const { items } = scene;
+  const rest = items.slice(limit.to + 1);
+  if (rest.some((item) => item.kind === 'word' && EXCEPTS.test(item.word))) return [];
+  return others(scene, limit)
+    .filter((g) => g.from > limit.to && !parted(items.slice(limit.to + 1, g.from)))
+    .filter((g) => bracketed(items, limit, g) || exampled(items, limit, g))
+    .slice(0, 1)
+    .map((g) => reading(scene, limit, g, g.from));
+}
+
+/** "18 G or larger with thinner ones, such as 22 G": something else came up that the examples may be of. */
+const parted = (between: readonly Item[]) =>
+  between.length > 10 ||
+  between.some((item) => item.magnitude !== undefined || /^(?:with|called|[;:.])$/.test(item.word));
+
+/** Nothing but the sizes between the brackets right behind the limit. */
+const bracketed = (items: readonly Item[], limit: Limit, g: Group) =>
+  g.from <= limit.to + 3 &&
+  items[g.from - 1]?.word === '(' &&
+  items[g.to + 1]?.word === ')' &&
+  items.slice(limit.to + 1, g.from - 1).every((item) => item.deviceNoun);
+
+function exampled(items: readonly Item[], limit: Limit, g: Group): boolean {
+  for (let n = 1; n <= 5; n++) {
+    const opener = items.slice(Math.max(limit.to + 1, g.from - n), g.from);
+    if (opener.length === n && EXAMPLES.some((pattern) => pattern.test(text(opener)))) return true;
+  }
+  const comma = /^(?:,|\(|—|–)$/.test(items[g.from - 1]?.word ?? '');
+  return comma && EXAMPLE_AFTER.test(text(items.slice(g.to + 1, g.to + 4)));
+}
+
+/** "…, so a 10 Fr will do", "…, and a 22 G meets that rule". */
+function drawn(scene: Scene, limit: Limit): Reading[] {
+  const { items } = scene;
+  const g = others(scene, limit).find((one) => one.from > limit.to);
+  if (!g || !rules(items, limit)) return [];
+  const link = items.slice(limit.to + 1, g.from);
+  const verb = verbAt(items, g);
+  const outside = [...items.slice(0, limit.from), ...items.slice(limit.to + 1)];
+  if (verb === undefined || excepted(outside) || together(items, g)) return [];
+  const refers = refersBack(items, verb);
+  return concludes(link) || (refers && link.some((item) => /^[,;:"”]$/.test(item.word)))
+    ? [reading(scene, limit, g, verb)]
+    : [];
+}
+
+/** "Anything finer than 6-0 snaps", "20 Fr or larger hurts": what is said of a class is no rule that others could keep to. */
+const rules = (items: readonly Item[], limit: Limit) =>
+  !limit.strict &&
+  (limit.from > 2 ||
+    limit.from < limit.bound.from ||
+    /^(?:[,:;"”—–]|for|in|on|is|please|only)$/.test(items[limit.to + 1]?.word ?? ','));
+
+/** "so a 10 Fr", not "so that clots pass, a 10 Fr". */
+const concludes = (link: readonly Item[]) =>
+  link.slice(-4).some((item, i, near) => SO.has(item.word) && near[i + 1]?.word !== 'that');
+
+/** "A 22 G satisfies the requirement of '18 G or wider'." */
+function kept(scene: Scene, limit: Limit): Reading[] {
+  const { items } = scene;
+  const g = others(scene, limit).find((one) => one.to < limit.from);
+  const verb = g && verbAt(items, g);
+  if (!g || verb === undefined || limit.from - verb > 8 || excepted(items.slice(0, limit.from))) return [];
+  const between = items.slice(verb, limit.from);
+  return between.every((item) => BRIDGE.test(item.word) || RULE.has(item.word))
+    ? [reading(scene, limit, g, verb)]
+    : [];
+}
+const BRIDGE =
+  /^(?:satisf(?:y|ies)|meets?|fulfils?|fulfills?|complies|conforms?|keeps|sticks|passes|clears|obeys|with|to|the|our|that|this|of|a|an|ward|house|local|for|is|within|in|line|keeping|therefore|also|easily|written|as|["“”':(,])$/;
+
+/** The limit stands in the sentence before: "A 20 G satisfies that standard." */
+function referred(scene: Scene): Reading[] {
+  const { items } = scene;
+  const before = scene.before.at(-1) ?? (scene.passage.list ? undefined : scene.context.at(-1));
+  const limits = before ? limitsIn(before.items) : [];
+  const [limit] = limits;
+  const all = groups(items);
+  const g = all[0];
+  if (!before || !limit || limits.length !== 1 || !g || all.length !== 1 || !sameSystem(g, limit.bound))
+    return [];
+  const verb = rules(before.items, limit) ? verbAt(items, g) : undefined;
+  if (verb === undefined || before.close === '?' || excepted(items) || together(items, g)) return [];
+  if (groups(before.items).length !== 1 || excepted(beside(before, limit))) return [];
+  return refersBack(items, verb) || items.slice(0, verb + 3).some((item) => SO.has(item.word))
+    ? [reading(scene, limit, g, verb)]
+    : [];
+}
+
+/** Words of the sentence before outside the limit itself. */
+const beside = (sentence: Sentence, limit: Limit): readonly Item[] => [
+  ...sentence.items.slice(0, limit.from),
+  ...sentence.items.slice(limit.to + 1),
+];
+
+/** The verb of keeping that follows the size and its noun. */
+function verbAt(items: readonly Item[], g: Group): number | undefined {
+  const from = g.to + 1;
+  for (const at of [from, from + 1, from + 2]) {
+    if (!items.slice(from, at).every((item) => item.deviceNoun || item.word === 'therefore'))
+      return undefined;
+    const phrase = text(items.slice(at, at + 6));
+    const match = KEEPS.map((pattern) => pattern.exec(phrase)?.[0]).find((found) => found !== undefined);
+    if (match !== undefined)
+      return ELSEWHERE.has(phrase.slice(match.length + 1).split(' ')[0]!) ? undefined : at;
+  }
+  return undefined;
+}
+
+/** "that rule", "this limit", "the requirement". */
+const refersBack = (items: readonly Item[], verb: number) =>
+  items
+    .slice(verb, verb + 8)
+    .some(
+      (item, i) =>
+        RULE.has(item.word) &&
+        items
+          .slice(verb, verb + i)
+          .some((near) => /^(?:that|this|the|our|these|those|both)$/.test(near.word)),
+    );
+
+function reading(scene: Scene, limit: Limit, g: Group, at: number): Reading {
+  return {
+    claim: {
+      kind: 'limit',
+      construction: 'limit',
+      span: sentenceSpan(scene),
+      focus: spanOf(scene, scene.items[g.from]!, scene.items[g.to]!),
+      size: operand(scene, g),
+      bound: operand(scene, limit.bound),
+      side: limit.side,
+      strict: limit.strict,
+    },
+    at,
+    from: g.from,
+    to: Math.max(at, g.to),
+    own: true,
+  };
+}

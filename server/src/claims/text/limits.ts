@@ -1,0 +1,103 @@
+/** A limit in words: "18 G or bigger", "nothing narrower than a 16 G", "at least 12 Fr", "anything finer than 6-0". */
+import { direction } from '../../sizes/index.ts';
+import { NUMBER_ABOVE, NUMBER_BELOW, OPENS, SHUTS_OUT } from '../words/limits.ts';
+import type { Item } from './items.ts';
+import { type Measured, measuredWords } from './magnitudes.ts';
+import { remembered } from './remember.ts';
+import { type Group, groups } from './scene.ts';
+
+export interface Limit {
+  readonly bound: Group;
+  /** Which side is allowed, in thickness. */
+  readonly side: 'at-least' | 'at-most';
+  /** The bound itself is not allowed. */
+  readonly strict: boolean;
+  /** First and last item of the phrase. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Limits of a sentence, in its order. Only single sizes bound. */
+export const limitsIn = remembered((items: readonly Item[]): readonly Limit[] => {
+  const words = measuredWords(items);
+  return groups(items).flatMap((bound) =>
+    bound.sizes.length === 1 ? (after(items, words, bound) ?? before(items, words, bound) ?? []) : [],
+  );
+});
+
+type Sign = 1 | -1;
+
+const side = (sign: Sign): Limit['side'] => (sign === 1 ? 'at-least' : 'at-most');
+
+/** Higher numbers are thicker: only there a number bounds a size. */
+const rises = (bound: Group) => direction(bound.sizes[0]!.system) === 'up';
+
+const thickness = (m: Measured | undefined): Sign | undefined =>
+  m && m.degree === 'comparative' && !m.idiom && (m.axis === 'outer' || m.axis === 'bore')
+    ? m.sign
+    : undefined;
+
+const byNumber = (word: string | undefined, bound: Group): Sign | undefined =>
+  word === undefined || !rises(bound)
+    ? undefined
+    : NUMBER_ABOVE.has(word)
+      ? 1
+      : NUMBER_BELOW.has(word)
+        ? -1
+        : undefined;
+
+/** "18 G or bigger", "20 Fr and above", "18 G upwards". */
+function after(items: readonly Item[], words: readonly Measured[], bound: Group): Limit | undefined {
+  const link = items[bound.to + 1]?.word;
+  const at = bound.to + 2;
+  if (link !== 'or' && link !== 'and') return undefined;
+  const sign = thickness(words.find((m) => m.at === at)) ?? byNumber(items[at]?.word, bound);
+  // "a 14 Fr and smaller than …" compares; "20 G or finer needles" bounds.
+  if (sign === undefined || items[at + 1]?.word === 'than') return undefined;
+  return { bound, side: side(sign), strict: false, from: bound.from, to: at };
+}
+
+/** "nothing narrower than 16 G", "no drain under 20 Fr", "at least 12 Fr", "anything finer than 6-0". */
+function before(items: readonly Item[], words: readonly Measured[], bound: Group): Limit | undefined {
+  let i = bound.from - 1;
+  if (/^(?:an?|the)$/.test(items[i]?.word ?? '')) i--;
+  const [last, previous] = [items[i]?.word, items[i - 1]?.word];
+  if (rises(bound)) {
+    const plain = plainBound(previous, last);
+    if (plain) return { bound, side: side(plain), strict: false, from: i - 1, to: bound.to };
+  }
+  const compares = last === 'than';
+  const sign = compares
+    ? (thickness(words.find((m) => m.at === i - 1)) ?? byNumber(previous, bound))
+    : byNumber(last, bound);
+  if (sign === undefined) return undefined;
+  const at = openerAt(items, compares ? i - 1 : i);
+  if (at === undefined) return undefined;
+  const shut = SHUTS_OUT.has(items[at]!.word);
+  return { bound, side: side(shut ? (-sign as Sign) : sign), strict: !shut, from: at, to: bound.to };
+}
+
+/** "no drain under", "nothing narrower than", "anything that is finer than", "threads finer than". */
+function openerAt(items: readonly Item[], word: number): number | undefined {
+  const start = Math.max(0, word - 4);
+  const opener = items
+    .slice(start, word)
+    .findLastIndex((item) => SHUTS_OUT.has(item.word) || OPENS.has(item.word) || things(item));
+  if (opener < 0) return undefined;
+  const between = items.slice(start + opener + 1, word);
+  const filled = between.every((item) => item.kind === 'word' && (item.deviceNoun || FILL.test(item.word)));
+  if (!filled) return undefined;
+  // "no drains under": the noun is part of the phrase.
+  const shut = SHUTS_OUT.has(items[start + opener - 1]?.word ?? '') && things(items[start + opener]!);
+  return shut ? start + opener - 1 : start + opener;
+}
+const things = (item: Item) => item.deviceNoun === true && /s$/.test(item.word);
+
+const FILL = /^(?:that|which|is|are|go|goes|going|any|ever|size|sizes|of|be|to|use|uses|place|much|in|with)$/;
+
+/** "at least", "up to", "at most", "minimum of". */
+function plainBound(first: string | undefined, second: string | undefined): Sign | undefined {
+  const two = `${first} ${second}`;
+  if (two === 'at least' || two === 'minimum of') return 1;
+  return two === 'up to' || two === 'at most' || two === 'maximum of' ? -1 : undefined;
+}

@@ -1,0 +1,45 @@
+/** Words that place a size inside or outside a range of sizes. One idea a list. */
+
+export const INSIDE = new Set(['inside', 'within', 'in', 'fits', 'between', 'middle']);
+export const OUTSIDE = new Set(['outside', 'beyond', 'out']);
+export const WINDOW = new Set(['group', 'window', 'range', 'bracket', 'band', 'limits', 'span', 'interval']);
+
+/** One of these stands in every reference to a range named before. */
+export const POINTS_BACK = new Set(
+  'that this those these it them order rule policy protocol guideline guidance standard request list allowance spread choice'.split(
+    ' ',
+  ),
+);
+
+const RULES = 'order|rule|policy|protocol|guideline|guidance|standard|request|list|allowance|spread|choice';
+const RULE = `(?:${RULES})`;
+const NOUN = `(?:group|window|range|bracket|band|limits|span|interval|class|family|set|${RULES})`;
+const BACK = '(?:that|this|those|these)';
+const ADVERB = '(?:also |therefore |thus |still |well |just |easily |fully |safely )?';
+
+/** Phrases right behind a size that place it in a range named before. */
+export const PLACED: readonly { readonly pattern: RegExp; readonly inside: boolean }[] = [
+  {
+    inside: true,
+    pattern: new RegExp(
+      `^(?:would |does )?${ADVERB}(?:belongs? (?:to|in|within)|falls? (?:in|into|inside|within|under)|comes? (?:inside|within|under)|sits? (?:inside|within|between)|lies? (?:in|inside|within)|is ${ADVERB}(?:in|inside|within|covered by|part of|in keeping with|in line with)|stays? (?:in|inside|within)) (?:${BACK} ${NOUN}|the ${RULE}|(?:it|that|this|them)(?= [.,;!]|$))`,
+    ),
+  },
+  { inside: true, pattern: new RegExp(`^fits? ${ADVERB}(?:in|into|within) ${BACK} ${NOUN}`) },
+  {
+    inside: true,
+    pattern: new RegExp(
+      `^(?:is|counts as|belongs) ${ADVERB}(?:one of|among|amongst) (?:them|these|those)(?= [.,;!]|$| (?:sizes|numbers|gauges))`,
+    ),
+  },
+  {
+    inside: false,
+    pattern: new RegExp(
+      `^(?:falls?|lies?|is|sits?) ${ADVERB}(?:outside|beyond|not covered by) (?:${BACK} ${NOUN}|the ${RULE}|it|that|this)`,
+    ),
+  },
+];
+
+/** The range is left open, or it is another one that counts. */
+export const UNSETTLED =
+  /^(?:unlike|except|unless|if|formerly|previously|old|whereas|while|was|were|used|not)$/;

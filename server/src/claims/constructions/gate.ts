@@ -22,7 +22,7 @@ const CLASSES: Readonly<Record<WordClass, number>> = {
 /** What a sentence holds. */
 interface Holds {
   readonly classes: number;
-  readonly cues: number;
+  readonly cues: Bits;
   /** Values of its sizes; a range has two. */
   readonly sizes: number;
 }
@@ -31,13 +31,22 @@ interface Holds {
 interface Gate {
   readonly sizes: number;
   readonly classes: number;
-  readonly cues: number;
+  readonly cues: Bits;
 }
 
 type Cue = (word: string) => boolean;
 
-/** Cues are bits of one number. */
-const MOST_CUES = 31;
+/** Cues are bits of two numbers. */
+interface Bits {
+  readonly low: number;
+  readonly high: number;
+}
+const BITS = 31;
+const MOST_CUES = 2 * BITS;
+const NONE: Bits = { low: 0, high: 0 };
+
+const bit = (i: number): Bits => (i < BITS ? { low: 1 << i, high: 0 } : { low: 0, high: 1 << (i - BITS) });
+const joined = (a: Bits, b: Bits): Bits => ({ low: a.low | b.low, high: a.high | b.high });
 /** Distinct words remembered; a language has more, a course hardly. */
 const MOST_WORDS = 20_000;
 
@@ -79,33 +88,36 @@ function prepare(all: readonly Construction[]) {
 
 function gateOf({ sizes = 0, holds = [], words, like }: Needs, cues: Cue[]): Gate {
   const classes = holds.reduce((bits, name) => bits | CLASSES[name], 0);
-  if (!words && !like) return { sizes, classes, cues: 0 };
+  if (!words && !like) return { sizes, classes, cues: NONE };
   if (cues.length === MOST_CUES) throw new Error('More cues than bits');
   const set = new Set(words ?? []);
   cues.push((word) => set.has(word) || like?.test(word) === true);
-  return { sizes, classes, cues: 1 << (cues.length - 1) };
+  return { sizes, classes, cues: bit(cues.length - 1) };
 }
 
 const opens = (gate: Gate, holds: Holds): boolean =>
   holds.sizes >= gate.sizes &&
   (holds.classes & gate.classes) === gate.classes &&
-  (gate.cues === 0 || (holds.cues & gate.cues) !== 0);
+  (gate.cues === NONE || (holds.cues.low & gate.cues.low) !== 0 || (holds.cues.high & gate.cues.high) !== 0);
 
 function lookerFor(cues: readonly Cue[]): (items: readonly Item[]) => Holds {
   const cuesOf = rememberWords((word) =>
-    cues.reduce((bits, cue, i) => (cue(word) ? bits | (1 << i) : bits), 0),
+    cues.reduce((bits, cue, i) => (cue(word) ? joined(bits, bit(i)) : bits), NONE),
   );
   return (items) => {
     let classes = 0;
-    let held = 0;
+    let low = 0;
+    let high = 0;
     let sizes = 0;
     for (const item of items) {
-      held |= cuesOf(item.word);
+      const cue = cuesOf(item.word);
+      low |= cue.low;
+      high |= cue.high;
       classes |= classesOf(item);
       if (item.mention && item.mention.kind !== 'ambiguous') sizes += item.mention.sizes.length;
     }
-    if (held & 1) classes |= CLASSES.material;
-    return { classes, cues: held, sizes };
+    if (low & 1) classes |= CLASSES.material;
+    return { classes, cues: { low, high }, sizes };
   };
 }
 
@@ -124,8 +136,8 @@ function classesOf({ magnitude, system, axisNoun, colour }: Item): number {
 }
 
 /** The answers for words met before, kept up to a bound. */
-function rememberWords(ask: (word: string) => number): (word: string) => number {
-  const known = new Map<string, number>();
+function rememberWords(ask: (word: string) => Bits): (word: string) => Bits {
+  const known = new Map<string, Bits>();
   return (word) => {
     const before = known.get(word);
     if (before !== undefined) return before;

@@ -17,8 +17,16 @@ const TAKE = new Set(
   ),
 );
 
+/** The sentence asked about last: several constructions ask in a row. */
+let last: { items: readonly Item[]; all: readonly Group[]; exchange: Exchange | undefined } | undefined;
+
 /** Finds what is given up and what is chosen. */
 export function exchangeIn(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  if (last?.items !== items || last.all !== all) last = { items, all, exchange: findExchange(items, all) };
+  return last.exchange;
+}
+
+function findExchange(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
   return (
     ranged(items, all) ??
     preferred(items, all) ??

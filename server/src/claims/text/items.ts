@@ -16,7 +16,8 @@ import {
   superlativeOf,
 } from '../words/magnitude.ts';
 import { AXIS_NOUNS, DEVICE_NOUNS, SYSTEM_NOUNS } from '../words/nouns.ts';
-import { timed, verbal } from './verbs.ts';
+import { JOINT, kindAt, LETTER, PAIR, SPACE } from './letters.ts';
+import { TIME_WORDS, timed, verbal } from './verbs.ts';
 
 export interface Magnitude {
   readonly axis: Axis;
@@ -36,14 +37,14 @@ export interface Item {
   readonly word: string;
   readonly kind: 'word' | 'size' | 'punctuation';
   readonly capital: boolean;
-  readonly mention?: Mention;
+  readonly mention?: Mention | undefined;
   magnitude?: Magnitude | undefined;
-  readonly axisNoun?: { axis: Axis; sign: 1 | -1 };
-  readonly deviceNoun?: boolean;
-  system?: System | 'usp-zeros';
-  readonly colour?: string;
+  readonly axisNoun?: { axis: Axis; sign: 1 | -1 } | undefined;
+  readonly deviceNoun?: boolean | undefined;
+  system?: System | 'usp-zeros' | undefined;
+  readonly colour?: string | undefined;
   /** A length: what its words leave open, mm. */
-  readonly said?: { readonly min: number; readonly max: number };
+  readonly said?: { readonly min: number; readonly max: number } | undefined;
 }
 
 const FORMS = new Map<string, Magnitude>();
@@ -68,9 +69,6 @@ for (const word of OTHER_QUALITIES) {
 for (const word of OTHER_COMPARED)
   FORMS.set(word, { axis: 'other', sign: 1, degree: word.endsWith('st') ? 'superlative' : 'comparative' });
 
-const WORD = /[\p{L}\p{N}][\p{L}\p{N}'’/.-]*|[^\s]/gu;
-const LETTERS = /^[\p{L}\p{N}]/u;
-
 /** Items of a passage. Mentions must be sorted by span. */
 export function readItems(text: string, mentions: readonly Mention[]): Item[] {
   const items: Item[] = [];
@@ -85,25 +83,53 @@ export function readItems(text: string, mentions: readonly Mention[]): Item[] {
   return joinDegrees(joinSystems(items));
 }
 
-function sizeItem(text: string, mention: Mention): Item {
-  const { start, end } = mention.span;
-  return { start, end, word: text.slice(start, end).toLowerCase(), kind: 'size', capital: false, mention };
+/** One shape for all items: reading a property of any of them is then as fast as can be. */
+function itemOf(
+  start: number,
+  end: number,
+  word: string,
+  kind: Item['kind'],
+  capital: boolean,
+  mention: Mention | undefined,
+  senses: Senses,
+): Item {
+  const { magnitude, axisNoun, deviceNoun, system, colour } = senses;
+  return { start, end, word, kind, capital, mention, magnitude, axisNoun, deviceNoun, system, colour };
 }
 
+function sizeItem(text: string, mention: Mention): Item {
+  const { start, end } = mention.span;
+  return itemOf(start, end, text.slice(start, end).toLowerCase(), 'size', false, mention, NO_SENSES);
+}
+
+/** Words and signs of a stretch: a word is letters and digits, with joining signs inside it. */
 function words(text: string, from: number, to: number, into: Item[]): void {
-  const stretch = text.slice(from, to);
-  for (const match of stretch.matchAll(WORD)) {
-    const start = from + match.index;
-    const raw = match[0];
-    if (!LETTERS.test(raw)) {
-      into.push({ start, end: start + raw.length, word: raw, kind: 'punctuation', capital: false });
-      continue;
-    }
-    const body = raw.replace(/(?<![.'’/-])[.'’/-]+$/u, '');
-    pushWord(body, start, into);
-    for (let i = body.length; i < raw.length; i++)
-      into.push({ start: start + i, end: start + i + 1, word: raw[i]!, kind: 'punctuation', capital: false });
+  for (let at = from; at < to; ) {
+    const kind = kindAt(text, at, to);
+    if (kind === SPACE) at++;
+    else if ((kind & ~PAIR) === LETTER) at = word(text, at, to, into);
+    else at = sign(text, at, at + (kind >= PAIR ? 2 : 1), into);
   }
+}
+
+function sign(text: string, start: number, end: number, into: Item[]): number {
+  into.push(itemOf(start, end, text.slice(start, end), 'punctuation', false, undefined, NO_SENSES));
+  return end;
+}
+
+/** A word up to its last letter; joining signs behind that are signs. Returns the end of it all. */
+function word(text: string, start: number, to: number, into: Item[]): number {
+  let last = start;
+  let end = start;
+  for (let kind = kindAt(text, end, to); end < to; kind = kindAt(text, end, to)) {
+    const letter = (kind & ~PAIR) === LETTER;
+    if (!letter && kind !== JOINT) break;
+    end += kind >= PAIR ? 2 : 1;
+    if (letter) last = end;
+  }
+  pushWord(text.slice(start, last), start, into);
+  for (let i = last; i < end; i++) sign(text, i, i + 1, into);
+  return end;
 }
 
 type Senses = Pick<Item, 'magnitude' | 'axisNoun' | 'deviceNoun' | 'system' | 'colour'>;
@@ -140,20 +166,29 @@ function sensesOf(word: string): Senses {
   };
 }
 
+const NO_SENSES: Senses = {};
+
 function pushWord(body: string, start: number, into: Item[]): void {
   // "thinner-walled" is a quality of its own; "small-bore" is read by the category words.
-  const word = body.toLowerCase().replaceAll('’', "'");
-  const senses = SENSES.get(word.endsWith("'s") ? word.slice(0, -2) : word);
-  const capital = body[0] !== body[0]!.toLowerCase();
-  const item: Item = { start, end: start + body.length, word, kind: 'word', capital };
-  into.push(senses ? { ...item, ...senses } : item);
+  const lower = body.toLowerCase();
+  const word = lower.includes('’') ? lower.replaceAll('’', "'") : lower;
+  const senses = SENSES.get(word.endsWith("'s") ? word.slice(0, -2) : word) ?? NO_SENSES;
+  const capital = lower !== body && body[0] !== body[0]!.toLowerCase();
+  into.push(itemOf(start, start + body.length, word, 'word', capital, undefined, senses));
 }
+
+/** First words of the names of the metric scale in two words. */
+const METRIC_FIRST = new Set(
+  [...SYSTEM_NOUNS].flatMap(([name, system]) =>
+    system === 'ep-metric' && name.includes(' ') ? [name.slice(0, name.indexOf(' '))] : [],
+  ),
+);
 
 /** "metric number", "EP size": names of a scale in two words. */
 function joinSystems(items: Item[]): Item[] {
   for (let i = 0; i + 1 < items.length; i++) {
     const item = items[i]!;
-    if (item.kind !== 'word' || item.system) continue;
+    if (!METRIC_FIRST.has(item.word) || item.kind !== 'word' || item.system) continue;
     const system = SYSTEM_NOUNS.get(`${item.word} ${items[i + 1]!.word.replace(/s$/, '')}`);
     if (system === 'ep-metric') items[i] = { ...item, system };
   }
@@ -166,6 +201,7 @@ const flip = (sign: 1 | -1): 1 | -1 => (sign === 1 ? -1 : 1);
 function joinDegrees(items: Item[]): Item[] {
   for (let i = 0; i + 1 < items.length; i++) {
     const item = items[i]!;
+    if (!JOINING.has(item.word)) continue;
     const next = items[i + 1]!;
     const time = timed(items, i);
     if (time) item.magnitude = { ...time, settled: true };
@@ -227,3 +263,6 @@ const DEGREE_WORDS: ReadonlyMap<string, { sign: 1 | -1; degree: Degree }> = new 
   ['least', { sign: -1, degree: 'superlative' }],
   ['extra', { sign: 1, degree: 'comparative' }],
 ]);
+
+/** Every word that `joinDegrees` reads together with others. */
+const JOINING: ReadonlySet<string> = new Set([...TIME_WORDS, 'too', ...METRIC, ...DEGREE_WORDS.keys()]);

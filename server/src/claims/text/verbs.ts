@@ -22,6 +22,12 @@ const TIMES: ReadonlyMap<string, 1 | -1> = new Map([
   ['later', -1],
 ]);
 
+/** The words that `timed` answers to. */
+export const TIME_WORDS: ReadonlySet<string> = new Set([
+  ...TIMES.keys(),
+  ...['first', 'last', 'longer', 'shorter', 'more', 'less'],
+]);
+
 /** "delivers a litre later", "snaps sooner": time taken is flow when something flows, weakness when something breaks. */
 export function timed(items: readonly Item[], i: number): Sense | undefined {
   const sign = TIMES.get(items[i]!.word);

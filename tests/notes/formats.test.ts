@@ -65,8 +65,26 @@ describe('MDX', () => {
     ['```js\nimport {18\n```\n\n18 G\n', ['18 G']],
     ['we import sutures', ['we import sutures']],
     ['open { brace 18 G', ['open { brace 18 G']],
+    ['open { brace and { another', ['open { brace and { another']],
+    ['an `open and an `open `tick', ['an \uFFFCopen `tick']],
+    ['``two and ``` three and `` two', ['\uFFFC two']],
+    ['an ``open and an ``other', ['an \uFFFCother']],
+    ['an ``open\n\nand ```three', ['an ``open', 'and ```three']],
+    ['an ``open\n\nan ``open\n\nand ``` three', ['an ``open', 'an ``open', 'and ``` three']],
+    ['a <Tag 18 G\n\nb <Tag 20 G', ['a <Tag 18 G', 'b <Tag 20 G']],
+    ['a <Tag <b>18 G</b>', ['a <Tag \uFFFC18 G\uFFFC']],
+    ['a <Tag x="18 G', ['a <Tag x="18 G']],
+    ['a <Tag x="18 G\n\nb <Tag y=\'20 G', ['a <Tag x="18 G', "b <Tag y='20 G"]],
   ])('%j', (text, expected) => {
     expect(texts(read(text, 'mdx'))).toEqual(expected);
+  });
+
+  it.each([
+    ['Use {} and {size >\n18 ? 1 : 2} here', ['Use    and\nhere']],
+    ['Use <Size\n  g={18}\n/> here', ['Use', 'here']],
+    ['Use <Size g={18}\n  title="20 G" /> here', ['Use\nhere']],
+  ])('over several lines: %j', (text, expected) => {
+    expect(texts(readNote(text, { format: 'mdx' }))).toEqual(expected);
   });
 
   it('has comments', () => {

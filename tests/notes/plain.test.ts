@@ -38,6 +38,13 @@ describe('a plain stretch', () => {
     expectSame(text);
   });
 
+  it.each(['See [www.example.org](x) now.', 'A **https://example.org** word.', 'An ![alt](x).'])(
+    'is left to the parser: %j',
+    (text) => {
+      expect(readPlain(text)).toBeUndefined();
+    },
+  );
+
   it('is what most of a note is made of', () => {
     const stretches = makeNote(1, 20_000, 0.5).split(/\n\n(?![-\n])/);
     const plain = stretches.filter((text) => readPlain(text) !== undefined);

@@ -37,6 +37,10 @@ describe('stretches', () => {
     ['display math', '$$\n\na\n\n$$\n\nb\n'],
     ['definitions after their use', '[A  b], [c][d] and [^n]\n\n[a B]: x\n\n[d]: y\n\n[^n]: z\n'],
     ['a label in a quote', '> [a\n> b]\n\n> [a b]: x\n'],
+    [
+      'a label of 999 characters and one too long',
+      `[${'a'.repeat(999)}] [${'b'.repeat(1001)}]\n\n[${'a'.repeat(999)}]: x\n\n[${'b'.repeat(1001)}]: y\n`,
+    ],
     ['a footnote of two paragraphs', 'a[^1]\n\n[^1]: b\n\n    c\n\nd\n'],
     ['front matter with blank lines', '---\na: 1\n\nb: 2\n---\n\n# T\n\n---\nx\n---\n'],
     ['dashes that are no front matter', '---\n\na\n\n---\n'],

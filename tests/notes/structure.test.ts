@@ -36,8 +36,15 @@ describe('a size is found in the source', () => {
     ['[18 G](x "20 G") needle', '18 G needle', '18 G](x "20 G") needle'],
     ['18[^1] G\n\n[^1]: x', '18 G', '18[^1] G'],
     ['a&#8211;b', 'a–b', 'a&#8211;b'],
+    ['18 G&deg; b', '18 G°', '18 G&deg;'],
   ])('%j', (text, words, source) => {
     expect(sourceOf(read(text), words)).toBe(source);
+  });
+
+  it('and so is the place after its last character', () => {
+    const [passage] = read('18 G&deg;').passages;
+    expect(sourceSpan(passage!, { start: 5, end: 5 })).toEqual({ start: 9, end: 9 });
+    expect(sourceSpan(passage!, { start: 4, end: 9 })).toEqual({ start: 4, end: 9 });
   });
 
   it('and it is known whether markup lies inside', () => {
@@ -67,6 +74,7 @@ describe('not prose', () => {
   });
 
   it('inline code, HTML, math and bare addresses are one placeholder each', () => {
+    expect(texts(read('a $$18 G$$ b'))).toEqual(['a \uFFFC b']);
     const text = 'a `18 G` <b title="18 G">b</b> $18$ <http://x.y/18> https://x.y/3-0 c';
     expect(texts(read(text))).toEqual(['a \uFFFC \uFFFCb\uFFFC \uFFFC \uFFFC \uFFFC c']);
   });
@@ -201,5 +209,33 @@ describe('other parts of GFM', () => {
     ['mail a@example.org now', ['mail \uFFFC now']],
   ])('%j', (text, expected) => {
     expect(texts(read(text))).toEqual(expected);
+  });
+});
+
+// No hand writes so: a parser needs time with the square of the length, or of the depth, of such text.
+describe('text that is hard to parse', () => {
+  const prose = 'an 18 G needle ';
+
+  it('is prose as it stands when it is crowded with signs', () => {
+    const crowded = `${'*a '.repeat(900)}\n${prose.repeat(20)}`;
+    const [passage] = read(crowded).passages;
+    expect(passage!.text).toBe(crowded);
+    expect(passage!.marks).toEqual([]);
+  });
+
+  it('is left out when what is no prose may hide in it', () => {
+    const note = read(`${'`a '.repeat(900)}\n${prose.repeat(20)}\n\nafter`);
+    expect(texts(note)).toEqual(['', 'after']);
+  });
+
+  it('is parsed while it is long or full of signs, and not both', () => {
+    expect(texts(read(`${prose.repeat(200)}*so*`))[0]).toMatch(/so$/);
+    expect(texts(read(`${prose.repeat(200)}*so*`))[0]).not.toContain('*');
+    expect(read('*a* '.repeat(200)).passages[0]!.marks.length).toBe(200);
+  });
+
+  it('is not read when it nests without end', () => {
+    expect(texts(read(`${'> '.repeat(64)}${prose}`))).toHaveLength(1);
+    expect(texts(read(`${'> '.repeat(65)}${prose}`))).toEqual([]);
   });
 });

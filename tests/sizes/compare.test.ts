@@ -24,6 +24,12 @@ describe('sutures', () => {
     expect(compare(['usp', '0'], ['usp', '1-0'])).toBe('same');
     expect(compare(['usp', '1/0'], ['usp', '0'])).toBe('same');
   });
+  // Sizes of closed series that no table has still run by their numbers: a row shared is a row that both have.
+  it('goes by the numbers where a table has no row', () => {
+    expect(compare(['usp', '3'], ['usp', '11'])).toBe('thinner');
+    expect(compare(['usp', '11'], ['usp', '3'])).toBe('thicker');
+    expect(compare(['usp', '11'], ['usp', '12'])).toBe('thinner');
+  });
   // Learning module on needle and thread; USP suture size chart (collagen): gut of a size is one step thicker.
   it('sets gut against synthetic by diameter', () => {
     expect(compare(['usp', '3-0', gut], ['usp', '3-0', silk])).toBe('thicker');
@@ -35,6 +41,7 @@ describe('sutures', () => {
     expect(compare(['usp', '3-0', gut], ['usp', '3-0'])).toBe('cannot-tell');
     expect(compare(['usp', '3-0', gut], ['usp', '4-0'])).toBe('thicker');
     expect(compare(['usp', '4-0'], ['usp', '3-0', gut])).toBe('thinner');
+    expect(compare(['usp', '3-0'], ['usp', '3-0', gut])).toBe('cannot-tell');
   });
   // European Pharmacopoeia comparison table; veterinary note on catgut and synthetic absorbables: "USP except for diameter".
   it('does not tell an absorbable monofilament from the next size of another thread', () => {
@@ -70,6 +77,12 @@ describe('gauges', () => {
   it('takes a thing not said for the thing it is set against', () => {
     expect(compare(['needle-gauge', '22', needle], ['needle-gauge', '23'])).toBe('thicker');
     expect(compare(['needle-gauge', '22'], ['needle-gauge', '20', cannula])).toBe('thinner');
+    // Both lists together give 23 and 24 diameters that overlap; the list of the thing that is said does not.
+    expect(compare(['needle-gauge', '23', needle], ['needle-gauge', '24'])).toBe('thicker');
+    expect(compare(['needle-gauge', '24'], ['needle-gauge', '23', needle])).toBe('thinner');
+    expect(compare(['needle-gauge', '26', cannula], ['needle-gauge', '25'])).toBe('thinner');
+    expect(compare(['needle-gauge', '25'], ['needle-gauge', '26', cannula])).toBe('thicker');
+    expect(compare(['needle-gauge', '26'], ['needle-gauge', '27', { device: 'steel-wire' }])).toBe('thicker');
     expect(compare(['needle-gauge', '22', { device: 'winged-set' }], ['needle-gauge', '22', needle])).toBe(
       'same',
     );

@@ -39,7 +39,7 @@ function shiftMap(map: SourceMap, by: number): SourceMap {
 /** Headings of the note above a passage whose headings within its stretch are `own`. */
 function pathAbove(running: Running, stretch: Stretch, passage: Passage, by: number): readonly number[] {
   const top = passage.path[0];
-  const limit = Math.min(passage.level ?? 7, top === undefined ? 7 : (stretch.passages[top]?.level ?? 7));
+  const limit = Math.min(passage.level ?? 7, top === undefined ? 7 : stretch.passages[top]!.level!);
   if (top === undefined && limit === 7) return running.path;
   const path: number[] = [];
   for (const heading of running.headings) if (heading.level < limit) path.push(heading.passage);
@@ -93,12 +93,14 @@ function shiftPassage(passage: Passage, shift: Shift, running: Running, stretch:
   };
 }
 
-/** Headings in force after a stretch. */
-function headingsAfter(running: Running, stretch: Stretch, by: number): readonly Heading[] {
-  const top = stretch.headings[0];
-  if (!top) return running.headings;
+type Headings = readonly [Heading, ...Heading[]];
+const isSet = (headings: readonly Heading[]): headings is Headings => headings.length > 0;
+
+/** Headings in force after a stretch that has some. */
+function headingsAfter(running: Running, headings: Headings, by: number): readonly Heading[] {
+  const [top] = headings;
   const above = running.headings.filter((heading) => heading.level < top.level);
-  const own = stretch.headings.map(({ level, passage }) => ({ level, passage: passage + by }));
+  const own = headings.map(({ level, passage }) => ({ level, passage: passage + by }));
   return [...above, ...own];
 }
 
@@ -144,8 +146,8 @@ function append(running: Running, { start, stretch }: PlacedStretch): void {
   for (const { span, text } of stretch.comments) comments.push({ span: shiftSpan(span, start), text });
   running.previous = previousAfter(running, stretch, shift.passages);
   running.lists += stretch.lists;
-  if (stretch.headings.length === 0) return;
-  running.headings = headingsAfter(running, stretch, shift.passages);
+  if (!isSet(stretch.headings)) return;
+  running.headings = headingsAfter(running, stretch.headings, shift.passages);
   running.path = running.headings.map((heading) => heading.passage);
 }
 

@@ -30,9 +30,8 @@ export class ProseBuilder implements TokenSink {
   private readonly labels: string[] = [];
   private frontMatter?: Span;
   private closed = false;
-  /** Type of the token inside which nothing is prose, and how deep it is nested in itself. */
+  /** Type of the token inside which nothing is prose; none of them is ever inside its like. */
   private skipped?: string;
-  private skippedDepth = 0;
   private readonly open: PassageDraft[] = [];
   private readonly containers: Container[] = [
     { headings: [], path: [], quote: 0, footnote: false, previous: INHERITED },
@@ -64,10 +63,7 @@ export class ProseBuilder implements TokenSink {
       if (type === 'thematicBreak' && start >= this.source.length) this.closed = true;
       return;
     }
-    if (this.skipped !== undefined) {
-      if (type === this.skipped) this.skippedDepth++;
-      return;
-    }
+    if (this.skipped !== undefined) return;
     if (SEPARATING.has(type)) this.container.previous = undefined;
     if (SILENT.has(type)) this.skip(type);
     else if (REPLACED.has(type)) this.replace(type, start, end);
@@ -81,7 +77,7 @@ export class ProseBuilder implements TokenSink {
     const end = parsedEnd - this.before;
     if (!this.isInside(start)) return;
     if (this.skipped !== undefined) {
-      if (type === this.skipped && --this.skippedDepth === 0) this.skipped = undefined;
+      if (type === this.skipped) this.skipped = undefined;
       return;
     }
     if (MARKS[type]) this.passage?.exitMark();
@@ -103,7 +99,6 @@ export class ProseBuilder implements TokenSink {
 
   skip(type: string): void {
     this.skipped = type;
-    this.skippedDepth = 1;
   }
 
   // Passages
@@ -115,23 +110,20 @@ export class ProseBuilder implements TokenSink {
     return draft;
   }
 
-  closePassage(): Passage | undefined {
-    const draft = this.open.pop();
-    if (!draft) return undefined;
-    const passage = draft.finish();
+  /** Closes what was opened last: tokens come in pairs, so there is one. */
+  closePassage(): Passage {
+    const passage = this.open.pop()!.finish();
     this.passages[passage.index] = passage;
     return passage;
   }
 
   closeParagraph(): void {
-    const passage = this.closePassage();
-    if (passage) this.container.previous = { passage: passage.index, paragraph: true };
+    this.container.previous = { passage: this.closePassage().index, paragraph: true };
   }
 
   closeHeading(): void {
-    const draft = this.open[this.open.length - 1];
-    if (!draft) return;
-    const level = draft.level ?? 1;
+    const draft = this.open[this.open.length - 1]!;
+    const level = draft.level!;
     const above = this.container.headings.filter((heading) => heading.level < level);
     this.setHeadings(above);
     this.closePassage();
@@ -189,8 +181,8 @@ export class ProseBuilder implements TokenSink {
   /** Opens an item at its marker, which also ends the item before it. */
   openItem(): void {
     this.closeItem();
-    const list = this.lists[this.lists.length - 1];
-    if (list) this.openContainer({ item: { of: list, index: list.items++ } });
+    const list = this.lists[this.lists.length - 1]!;
+    this.openContainer({ item: { of: list, index: list.items++ } });
   }
 
   closeItem(): void {
@@ -199,7 +191,7 @@ export class ProseBuilder implements TokenSink {
   }
 
   check(checked: boolean): void {
-    if (this.container.item) this.container.item.checked = checked;
+    this.container.item!.checked = checked;
     this.passage?.trim();
   }
 
@@ -217,9 +209,8 @@ export class ProseBuilder implements TokenSink {
 
   /** Opens a cell; those beyond the header's are never shown and so are not prose. */
   openCell(type: string, start: number): void {
-    const { table } = this;
-    const row = table?.rows[table.rows.length - 1];
-    if (!table || !row) return;
+    const table = this.table!;
+    const row = table.rows[table.rows.length - 1]!;
     if (table.rows.length > 1 && row.length >= table.rows[0]!.length) {
       this.skip(type);
       return;
@@ -229,9 +220,8 @@ export class ProseBuilder implements TokenSink {
   }
 
   closeTable(): void {
-    if (!this.table) return;
-    const { index, span, leadIn, rows } = this.table;
-    const width = rows[0]?.length ?? 0;
+    const { index, span, leadIn, rows } = this.table!;
+    const width = rows[0]!.length;
     for (const row of rows) while (row.length < width) row.push(-1);
     this.tables.push({ index, rows, span, ...(leadIn === undefined ? {} : { leadIn }) });
     this.table = undefined;

@@ -20,10 +20,10 @@ export interface TokenSink {
 
 const processor = unified().use(remarkGfm).use(remarkFrontmatter, ['yaml', 'toml']).use(remarkMath).freeze();
 
-const { micromarkExtensions } = processor.data() as { micromarkExtensions?: Extension[] };
+const { micromarkExtensions } = processor.data() as { micromarkExtensions: Extension[] };
 
 /** Combined once: remark-parse would do so again for every stretch, and build a tree nobody reads. */
-const grammar = combineExtensions(micromarkExtensions ?? []);
+const grammar = combineExtensions(micromarkExtensions);
 
 /**
  * Parses Markdown without a leading byte order mark and tells `to` every token. Text that would take too long

@@ -15,8 +15,9 @@ function overExpression(source: string): string {
   return source.length < 3 || /[\r\n]/.test(source) ? blank(source) : `<${letters(source.slice(2))}>`;
 }
 
-/** A tag stays as it is where it is HTML; from its first JavaScript value on it becomes letters. */
+/** A tag stays as it is where it is HTML; from its first JavaScript value on it becomes letters; over lines it is blank. */
 function overTag(source: string): string {
+  if (/[\r\n]/.test(source)) return blank(source);
   const brace = source.indexOf('{');
   return brace < 0 ? source : `${source.slice(0, brace)}${letters(source.slice(brace, -1))}>`;
 }

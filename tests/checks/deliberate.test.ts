@@ -20,6 +20,11 @@ describe('a mark', () => {
     ['in a quote', `> ${MARK}\n> ${WRONG}\n`, ['covered: for the quiz']],
     ['before another block', `${MARK}\n\nWash your hands.\n\n${WRONG}\n`, ['idle-mark', 'size-comparison']],
     ['below the block', `${WRONG}\n\n${MARK}\n`, ['size-comparison', 'idle-mark']],
+    [
+      'with nothing after the colon',
+      `<!-- wrong on purpose: -->\n${WRONG}\n`,
+      ['idle-mark', 'size-comparison'],
+    ],
     ['without a reason', `<!-- wrong on purpose -->\n${WRONG}\n`, ['idle-mark', 'size-comparison']],
     [
       'over a block of lines',

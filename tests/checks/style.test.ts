@@ -80,6 +80,14 @@ describe('the letter O for a zero', () => {
     expect(mended('letter-for-zero', text)).toBe(expected);
   });
 
+  it.each(['Use 4-**O** nylon.', 'Use 4\\-O nylon.', 'Use 4-&#79; nylon.'])(
+    'is named and left to the author where markup lies inside: %s',
+    (text) => {
+      const [one] = findings(text);
+      expect(one).toMatchObject({ check: 'letter-for-zero', fixes: [] });
+    },
+  );
+
   it('is named', () => {
     expect(findings('Use 4-O nylon.')[0]).toMatchObject({
       says: '“4-O” is written with the letter O.',

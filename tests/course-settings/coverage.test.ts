@@ -48,6 +48,12 @@ describe('coverage of the topic', () => {
       expect(new Set(extents(text).values())).toEqual(new Set(['missing']));
   });
 
+  test('what is rightly denied is taught', () => {
+    expect(extents('A 16 G cannula does not flow slower than a 20 G cannula.').get('bore-and-flow')).toBe(
+      'taught',
+    );
+  });
+
   test('one side of a paradox is a part of it', () => {
     expect(extents('An 18 G needle is pink.').get('colour-codes-differ')).toBe('partly');
   });

@@ -8,6 +8,7 @@ import {
   analyse,
   Course,
   hash,
+  identified,
   identities,
   readAccepted,
   writeAccepted,
@@ -37,6 +38,31 @@ describe('identity', () => {
     expect(ids(one.replace(/, /g, ',\n'))).toEqual([id]);
     expect(ids(one.replace('thicker than', 'thicker\nthan'))).toEqual([id]);
     expect(ids(one.replace('22', '20'))).not.toEqual([id]);
+  });
+
+  test('of what is unclear lies in its sentence', () => {
+    const asked = (before: string, after: string) => ids(`${before}Pass me a 2 silk, please.${after}`);
+    const alone = asked('', '');
+    expect(alone).toHaveLength(1);
+    expect(asked('Gowns on. ', '')).toEqual(alone);
+    expect(asked('Is the light on? ', ' Then wait.')).toEqual(alone);
+    expect(asked('Gowns on! Masks too. ', ' Then wait. Or talk.')).toEqual(alone);
+    expect(ids('Pass me a 2 silk, nurse.')).not.toEqual(alone);
+  });
+
+  test('of a mark that covers nothing needs no prose around it', () => {
+    const idle = '<!-- wrong on purpose: for the quiz -->';
+    expect(ids(`${idle}\n`)).toHaveLength(1);
+    expect(ids(`${idle}\n\nWash your hands.`)).toEqual(ids(`${idle}\n`));
+  });
+
+  test('lies in a statement of any length, and in none that begins far away', () => {
+    const words = 'and so on, '.repeat(190);
+    const far = `A 22 G needle is thicker than an 18 G needle. ${words}`;
+    const text = `${far}Pass me a 2 silk, please.`;
+    const found = identified(analyse(text));
+    expect(found).toHaveLength(2);
+    expect(found[1]!.home.start).toBeGreaterThan(found[0]!.home.end);
   });
 
   test('the second of two equal statements has another', () => {
@@ -95,6 +121,11 @@ describe('the record of accepted findings', () => {
 });
 
 describe('a course', () => {
+  test('takes the default settings when none are given', () => {
+    const text = 'A 22 G needle is thicker than an 18 G needle.';
+    expect(new Course().put('a.md', text)).toEqual(analyse(text));
+  });
+
   test('reads a note again only when its text or settings change', () => {
     let settings = { severity: {}, context: {} };
     const course = new Course(() => settings);

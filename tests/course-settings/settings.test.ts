@@ -3,6 +3,8 @@ import Ajv from 'ajv';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  inForce,
+  isTame,
   KEYS,
   mergeSettings,
   readSettings,
@@ -44,9 +46,19 @@ describe('reading settings', () => {
     ['{ "outermost": true // yes\n}', 'JSON has no comments'],
     ['{ "outermost" true }', 'a colon is expected here'],
     ['{ "a": ', 'a value is expected here'],
+    ['{ "a": "\\x" }', 'not JSON (InvalidEscapeCharacter)'],
+    [`{ "notes": ["${'a'.repeat(201)}"] }`, '"notes": the pattern is longer than 200 characters'],
+    ['{ "notes": ["*a*b*c*"] }', '"notes": the pattern has more than 3 stars'],
+    ['{ "leaveOut": ["**/a/**/b/**/c/**"] }', '"leaveOut": the pattern has more than 3 double stars'],
+    ['{ "notes": ["{a,b}/{c,d}/{e,f}"] }', '"notes": the pattern has more than 2 choices in braces'],
     ['{ "__proto__": {} }', 'no key "__proto__"'],
   ])('%j is refused in words', (text, message) => {
     expect(messages(text).join('\n')).toContain(message);
+  });
+
+  test('patterns at the limits are accepted', () => {
+    const notes = ['a'.repeat(200), '*a*b*c', '**/a/**/b/**', '{a,b}/{c,d}'];
+    expect(readSettings(JSON.stringify({ notes })).problems).toEqual([]);
   });
 
   test('whatever the text, it is read or its problems are named, inside the text', () => {
@@ -113,7 +125,7 @@ describe('several files', () => {
     const outer: SettingsFile = {
       checks: { a: 'error', b: 'off' },
       assume: { suture: 'collagen' },
-      names: { devices: { Drip: 'cannula' } },
+      names: { devices: { Drip: 'cannula' }, materials: { Zipline: 'polypropylene' } },
       style: { usp: '2-0' },
     };
     const inner: SettingsFile = {
@@ -124,8 +136,37 @@ describe('several files', () => {
     expect(mergeSettings([outer, inner])).toEqual({
       severity: { a: 'error', b: 'hint' },
       style: { usp: '2-0', gauge: '18 G' },
-      context: { suture: 'collagen', device: 'needle', devices: { drip: 'cannula' } },
+      context: {
+        suture: 'collagen',
+        device: 'needle',
+        devices: { drip: 'cannula' },
+        materials: { zipline: 'polypropylene' },
+      },
     });
+  });
+});
+
+describe('files in force', () => {
+  const at = (outermost?: boolean) => ({ file: outermost === undefined ? {} : { outermost } });
+  test('are all of them, or those from the innermost that says it is the outermost', () => {
+    const files = [at(), at(true), at(false), at(true), at()];
+    expect(inForce(files)).toEqual(files.slice(3));
+    expect(inForce([at(), at(false)])).toHaveLength(2);
+    expect(inForce([])).toEqual([]);
+  });
+});
+
+describe('lines of ignore files', () => {
+  test.each([
+    ['build/', true],
+    ['*a*b*c', true],
+    ['*a*b*c*', false],
+    ['**/a/**', true],
+    ['**/a/**/b/**', false],
+    ['a'.repeat(1000), true],
+    ['a'.repeat(1001), false],
+  ])('%s', (line, tame) => {
+    expect(isTame(line)).toBe(tame);
   });
 });
 
@@ -144,5 +185,7 @@ describe('slips', () => {
     expect(distance('kitten', 'sitting')).toBe(3);
     expect(nearest('cannulla', ['needle', 'cannula'])).toBe('cannula');
     expect(nearest('banana', ['needle', 'sheath'])).toBeUndefined();
+    expect(nearest('n'.repeat(61), ['n'.repeat(60)])).toBeUndefined();
+    expect(nearest('n'.repeat(60), ['n'.repeat(59)])).toBeDefined();
   });
 });

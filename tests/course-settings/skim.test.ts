@@ -109,6 +109,29 @@ describe('skimming', () => {
     );
   });
 
+  test.each(['№ 5', '5-way', '留置針', 'игла'])(
+    'a local name that is no Latin word, %s, is never passed over',
+    (name) => {
+      const context = { devices: { [name]: 'cannula' } } as const;
+      const settings = { ...DEFAULT_SETTINGS, context };
+      const text = `We reach for 使${name} first, the 18 or the 20.`;
+      expect(analyse(text, settings)).toEqual(analyseWhole(text, settings));
+      expect(maySpeakOfSizes('Listen first, then ask.', context)).toBe(true);
+    },
+  );
+
+  test('with a device taken for granted any number counts', () => {
+    expect(maySpeakOfSizes('The 18 is green.')).toBe(false);
+    expect(maySpeakOfSizes('The 18 is green.', { device: 'cannula' })).toBe(true);
+    expect(maySpeakOfSizes('Wash your hands.', { device: 'cannula' })).toBe(false);
+  });
+
+  test('an o is a zero after a number in words, and no cry', () => {
+    expect(maySpeakOfSizes('Tie it with three o.')).toBe(true);
+    expect(maySpeakOfSizes('O dear, that hurts.')).toBe(false);
+    expect(maySpeakOfSizes('See e.g. the second card.')).toBe(false);
+  });
+
   test('notes about other things are skipped', () => {
     for (let i = 0; i < 50; i++) expect(maySpeakOfSizes(makeNote(i, 3000, 0))).toBe(false);
     for (let i = 0; i < 50; i++) expect(maySpeakOfSizes(makeNote(i, 3000, 0.4))).toBe(true);

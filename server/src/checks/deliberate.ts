@@ -76,7 +76,7 @@ function marksOf(note: Note): Mark[] {
   const coverage = new Coverage(note.text);
   return note.comments.flatMap((comment) => {
     const match = MARK.exec(comment.text);
-    return match ? [{ comment, reason: match[1] ?? '', covers: coverage.of(comment.span) }] : [];
+    return match ? [{ comment, reason: match[1]!, covers: coverage.of(comment.span) }] : [];
   });
 }
 

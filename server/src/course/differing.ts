@@ -58,7 +58,7 @@ function ofName<Where>(uses: readonly NamedIn<Where>[]): Differing<Where>[] {
     }),
   );
   return uses.flatMap((at) => {
-    const others = othersOf.get(signature(at)) ?? [];
+    const others = othersOf.get(signature(at))!;
     return others.length === 0 ? [] : [{ at, others, ...wordsOf(at, others) }];
   });
 }

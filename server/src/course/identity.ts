@@ -47,11 +47,11 @@ class Spans {
   }
 }
 
-/** Source span of a passage: from its first piece to its last. */
+/** Source span of a passage: from its first piece to its last; even an empty one has a piece. */
 function extent(passage: Passage): Span {
   const { sources, sourceLengths } = passage.map;
   const last = sources.length - 1;
-  return last < 0 ? { start: 0, end: 0 } : { start: sources[0]!, end: sources[last]! + sourceLengths[last]! };
+  return { start: sources[0]!, end: sources[last]! + sourceLengths[last]! };
 }
 
 /** The sentence around `span`, inside its passage. */

@@ -97,10 +97,16 @@ interface Cues {
 
 const escaped = (word: string): string => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
+function firstWord(phrase: string): string {
+  let end = 0;
+  while (LETTERS[phrase.charCodeAt(end)]! > NOISY) end++;
+  return phrase.slice(0, end);
+}
+
 function cuesOf(phrases: readonly string[]): Cues {
   const buckets = new Uint8Array(BUCKETS);
   for (const phrase of phrases) {
-    const first = /[a-zà-ÿµ\u0100-\u1fff]+/.exec(phrase)?.[0] ?? '';
+    const first = firstWord(phrase);
     for (const form of [first, `${first}s`, `${first}es`]) buckets[bucketOf(form)] = 1;
   }
   const forms = [...new Set(phrases)]
@@ -172,15 +178,19 @@ function brokenWord(text: string, start: number, cues: Cues): boolean {
   return cues.buckets[bucket(hash)] === 1 && phraseAt(text, start, cues);
 }
 
-const local = new WeakMap<Context, Cues | undefined>();
+/** A local name that stands as a word of Latin letters; others, as "№ 5", may hide in what looks like anything. */
+const isSeen = (name: string): boolean => /^[a-zà-öø-ÿµ][\u0000-\u00ff]*$/i.test(name);
+
+const local = new WeakMap<Context, Cues | 'hidden'>();
 
 /** Cues of the names a course has settled. */
-function localCues(context: Context): Cues | undefined {
-  if (!local.has(context)) {
-    const names = [...Object.keys(context.devices ?? {}), ...Object.keys(context.materials ?? {})];
-    local.set(context, names.length > 0 ? cuesOf(names.map((name) => name.toLowerCase())) : undefined);
-  }
-  return local.get(context);
+function localCues(context: Context): Cues | 'hidden' {
+  const known = local.get(context);
+  if (known) return known;
+  const names = [...Object.keys(context.devices ?? {}), ...Object.keys(context.materials ?? {})];
+  const cues = names.every(isSeen) ? cuesOf(names.map((name) => name.toLowerCase())) : 'hidden';
+  local.set(context, cues);
+  return cues;
 }
 
 /** Whether the text may hold a size or a rule about sizes. Linear in its length; never throws. */
@@ -188,6 +198,7 @@ export function maySpeakOfSizes(text: string, context: Context = {}): boolean {
   // With a device taken for granted, any number may be a size.
   if (context.device !== undefined) return mayHoldSizes(text);
   if (MARKED.test(text) || hasCue(text, TRADE)) return true;
+  if (!context.devices && !context.materials) return false;
   const names = localCues(context);
-  return names !== undefined && hasCue(text, names);
+  return names === 'hidden' || hasCue(text, names);
 }

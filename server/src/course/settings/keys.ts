@@ -84,7 +84,7 @@ export const KEYS: readonly Key[] = [
       of: { is: 'choice', of: LEVELS },
       what: 'check',
     },
-    example: { [CHECKS[0]?.id ?? '']: 'warning' },
+    example: { [CHECKS[0]!.id]: 'warning' },
   },
   {
     name: 'style',

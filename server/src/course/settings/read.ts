@@ -51,14 +51,15 @@ function syntaxProblem({ error, offset, length }: ParseError): Problem {
   return { span: { start: offset, end: offset + length }, message: SYNTAX[name] ?? `not JSON (${name})` };
 }
 
-function listed(allowed: readonly string[]): string {
-  return allowed.length > 0 ? `allowed: ${allowed.join(', ')}` : 'nothing is allowed here';
-}
+const listed = (allowed: readonly string[]): string => `allowed: ${allowed.join(', ')}`;
 
 function unknown(what: string, word: string, allowed: readonly string[]): string {
   const guess = nearest(word, allowed);
   return `no ${what} "${word}"${guess ? `; did you mean "${guess}"?` : ''} (${listed(allowed)})`;
 }
+
+/** What an object, a property or a list holds; the parser gives it to each of them. */
+const childrenOf = (node: Node): readonly Node[] => node.children!;
 
 /** Key and value nodes of an object; a problem when it is none. */
 function entries(node: Node, where: string, problems: Problem[]): [Node, Node][] {
@@ -67,12 +68,12 @@ function entries(node: Node, where: string, problems: Problem[]): [Node, Node][]
     return [];
   }
   const seen = new Set<string>();
-  return (node.children ?? []).flatMap(({ children }): [Node, Node][] => {
-    const [key, value] = children ?? [];
-    if (!key || !value) return [];
+  return childrenOf(node).map((property) => {
+    // A key without a value is a syntax error, and then nothing is looked at.
+    const [key, value] = childrenOf(property) as [Node, Node];
     if (seen.has(key.value)) problems.push({ span: spanOf(key), message: `"${key.value}" is set twice` });
     seen.add(key.value);
-    return [[key, value]];
+    return [key, value];
   });
 }
 
@@ -95,9 +96,11 @@ function checkMap(node: Node, shape: Shape & { is: 'map' }, where: string, probl
 }
 
 function checkPatterns(node: Node, where: string, problems: Problem[]): void {
-  if (node.type !== 'array')
+  if (node.type !== 'array') {
     problems.push({ span: spanOf(node), message: `${where} must be a list of texts [ "…" ]` });
-  for (const child of node.type === 'array' ? (node.children ?? []) : []) {
+    return;
+  }
+  for (const child of childrenOf(node)) {
     const problem = patternProblem(child);
     if (problem !== undefined) problems.push({ span: spanOf(child), message: `${where}: ${problem}` });
   }
@@ -110,7 +113,7 @@ function patternProblem({ type, value }: Node): string | undefined {
 }
 
 function checkChoices(node: Node, allowed: readonly string[], where: string, problems: Problem[]): void {
-  const chosen = node.type === 'array' ? (node.children ?? []) : [];
+  const chosen = node.type === 'array' ? childrenOf(node) : [];
   if (chosen.length === 0)
     problems.push({
       span: spanOf(node),

@@ -2,8 +2,12 @@
 import { readNumber } from '../../server/src/mentions/words/numbers.ts';
 import type { Item } from './model.ts';
 
-/** Before a number: no digit, letter, point, slash or sign that would make it part of something else. */
-export const BEFORE = '(?<![0-9A-Za-zÀ-ÿ.,°$€£#_−-])(?<![0-9][/⁄:])';
+/**
+ * Before a number: no digit, letter, point, slash or sign that would make it part of something else. A hyphen after a unit
+ * ("18G-20G", "8Fr-10Fr") joins two sizes.
+ */
+export const BEFORE =
+  '(?:(?<![0-9A-Za-zÀ-ÿ.,°$€£#_−-])|(?<=[0-9][GFm″"]-)|(?<=[0-9](?:Fr|mm)-))(?<![0-9][/⁄:])';
 /** After a unit. */
 export const AFTER = '(?![0-9A-Za-zÀ-ÿ_]|-?[A-Z][0-9])';
 

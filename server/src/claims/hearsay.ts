@@ -57,6 +57,10 @@ const OTHER_WORLD =
 const LABEL =
   /^(?:\S )?(?:was|old(?: text| version| wording| slide| handout| poster| leaflet| rule| label)?|before(?: correction| editing| revision)?|formerly|previously|printed|original|draft|discuss|debate|debunk|comment(?: on this)?|agree or disagree|(?:correct|fix|mend|improve|rewrite) (?:this|these|that|it|the following)) :/;
 
+/** "Assuming a bigger number means a bigger needle is …": a belief made the subject of the sentence. */
+const HELD_UP =
+  /^(?:\S [.)] )?(?:assuming|believing|thinking|supposing|imagining|expecting|saying|to (?:assume|believe|think|suppose|say)) /;
+
 /** "Put these in order, thinnest first: …": the list is there to be sorted. */
 const SORTING =
   /^(?:\S [.)] )?(?:put|place|order|re-order|reorder) (?:these|them|those|the following|the (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))(?: (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))?(?: (?:in|into|from|by)\b| [:,(])|^(?:\S [.)] )?(?:rank|sort|arrange|rearrange) (?!as |like )/;
@@ -82,6 +86,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
     AS_NUMBER.test(words(scene.items, first - REACH, at + 1)) ||
     OTHER_WORLD.test(words(scene.items, first - REACH, at + 1)) ||
     TRUE_OR_FALSE.test(opening) ||
+    HELD_UP.test(opening) ||
     /\bt(?:rue)?[\s*_]*\/[\s*_]*f(?:alse)?[\s.)\]*_]*$/i.test(scene.passage.text) ||
     (claim.kind === 'order' && SORTING.test(opening)) ||
     crossed(scene, scene.items[at]?.start ?? 0) ||

@@ -14,6 +14,7 @@ import { comparesParts } from './parts.ts';
 import { readKeys } from './quiz/index.ts';
 import { stanceOf } from './stance.ts';
 import { readTables } from './tables.ts';
+import { ofOtherGauge } from './text/foreign.ts';
 import type { Scene } from './text/scene.ts';
 import { readWhole } from './text/scenes.ts';
 import { keySpan } from './truth.ts';
@@ -47,7 +48,9 @@ function readScene(scene: Scene, context?: Context): Statement[] {
   for (const construction of constructionsFor(scene.items))
     for (const reading of construction.read(scene))
       if (!found.some((other) => same(other.claim, reading.claim))) found.push(reading);
-  const meant = found.filter((reading) => !comparesParts(scene, reading.claim));
+  const meant = found.filter(
+    (reading) => !comparesParts(scene, reading.claim) && !ofOtherGauge(scene, reading.claim),
+  );
   return meant.map((reading) => judge(placed(scene, reading), stanceOf(scene, reading), scene.note, context));
 }
 

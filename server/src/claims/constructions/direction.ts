@@ -79,16 +79,18 @@ function numberSides(scene: Scene, items: readonly Item[], words: readonly Measu
     found.push({ at: word.at, to: word.to, system, sign: word.sign });
   }
   if (found.length === 0) found.push(...growing(scene, items));
-  if (found.length === 0) found.push(...changing(scene, items));
+  if (found.length === 0) found.push(...changing(scene, items, words));
   if (found.length === 0) found.push(...superlatives(scene, items, words));
   return found;
 }
 const PLAIN_NUMBER = new Set(['big', 'large', 'small', 'high', 'low', 'little']);
 
 /** "the gauge climbs", "as the French number goes up", "each extra zero". */
-function changing(scene: Scene, items: readonly Item[]): NumberSide[] {
+function changing(scene: Scene, items: readonly Item[], words: readonly Measured[]): NumberSide[] {
   for (let i = 0; i < items.length; i++) {
     const item = items[i]!;
+    // "A larger gauge needle increases …": the word belongs to the idiom before it.
+    if (words.some((word) => word.idiom && word.at < i && i <= word.to)) continue;
     const noun = item.system ?? (item.axisNoun?.axis === 'number' ? systemNear(scene, items, i) : undefined);
     if (!noun || noun === 'usp') continue;
     const zero = noun === 'usp-zeros';

@@ -1,4 +1,5 @@
 /** When a reader would have to ask: a bare thread number, a size fetched without its system. */
+import { factsOf } from '../sense/note-facts.ts';
 import type { Place } from '../sense/place.ts';
 import { ask, size, type Verdict } from '../sense/verdict.ts';
 import { ASKED_FOR, FETCHED } from '../words/frames.ts';
@@ -20,12 +21,29 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
     return size('usp', 'material-before', place.text.slice(0, 40));
   if (material?.means === 'stainless-steel') return size('usp', 'steel', material.word);
   const handed = /\ban?\s["“]?$/i.test(place.before);
+  const name = material ? undefined : ownName(place, value);
+  if (name) return namedThread(place, bare, name);
   if (material && (value === 0 || (value === 1 && !handed)))
     return counted(place, material.end) && value > 0
       ? undefined
       : size('usp', 'material-follows', material.word);
   if (material ? counted(place, material.end) : !tied(place)) return undefined;
   return threadAsk(place, value);
+}
+
+/** "1 Such loop", where the note also writes "3-0 Such": the name of a thread follows. */
+function ownName(place: Place, value: number): string | undefined {
+  const word = /^\s(?:looped\s)?([A-Z][A-Za-z]{2,23})\b/.exec(place.after)?.[1];
+  const notes = factsOf(place.around);
+  if (!word || !notes.thread || notes.threadNames.size === 0) return undefined;
+  // Nobody counts none of a thing: after a nought any name will do.
+  return value === 0 || notes.threadNames.has(word) ? word : undefined;
+}
+
+function namedThread(place: Place, { value, spoken }: Bare, name: string): Verdict | undefined {
+  const end = place.span.end + 1 + name.length;
+  if (spoken || (value > 0 && counted(place, end))) return undefined;
+  return value <= 1 ? size('usp', 'name-follows', name) : threadAsk(place, value);
 }
 
 /** The two ways to take a bare thread number. */

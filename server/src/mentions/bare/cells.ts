@@ -6,20 +6,23 @@ import { headingsOf, labelsOf, type Scene, type Surroundings } from '../scene.ts
 import { placeOf } from '../sense/place.ts';
 import { plausible, systemOf } from '../sense/systems.ts';
 import { size } from '../sense/verdict.ts';
-import { HEADERS } from '../words/frames.ts';
+import { HEADERS, OTHER_HEADER } from '../words/frames.ts';
 import { setting } from './rungs.ts';
 import { bareCandidate } from './tokens.ts';
 
 const NUMBER =
   '(?:[0-9]{0,2}[½¼¾⅛⅜⅝⅞]|(?:[0-9]{1,2}\\s)?[1-9][0-9]?/(?:2|4|8|16|32)(?![0-9])|[0-9]{1,3}(?:[.,][0-9]{1,4})?)';
 const CELL = new RegExp(
-  `^\\s*[~≈≥≤<>*_]?\\s?(${NUMBER}(?:(?:\\s?[-–—/,]\\s?|\\s(?:to|or|and)\\s|,\\s(?:or|and)\\s)${NUMBER}){0,8})(?=\\s*$|\\s*[(;,*_]|\\s(?:for|or|if|in|with)\\b)`,
+  `^\\s*[~≈≥≤<>*_]?\\s?(${NUMBER}(?:(?:\\s?[-–—/,&]\\s?|\\s(?:to|or|and)\\s|,\\s(?:or|and)\\s)${NUMBER}){0,8})(?=\\s*$|\\s*[(;,*_]|\\s(?:for|or|if|in|with|and (?:above|below|up|over|larger|smaller))\\b)`,
   'i',
 );
 
+/** "0 braided" under "Suture size". */
+const THREAD_CELL = /^\s*([012])(?=\s[A-Za-z]{3})/;
+
 /** Sizes of a cell that begins with bare numbers. */
 export function tableNumbers(around: Surroundings, scene: Scene, own: readonly Mention[]): Mention[] {
-  const cell = CELL.exec(scene.passage.text);
+  const cell = CELL.exec(scene.passage.text) ?? threadCell(around, scene);
   const system = cell && systemOfCell(around, scene);
   if (!cell || !system) return [];
   const offset = cell.index + cell[0].length - cell[1]!.length;
@@ -36,9 +39,15 @@ export function tableNumbers(around: Surroundings, scene: Scene, own: readonly M
   });
 }
 
+function threadCell(around: Surroundings, scene: Scene): RegExpExecArray | null {
+  const found = THREAD_CELL.exec(scene.passage.text);
+  return found && named(labelsOf(around, scene.passage).header) === 'usp' ? found : null;
+}
+
 /** Header first, then row label; a plain "Size" asks the devices named in the row. */
 function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
   const { header, row } = labelsOf(around, scene.passage);
+  if (header && OTHER_HEADER.test(header.passage.text)) return undefined;
   return named(header) ?? named(row) ?? sized(around, header, row, scene) ?? reach(header, scene);
 }
 

@@ -8,7 +8,7 @@ import { counts, LABELLED } from '../words/counted.ts';
 import { isClosed } from './frame.ts';
 import { isThird } from './rungs.ts';
 import { suits } from './suits.ts';
-import { type Bare, linked } from './tokens.ts';
+import { type Bare, LINK_REACH, linked } from './tokens.ts';
 
 /** New mentions among the free numbers, growing outwards from the known ones. */
 export function chains(
@@ -34,10 +34,8 @@ export function chains(
   return [...found.values()];
 }
 
-const REACH = 13;
-
 function following(text: string, bare: Bare, starts: ReadonlyMap<number, Mention>): Mention | undefined {
-  for (let at = bare.span.end + 1; at <= bare.span.end + REACH; at++) {
+  for (let at = bare.span.end + 1; at <= bare.span.end + LINK_REACH; at++) {
     const mention = starts.get(at);
     if (mention) return linked(text, bare.span, mention.span) ? mention : undefined;
   }
@@ -45,7 +43,7 @@ function following(text: string, bare: Bare, starts: ReadonlyMap<number, Mention
 }
 
 function preceding(text: string, bare: Bare, ends: ReadonlyMap<number, Mention>): Mention | undefined {
-  for (let at = bare.span.start - 1; at >= bare.span.start - REACH; at--) {
+  for (let at = bare.span.start - 1; at >= bare.span.start - LINK_REACH; at--) {
     const mention = ends.get(at);
     if (mention) return linked(text, mention.span, bare.span) ? mention : undefined;
   }
@@ -63,7 +61,7 @@ function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Ment
   const place = placeOf(around, scene, bare);
   if (LABELLED.test(place.before) || counts(place.after) || says(place.before) || isThird(place, bare))
     return undefined;
-  if (!isClosed(place, bare) && !/^\s?[/–-]/.test(place.after)) return undefined;
+  if (!isClosed(place, bare) && !/^(?:\s?[/–-]|\s\([a-z])/.test(place.after)) return undefined;
   return mentionOf(place, bare, size(system, 'chain', neighbour.text));
 }
 

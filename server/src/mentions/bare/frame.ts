@@ -1,6 +1,17 @@
 /** How a bare number stands in its sentence: with an article, handed over, in a run, beside a colour. */
 import type { Place } from '../sense/place.ts';
-import { BLADED, counts, IN_A_SUM, LABELLED, otherBefore, POURED, SHARES_UNIT } from '../words/counted.ts';
+import {
+  BLADED,
+  CITED_AFTER,
+  CITED_BEFORE,
+  counts,
+  IN_A_SUM,
+  LABELLED,
+  otherBefore,
+  POURED,
+  RANGE_COUNTED,
+  SHARES_UNIT,
+} from '../words/counted.ts';
 import { CLOSED, COLOUR, DETERMINED, HANDED } from '../words/frames.ts';
 import type { Bare } from './tokens.ts';
 
@@ -37,7 +48,8 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (DETERMINED.test(place.before) || compared(place)) return 'article';
   if (bare.run.values.length > 1) return 'run';
   if (/:\s?$/.test(place.before)) return 'colon';
-  return HANDED.test(place.before) ? 'handed' : 'loose';
+  if (HANDED.test(place.before)) return 'handed';
+  return isReference(place, bare) ? undefined : 'loose';
 }
 
 /** Counted, summed, enumerated, or on a blade. */
@@ -52,6 +64,9 @@ function elsewhere(place: Place, bare: Bare): boolean {
     otherBefore(place.before) ||
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||
+    RANGE_COUNTED.test(after) ||
+    (CITED_AFTER.test(after) && CITED_BEFORE.test(place.before)) ||
+    enumerates(place, bare) ||
     (/^[.)]\s/.test(after) &&
       /(?:^|\n)[*_\s]*$/.test(
         place.scene.passage.text.slice(Math.max(0, place.span.start - 6), place.span.start),
@@ -64,6 +79,25 @@ function elsewhere(place: Place, bare: Bare): boolean {
 /** "5 0 silk": the dash of a thread size got lost, so neither number stands alone. */
 const spacedZero = (place: Place, { value }: Bare, after: string): boolean =>
   (value === 0 && /[0-9]\s$/.test(place.before)) || /^\s0(?![0-9.,])/.test(after);
+
+/** "… is reasonable 3", "… after surgery) 5": the number of a reference at the very end. */
+const isReference = (place: Place, bare: Bare): boolean =>
+  !bare.spoken &&
+  bare.decimals === 0 &&
+  place.scene.passage.kind !== 'cell' &&
+  /^\s*$/.test(place.scene.passage.text.slice(place.span.end)) &&
+  /(?:[a-z]{4}[).]?|mm)\s$/.test(place.before) &&
+  !/\b(?:gau?ge|french|sizes?|number|usp|metric|needles?|cannula\w*|catheters?|tubes?|drains?|sheaths?|wires?|silk|nylon)\s$/i.test(
+    place.before,
+  );
+
+/** "6. Skin barrier 7. Tape 8. Syringe": items numbered within a line. */
+function enumerates(place: Place, bare: Bare): boolean {
+  const text = place.scene.passage.text;
+  if (bare.decimals > 0 || !/^\.\s[A-Z(]/.test(text.slice(place.span.end, place.span.end + 3))) return false;
+  const near = text.slice(Math.max(0, place.span.start - 160), place.span.end + 160);
+  return [bare.value - 1, bare.value + 1].some((next) => near.includes(` ${next}. `));
+}
 
 const MAGNITUDE =
   '(?:thick|thinn?|fin|narrow|wid|bigg|larg|small|slimm?|fatt?|stout|heavi|light|strong|weak|coars|fast|slow)er';

@@ -1,11 +1,13 @@
 /** Bare numbers whose system the context settles: table cells, chains, "the 22", "a 16 flows faster". */
+import type { System } from '../../sizes/model.ts';
 import { mentionOf } from '../build.ts';
 import type { Mention } from '../model.ts';
-import type { Scene } from '../scene.ts';
+import { labelsOf, type Scene } from '../scene.ts';
 import { tubeQuestion } from '../sense/numbered.ts';
 import { type Place, placeOf } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
 import { size, type Verdict } from '../sense/verdict.ts';
+import { OTHER_HEADER } from '../words/frames.ts';
 import { fetchQuestion, handedThread, threadQuestion } from './ask.ts';
 import type { Board } from './board.ts';
 import { tableNumbers } from './cells.ts';
@@ -20,6 +22,8 @@ export { type Board, boardOf, type Written } from './board.ts';
 export function bareSizes(board: Board, scene: Scene): Mention[] {
   const own = board.settled[scene.passage.index] ?? [];
   if (scene.passage.cell) {
+    const { header } = labelsOf(board.around, scene.passage);
+    if (header && OTHER_HEADER.test(header.passage.text)) return [];
     const cells = tableNumbers(board.around, scene, own);
     if (cells.length > 0) return cells;
   }
@@ -64,10 +68,23 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
   const fetched = isFar(settled, place) ? fetchQuestion(place, bare, board) : undefined;
   if (fetched) return mentionOf(place, bare, fetched);
   const closed = frame === 'alone' || frame === 'option' || isClosed(place, bare) || bare.decimals > 0;
-  if (!settled || !(closed || OPEN.has(settled.rung))) return undefined;
+  if (!settled || !(closed || OPEN.has(settled.rung)) || !runFits(settled.system, bare)) return undefined;
   const saw = place.text.slice(0, 80).trim();
   const values = settled.value === undefined ? undefined : [settled.value];
   return mentionOf(place, bare, size(settled.system, `settled-by-${settled.rung}`, saw, values));
+}
+
+/** Loose bounds for the other numbers of a run: "1, 2, 3" are no French sizes, so its 3 is none either. */
+const RUN_BOUNDS: Readonly<Partial<Record<System, readonly [number, number]>>> = {
+  'needle-gauge': [7, 36],
+  french: [3, 60],
+  'tube-id': [2, 12],
+  usp: [0, 12],
+};
+
+function runFits(system: System, { run }: Bare): boolean {
+  const bounds = RUN_BOUNDS[system];
+  return !bounds || run.values.every((value) => value >= bounds[0] && value <= bounds[1]);
 }
 
 /** "2 silk", "a 6 tube". */

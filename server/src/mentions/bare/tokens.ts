@@ -106,6 +106,15 @@ function withRuns(text: string, found: readonly Omit<Bare, 'run'>[]): readonly B
   return all;
 }
 
+/** "7 gauge (the largest) to 33": a word in brackets between the ends of a range. */
+const REMARKED = /^\s\([a-z][a-z -]{2,20}\)(?=\s(?:to|through|and|or)\s$)/;
+
 /** Do two neighbours belong to one run? */
-export const linked = (text: string, a: Span, b: Span): boolean =>
-  b.start - a.end < 14 && LINK.test(text.slice(a.end, b.start));
+export const linked = (text: string, a: Span, b: Span): boolean => {
+  if (b.start - a.end > LINK_REACH) return false;
+  const between = text.slice(a.end, b.start).replace(REMARKED, '');
+  return between.length < 14 && LINK.test(between);
+};
+
+/** The most that may stand between two linked numbers. */
+export const LINK_REACH = 32;

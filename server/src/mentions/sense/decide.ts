@@ -7,6 +7,7 @@ import { numberedSense } from './numbered.ts';
 import type { Place } from './place.ts';
 import { metricSense, slipSense, threadSense } from './suture.ts';
 import { systemOf } from './systems.ts';
+import { ofOtherTrade } from './trade.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 import { wireSense } from './wire.ts';
 
@@ -28,7 +29,7 @@ export const RULES: Readonly<Record<string, Rule>> = {
   'usp-dashed': thread,
   'usp-zeros': thread,
   'usp-named': (_, match) => size('usp', 'unit-word', match),
-  'wire-gauge': (_, match) => size('wire-gauge', 'unit-word', match),
+  'wire-gauge': (place, match) => (ofOtherTrade(place) ? NOTHING : size('wire-gauge', 'unit-word', match)),
   'usp-spoken': thread,
   'usp-decimal-slip': (place, match, { item }) => slipSense(place, match, item.values),
   'metric-before': (place, match) => metricSense(place, match),

@@ -43,7 +43,7 @@ const chapter = (place: Place, match: string): Verdict =>
 /** A bare F: tracer and dose forms never; a temperature above 34; else catheter, or a question. */
 function letterF(place: Place, match: string, value: number): Verdict {
   if (
-    /^[-\]]|^\s?(?:tracer|FDG|labell?ed)/i.test(place.after) ||
+    /^(?:-(?![0-9])|\])|^\s?(?:tracer|FDG|labell?ed)/i.test(place.after) ||
     /[[°]$|(?:gy|[0-9])\s?\/?\s?$/i.test(place.before)
   )
     return NOTHING;
@@ -53,8 +53,10 @@ function letterF(place: Place, match: string, value: number): Verdict {
   if (/^\s?[x×]\s?[0-9]/.test(place.after)) return size('french', 'by-length', match);
   if (follows(place)) return size('french', 'catheter-follows', match);
   if (!Number.isInteger(value) && value <= 34) return size('french', 'decimal', match);
-  if (/[0-9][\s]?[-–][\s]?[0-9]/.test(match) && value <= 34 && CUED.test(place.text))
+  if (/[0-9][\s]?[-–][\s]?[0-9]/.test(match) && value <= 34 && rangedFrench(place))
     return size('french', 'range', match);
+  if (/^\s?=\s?(?:1\/3|⅓|[0-9.,]+)\s?(?:mm|millimet|in\b|inch)/i.test(place.after))
+    return size('french', 'equated', match);
   if (/mm\s?\($/.test(place.before)) return size('french', 'length-beside', match);
   if (ROOM.test(place.before)) return NOTHING;
   if (keyed(place) && factsOf(place.around).trueFalse) return NOTHING;
@@ -62,6 +64,12 @@ function letterF(place: Place, match: string, value: number): Verdict {
   if (near && !aside(place)) return size('french', 'catheter-beside', match);
   return unclear(place, match, value, near);
 }
+
+/** "sizes 12–14F": a range of ages is no one's age, so catheters anywhere in the passage settle it. */
+const rangedFrench = (place: Place): boolean =>
+  CUED.test(place.text) ||
+  ([...place.scene.kinds].some((device) => systemOf(device) === 'french') &&
+    /\b(?:sizes?|French|Fr|lumens?|catheters?)\b/.test(place.scene.brief));
 
 const ROOM =
   /\b(?:rooms?|bays?|wards?|seats?|gates?|labs?|rows?|lockers?|flats?|suites?|theat(?:re|er)s?|stations?|corridors?|floors?|levels?|blocks?|buildings?|units?|halls?|offices?|desks?|shel(?:f|ves)|cupboards?|drawers?|box(?:es)?|lots?|batch(?:es)?|ref|items?|codes?|forms?|tables?|aisles?|beds?|slots?|bins?|cabinets?)\s$/i;

@@ -3,6 +3,7 @@ import { DRUG_BEFORE, MEASURED_OUT, NOT_GAUGE, NOT_GAUGE_BEFORE, SPUN, WEIGHED }
 import { factsOf } from './note-facts.ts';
 import { type Place, wider } from './place.ts';
 import { systemOf } from './systems.ts';
+import { ofOtherTrade } from './trade.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 
 const GAUGED = ['needle', 'winged-set', 'cannula'] as const;
@@ -17,6 +18,7 @@ const gaugeNear = (place: Place): boolean =>
 /** Gauge by unit word or letter, after or before the number. */
 export function gaugeSense(place: Place, match: string, value: number): Verdict {
   if (NOT_GAUGE.test(place.after) || NOT_GAUGE_BEFORE.test(place.before)) return NOTHING;
+  if (ofOtherTrade(place)) return NOTHING;
   if (SPUN.test(place.text) && !isGauge(place)) return NOTHING;
   if (
     /^gau?ge/i.test(match) &&

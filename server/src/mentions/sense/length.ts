@@ -11,6 +11,7 @@ import {
   STEP_OF_A_SCALE,
 } from '../words/lengths.ts';
 import { byNearness, type Place, wider } from './place.ts';
+import { ofOtherTrade } from './trade.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 
 export type LengthSystem = 'millimetre' | 'inch';
@@ -81,7 +82,7 @@ const LADDER: readonly Test[] = [
 export function lengthSense(place: Place, match: string, system: LengthSystem, company: Company): Verdict {
   if (system === 'inch' && !inchUnit(place, match)) return NOTHING;
   if (/cm$/i.test(match) && !needleLength(place)) return NOTHING;
-  if (defines(place, match)) return NOTHING;
+  if (defines(place, match) || ofOtherTrade(place)) return NOTHING;
   if (/[µμu]m$|micro/i.test(match) && FILTERED.test(`${place.before.slice(-24)} ${place.after.slice(0, 24)}`))
     return NOTHING;
   const clause = nearby(place);
@@ -152,7 +153,8 @@ const closesQuote = (before: string): boolean =>
 
 /** "in" is the preposition far more often than the unit. */
 function inchUnit(place: Place, match: string): boolean {
-  if (/["”]\.?$/.test(match) && closesQuote(place.before)) return false;
+  if (/["”]\.?$/.test(match) && closesQuote(place.before))
+    return /[½¼¾⅛⅜⅝⅞/]/.test(match) && afterGauge(place);
   if (!/[\s]in\.?$/.test(match)) return true;
   if (/[½¼¾⅛⅜⅝⅞⅓⅔]/.test(match) && !/^\s(?:the|an?|each|every)\b/i.test(place.after)) return true;
   if (

@@ -14,6 +14,8 @@ export interface NoteFacts {
   /** "7F" stands beside a catheter: the note's own way to write French. */
   readonly letterFrench: boolean;
   readonly thread: boolean;
+  /** Names that stand after a thread size, as in "3-0 Such": the note's own names of threads. */
+  readonly threadNames: ReadonlySet<string>;
   /** Answers are keyed "3 T", "4 F". */
   readonly trueFalse: boolean;
   /** Tracheal tubes are named. */
@@ -37,6 +39,11 @@ const SMALL_GAUGE = /[0-9]{2}\s?g\s(?:[a-z-]+\s)?(?:needles?|cannula\w*|butterfl
 const LETTER_FRENCH =
   /[0-9]\s?F\s(?:[a-z-]+\s)?(?:catheters?|sheaths?|foley|drains?|introducers?|dilators?|tubes?|lines?|pigtails?)/;
 
+/** "3-0 Such": a word with a capital right after a thread size. */
+const NAMED = /(?<![0-9A-Za-z.-])(?:[1-9]|1[0-2])[-/]0\s([A-Z][A-Za-z]{2,23})\b/g;
+const namesIn = (text: string): readonly string[] =>
+  text.includes('0 ') ? [...text.matchAll(NAMED)].map((match) => match[1]!) : [];
+
 function gather(around: Surroundings): NoteFacts {
   const any = (test: (text: string) => boolean): boolean =>
     around.scenes.some((scene) => test(scene.passage.text));
@@ -56,6 +63,7 @@ function gather(around: Surroundings): NoteFacts {
       (text) =>
         /^[0-9]{1,2}\s?[.):]?\s?T(?:\.|\s|$)/.test(text) || /\n[0-9]{1,2}\s?[.):]?\s?T(?:\.|\s|$)/.test(text),
     ),
+    threadNames: new Set(around.scenes.flatMap((scene) => namesIn(scene.passage.text))),
     thread: around.scenes.some((scene) => scene.materials.length > 0 || THREAD.test(scene.passage.text)),
     tracheal: devices.has('tracheal-tube'),
     wires: devices.has('guidewire'),

@@ -4,10 +4,11 @@ import { BLADED, counts, NOT_SIZES, otherBefore } from '../words/counted.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
 import { plausible, systemOf } from './systems.ts';
+import { ofOtherTrade } from './trade.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 
 export function numberedSense(place: Place, match: string, values: readonly number[]): Verdict {
-  if (NOT_SIZES.test(place.after) || counts(place.after)) return NOTHING;
+  if (NOT_SIZES.test(place.after) || counts(place.after) || ofOtherTrade(place)) return NOTHING;
   if (BLADED.test(place.after.slice(0, 40)) || otherBefore(place.before)) return NOTHING;
   // "Guedel size 2 is green, size 3 orange": the sentence names nothing else that size could be of.
   if (BLADED.test(place.text) && place.devices.length + place.materials.length === 0) return NOTHING;
@@ -78,6 +79,8 @@ function suits(system: System, values: readonly number[]): boolean {
 }
 
 const TUBE_AFTER = /^[\s-](?:[a-z-]+\s){0,2}tubes?\b/i;
+/** "Four collection tubes": so many of them. */
+const TUBES_COUNTED = /^[\s-](?:[a-z-]+\s){0,2}tubes\b/i;
 const TUBE_SETTLED =
   /\b(?:tracheal|endotracheal|ett|intubat\w+|trach\w*|cuff\w*|uncuffed|nasogastric|ng|feeding|chest|sump|suction tube|gastrostomy)\b/i;
 
@@ -85,6 +88,7 @@ const TUBE_SETTLED =
 export function tubeQuestion(place: Place, match: string, values: readonly number[]): Verdict {
   const value = values[0]!;
   if (!TUBE_AFTER.test(place.after) || value < 2.5 || value > 12) return NOTHING;
+  if (!/^(?:sizes?|#|no|num)/i.test(match) && TUBES_COUNTED.test(place.after)) return NOTHING;
   const told = settledTube(place);
   if (told) return size(told, 'device-in-context', match);
   return ask(

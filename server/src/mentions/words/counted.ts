@@ -31,7 +31,9 @@ const COUNTED_WORDS = [
   's',
   'days?',
   'weeks?',
+  'wks?',
   'months?',
+  'mos?',
   'years?',
   'yrs?',
   'y/?o',
@@ -78,6 +80,7 @@ const COUNTED_WORDS = [
   'miles?',
   'throws?',
   'knots?',
+  'st(?:itche)?s',
   'bites?',
   'layers?',
   'kits?',
@@ -249,7 +252,15 @@ export const POURED =
   /\b(?:balloons?|inflate[ds]?|fill(?:ed|s)?|flush(?:ed|es)?|aspirate[ds]?|advance[ds]?|insert(?:ed|s)?|push(?:ed|es)?|pressure)\s(?:(?:is|to|with|of|at|by|another|in)\s){0,2}$/i;
 
 /** Part of a sum. */
-export const IN_A_SUM = /[+×÷*]\s$|\b(?:plus|minus|times)\s$/i;
+export const IN_A_SUM =
+  /[+×÷*]\s$|\b(?:plus|minus|times)\s$|[0-9]\s?(?:mm)?\s?[xX]\s$|\b(?:age|weight|years)\s?\/\s?$/i;
+
+/** After a bare number: the far end of a range, with a unit of its own: "6 to <18 months", "25 – 28 wk". */
+export const RANGE_COUNTED = /^\s?(?:to|through|or|[-–—])\s?[<>≤≥~]\s?[0-9.]+(?=\s|$)/i;
+
+/** Reference numbers in square brackets: "[6, 8, 10]". */
+export const CITED_BEFORE = /\[(?:[0-9]{1,3}\s?[,–-]\s?)*$/;
+export const CITED_AFTER = /^(?:\s?[,–-]\s?[0-9]{1,3})*\]/;
 
 /** Before a bare number: another number with a unit of its own, whose unit it shares. */
 export const SHARES_UNIT =

@@ -1,0 +1,36 @@
+/** Gauges that are no needle's: a dial's, a yarn's, a roof's. What a sentence says of them is not ours to judge. */
+import { tradeIn } from '../../mentions/words/other-trades.ts';
+import type { Note } from '../../notes/model.ts';
+import type { Claim } from '../model.ts';
+import type { Scene } from './scene.ts';
+
+/** Words that show that a note is about the clinic at all. */
+const CLINIC =
+  /\b(?:needles?|cannul\w+|catheters?|syringes?|inject\w*|intraven\w+|ivs?|lumens?|bores?|hubs?|veins?|venous|veni\w+|phlebotom\w*|transfus\w*|infus\w*|biops\w*|spinal|epidural|butterfl(?:y|ies)|sutures?|threads?|drains?|blood|drips?|wards?|nurs\w+|clinic\w*|patients?|surg\w+)\b/i;
+
+const clinical = new WeakMap<Note, boolean>();
+
+function isClinical(note: Note): boolean {
+  const known = clinical.get(note);
+  if (known !== undefined) return known;
+  const found = note.passages.some((passage) => CLINIC.test(passage.text));
+  clinical.set(note, found);
+  return found;
+}
+
+/** A rule of gauge that names no size, in a passage of another trade or a note that never speaks of the clinic. */
+export function ofOtherGauge(scene: Scene, claim: Claim): boolean {
+  if (claim.kind !== 'direction' || claim.system !== 'needle-gauge') return false;
+  if (!isClinical(scene.note) && !MEASURED.test(scene.passage.text)) return true;
+  const needle = NEEDLE.test(scene.passage.text);
+  return [scene.passage.text, ...scene.headings].some((text) => {
+    const trade = tradeIn(text);
+    return trade === 'needled' || (trade === 'needleless' && !needle);
+  });
+}
+
+/** Words of width and flow, or of the number as such: a dial is never read so. */
+const MEASURED =
+  /\b(?:gauge (?:numbers?|figures?)|diameters?|holes?|flows?|thick\w*|thin\w*|wid(?:e|er|est|th)|narrow\w*|fine\w*)\b/i;
+
+const NEEDLE = /\b(?:needles?|cannul\w+|catheters?|syringes?)\b/i;

@@ -1,0 +1,57 @@
+/**
+ * Other trades that count in gauge: jewellery, yarn, strings, sheet metal, electric wire, dials. Their gauges run by tables of
+ * their own, so a passage that speaks of one of them names no needle.
+ */
+import { wholeWords } from './pattern.ts';
+
+/** Trades that know needles of their own: a needle beside the word settles nothing. */
+const WITH_NEEDLES = wholeWords([
+  'knit(?:s|ted|ting|ters?)?',
+  'crochet\\w*',
+  'yarns?',
+  'swatch(?:es)?',
+  'stitches per inch',
+  'sts per inch',
+  'stockinette',
+  '(?:gauge|gage) needles? (?:climbs?|swings?|rises?|falls?|drops?|jumps?|points?|reads?)',
+  'needles? (?:of|on|in) the (?:gauge|dial|meter|speedometer)',
+]);
+
+/** Trades without needles. */
+const WITHOUT_NEEDLES = wholeWords([
+  'jewell?e?ry',
+  'jewell?ers?',
+  'piercings?',
+  'ear ?lobes?',
+  'rac(?:quets?|kets?)',
+  'tennis',
+  'gauge of (?:the )?strings?',
+  'thick(?:er|ness)? (?:of the )?strings?',
+  'thinner strings?',
+  'nose rings?',
+  'guitars?',
+  'violins?',
+  'roof(?:s|ing)',
+  'sheet metal',
+  'galvani[sz]ed',
+  'kitchen',
+  'kilns?',
+  'solder\\w*',
+  'copper',
+  'amps?',
+  'amperes?',
+  'volts?',
+  'voltage',
+  'household wiring',
+  'electrical wir\\w+',
+  'loudspeakers?',
+  'speaker (?:cables?|wires?)',
+  'fuel',
+  'dashboards?',
+  'speedometers?',
+  'tickers?',
+]);
+
+/** Which such trade a text speaks of: one that knows needles, one that does not, or none. */
+export const tradeIn = (text: string): 'needled' | 'needleless' | undefined =>
+  WITH_NEEDLES.test(text) ? 'needled' : WITHOUT_NEEDLES.test(text) ? 'needleless' : undefined;

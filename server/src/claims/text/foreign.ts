@@ -31,6 +31,6 @@ export function ofOtherGauge(scene: Scene, claim: Claim): boolean {
 
 /** Words of width and flow, or of the number as such: a dial is never read so. */
 const MEASURED =
-  /\b(?:gauge (?:numbers?|figures?)|diameters?|holes?|flows?|thick\w*|thin\w*|wid(?:e|er|est|th)|narrow\w*|fine\w*)\b/i;
+  /\b(?:gauge (?:numbers?|figures?)|French|diameters?|holes?|flows?|thick\w*|thin\w*|wid(?:e|er|est|th)|narrow\w*|fine\w*)\b/i;
 
 const NEEDLE = /\b(?:needles?|cannul\w+|catheters?|syringes?)\b/i;

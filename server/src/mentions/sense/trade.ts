@@ -1,8 +1,8 @@
 /** Does a size belong to another trade: jewellery, yarn, strings, electric wire? */
 import type { System } from '../../sizes/model.ts';
-import type { Scene } from '../scene.ts';
+import { headingsOf, type Scene } from '../scene.ts';
 import { tradeIn } from '../words/other-trades.ts';
-import { type Place, wider } from './place.ts';
+import type { Place } from './place.ts';
 import { systemOf } from './systems.ts';
 
 const trades = new WeakMap<Scene, ReturnType<typeof tradeIn>>();
@@ -14,9 +14,9 @@ function tradeOf(scene: Scene): ReturnType<typeof tradeIn> {
   return trade;
 }
 
-/** Named in the passage or over it; a needle or cannula in the sentence outweighs all but yarn and dials. */
+/** Named in the passage or the headings over it; a needle or cannula in the sentence outweighs all but yarn and dials. */
 export const ofOtherTrade = (place: Place): boolean =>
-  [place.scene, ...wider(place)].some((scene) => {
+  [place.scene, ...headingsOf(place.around, place.scene.passage)].some((scene) => {
     const trade = tradeOf(scene);
     return trade === 'needled' || (trade === 'needleless' && !clinical(place));
   });

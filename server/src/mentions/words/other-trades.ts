@@ -38,7 +38,6 @@ const WITHOUT_NEEDLES = wholeWords([
   'kilns?',
   'solder\\w*',
   'copper',
-  'amps?',
   'amperes?',
   'volts?',
   'voltage',
@@ -53,5 +52,21 @@ const WITHOUT_NEEDLES = wholeWords([
 ]);
 
 /** Which such trade a text speaks of: one that knows needles, one that does not, or none. */
-export const tradeIn = (text: string): 'needled' | 'needleless' | undefined =>
-  WITH_NEEDLES.test(text) ? 'needled' : WITHOUT_NEEDLES.test(text) ? 'needleless' : undefined;
+export function tradeIn(text: string): 'needled' | 'needleless' | undefined {
+  if (WITH_NEEDLES.test(text) && !CLINIC.test(text)) return 'needled';
+  return WITHOUT_NEEDLES.test(text) ? 'needleless' : undefined;
+}
+
+/** A clinic may speak of knitting: with one of these words about, its needles are its own. */
+const CLINIC = wholeWords([
+  '[0-9]{2} ?g(?:auge)?',
+  'cannula\\w*',
+  'inject\\w*',
+  'sutures?',
+  'veins?',
+  'patients?',
+  'blood',
+  'spinal',
+  'syringes?',
+  'catheters?',
+]);

@@ -59,7 +59,7 @@ export const DRUG_BEFORE = new RegExp(
 
 /** Right after a weight: of what, in what, how often. */
 export const MEASURED_OUT = new RegExp(
-  `^\\s?(?:of\\b|/|per\\b|in\\s[0-9]|iv\\sover|over\\s[0-9]|bolus|qd|bd|tds|od\\b|daily|every\\b|bags?\\b|sachets?\\b|pots?\\b|jars?\\b|(?:${SUBSTANCES.join('|')})\\b|monofilament)`,
+  `^\\s?(?:of\\b(?! (?:the|an?|this|equal|similar|any)\\b)|/|per\\b|in\\s[0-9]|iv\\sover|over\\s[0-9]|bolus|qd|bd|tds|od\\b|daily|every\\b|bags?\\b|sachets?\\b|pots?\\b|jars?\\b|(?:${SUBSTANCES.join('|')})\\b|monofilament)`,
   'i',
 );
 

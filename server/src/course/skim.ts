@@ -21,7 +21,19 @@ import { mayHoldSizes } from '../notes/index.ts';
 const MORE_WORDS = [
   ...['usp', 'ep', 'eur', 'metric', 'decimetric', 'hegar', 'awg', 'swg', 'bwg', 'id', 'ett'],
   ...['o', 'oh', 'ohs', 'aughts', 'oughts', 'noughts', 'thou', 'thousandths'],
-  ...['taper', 'tapered', 'tapercut', 'cutting', 'reverse', 'spatula', 'diamond', 'trocar', 'round-bodied'],
+  ...[
+    'taper',
+    'tapered',
+    'tapercut',
+    'cutting',
+    'cutter',
+    'cutters',
+    'reverse',
+    'spatula',
+    'diamond',
+    'trocar',
+    'round-bodied',
+  ],
   ...['wrong on purpose', 'sizes table', 'sizes chart'],
 ];
 

@@ -7,6 +7,10 @@ export interface Point {
   readonly section: string;
   readonly edge: 'none' | 'inner' | 'outer' | 'sides';
   readonly use: string;
+  /** Tissues that every text read gives it. */
+  readonly fit: readonly string[];
+  /** Tissues that no text read gives it, and that every one gives to another point. */
+  readonly unfit: readonly string[];
   readonly confidence: Confidence;
   readonly sources: readonly SourceKey[];
 }
@@ -18,6 +22,8 @@ export const POINTS: readonly Point[] = [
     section: 'round, spreads tissue',
     edge: 'none',
     use: 'bowel, peritoneum, muscle, fascia, vessels',
+    fit: ['bowel', 'peritoneum', 'vessels'],
+    unfit: ['tough skin'],
     confidence: 'confirmed',
     sources: ['medscapeP', 'residentnet', 'surgimedic'],
   },
@@ -27,6 +33,8 @@ export const POINTS: readonly Point[] = [
     section: 'round with a rounded tip, dissects',
     edge: 'none',
     use: 'liver, kidney, spleen, friable tissue',
+    fit: ['liver', 'kidney', 'spleen'],
+    unfit: ['skin', 'tough skin'],
     confidence: 'confirmed',
     sources: ['medscapeP', 'residentnet'],
   },
@@ -36,6 +44,8 @@ export const POINTS: readonly Point[] = [
     section: 'triangular',
     edge: 'inner',
     use: 'skin and tough tissue',
+    fit: ['skin', 'tough skin'],
+    unfit: ['bowel', 'peritoneum', 'vessels', 'liver', 'kidney', 'spleen'],
     confidence: 'confirmed',
     sources: ['medscapeP', 'residentnet', 'surgimedic'],
   },
@@ -45,6 +55,8 @@ export const POINTS: readonly Point[] = [
     section: 'triangular',
     edge: 'outer',
     use: 'skin, tendon sheath, oral mucosa',
+    fit: ['skin', 'tough skin'],
+    unfit: ['bowel', 'peritoneum', 'vessels', 'liver', 'kidney', 'spleen'],
     confidence: 'confirmed',
     sources: ['medscapeP', 'residentnet', 'surgimedic'],
   },
@@ -54,6 +66,8 @@ export const POINTS: readonly Point[] = [
     section: 'short cutting tip on a round body',
     edge: 'sides',
     use: 'calcified vessel, tough fascia, tendon',
+    fit: [],
+    unfit: [],
     confidence: 'single-source',
     sources: ['surgimedic'],
   },
@@ -63,6 +77,8 @@ export const POINTS: readonly Point[] = [
     section: 'flat above and below',
     edge: 'sides',
     use: 'eye: passes between layers',
+    fit: ['the eye'],
+    unfit: ['bowel', 'peritoneum', 'liver', 'kidney', 'spleen'],
     confidence: 'confirmed',
     sources: ['medscapeP', 'residentnet'],
   },
@@ -72,6 +88,8 @@ export const POINTS: readonly Point[] = [
     section: 'four-sided',
     edge: 'sides',
     use: 'tendon, cartilage',
+    fit: [],
+    unfit: [],
     confidence: 'single-source',
     sources: ['residentnet'],
   },

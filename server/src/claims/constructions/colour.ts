@@ -1,4 +1,5 @@
 /** Hub colours: "18 G pink, 20 G yellow", "the deep green hub is the 23 G", "black tells you it is a 25 G". */
+import { colourCodeOf, colourOf } from '../../sizes/index.ts';
 import type { Device } from '../../sizes/model.ts';
 import type { ColourClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
@@ -21,10 +22,13 @@ export const colour: Construction = {
       (g) =>
         g.mentions.length === 1 && g.sizes.length === 1 && coded(g) && !otherThing(scene.items[g.to + 1]),
     );
-    if (colours.length === 0 || sizes.length === 0) return [];
+    if (colours.length === 0) return [];
     // Blunt and filter needles for drawing up carry their makers' own colours.
     if (scene.items.some((item) => DRAWING_UP.test(item.word))) return [];
-    return pairUp(scene.items, colours, sizes).map(([c, g]) => reading(scene, c, g));
+    const ordered = inOrder(scene.items, colours);
+    if (ordered.length === 0 && sizes.length === 0) return [];
+    const pairs = ordered.length > 0 ? ordered : pairUp(scene.items, meant(scene.items, colours), sizes);
+    return otherwise(scene, pairs) ? [] : pairs.map(([c, g]) => reading(scene, c, g));
   },
 };
 
@@ -83,6 +87,42 @@ const otherThing = (next: Item | undefined) =>
     next.word,
   );
 
+/** "not blue but pink": the first of the two is set aside. */
+const meant = (items: readonly Item[], colours: readonly Colour[]): readonly Colour[] =>
+  colours.filter((c) => !setAside(items, c));
+const setAside = (items: readonly Item[], c: Colour): boolean =>
+  /^(?:not|never)$/.test(items[c.at - 1]?.word ?? '') &&
+  items.slice(c.to + 1, c.to + 3).some((item) => item.word === 'but');
+
+/** "Pink and green cannulas are 20 G and 18 G respectively." */
+function inOrder(items: readonly Item[], colours: readonly Colour[]): [Colour, Group][] {
+  if (!items.some((item) => item.word === 'respectively')) return [];
+  const all = groups(items).filter((g) => g.sizes.length === g.mentions.length);
+  const [list] = all;
+  if (all.length !== 1 || !list || list.sizes.length !== colours.length || colours.length < 2) return [];
+  return colours.map((c, i): [Colour, Group] => {
+    const mention = list.mentions[i]!;
+    const at = items.findIndex((item) => item.mention === mention);
+    return [c, { from: at, to: at, mentions: [mention], sizes: mention.sizes }];
+  });
+}
+
+/**
+ * Several pairs that all fit another code than the one told from afar: they are of that code.
+ * "The grey 16 G runs faster than the green 18 G" speaks of cannulas, whatever the list above was about.
+ */
+function otherwise(scene: Scene, pairs: readonly [Colour, Group][]): boolean {
+  if (pairs.length < 2 || codeOf(scene.items)) return false;
+  return (['needle', 'cannula'] as const).some((device) =>
+    pairs.every(([c, g]) => {
+      const code = colourCodeOf(device);
+      const row =
+        code && g.sizes[0]!.system === 'needle-gauge' ? colourOf(code, g.sizes[0]!.value) : undefined;
+      return row?.families.includes(c.family) === true;
+    }),
+  );
+}
+
 /** Colours and sizes that alternate are paired in order; anything less regular is not read. */
 function pairUp(
   items: readonly Item[],
@@ -97,11 +137,17 @@ function pairUp(
       return cs.map((c, i): [Colour, Group] => [c, gs[i]!]).filter(([c, g]) => tied(items, c, g));
     const one = gs.length === 1 && cs.length > 1 ? cs.filter((c) => tied(items, c, gs[0]!)) : [];
     if (one.length === 1) return [[one[0]!, gs[0]!]];
-    if (cs.length === 1 && gs.length === 2 && cs[0]!.to < gs[0]!.from)
+    if (cs.length === 1 && gs.length === 2 && cs[0]!.to < gs[0]!.from && !afresh(items, gs[0]!, gs[1]!))
       return gs.map((g): [Colour, Group] => [cs[0]!, g]).filter(([c, g]) => g !== gs[0] || tied(items, c, g));
     return [];
   });
 }
+
+/** "an orange 25 G, or with a 30 G": the second size is another thing. */
+const afresh = (items: readonly Item[], a: Group, b: Group): boolean =>
+  items
+    .slice(a.to + 1, b.from)
+    .some((item) => /^(?:with|by|use|take|then|else|otherwise|instead)$/.test(item.word));
 
 function split(items: readonly Item[]): [number, number][] {
   const cuts: [number, number][] = [];
@@ -129,7 +175,7 @@ const TIES = new Set(
   therefore thus also always usually now still definitely just course naturally simply
   colour color coloured colored and tells you that are holding it gets get carries valve catheter foley shows signals says to mean cap plastic
   coded colour-coded color-coded urinary suction connector connectors funnel urethral
-  size iv hypodermic your this by standard code chart iso hub's wings flange by holds hold be gives give always goes belongs stands so it's you're chooses`.split(
+  size iv hypodermic your this by standard code chart iso hub's wings flange by holds hold be gives give then which can told known recognised recognized spotted identified respectively always goes belongs stands so it's you're chooses`.split(
     /\s+/,
   ),
 );
@@ -143,10 +189,14 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const [from, to] = c.to < g.from ? [c.to, g.from] : [g.to, c.at];
   if (items.slice(Math.max(0, Math.min(c.at, g.from) - 5), c.at).some((item) => BODY.test(item.word)))
     return false;
-  const between = items.slice(from + 1, to);
+  const between = unbracketed(items.slice(from + 1, to).filter((_, i, all) => !dropped(all, i)));
   if (between.length > 14 || PUT.test(between.map((item) => item.word).join(' '))) return false;
+  if (c.to < g.from && afterComma(items, between, g)) return false;
   if (between.every(ties)) return true;
-  if (WANTED.test(between.map((item) => item.word).join(' ')) && c.to < g.from) return true;
+  const said = between.map((item) => item.word).join(' ');
+  if (c.to < g.from && (WANTED.test(said) || KNOWN.test(said) || apposed(items, between, g))) return true;
+  if (c.to < g.from && /^(?:is|are|was|were) .* at(?: an?| the)?$/.test(said) && between.every(plain))
+    return true;
   // A noun phrase may stand before the verb: "the brown hub in the tray is a 26 G".
   const verb = between.findIndex((item) => VERBS.has(item.word));
   const hub =
@@ -154,6 +204,60 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
       ? between.slice(0, 3).some((item) => HUBS.has(item.word))
       : HUBS.has(items[c.to + 1]?.word ?? '');
   return hub && verb > 0 && between.slice(verb + 1).every(ties) && between.slice(0, verb).every(plain);
+}
+
+/** "not blue but" before the colour that is meant. */
+const dropped = (all: readonly Item[], i: number): boolean => {
+  const not = all.findIndex((item) => item.word === 'not');
+  const but = all.findIndex((item) => item.word === 'but');
+  return (
+    not >= 0 && but > not && but - not <= 3 && i >= not && i <= but && all[not + 1]?.colour !== undefined
+  );
+};
+
+/** ", on my old truck," between commas. */
+function unbracketed(between: readonly Item[]): readonly Item[] {
+  const first = between.findIndex((item) => item.word === ',');
+  const last = between.findLastIndex((item) => item.word === ',');
+  const inside = between.slice(first + 1, last);
+  const aside =
+    first >= 0 &&
+    last > first + 1 &&
+    inside.length <= 6 &&
+    inside.every((item) => plain(item) && !VERBS.has(item.word));
+  return aside && /^(?:on|in|at|from|of|for|with|by)$/.test(inside[0]!.word)
+    ? [...between.slice(0, first), ...between.slice(last + 1)]
+    : between;
+}
+
+/** "an orange cannula, a 22 G and tape", "the grey one, a 22 G is …": a comma and an article open another thing. */
+function afterComma(items: readonly Item[], between: readonly Item[], g: Group): boolean {
+  if (!/^an?$/.test(between.at(-1)?.word ?? '') || between.at(-2)?.word !== ',') return false;
+  const next = items[g.to + 1]?.deviceNoun ? items[g.to + 2] : items[g.to + 1];
+  return /^(?:and|or|is|are|was|were|has|will|lies|sits|goes)$/.test(next?.word ?? '');
+}
+
+/** "handed a blue cannula, recognises it as …". */
+const KNOWN =
+  /^(?:(?:one|hub|cannula|needle|catheter|cap|funnel) )?(?:, )?(?:\w+ ){0,2}?(?:recogni[sz]es?|identif(?:y|ies)|knows?|reads?|calls?|names?|takes?|treats?|counts?|makes?) (?:it|this|that|them)(?: as| to be| is| for)?(?: an?| the)?$/;
+
+/** "the grey cannula is the largest we stock, a 14 G": a name and, last, the size it has. A list goes on after it. */
+function apposed(items: readonly Item[], between: readonly Item[], g: Group): boolean {
+  const last = between.at(-1)?.word ?? '';
+  if (!/^an?$/.test(last) || between.at(-2)?.word !== ',' || between.length > 12) return false;
+  if (
+    !HUBS.has(between[0]?.word ?? '') ||
+    !between.slice(0, -2).every((item) => plain(item) && item.word !== ',')
+  )
+    return false;
+  const [mark, next] = [items[g.to + 1]?.word ?? '.', items[g.to + 2]?.word ?? ''];
+  return (
+    mark === '.' ||
+    mark === ';' ||
+    (mark === ',' &&
+      /^(?:and|which|so|because)$/.test(next) &&
+      !/^(?:an?|the|one|two|\d+)$/.test(items[g.to + 3]?.word ?? ''))
+  );
 }
 
 const ties = (item: Item) =>
@@ -243,6 +347,8 @@ function reading(scene: Scene, c: Colour, g: Group): Reading {
 function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
   const own = codeOf(ownStretch(scene.items, c, g));
   if (own && own !== 'both') return own;
+  const led = leadCode(scene.items, Math.min(c.at, g.from));
+  if (led) return led;
   const several = scene.items.filter((item) => item.kind === 'size').length > 1;
   const near = several ? undefined : codeOf(scene.items.slice(Math.max(0, g.from - 5), g.to + 6));
   if (near) return near === 'both' ? undefined : near;
@@ -266,6 +372,20 @@ function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
   const told = g.mentions[0]!.device;
   return told === 'needle' ? undefined : told;
 }
+
+/** "Cannula code: green 18 G, pink 20 G": the word that opens the row of pairs this one stands in. */
+function leadCode(items: readonly Item[], at: number): Device | undefined {
+  let colon = false;
+  for (let i = at - 1; i >= 0; i--) {
+    const { word, kind, colour: family } = items[i]!;
+    const code = codeOf([items[i]!]);
+    if (code) return colon && code !== 'both' ? code : undefined;
+    colon ||= word === ':';
+    if (kind !== 'size' && !family && !ROW.test(word)) return undefined;
+  }
+  return undefined;
+}
+const ROW = /^(?:[,:=()–—-]|and|is|for|means|code|codes|colou?rs?|hubs?|the|an?|deep|pale|light|dark)$/;
 
 /** "blue, not black (that is the needle)": a bracket further off speaks of something else. */
 function outside(items: readonly Item[], c: Colour, g: Group): readonly Item[] {

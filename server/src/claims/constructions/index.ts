@@ -26,6 +26,7 @@ import { nothing } from './nothing.ts';
 import { order } from './order.ts';
 import { outdo } from './outdo.ts';
 import { pair } from './pair.ts';
+import { pointUses } from './point-uses.ts';
 import { points } from './points.ts';
 import { property } from './property.ts';
 import { range } from './range.ts';
@@ -84,6 +85,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   fit,
   strands,
   points,
+  pointUses,
   usual,
   wrongUnit,
   existence,

@@ -1,74 +1,57 @@
 /** Suture needle points: where the edge of a cutting needle lies, and that a taper point has none. */
 import { type Item, readItems } from '../text/items.ts';
+import { POINT_WORDS, type PointAt, pointsIn } from '../text/points.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
-
-interface PointAt {
-  readonly at: number;
-  readonly to: number;
-  readonly id: 'reverse-cutting' | 'cutting' | 'taper' | 'blunt';
-}
 
 const INNER = new Set(['inner', 'inside', 'concave', 'wound-side', 'surface-seeking', 'upward', 'top']);
 const OUTER = new Set(['outer', 'outside', 'convex', 'depth-seeking', 'underside', 'belly', 'back']);
 
 export const points: Construction = {
   id: 'points',
-  needs: () => [{ like: POINT }, { like: HEADED }],
+  leaning: true,
+  needs: () => [{ like: new RegExp(`${POINT_WORDS.source}|${HEADED.source}`) }],
   read(scene) {
     const own = pointsIn(scene.items);
-    const named = own.length > 0 ? own : headed(scene);
+    const named = own.length > 0 ? own : [...resumed(scene), ...headed(scene)].slice(0, 1);
     return [
       ...edges(scene, named),
       ...edgeless(scene, named),
       ...denied(scene, named),
       ...cuts(scene, named),
       ...section(scene, named),
+      ...tearing(scene, named),
+      ...sharp(scene, named),
     ];
   },
 };
 
-/** With which the name of a point begins. */
-const POINT = /^(?:reverse|cutting|reverse-cutting|taper|taper-?point|tapered|round|round-?bodied|blunt)$/;
+/** What is said of a point without its name. */
 const HEADED = /^(?:edges?|curve|section|cross-section)$/;
+
+/** "Reverse cutting for most skin. It has a third edge …": the one point of the sentence before. */
+function resumed(scene: Scene): PointAt[] {
+  const opens = /^(?:it|its|it's|this|that|they|their|these|here)$/.test(
+    scene.items.find((item) => item.kind === 'word')?.word ?? '',
+  );
+  const before = scene.before.at(-1);
+  const [only, ...more] = opens && before ? pointsIn(before.items) : [];
+  return only && more.length === 0 ? [{ ...only, at: -1, to: -1 }] : [];
+}
 
 /** The one point that the heading right above names: its sentences are about it. */
 function headed(scene: Scene): PointAt[] {
   if (!scene.items.some((item) => HEADED.test(item.word))) return [];
+  // "Compare the conventional needle: its edge …": another needle is spoken of.
+  if (
+    scene.items.some((item) =>
+      /^(?:conventional|standard|ordinary|other|others|unlike|compare|both)$/.test(item.word),
+    )
+  )
+    return [];
   const named = pointsIn(readItems(scene.headings.at(-1) ?? '', []));
   const only = named[0];
   return only && named.length === 1 ? [{ ...only, at: -1, to: -1 }] : [];
-}
-
-function pointsIn(items: readonly Item[]): PointAt[] {
-  const cutting = items.some((item) => item.word === 'cutting');
-  const found: PointAt[] = [];
-  for (let i = 0; i < items.length; i++) {
-    const word = items[i]!.word;
-    const next = items[i + 1]?.word ?? '';
-    if ((word === 'reverse' && next === 'cutting') || word === 'reverse-cutting')
-      found.push({ at: i, to: word === 'reverse' ? i + 1 : i, id: 'reverse-cutting' });
-    else if (cutting && word === 'conventional' && /^(?:ones?|kind|sort|type)$/.test(next))
-      found.push({ at: i, to: i + 1, id: 'cutting' });
-    else if (
-      word === 'cutting' &&
-      items[i - 1]?.word !== 'reverse' &&
-      (next === 'needle' ||
-        next === 'needles' ||
-        items[i - 1]?.word === 'conventional' ||
-        items[i - 1]?.word === 'standard') &&
-      next !== 'edge'
-    )
-      found.push({ at: i, to: i, id: 'cutting' });
-    else if (
-      ['taper', 'taper-point', 'tapered', 'round-bodied', 'roundbodied', 'taperpoint'].includes(word) ||
-      (word === 'round' && /^bod(?:y|ied)$/.test(next))
-    )
-      found.push({ at: i, to: i, id: 'taper' });
-    else if (word === 'blunt' && /^(?:needle|point|taper|tip|suture)/.test(next))
-      found.push({ at: i, to: i, id: 'blunt' });
-  }
-  return found;
 }
 
 /** "its edge faces the wound", "points away from the wound". */
@@ -85,7 +68,7 @@ function facing(items: readonly Item[], at: number): 'inner' | 'outer' | undefin
 /** "reverse cutting: the edge lies on the outer curve". One point and one side in the clause, or they alternate. */
 function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
   const { items } = scene;
-  const cutting = named.filter((p) => p.id === 'reverse-cutting' || p.id === 'cutting');
+  const cutting = named.filter((p) => p.id === 'reverse-cutting' || p.id === 'cutting' || p.id === 'spatula');
   const sides = items.flatMap((item, at) => {
     const side = INNER.has(item.word) ? 'inner' : OUTER.has(item.word) ? 'outer' : facing(items, at);
     const near = items.slice(Math.max(0, at - 8), at + 4).some((word) => EDGE.has(word.word));
@@ -120,7 +103,7 @@ function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {
   if (!taper || named.length !== 1) return [];
   const { items } = scene;
   const at = items.findIndex((item, i) => i > taper.to && /^edges?$/.test(item.word));
-  if (at < 0 || at - taper.to > 14) return [];
+  if (at < 0 || at - taper.to > 18) return [];
   const between = items.slice(taper.to, at);
   const says = between.some((item) => /^(?:has|have|with|carries|cuts|three|sharp|its)$/.test(item.word));
   // "a taper needle, since a sharp edge could …": the edge is another needle's.
@@ -128,6 +111,25 @@ function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {
   const foreign =
     reason >= 0 && !between.slice(reason).some((item) => /^(?:its|it|they|their)$/.test(item.word));
   return says && !foreign ? [reading(scene, taper, at, 'edge:some')] : [];
+}
+
+/** "a blunt needle has a sharp tip". */
+function sharp(scene: Scene, named: readonly PointAt[]): Reading[] {
+  const [blunt] = named;
+  const { items } = scene;
+  if (blunt?.id !== 'blunt' || named.length !== 1) return [];
+  const at = items.findIndex((item, i) => i > blunt.to && item.word === 'sharp');
+  const between = items.slice(blunt.to + 1, Math.max(at, 0));
+  const says = between.length <= 6 && between.some((item) => /^(?:has|have|with|is|are)$/.test(item.word));
+  const object = items.slice(at + 1, at + 4).some((item) => /^(?:tip|point|end|edges?)$/.test(item.word));
+  if (
+    at < 0 ||
+    !says ||
+    !object ||
+    between.some((item) => /^(?:no|not|than|without|for|beside)$/.test(item.word))
+  )
+    return [];
+  return [reading(scene, blunt, at, 'edge:some')];
 }
 
 /** "a reverse cutting needle has no edges at all". */
@@ -142,15 +144,56 @@ function denied(scene: Scene, named: readonly PointAt[]): Reading[] {
   return [{ ...reading(scene, cutting, at, 'edge:none'), own: true }];
 }
 
-/** "a taper needle cuts tissue". */
+/** "a taper needle cuts tissue", "… because it slices its way through", "is sharpened along three sides". */
 function cuts(scene: Scene, named: readonly PointAt[]): Reading[] {
   const taper = named.find((p) => p.id === 'taper' || p.id === 'blunt');
   if (!taper || named.length !== 1) return [];
   const { items } = scene;
-  const at = items.findIndex((item, i) => i > taper.to && /^(?:cuts?|slices?)$/.test(item.word));
-  const object = items.slice(at + 1, at + 4).some((item) => /^tissues?$/.test(item.word));
-  return at > 0 && at - taper.to <= 3 && object ? [reading(scene, taper, at, 'edge:some')] : [];
+  const at = items.findIndex((item, i) => i > taper.to && CUTS.test(item.word));
+  if (at < 0 || at - taper.to > 16) return [];
+  const before = items[at - 1]?.word ?? '';
+  const between = items.slice(taper.to + 1, at);
+  if (
+    between.some((item) =>
+      /^(?:no|not|never|without|instead|rather|than|unlike|where|if|when|down)$/.test(item.word),
+    )
+  )
+    return [];
+  const after = items
+    .slice(at + 1, at + 5)
+    .map((item) => item.word)
+    .join(' ');
+  const agent =
+    at - taper.to <= 3 || /^(?:it|they|and|which|that|to|will|needles?|points?|tip)$/.test(before);
+  const object = /^(?:sharpened|honed)$/.test(items[at]!.word)
+    ? /^(?:along|on|at) (?:its |the |both |two |three |all )/.test(after)
+    : /^(?:tissues?|(?:its|their) way|well\b|cleanly\b|through (?:the )?(?:tissues?|skin|dermis)|easily\b)/.test(
+        after,
+      ) || / tissues?\b/.test(` ${after}`);
+  return agent && object ? [reading(scene, taper, at, 'edge:some')] : [];
 }
+const CUTS = /^(?:cuts?|slices?|carves?|sharpened|honed)$/;
+
+/** "A reverse cutting needle is more likely to cut out than a conventional one." */
+function tearing(scene: Scene, named: readonly PointAt[]): Reading[] {
+  const [first, second] = named;
+  const { items } = scene;
+  if (!first || !second || named.length !== 2 || first.at < 0) return [];
+  const pair = [first.id, second.id];
+  if (!pair.includes('reverse-cutting') || !pair.includes('cutting')) return [];
+  const than = items.findIndex((item, i) => i > first.to && i < second.at && item.word === 'than');
+  const text = items
+    .slice(first.to + 1, Math.max(than, 0))
+    .map((item) => item.word)
+    .join(' ');
+  const match = TEARS.exec(text);
+  if (!match || /\b(?:not|never|no|if)\b/.test(text)) return [];
+  const more = match[1]!.startsWith('less') === (first.id === 'reverse-cutting');
+  const at = items.findIndex((item, i) => i > first.to && /^(?:more|less|likelier)$/.test(item.word));
+  return [reading(scene, first, at, more ? 'cuts-out:conventional' : 'cuts-out:reverse')];
+}
+const TEARS =
+  /\b(more|less|likelier)(?: likely| prone| apt| often| readily| easily)? (?:to )?(?:cut|tear|pull)(?:s|ting|ing)? (?:out|through|towards|into|the)\b/;
 
 /** "taper needles are round in section", "a cutting needle is triangular". */
 function section(scene: Scene, named: readonly PointAt[]): Reading[] {
@@ -162,7 +205,12 @@ function section(scene: Scene, named: readonly PointAt[]): Reading[] {
   );
   const between = items.slice(point.to + 1, Math.max(at, 0));
   const said = items.slice(at + 1, at + 4).some((item) => /^(?:cross-)?section$/.test(item.word));
-  if (at < 0 || !said || between.length > 5 || !between.some((item) => /^(?:is|are)$/.test(item.word)))
+  if (
+    at < 0 ||
+    !said ||
+    between.length > 5 ||
+    !between.some((item) => /^(?:is|are|has|have|with)$/.test(item.word))
+  )
     return [];
   return [reading(scene, point, at, `section:${items[at]!.word}`)];
 }

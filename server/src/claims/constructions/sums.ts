@@ -75,7 +75,7 @@ function resultAfter(items: readonly Item[], after: number): Figure | undefined 
 
 /** "24 over 3", "4 × 3", "24 divided by three", "three times four". */
 function infix(items: readonly Item[], i: number): Omit<Sum, 'result'> | undefined {
-  const glued = /^(\d+(?:\.\d+)?)\/(\d)$/.exec(items[i]?.word ?? '');
+  const glued = items[i]?.mention ? null : /^(\d+(?:\.\d+)?)\/([2-9])$/.exec(items[i]?.word ?? '');
   if (glued) return gluedOver(i, Number(glued[1]), Number(glued[2]));
   const left = figureAt(items, i);
   if (!left) return undefined;

@@ -1,6 +1,7 @@
 /** What a suture material or a needle point is said to be. */
-import { materialById, pointById } from '../../sizes/index.ts';
+import { materialById, POINTS, pointById } from '../../sizes/index.ts';
 import type { Material } from '../../sizes/materials.ts';
+import type { Point } from '../../sizes/points.ts';
 import type { PropertyClaim, Verdict } from '../model.ts';
 import { cannotTell, type Judgement, sourceNames } from './model.ts';
 
@@ -59,6 +60,8 @@ export function describe(material: Material): string {
 
 function judgePoint(claim: PropertyClaim): Judgement {
   if (claim.property.startsWith('section:')) return judgeSection(claim);
+  if (claim.property.startsWith('use:')) return judgeUse(claim);
+  if (claim.property.startsWith('cuts-out:')) return judgeTearing(claim);
   const point = pointById(claim.subject);
   const value = claim.property.split(':')[1];
   const says =
@@ -71,10 +74,56 @@ function judgePoint(claim: PropertyClaim): Judgement {
   const right = value === 'some' ? point.edge !== 'none' : point.edge === value;
   if (value === 'none' && point.edge === 'none') return cannotTell(says, '');
   const where =
-    point.edge === 'none' ? 'has no cutting edge' : `has its third edge on the ${point.edge} curve`;
+    point.edge === 'none'
+      ? 'has no cutting edge'
+      : point.edge === 'sides'
+        ? 'has its edges at the sides'
+        : `has its third edge on the ${point.edge} curve`;
   const holds = `A ${point.name} needle ${where}.`;
   return {
-    verdict: point.edge === 'sides' ? 'cannot-tell' : right ? 'agrees' : 'contradicted',
+    verdict: undecided(point, value) ? 'cannot-tell' : right ? 'agrees' : 'contradicted',
+    says,
+    holds,
+    source: sourceNames(point.sources),
+    sources: point.sources,
+    steps: [{ label: 'value', text: holds, sources: point.sources, confidence: point.confidence }],
+  };
+}
+
+/** A spatula's edges lie at its sides: on neither curve, but texts word it in several ways. */
+const undecided = (point: Point, value: string | undefined): boolean =>
+  point.edge === 'sides' && !(point.id === 'spatula' && (value === 'inner' || value === 'outer'));
+
+/** Which of the two cutting needles is the likelier to cut out: the one whose edge faces the wound. */
+function judgeTearing(claim: PropertyClaim): Judgement {
+  const conventional = claim.property === 'cuts-out:conventional';
+  const point = pointById('cutting')!;
+  const holds =
+    'A conventional cutting needle has its edge towards the wound and can cut out; a reverse cutting needle is the safer.';
+  return {
+    verdict: conventional ? 'agrees' : 'contradicted',
+    says: `Says a ${conventional ? 'conventional' : 'reverse'} cutting needle is the likelier to cut out.`,
+    holds,
+    source: sourceNames(point.sources),
+    sources: point.sources,
+    steps: [{ label: 'rule', text: holds, sources: point.sources }],
+  };
+}
+
+/** A point said to be for a tissue that every text gives to another. */
+function judgeUse(claim: PropertyClaim): Judgement {
+  const point = pointById(claim.subject);
+  const tissue = claim.property.split(':')[1]!;
+  const says = `Says a ${point?.name ?? claim.subject} needle is for ${tissue}.`;
+  if (!point) return cannotTell(says, '');
+  const right = POINTS.find((one) => one.fit.includes(tissue));
+  const holds = `A ${point.name} needle is for ${point.use}${right ? `; ${tissue} takes a ${right.name} needle` : ''}.`;
+  return {
+    verdict: point.unfit.includes(tissue)
+      ? 'contradicted'
+      : point.fit.includes(tissue)
+        ? 'agrees'
+        : 'cannot-tell',
     says,
     holds,
     source: sourceNames(point.sources),

@@ -134,7 +134,7 @@ function word(text: string, start: number, to: number, into: Item[]): number {
 
 type Senses = Pick<Item, 'magnitude' | 'axisNoun' | 'deviceNoun' | 'system' | 'colour'>;
 
-const COLOURED = ['hub', 'hubbed', 'winged', 'coded', 'capped', 'topped', 'ringed'];
+const COLOURED = 'hub hubbed winged coded capped topped ringed funnel funnelled funneled banded'.split(' ');
 
 /** "pink", or "blue-hubbed". */
 function colourWord(word: string): string | undefined {

@@ -4,7 +4,7 @@ import { materialsIn } from './materials.ts';
 import { remembered } from './remember.ts';
 
 const POINTS = new Set(
-  'cutting reverse-cutting taper taper-point taperpoint tapered round round-bodied roundbodied blunt'.split(
+  'cutting cutter cutters reverse-cutting reverse-cutter spatula spatulated blunt-tipped taper taper-point taperpoint tapered round round-bodied roundbodied blunt'.split(
     ' ',
   ),
 );

@@ -13,7 +13,9 @@ const CANNULA = new Set(
 );
 /** A catheter sized in gauge is an IV catheter. */
 const GAUGE_CATHETER = new Set(['catheter', 'catheters']);
-const URINARY = new Set('foley urinary urethral bladder valve inflation indwelling'.split(' '));
+const URINARY = new Set(
+  'foley urinary urethral bladder valve inflation indwelling funnel funnels'.split(' '),
+);
 const SUCTION = new Set(['suction', 'connector', 'connectors']);
 
 /** The device a stretch of words speaks of; `both` when it names needle and cannula. */

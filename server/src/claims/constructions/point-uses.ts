@@ -1,0 +1,121 @@
+/** Which needle point for which tissue: "for bowel choose a reverse cutting needle", "vessels are sewn with a taper". */
+import type { PropertyClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { POINT_WORDS, type PointAt, pointsIn } from '../text/points.ts';
+import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+const TISSUES: ReadonlyMap<string, string> = new Map([
+  ...['skin', 'dermis', 'epidermis', 'scalp', 'sole'].map((word) => [word, 'skin'] as const),
+  ...['bowel', 'bowels', 'intestine', 'intestines', 'colon', 'gut-wall'].map(
+    (word) => [word, 'bowel'] as const,
+  ),
+  ...['vessel', 'vessels', 'artery', 'arteries', 'vein', 'veins', 'aorta'].map(
+    (word) => [word, 'vessels'] as const,
+  ),
+  ...['eye', 'cornea', 'sclera'].map((word) => [word, 'the eye'] as const),
+  ['peritoneum', 'peritoneum'],
+  ['liver', 'liver'],
+  ['kidney', 'kidney'],
+  ['spleen', 'spleen'],
+]);
+/** Tissues that texts give to several points: they may stand in a list with the others. */
+const OTHER_TISSUES =
+  /^(?:muscle|fascia|tendon|tendons|fat|dura|mucosa|nerve|nerves|gum|gums|subcutis|sheath)$/;
+const TOUGH = /^(?:tough|thick|sole|dense|leathery|callused|calloused)$/;
+
+/** "for", "on", "through": a use; or a verb of sewing. */
+const USES =
+  /^(?:for|on|in|through|with|is|are|takes?|needs?|wants?|calls?|suits?|used|use|choose|chosen|pick|load|ask|sewn|sew|sewing|stitched|stitch|stitching|closed?|closing|sutured?|suturing|anastomos\w+|repair(?:ed|ing)?|joined?|joining|meant|made|designed|best|right|ideal|good|gets|get|goes|go|works?)$/;
+const SMALL =
+  /^(?:a|an|the|of|to|and|or|by|it|its|we|you|i|always|usually|our|your|most|any|all|used|needle|needles|wall|layer|layers|edge|edges|tissue|tissues|other|such|as|like|so|,|:|your|ones?|point|points|tip|first|choice|should|must|can|will|be|is|are|right|best|ideal|good|meant|made|designed|well|tough|thick|delicate|soft|friable|small|large|human|adult|closure|work|surgery|repair|anastomosis|anastomoses|normal|ordinary|that|which|one|for|on|in|up|out|job|thing|under|suture|stitch|through|fine)$/;
+/** Sentences that warn, compare, hedge or explain are left alone. */
+const CONTRARY =
+  /^(?:not|never|no|avoid|instead|rather|than|too|wrong|damages?|damaged|tears?|tearing|risks?|would|unless|why|if|except|without|unsuitable|cannot|can't|don't|isn't|aren't|unlike|but|while|whereas|may|might|could|neither|nor|hardly|trauma|holes?|leaks?|ruins?|drawer|tray|box|pack|card|next|before|after|then|over|only|until|away|beyond)$/;
+
+export const pointUses: Construction = {
+  id: 'point-uses',
+  needs: () => [{ like: POINT_WORDS }],
+  read(scene) {
+    if (scene.items.some((item) => CONTRARY.test(item.word))) return [];
+    return clauses(scene.items).flatMap(([from, to]) => readClause(scene, from, to));
+  },
+};
+
+/** Where a sentence names several points, each clause is read by itself. */
+function clauses(items: readonly Item[]): [number, number][] {
+  if (pointsIn(items).length < 2) return [[0, items.length]];
+  const cuts = items.flatMap((item, i) => (/^(?:[;,.]|and)$/.test(item.word) ? [i] : []));
+  return [-1, ...cuts].map((cut, i): [number, number] => [cut + 1, cuts[i] ?? items.length]);
+}
+
+function readClause(scene: Scene, from: number, to: number): Reading[] {
+  const { items } = scene;
+  const [point, ...more] = pointsIn(items).filter((p) => p.at >= from && p.to < to);
+  const tissues = items.flatMap((item, i) => (i >= from && i < to && TISSUES.has(item.word) ? [i] : []));
+  const [first, last] = [tissues[0], tissues.at(-1)];
+  if (!point || more.length > 0 || first === undefined || last === undefined) return [];
+  if (!joined(items, first, last) || (point.at > first && point.at < last)) return [];
+  const between = point.to < first ? items.slice(point.to + 1, first) : items.slice(last + 1, point.at);
+  const lead = items.slice(from, Math.min(point.at, first));
+  const linked = [...between, ...lead.slice(-4)].some((item) => USES.test(item.word));
+  if (!linked || between.length > 9 || !between.every(quiet) || !anchored(items, point, first)) return [];
+  return tissues.map((at) => reading(scene, point, at, tissueAt(items, at)));
+}
+
+/** Several tissues are meant together only in a list. */
+const joined = (items: readonly Item[], first: number, last: number): boolean =>
+  items
+    .slice(first + 1, last)
+    .every(
+      (item) =>
+        /^(?:,|and|or|the|wall|walls)$/.test(item.word) ||
+        TISSUES.has(item.word) ||
+        OTHER_TISSUES.test(item.word),
+    );
+
+const quiet = (item: Item): boolean =>
+  SMALL.test(item.word) ||
+  USES.test(item.word) ||
+  OTHER_TISSUES.test(item.word) ||
+  TOUGH.test(item.word) ||
+  item.kind === 'size';
+
+/** A tissue after the point hangs on "for", "on" or a verb of its own: "a cutting needle for skin". */
+function anchored(items: readonly Item[], point: PointAt, first: number): boolean {
+  const before = items.slice(Math.max(0, first - 4), first).map((item) => item.word);
+  if (point.to < first)
+    return before.some((word) =>
+      /^(?:for|on|in|through|to|sew(?:ing)?|stitch(?:ing)?|clos(?:e|ing)|sutur(?:e|ing)|anastomosing|joining|repairing|suits?|on)$/.test(
+        word,
+      ),
+    );
+  // "The liver lies under the skin": a tissue before the point opens the clause or hangs on a use.
+  return (
+    before.length === 0 ||
+    before.every(
+      (word) => SMALL.test(word) || USES.test(word) || OTHER_TISSUES.test(word) || /^[,:]$/.test(word),
+    )
+  );
+}
+
+/** "tough skin" is harder to pierce than skin. */
+function tissueAt(items: readonly Item[], at: number): string {
+  const tissue = TISSUES.get(items[at]!.word)!;
+  const tough = items.some((item) => TOUGH.test(item.word));
+  return tissue === 'skin' && tough ? 'tough skin' : tissue;
+}
+
+function reading(scene: Scene, point: PointAt, at: number, tissue: string): Reading {
+  const claim: PropertyClaim = {
+    kind: 'property',
+    construction: 'point-uses',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[at]!),
+    subject: point.id,
+    of: 'point',
+    property: `use:${tissue}`,
+    has: true,
+  };
+  return { claim, at, from: Math.min(point.at, at), to: Math.max(point.to, at) };
+}

@@ -1,0 +1,61 @@
+/** Suture needle points named in a row of items: "reverse cutting", "a conventional cutter", "round-bodied". */
+import type { Item } from './items.ts';
+import { remembered } from './remember.ts';
+
+export interface PointAt {
+  readonly at: number;
+  readonly to: number;
+  readonly id: 'reverse-cutting' | 'cutting' | 'taper' | 'blunt' | 'spatula';
+}
+
+/** With which the name of a point begins. */
+export const POINT_WORDS =
+  /^(?:reverse|cutting|cutters?|reverse-cutting|reverse-cutters?|taper|taper-?point|tapered|round|round-?bodied|blunt|blunt-tipped|spatula|spatulated|side-cutting|conventional)$/;
+
+const NEEDLES = /^(?:needles?|ones?|points?|kind|sort|type)$/;
+const TAPER = /^(?:taper|tapers|taper-point|tapered|round-bodied|roundbodied|taperpoint)$/;
+
+/** Points of a sentence, in its order. */
+export const pointsIn = remembered((items: readonly Item[]): readonly PointAt[] => {
+  const cutting = items.some((item) => /cutt(?:ing|ers?)$/.test(item.word));
+  const found: PointAt[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const point = pointAt(items, i, cutting);
+    if (!point) continue;
+    found.push(point);
+    i = point.to;
+  }
+  return found;
+});
+
+function pointAt(items: readonly Item[], i: number, cutting: boolean): PointAt | undefined {
+  const [word, next, before] = [items[i]!.word, items[i + 1]?.word ?? '', items[i - 1]?.word ?? ''];
+  const found = (id: PointAt['id'], to = i): PointAt => ({ at: i, to, id });
+  if (/^reverse-cutt(?:ing|ers?)$/.test(word)) return found('reverse-cutting');
+  if (word === 'reverse' && /^cutt(?:ing|ers?)$/.test(next)) return found('reverse-cutting', i + 1);
+  if (
+    /^(?:conventional|standard)$/.test(word) &&
+    /^cutt(?:ing|ers?)$/.test(next) &&
+    items[i + 2]?.word !== 'edge'
+  )
+    return found('cutting', i + 1);
+  if (word === 'conventional' && cutting && /^(?:ones?|kind|sort|type)$/.test(next))
+    return found('cutting', i + 1);
+  if (word === 'cutting' && /^needles?$/.test(next) && before !== 'reverse') return found('cutting');
+  if (word === 'cutters' || (word === 'cutter' && /^(?:an?|the)$/.test(before))) return found('cutting');
+  if (TAPER.test(word)) return found('taper');
+  if (
+    word === 'round' &&
+    (/^bod(?:y|ied)$/.test(next) || (/^needles?$/.test(next) && /^(?:an?|the)$/.test(before)))
+  )
+    return found('taper');
+  if (
+    word === 'blunt-tipped' ||
+    (word === 'blunt' && (/^(?:taper|tip|suture)/.test(next) || NEEDLES.test(next)))
+  )
+    return found('blunt');
+  return /^(?:spatula|spatulated|side-cutting)$/.test(word) &&
+    (NEEDLES.test(next) || /^(?:needles?|points?)$/.test(before))
+    ? found('spatula')
+    : undefined;
+}

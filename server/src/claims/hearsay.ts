@@ -63,7 +63,7 @@ const HELD_UP =
 
 /** "Put these in order, thinnest first: …": the list is there to be sorted. */
 const SORTING =
-  /^(?:\S [.)] )?(?:put|place|order|re-order|reorder) (?:these|them|those|the following|the (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))(?: (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))?(?: (?:in|into|from|by)\b| [:,(])|^(?:\S [.)] )?(?:rank|sort|arrange|rearrange) (?!as |like )/;
+  /^(?:(?:\S{1,9} ){1,2}[.):—–-] )?(?:put|place|order|re-order|reorder) (?:these|them|those|the following|the (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))(?: (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))?(?: (?:in|into|from|by)\b| [:,(])|^(?:(?:\S{1,9} ){1,2}[.):—–-] )?(?:rank|sort|arrange|rearrange) (?!as |like )/;
 
 /** An unkeyed statement to be called true or false. */
 const TRUE_OR_FALSE = /^(?:\S+ [.)] )?(?:t ?\/ ?f|true ?(?:or|\/) ?false|true or not) [:—–?.-]/;

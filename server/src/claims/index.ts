@@ -3,7 +3,7 @@
  * claims, the author's stance and the verdict on intervals. Not here: finding sizes (`mentions`), reporting (`checks`).
  */
 import type { Context, Mention } from '../mentions/model.ts';
-import type { Note } from '../notes/model.ts';
+import type { Note, Span } from '../notes/model.ts';
 import { constructionsFor } from './constructions/index.ts';
 import type { Reading } from './constructions/model.ts';
 import { readHeaded } from './headed.ts';
@@ -29,14 +29,33 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
   const whole = readWhole(note, mentions);
   const { reads, scenes } = whole;
   const prose = scenes.flatMap((scene) => readScene(scene, context));
-  const keyed = readKeys(note, whole).map(({ claim, stance }) => judge(claim, stance, note, context));
+  const keys = readKeys(note, whole);
+  const keyed = keys.readings.map(({ claim, stance }) => judge(claim, stance, note, context));
+  const offered = within(keys.choices);
   const listed = [...readLists(note, reads), ...readHeaded(note, reads, context)];
   const placed = [...readTables(note, reads), ...listed].map((claim) =>
     judge(claim, 'asserted', note, context),
   );
-  return [...prose, ...keyed, ...placed]
+  const said = [...prose, ...placed].filter(({ claim }) => !offered(claim.focus.start));
+  return [...said, ...keyed]
     .filter(({ claim }) => inEnglish(context) || WITHOUT_WORDS.has(claim.kind))
     .sort((a, b) => a.claim.focus.start - b.claim.focus.start);
+}
+
+/** Does an offset lie in one of these spans? */
+function within(spans: readonly Span[]): (at: number) => boolean {
+  const sorted = [...spans].sort((a, b) => a.start - b.start);
+  return (at) => {
+    let low = 0;
+    let high = sorted.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (sorted[middle]!.start <= at) low = middle + 1;
+      else high = middle;
+    }
+    const span = sorted[low - 1];
+    return span !== undefined && at < span.end;
+  };
 }
 
 /** The words of statements are English; sizes set beside one another say the same in every language. */

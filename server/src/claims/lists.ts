@@ -2,6 +2,7 @@
 import type { Note } from '../notes/model.ts';
 import { orderCue } from './constructions/order.ts';
 import type { Claim, Operand, OrderClaim } from './model.ts';
+import { sorts } from './stance.ts';
 import type { Read } from './text/scenes.ts';
 
 export function readLists(note: Note, reads: readonly Read[]): Claim[] {
@@ -28,7 +29,7 @@ function readList(note: Note, reads: readonly Read[], items: readonly Read[]): O
   const lead = first ? leadItems(note, reads, first) : [];
   const sized = first?.passage.list?.leadIn !== undefined && lead.some((item) => item.kind === 'size');
   const cue = sized ? undefined : orderCue(lead);
-  if (!cue || items.length < 3) return [];
+  if (!cue || items.length < 3 || sorts(lead)) return [];
   const operands = items.map(leading);
   if (operands.some((operand) => operand === undefined)) return [];
   const all = operands as Operand[];

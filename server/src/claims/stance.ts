@@ -137,8 +137,12 @@ function mistake(scene: Scene, reading: Reading): boolean {
 
 /** "Put in order, thickest first: …": the row is there to be put in order. */
 function toSort(scene: Scene, { claim }: Reading): boolean {
-  if (claim.kind !== 'order') return false;
-  const words = scene.items.slice(0, 9).map((item) => item.word);
+  return claim.kind === 'order' && sorts(scene.items);
+}
+
+/** Does the sentence ask for its sizes to be put in order? */
+export function sorts(items: readonly Item[]): boolean {
+  const words = items.slice(0, 9).map((item) => item.word);
   const verb = words.findIndex((word) => SORTS.has(word));
   return verb >= 0 && verb <= 2 && words.slice(verb + 1).some((word) => UNSORTED.has(word));
 }

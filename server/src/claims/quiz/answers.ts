@@ -58,9 +58,10 @@ export class Answers {
   }
 }
 
-const LABEL = /^\W*((?:section|part|set|paper|block|deck|page|round)\s+(?:\d{1,2}|[a-z])|[a-z](?=[.)]\s))\b/i;
+const LABEL =
+  /^\W*((?:section|part|set|paper|block|deck|page|round)\s+(?:\d{1,2}|one|two|three|four|five|six|[a-z])|[a-z](?=[.)]\s))\b/i;
 const labelOf = (text: string): string =>
-  (LABEL.exec(text)?.[1] ?? '').toLowerCase().replace(/^.* (?=[a-z0-9]{1,2}$)/, '');
+  (LABEL.exec(text)?.[1] ?? '').toLowerCase().replace(/^.* (?=\S+$)/, '');
 
 const KEY_WORDS = /\b(?:answers?|key|solutions|marking (?:guide|scheme))\b/i;
 const OPENS_KEY = /^\W*(?:answer key|answers|key|solutions)\b|^\W*a\s?1\b(?=.*\ba\s?2\b)/i;
@@ -168,7 +169,8 @@ function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entr
       add(table, number, opening[1]!, piece(read, start, start + opening[1]!.length), body(number));
     } else add(table, number, own.trim(), piece(read, span.start, span.end), body(number));
   }
-  if (bodies.length < 2 || first === line.end) from(ENTRY, (match) => [Number(match[1]), match[2]!]);
+  if ((bodies.length < 2 || first === line.end) && text.slice(line.start).search(TRUTH_LIST) < 0)
+    from(ENTRY, (match) => [Number(match[1]), match[2]!]);
   from(LETTERED_TRUTH, (match) => [LETTERS_FROM + placeOf(match[1]!), match[2]!]);
   for (const match of text.slice(line.start).matchAll(TRUTH_LIST)) {
     const at = line.start + match.index;

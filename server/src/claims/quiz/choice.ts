@@ -1,6 +1,7 @@
 /** What a key asserts by choosing one option of a question. */
 import type { Span } from '../../notes/model.ts';
-import type { Claim, ColourClaim, EquivalenceClaim, Operand, Stance } from '../model.ts';
+import { orderCue } from '../constructions/order.ts';
+import type { Claim, ColourClaim, EquivalenceClaim, Operand, OrderClaim, Stance } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { materialsIn } from '../text/materials.ts';
 import { groups, operand } from '../text/scene.ts';
@@ -29,6 +30,7 @@ import type { Keyed } from './key.ts';
 export function readChoice(key: Keyed, desk: Desk): KeyReading[] {
   const focus = spanOf(key.at);
   return (
+    sequenced(key, focus) ??
     extreme(key, focus) ??
     converted(key, focus) ??
     coloured(key, focus) ??
@@ -52,6 +54,24 @@ const SHOUTED = /\b(?:NOT|EXCEPT)\b/;
 
 export const negated = (piece: Piece): boolean =>
   NEGATED.test(textOf(piece.items)) || SHOUTED.test(written(piece));
+
+/** "Put in order, thinnest first": the sequence of the key, once for all its letters. */
+function sequenced({ quiz, chosen, sequence }: Keyed, focus: Span): KeyReading[] | undefined {
+  const cue = orderCue(quiz.question.items);
+  if (!cue || !sequence) return undefined;
+  const items = sequence.map((piece) => operandOf(piece));
+  if (chosen !== sequence[0] || items.length < 2 || items.some((item) => item === undefined)) return [];
+  const claim: OrderClaim = {
+    kind: 'order',
+    construction: 'answer-key',
+    span: spanOf(quiz.question),
+    focus,
+    items: items as Operand[],
+    axis: cue.axis,
+    runs: cue.runs,
+  };
+  return [{ claim, stance: 'asserted' }];
+}
 
 /** "Which is thinnest?": the chosen option against every other. */
 function extreme(key: Keyed, focus: Span): KeyReading[] | undefined {
@@ -169,8 +189,10 @@ function statement(key: Keyed, focus: Span, desk: Desk): KeyReading[] {
     alone.length > 0
       ? alone
       : stance === 'denied'
-        ? readAs(scene, excepted(key))
-        : firstFound(readAs(scene, joined(question, key.chosen)), () => readAs(scene, turned(key)));
+        ? readAs(scene, applied(key))
+        : key.several
+          ? firstFound(readAs(scene, applied(key)), () => readAs(scene, joined(question, key.chosen)))
+          : firstFound(readAs(scene, joined(question, key.chosen)), () => readAs(scene, turned(key)));
   return telling(found).map((claim) => ({ claim: onKey(claim, focus, spanOf(question)), stance }));
 }
 
@@ -186,11 +208,12 @@ function turned({ quiz, chosen }: Pick<Keyed, 'quiz' | 'chosen'>): Item[] {
 }
 const ASKING = new Set(['?', 'which', 'what']);
 
-/** "All are thinner than a 3-0 EXCEPT": what is said of all but the chosen one, said of it. */
-function excepted({ quiz, chosen }: Keyed): Item[] {
+/** "All are thinner than a 3-0 EXCEPT", "Tick all that are wider than an 18 G": the predicate, said of the choice. */
+function applied({ quiz, chosen }: Keyed): Item[] {
   const stem = quiz.question.items.filter((item) => !EXCEPTING.has(item.word));
   const verb = stem.findIndex((item) => /^(?:is|are|has|have|measures?)$/.test(item.word));
-  const rest = verb < 0 ? [] : stem.slice(verb + 1);
+  const word = stem.findIndex((item) => item.magnitude?.degree === 'comparative');
+  const rest = verb >= 0 ? stem.slice(verb + 1) : word >= 0 ? stem.slice(word) : [];
   return rest.length === 0 ? [] : [...chosen.items, mark('is'), ...rest];
 }
 const EXCEPTING = new Set(['?', ':', ',', '.', 'except', 'not', 'for']);

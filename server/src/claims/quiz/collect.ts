@@ -5,6 +5,7 @@ import type { Item } from '../text/items.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
+import { slashed } from './slashed.ts';
 
 /** A stretch of one passage. */
 export interface Piece {
@@ -102,18 +103,29 @@ function quizAt(
   const asking = read.sentences
     .filter((s) => s.start >= bounds.start && s.end <= bounds.end && asks(s))
     .at(-1);
-  const end = asking?.end ?? stemEnd(read, bounds);
+  const end = stemOf(read, bounds, asking);
   const whole = bounds.end === read.passage.text.length;
   const options =
     inline(read, { start: end, end: bounds.end }) ??
+    slashed(read, bounds, asking?.end) ??
     (whole ? (following(reads, read, asking !== undefined) ?? listed(reads, read)) : undefined);
-  if (!options || options.length < 2 || (!asking && !keyedHere(options) && !testing(note, read)))
+  if (
+    !options ||
+    options.length < 2 ||
+    options.some(asksItself) ||
+    (!asking &&
+      !keyedHere(piece(read, bounds.start, end), options) &&
+      !testing(note, read) &&
+      !closed(reads, options))
+  )
     return undefined;
   const number =
     numberIn(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
     writtenNumber(note, reads, read) ??
     place;
-  const question = piece(read, bounds.start, Math.max(end, bounds.start + 1));
+  const first = options[0]!;
+  const stop = first.read === read ? Math.min(end, first.span.start) : end;
+  const question = piece(read, bounds.start, Math.max(stop, bounds.start + 1));
   return { question, number, options, end: bounds.end, last: options.at(-1)!.read.passage.index };
 }
 
@@ -123,23 +135,46 @@ function following(reads: readonly Read[], read: Read, asked: boolean): Piece[] 
   const last = pieces?.at(-1)?.read.passage.index;
   if (!pieces || last === undefined || asked) return pieces;
   const next = reads[last + 1]?.passage.text ?? '';
-  return /^\W*(?:the )?(?:correct |right )?(?:answer|ans|key)\b/i.test(next) ? pieces : undefined;
+  return /^\W*(?:the )?(?:correct |right )?(?:answers?|ans|key|wrong|false)\b/i.test(next)
+    ? pieces
+    : undefined;
+}
+
+/** A stem ends at its question mark, unless the mark closes the choices: "Which is 21 G: (a) green (b) blue?" */
+function stemOf(read: Read, bounds: Span, asking: Sentence | undefined): number {
+  const end = stemEnd(read, bounds);
+  if (!asking) return end;
+  const offers = end < asking.end && inline(read, { start: end, end: asking.end }) !== undefined;
+  return offers ? end : asking.end;
 }
 
 /** Without a question mark the stem ends where the first lettered choice begins. */
 function stemEnd(read: Read, { start, end }: Span): number {
   const text = read.passage.text.slice(start, end);
-  const first = /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+|\n(?=A \S)/.exec(text);
+  const first = /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+|\n(?=A \S)|:(?=\s+A \S)/.exec(text);
   return first && first.index > 0 ? start + first.index : end;
 }
 
 /** Choices that carry a mark of their own are choices even when nothing asks. */
-function keyedHere(options: readonly Piece[]): boolean {
+function keyedHere({ items }: Piece, options: readonly Piece[]): boolean {
   const ticked = options.filter(({ read }) => read.passage.list?.checked === true).length;
   const boxes = options.filter(({ read }) => read.passage.list?.checked !== undefined).length;
   const lettered = options.every(({ span }) => span.start > 0);
-  return (boxes === options.length && ticked === 1) || lettered;
+  const many = items.some(({ word }) => ALL.has(word)) && ticked < boxes;
+  return (boxes === options.length && (ticked === 1 || (ticked > 1 && many))) || lettered;
 }
+const ALL = new Set(['all', 'those', 'every', 'any', 'select', 'tick', 'mark', 'circle', 'choose', 'which']);
+
+/** "a) Which leaves the larger hole?": lettered questions are no choices. */
+const asksItself = ({ read, span }: Piece): boolean =>
+  read.sentences.some(({ start, end, close }) => close === '?' && start >= span.start && end <= span.end);
+
+/** An answer line right below the choices. */
+function closed(reads: readonly Read[], options: readonly Piece[]): boolean {
+  const next = reads[(options.at(-1)?.read.passage.index ?? reads.length) + 1];
+  return next !== undefined && KEY_BELOW.test(next.passage.text);
+}
+const KEY_BELOW = /^\W*(?:the )?(?:correct |right )?(?:answers?|ans|key|wrong|false)\b\W*\(?[a-f1-6]\b/i;
 
 /** Stands under a heading of a test. */
 const testing = (note: Note, read: Read): boolean =>
@@ -196,17 +231,11 @@ function lettersIn(text: string, from: number, pattern: RegExp, already: number)
 
 const BARE_LETTER = /(^|\s)([A-F])\s+(?=\S)/g;
 
-/** "A 3 mm  B 6 mm  C 9 mm": capitals alone count when a line opens with A and B and C follow. */
+/** "A 3 mm  B 6 mm  C 9 mm": capitals alone count when a line or what follows a colon opens with A and B comes after. */
 function bareLetters(text: string, from: number, already: number): Start[] {
   const starts = lettersIn(text, from, BARE_LETTER, already);
-  const opens =
-    starts[0] &&
-    /(?:^|\n)\s*$/.test(
-      text
-        .slice(from, starts[0].body - 2)
-        .slice(-3)
-        .replace(/[A-F]$/, ''),
-    );
+  const first = starts[0];
+  const opens = first && /(?:^|[\n:?])[ \t]*$/.test(text.slice(Math.max(0, from - 2), first.body - 2));
   return already === 0 && opens && starts.length >= 2 ? starts : [];
 }
 

@@ -1,9 +1,9 @@
 /** What keys and answers assert: choices marked right, and questions together with their replies. */
-import type { Note } from '../../notes/model.ts';
+import type { Note, Span } from '../../notes/model.ts';
 import type { Whole } from '../text/scenes.ts';
 import { readChoice } from './choice.ts';
 import { quizzes } from './collect.ts';
-import { deskOf, type KeyReading } from './desk.ts';
+import { deskOf, type KeyReading, spanOf } from './desk.ts';
 import { keyed } from './key.ts';
 import { pairs } from './pairs.ts';
 import { readReply } from './reply.ts';
@@ -11,17 +11,27 @@ import { sectionPairs, tablePairs } from './sections.ts';
 
 export type { KeyReading } from './desk.ts';
 
-export function readKeys(note: Note, { reads, scenes, answers }: Whole): KeyReading[] {
+export interface Keys {
+  readonly readings: readonly KeyReading[];
+  /** The choices of every question with a key: what they say is said by the key, or not at all. */
+  readonly choices: readonly Span[];
+}
+
+export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
   const desk = deskOf(note, reads, scenes);
   const offering = quizzes(note, reads);
   const offered = new Set(
     offering.flatMap(({ question, options }) => [question, ...options].map(({ read }) => read.passage.index)),
   );
+  const keys = keyed(note, reads, offering, answers);
+  const settled = new Set(keys.map(({ quiz }) => quiz.question.read.passage.index));
   const replied = [...pairs(desk, offered), ...tablePairs(desk), ...sectionPairs(desk, answers)];
-  return [
-    ...keyed(note, reads, offering, answers).flatMap((key) => readChoice(key, desk)),
-    ...replied
-      .filter(({ question }) => !offered.has(question.read.passage.index))
-      .flatMap((pair) => readReply(pair, desk)),
-  ];
+  const free = replied.filter(({ question }) => !settled.has(question.read.passage.index));
+  return {
+    readings: [
+      ...keys.flatMap((key) => readChoice(key, desk)),
+      ...free.flatMap((pair) => readReply(pair, desk)),
+    ],
+    choices: keys.flatMap(({ quiz }) => quiz.options.map(spanOf)),
+  };
 }

@@ -11,19 +11,53 @@ export interface Keyed {
   readonly at: Piece;
   /** One of several that the key names. */
   readonly several?: true;
+  /** The choices in the order in which the key names them. */
+  readonly sequence?: readonly Piece[];
 }
 
 const TICK = /[✓✔☑✅]|\((?:correct|right|answer|key)\)|←\s*(?:correct|answer|key)|\bcorrect answer\b|\*\s*$/i;
 const KEY_LINE =
-  /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|option|response)|ans|keyed|key|solution|correct|right)\.?\s*(?:is|as|:|=|—|–|-|→|⇒|▸|=>)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-])/i;
+  /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answers?|choices?|options?|response)|ans|keyed|key|solution|correct|right|wrong|false)\.?\s*(?:is|was|as|:|=|—|–|-|→|⇒|▸|=>)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-]|\s*(?:,|and|&|\+|→)\s*\(?[A-Fa-f]\b|\s+[A-F]\b)/i;
 
 export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[], answers: Answers): Keyed[] {
   return found.flatMap((quiz, i) => {
     const limit = found[i + 1]?.question.read.passage.index ?? reads.length;
+    const ticks = severalTicked(quiz);
+    if (ticks.length > 1) return ticks;
     const hit =
       marked(quiz) ?? keyCell(note, reads, quiz) ?? keyLine(reads, quiz, limit) ?? tabled(answers, quiz);
-    return hit ? [hit] : [];
+    return hit ? several(hit) : [];
   });
+}
+
+/** More boxes than one ticked: each is an answer, where the boxes left empty show that there was a choice. */
+function severalTicked(quiz: Quiz): Keyed[] {
+  const hits = quiz.options.filter(checked);
+  return hits.length < 2 || hits.length === quiz.options.length
+    ? []
+    : hits.map((chosen) => ({ quiz, chosen, at: chosen, several: true }));
+}
+
+const NEXT_LETTER = /^\)?\s*(?:,|;|and|&|\+|→|>|<|–|-)?\s*(?:and\s+)?\(?([A-Fa-f1-6])\)?(?=[\s,;.)→><–-]|$)/;
+
+/** "a, c": the key goes on after its first letter. */
+function several(hit: Keyed): Keyed[] {
+  const { quiz, at } = hit;
+  const { text } = at.read.passage;
+  const pieces = [hit.chosen];
+  let end = at.span.end;
+  for (;;) {
+    const next = NEXT_LETTER.exec(text.slice(end, end + 16));
+    const place = next ? (/\d/.test(next[1]!) ? Number(next[1]) - 1 : placeOf(next[1]!)) : -1;
+    const piece = quiz.options[place];
+    if (!next || !piece || (/\d/.test(next[1]!) && !numbered(quiz))) break;
+    pieces.push(piece);
+    end += next[0].length;
+  }
+  const rest = text.slice(end).split('\n')[0]!;
+  if (pieces.length < 2 || new Set(pieces).size < pieces.length || !/^[\s.;)*]*$/.test(rest)) return [hit];
+  const whole = piece(at.read, at.span.start, end);
+  return pieces.map((chosen) => ({ quiz, chosen, at: whole, several: true, sequence: pieces }));
 }
 
 /** The key column of a quiz set as a table. */
@@ -114,9 +148,9 @@ function letterIn(read: Read, quiz: Quiz, within: Span): Keyed | undefined {
 const numbered = (quiz: Quiz) =>
   quiz.options.every(({ read, span }) => read.passage.list?.ordered === true && span.start === 0);
 const KEY_NUMBER =
-  /(?:^|[\n(*]\s*)(?:answer|ans|key|correct(?: answer)?)\.?\s*(?:is|:|=|—|–|-)?\s*\(?([1-6])\b(?=[).,;]|\s*$|\s*\n)/i;
+  /(?:^|[\n(*]\s*)(?:answers?|ans|key|wrong|correct(?: answers?)?)\.?\s*(?:is|are|:|=|—|–|-)?\s*\(?([1-6])\b(?=[).,;]|\s*$|\s*\n|\s*(?:and|&|\+|→|-)\s*[1-6]\b)/i;
 const KEY_CONTENT =
-  /(?:^|[\n(*]\s*|[.?]\s+)(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|option|response)|ans|keyed|key|solution|correct|right)\.?\s*(?:is\b|:|=|—|–|→|⇒)\s*/i;
+  /(?:^|[\n(*]\s*|[.?]\s+|[—–-]\s+)(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|option|response)|ans|keyed|key|solution|correct|right)\.?\s*(?:is\b|:|=|—|–|→|⇒)\s*|(?:^|\s)(?:→|⇒|=>|►|▸|➜)\s*/i;
 /** Below the options "A:" opens an answer too. */
 const KEY_CONTENT_AFTER =
   /(?:^|[\n(*]\s*|[.?]\s+)(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|option|response)|ans|keyed|key|solution|correct|right|a)\.?\s*(?:is\b|:|=|—|–|→|⇒)\s*/i;

@@ -4,8 +4,9 @@ import { rejects } from '../stance.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { REPORTED_SPEAKERS } from '../words/frames.ts';
-import { type Piece, piece } from './collect.ts';
+import { LETTERS_FROM, type Piece, piece } from './collect.ts';
 import type { Desk } from './desk.ts';
+import { bodiesIn } from './entries.ts';
 import { gapIn } from './gap.ts';
 import { linesOf } from './lines.ts';
 
@@ -20,7 +21,7 @@ export interface Pair {
 export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
   return desk.reads.flatMap((read) => {
     if (read.passage.cell || read.passage.kind === 'alt') return [];
-    const found = [...prompted(desk, read), ...tailed(read), ...spoken(desk, read, offered)];
+    const found = [...prompted(desk, read, offered), ...tailed(read), ...spoken(desk, read, offered)];
     return found.filter((pair, i) => found.findIndex((other) => sameReply(pair, other)) === i);
   });
 }
@@ -76,10 +77,13 @@ export function questionIn(read: Read, span: Span): Piece {
 }
 
 const PROMPT = /^\W{0,3}(?:q(?:uestion)?|front|prompt|card)\s*\d{0,2}\s*[.:)–—-]\s*\S/i;
+/** A word that can only announce an answer. */
+const LABELLED =
+  /^\W{0,3}(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans)\s*[.:–—-]\W{0,3}\S/i;
 const DEFINES = /^\s*:\s+\S/;
 
 /** "Q: 20 G cannula, hub colour" with "A: pink" on the line or in the passage after it; a term with its definition. */
-function prompted(desk: Desk, read: Read): Pair[] {
+function prompted(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
   const lines = linesOf(read);
   return lines.flatMap((line, i) => {
     const text = read.passage.text.slice(line.start, line.end);
@@ -93,13 +97,14 @@ function prompted(desk: Desk, read: Read): Pair[] {
           marked: true,
         },
       ];
-    if (!PROMPT.test(text)) return [];
-    const reply = below
-      ? replyIn(read, below)
-      : next && prose(next)
-        ? replyIn(next, linesOf(next)[0] ?? { start: 0, end: 0 })
-        : undefined;
-    return reply?.marked ? [{ question: questionIn(read, line), reply: reply.piece, marked: true }] : [];
+    const at = below ? read : next;
+    const answer = below ?? (next && prose(next) ? linesOf(next)[0] : undefined);
+    if (!at || !answer || severalEntries(at)) return [];
+    const labelled =
+      !offered.has(read.passage.index) && LABELLED.test(at.passage.text.slice(answer.start, answer.end));
+    if (!PROMPT.test(text) && !labelled) return [];
+    const reply = replyIn(at, answer);
+    return reply.marked ? [{ question: questionIn(read, line), reply: reply.piece, marked: true }] : [];
   });
 }
 
@@ -170,7 +175,7 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
   const next = desk.reads[read.passage.index + 1];
   const [at, from] = own ? [read, i + 1] : next && follows(read, next) ? [next, 0] : [undefined, 0];
   const first = at?.sentences[from];
-  if (!at || !first) return [];
+  if (!at || !first || severalEntries(at)) return [];
   const short = first.items.length <= 2 && at.sentences[from + 1] !== undefined;
   const last = short ? at.sentences[from + 1]! : first;
   const reply = replyIn(at, { start: first.start, end: last.end });
@@ -185,6 +190,13 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
     },
   ];
 }
+
+/** A line of numbered answers belongs to several questions. */
+const severalEntries = ({ passage }: Read): boolean => {
+  const text = passage.text.slice(0, 400);
+  const bodies = bodiesIn(text, { start: 0, end: text.length });
+  return bodies.filter(({ number }) => number < LETTERS_FROM).length >= 2;
+};
 
 /** A paragraph after a paragraph or a heading, or the next item of a talk set as a list. */
 function follows({ passage: a }: Read, { passage: b }: Read): boolean {

@@ -103,6 +103,12 @@ const YES = /^(?:yes|yep|yeah|correct|right|true|indeed|exactly|it is|it does|th
 const NO = /^(?:no|nope|false|wrong|not at all|it is not|it isn't|it does not|it doesn't|they are not)\b/;
 const OPEN =
   /\b(?:or|if|when|unless|not|always|ever|every|all|any|only|just|much|exactly|really|enough|too|safe|better|still|most|usually)\b|n't\b/;
+const DOES = /^(?:does|do)$/;
+/** "Does silk absorb" asks whether silk absorbs. */
+const inflected = (item: Item): Item =>
+  /^(?:absorb|dissolve|resorb|flow|run|measure|melt|hydrolyse|disappear|need|carry|deliver)$/.test(item.word)
+    ? { ...item, word: item.word === 'carry' ? 'carries' : `${item.word}s` }
+    : item;
 /** "Do you remember whether …": asked of somebody. */
 const PERSONAL = /^(?:you|we|they|i|he|she|people|students?|anyone|anybody|there)$/;
 const POLAR_KINDS: ReadonlySet<Claim['kind']> = new Set([
@@ -124,7 +130,8 @@ function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
   if (!POLAR.test(items[first]?.word ?? '') || (!yes && !NO.test(said))) return undefined;
   if (!scene || OPEN.test(textOf(items))) return [];
   if (PERSONAL.test(items[first + 1]?.word ?? '')) return [];
-  const claims = readAs(scene, items.slice(first + 1)).concat(readAs(scene, items));
+  const body = items.slice(first + 1).map((item) => (DOES.test(items[first]!.word) ? inflected(item) : item));
+  const claims = readAs(scene, body).concat(readAs(scene, items));
   const claim = claims.find((one) => POLAR_KINDS.has(one.kind));
   if (!claim) return [];
   // "Is an 18 G 1.2 mm? No, 1.27." refines and does not deny.
@@ -142,7 +149,16 @@ function told(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const quiz: Quiz = { question: pair.question, number: 0, options: [], end: 0, last: 0 };
   const key = { quiz, chosen: pair.reply };
   const focus = spanOf(pair.reply);
-  return converted(key, focus) ?? coloured(key, focus) ?? sentence(pair, desk);
+  return converted(key, focus) ?? anyCode(coloured(key, focus)) ?? sentence(pair, desk);
+}
+
+/** In talk the thing in the hand may be any: without a device named the colour must be wrong in every code. */
+function anyCode(found: KeyReading[] | undefined): KeyReading[] | undefined {
+  return found?.map(({ claim, stance }) => {
+    if (claim.kind !== 'colour' || claim.device) return { claim, stance };
+    const { device: _, ...size } = claim.size;
+    return { claim: { ...claim, size }, stance };
+  });
 }
 
 const TELLING: ReadonlySet<Claim['kind']> = new Set([

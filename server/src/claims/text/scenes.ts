@@ -1,16 +1,18 @@
 /** Builds the scenes of a note: every sentence of every passage with what stands around it. Linear in the note. */
 import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
-import type { Note, Passage, Table } from '../../notes/model.ts';
+import type { Note, Passage } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
 import { correctionAt } from '../errata.ts';
 import { type Answers, answersOf } from '../quiz/answers.ts';
 import { letterNumber, markerNumber, numberIn } from '../quiz/collect.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
+import { settleAlternatives } from './alternatives.ts';
 import { type Item, readItems } from './items.ts';
 import { quotationSpans } from './quotations.ts';
 import { type Scene, wordsOf } from './scene.ts';
 import { type Sentence, splitSentences } from './sentences.ts';
+import { isTruthItem, lineKeys, truthKey } from './truth-keys.ts';
 
 /** A passage read once: items, sentences, quotation spans. */
 export interface Read {
@@ -64,10 +66,12 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
   const option = isOption(read, around.lead, heading, inTest(note, reads, read));
   const truth = isTruthItem(read, around.lead, headings);
   const key = truthKey(note, reads, read, truth);
+  const lined = lineKeys(read);
   const next = nextSentence(reads, read);
   const reported = inStruckColumn(note, reads, read);
-  return sentences.flatMap((whole, i) =>
-    splitErratum(whole).map(({ sentence, erratum }) => ({
+  return sentences.flatMap((whole, i) => {
+    const { sentence: settled, open } = settleAlternatives(whole, passage);
+    return splitErratum(settled).map(({ sentence, erratum }) => ({
       note,
       passage,
       sentence,
@@ -82,13 +86,18 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
       ...(system ? { system } : {}),
       ...(next ? { next } : {}),
       ...(around.lead ? { lead: around.lead } : {}),
-      ...(option ? { option } : {}),
+      ...(option || open || unfilled(passage.text, sentence) ? { option: true } : {}),
       ...(truth ? { truthItem: true } : {}),
       ...(key ? { key } : {}),
+      ...lined(sentence.start),
       ...keyedElsewhere(note, read, sentence, answers),
-    })),
-  );
+    }));
+  });
 }
+
+/** A sentence with a gap says nothing until it is filled. */
+const unfilled = (text: string, { start, end }: Sentence): boolean =>
+  end - start < 600 && /_{3,}|\.{5,}/.test(text.slice(start, end));
 
 /** A numbered statement that an answer section keys true or false. */
 function keyedElsewhere(
@@ -229,18 +238,30 @@ function inTest(note: Note, reads: readonly Read[], read: Read): boolean {
 /** A lettered or listed choice under a question that is not ticked. Keyed choices are read by `quiz` instead. */
 function isOption(read: Read, lead: Sentence | undefined, heading: string, tested: boolean): boolean {
   const { list, text } = read.passage;
+  if (CAPITALS.test(text)) return true;
   if (LINE_A.test(text) && LINE_B.test(text)) return tested;
   if (!list)
-    return tested && ((LETTERED.test(text) && multiLettered(text)) || /(?:^|\n)A \S[^\n]*\sB \S/.test(text));
+    return (
+      tested &&
+      ((LETTERED.test(text) && multiLettered(text)) || /(?:^|[\n:?])[ \t]*A \S[^\n]*\sB \S/.test(text))
+    );
   if (list.checked === true) return false;
+  if (list.checked === false && (SORTS_TRUTH.test(heading) || (lead && SORTS_TRUTH.test(wordsOf(lead)))))
+    return true;
   if (LETTERED.test(text) && list.checked === undefined) return tested || asks(lead);
   if (list.checked === false && /\?\s*$/.test(heading)) return true;
   if (OPTION_LEAD.test(heading.toLowerCase()) || /\?\s*$/.test(heading)) return true;
   return asks(lead);
 }
 
+/** "Mark the true ones": a box left empty asserts nothing. */
+const SORTS_TRUTH = /\b(?:true|correct|right|hold|apply)\b/i;
+
 const asks = (lead: Sentence | undefined): boolean =>
   lead !== undefined && (lead.close === '?' || OPTION_LEAD.test(wordsOf(lead)));
+
+/** "24 Fr measures: A 6 mm  B 8 mm  C 12 mm". */
+const CAPITALS = /[:?][ \t]*A \S[^\n]*\sB \S[^\n]*\sC \S/;
 
 const LETTERED = /^\(?[A-Ea-e][).]\s/;
 /** Choices on lines of their own below their question, in one passage. */
@@ -248,119 +269,3 @@ const LINE_A = /\n[ \t]*\(?[Aa][).][ \t]/;
 const LINE_B = /\n[ \t]*\(?[Bb][).][ \t]/;
 const multiLettered = (text: string) =>
   /(?:^|\n)\s*\(?[B-Eb-e][).]\s/.test(text.slice(1)) || LETTERED.test(text);
-
-/** "A 14 G … T / F", one of the letters set off. */
-const EITHER = /\b(T(?:rue)?)[\s*_]*\/[\s*_]*(F(?:alse)?)[\s.)\]*_]*$/i;
-
-/** The letter in strong type or emphasis, or the one not struck. */
-function eitherKey({ passage }: Read): 'true' | 'false' | undefined {
-  const match = EITHER.exec(passage.text);
-  if (!match) return undefined;
-  const second = match.index + match[0].toLowerCase().lastIndexOf('f');
-  const set = (at: number, struck: boolean) =>
-    passage.marks.some(
-      (mark) =>
-        mark.start <= at &&
-        at < mark.end &&
-        mark.end - mark.start <= 7 &&
-        (mark.kind === 'strike') === struck,
-    );
-  const [yes, no] = [set(match.index, false), set(second, false)];
-  if (yes !== no) return yes ? 'true' : 'false';
-  const [notTrue, notFalse] = [set(match.index, true), set(second, true)];
-  return notTrue === notFalse ? undefined : notTrue ? 'false' : 'true';
-}
-
-const TRUTH = /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false)\b/;
-
-function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly string[]): boolean {
-  return (
-    TRUTH.test(read.passage.text.toLowerCase()) ||
-    BOXES.test(read.passage.text) ||
-    EITHER.test(read.passage.text) ||
-    (read.passage.kind !== 'heading' &&
-      !SEVERAL_KEYS.test(read.passage.text) &&
-      (FRONT_KEY.test(read.passage.text) || END_KEY.test(read.passage.text))) ||
-    (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
-    headings.some(
-      (heading, i) =>
-        TRUTH.test(heading) && (i === headings.length - 1 || read.passage.list?.ordered === true),
-    ) ||
-    read.passage.cell !== undefined
-  );
-}
-
-/** "A 12 Fr tube is 6 mm wide. F": a key after a statement. */
-const END_KEY = /[.!]\s+\(?[TF]\)?\.?\s*$/;
-
-/** "(T) A 14 G …": a key in front of a statement. */
-/** Marks on lines of one passage: each is about its own line. */
-const SEVERAL_KEYS = /\n[ \t]*[✅✔✓☑❌✗✘✖]/u;
-const FRONT_KEY = /^(?:\((T|F|True|False)\)|([✅✔☑❌✗✘]))\s?/u;
-
-const BOXES = /^true\s*\/\s*\[([ xX])\]\s*false\b/i;
-
-/** A key that stands beside the statement: ticked boxes, a letter in front, or the row's cell. */
-function truthKey(
-  note: Note,
-  reads: readonly Read[],
-  read: Read,
-  truth: boolean,
-): 'true' | 'false' | undefined {
-  if (!truth) return undefined;
-  const boxes = BOXES.exec(read.passage.text);
-  if (boxes) {
-    const second = boxes[1] !== ' ';
-    return read.passage.list?.checked === second ? undefined : second ? 'false' : 'true';
-  }
-  if (read.passage.cell) return cellKey(note, reads, read);
-  const either = eitherKey(read);
-  if (either) return either;
-  if (SEVERAL_KEYS.test(read.passage.text)) return undefined;
-  const front = FRONT_KEY.exec(read.passage.text) ?? /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
-  return front ? (/^(?:T|[✅✔☑])/u.test(front[1] ?? front[2] ?? '') ? 'true' : 'false') : undefined;
-}
-
-const ANSWER_HEADER = /\b(?:key|answers?|true|t\/f|t or f|correct|right|so\?|verdict|holds|fact or myth)\b/i;
-const SAYS_TRUE = /^(?:true|t|yes|y|✓|✔|✅|☑|correct|right|holds|fact)\W*$/;
-const SAYS_FALSE = /^(?:false|f|no|n|✗|✘|❌|✕|×|wrong|incorrect|untrue|myth)\W*$/;
-
-/** Columns of each table under a header that says it is the answer, found once for all its cells. */
-const ANSWER_COLUMNS = new WeakMap<Table, readonly number[]>();
-
-function answerColumns(table: Table, reads: readonly Read[]): readonly number[] {
-  const kept = ANSWER_COLUMNS.get(table);
-  if (kept) return kept;
-  const columns = (table.rows[0] ?? []).flatMap((index, column) => {
-    const head = reads[index]?.passage.text ?? '';
-    return ANSWER_HEADER.test(head) ? [column] : [];
-  });
-  ANSWER_COLUMNS.set(table, columns);
-  return columns;
-}
-
-/** A tick under "T" or under "F". */
-function tickedKey(reads: readonly Read[], table: Table, row: number): 'true' | 'false' | undefined {
-  const ticked = (head: RegExp) => {
-    const column = (table.rows[0] ?? []).findIndex((index) => head.test(reads[index]?.passage.text ?? ''));
-    const text = column < 0 ? undefined : reads[table.rows[row]?.[column] ?? -1]?.passage.text;
-    return text === undefined ? undefined : /^\s*(?:✓|✔|✅|☑|x|X|×|yes|\[x\])\s*$/.test(text);
-  };
-  const [yes, no] = [ticked(/^\W*t(?:rue)?\W*$/i), ticked(/^\W*f(?:alse)?\W*$/i)];
-  if (yes === undefined || no === undefined || yes === no) return undefined;
-  return yes ? 'true' : 'false';
-}
-
-/** "True" or "F" alone in another cell of the row, under a header that says it is the answer. */
-function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'false' | undefined {
-  const { cell } = read.passage;
-  const table = cell && note.tables[cell.table];
-  if (!cell || !table || cell.row === 0) return undefined;
-  for (const column of answerColumns(table, reads)) {
-    const text = reads[table.rows[cell.row]?.[column] ?? -1]?.passage.text.trim().toLowerCase() ?? '';
-    if (column === cell.column) continue;
-    if (SAYS_TRUE.test(text)) return 'true';
-    if (SAYS_FALSE.test(text)) return 'false';
-  }
-  return tickedKey(reads, table, cell.row);
-}

@@ -1,0 +1,152 @@
+/** Keys that stand beside statements to be called true or false: a letter in front or behind, a tick, a cell of the row. */
+import type { Note, Table } from '../../notes/model.ts';
+import type { Scene } from './scene.ts';
+import { wordsOf } from './scene.ts';
+import type { Read } from './scenes.ts';
+import type { Sentence } from './sentences.ts';
+
+/** "A 14 G … T / F", one of the letters set off. */
+const EITHER = /\b(T(?:rue)?)[\s*_]*\/[\s*_]*(F(?:alse)?)[\s.)\]*_]*$/i;
+
+/** The letter in strong type or emphasis, or the one not struck. */
+function eitherKey({ passage }: Read): 'true' | 'false' | undefined {
+  const match = EITHER.exec(passage.text);
+  if (!match) return undefined;
+  const second = match.index + match[0].toLowerCase().lastIndexOf('f');
+  const set = (at: number, struck: boolean) =>
+    passage.marks.some(
+      (mark) =>
+        mark.start <= at &&
+        at < mark.end &&
+        mark.end - mark.start <= 7 &&
+        (mark.kind === 'strike') === struck,
+    );
+  const [yes, no] = [set(match.index, false), set(second, false)];
+  if (yes !== no) return yes ? 'true' : 'false';
+  const [notTrue, notFalse] = [set(match.index, true), set(second, true)];
+  return notTrue === notFalse ? undefined : notTrue ? 'false' : 'true';
+}
+
+const TRUTH = /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false)\b/;
+
+export function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly string[]): boolean {
+  return (
+    TRUTH.test(read.passage.text.toLowerCase()) ||
+    BOXES.test(read.passage.text) ||
+    EITHER.test(read.passage.text) ||
+    (read.passage.kind !== 'heading' &&
+      !SEVERAL_KEYS.test(read.passage.text) &&
+      (FRONT_KEY.test(read.passage.text) || END_KEY.test(read.passage.text))) ||
+    (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
+    headings.some(
+      (heading, i) =>
+        TRUTH.test(heading) && (i === headings.length - 1 || read.passage.list?.ordered === true),
+    ) ||
+    read.passage.cell !== undefined
+  );
+}
+
+/** "A 12 Fr tube is 6 mm wide. F": a key after a statement. */
+const END_KEY = /[.!]\s+\(?[TF]\)?\.?\s*$/;
+
+/** Marks on lines of one passage: each is about its own line. */
+const SEVERAL_KEYS = /\n[ \t]*[✅✔✓☑❌✗✘✖]/u;
+/** "(T) A 14 G …": a key in front of a statement. */
+const FRONT_KEY = /^(?:\((T|F|True|False)\)|([✅✔☑❌✗✘]))\s?/u;
+
+const BOXES = /^true\s*\/\s*\[([ xX])\]\s*false\b/i;
+
+/** A key that stands beside the statement: ticked boxes, a letter in front, or the row's cell. */
+export function truthKey(
+  note: Note,
+  reads: readonly Read[],
+  read: Read,
+  truth: boolean,
+): 'true' | 'false' | undefined {
+  if (!truth) return undefined;
+  const boxes = BOXES.exec(read.passage.text);
+  if (boxes) {
+    const second = boxes[1] !== ' ';
+    return read.passage.list?.checked === second ? undefined : second ? 'false' : 'true';
+  }
+  if (read.passage.cell) return cellKey(note, reads, read);
+  const either = eitherKey(read);
+  if (either) return either;
+  if (SEVERAL_KEYS.test(read.passage.text)) return undefined;
+  const front = FRONT_KEY.exec(read.passage.text) ?? /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
+  return front ? (/^(?:T|[✅✔☑])/u.test(front[1] ?? front[2] ?? '') ? 'true' : 'false') : undefined;
+}
+
+const ANSWER_HEADER = /\b(?:key|answers?|true|t\/f|t or f|correct|right|so\?|verdict|holds|fact or myth)\b/i;
+const SAYS_TRUE = /^(?:true|t|yes|y|✓|✔|✅|☑|correct|right|holds|fact)\W*$/;
+const SAYS_FALSE = /^(?:false|f|no|n|✗|✘|❌|✕|×|wrong|incorrect|untrue|myth)\W*$/;
+
+/** Columns of each table under a header that says it is the answer, found once for all its cells. */
+const ANSWER_COLUMNS = new WeakMap<Table, readonly number[]>();
+
+function answerColumns(table: Table, reads: readonly Read[]): readonly number[] {
+  const kept = ANSWER_COLUMNS.get(table);
+  if (kept) return kept;
+  const columns = (table.rows[0] ?? []).flatMap((index, column) => {
+    const head = reads[index]?.passage.text ?? '';
+    return ANSWER_HEADER.test(head) ? [column] : [];
+  });
+  ANSWER_COLUMNS.set(table, columns);
+  return columns;
+}
+
+/** A tick under "T" or under "F". */
+function tickedKey(reads: readonly Read[], table: Table, row: number): 'true' | 'false' | undefined {
+  const ticked = (head: RegExp) => {
+    const column = (table.rows[0] ?? []).findIndex((index) => head.test(reads[index]?.passage.text ?? ''));
+    const text = column < 0 ? undefined : reads[table.rows[row]?.[column] ?? -1]?.passage.text;
+    return text === undefined ? undefined : /^\s*(?:✓|✔|✅|☑|x|X|×|yes|\[x\])\s*$/.test(text);
+  };
+  const [yes, no] = [ticked(/^\W*t(?:rue)?\W*$/i), ticked(/^\W*f(?:alse)?\W*$/i)];
+  if (yes === undefined || no === undefined || yes === no) return undefined;
+  return yes ? 'true' : 'false';
+}
+
+/** "True" or "F" alone in another cell of the row, under a header that says it is the answer. */
+function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'false' | undefined {
+  const { cell } = read.passage;
+  const table = cell && note.tables[cell.table];
+  if (!cell || !table || cell.row === 0) return undefined;
+  for (const column of answerColumns(table, reads)) {
+    const text = reads[table.rows[cell.row]?.[column] ?? -1]?.passage.text.trim().toLowerCase() ?? '';
+    if (column === cell.column) continue;
+    if (SAYS_TRUE.test(text)) return 'true';
+    if (SAYS_FALSE.test(text)) return 'false';
+  }
+  return tickedKey(reads, table, cell.row);
+}
+
+const LINE_FRONT =
+  /^\W{0,3}?(?:\d{1,2}[.)]?\s+)?(?:[[(]\s*(T|F|True|False|✓|✔|✗|✘)\s*[\])]|(TRUE|FALSE|True|False)\s*:|(T|F)(?=\s+\d{1,2}[.)]\s))/u;
+/** "2 F A 30 Fr drain …". */
+const NUMBER_FRONT = /^\W{0,3}\d{1,2}[.)]?\s+(T|F)\s*[—–:.)-]?\s+(?=[A-Z0-9])/;
+/** "A 3-0 is thinner than a 5-0 — no". */
+const LINE_END = /(?:[—–→]|\s-|\.{3,}|…|\s(?=\())\s*\(?(T|F|true|false|yes|no|✓|✔|✗|✘|wrong)\)?\s*\.?\s*$/i;
+
+const keyed = (mark: string): 'true' | 'false' => (/^(?:t|yes|✓|✔)/i.test(mark) ? 'true' : 'false');
+
+const LABELS = /\b(?:TRUE|FALSE|True|False)\s*:/g;
+
+function lineKey(line: string): 'true' | 'false' | undefined {
+  if ((line.match(LABELS)?.length ?? 0) > 1) return undefined;
+  const front = LINE_FRONT.exec(line) ?? NUMBER_FRONT.exec(line);
+  const mark = front ? (front[1] ?? front[2] ?? front[3]) : LINE_END.exec(line)?.[1];
+  return mark === undefined ? undefined : keyed(mark);
+}
+
+/** The key that each line of a passage carries, for the sentence that begins at an offset. */
+export function lineKeys({ passage }: Read): (at: number) => Pick<Scene, 'truthItem' | 'key'> {
+  if (passage.cell || passage.kind === 'heading') return () => ({});
+  const { text } = passage;
+  return (at) => {
+    const from = text.lastIndexOf('\n', at) + 1;
+    const next = text.indexOf('\n', at);
+    const key = lineKey(text.slice(from, Math.min(next < 0 ? text.length : next, from + 300)));
+    return key ? { truthItem: true, key } : {};
+  };
+}

@@ -1,10 +1,10 @@
 /** Answer sections: numbered entries under a heading or a word that says they are the key. */
 import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
-import { LETTERS_FROM, markerNumber, numberIn, type Piece, piece, placeOf } from './collect.ts';
 import { bodiesIn } from './entries.ts';
 import { readGrid } from './grids.ts';
 import { linesOf } from './lines.ts';
+import { LETTERS_FROM, markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
 
 export interface Entry {
   /** Letter, roman numeral, "true" or "false", else the words of the answer, lower case. */

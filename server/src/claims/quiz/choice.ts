@@ -8,7 +8,6 @@ import { groups, operand } from '../text/scene.ts';
 import { codeOf } from '../words/codes.ts';
 import { fateIn } from '../words/fates.ts';
 import { PROPERTY_WORDS } from '../words/properties.ts';
-import type { Piece } from './collect.ts';
 import { described } from './described.ts';
 import {
   askedMagnitude,
@@ -26,6 +25,7 @@ import {
   written,
 } from './desk.ts';
 import type { Keyed } from './key.ts';
+import type { Piece } from './piece.ts';
 
 export function readChoice(key: Keyed, desk: Desk): KeyReading[] {
   const focus = spanOf(key.at);

@@ -10,7 +10,7 @@ import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, operand, type Scene } from '../text/scene.ts';
 import type { Read } from '../text/scenes.ts';
-import { type Piece, piece } from './collect.ts';
+import { type Piece, piece } from './piece.ts';
 
 export interface KeyReading {
   readonly claim: Claim;

@@ -1,6 +1,6 @@
 /** The entries of an answer section in one line: "1 b, 2 a", "(1) pink; (2) 6 mm", "A1 7-0. A2 silk.", "a) 7 Fr. b) 0.035." */
 import type { Span } from '../../notes/model.ts';
-import { LETTERS_FROM, placeOf } from './collect.ts';
+import { LETTERS_FROM, placeOf } from './piece.ts';
 
 export interface Body {
   readonly number: number;

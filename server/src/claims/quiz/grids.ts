@@ -1,6 +1,6 @@
 /** Keys set as tables: question numbers beside their answers, or in a row above them. */
 import type { Read } from '../text/scenes.ts';
-import { type Piece, piece } from './collect.ts';
+import { type Piece, piece } from './piece.ts';
 
 type Grid = readonly (readonly (Read | undefined)[])[];
 const NUMBER_CELL = /^(?:(?:q(?:uestion)?|item|no\.?|#)\s*)?(\d{1,2})[.)]?$/i;

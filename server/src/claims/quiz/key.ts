@@ -2,7 +2,8 @@
 import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import { type Answers, answerCell } from './answers.ts';
-import { type Piece, piece, placeOf, type Quiz } from './collect.ts';
+import type { Quiz } from './collect.ts';
+import { type Piece, piece, placeOf } from './piece.ts';
 
 export interface Keyed {
   readonly quiz: Quiz;

@@ -4,11 +4,11 @@ import { rejects } from '../stance.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { REPORTED_SPEAKERS } from '../words/frames.ts';
-import { LETTERS_FROM, type Piece, piece } from './collect.ts';
 import type { Desk } from './desk.ts';
 import { bodiesIn } from './entries.ts';
 import { gapIn } from './gap.ts';
 import { linesOf } from './lines.ts';
+import { LETTERS_FROM, type Piece, piece } from './piece.ts';
 
 export interface Pair {
   readonly question: Piece;

@@ -4,8 +4,8 @@ import { orderCue } from '../constructions/order.ts';
 import { materialsIn } from '../text/materials.ts';
 import type { Read } from '../text/scenes.ts';
 import { PROPERTY_WORDS } from '../words/properties.ts';
-import { type Piece, piece } from './collect.ts';
 import { askedMagnitude } from './desk.ts';
+import { type Piece, piece } from './piece.ts';
 
 const BETWEEN = /\s*(?:\/|\||,|;|·)\s*(?:or\s+)?|\s+or\s+/g;
 const TAIL = /\s*(?:[—–(-]+\s*\(?(?:answer|ans|key|right|correct)\b|→|⇒|=>|►|\n)/i;

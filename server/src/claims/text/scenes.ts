@@ -5,7 +5,7 @@ import type { Note, Passage } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
 import { correctionAt } from '../errata.ts';
 import { type Answers, answersOf } from '../quiz/answers.ts';
-import { letterNumber, markerNumber, numberIn } from '../quiz/collect.ts';
+import { letterNumber, markerNumber, numberIn } from '../quiz/piece.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { settleAlternatives } from './alternatives.ts';
 import { type Item, readItems } from './items.ts';

@@ -27,7 +27,7 @@ const NOTES = [
 function hidden(text: string): string[] {
   const note = readNote(text);
   return readWhole(note, findMentions(note)).scenes.flatMap((scene) => {
-    const tried = new Set(constructionsFor(scene.items));
+    const tried = new Set(constructionsFor(scene));
     const trade = speaksOfTrade(scene.items);
     return CONSTRUCTIONS.filter((one) => !tried.has(one) && (trade || one.leaning))
       .filter((one) => one.read(scene).length > 0)
@@ -62,7 +62,7 @@ describe('what a construction needs', () => {
       const note = readNote(text);
       return readWhole(note, findMentions(note)).scenes;
     });
-    const tried = scenes.reduce((sum, { items }) => sum + constructionsFor(items).length, 0);
+    const tried = scenes.reduce((sum, scene) => sum + constructionsFor(scene).length, 0);
     expect(tried / scenes.length).toBeLessThan(CONSTRUCTIONS.length / 2);
   });
 });

@@ -64,7 +64,7 @@ const inEnglish = (context?: Context): boolean => context?.languages?.includes('
 
 function readScene(scene: Scene, context?: Context): Statement[] {
   const found: Reading[] = [];
-  for (const construction of constructionsFor(scene.items))
+  for (const construction of constructionsFor(scene))
     for (const reading of construction.read(scene))
       if (!found.some((other) => same(other.claim, reading.claim))) found.push(reading);
   const meant = found.filter(

@@ -2,6 +2,7 @@
 import { outerDiameter, uspRow } from './diameter.ts';
 import { direction, fullLabel } from './format.ts';
 import { distinct, isPoint, mmText, overlaps } from './interval.ts';
+import { keptOfTwo } from './kept.ts';
 import { isCollagen, mayBeOversize } from './materials.ts';
 import type { Interval, Lens, Size, Thickness } from './model.ts';
 
@@ -14,7 +15,9 @@ const toResult = (difference: number): Result =>
  * How thick `a` is against `b`. Within one system on like things the numbers decide, save for documented exceptions;
  * otherwise diameters that do not overlap decide, and overlapping ones leave it open.
  */
-export function compareThickness(a: Size, b: Size, lensA: Lens = {}, lensB: Lens = {}): Thickness {
+export const compareThickness = keptOfTwo(thicknesses);
+
+function thicknesses(a: Size, b: Size, lensA: Lens, lensB: Lens): Thickness {
   const left = outerDiameter(a, lensA);
   const right = outerDiameter(b, lensB);
   const because = reason(a, b, left, right);

@@ -1,6 +1,7 @@
 /** How thick and how wide a size is: the table that holds depends on the thing it is written on. */
 import { tidy } from './format.ts';
 import { exact, union } from './interval.ts';
+import { kept } from './kept.ts';
 import { isCollagen, mayBeOversize } from './materials.ts';
 import type { Designated, Device, Interval, Lens, Size } from './model.ts';
 import { EP_METRIC } from './tables/ep-metric.ts';
@@ -147,9 +148,9 @@ const sensible = ({ system, value }: Size): boolean =>
  * Outer diameter in mm, or undefined where no table gives it (a tube sized by its bore, a sheath sized by what it
  * accepts, a size the table does not have).
  */
-export function outerDiameter(size: Size, lens: Lens = {}): Interval | undefined {
-  return sensible(size) ? OUTER[size.system](size.value, lens) : undefined;
-}
+export const outerDiameter = kept((size: Size, lens: Lens): Interval | undefined =>
+  sensible(size) ? OUTER[size.system](size.value, lens) : undefined,
+);
 
 const OUTER: Readonly<Record<Size['system'], (value: number, lens: Lens) => Interval | undefined>> = {
   usp: uspDiameter,

@@ -6,7 +6,7 @@ import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { groups, type Scene, sameSizes, sameSystem, spanOf } from '../text/scene.ts';
-import { exchangeIn } from './exchange.ts';
+import { EXCHANGE_WORDS, EXCHANGES, exchangeIn } from './exchange.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
@@ -21,7 +21,7 @@ const LOWERS = new Set(
 
 export const effect: Construction = {
   id: 'effect',
-  needs: () => [{ sizes: 2 }],
+  needs: () => [{ sizes: 2, words: EXCHANGE_WORDS, like: EXCHANGES }],
   read(scene) {
     const exchange = exchangeIn(scene.items, groups(scene.items));
     if (!exchange || !sameSystem(exchange.given, exchange.chosen)) return [];

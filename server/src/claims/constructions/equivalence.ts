@@ -36,7 +36,11 @@ const LENGTH_AFTER = new Set(
 
 export const equivalence: Construction = {
   id: 'equivalence',
-  needs: () => [{ sizes: 1 }],
+  needs: () => [
+    { holds: ['mixed'] },
+    { holds: ['length', 'answers'] },
+    { holds: ['length'], words: ['that', 'which'] },
+  ],
   read(scene) {
     const all = groups(scene.items);
     const found = readPairs(scene);

@@ -209,3 +209,17 @@ function contrasted(items: readonly Item[], all: readonly Group[]): Exchange | u
   }
   return undefined;
 }
+
+/** Every exchange has one of these words, or one that looks like this. */
+export const EXCHANGE_WORDS: ReadonlySet<string> = new Set([
+  ...EXCHANGE,
+  ...TAKE,
+  ...SWAP,
+  ...OUT,
+  '→',
+  'back',
+  'away',
+]);
+export const EXCHANGES = new RegExp(
+  `^prefer(?:s|red)?$|\\b(?:rather|instead|place|preference|swap|change|replace|exchange|trade|switch|not)$|${FAILS.source}`,
+);

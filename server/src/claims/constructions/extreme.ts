@@ -14,7 +14,10 @@ import { comparison, wordless } from './than.ts';
 
 export const extreme: Construction = {
   id: 'extreme',
-  needs: () => [{ sizes: 1 }],
+  needs: () => [
+    { sizes: 1, holds: ['superlative'] },
+    { sizes: 1, holds: ['answers'] },
+  ],
   read(scene) {
     const words = measuredWords(scene.items).filter(
       (m) => m.degree === 'superlative' && decidable(m.axis) && !m.idiom,

@@ -7,6 +7,7 @@ import type { Construction, Reading } from './model.ts';
 
 export const fit: Construction = {
   id: 'fit',
+  needs: () => [{ sizes: 2, words: [...THROUGH, ...OVER, ...TAKING] }],
   read(scene) {
     const all = groups(scene.items).filter(({ sizes }) => sizes.length === 1);
     if (all.length < 2 || scene.items.some(({ word }) => LEFT_OPEN.test(word))) return [];

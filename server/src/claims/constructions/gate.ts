@@ -5,6 +5,7 @@
  */
 import type { Item } from '../text/items.ts';
 import { mayNameMaterial } from '../text/materials.ts';
+import type { Scene } from '../text/scene.ts';
 import { speaksOfTrade } from '../text/trade.ts';
 import type { Construction, Needs, WordClass } from './model.ts';
 
@@ -17,7 +18,12 @@ const CLASSES: Readonly<Record<WordClass, number>> = {
   axis: 32,
   colour: 64,
   material: 128,
+  length: 256,
+  mixed: 512,
+  answers: 1024,
 };
+
+const LENGTHS: ReadonlySet<string> = new Set(['millimetre', 'inch', 'wire-inch']);
 
 /** What a sentence holds. */
 interface Holds {
@@ -57,19 +63,17 @@ interface Gated {
   readonly gates: readonly Gate[] | undefined;
 }
 
-/** Makes a chooser: the constructions that may read a row of items, in their order. */
-export function chooser(all: readonly Construction[]): (items: readonly Item[]) => readonly Construction[] {
-  let ready:
-    | { readonly gated: readonly Gated[]; readonly look: (items: readonly Item[]) => Holds }
-    | undefined;
-  return (items) => {
+/** Makes a chooser: the constructions that may read a sentence, in their order. */
+export function chooser(all: readonly Construction[]): (scene: Scene) => readonly Construction[] {
+  let ready: { readonly gated: readonly Gated[]; readonly look: (scene: Scene) => Holds } | undefined;
+  return (scene) => {
     ready ??= prepare(all);
-    const holds = ready.look(items);
+    const holds = ready.look(scene);
     const found: Construction[] = [];
     let trade: boolean | undefined;
     for (const { construction, leaning, gates } of ready.gated) {
-      if (gates && !gates.some((gate) => opens(gate, holds))) continue;
-      if (!leaning) trade ??= speaksOfTrade(items);
+      if (gates && !anyOpens(gates, holds)) continue;
+      if (!leaning) trade ??= speaksOfTrade(scene.items);
       if (leaning || trade) found.push(construction);
     }
     return found;
@@ -95,26 +99,38 @@ function gateOf({ sizes = 0, holds = [], words, like }: Needs, cues: Cue[]): Gat
   return { sizes, classes, cues: bit(cues.length - 1) };
 }
 
+function anyOpens(gates: readonly Gate[], holds: Holds): boolean {
+  for (const gate of gates) if (opens(gate, holds)) return true;
+  return false;
+}
+
 const opens = (gate: Gate, holds: Holds): boolean =>
   holds.sizes >= gate.sizes &&
   (holds.classes & gate.classes) === gate.classes &&
   (gate.cues === NONE || (holds.cues.low & gate.cues.low) !== 0 || (holds.cues.high & gate.cues.high) !== 0);
 
-function lookerFor(cues: readonly Cue[]): (items: readonly Item[]) => Holds {
+function lookerFor(cues: readonly Cue[]): (scene: Scene) => Holds {
   const cuesOf = rememberWords((word) =>
     cues.reduce((bits, cue, i) => (cue(word) ? joined(bits, bit(i)) : bits), NONE),
   );
-  return (items) => {
-    let classes = 0;
+  return (scene) => {
+    let classes = (scene.before.at(-1) ?? scene.context.at(-1))?.close === '?' ? CLASSES.answers : 0;
     let low = 0;
     let high = 0;
     let sizes = 0;
-    for (const item of items) {
+    let system: string | undefined;
+    for (const item of scene.items) {
       const cue = cuesOf(item.word);
       low |= cue.low;
       high |= cue.high;
       classes |= classesOf(item);
-      if (item.mention && item.mention.kind !== 'ambiguous') sizes += item.mention.sizes.length;
+      if (!item.mention || item.mention.kind === 'ambiguous') continue;
+      sizes += item.mention.sizes.length;
+      for (const size of item.mention.sizes) {
+        if (LENGTHS.has(size.system)) classes |= CLASSES.length;
+        system ??= size.system;
+        if (size.system !== system) classes |= CLASSES.mixed;
+      }
     }
     if (low & 1) classes |= CLASSES.material;
     return { classes, cues: { low, high }, sizes };

@@ -21,7 +21,7 @@ const NOUNS = new Set(['one', 'hub', 'ones', 'cannula', 'needle']);
 
 export const grab: Construction = {
   id: 'grab',
-  needs: () => [{ holds: ['colour'] }, { sizes: 1 }],
+  needs: () => [{ holds: ['colour'] }, { sizes: 1, holds: ['answers'] }],
   read(scene) {
     if (scene.items.length > 12) return [];
     if (groups(scene.items).length > 0) return answeredBySize(scene);

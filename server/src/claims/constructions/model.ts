@@ -30,7 +30,12 @@ export type WordClass =
   | 'axis'
   | 'colour'
   /** A word with which the name of a material begins. */
-  | 'material';
+  | 'material'
+  /** A size in mm or inches; sizes of more than one system. */
+  | 'length'
+  | 'mixed'
+  /** No word: the sentence before, or the last before the passage, asks. */
+  | 'answers';
 
 /** What a sentence must hold before a construction is tried. */
 export interface Needs {

@@ -24,7 +24,10 @@ interface Way {
 
 export const stepping: Construction = {
   id: 'stepping',
-  needs: () => [{ sizes: 2 }],
+  needs: () => [
+    { sizes: 2, like: WAY },
+    { sizes: 2, holds: ['compared'] },
+  ],
   read(scene) {
     const all = groups(scene.items);
     if (all.length === 0) return [];
@@ -47,6 +50,9 @@ const STEPS = /^(?:step|steps|stepping|stepped|sizes?|notch|upsize|downsize)$/;
 const COUNTS = /^(?:one|two|three|next|a|single|half)$/;
 const UP = /^(?:up|upwards?|above|larger|bigger)$/;
 const DOWN = /^(?:down|downwards?|below|smaller)$/;
+const WAY = new RegExp(
+  `${UP.source}|${DOWN.source}|^(?:up|down)siz(?:e|es|ed|ing)$|^(?:drop|drops|dropped|dropping)$`,
+);
 const MOVES =
   /^(?:go|goes|went|going|work|works|worked|move|moved|come|climb|drop|drops|dropped|dropping|jump|step|back|way)$/;
 

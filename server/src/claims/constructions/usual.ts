@@ -15,8 +15,9 @@ export const usual: Construction = {
   needs: () => [{ sizes: 1 }],
   read(scene) {
     const all = groups(scene.items).filter((g) => g.mentions.every((m) => !m.bound));
+    if (all.length !== 1) return [];
     const text = wordsOf(scene.sentence);
-    if (all.length !== 1 || !RECOMMENDS.test(text) || CONTRARY.test(text)) return [];
+    if (!RECOMMENDS.test(text) || CONTRARY.test(text)) return [];
     return USUAL.filter((row) => meant(scene, row, all[0]!, text)).map((row) => reading(scene, row, all[0]!));
   },
 };

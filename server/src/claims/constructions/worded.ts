@@ -3,7 +3,7 @@
  * and a length said before its size: "at 0.5 mm across, the 25 G …".
  */
 import type { Item } from '../text/items.ts';
-import { withLengths } from '../text/lengths.ts';
+import { LENGTH_UNITS, withLengths } from '../text/lengths.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { equate } from './equate.ts';
 import { readPairs } from './equivalence.ts';
@@ -11,7 +11,7 @@ import type { Construction, Reading } from './model.ts';
 
 export const worded: Construction = {
   id: 'worded',
-  needs: () => [{ sizes: 1 }],
+  needs: () => [{ holds: ['length', 'mixed'] }, { sizes: 1, words: LENGTH_UNITS }],
   read(scene) {
     const said = withLengths(scene.items);
     const items = said?.items ?? scene.items;

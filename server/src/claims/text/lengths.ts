@@ -36,6 +36,8 @@ const UNITS: ReadonlyMap<string, number> = new Map([
   ...['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'].map((word) => [word, 1] as const),
   ...['cm', 'centimetre', 'centimetres', 'centimeter', 'centimeters'].map((word) => [word, 10] as const),
 ]);
+/** Every length in words ends in one of these. */
+export const LENGTH_UNITS: ReadonlySet<string> = new Set(UNITS.keys());
 const ARTICLE = /^(?:an?|one)$/;
 const STRESS = /^(?:full|whole|good|clear|single|mere|bare|clean|fat|thin|solid)$/;
 

@@ -113,6 +113,8 @@ export interface FormulaClaim extends Base {
   readonly system: System;
   /** Id of a row in `claims/words/formulas.ts`. */
   readonly formula: string;
+  /** What the rule gives here, worked out: "8 ÷ 4 + 4 = 6". */
+  readonly sum?: string;
 }
 
 export interface ColourClaim extends Base {

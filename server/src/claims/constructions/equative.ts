@@ -22,7 +22,7 @@ const SAME = new Set([
   'alike',
 ]);
 const SAY =
-  /\b(?:another name for|(?:way|ways) (?:to|of) (?:say|saying|write|writing)|short for|shorthand for|stands? for|also (?:called|written|known as)|no different from|one and the same|i\.e)\b/;
+  /\b(?:another name for|(?:way|ways) (?:to|of) (?:say|saying|write|writing)|short for|shorthand for|stands? for|also (?:called|written|known as)(?! (?:for|on|in|by|to|at) )|no different from|one and the same|i\.e)\b/;
 /** Each of those ways of saying it has one. */
 const SAY_CUE = /\b(?:another|ways?|short|stand|also|different|i\.e)/;
 const SIZE_WORDS = new Set([

@@ -1,10 +1,14 @@
 /** The constructions of the grammar, in the order in which they are tried. The first reading of a claim wins. */
+import { alike } from './alike.ts';
 import { beside } from './beside.ts';
 import { between } from './between.ts';
+import { byAge } from './by-age.ts';
+import { byTube } from './by-tube.ts';
 import { category } from './category.ts';
 import { chain } from './chain.ts';
 import { colour } from './colour.ts';
 import { contrast } from './contrast.ts';
+import { counted } from './counted.ts';
 import { direction } from './direction.ts';
 import { effect } from './effect.ts';
 import { equative } from './equative.ts';
@@ -17,6 +21,8 @@ import { formula } from './formula.ts';
 import { chooser } from './gate.ts';
 import { grab } from './grab.ts';
 import { hence } from './hence.ts';
+import { hues } from './hues.ts';
+import { kinds } from './kinds.ts';
 import { lengths } from './lengths.ts';
 import { limit } from './limit.ts';
 import { members } from './members.ts';
@@ -32,6 +38,7 @@ import { property } from './property.ts';
 import { range } from './range.ts';
 import { ratio } from './ratio.ts';
 import { reason } from './reason.ts';
+import { spelled } from './spelled.ts';
 import { stepping } from './stepping.ts';
 import { strands } from './strands.ts';
 import { sums } from './sums.ts';
@@ -58,6 +65,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   chain,
   order,
   contrast,
+  kinds,
   turn,
   pair,
   effect,
@@ -65,21 +73,27 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   stepping,
   follow,
   equative,
+  spelled,
   direction,
   sums,
   worded,
   equivalence,
+  alike,
   colour,
+  hues,
   category,
   range,
   limit,
   between,
   grab,
   tubes,
+  byAge,
+  byTube,
   formula,
   lengths,
   unit,
   zeros,
+  counted,
   property,
   members,
   fit,

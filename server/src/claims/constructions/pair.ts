@@ -332,9 +332,19 @@ const startsAnew = (item: Item) =>
 function predicates(items: readonly Item[], from: number, to: number, whose: boolean): boolean {
   if (whose) return to - from <= 8;
   const between = items.slice(from + 1, to);
-  if (between.length > 9 || between.some(startsAnew)) return false;
+  if (between.length > 9 || between.some(startsAnew) || renames(between)) return false;
   return (
     between.some((item) => BE.has(item.word)) ||
     (between.length <= 4 && between.some((item) => item.word === ','))
+  );
+}
+
+/** "…, so the spinal needle is the thinner one": a thing named anew is the subject, whatever size stands nearest. */
+function renames(between: readonly Item[]): boolean {
+  const be = between.findLastIndex((item) => BE.has(item.word));
+  const noun = between[be - 1];
+  const article = between.slice(Math.max(0, be - 4), be - 1).findLastIndex((item) => item.word === 'the');
+  return (
+    noun?.deviceNoun === true && !/^ones?$/.test(noun.word) && article >= 0 && between[be - 2]?.word !== 'the'
   );
 }

@@ -155,6 +155,8 @@ const INTO = new Set([
 function givenEnds(scene: Scene, all: readonly Group[], way: Way): [Group, Group] | undefined {
   const { items } = scene;
   if (items.slice(Math.max(0, way.at - 4), way.at).some((item) => NEGATIONS.has(item.word))) return undefined;
+  // "A 1 is two steps above a 2-0" places the first; nothing is given up for the second.
+  if (/^(?:above|below)$/.test(items[way.at]!.word)) return undefined;
   const after = all.filter((g) => g.from > way.to);
   const before = distinct(all.filter((g) => g.to < way.at));
   const [first, second] = after;

@@ -247,7 +247,8 @@ function judgeAcross(claim: EquivalenceClaim, says: string, context?: Context): 
   const [a, b] = [claim.left, claim.right];
   const truth = outerDiameter(a.sizes[0]!, lensOf(a, context));
   const other = outerDiameter(b.sizes[0]!, lensOf(b, context));
-  if (!truth || !other) return cannotTell(says, 'No table gives both diameters.');
+  if (!truth || !other)
+    return judgeTube(a, b, truth ?? other, says) ?? cannotTell(says, 'No table gives both diameters.');
   const margin = Math.max(marginOf(a, truth, lensOf(a, context)), marginOf(b, other, lensOf(b, context)));
   const verdict = overlap(other, truth, 0, Math.max(margin, 0.12 * truth.max));
   return {
@@ -262,5 +263,22 @@ function judgeAcross(claim: EquivalenceClaim, says: string, context?: Context): 
       sources: t.sources,
       confidence: t.confidence,
     })),
+  };
+}
+
+/** A tube named by its inside is wider than that outside, and nowhere twice as wide: enough to tell it from another scale. */
+function judgeTube(a: Operand, b: Operand, other: Interval | undefined, says: string): Judgement | undefined {
+  const tube = [a, b].map(({ sizes }) => sizes[0]!).find(({ system }) => system === 'tube-id');
+  const named = a.sizes[0] === tube ? b : a;
+  if (!tube || !other || (other.max >= tube.value && other.min <= 2 * tube.value)) return undefined;
+  const inside = innerDiameter(tube);
+  const holds = `A ${label(tube)} tube is ${tube.value} mm inside and wider outside; ${label(named.sizes[0]!)} is ${intervalWords(other)}.`;
+  return {
+    verdict: 'contradicted',
+    says,
+    holds,
+    source: inside?.standard ?? '',
+    sources: [...(inside?.sources ?? []), ...other.sources],
+    steps: [{ label: 'value', text: holds, sources: other.sources, confidence: other.confidence }],
   };
 }

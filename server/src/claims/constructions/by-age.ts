@@ -1,0 +1,111 @@
+/**
+ * A child's tube worked out by the rule that the text gives: "age over four plus four: so a four-year-old needs a 5.0".
+ * Only the sum is judged, with the rule as it is written.
+ */
+import { wordValue } from '../../mentions/words/numbers.ts';
+import type { FormulaClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+
+const YEARS =
+  /^(?:aged?|ages|years?|year-old|years-old|year-olds|yr|yrs|yo)$|-(?:year|yr)-olds?$|^(?:boy|girl|child|toddler|one|mannequin|patient)$/;
+
+export const byAge: Construction = {
+  id: 'by-age',
+  needs: () => [{ sizes: 1, like: YEARS }],
+  read(scene) {
+    const own = textOf(scene.items);
+    if (STOPS.test(own)) return [];
+    const tubes = groups(scene.items).filter((g) => g.sizes[0]!.system === 'tube-id' && g.sizes.length === 1);
+    const said = tubes.at(-1);
+    const rule = said && ruleFor(scene, own);
+    const age = rule && ageIn(own);
+    if (!said || !rule || age === undefined || age > 16) return [];
+    const value = said.sizes[0]!.value;
+    // The rule's own figures are no tube: what is worked out stands last.
+    if (said.from < scene.items.length - 8 && tubes.length > 2) return [];
+    const sum = age / 4 + rule;
+    const right = Math.abs(sum - value) <= roundingOf(sum);
+    return [reading(scene, said.from, right, `${age} ÷ 4 + ${rule} = ${sum}`)];
+  },
+};
+
+const textOf = (items: readonly Item[]): string =>
+  items
+    .map((item) => (item.mention ? item.mention.text.toLowerCase() : item.word))
+    .join(' ')
+    .replace(/(\w)\/(\d)/g, '$1 / $2');
+
+/** Another size is spoken of beside the one worked out, or the sum is not followed. */
+const STOPS =
+  /\b(?:smaller|larger|bigger|half a size|size (?:up|down|above|below)|not|never|instead|than|if|or|spare|croup|stridor|preterm|premature|also|ready|either|was|were|wrong|depth|length|lips?|cm|ages? [0-9]+ to|unless|but|though|however|actually|really|down's)\b|\?/;
+
+/** A sum that comes out at a tube is exact; between two tubes either is taken. */
+const roundingOf = (sum: number): number => (Number.isInteger(sum * 2) ? 0.01 : 0.51);
+
+const MORE = '(4|four|3\\.5|3\\.0|3|three and a half|three)(?![.0-9])';
+const RULE = new RegExp(
+  `\\b(?:age (?:in years )?(?:\\)? ?)?(?:/|÷|over|divided by) ?(?:4|four)|divid\\w+ (?:the |his |her )?age by (?:4|four)|a quarter of the age)(?: \\))?(?: ,)?(?: and)?(?: then)? (?:\\+|plus|adds?|adding) ${MORE}(?: and a half)?`,
+  'g',
+);
+const NO_CUFF = /\b(?:uncuffed|no cuff|without (?:a )?cuff)\b/;
+const CUFF = /(?:^|[^n])\bcuffed\b|\bwith (?:a |the )?cuff\b/;
+
+type Cuff = 'cuffed' | 'uncuffed' | undefined;
+const cuffOf = (text: string): Cuff => {
+  const [without, within] = [NO_CUFF.test(text), CUFF.test(text)];
+  return without === within ? undefined : without ? 'uncuffed' : 'cuffed';
+};
+
+/** What is added, by the rule of this sentence or of those before it. */
+function ruleFor(scene: Scene, own: string): number | undefined {
+  const before = [...(scene.before.length < 3 ? scene.context.slice(-1) : []), ...scene.before];
+  const texts = [...before.map((sentence) => textOf(sentence.items)), own];
+  const rules = texts.flatMap(rulesIn);
+  const last = AGED.exec(own);
+  const cuff = cuffOf(last ? own.slice(last.index) : own);
+  const added = new Set(
+    rules.filter((rule) => !cuff || !rule.cuff || rule.cuff === cuff).map((rule) => rule.more),
+  );
+  return added.size === 1 ? [...added][0] : undefined;
+}
+
+function rulesIn(text: string): { more: number; cuff: Cuff }[] {
+  const matches = [...text.matchAll(RULE)];
+  return matches.flatMap((match, i) => {
+    const from = i === 0 ? 0 : matches[i - 1]!.index + matches[i - 1]![0].length;
+    const more = numberOf(match[0].endsWith('three and a half') ? '3.5' : match[1]!);
+    const beside = matches.length === 1 ? text : text.slice(from, match.index);
+    return more === undefined ? [] : [{ more, cuff: cuffOf(beside) }];
+  });
+}
+
+const numberOf = (text: string): number | undefined => {
+  const value = /^[0-9.]+$/.test(text) ? Number(text) : wordValue(text);
+  return value === undefined || Number.isNaN(value) ? undefined : value;
+};
+
+const NUMBER = '([0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)';
+const AGED = new RegExp(
+  `\\b(?:boy|girl|child|patient|one|toddler|kid) (?:of|aged|at) ${NUMBER}\\b(?! (?:kg|months?|weeks?|mm))|\\b${NUMBER}[- ](?:year|yr)s?[- ]olds?\\b|\\bage(?:d)? ${NUMBER}\\b(?! (?:months?|weeks?))|\\bat ${NUMBER} years?\\b`,
+);
+
+function ageIn(text: string): number | undefined {
+  const all = [...text.matchAll(new RegExp(AGED.source, 'g'))];
+  const [only] = all;
+  return only && all.length === 1 ? numberOf(only.slice(1).find((part) => part !== undefined)!) : undefined;
+}
+
+function reading(scene: Scene, at: number, right: boolean, sum: string): Reading {
+  const claim: FormulaClaim = {
+    kind: 'formula',
+    construction: 'by-age',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[at]!),
+    system: 'tube-id',
+    formula: right ? 'tube-as-worked-out' : 'tube-worked-out-wrong',
+    sum,
+  };
+  return { claim, at, from: at, to: at };
+}

@@ -1,0 +1,135 @@
+/**
+ * How threads are written: "a 3-0 may also be written 00", "000 is read as size 2-0", "4/0 means number four", "2 or 2-0:
+ * the dash is a habit of printing, the thread is the same".
+ */
+
+import type { Item } from '../text/items.ts';
+import { compares } from '../text/magnitudes.ts';
+import { type Group, groups, type Scene, sameSizes, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
+import { comparison, wordless } from './than.ts';
+
+/** Words that set two writings of one size beside each other. */
+const WRITES =
+  /^(?:write|writes|written|writing|spell|spells|spelt|spelled|print|prints|printed|read|reads|called|call|means|mean|marked|labelled|labeled|stands|words|is|are|=|as|dash|hyphen|slash|stroke|difference|order)$/;
+
+export const spelled: Construction = {
+  id: 'spelled',
+  needs: () => [{ sizes: 1, like: WRITES }],
+  read(scene) {
+    const all = groups(scene.items).flatMap(singly(scene.items)).filter(thread);
+    const pairs = all.slice(1).flatMap((b, i) => {
+      const a = all[i]!;
+      return !sameSizes(a, b) && ties(scene.items, a, b) ? [reading(scene, a, b, a.to)] : [];
+    });
+    return pairs.length > 0 ? pairs : dashed(scene, all);
+  },
+};
+
+const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
+const thread = (g: Group) => g.sizes.length === 1 && g.sizes[0]!.system === 'usp';
+
+/** A list of sizes, each by itself: "000 is 3-0, 00 is 2-0". */
+const singly =
+  (items: readonly Item[]) =>
+  (g: Group): Group[] =>
+    g.mentions.map((mention) => {
+      const at = items.findIndex((item, i) => i >= g.from && item.mention === mention);
+      return { from: at, to: at, mentions: [mention], sizes: mention.sizes };
+    });
+
+const NOUN = '(?:(?:silk|nylon|suture|thread|catgut|gut|polypropylene|one) )?';
+const PLACE = '(?:(?:on|in) (?:an? |the |old |older |our |some |suture )*\\w+ )?';
+const OFTEN = '(?:also |likewise |often |sometimes |usually |still |just |simply |then |therefore )*';
+const SIZE = '(?:(?:a|an|the|size|number|no|plain|usp) )*';
+const AS = `(?:as )?${SIZE}`;
+
+/** Between two writings: the one is said to be read or written as the other. */
+const BETWEEN = new RegExp(
+  `^${NOUN}${PLACE}(?:, )?(?:which |it )?(?:` +
+    `(?:may|can|could) ${OFTEN}be ${OFTEN}(?:written|spelt|spelled|printed|read|called|shown)|` +
+    `(?:is|are) ${OFTEN}(?:written|spelt|spelled|printed|read|called|pronounced|shown|noted)|` +
+    `(?:is|=) what (?:others|some|we|they|most|the \\w+) (?:call|write|print)|` +
+    `${OFTEN}(?:means|reads|stands for)|, in other words|, that is to say|` +
+    `is (?:a |the |an )?(?:(?:other|another|old|older|long|short) )?(?:way|form|spelling|shorthand) (?:of|for|to write)(?: writing)?` +
+    `) (?:, )?${AS}$`,
+);
+
+/** "Read 00 nylon as 3-0", "some write 6-0 silk as 00000". */
+const VERB_BEFORE =
+  /(?:^| )(?:read|write|writes|spell|spells|print|prints|note|notes|writing|reading)(?: (?:a|an|the|size|number))?$/;
+const AS_BETWEEN = new RegExp(`^${NOUN}as ${SIZE}$`);
+
+/** "000 is 3-0": a row of zeros is nothing but another writing. */
+const ZEROS = /^0{2,}$/;
+const SETS_EQUAL = new RegExp(`^${NOUN}(?:is|=|are) ${SIZE}$`);
+
+function ties(items: readonly Item[], a: Group, b: Group): boolean {
+  const gap = `${text(items.slice(a.to + 1, b.from))} `;
+  const after = items[b.to + 1]?.word ?? '';
+  // "is 3-0 or finer", "means 2-0 to 4-0": not one size.
+  if (/^(?:or|and|to|than)$/.test(after) && items[b.to + 2]?.kind !== 'word') return false;
+  if (items[b.to + 1]?.word === 'or' && items[b.to + 2]?.magnitude) return false;
+  if (!shared(a, b)) return false;
+  if (BETWEEN.test(gap)) return true;
+  const before = text(items.slice(Math.max(0, a.from - 4), a.from));
+  if (VERB_BEFORE.test(before) && AS_BETWEEN.test(gap)) return true;
+  const zeros = [a, b].some((g) => ZEROS.test(g.mentions[0]!.text));
+  return zeros && SETS_EQUAL.test(gap);
+}
+
+/** Both of the same material, or of one not said. */
+const shared = (a: Group, b: Group) =>
+  a.mentions[0]!.material === undefined ||
+  b.mentions[0]!.material === undefined ||
+  a.mentions[0]!.material === b.mentions[0]!.material;
+
+const MARK = /^(?:dash|hyphen|slash|stroke|zero|nought)$/;
+const SAME =
+  /\b(?:the same (?:thread|size|thing|suture|silk|nylon|material|stitch|order)|(?:thread|silk|suture|size|nylon|material|stitch) is the same|(?:makes|make|made|is) no (?:difference|odds)|doesn't matter|does not matter)\b/;
+const SAID = /^(?:same|difference|odds|matter)$/;
+const WRITTEN = /^(?:write|writes|written|writing|put|print|printed|says|say)$/;
+
+/** "Whether you write 3 or 3-0 makes no difference": the same figure with a dash and without. */
+function dashed(scene: Scene, all: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const words = text(items);
+  const last = all.at(-1);
+  if (
+    !last ||
+    all.length > 2 ||
+    !SAME.test(words) ||
+    /\b(?:not|never|isn't|aren't|nor|if you want)\b/.test(words.replace(/\bdoes not matter\b/g, ''))
+  )
+    return [];
+  const plain = all.length === 2 ? all[0]! : bare(items, last);
+  if (!plain || plain.sizes[0]!.value < 1 || plain.sizes[0]!.value !== 1 - last.sizes[0]!.value) return [];
+  const about = items.some((item) => MARK.test(item.word) || WRITTEN.test(item.word));
+  const at = items.findLastIndex((item) => SAID.test(item.word));
+  return about ? [reading(scene, plain, last, Math.max(at, last.to))] : [];
+}
+
+/** "Writing 4 on the card": a figure right behind the verb, where the other size says what it is. */
+function bare(items: readonly Item[], last: Group): Group | undefined {
+  const at = items.findIndex(
+    (item, i) =>
+      i < last.from &&
+      /^[1-9]$/.test(item.word) &&
+      item.kind === 'word' &&
+      WRITTEN.test(items[i - 1]?.word ?? ''),
+  );
+  if (at < 0) return undefined;
+  return { from: at, to: at, mentions: [], sizes: [{ system: 'usp', value: Number(items[at]!.word) }] };
+}
+
+function reading(scene: Scene, a: Group, b: Group, at: number): Reading {
+  const word = compares(b.from, 'outer', 1);
+  const left = a.mentions.length > 0 ? a : undefined;
+  const read = wordless(comparison(scene, 'spelled', left ?? b, b, word, 'same'));
+  const focus = spanOf(scene, scene.items[a.from]!, scene.items[b.to]!);
+  if (read.claim.kind !== 'comparison') return read;
+  const said = left
+    ? read.claim.left
+    : { sizes: a.sizes, mentions: [], span: spanOf(scene, scene.items[a.from]!) };
+  return { ...read, claim: { ...read.claim, focus, left: said }, at, from: a.from, to: b.to };
+}

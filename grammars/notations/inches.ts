@@ -1,5 +1,5 @@
 /** Lengths in inches: "1½ in", "5/8 inch", "0.5\"", "¼–½ in", "an inch and a half". */
-import { INCHES, readNumber, WORD_NUMBER } from '../../server/src/mentions/words/numbers.ts';
+import { INCHES, readNumber, WORD_NUMBER, wordValue } from '../../server/src/mentions/words/numbers.ts';
 import { alternation, INCH_WORDS } from '../../server/src/mentions/words/units.ts';
 import type { Item, Notation } from './model.ts';
 import { AFTER, BEFORE, readSeries } from './series.ts';
@@ -70,7 +70,7 @@ function spokenInches(text: string): number | undefined {
   if (more) return 1 + FRACTION[more[1]!.replace(' ', '-')]!;
   if (/^half[ -](?:an )?inch$/.test(text)) return 0.5;
   const part = /^([a-z]+)[ -](quarter|eighth|half)s? /.exec(text);
-  if (part) return (part[1] === 'a' ? 1 : (readNumber(part[1]!)?.value ?? Number.NaN)) * FRACTION[part[2]!]!;
+  if (part) return (part[1] === 'a' ? 1 : wordValue(part[1]!)!) * FRACTION[part[2]!]!;
   return readNumber(text.replace(/[ -]inch(?:es)?$/, ''))?.value;
 }
 

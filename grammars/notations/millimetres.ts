@@ -1,5 +1,5 @@
 /** Lengths in metric units: "4.7 mm", "0,85 mm", "1.2 cm", "250 µm", "nine tenths of a millimeter". */
-import { readNumber, WORD_NUMBER } from '../../server/src/mentions/words/numbers.ts';
+import { readNumber, WORD_NUMBER, wordValue } from '../../server/src/mentions/words/numbers.ts';
 import {
   alternation,
   CENTIMETRE_WORDS,
@@ -109,7 +109,7 @@ export const millimetresSpoken: Notation = {
   about:
     'Three millimeters, one point eight millimeters, nine tenths of a millimeter. A third of a millimetre is the step of a scale, no size.',
   system: 'millimetre',
-  pattern: `${BEFORE}(?:${WORD_NUMBER}(?:[\\s-]point(?:[\\s-](?:oh|${WORD_NUMBER})){1,3})?(?:[\\s-]and[\\s-]a[\\s-](?:half|quarter))?[\\s-]${UNIT_WORDS}(?![\\s](?:is|equals|makes)[\\s](?:three|3)[\\s])|(?:two|three|four|five|six|seven|eight|nine)[\\s-](?:third|quarter|tenth|hundredth)s[\\s]of[\\s]a[\\s]${UNIT_WORDS}|half[\\s]a[\\s]${UNIT_WORDS}(?=[\\s](?:across|wide|thick|in[\\s]diameter))|an?[\\s](?:third|quarter|tenth)[\\s]of[\\s]a[\\s]${UNIT_WORDS}(?=[\\s](?:across|wide|thick|in[\\s]diameter))|point[\\s-](?:${WORD_NUMBER})(?:[\\s-](?:${WORD_NUMBER}))?[\\s-]${UNIT_WORDS}|(?:a|one)[\\s]${UNIT_WORDS}[\\s]and[\\s]a[\\s](?:half|quarter))${AFTER}`,
+  pattern: `${BEFORE}(?:(?:a|one)[\\s]${UNIT_WORDS}[\\s]and[\\s]a[\\s](?:half|quarter)|${WORD_NUMBER}(?:[\\s-]point(?:[\\s-](?:oh|${WORD_NUMBER})){1,3})?(?:[\\s-]and[\\s-]a[\\s-](?:half|quarter))?[\\s-]${UNIT_WORDS}(?![\\s](?:is|equals|makes)[\\s](?:three|3)[\\s])|(?:two|three|four|five|six|seven|eight|nine)[\\s-](?:third|quarter|tenth|hundredth)s[\\s]of[\\s]a[\\s]${UNIT_WORDS}|half[\\s]a[\\s]${UNIT_WORDS}(?=[\\s](?:across|wide|thick|in[\\s]diameter))|an?[\\s](?:third|quarter|tenth)[\\s]of[\\s]a[\\s]${UNIT_WORDS}(?=[\\s](?:across|wide|thick|in[\\s]diameter))|point[\\s-](?:${WORD_NUMBER})(?:[\\s-](?:${WORD_NUMBER}))?[\\s-]${UNIT_WORDS})${AFTER}`,
   anyCase: true,
   read: readSpokenMillimetres,
   examples: ['three millimeters', 'one point eight millimeters', 'nine tenths of a millimeter'],
@@ -124,11 +124,11 @@ function readSpokenMillimetres(text: string): readonly Item[] {
   if (/^half[\s]a/.test(lower)) return item(0.5, 1);
   const part = /^([a-z]+)[\s-](half|third|quarter|tenth|hundredth)s?[\s]of/.exec(lower);
   if (part) {
-    const count = /^an?$/.test(part[1]!) ? 1 : (readNumber(part[1]!)?.value ?? 1);
+    const count = /^an?$/.test(part[1]!) ? 1 : wordValue(part[1]!)!;
     return item(Number((count / PARTS[part[2]!]!).toPrecision(6)), part[2] === 'hundredth' ? 2 : 1);
   }
   const more = /^(?:a|one)[\s]millimet(?:er|re)[\s]and[\s]a[\s](half|quarter)$/.exec(lower);
-  if (more) return item(more[1] === 'half' ? 1.5 : 1.25, more[1] === 'half' ? 1 : 2);
+  if (more) return more[1] === 'half' ? item(1.5, 1) : item(1.25, 2);
   const read = readNumber(lower.replace(/^point/, 'zero point').replace(/[\s-]millimet(?:er|re)s?$/, ''));
   return read ? item(read.value, read.decimals) : [];
 }

@@ -66,7 +66,7 @@ export function readSeries(
   commas: 'stranger' | 'list' = 'stranger',
 ): readonly Item[] {
   const all = parts(text, new RegExp(numbers, 'gi'));
-  if (!all || all.length === 0) return [];
+  if (!all) return [];
   const good = all.slice(all.findLastIndex((part) => !plausible(part.value)) + 1);
   const kept = commas === 'list' ? good : withoutStranger(good, text, unit);
   const items: Item[] = [];

@@ -44,18 +44,9 @@ export const wireShort: Notation = {
   contextual: true,
   anyCase: true,
   read: (text) => {
-    const read = readNumber(text);
-    return read
-      ? [
-          {
-            start: 0,
-            end: text.length,
-            values: [read.value / 1000],
-            decimals: 3,
-            ...(read.spoken ? { spoken: true } : {}),
-          },
-        ]
-      : [];
+    const { value, spoken } = readNumber(text)!;
+    const item = { start: 0, end: text.length, values: [value / 1000], decimals: 3 };
+    return [spoken ? { ...item, spoken } : item];
   },
   examples: ['35', 'thirty-five'],
   counterExamples: ['18 gauge wire'],
@@ -84,22 +75,16 @@ export const wireSpoken: Notation = {
 
 function readSpokenWire(text: string): readonly Item[] {
   const value = spokenWire(text.toLowerCase());
-  return value !== undefined && plausible(value)
-    ? [{ start: 0, end: text.length, values: [value], decimals: 3, spoken: true }]
-    : [];
+  return plausible(value) ? [{ start: 0, end: text.length, values: [value], decimals: 3, spoken: true }] : [];
 }
 
-function spokenWire(text: string): number | undefined {
+/** Inches. What the pattern lets through is a number of words, one of them at least a digit. */
+function spokenWire(text: string): number {
   const thousandths = /^(.+?)[\s-](?:thousandths|thou)/.exec(text);
-  if (thousandths) return (readNumber(thousandths[1]!)?.value ?? Number.NaN) / 1000;
-  const words = text.split(/[\s-]/).filter((word) => word !== 'point');
-  const last = words
-    .slice(-2)
-    .map((word) => (word === 'oh' || word === 'o' ? 0 : (wordValue(word) ?? Number.NaN)));
-  const tail = words.at(-1)!;
-  const teens = wordValue(tail) ?? Number.NaN;
-  if (teens >= 10) return teens / 1000;
+  if (thousandths) return readNumber(thousandths[1]!)!.value / 1000;
+  const words = text.split(/[\s-]/);
+  const [first, last] = words.slice(-2).map((word) => wordValue(word) ?? 0) as [number, number];
+  if (last >= 10) return last / 1000;
   const tens = wordValue(words.slice(-2).join('-'));
-  const value = tens !== undefined && tens >= 20 ? tens : last[0]! * 10 + last[1]!;
-  return Number.isNaN(value) ? undefined : value / 1000;
+  return (tens ?? first * 10 + last) / 1000;
 }

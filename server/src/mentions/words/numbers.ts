@@ -104,11 +104,13 @@ function add(base: Read | undefined, more: number): Read | undefined {
   return base && { value: base.value + more, decimals: decimalsOf(more), spoken: true };
 }
 
+const DIGIT = new RegExp(`(?:${alternatives(TENS)})[-\\s](?:${ONES})|[a-z]+`, 'g');
+
+/** "point two five" and "point twenty-five" are both .25. */
 function decimal(whole: string, digits: string): Read | undefined {
   const left = wordValue(whole);
-  const right = digits.split(/[-\s]+/).map((word) => (word === 'oh' ? 0 : wordValue(word)));
-  if (left === undefined || right.length === 0 || right.some((value) => value === undefined))
-    return undefined;
+  const right = (digits.match(DIGIT) ?? []).map((word) => (word === 'oh' ? 0 : wordValue(word)));
+  if (left === undefined || right.some((value) => value === undefined)) return undefined;
   const written = right.join('');
   return { value: Number(`${left}.${written}`), decimals: written.length, spoken: true };
 }
@@ -118,9 +120,11 @@ export function wordValue(text: string): number | undefined {
   const [first, second, ...rest] = text
     .trim()
     .toLowerCase()
-    .split(/[-\s]+/);
-  if (first === undefined || rest.length > 0) return undefined;
+    .split(/[-\s]+/) as [string, ...string[]];
+  if (rest.length > 0) return undefined;
   const tens = TENS[first];
   if (tens === undefined) return second === undefined ? SMALL[first] : undefined;
-  return second === undefined ? tens : tens + (SMALL[second] ?? Number.NaN);
+  if (second === undefined) return tens;
+  const ones = SMALL[second];
+  return ones !== undefined && ones > 0 && ones < 10 ? tens + ones : undefined;
 }

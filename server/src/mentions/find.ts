@@ -24,10 +24,10 @@ export function findMentions(note: Note, context: Context = {}): Mention[] {
 }
 
 const inOrder = <T extends { readonly span: Span }>(all: readonly T[]): T[] =>
-  [...all].sort((a, b) => a.span.start - b.span.start || a.span.end - b.span.end);
+  [...all].sort((a, b) => a.span.start - b.span.start);
 
 const together = (board: Board, scene: Scene): readonly Mention[] =>
-  inOrder([...(board.settled[scene.passage.index] ?? []), ...bareSizes(board, scene)]);
+  inOrder([...board.settled[scene.passage.index]!, ...bareSizes(board, scene)]);
 
 /** Judges what the notations found: lengths last, since a size beside them decides. */
 function written(around: Surroundings, scene: Scene): Written {
@@ -107,7 +107,7 @@ const matched = (scene: Scene, candidate: Candidate): string =>
 function rowSized(place: Place): boolean {
   const cell = place.scene.passage.cell;
   if (!cell) return false;
-  const row = place.around.note.tables[cell.table]?.rows[cell.row] ?? [];
+  const row = place.around.note.tables[cell.table]!.rows[cell.row]!;
   return row
     .slice(0, 12)
     .some((index) =>

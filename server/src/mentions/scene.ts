@@ -47,13 +47,12 @@ export function finder<T>(table: ReadonlyMap<string, T>): (text: string) => read
   const byWord = new Map([...table].map(([word, means]) => [normal(word), means]));
   const regex = matcher(table.keys());
   return (text) =>
-    [...text.matchAll(regex)].flatMap((match) => {
+    Array.from(text.matchAll(regex), (match) => {
       const word = normal(match[0]);
-      const means =
-        byWord.get(word) ?? byWord.get(word.replace(/s$/, '')) ?? byWord.get(word.replace(/es$/, ''));
-      return means === undefined
-        ? []
-        : [{ start: match.index, end: match.index + match[0].length, means, word }];
+      const means = (byWord.get(word) ??
+        byWord.get(word.replace(/s$/, '')) ??
+        byWord.get(word.replace(/es$/, '')))!;
+      return { start: match.index, end: match.index + match[0].length, means, word };
     });
 }
 
@@ -159,15 +158,15 @@ export function within<T>(hits: readonly Hit<T>[], span: Span): readonly Hit<T>[
 
 /** Headings over a passage, innermost first. */
 export function headingsOf(around: Surroundings, passage: Passage): readonly Scene[] {
-  return [...passage.path].reverse().flatMap((index) => around.scenes[index] ?? []);
+  return [...passage.path].reverse().map((index) => around.scenes[index]!);
 }
 
 /** Header cell above, first cell of the row, and the corner over the first column, for a table cell. */
 export function labelsOf(around: Surroundings, passage: Passage): Labels {
   if (!passage.cell) return {};
   const { table, row, column } = passage.cell;
-  const rows = around.note.tables[table]?.rows;
-  const at = (r: number, c: number): Scene | undefined => around.scenes[rows?.[r]?.[c] ?? -1];
+  const { rows } = around.note.tables[table]!;
+  const at = (r: number, c: number): Scene | undefined => around.scenes[rows[r]![c]!];
   return {
     header: row > 0 ? at(0, column) : undefined,
     row: column > 0 ? at(row, 0) : undefined,

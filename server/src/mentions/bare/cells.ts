@@ -4,7 +4,7 @@ import { mentionOf } from '../build.ts';
 import type { Mention } from '../model.ts';
 import { headingsOf, labelsOf, type Scene, type Surroundings } from '../scene.ts';
 import { placeOf } from '../sense/place.ts';
-import { plausible, systemOf } from '../sense/systems.ts';
+import { systemOf } from '../sense/systems.ts';
 import { size } from '../sense/verdict.ts';
 import { HEADERS, OTHER_HEADER } from '../words/frames.ts';
 import { setting } from './rungs.ts';
@@ -30,8 +30,7 @@ export function tableNumbers(around: Surroundings, scene: Scene, own: readonly M
   return numbers.flatMap((match) => {
     const span = { start: offset + match.index, end: offset + match.index + match[0].length };
     if (own.some((one) => one.span.start < span.end && one.span.end > span.start)) return [];
-    const candidate = bareCandidate(scene.passage.text, span);
-    if (!candidate?.item.values.every((value) => plausible(system, value))) return [];
+    const candidate = bareCandidate(scene.passage.text, span)!;
     return (
       mentionOf(placeOf(around, scene, candidate), candidate, size(system, 'table-label', cell[0].trim())) ??
       []

@@ -20,14 +20,14 @@ export { type Board, boardOf, type Written } from './board.ts';
 
 /** Bare sizes of one passage, given what the notations found everywhere. */
 export function bareSizes(board: Board, scene: Scene): Mention[] {
-  const own = board.settled[scene.passage.index] ?? [];
+  const own = board.settled[scene.passage.index]!;
   if (scene.passage.cell) {
     const { header } = labelsOf(board.around, scene.passage);
     if (header && OTHER_HEADER.test(header.passage.text)) return [];
     const cells = tableNumbers(board.around, scene, own);
     if (cells.length > 0) return cells;
   }
-  const taken = [...own.map((one) => one.span), ...(board.refused[scene.passage.index] ?? [])];
+  const taken = [...own.map((one) => one.span), ...board.refused[scene.passage.index]!];
   const free = bareNumbers(
     scene.passage.text,
     taken.sort((a, b) => a.start - b.start),

@@ -122,8 +122,7 @@ const tubeDecimal: Rung = ({ place, bare }) =>
     : [];
 
 /** "9 Fr in millimeters? a. 3": the question names the unit of its options. */
-const asked: Rung = ({ place, frame, bare }) => {
-  if (frame !== 'option') return [];
+const asked: Rung = ({ place, bare }) => {
   const { text } = place.scene.passage;
   const before = text.slice(Math.max(0, bare.span.start - 160), bare.span.start);
   const first = Math.max(...['a. ', 'a) ', 'A. ', 'A) ', 'a: '].map((mark) => before.lastIndexOf(mark)));
@@ -176,9 +175,9 @@ const COLUMN = 12;
 const cells: Rung = ({ place, board, frame }) => {
   const cell = place.scene.passage.cell;
   if (!cell || frame !== 'alone') return [];
-  const rows = board.around.note.tables[cell.table]?.rows ?? [];
+  const { rows } = board.around.note.tables[cell.table]!;
   const start = Math.max(1, cell.row - COLUMN);
-  const column = rows.slice(start, cell.row + COLUMN).map((row) => row[cell.column] ?? -1);
+  const column = rows.slice(start, cell.row + COLUMN).map((row) => row[cell.column]!);
   const row = [-1, 1].map((step) => rows[cell.row]?.[cell.column + step] ?? -1);
   const down = systemsOf(column.flatMap((index) => board.settled[index] ?? []));
   return down.length > 0
@@ -193,7 +192,7 @@ const siblings: Rung = ({ place, board, frame }) => {
   const { index } = place.scene.passage;
   const near = [-1, 1, -2, 2, -3, 3].flatMap((step) => {
     const other = board.around.scenes[index + step]?.passage;
-    return other?.list?.list === list.list ? (board.settled[other.index] ?? []) : [];
+    return other?.list?.list === list.list ? board.settled[other.index]! : [];
   });
   return systemsOf(near);
 };
@@ -206,9 +205,7 @@ const passagesBefore: Rung = ({ place, board, bare }) => {
   for (let back = 1; back <= 4; back++) {
     const scene = board.around.scenes[passage.index - back];
     if (!scene || scene.passage.path.join() !== passage.path.join() || scene.passage.cell) break;
-    const systems = systemsOf(board.settled[scene.passage.index] ?? []).filter((system) =>
-      suits(system, bare),
-    );
+    const systems = systemsOf(board.settled[scene.passage.index]!).filter((system) => suits(system, bare));
     const set = systems.length > 0 ? systems : setting(scene);
     if (set.filter((system) => suits(system, bare)).length > 0) return set;
   }
@@ -222,7 +219,7 @@ function recent(place: Place, board: Board, most: number): readonly Mention[] {
   for (let back = 1; back <= most; back++) {
     const scene = board.around.scenes[passage.index - back];
     if (!scene || scene.passage.path.join() !== passage.path.join()) break;
-    found.push(...(board.settled[scene.passage.index] ?? []));
+    found.push(...board.settled[scene.passage.index]!);
   }
   return found;
 }

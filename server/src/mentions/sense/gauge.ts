@@ -1,5 +1,13 @@
 /** Is "18 G" a needle's gauge, a weight, an acceleration? */
-import { DRUG_BEFORE, MEASURED_OUT, NOT_GAUGE, NOT_GAUGE_BEFORE, SPUN, WEIGHED } from '../words/weights.ts';
+import {
+  DRUG_BEFORE,
+  MEASURED_OUT,
+  NOT_GAUGE,
+  NOT_GAUGE_BEFORE,
+  OF_SUBSTANCE,
+  SPUN,
+  WEIGHED,
+} from '../words/weights.ts';
 import { factsOf } from './note-facts.ts';
 import { type Place, wider } from './place.ts';
 import { systemOf } from './systems.ts';
@@ -47,7 +55,7 @@ function capital(place: Place, match: string, value: number, system: 'needle-gau
   if (isGauge(place) || (value >= 10 && factsOf(place.around).needles))
     return size(system, 'unit-letter', match);
   if (value < 10) return gaugeNear(place) ? size(system, 'gauge-near', match) : NOTHING;
-  const measured = DRUG_BEFORE.test(place.before) || MEASURED_OUT.test(place.after);
+  const measured = DRUG_BEFORE.test(place.before) || OF_SUBSTANCE.test(place.after);
   return measured ? NOTHING : size(system, 'unit-letter', match);
 }
 

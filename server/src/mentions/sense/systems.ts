@@ -15,28 +15,35 @@ const FRENCH: readonly Device[] = [
   'dilator',
 ];
 
-const OWN: readonly (readonly [System, readonly Device[]])[] = [
-  ['needle-gauge', ['needle', 'winged-set', 'cannula']],
-  ['usp', ['suture', 'suture-needle']],
-  ['ep-metric', ['suture', 'suture-needle']],
-  ['french', FRENCH],
-  ['tube-id', ['tracheal-tube']],
-  ['wire-inch', ['guidewire']],
-  ['wire-gauge', ['steel-wire']],
-  ['hegar', ['dilator']],
-];
+/** Systems that are no plain length. */
+type Named = Exclude<System, 'millimetre' | 'inch'>;
 
-const DEVICES_OF = new Map(OWN);
+/** A device that stands under two systems is usually sized in the first of them. */
+const DEVICES_OF: Readonly<Record<Named, readonly Device[]>> = {
+  'needle-gauge': ['needle', 'winged-set', 'cannula'],
+  usp: ['suture', 'suture-needle'],
+  'ep-metric': ['suture', 'suture-needle'],
+  french: FRENCH,
+  'tube-id': ['tracheal-tube'],
+  'wire-inch': ['guidewire'],
+  'wire-gauge': ['steel-wire'],
+  hegar: ['dilator'],
+};
+
+const SYSTEM_OF: ReadonlyMap<Device, System> = new Map(
+  (Object.entries(DEVICES_OF) as [Named, readonly Device[]][])
+    .reverse()
+    .flatMap(([system, devices]) => devices.map((device) => [device, system] as const)),
+);
 
 /** The system a device is usually sized in. */
-export const systemOf = (device: Device): System | undefined =>
-  OWN.find(([, devices]) => devices.includes(device))?.[0];
+export const systemOf = (device: Device): System | undefined => SYSTEM_OF.get(device);
 
 /** Devices a size of this system may be written on; a length fits any. */
 export function fits(system: System, device: Device): boolean {
   if (system === 'millimetre' || system === 'inch') return true;
   if (system === 'needle-gauge' && device === 'catheter') return false;
-  return DEVICES_OF.get(system)?.includes(device) ?? true;
+  return DEVICES_OF[system].includes(device);
 }
 
 const BOUNDS: Readonly<Record<System, readonly [number, number]>> = {

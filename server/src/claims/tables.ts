@@ -17,6 +17,7 @@ import type {
 import { type Item, readItems } from './text/items.ts';
 import { measuredWords } from './text/magnitudes.ts';
 import { materialsIn } from './text/materials.ts';
+import { remembered } from './text/remember.ts';
 import { type Read, STRUCK_HEADER } from './text/scenes.ts';
 import { codeOf } from './words/codes.ts';
 import { fateIn } from './words/fates.ts';
@@ -126,25 +127,26 @@ function equivalences(grid: Grid, row: readonly (Read | undefined)[]): Equivalen
     headed: soleMaterial([grid.heads[column]]),
     read,
   }));
+  const twice = twiceMeasured(cells);
   const subject =
-    twiceMeasured(cells) ??
+    twice ??
     cells.find((cell) => cell.mention && !MEASURES.has(systemOf(cell.mention)) && cell.role !== 'length') ??
     cells.find((cell) => cell.mention && cell.role === 'outer');
   if (!subject?.mention) return [];
   const material = soleMaterial(row);
-  return cells.flatMap((cell) => {
+  return cells.flatMap((cell, column) => {
     if (
       !cell.mention ||
       cell === subject ||
       systemOf(cell.mention) === systemOf(subject.mention!) ||
       (cell.mention.length &&
-        !ACROSS.test(grid.header[cells.indexOf(cell)] ?? '') &&
+        !ACROSS.test(grid.header[column] ?? '') &&
         !narrow(cell.mention, subject.mention!))
     )
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];
     if (!comparable(systemOf(subject.mention!), systemOf(cell.mention))) return [];
-    if (twiceMeasured(cells) && !MEASURES.has(systemOf(cell.mention))) return [];
+    if (twice && !MEASURES.has(systemOf(cell.mention))) return [];
     const left = { ...operandOf(subject.mention!, material), ...(cell.headed && { material: cell.headed }) };
     return [equivalence(left, operandOf(cell.mention, cell.headed ?? material), cell.role, rowSpan(row))];
   });
@@ -187,11 +189,15 @@ function equivalence(left: Operand, right: Operand, role: 'outer' | 'bore', span
   };
 }
 
-function rowSpan(row: readonly (Read | undefined)[]): Span {
+/** Asked once a cell, so kept: a row may have thousands of cells. */
+const rowSpan = remembered((row: readonly (Read | undefined)[]): Span => {
   const cells = row.filter((read): read is Read => read !== undefined && read.passage.text.length > 0);
   const spans = cells.map(({ passage }) => sourceSpan(passage, { start: 0, end: passage.text.length }));
-  return { start: Math.min(...spans.map((s) => s.start)), end: Math.max(...spans.map((s) => s.end)) };
-}
+  return spans.reduce((all, span) => ({
+    start: Math.min(all.start, span.start),
+    end: Math.max(all.end, span.end),
+  }));
+});
 
 /** The one material that cells name: of a row, or of a column's header ("Diameter, gut"). */
 function soleMaterial(cells: readonly (Read | undefined)[]): string | undefined {
@@ -204,7 +210,10 @@ function soleMaterial(cells: readonly (Read | undefined)[]): string | undefined 
 const PACKING = /\b(?:box|boxes|packets?|packs?|trays?|lids?|drawers?|stickers?|labels?|bags?)\b/;
 
 function colours(grid: Grid, row: readonly (Read | undefined)[]): ColourClaim[] {
-  const sized = row.map((read, column) => ({ read, column, mention: sole(read) }));
+  const coded = row.flatMap((read, column) => {
+    const mention = sole(read);
+    return mention && isCoded(mention) ? [{ column, mention }] : [];
+  });
   const coloured = row.flatMap((read, column) => {
     const words = read?.items.filter((item) => item.colour) ?? [];
     return words.length >= 1 && read && onlyColour(read.items)
@@ -212,9 +221,9 @@ function colours(grid: Grid, row: readonly (Read | undefined)[]): ColourClaim[] 
       : [];
   });
   return coloured.flatMap(({ read, column, word }) => {
-    const subject = sized.find((cell) => cell.column !== column && cell.mention && isCoded(cell.mention));
+    const subject = coded.find((cell) => cell.column !== column);
     const header = grid.header[column] ?? '';
-    if (!subject?.mention || PACKING.test(header)) return [];
+    if (!subject || PACKING.test(header)) return [];
     const device = deviceFor(grid, header, row, subject.mention);
     if (device === 'both') return [];
     return [colourClaim(subject.mention, read, word, device, rowSpan(row))];
@@ -237,12 +246,18 @@ function deviceFor(
   row: readonly (Read | undefined)[],
   mention: Mention,
 ): Device | 'both' | undefined {
-  const words = (text: string) => text.split(/[^a-z0-9-]+/).map((word) => ({ word }));
-  const own = codeOf(words(header));
-  if (own) return own;
-  const inRow = codeOf(row.flatMap((read) => read?.items ?? []));
-  return inRow ?? codeOf(words(grid.header.join(' '))) ?? mention.device ?? codeOf(words(grid.around));
+  return (
+    codeOf(wordsOf(header)) ?? codeOfRow(row) ?? codeOfHeader(grid) ?? mention.device ?? codeOfWords(grid)
+  );
 }
+
+const wordsOf = (text: string) => text.split(/[^a-z0-9-]+/).map((word) => ({ word }));
+// Asked once a cell, so kept.
+const codeOfRow = remembered((row: readonly (Read | undefined)[]) =>
+  codeOf(row.flatMap((read) => read?.items ?? [])),
+);
+const codeOfHeader = remembered((grid: Grid) => codeOf(wordsOf(grid.header.join(' '))));
+const codeOfWords = remembered((grid: Grid) => codeOf(wordsOf(grid.around)));
 
 function colourClaim(
   mention: Mention,

@@ -12,7 +12,8 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { hash } from '../../src/course/hash.ts';
 import { seeds } from './dictionary.ts';
-import { instrumented } from './instrument.ts';
+import type { examine as Examine } from './examine.ts';
+import { Coverage, instrumented } from './instrument.ts';
 import { mutate } from './mutate.ts';
 import { Chance } from './random.ts';
 import { reduce } from './reduce.ts';
@@ -52,8 +53,15 @@ const TOLD = 5000;
 /** A short name for what went wrong, so that one fault is kept once. */
 const kindOf = (wrong: string): string => wrong.replace(/\d+/g, 'n').split('\n').slice(0, 3).join('\n');
 
+const shorter = (one: string, other: string): string => (one.length <= other.length ? one : other);
+
 export async function fuzz({ seed, goOn, found, tell }: Fuzzing): Promise<Figures> {
-  const { examine, coverage } = await instrumented(join(ROOT, 'server/tools/hardening/examine.ts'));
+  const { exports, counts } = await instrumented<{ examine: typeof Examine }>(
+    join(ROOT, 'server/tools/hardening/examine.ts'),
+    { statements: false, parser: false },
+  );
+  const { examine } = exports;
+  const coverage = new Coverage(counts);
   const chance = new Chance(seed);
   const waiting = seeds(ROOT);
   const corpus: string[] = [''];
@@ -76,8 +84,11 @@ export async function fuzz({ seed, goOn, found, tell }: Fuzzing): Promise<Figure
     found?.(find);
   };
 
+  // Short texts are read sooner, and reach as much.
+  const parent = (): string => shorter(chance.pick(corpus), chance.pick(corpus));
+
   while (goOn(executions)) {
-    const text = waiting.pop() ?? mutate(chance.pick(corpus), chance.pick(corpus), chance);
+    const text = waiting.pop() ?? mutate(parent(), parent(), chance);
     const path = chance.pick(PATHS);
     executions++;
     let wrong = examine(text, path, chance.below(THOROUGH) === 0);

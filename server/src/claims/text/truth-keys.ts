@@ -95,16 +95,51 @@ function answerColumns(table: Table, reads: readonly Read[]): readonly number[] 
   return columns;
 }
 
+const TICK_COLUMNS = new WeakMap<Table, { readonly yes: number; readonly no: number }>();
+
+/** First columns headed "T" and "F", -1 where there is none; `reads` are those of the table's note. */
+function tickColumns(table: Table, reads: readonly Read[]): { readonly yes: number; readonly no: number } {
+  const kept = TICK_COLUMNS.get(table);
+  if (kept) return kept;
+  const heads = (table.rows[0] ?? []).map((index) => reads[index]?.passage.text ?? '');
+  const columns = {
+    yes: heads.findIndex((head) => /^\W*t(?:rue)?\W*$/i.test(head)),
+    no: heads.findIndex((head) => /^\W*f(?:alse)?\W*$/i.test(head)),
+  };
+  TICK_COLUMNS.set(table, columns);
+  return columns;
+}
+
 /** A tick under "T" or under "F". */
 function tickedKey(reads: readonly Read[], table: Table, row: number): 'true' | 'false' | undefined {
-  const ticked = (head: RegExp) => {
-    const column = (table.rows[0] ?? []).findIndex((index) => head.test(reads[index]?.passage.text ?? ''));
+  const ticked = (column: number) => {
     const text = column < 0 ? undefined : reads[table.rows[row]?.[column] ?? -1]?.passage.text;
     return text === undefined ? undefined : /^\s*(?:✓|✔|✅|☑|x|X|×|yes|\[x\])\s*$/.test(text);
   };
-  const [yes, no] = [ticked(/^\W*t(?:rue)?\W*$/i), ticked(/^\W*f(?:alse)?\W*$/i)];
+  const columns = tickColumns(table, reads);
+  const [yes, no] = [ticked(columns.yes), ticked(columns.no)];
   if (yes === undefined || no === undefined || yes === no) return undefined;
   return yes ? 'true' : 'false';
+}
+
+interface RowAnswer {
+  readonly column: number;
+  readonly says: 'true' | 'false';
+}
+
+const ROW_ANSWERS = new WeakMap<readonly number[], readonly RowAnswer[]>();
+
+/** What a row says under headers of answers; every cell of the row asks. */
+function rowAnswers(row: readonly number[], table: Table, reads: readonly Read[]): readonly RowAnswer[] {
+  const kept = ROW_ANSWERS.get(row);
+  if (kept) return kept;
+  const answers = answerColumns(table, reads).flatMap((column): RowAnswer[] => {
+    const text = reads[row[column] ?? -1]?.passage.text.trim().toLowerCase() ?? '';
+    if (SAYS_TRUE.test(text)) return [{ column, says: 'true' }];
+    return SAYS_FALSE.test(text) ? [{ column, says: 'false' }] : [];
+  });
+  ROW_ANSWERS.set(row, answers);
+  return answers;
 }
 
 /** "True" or "F" alone in another cell of the row, under a header that says it is the answer. */
@@ -112,13 +147,8 @@ function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'fals
   const { cell } = read.passage;
   const table = cell && note.tables[cell.table];
   if (!cell || !table || cell.row === 0) return undefined;
-  for (const column of answerColumns(table, reads)) {
-    const text = reads[table.rows[cell.row]?.[column] ?? -1]?.passage.text.trim().toLowerCase() ?? '';
-    if (column === cell.column) continue;
-    if (SAYS_TRUE.test(text)) return 'true';
-    if (SAYS_FALSE.test(text)) return 'false';
-  }
-  return tickedKey(reads, table, cell.row);
+  const answers = rowAnswers(table.rows[cell.row] ?? [], table, reads);
+  return answers.find(({ column }) => column !== cell.column)?.says ?? tickedKey(reads, table, cell.row);
 }
 
 const LINE_FRONT =

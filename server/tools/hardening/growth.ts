@@ -1,0 +1,55 @@
+/**
+ * How work grows with the length of what is read. Work is counted, not timed, so that every machine and every run says
+ * the same: each statement of ours and of the parser counts as one. What runs inside one statement, such as a pattern or a
+ * copy, is not seen here; that is timed.
+ */
+import { instrumented } from './instrument.ts';
+
+export interface Point {
+  readonly size: number;
+  /** Statements, milliseconds or bytes. */
+  readonly cost: number;
+}
+
+/** The exponent between two points: 1 is linear, 2 the square. */
+const slope = (from: Point, to: Point): number =>
+  Math.log(Math.max(to.cost, 1) / Math.max(from.cost, 1)) / Math.log(to.size / from.size);
+
+const median = (values: readonly number[]): number => {
+  const sorted = values.toSorted((a, b) => a - b);
+  const half = sorted.length >> 1;
+  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
+};
+
+/**
+ * The exponent of a series, growing in size: the median over all pairs, which one odd value does not move
+ * (Theil 1950, Sen 1968, on logarithms).
+ */
+export function exponent(points: readonly Point[]): number {
+  return median(points.flatMap((from, i) => points.slice(i + 1).map((to) => slope(from, to))));
+}
+
+/** The exponent at the large end, where a square that was small at first shows. */
+export function lastExponent(points: readonly Point[]): number {
+  return slope(points.at(-2)!, points.at(-1)!);
+}
+
+/** `count` lengths from `first`, each twice the one before. */
+export const doubling = (first: number, count: number): number[] =>
+  Array.from({ length: count }, (_, i) => first * 2 ** i);
+
+/** Counts the statements that calls of one export of `entry` run. */
+export async function counting<Name extends string, Ask extends (text: string) => unknown>(
+  entry: string,
+  name: Name,
+): Promise<(text: string) => number> {
+  const { exports, counts } = await instrumented<Record<Name, Ask>>(entry, {
+    statements: true,
+    parser: true,
+  });
+  return (text) => {
+    counts.fill(0);
+    exports[name](text);
+    return counts.reduce((sum, count) => sum + count, 0);
+  };
+}

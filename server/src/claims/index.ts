@@ -83,5 +83,7 @@ function placed(scene: Scene, reading: Reading): Claim {
 function same(a: Claim, b: Claim): boolean {
   if (a.kind !== b.kind || a.focus.start !== b.focus.start) return false;
   if (a.kind === 'comparison' && b.kind === 'comparison') return a.focus.end === b.focus.end;
+  if (a.kind === 'property' && b.kind === 'property')
+    return a.subject === b.subject && a.property === b.property;
   return a.kind !== 'colour' || (b.kind === 'colour' && a.size.span.start === b.size.span.start);
 }

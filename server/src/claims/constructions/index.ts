@@ -23,6 +23,7 @@ import { grab } from './grab.ts';
 import { hence } from './hence.ts';
 import { hues } from './hues.ts';
 import { kinds } from './kinds.ts';
+import { lasting } from './lasting.ts';
 import { lengths } from './lengths.ts';
 import { limit } from './limit.ts';
 import { members } from './members.ts';
@@ -38,6 +39,7 @@ import { property } from './property.ts';
 import { range } from './range.ts';
 import { ratio } from './ratio.ts';
 import { reason } from './reason.ts';
+import { referents } from './referents.ts';
 import { spelled } from './spelled.ts';
 import { stepping } from './stepping.ts';
 import { strands } from './strands.ts';
@@ -95,6 +97,8 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   zeros,
   counted,
   property,
+  referents,
+  lasting,
   members,
   fit,
   strands,

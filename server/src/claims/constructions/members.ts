@@ -29,9 +29,9 @@ const NOUNS = new Set(
   ),
 );
 const LINKS = new Set(
-  ': include includes including are is such as like e.g for example , — – namely ( .'.split(' '),
+  ': include includes including count belong are is such as like e.g for example , — – namely ( .'.split(' '),
 );
-const OPENERS = new Set(': include includes including are such like e.g example namely ('.split(' '));
+const OPENERS = new Set(': include includes including count are such like e.g example namely ('.split(' '));
 const JOINS = new Set(', and or & plain the'.split(' '));
 
 /** "Unlike absorbable sutures: …": the list is of the others. */

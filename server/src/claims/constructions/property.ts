@@ -199,6 +199,7 @@ function fated(scene: Scene, materials: readonly Named[]): Reading[] {
   const fate = fateIn(text);
   if (!fate || conditional(scene.items, itemAt(scene.items, fate.at))) return [];
   const at = itemAt(scene.items, fate.at);
+  if (another(scene.items, at, materials)) return [];
   const close = materials.findLast(
     (m) => m.to < at && at - m.to <= 3 && !LIKENED.test(scene.items[m.at - 1]?.word ?? ''),
   );
@@ -210,6 +211,16 @@ function fated(scene: Scene, materials: readonly Named[]): Reading[] {
   // The words of a fate carry their own negation: stance looks no further back than their start.
   return [{ ...made, from: at, own: true }];
 }
+
+/** "the swelling goes away on its own": the verb has a subject of its own, and it is no thread. */
+function another(items: readonly Item[], at: number, materials: readonly Named[]): boolean {
+  const before = items[at - 1];
+  if (!BARE_VERB.test(items[at]!.word) || !before || before.kind !== 'word') return false;
+  return !THREAD_BEFORE.test(before.word) && !materials.some((m) => m.to === at - 1);
+}
+const BARE_VERB = /^(?:melts?|dissolves?|drops?|falls?|goes?|go|disappears?|stays?|remains?|lasts?|must)$/;
+const THREAD_BEFORE =
+  /^(?:stitch|stitches|sutures?|threads?|will|it|they|which|that|and|but|to|just|simply|slowly|then|soon|also|eventually|always|usually|all|both|one|ones|or|still|never|not|would|does|do|skin|this|these|so|since|because|as|only)$/;
 
 /** "handles almost like silk but is absorbed": what another is likened to. */
 const LIKENED = /^(?:like|unlike|as|than|to|with|from|not)$/;

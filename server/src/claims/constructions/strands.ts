@@ -1,8 +1,8 @@
 /** How a thread is built, in words: "polyglactin 910 consists of many filaments", "nylon is made of a single strand". */
 import type { PropertyClaim } from '../model.ts';
-import { materialsIn } from '../text/materials.ts';
-import { sentenceSpan, spanOf } from '../text/scene.ts';
-import type { Construction } from './model.ts';
+import { materialsIn, type NamedMaterial } from '../text/materials.ts';
+import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
 
 const COUNT: ReadonlyMap<string, string> = new Map([
   ...['single', 'one', '1'].map((word) => [word, 'structure:monofilament'] as const),
@@ -13,26 +13,83 @@ const BUILT = /^(?:consists?|made|composed|built|spun)$/;
 
 export const strands: Construction = {
   id: 'strands',
-  needs: () => [{ holds: ['material'], like: BUILT }],
+  needs: () => [{ holds: ['material'], like: MADE }],
   read(scene) {
     const { items } = scene;
     const named = materialsIn(scene.items);
     const subject = named[0];
-    if (!subject || new Set(named.map((m) => m.id)).size !== 1) return [];
-    const built = items.findIndex((item, i) => i > subject.to && BUILT.test(item.word));
-    if (built < 0 || built - subject.to > 4) return [];
-    const at = items.findIndex((item, i) => i > built && i <= built + 4 && COUNT.has(item.word));
-    if (at < 0 || !items.slice(at + 1, at + 4).some((item) => FILAMENT.test(item.word))) return [];
-    const claim: PropertyClaim = {
-      kind: 'property',
-      construction: 'strands',
-      span: sentenceSpan(scene),
-      focus: spanOf(scene, items[at]!),
-      subject: subject.id,
-      of: 'material',
-      property: COUNT.get(items[at]!.word)!,
-      has: true,
-    };
-    return [{ claim, at, from: subject.at, to: at }];
+    if (!subject || items.some((item) => /^(?:not|never|unlike|like|than|no)$/.test(item.word))) return [];
+    const one = new Set(named.map((m) => m.id)).size === 1;
+    return [...(one ? counted(scene, subject) : []), ...from(scene, named)];
   },
 };
+
+/** "consists of many filaments", "has one strand". */
+function counted(scene: Scene, subject: NamedMaterial): Reading[] {
+  const { items } = scene;
+  const built = items.findIndex(
+    (item, i) => i > subject.to && (BUILT.test(item.word) || item.word === 'has'),
+  );
+  if (built < 0 || built - subject.to > 4) return [];
+  const at = items.findIndex((item, i) => i > built && i <= built + 4 && COUNT.has(item.word));
+  const strand = items.findIndex((item, i) => i > at && i <= at + 3 && FILAMENT.test(item.word));
+  if (at < 0 || strand < 0) return [];
+  // "has one strand broken" counts something else.
+  if (items[built]!.word === 'has' && items[strand + 1] && items[strand + 1]!.kind !== 'punctuation')
+    return [];
+  return [reading(scene, subject, at, COUNT.get(items[at]!.word)!)];
+}
+
+const MADE = /^(?:consists?|made|composed|built|spun|has|comes?|derived|prepared|twisted|woven|is|are)$/;
+const SOURCE = /^(?:made|spun|comes?|derived|prepared|twisted|woven|drawn)$/;
+const ORIGINS: ReadonlyMap<string, string> = new Map([
+  ...'animal animals sheep cow cows cattle beef ox collagen intestine bowel silkworm silkworms cocoon cocoons worm worms'
+    .split(' ')
+    .map((word) => [word, 'origin:animal'] as const),
+  ...'plant plants flax cotton vegetable cellulose'.split(' ').map((word) => [word, 'origin:plant'] as const),
+  ...'polymer polymers plastic petroleum oil synthetics'
+    .split(' ')
+    .map((word) => [word, 'origin:synthetic'] as const),
+]);
+const BEFORE_SOURCE =
+  /^(?:an?|the|from|of|out|natural|fine|pure|treated|twisted|cleaned|purified|mammalian|healthy|beaten|fibres?|fibers?|wall|walls|small|lining|synthetic|single|gut)$/;
+
+/** "is made from animal protein", "comes from sheep gut", "is a plant fibre". */
+function from(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
+  const { items } = scene;
+  const [subject, ...others] = named;
+  const source = items.findIndex((item, i) => i > subject!.to && ORIGINS.has(item.word));
+  // "comes from sheep gut": the gut is the animal's, not a thread.
+  if (source < 0 || others.some((m) => m.at < source) || others.some((m) => m.at > source + 1)) return [];
+  const between = items.slice(subject!.to + 1, source);
+  const verb = between.findIndex((item) => SOURCE.test(item.word));
+  const noun =
+    between.length <= 2 &&
+    between.every((item) => /^(?:is|an?)$/.test(item.word)) &&
+    /^(?:fibre|fiber|protein|product|material|thread)$/.test(items[source + 1]?.word ?? '');
+  const made =
+    verb >= 0 &&
+    verb <= 3 &&
+    /^(?:from|of|out)$/.test(between[verb + 1]?.word ?? '') &&
+    between
+      .slice(0, verb)
+      .every((item) => /^(?:is|are|was|which|that|sutures?|usually|a|thread)$/.test(item.word)) &&
+    between.slice(verb + 1).every((item) => BEFORE_SOURCE.test(item.word));
+  return made || (noun && between.length > 0)
+    ? [reading(scene, subject!, source, ORIGINS.get(items[source]!.word)!)]
+    : [];
+}
+
+function reading(scene: Scene, subject: NamedMaterial, at: number, property: string): Reading {
+  const claim: PropertyClaim = {
+    kind: 'property',
+    construction: 'strands',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[at]!),
+    subject: subject.id,
+    of: 'material',
+    property,
+    has: true,
+  };
+  return { claim, at, from: subject.at, to: at };
+}

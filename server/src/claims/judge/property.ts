@@ -3,9 +3,11 @@ import { materialById, POINTS, pointById } from '../../sizes/index.ts';
 import type { Material } from '../../sizes/materials.ts';
 import type { Point } from '../../sizes/points.ts';
 import type { PropertyClaim, Verdict } from '../model.ts';
+import { judgeLasting } from './lasting.ts';
 import { cannotTell, type Judgement, sourceNames } from './model.ts';
 
 export function judgeProperty(claim: PropertyClaim): Judgement {
+  if (/^(?:outlasts|gone):/.test(claim.property)) return judgeLasting(claim);
   return claim.of === 'material' ? judgeMaterial(claim) : judgePoint(claim);
 }
 
@@ -16,6 +18,8 @@ const WORDS: Readonly<Record<string, string>> = {
   'structure:multifilament': 'braided or multifilament',
   'origin:natural': 'natural',
   'origin:synthetic': 'synthetic',
+  'origin:animal': 'of animal origin',
+  'origin:plant': 'of plant origin',
 };
 
 function judgeMaterial(claim: PropertyClaim): Judgement {
@@ -38,12 +42,16 @@ function judgeMaterial(claim: PropertyClaim): Judgement {
 function materialVerdict(material: Material, property: string, value: string): Verdict {
   const truth = (holds: boolean): Verdict => (holds ? 'agrees' : 'contradicted');
   if (property === 'absorbable') return truth(material.absorbable === (value === 'yes'));
+  if (property === 'origin' && (value === 'animal' || value === 'plant'))
+    return truth(material.origin === 'natural' && (value === 'plant') === PLANTS.has(material.id));
   if (property === 'origin')
     return material.origin === 'metal' ? 'cannot-tell' : truth(material.origin === value);
   if (material.structure.some((one) => one === value))
     return material.structure.length === 1 ? 'agrees' : 'cannot-tell';
   return material.structure.includes('twisted') ? 'cannot-tell' : 'contradicted';
 }
+
+const PLANTS: ReadonlySet<string> = new Set(['cotton', 'linen']);
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -19,8 +19,16 @@ export const MATERIAL_PROPERTIES: readonly PropertyRow[] = [
     'no',
     'nonabsorbable|non-absorbable|nonabsorbables|non-absorbables|unabsorbable|permanent|non-resorbable|nonresorbable',
   ),
-  ...rows('structure', 'monofilament', 'monofilament|monofilaments|monofil|single-strand|mono-filament'),
-  ...rows('structure', 'multifilament', 'braided|multifilament|braid|multi-filament|multifilaments|plaited'),
+  ...rows(
+    'structure',
+    'monofilament',
+    'monofilament|monofilaments|monofil|single-strand|single-stranded|one-strand|mono-filament',
+  ),
+  ...rows(
+    'structure',
+    'multifilament',
+    'braided|multifilament|braid|braids|many-stranded|multi-stranded|multi-filament|multifilaments|plaited',
+  ),
   ...rows('origin', 'natural', 'natural|naturally'),
   ...rows('origin', 'synthetic', 'synthetic|man-made|manmade'),
 ];

@@ -1,0 +1,139 @@
+/**
+ * How long threads last: "chromic gut holds longer than polydioxanone", "plain gut outlasts chromic", "polydioxanone is
+ * gone within two weeks".
+ */
+import { wordValue } from '../../mentions/words/numbers.ts';
+import type { PropertyClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { materialsIn, type NamedMaterial } from '../text/materials.ts';
+import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
+import type { Construction, Reading } from './model.ts';
+
+export const lasting: Construction = {
+  id: 'lasting',
+  needs: () => [{ holds: ['material'] }],
+  read(scene) {
+    const { items } = scene;
+    if (
+      items.some(
+        (item) => NEGATIONS.has(item.word) || /^(?:if|unless|wet|dry|infected|neither)$/.test(item.word),
+      )
+    )
+      return [];
+    const named = materialsIn(items);
+    return named.length === 2
+      ? compared(scene, named[0]!, named[1]!)
+      : named.length === 1
+        ? gone(scene, named[0]!)
+        : [];
+  },
+};
+
+const LONGER = /\b(?:longer|outlasts?|outlive[sd]?)\b/;
+const SHORTER = /\b(?:less long|shorter|not as long)\b/;
+const LATE = /\b(?:later|slower|more slowly|less quickly|less fast)\b/;
+const EARLY = /\b(?:sooner|faster|earlier|quicker|more quickly|more rapidly)\b/;
+const KEEPS =
+  /\b(?:keeps?|holds?|retains?|supports?) (?:on )?(?:its |their |the |up |good |most of its )?(?:strength|tension|tensile|wound|wounds|edges|tissue|for|longer|up)?/;
+const LOSES = /\b(?:loses?|losing) (?:its |their |tensile )?(?:tensile )?(?:strength|hold|tension|grip)\b/;
+const GOES = /\b(?:absorb(?:s|ed)?|dissolves?|disappears?|resorbed|gone|goes)\b/;
+const LASTS = /\b(?:lasts?|outlasts?|outlive[sd]?|stays)\b/;
+
+/** Which of two lasts longer, and in what: its strength, the thread itself, or either. */
+function compared(scene: Scene, a: NamedMaterial, b: NamedMaterial): Reading[] {
+  const between = scene.items.slice(a.to + 1, b.at);
+  const text = between.map((item) => item.word).join(' ');
+  if (between.length > 9 || between.some((item) => item.kind !== 'word')) return [];
+  const outlasts = /^(?:always |easily |well )?(?:outlasts?|outlive[sd]?)$/.test(text);
+  if (!outlasts && !/ than(?: (?:plain|the))?$/.test(text)) return [];
+  const read = outlasts ? { sign: 1, what: 'both' } : measureOf(text);
+  if (!read) return [];
+  const at = scene.items.findIndex((item, i) => i > a.to && COMPARING.test(item.word));
+  return [
+    reading(
+      scene,
+      a,
+      at,
+      b.to,
+      `outlasts:${read.what}:${read.sign === 1 ? b.id : a.id}:${read.sign === 1 ? a.id : b.id}`,
+    ),
+  ];
+}
+const COMPARING =
+  /^(?:longer|shorter|later|slower|sooner|faster|earlier|quicker|outlasts?|outlive[sd]?|more|less)$/;
+
+function measureOf(text: string): { sign: 1 | -1; what: string } | undefined {
+  const sign = (up: boolean, down: boolean): 1 | -1 | undefined => (up === down ? undefined : up ? 1 : -1);
+  const long = sign(LONGER.test(text), SHORTER.test(text));
+  const late = sign(LATE.test(text), EARLY.test(text));
+  const found = LOSES.test(text)
+    ? { sign: late, what: 'strength' }
+    : GOES.test(text)
+      ? { sign: late, what: 'absorption' }
+      : LASTS.test(text)
+        ? { sign: long, what: 'both' }
+        : KEEPS.test(text)
+          ? { sign: long, what: 'strength' }
+          : undefined;
+  return found?.sign ? { sign: found.sign, what: found.what } : undefined;
+}
+
+const DAYS: Readonly<Record<string, number>> = { day: 1, week: 7, fortnight: 14, month: 30, year: 365 };
+const ABSORBS =
+  /^(?:absorbed|absorbs?|dissolves?|dissolved|gone|disappears?|resorbed|resorbs|hydroly[sz]ed)$/;
+const AHEAD = 7;
+
+/** "is gone within two weeks", "dissolves in about ten days": how long the thread itself stays. */
+function gone(scene: Scene, m: NamedMaterial): Reading[] {
+  const { items } = scene;
+  const verb = items.findIndex((item, i) => i > m.to && ABSORBS.test(item.word));
+  const between = items.slice(m.to + 1, Math.max(verb, 0));
+  if (verb < 0 || between.length > 5 || !between.every((item) => QUIET.test(item.word))) return [];
+  const near = items.slice(verb + 1, verb + 1 + AHEAD);
+  const lead = near.findIndex((item) => /^(?:in|within|after|by|over)$/.test(item.word));
+  const time =
+    lead === 0 || (lead === 1 && /^(?:completely|fully|entirely|away)$/.test(near[0]!.word))
+      ? spanAt(near.slice(lead + 1))
+      : undefined;
+  if (!time) return [];
+  return [reading(scene, m, verb, verb, `gone:${time.low}:${time.high}`)];
+}
+const QUIET =
+  /^(?:is|are|was|has|have|been|will|be|usually|normally|generally|typically|sutures?|stitch|stitches|thread|completely|fully|slowly|quickly|all|it|gets|and|itself)$/;
+
+/** "about ten days", "two to three weeks", "a fortnight", in days. */
+function spanAt(items: readonly Item[]): { low: number; high: number } | undefined {
+  const words = items
+    .filter(
+      (item) =>
+        !/^(?:about|around|roughly|some|only|just|nearly|almost|a|an|the|further|matter|of)$/.test(item.word),
+    )
+    .map((item) => item.word);
+  const unitAt = words.findIndex((word) => DAYS[word.replace(/s$/, '')] !== undefined);
+  if (unitAt < 0 || unitAt > 3) return undefined;
+  const unit = DAYS[words[unitAt]!.replace(/s$/, '')]!;
+  const numbers = words.slice(0, unitAt).flatMap((word) => {
+    const span = /^(\d+)[-–](\d+)$/.exec(word);
+    if (span) return [Number(span[1]), Number(span[2])];
+    const value = wordValue(word) ?? Number(word);
+    return Number.isNaN(value) ? [] : [value];
+  });
+  if (unitAt > 0 && numbers.length === 0) return undefined;
+  const values = numbers.length === 0 ? [1] : numbers;
+  return { low: Math.min(...values) * unit, high: Math.max(...values) * unit };
+}
+
+function reading(scene: Scene, m: NamedMaterial, at: number, to: number, property: string): Reading {
+  const claim: PropertyClaim = {
+    kind: 'property',
+    construction: 'lasting',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[at]!),
+    subject: m.id,
+    of: 'material',
+    property,
+    has: true,
+  };
+  return { claim, at, from: m.at, to: Math.max(at, to) };
+}

@@ -1,0 +1,203 @@
+/**
+ * A property said of materials that are named further off: "the former is braided", "It is a monofilament." after the
+ * sentence that names it, "silk, nylon and polyester are all permanent", "neither silk nor nylon is absorbable".
+ */
+import type { PropertyClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { materialsIn, type NamedMaterial } from '../text/materials.ts';
+import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { PROPERTY_WORDS, type PropertyRow } from '../words/properties.ts';
+import type { Construction, Reading } from './model.ts';
+
+export const referents: Construction = {
+  id: 'referents',
+  leaning: true,
+  needs: () => [{ words: PROPERTY_WORDS.keys() }],
+  read(scene) {
+    if (scene.items.some((item) => /^(?:unlike|except|than|if|unless|or)$/.test(item.word))) return [];
+    return scene.items.flatMap((item, at) => {
+      const row = PROPERTY_WORDS.get(item.word);
+      if (!row) return [];
+      const predicate = predicateAt(scene.items, at);
+      const said = predicate ? subjectsOf(scene, predicate.from) : [];
+      if (said.length > 0)
+        return said.map((m) => reading(scene, at, m, row, predicate!.not !== neither(scene.items, m)));
+      return [...opener(scene.items, at), ...nominal(scene.items, at)].map((m) =>
+        reading(scene, at, m, row, false),
+      );
+    });
+  },
+};
+
+const COPULA = /^(?:is|are|was|were|it's|they're|stays?|remains?|counts?)$/;
+const FILLER =
+  /^(?:an?|the|all|both|each|always|also|usually|in|fact|really|fully|completely|truly|therefore|so|smooth|soft|plain|single|coated|as|made|classed|only|indeed|simply|one|strong|natural|synthetic|and|,|suture|sutures|thread|material|kind|slowly|quickly)$/;
+const BACK = 8;
+
+interface Predicate {
+  /** The copula. */
+  readonly from: number;
+  readonly not: boolean;
+}
+
+/** "is (not) a smooth braid": the copula that carries the property word. */
+function predicateAt(items: readonly Item[], at: number): Predicate | undefined {
+  let not = false;
+  for (let i = at - 1; i >= 0 && at - i <= BACK; i--) {
+    const { word } = items[i]!;
+    if (COPULA.test(word)) return { from: i, not };
+    if (/^(?:isn't|aren't|wasn't)$/.test(word)) return { from: i, not: true };
+    if (word === 'not') not = true;
+    else if (!FILLER.test(word) && !PROPERTY_WORDS.has(word)) return undefined;
+  }
+  return undefined;
+}
+
+/** Whom the words before the copula mean; none when they name one material by itself, which is read elsewhere. */
+function subjectsOf(scene: Scene, copula: number): NamedMaterial[] {
+  const { items } = scene;
+  const here = materialsIn(items).filter((m) => m.to < copula);
+  const start = clauseStart(items, copula);
+  const phrase = items
+    .slice(start, copula)
+    .map((item) => item.word)
+    .join(' ');
+  const rank =
+    /^(?:the )?(former|latter)$/.exec(phrase)?.[1] ?? (/^it's$/.test(items[copula]!.word) ? 'it' : undefined);
+  if (rank === 'former' || rank === 'latter') return pairOf(scene, here, rank);
+  if (PRONOUN.test(phrase) || (rank === 'it' && start === copula)) return before(scene, here, phrase);
+  return [...listed(items, here, copula), ...bracketed(items, here, copula)];
+}
+const PRONOUN =
+  /^(?:it|this|that|they|these|both|both of them|both of these|this one|that one|this thread|this suture|this material)$/;
+
+function clauseStart(items: readonly Item[], copula: number): number {
+  const cut = items
+    .slice(0, copula)
+    .findLastIndex(
+      (item) =>
+        item.kind === 'punctuation' ||
+        /^(?:and|but|while|whereas|because|so|since|as|that|which)$/.test(item.word),
+    );
+  // "that" and "this" may open the clause themselves.
+  return cut === copula - 1 && /^(?:that|this)$/.test(items[cut]!.word) ? cut : cut + 1;
+}
+
+/** "Silk and polydioxanone differ: the former is …": two, here or in the sentence before. */
+function pairOf(scene: Scene, here: readonly NamedMaterial[], rank: 'former' | 'latter'): NamedMaterial[] {
+  const found = distinct(here.length >= 2 ? here : materialsIn(scene.before.at(-1)?.items ?? []));
+  const chosen = found[rank === 'former' ? 0 : 1];
+  return found.length === 2 && chosen ? [away(chosen, found === here)] : [];
+}
+
+/** "It is braided." after a sentence about one material, "Both are braided." after two. */
+function before(scene: Scene, here: readonly NamedMaterial[], phrase: string): NamedMaterial[] {
+  const previous = scene.before.at(-1) ?? scene.context.at(-1);
+  if (
+    here.length > 0 ||
+    !previous ||
+    previous.items.some((item) => /^(?:unlike|not|than|like)$/.test(item.word))
+  )
+    return [];
+  const found = distinct(materialsIn(previous.items));
+  const count = phrase.startsWith('both') ? 2 : 1;
+  if (/^(?:they|these)$/.test(phrase) ? found.length < 1 : found.length !== count) return [];
+  if (/^(?:this|that)$/.test(phrase) && previous.close === '?' && previous.items.length > 8) return [];
+  return found.map((m) => away(m, false));
+}
+
+const distinct = (found: readonly NamedMaterial[]): NamedMaterial[] =>
+  found.filter((m, i) => found.findIndex((other) => other.id === m.id) === i);
+
+/** A material of another sentence has no place in this one. */
+const away = (m: NamedMaterial, own: boolean): NamedMaterial => (own ? m : { ...m, at: -1, to: -1 });
+
+/** "silk, nylon and polyester are all …": every one of them. */
+function listed(items: readonly Item[], here: readonly NamedMaterial[], copula: number): NamedMaterial[] {
+  const run = [...here];
+  const last = run.at(-1);
+  if (
+    !last ||
+    !items.slice(last.to + 1, copula).every((item) => /^(?:all|both|each|sutures?|threads?)$/.test(item.word))
+  )
+    return [];
+  let first = run.length - 1;
+  while (
+    first > 0 &&
+    items.slice(run[first - 1]!.to + 1, run[first]!.at).every(joins) &&
+    run[first - 1]!.to + 1 < run[first]!.at
+  )
+    first--;
+  const members = run.slice(first);
+  const opener = items[members[0]!.at - 1]?.word ?? '';
+  return members.length < 2 || /^(?:of|between|among|like|from|with|to|for|after|not)$/.test(opener)
+    ? []
+    : members;
+}
+const joins = (item: Item): boolean => /^(?:,|and|nor|plus|&)$/.test(item.word);
+
+/** "Neither silk nor nylon": denied of both. */
+const neither = (items: readonly Item[], m: NamedMaterial): boolean =>
+  m.at >= 0 && items.slice(0, m.at).some((item) => item.word === 'neither');
+
+/** "Polydioxanone, the last of the group, is …". */
+function bracketed(items: readonly Item[], here: readonly NamedMaterial[], copula: number): NamedMaterial[] {
+  const [only, ...more] = here;
+  if (!only || more.length > 0 || items[only.to + 1]?.word !== ',' || items[copula - 1]?.word !== ',')
+    return [];
+  const inside = items.slice(only.to + 2, copula - 1);
+  const plain =
+    inside.length > 0 &&
+    inside.length <= 8 &&
+    inside.every((item) => item.kind === 'word' && !COPULA.test(item.word) && !PROPERTY_WORDS.has(item.word));
+  return plain && /^(?:the|an?|our|my|which|who|by|in|on|at|last|another|your)$/.test(inside[0]!.word)
+    ? [only]
+    : [];
+}
+
+/** "Being a braid, polydioxanone wicks", "As a monofilament, silk slides". */
+function opener(items: readonly Item[], at: number): NamedMaterial[] {
+  const comma = items.findIndex((item, i) => i > at && item.word === ',');
+  const [only, ...more] = materialsIn(items);
+  if (!only || more.length > 0 || comma < 0 || comma - at > 3 || only.at !== comma + 1) return [];
+  const lead = items.slice(0, at).map((item) => item.word);
+  return /^(?:being|as)$/.test(lead[0] ?? '') && lead.slice(1).every((word) => FILLER.test(word))
+    ? [only]
+    : [];
+}
+
+/** "The braid that holds knots well is polypropylene." */
+function nominal(items: readonly Item[], at: number): NamedMaterial[] {
+  const [only, ...more] = materialsIn(items);
+  if (!only || more.length > 0 || at > 3 || !/^(?:the|our|one)$/.test(items[0]?.word ?? '')) return [];
+  const copula = only.at - 1;
+  const end = items[only.to + 1];
+  if (copula <= at || !/^(?:is|was)$/.test(items[copula]?.word ?? '') || (end && end.kind !== 'punctuation'))
+    return [];
+  const between = items.slice(at + 1, copula);
+  return between.length <= 10 &&
+    between.every(
+      (item) =>
+        item.kind === 'word' &&
+        !/^(?:not|no|never|is|was|are|nearest|closest|next|replaces?|replaced|rival|opposite|without)$/.test(
+          item.word,
+        ),
+    )
+    ? [only]
+    : [];
+}
+
+function reading(scene: Scene, at: number, m: NamedMaterial, row: PropertyRow, denied: boolean): Reading {
+  const claim: PropertyClaim = {
+    kind: 'property',
+    construction: 'referents',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[at]!),
+    subject: m.id,
+    of: 'material',
+    property: `${row.property}:${row.value}`,
+    has: true,
+  };
+  const from = m.at < 0 ? at : Math.min(m.at, at);
+  return { claim, at, from, to: Math.max(m.to, at), own: true, ...(denied ? { denied } : {}) };
+}

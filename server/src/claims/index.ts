@@ -13,7 +13,7 @@ import type { Claim, Statement } from './model.ts';
 import { comparesParts } from './parts.ts';
 import { readKeys } from './quiz/index.ts';
 import { stanceOf } from './stance.ts';
-import { readTables } from './tables.ts';
+import { readTables } from './tables/index.ts';
 import { ofOtherGauge } from './text/foreign.ts';
 import type { Scene } from './text/scene.ts';
 import { readWhole } from './text/scenes.ts';

@@ -3,6 +3,7 @@ import type { Note, Span } from '../../notes/model.ts';
 import type { Whole } from '../text/scenes.ts';
 import { readChoice } from './choice.ts';
 import { quizzes } from './collect.ts';
+import { crossed } from './crosses.ts';
 import { deskOf, type KeyReading, spanOf } from './desk.ts';
 import { keyed } from './key.ts';
 import { pairs } from './pairs.ts';
@@ -29,7 +30,7 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
   const free = replied.filter(({ question }) => !settled.has(question.read.passage.index));
   return {
     readings: [
-      ...keys.flatMap((key) => readChoice(key, desk)),
+      ...[...keys, ...crossed(note, reads)].flatMap((key) => readChoice(key, desk)),
       ...free.flatMap((pair) => readReply(pair, desk)),
     ],
     choices: keys.flatMap(({ quiz }) => quiz.options.map(spanOf)),

@@ -103,8 +103,8 @@ function tickColumns(table: Table, reads: readonly Read[]): { readonly yes: numb
   if (kept) return kept;
   const heads = (table.rows[0] ?? []).map((index) => reads[index]?.passage.text ?? '');
   const columns = {
-    yes: heads.findIndex((head) => /^\W*t(?:rue)?\W*$/i.test(head)),
-    no: heads.findIndex((head) => /^\W*f(?:alse)?\W*$/i.test(head)),
+    yes: heads.findIndex((head) => /^\W*(?:t(?:rue)?|right|correct|yes|agree)\W*$/i.test(head)),
+    no: heads.findIndex((head) => /^\W*(?:f(?:alse)?|wrong|incorrect|no|disagree)\W*$/i.test(head)),
   };
   TICK_COLUMNS.set(table, columns);
   return columns;

@@ -1,0 +1,116 @@
+/** Sizes of a row compared: a cell "thinner than 3-0", a column headed "Wider" that picks one. */
+
+import type { Mention } from '../../mentions/model.ts';
+import { sourceSpan } from '../../notes/index.ts';
+import type { ComparisonClaim } from '../model.ts';
+import { readItems } from '../text/items.ts';
+import { decidable, measuredWords } from '../text/magnitudes.ts';
+import { STRUCK_HEADER } from '../text/scenes.ts';
+import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
+
+/** A cell that opens "thinner than 3-0" speaks of the row's first size. */
+export function comparisons(row: Row): ComparisonClaim[] {
+  const subject = sole(row[0]);
+  if (!subject) return [];
+  return row.slice(1).flatMap((read) => {
+    const other = sole(read);
+    const word = read
+      ? measuredWords(read.items).find((m) => m.at <= 1 && m.degree === 'comparative')
+      : undefined;
+    const than = read?.items.findIndex((item) => item.word === 'than') ?? -1;
+    if (!read || !other || !word || than !== word.to + 1 || systemOf(other) !== systemOf(subject)) return [];
+    if (word.axis === 'other' || word.axis === 'number' || word.idiom) return [];
+    const { start, end } = read.items[word.at]!;
+    const focus = sourceSpan(read.passage, { start, end });
+    return [
+      {
+        kind: 'comparison',
+        construction: 'table-row',
+        span: rowSpan(row),
+        focus,
+        left: operandOf(subject),
+        right: operandOf(other),
+        axis: word.axis,
+        relation: word.sign === 1 ? 'more' : 'less',
+        word: focus,
+      } satisfies ComparisonClaim,
+    ];
+  });
+}
+
+/** A column headed "Wider" that picks one of the sizes of another cell: "| 18 G and 22 G | 18 G |". */
+export function picks(grid: Grid, row: Row): ComparisonClaim[] {
+  return row.flatMap((read, column) => {
+    const header = grid.header[column] ?? '';
+    const word = STRUCK_HEADER.test(header)
+      ? undefined
+      : measuredWords(readItems(header, [])).find(
+          (m) => m.degree !== 'plain' && decidable(m.axis) && !m.idiom,
+        );
+    const picked = word && (sole(read) ?? named(grid, row, read));
+    if (!read || !picked || !word || picked.sizes.length !== 1) return [];
+    const size = picked.sizes[0]!;
+    const same = (m: Mention) => m.sizes[0]!.system === size.system && m.sizes[0]!.value === size.value;
+    const others = choiceOf(grid, row, column, same).filter(
+      (m) => m.sizes[0]!.system === size.system && !same(m),
+    );
+    return others.map((other) => ({
+      kind: 'comparison',
+      construction: 'table-pick',
+      span: rowSpan(row),
+      focus: sourceSpan(read.passage, { start: 0, end: read.passage.text.length }),
+      left: operandOf(picked),
+      right: operandOf(other),
+      axis: word.axis,
+      relation: word.sign === 1 ? 'more' : 'less',
+    }));
+  });
+}
+
+/** The sizes to choose from: of one other cell, or of several cells with a size each. */
+function choiceOf(grid: Grid, row: Row, column: number, same: (m: Mention) => boolean): Mention[] {
+  const cells = row.flatMap((cell, c) =>
+    c === column || measuredWords(readItems(grid.header[c] ?? '', [])).length > 0
+      ? []
+      : [cell?.items.flatMap((item) => (item.mention?.sizes.length === 1 ? [item.mention] : [])) ?? []],
+  );
+  const one = cells.find((mentions) => mentions.length >= 2 && mentions.some(same));
+  if (one) return one;
+  const several = cells.filter((mentions) => mentions.length === 1).flat();
+  return several.some(same) ? several : [];
+}
+
+/** "B": the cell under that header. */
+function named(grid: Grid, row: Row, read: Row[number]): Mention | undefined {
+  const text = read?.passage.text.trim().toLowerCase() ?? '';
+  if (!/^(?:[a-d]|left|right|first|second)$/.test(text)) return undefined;
+  return sole(row[grid.header.findIndex((header) => header.trim() === text)]);
+}
+
+/** "| 2-0 | thicker than | 4-0 |": a cell of words between two sizes. */
+export function signed(row: Row): ComparisonClaim[] {
+  return row.flatMap((read, c) => {
+    const [left, right] = [sole(row[c - 1]), sole(row[c + 1])];
+    const words = read ? measuredWords(read.items) : [];
+    const word = words[0];
+    if (!read || !left || !right || words.length !== 1 || !word || read.items.length > word.to - word.at + 2)
+      return [];
+    if (word.degree !== 'comparative' || !decidable(word.axis) || systemOf(left) !== systemOf(right))
+      return [];
+    const { start, end } = read.items[word.at]!;
+    const focus = sourceSpan(read.passage, { start, end });
+    return [
+      {
+        kind: 'comparison',
+        construction: 'table-row',
+        span: rowSpan(row),
+        focus,
+        left: operandOf(left),
+        right: operandOf(right),
+        axis: word.axis,
+        relation: word.sign === 1 ? 'more' : 'less',
+        word: focus,
+      } satisfies ComparisonClaim,
+    ];
+  });
+}

@@ -1,0 +1,49 @@
+/** What the rows and columns of a table assert: equal sizes in one row, hub colours, materials, order down a column. */
+import type { Note } from '../../notes/model.ts';
+import type { Claim } from '../model.ts';
+import type { Read } from '../text/scenes.ts';
+import { colours } from './colours.ts';
+import { comparisons, picks, signed } from './compared.ts';
+import { directions } from './directions.ts';
+import { type Grid, gridOf, type Row, upright } from './grid.ts';
+import { headedMaterials, properties } from './materials.ts';
+import { columnOrders, rankings, rowOrders } from './orders.ts';
+import { equivalences } from './values.ts';
+
+export function readTables(note: Note, reads: readonly Read[]): Claim[] {
+  return note.tables.flatMap((table) => {
+    const set = gridOf(note, reads, table);
+    if (!set || matching(set)) return [];
+    const grid = upright(set);
+    return [
+      ...grid.rows.flatMap((row) => readRow(grid, row)),
+      ...columnOrders(set),
+      ...rowOrders(set),
+      ...rankings(set),
+      ...directions(set),
+    ];
+  });
+}
+
+/** "1. 18 G | a. blue": two columns to be matched, so that nothing in a row belongs together. */
+function matching({ rows, header }: Grid): boolean {
+  const labelled = (column: number, label: RegExp) =>
+    rows.length > 1 && rows.every((row) => label.test(row[column]?.passage.text ?? ''));
+  const columns = header.map((_, column) => column);
+  return (
+    columns.some((column) => labelled(column, /^\W*\d{1,2}[.)]\s/)) &&
+    columns.some((column) => labelled(column, /^\W*[a-z][.)]\s/i))
+  );
+}
+
+function readRow(grid: Grid, row: Row): Claim[] {
+  return [
+    ...equivalences(grid, row),
+    ...colours(grid, row),
+    ...properties(grid, row),
+    ...headedMaterials(grid, row),
+    ...comparisons(row),
+    ...picks(grid, row),
+    ...signed(row),
+  ];
+}

@@ -1,0 +1,82 @@
+/** Materials and their properties in a row or under a header. */
+import { sourceSpan } from '../../notes/index.ts';
+import type { PropertyClaim } from '../model.ts';
+import { readItems } from '../text/items.ts';
+import { materialsIn } from '../text/materials.ts';
+import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
+import { fateIn } from '../words/fates.ts';
+import { PROPERTY_WORDS } from '../words/properties.ts';
+import { type Grid, type Row, rowSpan, soleMaterial } from './grid.ts';
+
+const YES = /^(?:yes|y|✓|✔|true)$/;
+const NO = /^(?:no|n|✗|✘|false|—|-)$/;
+/** A material in the first cell, its properties in the others. */
+export function properties(grid: Grid, row: Row): PropertyClaim[] {
+  const subject = soleMaterial(row);
+  if (!subject) return [];
+  return row.slice(1).flatMap((read, i) => {
+    if (!read || read.passage.text.length === 0 || STRUCK_HEADER.test(grid.header[i + 1] ?? '')) return [];
+    return propertyCell(grid.header[i + 1] ?? '', read).map((property) => ({
+      kind: 'property' as const,
+      construction: 'table-row',
+      span: rowSpan(row),
+      focus: sourceSpan(read.passage, { start: 0, end: read.passage.text.length }),
+      subject,
+      of: 'material' as const,
+      property,
+      has: true,
+    }));
+  });
+}
+
+/** A material in a column that is headed by a property and nothing else. */
+export function headedMaterials(grid: Grid, row: Row): PropertyClaim[] {
+  return row.flatMap((read, column) => {
+    const header = readItems(grid.header[column] ?? '', []);
+    const asked = header.flatMap((item) => PROPERTY_WORDS.get(item.word) ?? []);
+    const plain = header.every(
+      (item) => PROPERTY_WORDS.has(item.word) || /^(?:sutures?|threads?|materials?)$/.test(item.word),
+    );
+    const named = read ? materialsIn(read.items) : [];
+    if (!read || asked.length !== 1 || !plain || named.length !== 1) return [];
+    const words = read.items.filter((item) => item.kind === 'word').length;
+    if (words > named[0]!.to - named[0]!.at + 1) return [];
+    return [
+      {
+        kind: 'property',
+        construction: 'table-row',
+        span: rowSpan(row),
+        focus: sourceSpan(read.passage, { start: 0, end: read.passage.text.length }),
+        subject: named[0]!.id,
+        of: 'material',
+        property: `${asked[0]!.property}:${asked[0]!.value}`,
+        has: true,
+      } satisfies PropertyClaim,
+    ];
+  });
+}
+
+function propertyCell(header: string, read: Read): string[] {
+  const fate = fateIn(read.items.map((item) => item.word).join(' ')) ?? shortFate(read);
+  if (fate) return [typeof fate === 'string' ? fate : fate.property];
+  const text = read.passage.text.trim().toLowerCase();
+  const asked = [...readItems(header, [])].flatMap((item) => PROPERTY_WORDS.get(item.word) ?? []);
+  if (asked.length === 1 && (YES.test(text) || NO.test(text))) {
+    const row = asked[0]!;
+    if (row.property !== 'absorbable') return YES.test(text) ? [`${row.property}:${row.value}`] : [];
+    return [`absorbable:${YES.test(text) === (row.value === 'yes') ? 'yes' : 'no'}`];
+  }
+  const words = read.items.filter((item) => item.kind === 'word');
+  if (words.length > 3 || words.some((item) => ['not', 'or', 'and'].includes(item.word))) return [];
+  return words.flatMap((item) => {
+    const row = PROPERTY_WORDS.get(item.word);
+    return row ? [`${row.property}:${row.value}`] : [];
+  });
+}
+
+/** "never, it absorbs": a verb alone is enough in a cell. */
+function shortFate(read: Read): string | undefined {
+  const words = read.items.filter((item) => item.kind === 'word').map((item) => item.word);
+  if (words.length > 4 || words.includes('not')) return undefined;
+  return words.some((word) => /^(?:absorbs|dissolves|resorbs)$/.test(word)) ? 'absorbable:yes' : undefined;
+}

@@ -1,0 +1,93 @@
+/** Columns that run in an order: "thinnest first" in a header or right above. */
+
+import type { Mention } from '../../mentions/model.ts';
+import { orderCue } from '../constructions/order.ts';
+import type { OrderClaim } from '../model.ts';
+import { readItems } from '../text/items.ts';
+import { decidable, measuredWords } from '../text/magnitudes.ts';
+import { type Grid, operandOf, type Row, sole } from './grid.ts';
+
+/** "thinnest first" in a header or right above: the column must run that way. */
+/** An order that sizes of cells are said to run in. */
+function ordered(
+  mentions: readonly (Mention | undefined)[],
+  { axis, runs }: Pick<OrderClaim, 'axis' | 'runs'>,
+): OrderClaim[] {
+  const known = mentions.filter((mention) => mention !== undefined);
+  if (known.length < 3 || known.length < mentions.length) return [];
+  const items = known.map((mention) => operandOf(mention));
+  const starts = items.map((item) => item.span.start);
+  const span = { start: Math.min(...starts), end: Math.max(...items.map((item) => item.span.end)) };
+  return [{ kind: 'order', construction: 'table-column', span, focus: span, items, axis, runs }];
+}
+
+export function columnOrders(grid: Grid): OrderClaim[] {
+  const cue = orderCue(readItems(grid.around.split(/[.!?]\s/).at(-1) ?? '', []));
+  const sized = cue ? firstSized(grid) : -1;
+  return grid.header.flatMap((header, column) => {
+    const own = orderCue(readItems(header, [])) ?? arrow(header) ?? (column === sized ? cue : undefined);
+    if (!own) return [];
+    return ordered(
+      grid.rows.map((row) => sole(row[column])),
+      own,
+    );
+  });
+}
+
+/** "| Thin | | | Thick |" or "| Narrow → wide | | |": the sizes of each row run that way. */
+export function rowOrders(grid: Grid): OrderClaim[] {
+  const words = grid.heads.map((read) => (read ? measuredWords(read.items) : []));
+  const [first, last] = [words[0]?.[0], words.at(-1)?.[0]];
+  const filled = grid.header.filter((text) => text.trim() !== '').length;
+  const ends =
+    filled === 2 &&
+    first &&
+    bare(grid.heads[0]) &&
+    bare(grid.heads.at(-1)) &&
+    last &&
+    first.sign !== last.sign &&
+    first.degree === last.degree
+      ? { axis: first.axis, runs: first.sign === 1 ? ('down' as const) : ('up' as const) }
+      : undefined;
+  const cue = ends ?? (filled === 1 && grid.heads[0] ? orderCue(grid.heads[0].items) : undefined);
+  return cue && decidable(cue.axis) ? grid.rows.flatMap((row) => ordered(row.map(sole), cue)) : [];
+}
+
+/** The word of an end and nothing it is said of. */
+const bare = (read: Row[number]): boolean =>
+  read?.items.every(
+    (item) => item.kind === 'punctuation' || item.magnitude || /^(?:the|end|side|most)$/.test(item.word),
+  ) === true;
+
+const RANK = /^\W*(?:rank|place|position|order|no\.?|#)?\s*\(?\s*1\s*(?:=|is|:)/;
+
+/** "| Rank (1 = widest) | Cannula |": the sizes run as the ranks do. */
+export function rankings(grid: Grid): OrderClaim[] {
+  const column = grid.header.findIndex((text) => RANK.test(text));
+  const words = column < 0 ? [] : measuredWords(grid.heads[column]?.items ?? []);
+  const word = words.find((m) => m.degree === 'superlative' && decidable(m.axis));
+  const ranks = grid.rows.map((row) => Number(row[column]?.passage.text.trim() || 'none'));
+  const sized = firstSized(grid);
+  if (!word || words.length > 1 || sized < 0 || sized === column || ranks.some(Number.isNaN)) return [];
+  const sorted = grid.rows.map((row, i) => ({ row, rank: ranks[i]! })).sort((a, b) => a.rank - b.rank);
+  if (new Set(ranks).size < ranks.length) return [];
+  const runs = word.sign === 1 ? 'down' : 'up';
+  return ordered(
+    sorted.map(({ row }) => sole(row[sized])),
+    { axis: word.axis, runs },
+  );
+}
+
+/** "↓ wider": down the column. */
+function arrow(header: string): Pick<OrderClaim, 'axis' | 'runs'> | undefined {
+  const way = /^\W*[↓⬇▼]\s|\s[↓⬇▼]\W*$/.test(header) ? 1 : /^\W*[↑⬆▲]\s|\s[↑⬆▲]\W*$/.test(header) ? -1 : 0;
+  const word = measuredWords(readItems(header, [])).find(
+    (m) => m.degree === 'comparative' && decidable(m.axis),
+  );
+  return way !== 0 && word ? { axis: word.axis, runs: word.sign * way === 1 ? 'up' : 'down' } : undefined;
+}
+
+const firstSized = (grid: Grid) =>
+  grid.header.findIndex(
+    (_, column) => grid.rows.length > 0 && grid.rows.every((row) => sole(row[column]) !== undefined),
+  );

@@ -1,0 +1,96 @@
+/** Sizes of one row against each other: "| 18 Fr | 6 mm |". */
+import type { Mention } from '../../mentions/model.ts';
+import type { Span } from '../../notes/model.ts';
+import type { EquivalenceClaim, Operand } from '../model.ts';
+import { STRUCK_HEADER } from '../text/scenes.ts';
+import { type Grid, MEASURES, operandOf, type Row, rowSpan, sole, soleMaterial, systemOf } from './grid.ts';
+
+/** A header that says what is measured settles that it is no length. */
+const ACROSS = /\b(?:diameter|o\.?d\.?|width|thickness|across|outer|outside)\b/;
+
+type Role = 'outer' | 'bore' | 'length' | 'colour' | 'none';
+
+const ROLES: readonly (readonly [RegExp, Role])[] = [
+  [
+    /\b(?:round|circumference|girth|perimeter|radius|wound|depth|insert|distance|height|volume|balloon|dose|mark|tip to)/,
+    'none',
+  ],
+  [/\b(?:inner|inside|internal|bore|lumen|i\.?d\.?)\b/, 'bore'],
+  [/\b(?:needle length|length|long)\b/, 'length'],
+  [/\b(?:colou?rs?|hub|valve colou?r|funnel|code)\b/, 'colour'],
+  [
+    /\b(?:outer|outside|external|diameter|o\.?d\.?|ø|mm|millimet(?:re|er)s?|inch(?:es)?|thickness|across|width|metric|usp|french|fr|gauge|ch|size|ep|in)\b|″/,
+    'outer',
+  ],
+];
+
+const roleOf = (header: string): Role =>
+  STRUCK_HEADER.test(header) ? 'none' : (ROLES.find(([pattern]) => pattern.test(header))?.[1] ?? 'none');
+
+/** The row's own size (its first cell with one) against every measure of the row. */
+export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
+  const cells = row.map((read, column) => ({
+    mention: sole(read),
+    role: roleOf(grid.header[column] ?? ''),
+    headed: soleMaterial([grid.heads[column]]),
+    read,
+  }));
+  const twice = twiceMeasured(cells);
+  const subject =
+    twice ??
+    cells.find((cell) => cell.mention && !MEASURES.has(systemOf(cell.mention)) && cell.role !== 'length') ??
+    cells.find((cell) => cell.mention && cell.role === 'outer');
+  if (!subject?.mention) return [];
+  const material = soleMaterial(row);
+  return cells.flatMap((cell, column) => {
+    if (
+      !cell.mention ||
+      cell === subject ||
+      systemOf(cell.mention) === systemOf(subject.mention!) ||
+      (cell.mention.length &&
+        !ACROSS.test(grid.header[column] ?? '') &&
+        !narrow(cell.mention, subject.mention!))
+    )
+      return [];
+    if (cell.role !== 'outer' && cell.role !== 'bore') return [];
+    if (!comparable(systemOf(subject.mention!), systemOf(cell.mention))) return [];
+    if (twice && !MEASURES.has(systemOf(cell.mention))) return [];
+    const left = { ...operandOf(subject.mention!, material), ...(cell.headed && { material: cell.headed }) };
+    return [equivalence(left, operandOf(cell.mention, cell.headed ?? material), cell.role, rowSpan(row))];
+  });
+}
+
+/** "0.035 in | 0.89 mm | 18 G": a row that opens with one thing in two units; the gauge is that of another. */
+function twiceMeasured<Cell extends { readonly mention: Mention | undefined; readonly role: Role }>(
+  cells: readonly Cell[],
+): Cell | undefined {
+  const [a, b] = cells.filter((cell) => cell.mention);
+  const measured = (cell: Cell | undefined) =>
+    cell?.mention !== undefined && cell.role !== 'length' && MEASURES.has(systemOf(cell.mention));
+  return measured(a) && measured(b) && systemOf(a!.mention!) !== systemOf(b!.mention!) ? a : undefined;
+}
+
+/** A few millimetres beside a French size are its width, whatever else a length may be. */
+const narrow = (measure: Mention, of: Mention): boolean => {
+  const { system, value } = measure.sizes[0]!;
+  return systemOf(of) === 'french' && (system === 'millimetre' ? value : value * 25.4) < 21;
+};
+
+/** A measure says any size; USP and metric numbers say each other. A gauge beside a French is two things, not one. */
+const comparable = (a: string, b: string) =>
+  MEASURES.has(a) ||
+  MEASURES.has(b) ||
+  (['usp', 'ep-metric'].includes(a) && ['usp', 'ep-metric'].includes(b));
+
+function equivalence(left: Operand, right: Operand, role: 'outer' | 'bore', span: Span): EquivalenceClaim {
+  return {
+    kind: 'equivalence',
+    construction: 'table-row',
+    span,
+    focus: right.span,
+    left,
+    right,
+    approximate: right.mentions.some((mention) => mention.approximate === true),
+    axis: role,
+  };
+}

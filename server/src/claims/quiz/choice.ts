@@ -79,13 +79,13 @@ function extreme(key: Keyed, focus: Span): KeyReading[] | undefined {
   const word = askedMagnitude(question.items);
   const chosen = operandOf(key.chosen, question);
   if (!word || !chosen || negated(question)) return undefined;
+  if (groups(question.items).length > 0 && /\bthan\b/.test(textOf(question.items))) return undefined;
   if (key.several) return [];
   const others = key.quiz.options
     .filter((option) => option !== key.chosen)
     .map((option) => operandOf(option, question));
   const known = others.filter((other) => other !== undefined);
   if (known.length === 0) return undefined;
-  if (groups(question.items).length > 0 && /\bthan\b/.test(textOf(question.items))) return undefined;
   if (limited(question.items)) return [];
   return known.map((other) => ({
     claim: compare(chosen, other, word, focus, spanOf(question)),

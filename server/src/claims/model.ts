@@ -38,6 +38,8 @@ export interface DirectionClaim extends Base {
   readonly size: 'up' | 'down';
   /** USP: the number that changes is the count of zeros. */
   readonly zeros?: boolean;
+  /** USP: the whole numbers above 0. */
+  readonly whole?: boolean;
 }
 
 export interface ComparisonClaim extends Base {

@@ -29,7 +29,12 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     return 'asked';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (hearsay(scene, reading)) return 'quoted';
-  if (reading.claim.kind !== 'existence' && !generalRule(scene, reading) && conditional(scene, reading))
+  if (
+    reading.claim.kind !== 'existence' &&
+    !reading.unconditional &&
+    !generalRule(scene, reading) &&
+    conditional(scene, reading)
+  )
     return 'hypothetical';
   if (reading.claim.kind === 'existence') return unreal(scene, reading) ? 'hedged' : 'asserted';
   return (

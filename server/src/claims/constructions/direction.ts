@@ -9,7 +9,9 @@ import { groups, type Scene } from '../text/scene.ts';
 import { AXIS_CHANGE, DOWN, UP } from '../words/changes.ts';
 import { INVERSE, inverseIn, STRAIGHT } from './inverse.ts';
 import type { Construction, Reading } from './model.ts';
+import { amount, fromNumber, inNumber, inSize, oneMore, rowOfZeros, zeroTaken } from './number-idioms.ts';
 import { directionClaim, type NumberSide, type SizeSide } from './sides.ts';
+import { wholeNumbers } from './whole.ts';
 
 export const direction: Construction = {
   id: 'direction',
@@ -53,6 +55,7 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
     return rest.length > 0 ? rest : inverse;
   }
   if (inverse.length > 0) return inverse;
+  if (wholeNumbers(items) >= 0) return [];
   const number = numbers[0];
   const size = sizes[0];
   if (!number || !size || !alike(numbers) || !agree(sizes)) return [];
@@ -78,11 +81,21 @@ function numberSides(scene: Scene, items: readonly Item[], words: readonly Measu
     if (word.degree === 'plain' && !theForm && !PLAIN_NUMBER.has(items[word.at]!.word)) continue;
     found.push({ at: word.at, to: word.to, system, sign: word.sign });
   }
+  const moved = fromNumber(items, found);
+  if (moved) return [moved];
+  const idiom = found.length === 0 ? idioms(scene, items) : undefined;
+  if (idiom) return [idiom];
   if (found.length === 0) found.push(...growing(scene, items));
   if (found.length === 0) found.push(...changing(scene, items, words));
   if (found.length === 0) found.push(...superlatives(scene, items, words));
   return found;
 }
+/** Number sides said in passing. */
+function idioms(scene: Scene, items: readonly Item[]): NumberSide | undefined {
+  const systemAt = (i: number) => systemNear(scene, items, i);
+  return rowOfZeros(items) ?? zeroTaken(items) ?? inNumber(items, systemAt) ?? oneMore(items, systemAt);
+}
+
 const PLAIN_NUMBER = new Set(['big', 'large', 'small', 'high', 'low', 'little']);
 
 /** "the gauge climbs", "as the French number goes up", "each extra zero". */
@@ -233,6 +246,8 @@ function sizeSides(
     if (change && !taken(i) && !items[i]!.magnitude) found.push({ at: i, to: i, ...change });
   }
   if (found.length === 0) found.push(...axisMoves(items, taken));
+  if (found.length === 0)
+    found.push(...[inSize(items) ?? amount(items, taken)].filter((side) => side !== undefined));
   return found;
 }
 

@@ -154,7 +154,7 @@ function inAndOut(items: readonly Item[], all: readonly Group[]): Exchange | und
     const before = items.slice(Math.max(0, a.from - 4), a.from).map((item) => item.word);
     const between = items.slice(a.to + 1, b.from).map((item) => item.word);
     if (between.length > 8) continue;
-    const away = before.some((word) => OUT.has(word)) || between[0] === 'back' || between[0] === 'away';
+    const away = before.some((word) => OUT.has(word)) || /^(?:back|away|out)$/.test(between[0] ?? '');
     if (away && between.some((word) => IN.has(word))) return { given: a, chosen: b };
   }
   return undefined;

@@ -5,6 +5,7 @@
  * about another set.
  */
 import type { Size } from '../../sizes/model.ts';
+import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSystem, spanOf } from '../text/scene.ts';
@@ -28,15 +29,6 @@ export const extreme: Construction = {
   },
 };
 
-/** Each mention of a group by itself, at its own place. */
-const single = (group: Group): Group[] =>
-  group.mentions.length === 1
-    ? [group]
-    : group.mentions.map((mention, i) => {
-        const at = group.to - 2 * (group.mentions.length - 1 - i);
-        return { from: at, to: at, mentions: [mention], sizes: mention.sizes };
-      });
-
 function readWord(
   scene: Scene,
   word: Measured,
@@ -55,7 +47,23 @@ function readWord(
   return rest.length === 0 ? [] : [against(scene, word, chosen, set.groups, rest)];
 }
 
-const EDGES = new Set([',', ';', '.', '!', '?', 'and', 'but', 'while', 'whereas', '—', '–', '(', ')']);
+const EDGES = new Set([
+  ',',
+  ';',
+  '.',
+  '!',
+  '?',
+  'and',
+  'but',
+  'while',
+  'whereas',
+  'since',
+  'because',
+  '—',
+  '–',
+  '(',
+  ')',
+]);
 
 /** The clause of the superlative: to the marks around it, and not over another superlative. */
 function clauseAround(items: readonly Item[], word: Measured, words: readonly Measured[]): [number, number] {

@@ -9,6 +9,7 @@ import { chain } from './chain.ts';
 import { colour } from './colour.ts';
 import { contrast } from './contrast.ts';
 import { counted } from './counted.ts';
+import { countedSet } from './counted-set.ts';
 import { direction } from './direction.ts';
 import { effect } from './effect.ts';
 import { equative } from './equative.ts';
@@ -24,6 +25,7 @@ import { hence } from './hence.ts';
 import { hues } from './hues.ts';
 import { kinds } from './kinds.ts';
 import { lasting } from './lasting.ts';
+import { label } from './label.ts';
 import { lengths } from './lengths.ts';
 import { limit } from './limit.ts';
 import { members } from './members.ts';
@@ -50,6 +52,7 @@ import { tubes } from './tubes.ts';
 import { turn } from './turn.ts';
 import { unit } from './unit.ts';
 import { usual } from './usual.ts';
+import { whole } from './whole.ts';
 import { worded } from './worded.ts';
 import { wrongUnit } from './wrong-unit.ts';
 import { zeros } from './zeros.ts';
@@ -60,6 +63,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   ratio,
   superlative,
   extreme,
+  countedSet,
   nothing,
   beside,
   reason,
@@ -74,9 +78,11 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   next,
   stepping,
   follow,
+  label,
   equative,
   spelled,
   direction,
+  whole,
   sums,
   worded,
   equivalence,

@@ -34,20 +34,32 @@ const runsLike = (items: readonly Item[], cue: number) =>
     .slice(Math.max(0, cue - 4), cue)
     .some((item) => /^(?:runs?|works?|goes|go|counts?|reads?|behaves?)$/.test(item.word));
 
+/** "go hand in hand", "rise and fall together". */
+const handInHand = (items: readonly Item[]): number =>
+  items.findIndex(
+    (item, i) =>
+      (item.word === 'hand' && items[i + 1]?.word === 'in' && items[i + 2]?.word === 'hand') ||
+      (item.word === 'together' && items.slice(Math.max(0, i - 3), i).some((near) => MOVES.test(near.word))),
+  );
+const MOVES = /^(?:go|goes|rise|rises|fall|falls|grow|grows|move|moves|run|runs|climb)$/;
+
 /** "gauge is inversely related to bore", "French runs backwards". */
 export function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[] {
   const at = items.findIndex((item) => INVERSE.has(item.word));
+  const together = at < 0 ? handInHand(items) : -1;
   const straight =
-    at < 0
-      ? items.findIndex(
-          (item, i) =>
-            item.word === 'proportional' ||
-            (STRAIGHT.has(item.word) &&
-              /^(?:proportional|directions?|ways?|related|linked|correlated|with)$/.test(
-                items[i + 1]?.word ?? '',
-              )),
-        )
-      : -1;
+    together >= 0
+      ? together
+      : at < 0
+        ? items.findIndex(
+            (item, i) =>
+              item.word === 'proportional' ||
+              (STRAIGHT.has(item.word) &&
+                /^(?:proportional|directions?|ways?|related|linked|correlated|with)$/.test(
+                  items[i + 1]?.word ?? '',
+                )),
+          )
+        : -1;
   const cue = at >= 0 ? at : straight;
   if (cue < 0) return [];
   const systems = [...new Set(items.flatMap((item) => (item.system ? [item.system] : [])))].filter(

@@ -13,6 +13,8 @@ export interface Reading {
   readonly own?: boolean;
   /** A question that the next sentence answers: the answer is what is asserted. */
   readonly answered?: boolean;
+  /** A condition before it ("if that fails") says when to act, not whether it holds. */
+  readonly unconditional?: boolean;
   /** The words themselves deny: "is a different size from". */
   readonly denied?: boolean;
 }

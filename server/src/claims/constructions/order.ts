@@ -62,7 +62,14 @@ function headingCue(scene: Scene): Cue | undefined {
 /** The way the sentence says its list runs, if it says so. */
 export function orderCue(items: readonly Item[]): Cue | undefined {
   const words = measuredWords(items).filter((m) => m.axis !== 'other' && m.axis !== 'number' && !m.idiom);
-  return fromTo(items, words) ?? first(items, words) ?? series(items, words) ?? each(items, words);
+  return (
+    fromTo(items, words) ??
+    triple(items, words) ??
+    first(items, words) ??
+    then(items, words) ??
+    series(items, words) ??
+    each(items, words)
+  );
 }
 
 const cueOf = (m: Measured, to: number, runs: 'up' | 'down'): Cue => ({ at: m.at, to, axis: m.axis, runs });
@@ -79,6 +86,30 @@ function fromTo(items: readonly Item[], words: readonly Measured[]): Cue | undef
   return undefined;
 }
 const TO = new Set(['to', 'down', 'up', 'through', '→', 'towards', '-', '–', 'until']);
+
+/** "Small, medium, large: 12, 14, 16 Fr". */
+function triple(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
+  const middle = items.findIndex((item) => /^(?:medium|middle|middling|mid-sized)$/.test(item.word));
+  const colon = items.findIndex((item, i) => i > middle && item.word === ':');
+  const [a, b] = [words.find((m) => m.to < middle), words.find((m) => m.at > middle && m.at < colon)];
+  if (items[colon + 1]?.kind !== 'size') return undefined;
+  if (middle < 0 || colon < 0 || colon > 8 || !a || !b || a.degree !== b.degree || a.sign === b.sign)
+    return undefined;
+  return cueOf(a, b.to, a.sign === 1 ? 'down' : 'up');
+}
+
+/** "The thinnest is 22 G, then 20 G, then 18 G". */
+function then(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
+  const best = words.find((m) => m.degree === 'superlative');
+  if (!best) return undefined;
+  const size = items.findIndex((item, i) => i > best.to && item.kind === 'size');
+  const is = items.slice(best.to + 1, size).some((item) => /^(?:is|are|:|comes)$/.test(item.word));
+  const follows =
+    /^(?:then|followed|next)$/.test(items[size + 2]?.word ?? '') && items[size + 1]?.word === ',';
+  return size > 0 && size - best.to <= 4 && is && follows
+    ? cueOf(best, best.to, best.sign === 1 ? 'down' : 'up')
+    : undefined;
+}
 
 /** "fattest first". */
 function first(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
@@ -115,6 +146,9 @@ function series(items: readonly Item[], words: readonly Measured[]): Cue | undef
   for (let i = 0; i < items.length; i++) {
     const along = runsAlong(items, i) ?? goesUp(items, i);
     if (along) return along;
+    const resized = /^(up|down)siz/.exec(items[i]!.word);
+    if (resized && items.some((item) => /^(?:order|sequence|steps?)$/.test(item.word)))
+      return { at: i, to: i, axis: 'outer', runs: resized[1] === 'up' ? 'up' : 'down' };
     const grows = GROWING.has(items[i]!.word) ? 1 : FALLING.has(items[i]!.word) ? -1 : 0;
     if (grows === 0) continue;
     const noun = items
@@ -126,8 +160,7 @@ function series(items: readonly Item[], words: readonly Measured[]): Cue | undef
   const getting = items.findIndex(
     (item, i) =>
       item.word === 'getting' ||
-      item.word === 'progressively' ||
-      item.word === 'ever' ||
+      AND_ON.test(item.word) ||
       (GETS.test(item.word) && items.slice(i + 2, i + 5).some((near) => ALONG.test(near.word))),
   );
   const m = words.find(
@@ -169,6 +202,7 @@ function runsAlong(items: readonly Item[], i: number): Cue | undefined {
 }
 
 /** "get thinner as you read along". */
+const AND_ON = /^(?:progressively|ever|always|increasingly|gradually|steadily|growing)$/;
 const GETS = /^(?:gets?|becomes?|grows?)$/;
 const ALONG = /^(?:in|as|along|down|from|through|across|with)$/;
 

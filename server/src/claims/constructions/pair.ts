@@ -113,9 +113,13 @@ const PEOPLE = new Set(
 );
 /** "and so a litre runs in faster through the 14 G": the size behind the word is what it is said of. */
 const saidOfNext = (items: readonly Item[], word: Measured): boolean =>
-  word.axis === 'flow' &&
-  /^(?:through|with|via|in|by)$/.test(items[word.to + 1]?.word ?? '') &&
-  items.slice(word.to + 2, word.to + 4).some((item) => item.kind === 'size');
+  (word.axis === 'flow' &&
+    /^(?:through|with|via|in|by)$/.test(items[word.to + 1]?.word ?? '') &&
+    items.slice(word.to + 2, word.to + 4).some((item) => item.kind === 'size')) ||
+  (/^(?:the|is|=|:)$/.test(items[word.to + 1]?.word ?? '') &&
+    items.slice(word.to + 2, word.to + 4).some((item) => item.kind === 'size') &&
+    items[word.at - 1]?.word === 'the' &&
+    items[word.at - 2]?.kind === 'punctuation');
 
 /** "and the patient is bigger", "the left one runs slower": the comparing word is about somebody else. */
 function hasForeignSubject(scene: Scene, word: Measured): boolean {
@@ -143,7 +147,7 @@ const OF_SET = new Set(['two', 'pair', 'three', 'lot', 'set', 'bunch', 'trio']);
 /** "the thicker wire of the pair", "whose larger bore", "the 25 G is the one that punches the wider hole". */
 function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[] {
   const { items } = scene;
-  const article = items[word.at - 1]?.word;
+  const article = items[word.at - (items[word.at - 1]?.word === 'next' && !word.attributive ? 2 : 1)]?.word;
   const whose = items.slice(Math.max(0, word.at - 2), word.at).some((item) => item.word === 'whose');
   const still =
     items.slice(word.at, word.at + 4).some((item) => STILL.has(item.word)) || STILL.has(article ?? '');
@@ -312,17 +316,26 @@ const DEGREE = new Set([
 
 const FLOWS = /^(?:empt|deliver|run|drain|drip|flow|infus|fill|clear|pour)/;
 
-const STILL = new Set(['still', 'even', 'yet']);
+const STILL = new Set(['still', 'even', 'yet', 'again']);
 
 function againstPrevious(scene: Scene, subject: Group, word: Measured): Reading[] {
   for (const previous of [...scene.context.slice(-1), ...scene.before.slice(-2)].reverse()) {
     const found = distinct(groups(previous.items)).filter((g) => sameSystem(g, subject));
     const others = found.filter((g) => !sameSizes(g, subject));
     if (others.length === 1 && found.length <= 2) return emit(scene, 'of-two', subject, others[0]!, word);
+    if (others.length === 2 && found.length === 2) return emit(scene, 'of-two', subject, both(others), word);
     if (found.length > 0) return [];
   }
   return [];
 }
+
+/** "A 22 Fr is wider than an 18 Fr, a 28 Fr wider still": than both. */
+const both = (others: readonly Group[]): Group => ({
+  from: others[0]!.from,
+  to: others[0]!.to,
+  mentions: others.flatMap((g) => g.mentions),
+  sizes: others.flatMap((g) => g.sizes),
+});
 
 /** "…, but the lower number is the wider needle": another subject than the size. */
 const startsAnew = (item: Item) =>

@@ -8,7 +8,7 @@ import type { Reading } from './model.ts';
 export interface NumberSide {
   readonly at: number;
   readonly to: number;
-  readonly system: System | 'usp-zeros';
+  readonly system: System | 'usp-zeros' | 'usp-whole';
   readonly sign: 1 | -1;
 }
 export interface SizeSide {
@@ -26,11 +26,12 @@ export function directionClaim(scene: Scene, from: number, number: NumberSide, s
     construction: 'direction',
     span: sentenceSpan(scene),
     focus: spanOf(scene, scene.items[at]!),
-    system: number.system === 'usp-zeros' ? 'usp' : number.system,
+    system: number.system === 'usp-zeros' || number.system === 'usp-whole' ? 'usp' : number.system,
     number: number.sign === 1 ? 'up' : 'down',
     axis: size.axis,
     size: size.sign === 1 ? 'up' : 'down',
     ...(number.system === 'usp-zeros' ? { zeros: true } : {}),
+    ...(number.system === 'usp-whole' ? { whole: true } : {}),
   };
   return {
     claim: made,

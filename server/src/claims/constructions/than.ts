@@ -1,8 +1,10 @@
 /** "A is thinner than B", "faster through A than through B", "compared with B, A is wide". */
 import type { Relation } from '../model.ts';
+import { sentencesBefore, single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import {
+  distinct,
   type Group,
   groups,
   operand,
@@ -55,7 +57,7 @@ function bySubject(scene: Scene, word: Measured | undefined): Measured | undefin
 
 function readThan(scene: Scene, at: number, all: readonly Group[], measured: readonly Measured[]): Reading[] {
   const word = bySubject(scene, nearestBefore(measured, at));
-  const right = rightOf(scene.items, at, all) ?? earlierItem(scene, at);
+  const right = rightOf(scene.items, at, all) ?? earlierItem(scene, at) ?? collective(scene, at, all);
   if (!word || !right || word.axis === 'other' || word.idiom) return [];
   const left = leftOf(scene, word, at, right, all);
   if (left && together(scene.items, left) !== together(scene.items, right)) return [];
@@ -95,6 +97,33 @@ function earlierItem(scene: Scene, at: number): Group | undefined {
   const previous = scene.context.at(-1);
   const found = refers && previous ? groups(previous.items) : [];
   return found.length === 1 ? found[0] : undefined;
+}
+
+/** "16 Fr is narrower than either": the two or more named before. */
+function collective(scene: Scene, at: number, all: readonly Group[]): Group | undefined {
+  const text = scene.items
+    .slice(at + 1, at + 4)
+    .map((item) => item.word)
+    .join(' ');
+  const count = /^(?:either|both)\b/.test(text)
+    ? 2
+    : /^(?:any of them|all of them|the others|all the others)\b/.test(text)
+      ? 0
+      : -1;
+  const own = all.filter((g) => g.to < at);
+  const left = own.at(-1);
+  if (count < 0 || own.length !== 1 || !left) return undefined;
+  const previous = sentencesBefore(scene)[0];
+  const found = previous
+    ? distinct(groups(previous.items).flatMap(single)).filter((g) => !sameSizes(g, left))
+    : [];
+  if (found.length < 2 || (count > 0 && found.length !== count)) return undefined;
+  return {
+    from: at + 1,
+    to: at + 1,
+    mentions: found.flatMap((g) => g.mentions),
+    sizes: found.flatMap((g) => g.sizes),
+  };
 }
 
 const BREAKS = new Set([
@@ -231,12 +260,22 @@ function antecedent(scene: Scene, clause: number, at: number, all: readonly Grou
   const others = earlier.filter((g) => !right || !sameSizes(g, right));
   if (earlier.length > 0) return others.at(-1);
   // "…, which is heavier" belongs to its own sentence.
-  if (!scene.items.slice(clause, at).some((item) => PRONOUNS.has(item.word) && item.word !== 'which'))
-    return undefined;
-  const previous = scene.before.at(-1) ?? scene.context.at(-1);
-  const found = previous ? groups(previous.items) : [];
+  if (!scene.items.slice(clause, at).some((_, i) => standsAlone(scene.items, clause + i))) return undefined;
+  const [previous, further] = sentencesBefore(scene);
+  // "Good. It is thicker than …": a word of praise between.
+  const spoken = previous && previous.items.length <= 3 && further ? further : previous;
+  const found = spoken ? groups(spoken.items) : [];
   return found.length === 1 ? found[0] : undefined;
 }
+
+/** "this is", "it runs": a pronoun by itself, not "of this weight". */
+const standsAlone = (items: readonly Item[], i: number): boolean => {
+  const { word } = items[i]!;
+  if (!PRONOUNS.has(word) || word === 'which') return false;
+  return !/^(?:this|that|these|those)$/.test(word) || ALONE.test(items[i + 1]?.word ?? '');
+};
+const ALONE =
+  /^(?:is|are|was|were|one|ones|will|would|has|runs|gives|leaves|makes|flows|holds|looks|will|should|must|in|of)$/;
 
 export function comparison(
   scene: Scene,

@@ -2,6 +2,8 @@
  * A size turned to: "start with 4-0; if it cuts through, change to a thicker thread such as 3-0",
  * "if a 16 Fr will not pass, try something narrower, like a 12 Fr", "the scalp takes 3-0, the eyelid the finer 6-0".
  */
+
+import { sentencesBefore } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
@@ -10,10 +12,10 @@ import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
 const TURNS =
-  /^(?:try|trying|change|changing|go|going|move|moving|switch|switching|step|stepping|drop|dropping|reach|turn|use|take|pick|choose|prefer|swap|swapping|replace|trade|ask|open|want|need)$/;
+  /^(?:try|trying|change|changing|go|going|move|moving|switch|switching|step|stepping|drop|dropping|reach|turn|use|take|pick|choose|prefer|swap|swapping|replace|trade|ask|open|want|need|pass|put|insert|place|give|hand|fetch|upsize)$/;
 const RESIZES = /^(?:up|down)siz(?:e|es|ed|ing)$/;
 const NAMES = new Set(
-  'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g usually often a an the perhaps : ('.split(
+  'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g usually often a an the perhaps : ( yet still again which would be that will'.split(
     ' ',
   ),
 );
@@ -113,7 +115,7 @@ const SWAPS = /^(?:swap|swapping|replace|trade|change|changing)$/;
 /** "I close with 5-0. If that cuts through, change to something less fine, a 4-0.": given up in the sentence before. */
 function turnedFrom(scene: Scene, chosen: Group): Reading[] {
   const { items } = scene;
-  const previous = scene.before.at(-1);
+  const previous = sentencesBefore(scene)[0];
   const given = previous ? distinct(groups(previous.items)).filter((g) => sameSystem(g, chosen)) : [];
   if (given.length === 0 || given.some((g) => sameSizes(g, chosen)) || chosen.sizes.length > 1) return [];
   if (items.some((item) => item.word === 'than') || previous!.close === '?') return [];
@@ -122,7 +124,7 @@ function turnedFrom(scene: Scene, chosen: Group): Reading[] {
   );
   if (!word || !indefinite(items, word)) return [];
   const nowhere: Group = { ...chosen, from: -1, to: -1 };
-  if (!turned(items, word, nowhere, chosen)) return [];
+  if (!turned(items, word, nowhere, chosen) && !suchAs(items, word, chosen)) return [];
   const all: Group = {
     from: -1,
     to: -1,
@@ -130,8 +132,18 @@ function turnedFrom(scene: Scene, chosen: Group): Reading[] {
     sizes: given.flatMap((g) => g.sizes),
   };
   const made = reading(scene, word, all, chosen);
-  return [{ ...made, from: word.at, to: chosen.to }];
+  return [{ ...made, from: word.at, to: chosen.to, unconditional: true }];
 }
+
+/** "A finer thread such as 6-0 is kinder": the sentence opens with the wish. */
+const suchAs = (items: readonly Item[], word: Measured, chosen: Group): boolean =>
+  word.at === 1 &&
+  /^(?:such as|like|, say|, e.g|, for example ,)(?: an?)?$/.test(
+    items
+      .slice(word.at + 2, chosen.from)
+      .map((item) => item.word)
+      .join(' '),
+  );
 
 /** "something stronger", "a narrower one": measured against what was spoken of before. */
 const indefinite = (items: readonly Item[], word: Measured): boolean => {

@@ -24,7 +24,7 @@ const STANDARDS: Readonly<Record<string, string>> = {
 export function judgeDirection(claim: DirectionClaim, note: Note): Judgement {
   const zeros = claim.zeros ?? false;
   const says = `Says ${numberWords(claim.system, claim.number === 'up', zeros)} ${zeros ? 'are' : 'is'} ${endWords(claim.axis, claim.size === 'up')}.`;
-  const runs = zeros ? 'down' : direction(claim.system);
+  const runs = zeros ? 'down' : claim.whole ? 'up' : direction(claim.system);
   if (runs === 'split' || claim.axis === 'number' || claim.axis === 'other')
     return cannotTell(says, `With USP sizes, ${DIRECTION_WORDS.usp}.`);
   const right = (runs === 'up') === (claim.number === claim.size);

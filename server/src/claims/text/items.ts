@@ -207,7 +207,8 @@ function joinDegrees(items: Item[]): Item[] {
     if (time) item.magnitude = { ...time, settled: true };
     if (item.word === 'too' && next.magnitude?.degree === 'plain')
       next.magnitude = { ...next.magnitude, excess: true };
-    if (METRIC.has(item.word) && next.axisNoun && !item.system) item.system = 'ep-metric';
+    const counted = /^(?:suture|thread)$/.test(next.word) ? items[i + 2] : next;
+    if (METRIC.has(item.word) && counted?.axisNoun && !item.system) item.system = 'ep-metric';
     const degree = time ? undefined : DEGREE_WORDS.get(item.word);
     if (degree && EASE.test(next.word) && parts(items, i)) {
       item.magnitude = { axis: 'strength', sign: flip(degree.sign), degree: degree.degree, settled: true };

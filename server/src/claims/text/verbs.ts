@@ -44,6 +44,10 @@ export function timed(items: readonly Item[], i: number): Sense | undefined {
 /** "Which breaks first", "the 14 G empties first". */
 function placed(items: readonly Item[], i: number): Sense | undefined {
   const { word } = items[i]!;
+  if (/^(?:easier|harder)$/.test(word) && items[i + 1]?.word === 'through')
+    return items.slice(i + 2, i + 5).some((item) => item.kind === 'size')
+      ? { axis: 'flow', sign: word === 'easier' ? 1 : -1, degree: 'comparative' }
+      : undefined;
   if (word !== 'first' && word !== 'last') return undefined;
   const verb = items[i - 1]?.word ?? '';
   const early = word === 'first' ? 1 : -1;
@@ -82,6 +86,7 @@ export function verbal(items: readonly Item[], i: number): { axis: Axis; sign: 1
     near(items, i - 4, i - 1).some((item) => LIMITS.test(item.word));
   if (limited) return { axis: 'flow', sign: -1 };
   if (HOLDS.test(verb) && LOADS.test(after)) return { axis: 'strength', sign: 1 };
+  if (/^lets?$/.test(verb) && after === 'through') return { axis: 'flow', sign: 1 };
   const through = verb === 'through' && /^lets?$/.test(items[i - 2]?.word ?? '');
   const ends = /^(?:than|per|through)$/.test(after);
   if ((CARRIES.test(verb) || through) && ends) return { axis: 'flow', sign: 1 };

@@ -60,7 +60,7 @@ export const EXCHANGE = new Set(
 );
 
 export const HEDGES = new Set(
-  `may might could perhaps maybe possibly sometimes some probably seemingly supposedly allegedly reportedly apparently arguably`
+  `may might could perhaps maybe possibly sometimes some probably seemingly supposedly allegedly reportedly apparently arguably it'd that'd they'd`
     .split(/\s+/)
     .filter(Boolean),
 );

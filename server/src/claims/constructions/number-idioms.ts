@@ -1,0 +1,122 @@
+/** Number sides of a direction said in passing: "a longer row of zeros", "from a lower number to a higher one", "go up in number". */
+import type { Item } from '../text/items.ts';
+import type { NumberSide, SizeSide } from './sides.ts';
+
+type System = NumberSide['system'];
+
+/** "a longer row of zeros". */
+export function rowOfZeros(items: readonly Item[]): NumberSide | undefined {
+  const at = items.findIndex(
+    (item, i) =>
+      /^(?:longer|shorter)$/.test(item.word) &&
+      /^(?:row|string|line|run|tail)$/.test(items[i + 1]?.word ?? '') &&
+      items[i + 2]?.word === 'of' &&
+      items[i + 3]?.system === 'usp-zeros',
+  );
+  if (at < 0) return undefined;
+  return { at, to: at + 3, system: 'usp-zeros', sign: items[at]!.word === 'longer' ? 1 : -1 };
+}
+
+/** "Take a zero away", "remove a nought". */
+export function zeroTaken(items: readonly Item[]): NumberSide | undefined {
+  const zero = items.findIndex((item) => item.system === 'usp-zeros');
+  if (zero < 1) return undefined;
+  const verb = items.slice(Math.max(0, zero - 3), zero).map((item) => item.word);
+  const away = /^(?:away|off)$/.test(items[zero + 1]?.word ?? '');
+  const takes = verb.some((word) => /^(?:take|taking|takes)$/.test(word)) && away;
+  const loses = verb.some((word) => /^(?:remove|removing|lose|losing|strip|subtract|knock)$/.test(word));
+  return takes || loses ? { at: zero, to: zero, system: 'usp-zeros', sign: -1 } : undefined;
+}
+
+/** "from a lower gauge number to a higher one": the number goes from the first to the second. */
+export function fromNumber(items: readonly Item[], sides: readonly NumberSide[]): NumberSide | undefined {
+  const first = sides[0];
+  if (!first) return undefined;
+  const to = items.findIndex((item, i) => i > first.to && item.word === 'to');
+  const from = items.slice(Math.max(0, first.at - 2), first.at).some((item) => item.word === 'from');
+  const second = items[to + 2]?.magnitude ?? items[to + 1]?.magnitude;
+  if (!from || to < 0 || to - first.to > 3 || !second || second.axis === 'flow' || second.axis === 'strength')
+    return undefined;
+  return second.sign === first.sign ? undefined : { ...first, to: to + 2, sign: second.sign };
+}
+
+/** "every French you add", "each number more", "one more on the French scale". */
+export function oneMore(
+  items: readonly Item[],
+  systemAt: (i: number) => System | undefined,
+): NumberSide | undefined {
+  for (let i = 0; i < items.length; i++) {
+    if (!/^(?:every|each|one)$/.test(items[i]!.word)) continue;
+    const near = items.slice(i + 1, i + 6);
+    const unit = near.findIndex((item) => item.system === 'french' || item.axisNoun?.axis === 'number');
+    const adds = near.findIndex((item) => /^(?:more|extra|add|added|further|up)$/.test(item.word));
+    if (unit < 0 || adds < 0 || near.some((item) => item.kind === 'size' || item.word === ',')) continue;
+    const system = near[unit]!.system ?? systemAt(i + 1 + unit);
+    if (system !== 'french' && system !== 'needle-gauge') continue;
+    return { at: i, to: i + 1 + Math.max(unit, adds), system, sign: 1 };
+  }
+  return undefined;
+}
+
+/** "go up in number", "climb in gauge". */
+export function inNumber(
+  items: readonly Item[],
+  systemAt: (i: number) => System | undefined,
+): NumberSide | undefined {
+  const at = items.findIndex(
+    (item, i) =>
+      /^(?:up|down)$/.test(item.word) &&
+      items[i + 1]?.word === 'in' &&
+      items[i + 2]?.axisNoun?.axis === 'number',
+  );
+  const system = at < 0 ? undefined : systemAt(at + 2);
+  return system ? { at, to: at + 2, system, sign: items[at]!.word === 'up' ? 1 : -1 } : undefined;
+}
+
+/** "go up in width". */
+export function inSize(items: readonly Item[]): SizeSide | undefined {
+  const at = items.findIndex((item, i) => {
+    const axis = items[i + 2]?.axisNoun?.axis;
+    return (
+      /^(?:up|down)$/.test(item.word) &&
+      items[i + 1]?.word === 'in' &&
+      axis !== undefined &&
+      axis !== 'number'
+    );
+  });
+  if (at < 0) return undefined;
+  const noun = items[at + 2]!.axisNoun!;
+  return {
+    at,
+    to: at + 2,
+    axis: noun.axis,
+    sign: (items[at]!.word === 'up' ? noun.sign : -noun.sign) as 1 | -1,
+  };
+}
+
+const THING = /^(?:tube|needle|thread|catheter|metal|steel|cannula|suture|width|girth|strand)$/;
+
+/** "more French, less tube", "you lose a third of a millimetre". */
+export function amount(items: readonly Item[], taken: (at: number) => boolean): SizeSide | undefined {
+  for (let i = 0; i + 1 < items.length; i++) {
+    const { word } = items[i]!;
+    if (taken(i)) continue;
+    const less = word === 'less' || word === 'lose' || word === 'loses';
+    const more = word === 'more' || word === 'gain' || word === 'gains';
+    if (!less && !more) continue;
+    const thing = THING.test(items[i + 1]!.word) && !/^(?:s|es)$/.test(items[i + 2]?.word ?? '');
+    const length = /^(?:lose|loses|gain|gains)$/.test(word) && measure(items.slice(i + 1, i + 6));
+    const after =
+      i > 1 && measure(items.slice(Math.max(0, i - 5), i)) && items[i + 1]!.kind === 'punctuation';
+    if (thing || length || after) return { at: i, to: i, axis: 'outer', sign: less ? -1 : 1 };
+  }
+  return undefined;
+}
+
+/** "a third of a millimetre", "0.33 mm". */
+const measure = (near: readonly Item[]): boolean =>
+  near.some(
+    (item) =>
+      /^(?:millimetre|millimeter|mm)$/.test(item.word) ||
+      (item.kind === 'size' && /m(?:m|illi)/.test(item.word)),
+  );

@@ -17,7 +17,7 @@ export const direction: Construction = {
   id: 'direction',
   needs: () => [
     { holds: ['numbered', 'measured'] },
-    { holds: ['numbered'], words: [...INVERSE, ...STRAIGHT] },
+    { holds: ['numbered'], words: [...INVERSE, ...STRAIGHT, 'hand', 'together'] },
     {
       holds: ['numbered'],
       words: [...AXIS_CHANGE.keys(), ...GROWING, ...SHRINKING, ...ACTS.keys(), ...UP, ...DOWN],

@@ -25,7 +25,7 @@ const TIMES: ReadonlyMap<string, 1 | -1> = new Map([
 /** The words that `timed` answers to. */
 export const TIME_WORDS: ReadonlySet<string> = new Set([
   ...TIMES.keys(),
-  ...['first', 'last', 'longer', 'shorter', 'more', 'less'],
+  ...['first', 'last', 'longer', 'shorter', 'more', 'less', 'easier', 'harder'],
 ]);
 
 /** "delivers a litre later", "snaps sooner": time taken is flow when something flows, weakness when something breaks. */

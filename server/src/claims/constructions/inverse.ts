@@ -65,9 +65,9 @@ export function inverseIn(scene: Scene, items: readonly Item[], from: number): R
   const systems = [...new Set(items.flatMap((item) => (item.system ? [item.system] : [])))].filter(
     (s) => s !== 'usp',
   );
+  const sized = items.some((item) => item.axisNoun && item.axisNoun.axis !== 'number');
   const related =
-    items.some((item) => item.axisNoun && item.axisNoun.axis !== 'number') ||
-    /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? '');
+    sized || (together < 0 && /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? ''));
   if (
     systems.length === 2 &&
     systems.includes('needle-gauge') &&

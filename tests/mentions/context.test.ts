@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { findMentions } from '../../server/src/mentions/index.ts';
 import type { Context } from '../../server/src/mentions/model.ts';
-import { finder } from '../../server/src/mentions/scene.ts';
+import { finder } from '../../server/src/mentions/phrases.ts';
 import { readNote } from '../../server/src/notes/index.ts';
 
 const devices = (text: string, context: Context) =>

@@ -5,17 +5,15 @@ import type { Hit } from './scene.ts';
 import { byNearness, earlier, type Place, wider } from './sense/place.ts';
 import { fits } from './sense/systems.ts';
 
-/** Hits in the order in which they are asked: sentence, earlier sentences, row, header, lead-in, headings. */
-function ordered<T>(
+/** Hits from near to far, each part looked for only when those before it do not settle the matter. */
+function* ordered<T>(
   place: Place,
   here: readonly Hit<T>[],
   pick: (scene: Place['scene']) => readonly Hit<T>[],
-): readonly Hit<T>[] {
-  return [
-    ...byNearness(here, place.span, place.scene.passage.text),
-    ...earlier(place, pick(place.scene)),
-    ...wider(place).flatMap((scene) => pick(scene).slice(0, 6)),
-  ];
+): Generator<Hit<T>> {
+  yield* here.length > 1 ? byNearness(here, place.span, place.scene.passage.text) : here;
+  yield* earlier(place, pick(place.scene));
+  for (const scene of wider(place)) yield* pick(scene).slice(0, 6);
 }
 
 /** In the sentence, with no comma or semicolon between it and the size. */
@@ -31,13 +29,14 @@ function sharesClause(place: Place, hit: Span): boolean {
 
 /** Device of a size; the course's own setting decides only what the note leaves open. */
 export function deviceOf(place: Place, system: System): Device | undefined {
-  const hits = ordered(place, place.devices, (scene) => scene.devices).filter((hit) =>
-    fits(system, hit.means),
-  );
-  const general = hits[0]?.means;
-  if (general !== 'catheter' || system === 'millimetre' || system === 'inch')
-    return general ?? courseDevice(place, system);
-  return hits.find((hit) => hit.means !== 'catheter' && sharesClause(place, hit))?.means ?? general;
+  let general: Device | undefined;
+  for (const hit of ordered(place, place.devices, (scene) => scene.devices)) {
+    if (!fits(system, hit.means)) continue;
+    general ??= hit.means;
+    if (general !== 'catheter' || system === 'millimetre' || system === 'inch') return general;
+    if (hit.means !== 'catheter' && sharesClause(place, hit)) return hit.means;
+  }
+  return general ?? courseDevice(place, system);
 }
 
 function courseDevice(place: Place, system: System): Device | undefined {
@@ -48,7 +47,7 @@ function courseDevice(place: Place, system: System): Device | undefined {
 /** Generic material id of a thread size. */
 export function materialOf(place: Place, system: System): string | undefined {
   if (system !== 'usp' && system !== 'ep-metric' && system !== 'millimetre') return undefined;
-  const hit = ordered(place, place.materials, (scene) => scene.materials)[0];
+  const [hit] = ordered(place, place.materials, (scene) => scene.materials);
   return hit && !leftBehind(place, hit) ? hit.means : undefined;
 }
 

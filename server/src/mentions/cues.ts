@@ -3,12 +3,13 @@
  * few of the long ones. A cue may say yes too often, never no wrongly; a notation without a cue is always tried.
  */
 export const CUES: Readonly<Record<string, RegExp>> = {
-  'tube-inner': /i\.?d/i,
+  'tube-inner': /(?:[0-9]|mm)\s?i\.?d|id\s[0-9]/i,
   hegar: /hegar/i,
   'wire-gauge': /wg|b&s/i,
   'gauge-after': /[0-9]\s?-?\s?(?:g|calibre|jauge)/i,
-  'gauge-spoken': /gau?ge/i,
-  'gauge-before': /g\s?[0-9]|gau?ge|calibre|jauge/i,
+  'gauge-spoken':
+    /(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|teen|ty|zero)[\s-]gau?ge/i,
+  'gauge-before': /g[0-9]|(?:gau?ge|calibre|jauge)s?\s(?:sizes?\s)?[0-9]/i,
   'french-after': /[0-9]\s?-?\s?(?:f|ch|g\sfr)/i,
   'french-spoken': /french|charri/i,
   'french-before': /(?:fr|ch|fg)\.?\s?[0-9]|french|charri/i,
@@ -18,7 +19,7 @@ export const CUES: Readonly<Record<string, RegExp>> = {
   'metric-after': /metric/i,
   millimetres: /[0-9][\s]?-?m/i,
   centimetres: /[0-9][\s]?-?[cz]/i,
-  micrometres: /[0-9][\s]?-?[mµμu]/i,
+  micrometres: /[0-9]\s?-?(?:[µμu]m|micro)/i,
   'millimetres-spoken': /millimet/i,
   numbered: /[#º°]|no|nr|numb|size|größe|talla|tamaño|taille/i,
   'numbered-spoken': /number|size|no\./i,
@@ -29,5 +30,9 @@ export const CUES: Readonly<Record<string, RegExp>> = {
   'usp-decimal-slip': /[0-9]\.0/,
   'wire-inches': /[.,]0[0-9]/,
   'wire-digits': /0[1-3][0-9]/,
-  'wire-spoken': /thou|(?:oh|zero|o)[\s-]/i,
+  'wire-spoken': /thou|(?:oh|zero|o)[\s-](?:one|two|three|fourteen|eighteen|twenty|thirty)/i,
+  'wire-short': /wire/i,
+  'inch-fraction': /[0-9]\/[0-9]|[½¼¾⅛⅜⅝⅞]/,
+  'needle-product': /[x×]\s?[0-9]/i,
+  'needle-slash': /[0-9]\/[0-9]/,
 };

@@ -45,11 +45,10 @@ function candidates(notation: Notation, text: string, at: number): readonly Cand
 
 /** Which characters already belong to a size. */
 class Taken {
-  private readonly marks: Uint8Array;
-  constructor(length: number) {
-    this.marks = new Uint8Array(length);
-  }
+  private marks: Uint8Array | undefined;
+  constructor(private readonly length: number) {}
   claim(span: Span): boolean {
+    this.marks ??= new Uint8Array(this.length);
     for (let i = span.start; i < span.end; i++) if (this.marks[i]) return false;
     this.marks.fill(1, span.start, span.end);
     return true;

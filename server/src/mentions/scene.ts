@@ -2,14 +2,11 @@
 import type { Note, Passage, Span } from '../notes/model.ts';
 import type { Device } from '../sizes/model.ts';
 import type { Context } from './model.ts';
+import { finder, type Hit } from './phrases.ts';
 import { DEVICE_WORDS } from './words/devices.ts';
 import { MATERIAL_WORDS } from './words/materials.ts';
 
-/** A word of the trade found in a passage. */
-export interface Hit<T> extends Span {
-  readonly means: T;
-  readonly word: string;
-}
+export type { Hit } from './phrases.ts';
 
 /** What one passage says, found once. */
 export interface Scene {
@@ -28,32 +25,6 @@ export interface Surroundings {
   readonly note: Note;
   readonly scenes: readonly Scene[];
   readonly context: Context;
-}
-
-const escaped = (word: string): string => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-
-/** One matcher for many phrases: whole words, any case, plural. */
-function matcher(words: Iterable<string>): RegExp {
-  const sorted = [...words]
-    .sort((a, b) => b.length - a.length)
-    .map((word) => escaped(word).replace(/[ -]/g, '[\\s-]'));
-  return new RegExp(`(?<![0-9A-Za-zÀ-ÿ_])(?:${sorted.join('|')})(?:s|es)?(?![0-9A-Za-zÀ-ÿ_])`, 'gi');
-}
-
-/** Finds words of a table in a text. */
-export function finder<T>(table: ReadonlyMap<string, T>): (text: string) => readonly Hit<T>[] {
-  if (table.size === 0) return () => [];
-  const normal = (word: string): string => word.toLowerCase().replace(/[\s-]/g, ' ');
-  const byWord = new Map([...table].map(([word, means]) => [normal(word), means]));
-  const regex = matcher(table.keys());
-  return (text) =>
-    Array.from(text.matchAll(regex), (match) => {
-      const word = normal(match[0]);
-      const means = (byWord.get(word) ??
-        byWord.get(word.replace(/s$/, '')) ??
-        byWord.get(word.replace(/es$/, '')))!;
-      return { start: match.index, end: match.index + match[0].length, means, word };
-    });
 }
 
 const DEVICES = new Map(

@@ -1,0 +1,82 @@
+/** Finds the phrases of a table in a text: whole words, any case, plural. */
+import type { Span } from '../notes/model.ts';
+
+/** A word of the trade found in a passage. */
+export interface Hit<T> extends Span {
+  readonly means: T;
+  readonly word: string;
+}
+
+const escaped = (word: string): string => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+/** Signs of which a word is made; with `i`, the class of the pattern below also holds Ÿ. */
+const WORDLY = new Uint8Array(0x180);
+for (let code = 0; code < WORDLY.length; code++)
+  if (/[0-9A-Za-zÀ-ÿ_]/i.test(String.fromCharCode(code))) WORDLY[code] = 1;
+const wordly = (text: string, at: number): boolean => WORDLY[text.charCodeAt(at)] === 1;
+
+const FIRST = /^[0-9a-zà-ÿ_]+/;
+
+/** One pattern for many phrases. */
+function matcher(words: Iterable<string>, flags: string): RegExp {
+  const sorted = [...words]
+    .sort((a, b) => b.length - a.length)
+    .map((word) => escaped(word).replace(/[ -]/g, '[\\s-]'));
+  return new RegExp(`(?<![0-9A-Za-zÀ-ÿ_])(?:${sorted.join('|')})(?:s|es)?(?![0-9A-Za-zÀ-ÿ_])`, flags);
+}
+
+/** The first words of the phrases as they may stand in a text; undefined when one begins with another sign. */
+function firstWords(words: Iterable<string>): ReadonlySet<string> | undefined {
+  const firsts = new Set<string>();
+  for (const word of words) {
+    const lower = word.toLowerCase();
+    const first = FIRST.exec(lower)?.[0];
+    if (first === undefined) return undefined;
+    firsts.add(first);
+    if (first === lower) firsts.add(`${first}s`).add(`${first}es`);
+  }
+  return firsts;
+}
+
+/** Matches in order: the long pattern is tried only at words with which some phrase begins. */
+function matchesOf(words: readonly string[]): (text: string) => readonly RegExpExecArray[] {
+  const firsts = firstWords(words);
+  const anywhere = matcher(words, 'gi');
+  if (!firsts) return (text) => [...text.matchAll(anywhere)];
+  const here = matcher(words, 'iy');
+  return (text) => {
+    const found: RegExpExecArray[] = [];
+    for (let at = 0; at < text.length; ) {
+      if (!wordly(text, at)) {
+        at++;
+        continue;
+      }
+      const start = at;
+      let highest = 0;
+      for (; at < text.length && wordly(text, at); at++) highest |= text.charCodeAt(at);
+      if (highest < 0x80 && !firsts.has(text.slice(start, at).toLowerCase())) continue;
+      here.lastIndex = start;
+      const match = here.exec(text);
+      if (!match) continue;
+      found.push(match);
+      at = start + match[0].length;
+    }
+    return found;
+  };
+}
+
+/** Finds words of a table in a text. */
+export function finder<T>(table: ReadonlyMap<string, T>): (text: string) => readonly Hit<T>[] {
+  if (table.size === 0) return () => [];
+  const normal = (word: string): string => word.toLowerCase().replace(/[\s-]/g, ' ');
+  const byWord = new Map([...table].map(([word, means]) => [normal(word), means]));
+  const matches = matchesOf([...table.keys()]);
+  return (text) =>
+    matches(text).map((match) => {
+      const word = normal(match[0]);
+      const means = (byWord.get(word) ??
+        byWord.get(word.replace(/s$/, '')) ??
+        byWord.get(word.replace(/es$/, '')))!;
+      return { start: match.index, end: match.index + match[0].length, means, word };
+    });
+}

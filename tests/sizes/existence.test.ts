@@ -6,6 +6,7 @@ import {
   existence,
   type Lens,
   neighbours,
+  SOURCES,
   writeValue,
 } from '../../server/src/sizes/index.ts';
 import { anyLens, anySize, SYSTEMS, size, sizeOf } from './support.ts';
@@ -38,6 +39,8 @@ describe('existence', () => {
     ['needle-gauge', '20', { device: 'cannula' }, 'yes'],
     ['needle-gauge', '40', { device: 'steel-wire' }, 'yes'],
     ['needle-gauge', '60', { device: 'k-wire' }, 'unknown'],
+    ['wire-gauge', '50', {}, 'yes'],
+    ['wire-gauge', '51', {}, 'unknown'],
     ['wire-gauge', '26', {}, 'yes'],
     ['wire-gauge', '26.5', {}, 'unknown'],
     ['french', '14', {}, 'yes'],
@@ -53,6 +56,7 @@ describe('existence', () => {
     ['wire-inch', '0.1', {}, 'no'],
     ['wire-inch', '1', {}, 'unknown'],
     ['inch', '0.35', { device: 'guidewire' }, 'no'],
+    ['inch', '1', { device: 'guidewire' }, 'yes'],
     ['inch', '1.5', { device: 'guidewire' }, 'yes'],
     ['tube-id', '7.5', {}, 'yes'],
     ['tube-id', '7.3', {}, 'unknown'],
@@ -63,6 +67,33 @@ describe('existence', () => {
     ['inch', '0.5', {}, 'yes'],
   ] as const)('%s %s %j: %s', (system, text, lens, exists) => {
     expect(existence(size(system, text), lens).exists).toBe(exists);
+  });
+
+  it('says why in words, and by sources that are listed', () => {
+    const anything = fc.double({ min: -50, max: 100, noNaN: true });
+    const listed = fc.constantFrom(
+      ...[-13, -11, -2, 0, 0.035, 0.35, 0.5, 1, 3, 3.2, 7.5, 8, 11, 12, 14, 18, 18.5, 19, 35, 50, 60],
+    );
+    fc.assert(
+      fc.property(fc.constantFrom(...SYSTEMS), fc.oneof(listed, anything), anyLens, (system, value, lens) => {
+        const { because, sources } = existence({ system, value }, lens);
+        expect(because.trim().length).toBeGreaterThan(5);
+        expect(sources.filter((key) => !(key in SOURCES))).toEqual([]);
+      }),
+      { numRuns: 1000 },
+    );
+    for (const [system, text, material] of [
+      ['usp', '3-0', 'eptfe'],
+      ['usp', '11-0', 'chromic-gut'],
+    ] as const) {
+      const { because, sources } = existence(size(system, text), { material });
+      expect(because).toMatch(/CV numbers|gut table/);
+      expect(sources.every((key) => key in SOURCES)).toBe(true);
+    }
+    expect(existence(size('needle-gauge', '19'), { device: 'cannula' }).because).toContain('ISO 10555-5');
+    expect(existence(size('needle-gauge', '35')).because).toContain('34 G');
+    expect(existence(size('ep-metric', '3.2')).because).toContain('3, 3.5');
+    expect(existence(size('wire-inch', '0.35')).because).toContain('a zero is missing');
   });
 
   it('says why and by what source when it says no', () => {

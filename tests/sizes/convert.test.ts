@@ -68,6 +68,55 @@ it('names both gauges where the limits of two overlap', () => {
   expect(none).toMatchObject({ to: 'inch' });
 });
 
+it('of a wire by its gauge says the scales apart, with a caution', () => {
+  for (const device of ['steel-wire', 'k-wire'] as const) {
+    const found = convert({ system: 'needle-gauge', value: 20 }, { device });
+    expect(found.map(({ text }) => text)).toEqual(['0.812 mm (AWG)', '0.914 mm (SWG)']);
+    for (const { caution } of found) expect(caution).toContain('the scales differ');
+  }
+});
+
+it('of a length on an IV catheter goes by the list of catheters', () => {
+  const [one] = convert({ system: 'millimetre', value: 1.1 }, { device: 'cannula' });
+  expect(one).toMatchObject({ to: 'needle-gauge', text: '20 G', value: 20 });
+  const [needle] = convert({ system: 'millimetre', value: 1.1 }, { device: 'needle' });
+  expect(needle).toMatchObject({ text: '19 G' });
+});
+
+it('says of a tube and of a sheath what its number does not tell', () => {
+  expect(convert({ system: 'tube-id', value: 7.5 })[0]).toMatchObject({
+    text: '7.5 mm inside',
+    caution: 'the outside depends on the make',
+  });
+  expect(convert({ system: 'french', value: 6 }, { device: 'sheath' })).toMatchObject([
+    { text: 'accepts 2 mm', caution: 'the sheath itself is about 2 Fr thicker outside' },
+  ]);
+  expect(innerDiameter({ system: 'french', value: 6 }, { device: 'sheath' })?.standard).toBe(
+    'sheath French = what it accepts',
+  );
+});
+
+it('of a USP size that no table has gives nothing, and of a metric number only its diameter', () => {
+  expect(convert({ system: 'usp', value: 11 })).toEqual([]);
+  expect(convert({ system: 'millimetre', value: 20 }, { device: 'suture' }).map(({ to }) => to)).toEqual([
+    'inch',
+  ]);
+});
+
+it('says how sure a diameter is, and every caution that goes with it', () => {
+  const oversize = outerDiameter({ system: 'usp', value: -2 }, { material: 'polydioxanone' })!;
+  expect(oversize.confidence).toBe('single-source');
+  expect(outerDiameter({ system: 'needle-gauge', value: 18 }, { device: 'needle' })?.standard).toBe(
+    'ISO 9626, nominal needle chart',
+  );
+  expect(innerDiameter({ system: 'needle-gauge', value: 18 }, { device: 'needle' })?.standard).toBe(
+    'ISO 9626, nominal needle chart',
+  );
+  expect(innerDiameter({ system: 'needle-gauge', value: 9 }, { device: 'needle' })?.standard).toBe(
+    'nominal needle chart',
+  );
+});
+
 it('knows no inches of a gauge that no needle chart lists', () => {
   expect(nominalNeedle(34)?.nominal).toBeCloseTo(0.00725 * 25.4, 9);
   expect(nominalNeedle(35)).toBeUndefined();

@@ -136,6 +136,9 @@ describe('neighbours', () => {
     ['tube-id', '7.5', {}, '7', '8'],
     ['hegar', '8', {}, '7', '9'],
     ['millimetre', '4.7', {}, undefined, undefined],
+    // The ranks 3 and 4 share a row; the numbers 3 and 4 of other systems do not.
+    ['ep-metric', '4', {}, '3.5', '5'],
+    ['hegar', '3', {}, '2', '4'],
     ['inch', '1', {}, undefined, undefined],
   ] as const)('of %s %s %j: %s and %s', (system, text, lens, thinner, thicker) => {
     expect(near(system, text, lens)).toEqual([thinner, thicker]);

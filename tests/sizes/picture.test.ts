@@ -215,3 +215,38 @@ describe('safe', () => {
     expect(outerDiameter(size('usp', '2-0'))).toBeDefined();
   });
 });
+
+// Looked at and found good: a thread too fine to be seen, a range stressed between others, a tube drawn as a hole.
+it('looks as it did', () => {
+  const { svg } = drawSizes([
+    { size: size('usp', '10-0') },
+    { size: size('needle-gauge', '14'), lens: { device: 'cannula' }, stressed: true },
+    { size: size('tube-id', '4') },
+  ])!;
+  expect(svg.replace(/></g, '>\n<').split('\n')).toEqual([
+    '<svg xmlns="http://www.w3.org/2000/svg" width="414" height="147" viewBox="0 0 414 147" role="img">',
+    '<title>To scale: 10-0 0.02–0.029 mm, 14 G 1.85–2.25 mm, 4 mm ID 4 mm inside</title>',
+    '<rect x="0.5" y="0.5" width="413" height="146" rx="6" fill="#ffffff" stroke="#1a1a1a"/>',
+    '<g font-family="sans-serif" font-size="12" fill="#1a1a1a">',
+    '<g>',
+    '<circle cx="55.5" cy="81.5" r="0.5" fill="#6b6b6b"/>',
+    '<text x="55.5" y="100" text-anchor="middle">10-0</text>',
+    '<text x="55.5" y="115" text-anchor="middle">0.02–0.029 mm</text>',
+    '</g>',
+    '<g>',
+    '<circle cx="157" cy="61.759" r="20.241" fill="none" stroke="#0b5394" stroke-dasharray="3 2"/>',
+    '<circle cx="157" cy="65.35" r="16.65" fill="#0b5394"/>',
+    '<text x="157" y="100" text-anchor="middle" font-weight="bold">14 G</text>',
+    '<text x="157" y="115" text-anchor="middle">1.85–2.25 mm</text>',
+    '</g>',
+    '<g>',
+    '<circle cx="251.5" cy="46" r="36" fill="none" stroke="#6b6b6b" stroke-width="2"/>',
+    '<text x="251.5" y="100" text-anchor="middle">4 mm ID</text>',
+    '<text x="251.5" y="115" text-anchor="middle">4 mm inside</text>',
+    '</g>',
+    '<path d="M10 131V137H46V131" fill="none" stroke="#1a1a1a"/>',
+    '<text x="52" y="137">2 mm; the finest is drawn wider to be seen</text>',
+    '</g>',
+    '</svg>',
+  ]);
+});

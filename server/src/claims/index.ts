@@ -6,6 +6,7 @@ import type { Context, Mention } from '../mentions/model.ts';
 import type { Note, Span } from '../notes/model.ts';
 import { constructionsFor } from './constructions/index.ts';
 import type { Reading } from './constructions/model.ts';
+import { readFacts } from './facts.ts';
 import { readHeaded } from './headed.ts';
 import { judge } from './judge/index.ts';
 import { readLists } from './lists.ts';
@@ -36,7 +37,11 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
   const placed = [...readTables(note, reads), ...listed].map((claim) =>
     judge(claim, 'asserted', note, context),
   );
-  const said = [...prose, ...placed].filter(({ claim }) => !offered(claim.focus.start));
+  const heard = new Set(prose.map(({ claim }) => `${claim.kind} ${claim.focus.start}`));
+  const facts = readFacts(reads, scenes)
+    .filter(({ claim }) => !heard.has(`${claim.kind} ${claim.focus.start}`))
+    .map(({ claim, stance }) => judge(claim, stance, note, context));
+  const said = [...prose, ...facts, ...placed].filter(({ claim }) => !offered(claim.focus.start));
   return [...said, ...keyed]
     .filter(({ claim }) => inEnglish(context) || WITHOUT_WORDS.has(claim.kind))
     .sort((a, b) => a.claim.focus.start - b.claim.focus.start);

@@ -1,0 +1,122 @@
+/**
+ * Short facts about one size or material: "18 Fr catheter · 6 mm · wider than 16 Fr", or the items of a list below it.
+ * Only facts that say nothing else are read: a colour, a measure, a property, a comparison.
+ */
+
+import type { Claim, Stance } from './model.ts';
+import { readingsIn } from './quiz/desk.ts';
+import { stanceOf } from './stance.ts';
+import type { Item } from './text/items.ts';
+import { materialsIn } from './text/materials.ts';
+import { groups, type Scene } from './text/scene.ts';
+import type { Read } from './text/scenes.ts';
+import { PROPERTY_WORDS } from './words/properties.ts';
+
+export interface FactReading {
+  readonly claim: Claim;
+  readonly stance: Stance;
+}
+
+const LONGEST = 60;
+const MANY = 12;
+
+export function readFacts(reads: readonly Read[], scenes: readonly Scene[]): FactReading[] {
+  const first = new Map<Read['passage'], Scene>();
+  for (const scene of scenes) if (!first.has(scene.passage)) first.set(scene.passage, scene);
+  return reads.flatMap((read) => {
+    const scene = first.get(read.passage);
+    if (!scene || !plain(scene, read)) return [];
+    const parts = cut(read.items);
+    const parent = reads[read.passage.list?.parent ?? -1];
+    const own = parts.length > 1 && isSubject(parts[0]!) ? parts.slice(1) : [];
+    const about = own.length > 0 ? parts[0]! : parent && isSubject(parent.items) ? parent.items : undefined;
+    const facts = own.length > 0 ? own : parts;
+    return about && facts.length <= MANY ? facts.flatMap((fact) => readFact(scene, about, fact)) : [];
+  });
+}
+
+/** Prose of its own: no heading, no cell, nothing to be ticked or chosen. */
+const plain = (scene: Scene, { passage, items }: Read): boolean =>
+  passage.kind === 'paragraph' &&
+  items.length <= LONGEST &&
+  !scene.option &&
+  !scene.truthItem &&
+  passage.list?.checked === undefined;
+
+const EDGES = new Set([';', '·', '•', '|']);
+
+function cut(items: readonly Item[]): Item[][] {
+  const parts: Item[][] = [[]];
+  for (const item of items) {
+    if (EDGES.has(item.word)) parts.push([]);
+    else parts.at(-1)!.push(item);
+  }
+  return parts.filter((part) => part.length > 0);
+}
+
+/** "18 G cannula", "3-0 nylon", "Polydioxanone": one size or material and a noun or two. */
+function isSubject(items: readonly Item[]): boolean {
+  const sizes = items.filter((item) => item.kind === 'size');
+  const named = materialsIn(items);
+  const words = items.filter((item) => item.kind === 'word').length;
+  return (
+    words <= 4 &&
+    sizes.length <= 1 &&
+    sizes.length + named.length >= 1 &&
+    named.length <= 1 &&
+    items.every((item) => item.kind !== 'punctuation' || item.word === ':' || item.word === '.') &&
+    !items.some((item) => item.colour || item.magnitude || item.word === 'for' || item.word === 'not')
+  );
+}
+
+function readFact(scene: Scene, about: readonly Item[], fact: readonly Item[]): FactReading[] {
+  const link = linkOf(fact);
+  if (!link) return [];
+  const subject = about.filter((item) => item.kind !== 'punctuation');
+  const joint: Item = {
+    ...subject.at(-1)!,
+    word: link,
+    kind: link === ':' ? 'punctuation' : 'word',
+    start: 0,
+    end: 0,
+  };
+  const { mention: _, ...mark } = joint;
+  const bare = { start: mark.start, end: mark.end, word: mark.word, kind: mark.kind, capital: false };
+  const { scene: whole, readings } = readingsIn(scene, [...subject, bare, ...fact]);
+  const reading = readings.find(({ claim }) => KINDS.has(claim.kind));
+  return reading ? [{ claim: reading.claim, stance: stanceOf(whole, reading) }] : [];
+}
+
+const KINDS: ReadonlySet<Claim['kind']> = new Set(['comparison', 'equivalence', 'colour', 'property']);
+
+/** How the fact joins its subject; undefined when it says anything else. */
+function linkOf(items: readonly Item[]): ':' | 'is' | undefined {
+  const words = items.filter((item) => item.kind === 'word' || item.kind === 'size');
+  const sizes = groups(items);
+  if (words.length === 0 || words.length > 9 || items.some((item) => item.word === '?')) return undefined;
+  if (words.some((item) => item.colour))
+    return all(words, (item) => item.colour !== undefined || HUB.has(item.word)) ? ':' : undefined;
+  if (sizes.length === 0)
+    return all(words, (item) => PROPERTY_WORDS.has(item.word) || THREAD.has(item.word)) ? 'is' : undefined;
+  if (sizes.length > 1 || sizes[0]!.mentions.length > 1) return undefined;
+  const than = words.findIndex((item) => item.word === 'than');
+  if (than >= 0) {
+    const compared =
+      words[0]!.magnitude?.degree === 'comparative' || words[1]?.magnitude?.degree === 'comparative';
+    return compared && words.length - than <= 4 ? 'is' : undefined;
+  }
+  return all(words, (item) => item.kind === 'size' || MEASURE.has(item.word)) ? ':' : undefined;
+}
+
+const all = (items: readonly Item[], test: (item: Item) => boolean): boolean => items.every(test);
+const HUB = new Set(
+  'hub hubs colour color coded code cap valve winged wings the a is cannula needle dark light pale'.split(
+    ' ',
+  ),
+);
+const THREAD = new Set('and suture thread material a is an'.split(' '));
+const MEASURE = new Set(
+  'outside outer diameter od o.d across wide width thick thickness about roughly is measures the in mm inner inside bore lumen id metric'.split(
+    ' ',
+  ),
+);

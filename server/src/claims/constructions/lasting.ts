@@ -119,7 +119,8 @@ function spanAt(items: readonly Item[]): { low: number; high: number } | undefin
     const value = wordValue(word) ?? Number(word);
     return Number.isNaN(value) ? [] : [value];
   });
-  if (unitAt > 0 && numbers.length === 0) return undefined;
+  // "over months" names no number; "a fortnight" is one.
+  if (numbers.length === 0 && (unitAt > 0 || words[unitAt]!.endsWith('s'))) return undefined;
   const values = numbers.length === 0 ? [1] : numbers;
   return { low: Math.min(...values) * unit, high: Math.max(...values) * unit };
 }

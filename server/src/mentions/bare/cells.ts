@@ -47,7 +47,50 @@ function threadCell(around: Surroundings, scene: Scene): RegExpExecArray | null 
 function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
   const { header, row } = labelsOf(around, scene.passage);
   if (header && OTHER_HEADER.test(header.passage.text)) return undefined;
-  return named(header) ?? named(row) ?? sized(around, header, row, scene) ?? reach(header, scene);
+  const unit = unitUnder(around, scene);
+  if (unit) return named(unit);
+  // "12 Fr" at the head of a column names one size: the label of the row says what is measured.
+  if (header && /\d/.test(header.passage.text)) return named(row) ?? named(header);
+  return (
+    named(header) ??
+    captioned(around, header, scene) ??
+    named(row) ??
+    sized(around, header, row, scene) ??
+    reach(header, scene)
+  );
+}
+
+const UNIT_CELL =
+  /^\W*(?:mm|cm|in|inch(?:es)?|fr(?:ench)?|ch|g|ga|gauge|usp|metric|colou?r|name|type|device|material)?\W*$/i;
+
+/** A first row of units below the header: "| Catheter | Outside |" over "| Fr | mm |". */
+function unitUnder(around: Surroundings, scene: Scene): Scene | undefined {
+  const { cell } = scene.passage;
+  const units = cell && cell.row > 1 ? around.note.tables[cell.table]?.rows[1] : undefined;
+  const own = units && around.scenes[units[cell!.column] ?? -1];
+  const text = (index: number) => around.scenes[index]?.passage.text ?? '';
+  if (!own || own.passage.text.trim() === '' || !UNIT_CELL.test(own.passage.text)) return undefined;
+  return units.slice(0, WIDEST).every((index) => UNIT_CELL.test(text(index))) ? own : undefined;
+}
+const WIDEST = 12;
+
+/** "Outer diameters in mm" right above a table: the unit of a column of diameters that names none. */
+function captioned(around: Surroundings, header: Scene | undefined, { passage }: Scene): System | undefined {
+  const table = passage.cell && around.note.tables[passage.cell.table];
+  const over = [around.scenes[table?.leadIn ?? -1], headingsOf(around, passage)[0]];
+  if (
+    !header ||
+    !/^\W*(?:outer |outside |external )?(?:diameter|width|thickness|outside|o\.?d\.?)\W*$/i.test(
+      header.passage.text,
+    )
+  )
+    return undefined;
+  return over.some(
+    (scene) =>
+      scene && /\b(?:in|against|to|,) (?:mm|millimet(?:re|er)s)\b/i.test(scene.passage.text.slice(0, 120)),
+  )
+    ? 'millimetre'
+    : undefined;
 }
 
 function named(label: Scene | undefined): System | undefined {

@@ -11,7 +11,7 @@ export const unclear: CheckDefinition = {
   kind: 'ambiguity',
   severity: 'info',
   title: 'This can be read two ways',
-  docs: 'A reader could take the number two ways: “pass a 2” may mean size 2 or 2-0, “14F” a woman of 14 or a 14 French catheter, “18g” a weight or a gauge. The fixes write each reading out; the author chooses.',
+  docs: 'A reader could take the number two ways: “pass a 2” may mean size 2 or 2-0, “14F” a woman of 14 or a 14 French catheter, “18g” a weight or a gauge, “the next gauge up” a wider needle or a higher number, “a green one” two sizes when neither needle nor cannula is named. The fixes write each reading out; the author chooses.',
   run: ({ mentions }) => mentions.filter((mention) => mention.kind === 'ambiguous').map(toFinding),
 };
 

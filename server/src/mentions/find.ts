@@ -1,5 +1,6 @@
 /** Every size mention of a note, in order. */
 import type { Note, Span } from '../notes/model.ts';
+import { questionsOf } from './asked/index.ts';
 import { type Board, bareSizes, boardOf, type Written } from './bare/index.ts';
 import { mentionOf } from './build.ts';
 import type { Context, Mention } from './model.ts';
@@ -27,7 +28,21 @@ const inOrder = <T extends { readonly span: Span }>(all: readonly T[]): T[] =>
   [...all].sort((a, b) => a.span.start - b.span.start);
 
 const together = (board: Board, scene: Scene): readonly Mention[] =>
-  inOrder([...board.settled[scene.passage.index]!, ...bareSizes(board, scene)]);
+  clear([
+    ...board.settled[scene.passage.index]!,
+    ...bareSizes(board, scene),
+    ...questionsOf(board.around, scene),
+  ]);
+
+/** In order; a question about words gives way to a size inside them. */
+const clear = (mentions: readonly Mention[]): readonly Mention[] =>
+  inOrder(
+    mentions.filter(
+      (one) =>
+        one.notation !== 'unsized' ||
+        !mentions.some((m) => m !== one && m.span.start < one.span.end && m.span.end > one.span.start),
+    ),
+  );
 
 /** Judges what the notations found: lengths last, since a size beside them decides. */
 function written(around: Surroundings, scene: Scene): Written {

@@ -25,6 +25,8 @@ export interface Read {
 export function readPassages(note: Note, mentions: readonly Mention[]): Read[] {
   const byPassage = new Map<number, Mention[]>();
   for (const mention of mentions) {
+    // Words that name no size stay words: the grammar reads them.
+    if (mention.kind === 'ambiguous' && mention.notation === 'unsized') continue;
     const list = byPassage.get(mention.passage);
     if (list) list.push(mention);
     else byPassage.set(mention.passage, [mention]);

@@ -1,8 +1,9 @@
 /** When a reader would have to ask: a bare thread number, a size fetched without its system. */
+import type { System } from '../../sizes/model.ts';
 import { factsOf } from '../sense/note-facts.ts';
 import type { Place } from '../sense/place.ts';
 import { ask, size, type Verdict } from '../sense/verdict.ts';
-import { ASKED_FOR, FETCHED } from '../words/frames.ts';
+import { ASKED_FOR, FETCHED, SAID_WHOLE, SAID_WHOLE_AFTER, WANTED, WANTED_AFTER } from '../words/frames.ts';
 import type { Board } from './board.ts';
 import { suits } from './suits.ts';
 import type { Bare } from './tokens.ts';
@@ -67,7 +68,9 @@ const threadAsk = (place: Place, value: number): Verdict =>
 export const handedThread = (place: Place, bare: Bare): Verdict | undefined =>
   bare.value >= 1 &&
   !bare.plural &&
-  (FETCHED.test(place.before) || (ASKED_FOR.test(place.before) && ENDS.test(place.after)))
+  (FETCHED.test(place.before) ||
+    (ASKED_FOR.test(place.before) && ENDS.test(place.after)) ||
+    (WANTED.test(place.before) && /^\sto (?:close|sew|stitch|tie|suture)\b/i.test(place.after)))
     ? threadAsk(place, bare.value)
     : undefined;
 
@@ -92,17 +95,59 @@ const FETCHABLE = [
   { system: 'usp', words: (n: number) => `${n} USP thread size`, write: (n: number) => `USP ${n}` },
 ] as const;
 
-/** "fetch a 16", "give me a seven": a size asked for with no system in sight. */
+/** "fetch a 16", "give me a seven", "leave an 18 by the bed": a size asked for with no system in sight. */
 export function fetchQuestion(place: Place, bare: Bare, board: Board): Verdict | undefined {
-  if (!FETCHED.test(place.before) || board.settled.every((mentions) => mentions.length === 0))
+  if (bare.value < 1 || board.settled.every((mentions) => mentions.length === 0)) return undefined;
+  if (!fetched(place) && !(openSystem(bare, board) && (wanted(place, bare) || saidWhole(place))))
     return undefined;
-  if (!/^\s?(?:[.,;:)?!"”’'*_]|$|for\b|when\b|from\b)/.test(place.after.trimStart())) return undefined;
   const { value } = bare;
+  const [sole, ...others] = present(bare, board);
+  if (sole === 'usp' && others.length === 0 && !fetched(place)) return threadAsk(place, value);
   const readings = FETCHABLE.filter(({ system }) => suits(system, bare)).map(({ system, words, write }) => ({
     size: { system, value },
     words: words(value),
     write: write(value),
   }));
-  if (readings.length < 2) return undefined;
-  return ask(readings, 'no-system', place.text.slice(0, 80).trim());
+  const [only] = readings;
+  if (only?.size.system === 'usp' && readings.length === 1) return threadAsk(place, value);
+  const glove =
+    bare.decimals > 0 && readings.length === 1
+      ? [{ words: `a glove of size ${value}`, write: `glove size ${value}` }]
+      : [];
+  if (readings.length + glove.length < 2) return undefined;
+  return ask([...readings, ...glove], 'no-system', place.text.slice(0, 80).trim());
+}
+
+const fetched = (place: Place): boolean =>
+  FETCHED.test(place.before) && /^\s?(?:[.,;:)?!"”’'*_]|$|for\b|when\b|from\b)/.test(place.after.trimStart());
+
+const wanted = (place: Place, bare: Bare): boolean =>
+  WANTED.test(place.before) &&
+  (bare.plural || /\b(?:an?|the)\s["“‘'*_]?$/i.test(place.before)) &&
+  WANTED_AFTER.test(place.after);
+
+/** "A 12, please" and "16 x 5 please" as the whole of what was said. */
+const saidWhole = (place: Place): boolean => {
+  const { text } = place.scene.passage;
+  return (
+    SAID_WHOLE.test(text.slice(Math.max(0, place.span.start - 20), place.span.start)) &&
+    SAID_WHOLE_AFTER.test(text.slice(place.span.end, place.span.end + 30))
+  );
+};
+
+/** The note deals in more than one system that has the value. */
+const openSystem = (bare: Bare, board: Board): boolean =>
+  present(bare, board).length !== 1 || present(bare, board)[0] === 'usp';
+
+function present({ value, decimals, spoken }: Bare, board: Board): readonly System[] {
+  const notes = factsOf(board.around);
+  const named = {
+    'needle-gauge': notes.gauge,
+    french: notes.french,
+    'tube-id': notes.tracheal,
+    usp: notes.thread,
+  };
+  return FETCHABLE.map(({ system }) => system).filter(
+    (system) => named[system] && suits(system, { value, decimals, spoken }),
+  );
 }

@@ -139,6 +139,8 @@ export interface PropertyClaim extends Base {
 export interface ExistenceClaim extends Base {
   readonly kind: 'existence';
   readonly size: Operand;
+  /** A writing that is no size of any system, and why. */
+  readonly odd?: { readonly written: string; readonly because: string };
 }
 
 export interface KeyClaim extends Base {

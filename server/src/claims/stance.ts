@@ -232,8 +232,22 @@ function unreal({ items }: Scene, { at }: Reading): boolean {
   const before = items.slice(Math.max(0, at - 5), at);
   const comma = before.findLastIndex((item) => item.word === ',');
   const near = [...before.slice(comma + 1), ...items.slice(at, at + 6)];
-  return near.some((item) => NEGATIONS.has(item.word)) || items.some((item) => UNREAL.has(item.word));
+  const denied = items.some((item) => NEGATIONS.has(item.word));
+  return (
+    near.some((item) => NEGATIONS.has(item.word)) ||
+    items.some((item) => UNREAL.has(item.word) && (denied || !/^exists?$/.test(item.word))) ||
+    ASKED_ONCE.test(
+      items
+        .slice(0, at)
+        .map((item) => item.word)
+        .join(' '),
+    )
+  );
 }
+/** "A trainee once asked for 4.5-0": a story of somebody's mistake. */
+const ASKED_ONCE =
+  /\b(?:once (?:asked|called|begged|sent)|(?:student|trainee|somebody|someone|anyone|intern|newcomer|he|she|they) (?:\w+ )?(?:asked|asks|called|wrote|ordered))\b/;
+
 const UNREAL = new Set([
   'joking',
   'joke',

@@ -230,9 +230,11 @@ function unbracketed(between: readonly Item[]): readonly Item[] {
     : between;
 }
 
-/** "an orange cannula, a 22 G and tape", "the grey one, a 22 G is …": a comma and an article open another thing. */
+/** "an orange cannula, a 22 G and tape", "a blue catheter and a 16 Ch", "the grey one, a 22 G is …": a comma and an article open another thing. */
 function afterComma(items: readonly Item[], between: readonly Item[], g: Group): boolean {
-  if (!/^an?$/.test(between.at(-1)?.word ?? '') || between.at(-2)?.word !== ',') return false;
+  const [last, mark] = [between.at(-1)?.word ?? '', between.at(-2)?.word];
+  if (/^(?:an?|the)$/.test(last) && mark === 'and' && between[0]!.deviceNoun) return true;
+  if (!/^an?$/.test(last) || mark !== ',') return false;
   const next = items[g.to + 1]?.deviceNoun ? items[g.to + 2] : items[g.to + 1];
   return /^(?:and|or|is|are|was|were|has|will|lies|sits|goes)$/.test(next?.word ?? '');
 }

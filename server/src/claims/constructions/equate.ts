@@ -24,7 +24,8 @@ export function dimensionOf(
 ): 'outer' | 'bore' | 'radius' | 'around' | undefined {
   const lead = leadOf(items, left);
   const own = wordsBeside(items, left, right);
-  const of = SUBJECT_OF.exec(lead)?.[1] ?? '';
+  const noun = SUBJECT_OF.exec(lead)?.[1] ?? '';
+  const of = FUNCTION_WORD.test(noun) ? '' : noun;
   const opener = OPENER.exec(lead)?.[0] ?? '';
   const near = `${of} ${opener} ${own}`;
   if (PART_BETWEEN.test(own) || /\binside (?:the|an?|of|its)\b/.test(own)) return undefined;
@@ -58,11 +59,14 @@ const OPENER = /^(?:inside|internally|a?round the outside|all the way round)(?: 
 /** "the bore of a 21 G", "the hole for the 24 Fr": what the sentence is about when it is not the size itself. */
 const SUBJECT_OF =
   /\b((?:[\w-]+ )?[\w-]+) (?:of|for|around|round|on|under|behind)(?: an?| the| our| each| this| that| any| your)?(?: [a-z][\w-]*)?$/;
+/** "and for 4-0 it would be …": no noun stands before the preposition. */
+const FUNCTION_WORD =
+  /(?:^| )(?:and|but|so|or|then|now|that|is|are|was|as|also|only|just|say|go|use|good|right|so|same|call|called)$/;
 /** "sits in a hub 6 mm wide": the length is the part's. */
 const PART_BETWEEN =
   /\b(?:in|with|has|have|and|under|behind) (?:an? |the |its )?(?:\w+ )?(?:hub|balloon|cuff|tip|wall|walls|eye|eyes|bevel|handle|flange|wings?|holes?|funnel|stylet)\b/;
 const MEASURED_NOUN =
-  /\b(?:diameter|diameters|width|outside|thickness|size|calib(?:re|er)|bore|lumen|inside|inner|radius|circumference|girth|perimeter|cross-section|shaft|barrel|value|figure|answer|number|entry|conversion|equivalent|result|measurement|reading|think|picture|case|example|sum|od|id|needles?|cannulas?|catheters?|tubes?|drains?|wires?|threads?|sutures?|sheaths?)$/;
+  /\b(?:diameter|diameters|width|outside|thickness|size|calib(?:re|er)|bore|lumen|inside|inner|radius|circumference|girth|perimeter|cross-section|shaft|barrel|value|figure|answer|number|entry|conversion|equivalent|result|measurement|reading|think|picture|case|example|sum|od|id|one|ones|needles?|cannulas?|catheters?|tubes?|drains?|wires?|threads?|sutures?|sheaths?)$/;
 
 function wordsBeside(items: readonly Item[], left: Group, right: Group): string {
   const next = items.slice(right.to + 1, right.to + 4);

@@ -22,7 +22,7 @@ const IDLE = new Set(
   close iso sold designated labelled labeled listed known would as
   good fully full-blown bare likewise marked should anywhere somewhere between will must can from then you
   say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
-  usp ep same what
+  usp ep same what says
   and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
 );
 const MEASURE_AFTER = new Set(
@@ -239,7 +239,7 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
   if (words.includes('what') && !after3(items, right).some((word) => WHAT_IT.test(word))) return false;
   const before = verb < 0 ? [] : between.slice(0, verb);
   if (
-    !after.every((item, i) => idle(item) || kind(item, after[i + 1])) ||
+    !after.every((item, i) => idle(item) || kind(item, after[i + 1]) || closed(item, after[i + 1])) ||
     (verb >= 0 && !before.every((item) => idle(item) || phrase(item)))
   )
     return false;
@@ -253,6 +253,9 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
   if (bracket || words.includes(':')) return true;
   if (left.sizes[0]!.system === 'wire-inch' && words.every((word) => word === ',' || word === 'or'))
     return true;
+  // "metric 3, at least 0.03 mm": the number is a least diameter.
+  if (left.sizes[0]!.system === 'ep-metric' && right.mentions[0]?.bound === 'at-least')
+    return words.length <= 3;
   const apposition = words.includes(',') || words.includes('—') || words.includes('or');
   return apposition && items.slice(right.to + 1, right.to + 4).some((item) => MEASURE_AFTER.has(item.word));
 }
@@ -284,6 +287,10 @@ const DIAMETERS = new Set([
 ]);
 
 const DASHES = new Set(['–', '—', '-', '…']);
+
+/** "is narrower, about 2 mm": a comparing word that its comma closes. */
+const closed = (item: Item, next: Item | undefined) =>
+  item.magnitude?.degree === 'comparative' && next?.word === ',';
 
 const idle = (item: Item) =>
   IDLE.has(item.word) || EQUAL.has(item.word) || item.deviceNoun === true || item.colour !== undefined;
@@ -367,7 +374,12 @@ function answered(scene: Scene, all: readonly Group[]): Reading[] {
       .join(' '),
   );
   if ((previous?.close !== '?' && !resumed) || !previous || !answer || answer.mentions.length > 1) return [];
-  if (answer.from > 3 || !LENGTHS.has(answer.sizes[0]!.system) || answer.mentions[0]!.length) return [];
+  if (
+    answer.from > (introduced(scene.items, answer) ? 6 : 3) ||
+    !LENGTHS.has(answer.sizes[0]!.system) ||
+    answer.mentions[0]!.length
+  )
+    return [];
   const asked = groups(previous.items);
   const left = asked[0];
   if (
@@ -386,4 +398,16 @@ function answered(scene: Scene, all: readonly Group[]): Reading[] {
     (reading) => ({ ...reading, at: answer.from, from: answer.from, to: answer.to }),
   );
 }
+/** "Bex: Narrower, about 1.5 mm.": a speaker and a comparing word in front. */
+const introduced = (items: readonly Item[], answer: Group): boolean =>
+  items
+    .slice(0, answer.from)
+    .every(
+      (item, i) =>
+        item.kind === 'punctuation' ||
+        item.magnitude?.degree === 'comparative' ||
+        (i === 0 && item.capital) ||
+        /^(?:about|roughly|around|nearly|only|just|that|is|it's|a)$/.test(item.word),
+    );
+
 const CHOICE = /\b(?:how (?:long|deep|far)|length|depth|which|who|when)\b/;

@@ -121,7 +121,7 @@ const tubeTalk = (scene: Scene, text: string) =>
 function sizedBy(scene: Scene): Reading[] {
   const text = words(scene.items);
   const where =
-    /\b(outer|outside|external|inner|inside|internal) (?:diameter|width|size)\b|\bits (outside|inside)\b/.exec(
+    /\b(outer|outside|external|inner|inside|internal) (?:diameter|width|size)\b|\b(?:its|the) (outside|inside)(?= of (?:the|a|its) (?:tube|sheath)\b|\b(?<=its \w+))/.exec(
       text,
     );
   if (!where) return [];
@@ -141,7 +141,10 @@ function sizedBy(scene: Scene): Reading[] {
     /^(?:outer|outside|external|inner|inside|internal)$/.test(item.word),
   );
   // "its outside is nearly 8 Fr" gives a value, not the rule by which sheaths are sized.
-  if (at < 0 || scene.items.slice(at).some((item) => item.kind === 'size')) return [];
+  const clause = scene.items.slice(at);
+  const comma = clause.findIndex((item) => /^[,;]$/.test(item.word));
+  if (at < 0 || clause.slice(0, comma < 0 ? clause.length : comma).some((item) => item.kind === 'size'))
+    return [];
   return [reading(scene, sheath ? 'french' : 'tube-id', id, at, 0, at)];
 }
 
@@ -239,9 +242,10 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
       )
     )
       return true;
-    if (/\b(?:get|find|work out|calculate|obtain) (?:the )?(?:french|charri)/.test(text)) return false;
+    if (/\b(?:get|find|work out|calculate|obtain|want|need) (?:the |its |your )?(?:french|charri)/.test(text))
+      return false;
     if (
-      /\b(?:get|find|work out|calculate|obtain) (?:the )?(?:mm|millimet|(?:outer |outside )?diameter)/.test(
+      /\b(?:get|find|work out|calculate|obtain|want|need) (?:the |its |your )?(?:mm|millimet|(?:outer |outside )?diameter)/.test(
         text,
       )
     )
@@ -300,7 +304,7 @@ function named(scene: Scene, french: number): Reading[] {
     : ofMeasure('(?:inner|inside|internal) (?:diameter|bore)|lumen')
       ? 'french-is-inner'
       : ofMeasure('(?:outer |outside )?(?:diameter|width|thickness|size) in (?:mm|millimet(?:re|er)s)') &&
-          !/\b(?:third|three|3|times|tripl)/.test(text)
+          !/\b(?:third|three|3|times|tripl|multipl)|[×*_…]/.test(text)
         ? 'french-is-diameter-mm'
         : undefined;
   if (!hit || /\b(?:sheath|introducer|roughly|about|approximately|nearly|near)\b/.test(words(items)))

@@ -32,6 +32,7 @@ import { members } from './members.ts';
 import type { Construction } from './model.ts';
 import { next } from './next.ts';
 import { nothing } from './nothing.ts';
+import { oddSizes } from './odd-sizes.ts';
 import { order } from './order.ts';
 import { outdo } from './outdo.ts';
 import { pair } from './pair.ts';
@@ -113,6 +114,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   usual,
   wrongUnit,
   existence,
+  oddSizes,
 ];
 
 /** The constructions that may read a sentence: no other would say anything. */

@@ -164,7 +164,7 @@ function cuts(scene: Scene, named: readonly PointAt[]): Reading[] {
     .map((item) => item.word)
     .join(' ');
   const agent =
-    at - taper.to <= 3 || /^(?:it|they|and|which|that|to|will|needles?|points?|tip)$/.test(before);
+    at - taper.to <= 3 || /^(?:it|they|is|are|and|which|that|to|will|needles?|points?|tip)$/.test(before);
   const object = /^(?:sharpened|honed)$/.test(items[at]!.word)
     ? /^(?:along|on|at) (?:its |the |both |two |three |all )/.test(after)
     : /^(?:tissues?|(?:its|their) way|well\b|cleanly\b|through (?:the )?(?:tissues?|skin|dermis)|easily\b)/.test(

@@ -17,7 +17,8 @@ export const tubes: Construction = {
     const text = textOf(scene.items);
     const age = ageRule(scene);
     if (age.length > 0) return [...age, ...cuffs(scene, textOf(scene.items))];
-    if (!TUBE.test(`${text} ${scene.headings.join(' ')}`) || scene.items.some(denies)) return [];
+    if (!TUBE.test(`${text} ${scene.headings.join(' ')} ${earlier(scene)}`) || scene.items.some(denies))
+      return [];
     return [
       ...suctionRule(scene, text),
       ...suctionSize(scene, text),
@@ -29,7 +30,7 @@ export const tubes: Construction = {
 };
 
 const CUES = /^(?:tubes?|tube's|ett|tracheal|endotracheal|cuffed|uncuffed|suction|plus|add|\+)$|^age/;
-const TUBE = /\b(?:tubes?|ett|tracheal|endotracheal|cuffed|uncuffed|intubat\w*|airway|airways)\b/;
+const TUBE = /\b(?:age over|tubes?|ett|tracheal|endotracheal|cuffed|uncuffed|intubat\w*|airway|airways)\b/;
 const denies = (item: Item): boolean => NEGATIONS.has(item.word) && item.word !== 'no';
 const textOf = (items: readonly Item[]): string =>
   items.map((item) => (item.mention ? item.mention.text.toLowerCase() : item.word)).join(' ');
@@ -49,6 +50,13 @@ function suctionRule(scene: Scene, text: string): Reading[] {
   const at = itemAt(scene.items, (twice ?? other)!.index);
   return [reading(scene, twice ? 'suction-by-tube' : 'suction-by-tube-other', at, at)];
 }
+
+/** The two sentences before this one. */
+const earlier = (scene: Scene): string =>
+  [...scene.context.slice(-2), ...scene.before]
+    .slice(-3)
+    .map(({ items }) => textOf(items))
+    .join(' . ');
 
 /** How far over twice the tube a catheter must be: two steps, since tables round. */
 const OVER = 2;

@@ -11,7 +11,7 @@ import type { Construction, Reading } from './model.ts';
 
 export const worded: Construction = {
   id: 'worded',
-  needs: () => [{ holds: ['length', 'mixed'] }, { sizes: 1, words: LENGTH_UNITS }],
+  needs: () => [{ holds: ['length'] }, { sizes: 1, words: LENGTH_UNITS }],
   read(scene) {
     const said = withLengths(scene.items);
     const items = said?.items ?? scene.items;
@@ -21,7 +21,7 @@ export const worded: Construction = {
         : reading;
     const row = { ...scene, items };
     const pairs = said ? readPairs(row).filter(openEnded) : [];
-    return [...pairs, ...ahead(row)].map(back);
+    return [...pairs, ...ahead(row), ...resumed(row)].map(back);
   },
 };
 
@@ -47,6 +47,35 @@ function ahead(scene: Scene): Reading[] {
   const states = /^(?:is|has|was|makes|serves|does|suits|remains|stays)$/.test(after(items, size));
   return across || (fine && states) ? equate(scene, size, length) : [];
 }
+
+const ITS =
+  /^(?:\S+ : )?(?:and |so |then |here )?(?:its (?:outer |outside |external )?(?:diameter|width|thickness|outside|calib(?:er|re))|it)(?: itself)? (?:is|measures|comes to|works out at|comes out at|would be)(?: (?:only|just|about|roughly|around|nearly|almost|then|exactly|some|an?))*$/;
+
+/** "… a 12 Fr drain. It is 6 mm across.": the one size of the sentence before. */
+function resumed(scene: Scene): Reading[] {
+  const { items } = scene;
+  const [length, ...others] = groups(items);
+  const previous = scene.before.at(-1);
+  if (!length || others.length > 0 || !previous || !isLength(length)) return [];
+  const lead = wordsOf(items, 0, length.from);
+  const across = ACROSS.test(`${lead} ${wordsOf(items, length.to + 1, length.to + 4)}`);
+  const [size, ...more] = groups(previous.items);
+  if (!ITS.test(lead) || !across || !size || more.length > 0 || !isSized(size) || size.from > SUBJECT)
+    return [];
+  if (previous.close === '?' || items[length.to + 1]?.magnitude?.degree === 'comparative') return [];
+  const shift = previous.items.length;
+  const joined = { ...scene, items: [...previous.items, ...items] };
+  return equate(joined, size, { ...length, from: length.from + shift, to: length.to + shift }).map(
+    (reading) => ({
+      ...reading,
+      at: length.from,
+      from: length.from,
+      to: length.to,
+    }),
+  );
+}
+/** A size this near the start is what its sentence is about. */
+const SUBJECT = 7;
 
 /** The first verb after a size, a device's name left out. */
 const after = (items: readonly Item[], size: Group): string =>

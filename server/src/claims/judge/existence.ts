@@ -5,6 +5,7 @@ import { cannotTell, type Judgement, lensOf, sourceNames } from './model.ts';
 import { sizeWords } from './words.ts';
 
 export function judgeExistence(claim: ExistenceClaim): Judgement {
+  if (claim.odd) return judgeOdd(claim.odd);
   const says = `Names a size ${sizeWords(claim.size)}.`;
   const missing = claim.size.sizes
     .map((size) => ({ size, ...existence(size, lensOf(claim.size)) }))
@@ -19,3 +20,12 @@ export function judgeExistence(claim: ExistenceClaim): Judgement {
     steps: [{ label: 'value', text: missing.because, sources: missing.sources }],
   };
 }
+
+const judgeOdd = ({ written, because }: NonNullable<ExistenceClaim['odd']>): Judgement => ({
+  verdict: 'contradicted',
+  says: `Names a size ${written}.`,
+  holds: `${written} does not exist: ${because}.`,
+  source: 'common practice, no source',
+  sources: [],
+  steps: [{ label: 'rule', text: because }],
+});

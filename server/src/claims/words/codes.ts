@@ -27,7 +27,7 @@ export function codeOf(items: readonly { readonly word: string }[]): Device | 'b
   for (const { word } of items) {
     needle ||= NEEDLE.has(word);
     cannula ||= CANNULA.has(word) || GAUGE_CATHETER.has(word);
-    urinary ||= URINARY.has(word);
+    urinary ||= URINARY.has(word) || /-funnel(?:l?ed)?$/.test(word);
     suction ||= SUCTION.has(word);
   }
   if (urinary !== suction && !needle) return urinary ? 'urinary-catheter' : 'suction-catheter';

@@ -1,5 +1,6 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
 import type { Reading } from './constructions/model.ts';
+import { framed } from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
@@ -27,6 +28,8 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
   if (scene.option) return 'option';
   if (!reading.answered && (asked(scene, reading) || unkeyed(scene) || toSort(scene, reading)))
     return 'asked';
+  const frame = framed(scene, reading);
+  if (frame) return rejected(scene) || announced(scene) ? 'quoted' : frame;
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (hearsay(scene, reading)) return 'quoted';
   if (
@@ -130,7 +133,11 @@ function mistake(scene: Scene, reading: Reading): boolean {
       !deniedMistake(scene.items, i) &&
       !consequence(scene.items, i, reading),
   );
-  if (here || exercise(scene, reading)) return true;
+  return here || exercise(scene, reading) || announced(scene);
+}
+
+/** The sentence before, the lead-in or a heading says that mistakes follow. */
+function announced(scene: Scene): boolean {
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && announces(before)) return true;
   return scene.headings.some((heading) =>
@@ -325,7 +332,7 @@ const DIRECT = new Set([
   'hardly',
 ]);
 const ADVERBS = new Set(
-  'a an the any actually really necessarily always ever even much make makes get gets be become becomes flow flows run runs mean means go goes give gives'.split(
+  'way a an the any actually really necessarily always ever even much make makes get gets be become becomes flow flows run runs mean means go goes give gives'.split(
     ' ',
   ),
 );
@@ -364,7 +371,15 @@ function closesCondition(items: readonly Item[], comma: number): boolean {
 
 function hedged(scene: Scene, { at }: Reading): boolean {
   const start = clauseFrom(scene.items, at);
-  return scene.items
+  const { items } = scene;
+  return items
     .slice(start, at + 1)
-    .some((item) => HEDGES.has(item.word) && !(item.word === 'may' && item.capital));
+    .some(
+      (item, i) =>
+        HEDGES.has(item.word) && !(item.word === 'may' && item.capital) && !wanting(items, start + i),
+    );
 }
+
+/** "you may want to go up to": advice, said kindly. */
+const wanting = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === 'may' && /^(?:want|wish|need|have|like|as)$/.test(items[i + 1]?.word ?? '');

@@ -9,7 +9,16 @@ import { groups, type Scene } from '../text/scene.ts';
 import { AXIS_CHANGE, DOWN, UP } from '../words/changes.ts';
 import { INVERSE, inverseIn, STRAIGHT } from './inverse.ts';
 import type { Construction, Reading } from './model.ts';
-import { amount, fromNumber, inNumber, inSize, oneMore, rowOfZeros, zeroTaken } from './number-idioms.ts';
+import {
+  amount,
+  counting,
+  fromNumber,
+  inNumber,
+  inSize,
+  oneMore,
+  rowOfZeros,
+  zeroTaken,
+} from './number-idioms.ts';
 import { directionClaim, type NumberSide, type SizeSide } from './sides.ts';
 import { wholeNumbers } from './whole.ts';
 
@@ -93,7 +102,13 @@ function numberSides(scene: Scene, items: readonly Item[], words: readonly Measu
 /** Number sides said in passing. */
 function idioms(scene: Scene, items: readonly Item[]): NumberSide | undefined {
   const systemAt = (i: number) => systemNear(scene, items, i);
-  return rowOfZeros(items) ?? zeroTaken(items) ?? inNumber(items, systemAt) ?? oneMore(items, systemAt);
+  return (
+    rowOfZeros(items) ??
+    zeroTaken(items) ??
+    inNumber(items, systemAt) ??
+    counting(items, systemAt) ??
+    oneMore(items, systemAt)
+  );
 }
 
 const PLAIN_NUMBER = new Set(['big', 'large', 'small', 'high', 'low', 'little']);

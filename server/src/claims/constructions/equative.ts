@@ -47,7 +47,7 @@ const SIZE_WORDS = new Set([
 export const equative: Construction = {
   id: 'equative',
   needs: () => [
-    { sizes: 2, words: [...SAME, 'as', 'different'] },
+    { sizes: 2, words: [...SAME, 'as', 'different', 'equally', 'difference'] },
     { sizes: 2, like: SAY_CUE },
   ],
   read(scene) {
@@ -109,9 +109,21 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   const at = items.findIndex(
     (item, i) => SAME.has(item.word) && item.word !== '=' && i > a.to && nearSizeWord(items, i),
   );
-  if (at < 0 || at > b.to + 6) return -1;
+  if (at < 0) return alike(items, a, b);
+  if (at > b.to + 6) return -1;
   if (OTHER_SAME.test(wordsIn(items, at + 1, at + 5))) return -1;
   return items.slice(a.to + 1, at).some((item) => ITEM_STOPS.has(item.word)) ? -1 : at;
+}
+
+/** "are equally thick", "no difference in thickness between a 2-0 and a 4-0". */
+function alike(items: readonly Item[], a: Group, b: Group): number {
+  const equally = items.findIndex((item, i) => i > b.to && i - b.to <= 5 && item.word === 'equally');
+  const magnitude = items[equally + 1]?.magnitude;
+  if (equally > 0 && magnitude?.degree === 'plain' && decidable(magnitude.axis)) return equally;
+  const none = items.findIndex((item, i) => item.word === 'difference' && items[i - 1]?.word === 'no');
+  const noun = items[none + 2]?.axisNoun;
+  const between = items[none + 3]?.word === 'between' && a.from - none <= 6;
+  return none > 0 && noun && decidable(noun.axis) && between ? none : -1;
 }
 
 const wordsIn = (items: readonly Item[], from: number, to: number): string =>
@@ -149,14 +161,14 @@ const NEARLY = new Set([
   'nothing',
   'size',
 ]);
-const NOT = /^(?:not|never|hardly|neither|nor|.+n't)$/;
+const NOT = /^(?:not|never|hardly|neither|nor|nowhere|.+n't)$/;
 
 /** "A is as thick as B"; "A is not as thick as B" puts A below; "at least as thick" denies that it is thinner. */
 function asAs(scene: Scene, all: readonly Group[]): Reading[] {
   const { items } = scene;
   for (let i = 0; i + 2 < items.length; i++) {
     if ((items[i]!.word !== 'as' && items[i]!.word !== 'so') || items[i + 2]!.word !== 'as') continue;
-    const magnitude = items[i + 1]!.magnitude;
+    const magnitude = flowsWell(items, i + 1) ?? items[i + 1]!.magnitude;
     if (magnitude?.degree !== 'plain' || !decidable(magnitude.axis)) continue;
     const before = all.filter((g) => g.to < i);
     const right = all.find((g) => g.from > i + 2 && g.from <= i + 6);
@@ -174,12 +186,22 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
   return [];
 }
 
+/** "does not flow as well as". */
+const flowsWell = (items: readonly Item[], at: number): Magnitude | undefined =>
+  items[at]!.word === 'well' &&
+  items
+    .slice(Math.max(0, at - 4), at)
+    .some((item) => /^(?:flows?|runs?|drains?|drips?|infuses?)$/.test(item.word))
+    ? { axis: 'flow', sign: 1, degree: 'plain' }
+    : undefined;
+
 /** A negation between the size and its "as". */
 const isDenied = (items: readonly Item[], i: number, left: Group): boolean => {
   const between = items.slice(left.to + 1, i).slice(-5);
   const stop = between.findLastIndex((item) => item.kind === 'punctuation');
   return (
     between.slice(stop + 1).some((item) => NOT.test(item.word)) ||
+    items[left.from - 1]?.word === 'no' ||
     items
       .slice(Math.max(0, left.from - 5), left.from)
       .some((item) => item.word === 'neither' || item.word === 'nor')

@@ -70,7 +70,9 @@ function clauseAround(items: readonly Item[], word: Measured, words: readonly Me
   let from = word.at;
   while (from > 0 && !EDGES.has(items[from - 1]!.word)) from--;
   let to = word.to;
-  while (to + 1 < items.length && !EDGES.has(items[to + 1]!.word)) to++;
+  const named = items.slice(from, word.at).some((item) => item.kind === 'size');
+  while (to + 1 < items.length && !EDGES.has(items[to + 1]!.word) && !(named && items[to + 1]!.word === ':'))
+    to++;
   const colon = items.findIndex((item, i) => item.word === ':' && i >= from && i < word.at);
   const other = words.find((m) => m.at > word.at && m.at <= to);
   return [colon >= 0 ? colon + 1 : from, other ? Math.min(to, other.at - 1) : to];
@@ -87,6 +89,7 @@ function chosenIn(
   to: number,
 ): Group | undefined {
   const inside = all.filter((g) => g.from >= from && g.to <= to);
+  if (inside.length === 0) return setBeside(items, word, all, to) ?? meant(items, word, all, from);
   if (inside.length !== 1) return undefined;
   const chosen = inside[0]!;
   if (chosen.from > word.to) {
@@ -96,6 +99,37 @@ function chosenIn(
   const between = items.slice(chosen.to + 1, word.at);
   return between.some((item) => BE.has(item.word) || GIVES.has(item.word)) ? chosen : undefined;
 }
+/** "The narrowest, the 32 Fr, goes in": set beside the phrase between commas. */
+function setBeside(
+  items: readonly Item[],
+  word: Measured,
+  all: readonly Group[],
+  to: number,
+): Group | undefined {
+  if (items[word.at - 1]?.word !== 'the' || items[to + 1]?.word !== ',') return undefined;
+  const next = all.find((g) => g.from > to + 1 && g.from <= to + 3);
+  const closed = next && /^[,.)]$/.test(items[next.to + 1]?.word ?? '');
+  return closed && items.slice(to + 2, next.from).every((item) => /^(?:the|a|an)$/.test(item.word))
+    ? next
+    : undefined;
+}
+
+/** "reach for the 20 G, it is the widest there": the size named last before the pronoun. */
+function meant(
+  items: readonly Item[],
+  word: Measured,
+  all: readonly Group[],
+  from: number,
+): Group | undefined {
+  const subject = items
+    .slice(from, word.at)
+    .map((item) => item.word)
+    .join(' ');
+  return /^(?:it|that|this) is the$|^(?:it|that|this) being the$/.test(subject)
+    ? all.filter((g) => g.to < from).at(-1)
+    : undefined;
+}
+
 const GIVES = new Set(
   'gives has makes leaves offers runs flows delivers drips empties drains punches provides will be carries'.split(
     ' ',

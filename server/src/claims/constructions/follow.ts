@@ -3,7 +3,7 @@
  * "The second kind is the fatter of the two."
  */
 import type { Item } from '../text/items.ts';
-import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { exchangeIn } from './exchange.ts';
@@ -24,7 +24,8 @@ export const follow: Construction = {
   needs: () => [{ holds: ['compared'] }, { holds: ['superlative'] }],
   leaning: true,
   read(scene) {
-    if (groups(scene.items).length > 0 || scene.items.some((item) => item.word === 'than')) return [];
+    if (scene.items.some((item) => item.word === 'than')) return [];
+    if (groups(scene.items).length > 0) return ownOrdinal(scene);
     const previous = scene.before.at(-1) ?? scene.context.at(-1);
     if (!previous) return [];
     const word = measuredWords(scene.items).find(
@@ -35,6 +36,23 @@ export const follow: Construction = {
     return named ?? (previous.close === '?' ? [] : pronoun(scene, word, previous));
   },
 };
+
+/** "Of the pair, 18 G and 22 G, the first is the stouter", "…, the former being finer": both named in the same sentence. */
+function ownOrdinal(scene: Scene): Reading[] {
+  const { items } = scene;
+  const at = items.findIndex((item) => ORDINALS.has(item.word) && item.word !== 'last');
+  const all = distinct(groups(items).flatMap(singles));
+  const [a, b] = all;
+  if (at < 1 || items[at - 1]!.word !== 'the' || all.length !== 2 || !a || !b || b.to > at) return [];
+  const word = measuredWords(items).find((m) => m.at > at && m.at - at <= 8);
+  const said = items.slice(at + 1, word?.at ?? at);
+  if (word?.degree !== 'comparative' || !decidable(word.axis) || word.idiom || !sameSystem(a, b)) return [];
+  if (!said.every((item) => OWN.test(item.word))) return [];
+  const [left, right] = ORDINALS.get(items[at]!.word) === 0 ? [a, b] : [b, a];
+  return [{ ...comparison(scene, 'ordinal', left, right, word), from: at }];
+}
+const OWN =
+  /^(?:is|are|was|being|one|because|since|as|it|the|much|far|clearly|always|of|course|a|bit|runs|flows|,)$/;
 
 function ordinal(scene: Scene, word: Measured, previous: Sentence): Reading[] | undefined {
   const at = scene.items.findIndex((item) => ORDINALS.has(item.word));

@@ -10,6 +10,7 @@ import { colour } from './colour.ts';
 import { contrast } from './contrast.ts';
 import { counted } from './counted.ts';
 import { countedSet } from './counted-set.ts';
+import { coupled } from './coupled.ts';
 import { direction } from './direction.ts';
 import { effect } from './effect.ts';
 import { equative } from './equative.ts';
@@ -83,6 +84,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   equative,
   spelled,
   direction,
+  coupled,
   whole,
   sums,
   worded,

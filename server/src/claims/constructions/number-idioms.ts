@@ -73,6 +73,29 @@ export function inNumber(
   return system ? { at, to: at + 2, system, sign: items[at]!.word === 'up' ? 1 : -1 } : undefined;
 }
 
+/** "count up in width" counts no numbers. */
+const widthAfter = (items: readonly Item[], i: number): boolean =>
+  items[i + 1]?.word === 'in' &&
+  items[i + 2]?.axisNoun !== undefined &&
+  items[i + 2]?.axisNoun?.axis !== 'number';
+
+/** "as you count up", "count down in gauge". */
+export function counting(
+  items: readonly Item[],
+  systemAt: (i: number) => System | undefined,
+): NumberSide | undefined {
+  const at = items.findIndex(
+    (item, i) =>
+      /^(?:up|down)$/.test(item.word) &&
+      !widthAfter(items, i) &&
+      /^(?:count|counting|counted)$/.test(items[i - 1]?.word ?? ''),
+  );
+  const system = at < 0 ? undefined : systemAt(at);
+  return system && system !== 'usp'
+    ? { at: at - 1, to: at, system, sign: items[at]!.word === 'up' ? 1 : -1 }
+    : undefined;
+}
+
 /** "go up in width". */
 export function inSize(items: readonly Item[]): SizeSide | undefined {
   const at = items.findIndex((item, i) => {

@@ -106,7 +106,8 @@ function then(items: readonly Item[], words: readonly Measured[]): Cue | undefin
   const is = items.slice(best.to + 1, size).some((item) => /^(?:is|are|:|comes)$/.test(item.word));
   const follows =
     /^(?:then|followed|next)$/.test(items[size + 2]?.word ?? '') && items[size + 1]?.word === ',';
-  return size > 0 && size - best.to <= 4 && is && follows
+  const near = !items.slice(best.to + 1, size).some((item) => /^[,;.]$/.test(item.word));
+  return size > 0 && size - best.to <= 8 && near && is && follows
     ? cueOf(best, best.to, best.sign === 1 ? 'down' : 'up')
     : undefined;
 }
@@ -161,6 +162,7 @@ function series(items: readonly Item[], words: readonly Measured[]): Cue | undef
     (item, i) =>
       item.word === 'getting' ||
       AND_ON.test(item.word) ||
+      (GETS.test(item.word) && items[i + 2]?.word === ':') ||
       (GETS.test(item.word) && items.slice(i + 2, i + 5).some((near) => ALONG.test(near.word))),
   );
   const m = words.find(
@@ -233,6 +235,8 @@ const JOINS = new Set([
   '-',
   ':',
   'next',
+  'come',
+  'comes',
   'finally',
   'lastly',
   '&',

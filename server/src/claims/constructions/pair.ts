@@ -118,8 +118,8 @@ const saidOfNext = (items: readonly Item[], word: Measured): boolean =>
     items.slice(word.to + 2, word.to + 4).some((item) => item.kind === 'size')) ||
   (/^(?:the|is|=|:)$/.test(items[word.to + 1]?.word ?? '') &&
     items.slice(word.to + 2, word.to + 4).some((item) => item.kind === 'size') &&
-    items[word.at - 1]?.word === 'the' &&
-    items[word.at - 2]?.kind === 'punctuation');
+    (items[word.at - 1]?.word === 'the' || items[word.at - 1]?.word === 'next') &&
+    items.slice(Math.max(0, word.at - 3), word.at).some((item) => item.kind === 'punctuation'));
 
 /** "and the patient is bigger", "the left one runs slower": the comparing word is about somebody else. */
 function hasForeignSubject(scene: Scene, word: Measured): boolean {

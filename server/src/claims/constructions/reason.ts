@@ -36,6 +36,9 @@ export function groundAfter(items: readonly Item[], from: number): number {
     const { word } = items[i]!;
     if (word === 'being' && items[i - 1]!.word === ',') return i;
     if (/^(?:because|since|as|so)$/.test(word) && SUBJECT.has(items[i + 1]?.word ?? '')) return i + 1;
+    // "because the hole is smaller": what the first one leaves or has.
+    if (/^(?:because|since|as)$/.test(word) && items[i + 1]?.word === 'the' && items[i + 2]?.axisNoun)
+      return i + 2;
   }
   return -1;
 }

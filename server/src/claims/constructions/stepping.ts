@@ -27,6 +27,7 @@ export const stepping: Construction = {
   needs: () => [
     { sizes: 2, like: WAY },
     { sizes: 2, holds: ['compared'] },
+    { sizes: 2, holds: ['axis'], words: ['from'] },
   ],
   read(scene) {
     const all = groups(scene.items);
@@ -46,10 +47,10 @@ function stepped(scene: Scene, all: readonly Group[], way: Way): Reading[] {
   return [reading(scene, way, axis ?? 'outer', to, from)];
 }
 
-const STEPS = /^(?:step|steps|stepping|stepped|sizes?|notch|upsize|downsize)$/;
+const STEPS = /^(?:step|steps|stepping|stepped|sizes?|gauge|notch|upsize|downsize)$/;
 const COUNTS = /^(?:one|two|three|next|a|single|half)$/;
-const UP = /^(?:up|upwards?|above|larger|bigger)$/;
-const DOWN = /^(?:down|downwards?|below|smaller)$/;
+const UP = /^(?:up|upwards?|above|larger|bigger|more)$/;
+const DOWN = /^(?:down|downwards?|below|smaller|less)$/;
 const WAY = new RegExp(
   `${UP.source}|${DOWN.source}|^(?:up|down)siz(?:e|es|ed|ing)$|^(?:drop|drops|dropped|dropping)$`,
 );
@@ -75,7 +76,8 @@ function ways(items: readonly Item[]): Way[] {
       .some(
         (item, i, before) => STEPS.test(item.word) || (i === before.length - 1 && /^one$/.test(item.word)),
       );
-    if (counted && measured.axis !== 'flow')
+    const goes = MOVES.test(items[at - 1]?.word ?? '') && items[measured.to + 1]?.word === 'to';
+    if ((counted || goes) && measured.axis !== 'flow')
       found.push({ at, to: measured.to, sign: measured.sign, axis: measured.axis });
   }
   // "a size smaller": the word itself says what "smaller" near a step says again.
@@ -124,6 +126,9 @@ const LINKS = new Set([
   'ask',
   'take',
   'comes',
+  'so',
+  'meaning',
+  'say',
   'be',
   'at',
 ]);
@@ -182,6 +187,8 @@ function inQuantity(scene: Scene, all: readonly Group[]): Reading[] {
   const two = exchangeIn(items, all) ?? fromTo(items, all);
   if (!two || !sameSystem(two.given, two.chosen) || sameSizes(two.given, two.chosen)) return [];
   const last = Math.max(two.given.to, two.chosen.to);
+  const moving = quantityBefore(items, Math.min(two.given.from, two.chosen.from));
+  if (moving) return [along(scene, two, moving)];
   const at = items.findIndex((item, i) => i > last && i - last <= 7 && /^(?:up|down)$/.test(item.word));
   const noun = items[at + 2]?.axisNoun ?? items[at + 3]?.axisNoun;
   if (at < 0 || items[at + 1]?.word !== 'in' || !noun || !decidable(noun.axis)) return [];
@@ -200,6 +207,31 @@ const half = (group: Group, i: number): Group => ({
   ...group,
   mentions: [group.mentions[i] ?? group.mentions[0]!],
   sizes: [group.sizes[i]!],
+});
+
+interface Moving {
+  readonly at: number;
+  readonly axis: Axis;
+  readonly sign: 1 | -1;
+}
+
+const RISES = /^(?:rises?|grows?|increases?|climbs?|improves?)$/;
+const FALLS = /^(?:falls?|drops?|decreases?|shrinks?|diminishes|lessens)$/;
+
+/** "Tensile strength rises from 4-0 to 2-0": the quantity and its verb right before "from". */
+function quantityBefore(items: readonly Item[], first: number): Moving | undefined {
+  const from = items.findLastIndex((item, i) => i < first && item.word === 'from');
+  const verb = items[from - 1]?.word ?? '';
+  const noun = items[from - 2]?.axisNoun;
+  const sign = RISES.test(verb) ? 1 : FALLS.test(verb) ? -1 : 0;
+  if (from < 2 || sign === 0 || !noun || !decidable(noun.axis)) return undefined;
+  return { at: from - 1, axis: noun.axis, sign: (sign * noun.sign) as 1 | -1 };
+}
+
+const along = (scene: Scene, two: { given: Group; chosen: Group }, { at, axis, sign }: Moving): Reading => ({
+  ...wordless(comparison(scene, 'stepping', two.chosen, two.given, compares(at, axis, sign))),
+  at,
+  from: at,
 });
 
 /** "From 20 G to 18 G" without a verb of moving. */

@@ -190,6 +190,7 @@ function leftOf(
     const spoken = all.filter((g) => g.to < clause && !sameSizes(g, right));
     return spoken.length === 1 ? spoken[0] : undefined;
   }
+  if (opener && clause === 0 && word.at === 0) return fragmentBefore(scene);
   return opener ? undefined : antecedent(scene, clause, word.at, all);
 }
 
@@ -248,6 +249,16 @@ function exampleAfter(scene: Scene, word: Measured, right: Group, all: readonly 
   return answer && answer.from <= 5 && next!.items.slice(0, answer.from).some((item) => SAYS.has(item.word))
     ? answer
     : undefined;
+}
+
+/** "3-0 silk. Finer than 4-0.": the size stands alone before it. */
+function fragmentBefore(scene: Scene): Group | undefined {
+  const previous = scene.before.at(-1);
+  const [only, ...more] = previous && previous.close !== '?' ? groups(previous.items) : [];
+  const bare = previous?.items.every(
+    (item) => item.kind !== 'word' || item.deviceNoun || /^(?:an?|the)$/.test(item.word),
+  );
+  return only && more.length === 0 && bare ? only : undefined;
 }
 
 /** The one size a pronoun before the comparing word can mean. */

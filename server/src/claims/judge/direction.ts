@@ -2,7 +2,7 @@
 import type { Note } from '../../notes/model.ts';
 import { DIRECTION_WORDS, direction } from '../../sizes/index.ts';
 import type { DirectionClaim } from '../model.ts';
-import { cannotTell, type Judgement } from './model.ts';
+import { cannotTell, type Judgement, sourceNames } from './model.ts';
 import { swapEdit } from './swap.ts';
 import { endWords, numberWords } from './words.ts';
 
@@ -22,6 +22,7 @@ const STANDARDS: Readonly<Record<string, string>> = {
 };
 
 export function judgeDirection(claim: DirectionClaim, note: Note): Judgement {
+  if (claim.system === 'millimetre') return judgeCoupled(claim, note);
   const zeros = claim.zeros ?? false;
   const says = `Says ${numberWords(claim.system, claim.number === 'up', zeros)} ${zeros ? 'are' : 'is'} ${endWords(claim.axis, claim.size === 'up')}.`;
   const runs = zeros ? 'down' : claim.whole ? 'up' : direction(claim.system);
@@ -38,6 +39,23 @@ export function judgeDirection(claim: DirectionClaim, note: Note): Judgement {
     sources: SOURCES[claim.system] ?? [],
     ...(swap ? { repair: swap } : {}),
     steps: [{ label: 'rule', text: holds, sources: SOURCES[claim.system] ?? [] }],
+  };
+}
+
+/** What is wider runs faster, holds more and leaves a larger hole, all else equal (source of the flow: mcpherson). */
+function judgeCoupled(claim: DirectionClaim, note: Note): Judgement {
+  const says = `Says what is ${endWords('outer', claim.number === 'up')} is ${endWords(claim.axis, claim.size === 'up')}.`;
+  const holds = `All else equal, what is ${endWords('outer', claim.number === 'up')} is ${endWords(claim.axis, claim.number === 'up')}.`;
+  const sources = claim.axis === 'flow' ? ['mcpherson'] : [];
+  const swap = swapEdit(note, claim.focus);
+  return {
+    verdict: claim.number === claim.size ? 'agrees' : 'contradicted',
+    says,
+    holds,
+    source: sourceNames(sources) || 'common practice, no source',
+    sources,
+    ...(swap ? { repair: swap } : {}),
+    steps: [{ label: 'rule', text: holds, sources }],
   };
 }
 

@@ -1,0 +1,35 @@
+/**
+ * Openings that settle a whole statement: "it is not true that …" denies it, "there is no doubt that …", "nobody denies that
+ * …" assert it.
+ */
+import type { Reading } from './constructions/model.ts';
+import type { Stance } from './model.ts';
+import type { Scene } from './text/scene.ts';
+import { NEGATIONS } from './words/changes.ts';
+
+const DENIES =
+  /^(?:and |but |so )?(?:it is|it's|it isn't|that is) (?:simply |just |quite )?(?:not true|not the case|not correct|not right|untrue|false|wrong|incorrect|nonsense|a mistake|an error)(?: to (?:say|think|believe|claim|teach|write|suppose))? that$|^(?:it isn't|it is not) (?:true|right|correct|so) that$/;
+const ASSERTS =
+  /^(?:and |but |so )?(?:there is|there's|there can be) no (?:doubt|question|denying|dispute|argument)(?: (?:about it|at all))?,? that$|^(?:nobody|no one|none of us|you cannot|you can't|we cannot|one cannot|no one here|nobody here) (?:can |could |would |will )?(?:doubts?|den(?:y|ies)|disputes?|questions?|argues with) (?:it )?(?:that)?$|^(?:it is|it's) (?:not|no) (?:untrue|false|wrong|incorrect|a mistake|mistake|myth|a myth)(?: to say)? that$|^(?:never|don't|do not) forget that$/;
+
+/** To deny that something is always so is not to deny it. */
+const UNIVERSAL = /^(?:always|necessarily|invariably|every|all|any|only|just)$/;
+
+/** The stance an opening gives, or undefined where there is none. */
+export function framed(scene: Scene, reading: Reading): Stance | undefined {
+  const { items } = scene;
+  let start = Math.min(reading.from, reading.at);
+  while (start > 0 && /^(?:an?|the|our|your|with|in|as)$/.test(items[start - 1]!.word)) start--;
+  if (start < 3 || start > 12) return undefined;
+  const opening = items
+    .slice(0, start)
+    .map((item) => item.word)
+    .join(' ');
+  const denies = DENIES.test(opening);
+  if (!denies && !ASSERTS.test(opening)) return undefined;
+  const inner = items
+    .slice(start, reading.at)
+    .some((item) => NEGATIONS.has(item.word) || UNIVERSAL.test(item.word));
+  if (inner && !reading.own) return 'hedged';
+  return denies === (reading.denied === true) ? 'asserted' : 'denied';
+}

@@ -14,7 +14,7 @@ import { type Limit, limitsIn } from './text/limits.ts';
 import { groups } from './text/scene.ts';
 import type { Read } from './text/scenes.ts';
 import { MISTAKE_WORDS } from './words/frames.ts';
-import { EXCEPTS } from './words/limits.ts';
+import { EXCEPTS, PATIENTS } from './words/limits.ts';
 
 type Claim = LimitClaim | CategoryClaim;
 
@@ -22,14 +22,21 @@ export function readHeaded(note: Note, reads: readonly Read[], context?: Context
   return itemLists(reads).flatMap((items) => {
     const first = items[0];
     const lead = first ? leadItems(note, reads, first) : [];
-    const said = lead.length > 0 ? headOf(lead, first?.passage.list?.leadIn !== undefined) : undefined;
-    return said
-      ? settled(
-          items.flatMap((item) => claimOf(said, item)),
-          context,
-        )
-      : [];
+    const said = lead.length > 0 ? headOf(lead, first !== undefined && isSentence(reads, first)) : undefined;
+    if (!said) return [];
+    const young = lead.some(({ word }) => PATIENTS.test(word));
+    const claims = items.flatMap((item) => claimOf(said, item, young));
+    return settled(claims, context);
   });
+}
+
+/** A paragraph leads in with a sentence; one in strong type is a heading. */
+function isSentence(reads: readonly Read[], first: Read): boolean {
+  const lead = reads[first.passage.list?.leadIn ?? -1]?.passage;
+  const strong = lead?.marks.some(
+    (mark) => mark.kind === 'strong' && mark.start <= 1 && mark.end >= lead.text.trimEnd().length - 1,
+  );
+  return lead !== undefined && strong !== true;
 }
 
 type Head = { readonly limit: Limit } | { readonly form: Form };
@@ -66,10 +73,11 @@ function plain(
 const TURNS =
   /^(?:or|place|replaces?|replaced|compared|alternatives?|besides|beside|other|others|all|compare|choose|which|why|need|needs|takes?|through|into|quiz|questions?|test|limits?)$/;
 
-function claimOf(head: Head, read: Read): Claim[] {
+function claimOf(head: Head, read: Read, young: boolean): Claim[] {
   const size = leading(read);
   if (!size || size.mentions[0]!.bound || size.mentions[0]!.kind !== 'size') return [];
-  if (read.items.some((item) => item.kind !== 'size' && EXCEPTS.test(item.word))) return [];
+  const excepts = (word: string) => EXCEPTS.test(word) || (!young && PATIENTS.test(word));
+  if (read.items.some((item) => item.kind !== 'size' && excepts(item.word))) return [];
   const base = { construction: 'headed', span: size.span, focus: size.span, size };
   if ('form' in head) {
     const row = rowFor(head.form, size);

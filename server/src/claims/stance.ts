@@ -355,11 +355,18 @@ const CLAUSE_MARKS = new Set([
 
 function clauseFrom(items: readonly Item[], at: number): number {
   for (let i = at - 1; i >= 0; i--) {
-    if (CLAUSE_MARKS.has(items[i]!.word)) return i + 1;
+    if (CLAUSE_MARKS.has(items[i]!.word) || resumes(items, i)) return i + 1;
     if (items[i]!.word === ',' && closesCondition(items, i)) return i + 1;
   }
   return 0;
 }
+
+/** "You may see a 20 G, and that sits …": a pronoun takes up what was said, in a clause of its own. */
+const resumes = (items: readonly Item[], i: number) =>
+  items[i]!.word === 'and' &&
+  items[i - 1]?.word === ',' &&
+  /^(?:that|this|it)$/.test(items[i + 1]?.word ?? '') &&
+  /^(?:is|also|lies|sits|falls|comes|counts|includes|covers)$/.test(items[i + 2]?.word ?? '');
 
 /** "If a 12 Fr will not pass, …": the comma ends the condition that opened the sentence. */
 function closesCondition(items: readonly Item[], comma: number): boolean {

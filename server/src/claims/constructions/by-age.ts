@@ -9,7 +9,7 @@ import { groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 
 const YEARS =
-  /^(?:aged?|ages|years?|year-old|years-old|year-olds|yr|yrs|yo)$|-(?:year|yr)-olds?$|^(?:boy|girl|child|toddler|one|mannequin|patient)$/;
+  /^(?:aged?|ages|years?|year-old|years-old|year-olds|yr|yrs|yo)$|-(?:year|yr)-olds?$|^(?:boy|girl|child|toddler|one|mannequin|patient|at)$/;
 
 export const byAge: Construction = {
   id: 'by-age',
@@ -19,17 +19,25 @@ export const byAge: Construction = {
     if (STOPS.test(own)) return [];
     const tubes = groups(scene.items).filter((g) => g.sizes[0]!.system === 'tube-id' && g.sizes.length === 1);
     const said = tubes.at(-1);
+    // One tube for one age: "at six 5.5, at eight 6.0" is a row of them.
+    if (
+      tubes.length > 1 &&
+      new Set(tubes.filter((g) => agedBefore(scene.items, g.from)).map((g) => g.sizes[0]!.value)).size > 1
+    )
+      return [];
     const rule = said && ruleFor(scene, own);
     const age = rule && ageIn(own);
     if (!said || !rule || age === undefined || age > 16) return [];
     const value = said.sizes[0]!.value;
-    // The rule's own figures are no tube: what is worked out stands last.
-    if (said.from < scene.items.length - 8 && tubes.length > 2) return [];
     const sum = age / 4 + rule;
     const right = Math.abs(sum - value) <= roundingOf(sum);
     return [reading(scene, said.from, right, `${age} ÷ 4 + ${rule} = ${sum}`)];
   },
 };
+
+/** Does the age stand before this item? */
+const agedBefore = (items: readonly Item[], at: number): boolean =>
+  AGED.test(`${textOf(items.slice(0, at))} the `);
 
 const textOf = (items: readonly Item[]): string =>
   items
@@ -39,7 +47,7 @@ const textOf = (items: readonly Item[]): string =>
 
 /** Another size is spoken of beside the one worked out, or the sum is not followed. */
 const STOPS =
-  /\b(?:smaller|larger|bigger|half a size|size (?:up|down|above|below)|not|never|instead|than|if|or|spare|croup|stridor|preterm|premature|also|ready|either|was|were|wrong|depth|length|lips?|cm|ages? [0-9]+ to|unless|but|though|however|actually|really|down's)\b|\?/;
+  /\b(?:smaller|larger|bigger|half a size|size (?:up|down|above|below)|not|never|instead|than|if|or|spare|croup|stridor|preterm|premature|also|ready|either|was|were|had|has|have|too|came|wore|wrong|depth|length|lips?|cm|ages? [0-9]+ to|unless|but|though|however|actually|really|down's)\b|\?/;
 
 /** A sum that comes out at a tube is exact; between two tubes either is taken. */
 const roundingOf = (sum: number): number => (Number.isInteger(sum * 2) ? 0.01 : 0.51);
@@ -88,13 +96,18 @@ const numberOf = (text: string): number | undefined => {
 
 const NUMBER = '([0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)';
 const AGED = new RegExp(
-  `\\b(?:boy|girl|child|patient|one|toddler|kid) (?:of|aged|at) ${NUMBER}\\b(?! (?:kg|months?|weeks?|mm))|\\b${NUMBER}[- ](?:year|yr)s?[- ]olds?\\b|\\bage(?:d)? ${NUMBER}\\b(?! (?:months?|weeks?))|\\bat ${NUMBER} years?\\b`,
+  `\\b(?:boy|girl|child|patient|one|toddler|kid) (?:of|aged|at) ${NUMBER}\\b(?! (?:kg|months?|weeks?|mm))|\\b${NUMBER}[- ](?:year|yr)s?[- ]olds?\\b|\\bage(?:d)? ${NUMBER}\\b(?! (?:months?|weeks?))|\\bat ${NUMBER}(?: years?\\b| (?=the |an? |he |she |her |his ))|: ${NUMBER} years?(?= ,)`,
 );
+
+/** "at six the tube is 5.5, at eight 6.0". */
+const ROW = new RegExp(`\\bat ${NUMBER} .*\\bat ${NUMBER}\\b`);
 
 function ageIn(text: string): number | undefined {
   const all = [...text.matchAll(new RegExp(AGED.source, 'g'))];
   const [only] = all;
-  return only && all.length === 1 ? numberOf(only.slice(1).find((part) => part !== undefined)!) : undefined;
+  return only && all.length === 1 && !ROW.test(text)
+    ? numberOf(only.slice(1).find((part) => part !== undefined)!)
+    : undefined;
 }
 
 function reading(scene: Scene, at: number, right: boolean, sum: string): Reading {

@@ -90,7 +90,7 @@ function listed(items: readonly Item[], form: Form, group: Group): boolean {
   const [from, to] = form.to < group.from ? [form.to, group.from] : [group.to, form.at];
   return items.slice(from + 1, to).some((item) => LISTS.test(item.word));
 }
-const LISTS = /^(?:[:(]|are|as|like|e\.g|include|includes|qualify|count|all|both|mean|means)$/;
+const LISTS = /^(?:[:(]|are|as|like|e\.g|include|includes|including|qualify|used|count|all|both|mean|means)$/;
 
 /** The class that the words mean for such a size. */
 export function rowFor(form: Form, group: Pick<Group, 'sizes' | 'mentions'>): CategoryRow | undefined {
@@ -109,7 +109,7 @@ const TIES = new Set(
   cannulas catheter catheters chest feeding nasogastric pleural thoracic not isn't aren't . venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such hand arm forearm vein always really definitely certainly too so with fine good enough
   chest trolley cart tray hand over give offer
   sit sits run runs range ranges bracket from between covers cover anything everything what we mean by locking pigtail
-  then adults come comes as children's therefore thus hence say will do serve serves drainage something like these those all take qualify bed bay room states
+  then adults come comes as children's therefore thus hence say will do serve serves drainage something like these those all take qualify bed bay room states were used considered regarded deemed reckoned rated termed labelled include includes including falls fall into class group category this ward unit ask want only placed sited
   belongs belong sits lives with pigtails shelf drains drain tubes sold known classed counted described
   among amongst both each left right on side
   true plain ready already here there grown-up proper call called call it open use put place insert choose grab take pick get fetch reach go`.split(

@@ -58,6 +58,8 @@ function countBefore(items: readonly Item[], step: number): number | undefined {
 interface Way {
   readonly from: Group;
   readonly to: Group;
+  /** What lies between the two is counted, not the steps. */
+  readonly inner?: true;
   readonly sign?: 1 | -1;
 }
 
@@ -76,7 +78,8 @@ function wayOf(items: readonly Item[], step: number, [a, b]: readonly [Group, Gr
     if (near(a) && b.from > a.to && says(items, a, b)) return { from: a, to: b, ...signed };
     return near(b) && a.to < step && is(items, a, step) ? { from: b, to: a, ...signed } : undefined;
   }
-  return sign === undefined && a.to < step ? fromTo(items, step, a, b) : undefined;
+  if (sign !== undefined || a.to > step) return undefined;
+  return fromTo(items, step, a, b) ?? betweenThem(items, step, a, b);
 }
 
 const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
@@ -97,8 +100,18 @@ function fromTo(items: readonly Item[], step: number, a: Group, b: Group): Way |
   return from && verb && b.to < step ? { from: a, to: b } : undefined;
 }
 
-function reading(scene: Scene, step: number, count: number, { from, to, sign }: Way): Reading {
-  const apart = to.sizes[0]!.value - from.sizes[0]!.value;
+/** "Between 2-0 and 6-0 silk there are three sizes." */
+function betweenThem(items: readonly Item[], step: number, a: Group, b: Group): Way | undefined {
+  const between = items[a.from - 1]?.word === 'between' && b.to < step;
+  const verb = /^(?:\S+ )?(?:there )?(?:are|lie|come|is|lies)$/.test(text(items.slice(b.to + 1, step - 1)));
+  return between && verb && items[step]?.word.startsWith('size')
+    ? { from: a, to: b, inner: true }
+    : undefined;
+}
+
+function reading(scene: Scene, step: number, count: number, { from, to, sign, inner }: Way): Reading {
+  const gap = to.sizes[0]!.value - from.sizes[0]!.value;
+  const apart = inner ? Math.sign(gap) * (Math.abs(gap) - 1) : gap;
   // Steps said the wrong way are read as a comparison.
   const turned = sign !== undefined && apart * sign < 0;
   const right = turned || Math.abs(apart) === count;

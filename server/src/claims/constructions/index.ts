@@ -11,6 +11,7 @@ import { contrast } from './contrast.ts';
 import { counted } from './counted.ts';
 import { countedSet } from './counted-set.ts';
 import { coupled } from './coupled.ts';
+import { defined } from './defined.ts';
 import { direction } from './direction.ts';
 import { effect } from './effect.ts';
 import { equative } from './equative.ts';
@@ -31,6 +32,7 @@ import { lengths } from './lengths.ts';
 import { limit } from './limit.ts';
 import { members } from './members.ts';
 import type { Construction } from './model.ts';
+import { namedBy } from './named-by.ts';
 import { next } from './next.ts';
 import { nothing } from './nothing.ts';
 import { oddSizes } from './odd-sizes.ts';
@@ -95,12 +97,14 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   category,
   range,
   limit,
+  defined,
   between,
   grab,
   tubes,
   byAge,
   byTube,
   formula,
+  namedBy,
   lengths,
   unit,
   zeros,

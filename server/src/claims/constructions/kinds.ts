@@ -62,15 +62,21 @@ function saidOf(items: readonly Item[], word: Measured): Said | undefined {
     !between.every((item) => STEADY.test(item.word) || ARTICLE.test(item.word))
   )
     return undefined;
-  const from = items.slice(0, be).findLastIndex((item) => OPENS.test(item.word) || item.kind === 'size') + 1;
+  const opening =
+    items.slice(0, be).findLastIndex((item) => OPENS.test(item.word) || item.kind === 'size') + 1;
+  const from = opening + ofTwo(items.slice(opening, be));
   const phrase = items.slice(from, be);
   if (items[from - 1]?.kind === 'size' || !isThing(phrase)) return undefined;
   const than = items.findIndex((item, i) => i > word.at && i <= word.to + 3 && item.word === 'than');
   const other = than < 0 ? undefined : phraseAfter(items, than);
   const definite = items[word.at - 1]?.word === 'the' || word.degree === 'superlative';
   if (than < 0 ? !definite || !closes(items, word) : !other) return undefined;
-  return { subject: namesOr(phrase), from, ...(other ? { other } : {}) };
+  return { subject: namesIn(phrase), from, ...(other ? { other } : {}) };
 }
+
+/** "Of the two the spinal needle is …": how many words to leave out. */
+const ofTwo = (phrase: readonly Item[]): number =>
+  /^of (?:the|these|those) (?:two|pair) /.test(`${phrase.map((item) => item.word).join(' ')} `) ? 3 : 0;
 
 /** "the surgical drains": a few words that end in a device; not "the box of drains" nor "the dog". */
 const isThing = (phrase: readonly Item[]): boolean =>
@@ -95,20 +101,15 @@ function closes(items: readonly Item[], word: Measured): boolean {
 function phraseAfter(items: readonly Item[], than: number): readonly string[] | undefined {
   const end = items.findIndex((item, i) => i > than && item.kind !== 'word');
   const phrase = items.slice(than + 1, end < 0 ? items.length : end);
-  return isThing(phrase) && items[end]?.kind !== 'size' ? namesOr(phrase) : undefined;
+  return isThing(phrase) && items[end]?.kind !== 'size' ? namesIn(phrase) : undefined;
 }
 
 const singular = (word: string) => (/[^su]s$/.test(word) ? word.slice(0, -1) : word);
-/** Nouns and small words that tell no kind from another. */
-const COMMON =
-  /^(?:the|our|an?|those|these|is|are|of|at|in|on|we|they|it|drain|needle|catheter|line|tube|cannula|chest|sheath|wire|one|size|kind|usual|standard|stock|keep|use|have|and|both|each|other)$/;
+/** Small words that tell no kind from another. */
+const SMALL =
+  /^(?:the|our|an?|those|these|is|are|of|at|in|on|we|they|it|one|size|kind|usual|standard|stock|keep|use|have|and|both|each|other|two)$/;
 const namesIn = (phrase: readonly Item[]): string[] =>
-  phrase.map((item) => singular(item.word)).filter((word) => !COMMON.test(word));
-/** Without a word of its own a kind goes by its noun. */
-const namesOr = (phrase: readonly Item[]): string[] => {
-  const own = namesIn(phrase);
-  return own.length > 0 ? own : phrase.filter((item) => item.deviceNoun).map((item) => singular(item.word));
-};
+  phrase.map((item) => singular(item.word)).filter((word) => !SMALL.test(word));
 
 const LINK =
   /^(?:is|are|of|at|in|from|=|:|\(|run|runs|measure|measures|come|comes|about|usually|mostly|typically|always|a|an|size|sizes)$/;
@@ -127,7 +128,7 @@ function named(items: readonly Item[]): Named[] {
       !BREAK.test(items[start - 1]!.word)
     )
       start--;
-    const names = namesOr(items.slice(start, end));
+    const names = namesIn(items.slice(start, end));
     const plain = group.mentions.length === 1 && !group.mentions[0]!.bound;
     return plain && names.length > 0 ? [{ names, group }] : [];
   });
@@ -153,6 +154,9 @@ function judgedBy(scene: Scene, word: Measured, { subject, other, from }: Said):
   return [{ ...read, from: Math.min(from, word.at) }];
 }
 
-/** The words name this kind and not the other. */
-const matches = (words: readonly string[], one: Named, other: Named): boolean =>
-  words.some((word) => one.names.includes(word)) && !words.some((word) => other.names.includes(word));
+/** The words name this kind and not the other: what both are called by tells nothing. */
+function matches(words: readonly string[], one: Named, other: Named): boolean {
+  const only = (a: Named, b: Named) =>
+    words.some((word) => a.names.includes(word) && !b.names.includes(word));
+  return only(one, other) && !only(other, one);
+}

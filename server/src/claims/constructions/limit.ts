@@ -15,12 +15,28 @@ import {
   together,
 } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
-import { ELSEWHERE, EXAMPLE_AFTER, EXAMPLES, EXCEPTS, KEEPS, RULE, SO } from '../words/limits.ts';
+import {
+  ACCEPTS,
+  BELONGS,
+  ELSEWHERE,
+  EXAMPLE_AFTER,
+  EXAMPLES,
+  EXCEPTS,
+  KEEPS,
+  KEEPS_ABOVE,
+  KEEPS_BELOW,
+  PATIENTS,
+  RULE,
+  SO,
+} from '../words/limits.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const limit: Construction = {
   id: 'limit',
-  needs: () => [{ sizes: 2 }, { sizes: 1, words: RULE }, { sizes: 1, words: SO }],
+  needs: () => [
+    { sizes: 2 },
+    { sizes: 1, words: [...RULE, ...SO, 'that', 'this', 'it', 'those', 'these', 'them'] },
+  ],
   read(scene) {
     const limits = limitsIn(scene.items);
     const only = limits[0];
@@ -35,7 +51,7 @@ const excepted = (items: readonly Item[]) =>
   text(items)
     .replace(SOFT, ' ')
     .split(' ')
-    .some((word) => EXCEPTS.test(word));
+    .some((word) => EXCEPTS.test(word) || PATIENTS.test(word));
 /** "if the vein allows": a rule is softened by it, and its sense stays. */
 const SOFT =
   /\b(?:if|when|where|wherever|whenever) (?:(?:the|her|his|their) \w+ allows?|(?:at all )?possible|you can)\b/g;
@@ -48,10 +64,16 @@ const others = (scene: Scene, { bound }: Limit): Group[] =>
 function named(scene: Scene, limit: Limit): Reading[] {
   const { items } = scene;
   const rest = items.slice(limit.to + 1);
-  if (rest.some((item) => item.kind === 'word' && EXCEPTS.test(item.word))) return [];
+  if (rest.some((item) => item.kind === 'word' && (EXCEPTS.test(item.word) || PATIENTS.test(item.word))))
+    return [];
   return others(scene, limit)
-    .filter((g) => g.from > limit.to && !parted(items.slice(limit.to + 1, g.from)))
-    .filter((g) => bracketed(items, limit, g) || exampled(items, limit, g))
+    .filter((g) => g.from > limit.to)
+    .filter(
+      (g) =>
+        listed(items, limit, g) ||
+        (!parted(items.slice(limit.to + 1, g.from)) &&
+          (bracketed(items, limit, g) || exampled(items, limit, g))),
+    )
     .slice(0, 1)
     .map((g) => reading(scene, limit, g, g.from));
 }
@@ -60,6 +82,24 @@ function named(scene: Scene, limit: Limit): Reading[] {
 const parted = (between: readonly Item[]) =>
   between.length > 10 ||
   between.some((item) => item.magnitude !== undefined || /^(?:with|called|[;:.])$/.test(item.word));
+
+/** "Everything thicker than 2-0 lives in the top drawer: 0, 1 and 2 silk." Several sizes after a colon, to the end. */
+function listed(items: readonly Item[], limit: Limit, g: Group): boolean {
+  const rest = items.slice(g.to + 1).filter((item) => item.kind === 'word' && !item.deviceNoun);
+  const between = items.slice(limit.to + 1, g.from - 1);
+  return (
+    g.mentions.length > 1 &&
+    items[g.from - 1]?.word === ':' &&
+    rest.length === 0 &&
+    between.length <= 10 &&
+    !between.some(
+      (item) =>
+        item.kind === 'size' ||
+        (item.magnitude && item.word !== 'top') ||
+        /^(?:with|called|need|needs|takes?|through|[;:])$/.test(item.word),
+    )
+  );
+}
 
 /** Nothing but the sizes between the brackets right behind the limit. */
 const bracketed = (items: readonly Item[], limit: Limit, g: Group) =>
@@ -81,15 +121,25 @@ function exampled(items: readonly Item[], limit: Limit, g: Group): boolean {
 function drawn(scene: Scene, limit: Limit): Reading[] {
   const { items } = scene;
   const g = others(scene, limit).find((one) => one.from > limit.to);
-  if (!g || !rules(items, limit)) return [];
+  if (!g) return [];
   const link = items.slice(limit.to + 1, g.from);
-  const verb = verbAt(items, g);
+  if (BELONGS.test(text(items.slice(g.to + 1, g.to + 6))) && !excepted(link))
+    return [reading(scene, limit, g, g.to)];
+  if (!rules(items, limit)) return [];
+  const verb = acceptedAt(items, limit, g) ?? verbAt(items, g, limit);
   const outside = [...items.slice(0, limit.from), ...items.slice(limit.to + 1)];
   if (verb === undefined || excepted(outside) || together(items, g)) return [];
-  const refers = refersBack(items, verb);
-  return concludes(link) || (refers && link.some((item) => /^[,;:"”]$/.test(item.word)))
+  const refers = limit.noun === true || refersBack(items, verb);
+  const so = items.slice(verb, verb + 3).some((item) => SO.has(item.word));
+  return concludes(link) || ((refers || so) && link.some((item) => /^[,;:"”]$/.test(item.word)))
     ? [reading(scene, limit, g, verb)]
     : [];
+}
+
+/** "and so accepts a 22 G". */
+function acceptedAt(items: readonly Item[], limit: Limit, g: Group): number | undefined {
+  const at = /^(?:an?|the)$/.test(items[g.from - 1]?.word ?? '') ? g.from - 2 : g.from - 1;
+  return at > limit.to && ACCEPTS.test(items[at]?.word ?? '') ? at : undefined;
 }
 
 /** "Anything finer than 6-0 snaps", "20 Fr or larger hurts": what is said of a class is no rule that others could keep to. */
@@ -107,15 +157,16 @@ const concludes = (link: readonly Item[]) =>
 function kept(scene: Scene, limit: Limit): Reading[] {
   const { items } = scene;
   const g = others(scene, limit).find((one) => one.to < limit.from);
-  const verb = g && verbAt(items, g);
-  if (!g || verb === undefined || limit.from - verb > 8 || excepted(items.slice(0, limit.from))) return [];
+  const verb = g && verbAt(items, g, limit);
+  if (!g || verb === undefined || limit.from - verb > 8 || together(items, g)) return [];
+  if (excepted(items.slice(0, limit.from))) return [];
   const between = items.slice(verb, limit.from);
   return between.every((item) => BRIDGE.test(item.word) || RULE.has(item.word))
     ? [reading(scene, limit, g, verb)]
     : [];
 }
 const BRIDGE =
-  /^(?:satisf(?:y|ies)|meets?|fulfils?|fulfills?|complies|conforms?|keeps|sticks|passes|clears|obeys|with|to|the|our|that|this|of|a|an|ward|house|local|for|is|within|in|line|keeping|therefore|also|easily|written|as|["“”':(,])$/;
+  /^(?:satisf(?:y|ies)|meets?|fulfils?|fulfills?|complies|conforms?|keeps|sticks|passes|clears|obeys|with|to|the|our|that|this|of|a|an|ward|house|local|for|is|within|in|line|keeping|therefore|also|easily|written|as|are|enough|thick|thin|wide|fine|big|small|large|among|amongst|one|counts?|["“”':(,])$/;
 
 /** The limit stands in the sentence before: "A 20 G satisfies that standard." */
 function referred(scene: Scene): Reading[] {
@@ -127,10 +178,11 @@ function referred(scene: Scene): Reading[] {
   const g = all[0];
   if (!before || !limit || limits.length !== 1 || !g || all.length !== 1 || !sameSystem(g, limit.bound))
     return [];
-  const verb = rules(before.items, limit) ? verbAt(items, g) : undefined;
+  const belongs = BELONGS.test(text(items.slice(g.to + 1, g.to + 6)));
+  const verb = belongs ? g.to : rules(before.items, limit) ? verbAt(items, g, limit) : undefined;
   if (verb === undefined || before.close === '?' || excepted(items) || together(items, g)) return [];
   if (groups(before.items).length !== 1 || excepted(beside(before, limit))) return [];
-  return refersBack(items, verb) || items.slice(0, verb + 3).some((item) => SO.has(item.word))
+  return belongs || refersBack(items, verb) || items.slice(0, verb + 3).some((item) => SO.has(item.word))
     ? [reading(scene, limit, g, verb)]
     : [];
 }
@@ -141,22 +193,36 @@ const beside = (sentence: Sentence, limit: Limit): readonly Item[] => [
   ...sentence.items.slice(limit.to + 1),
 ];
 
-/** The verb of keeping that follows the size and its noun. */
-function verbAt(items: readonly Item[], g: Group): number | undefined {
-  const from = g.to + 1;
-  for (const at of [from, from + 1, from + 2]) {
-    if (!items.slice(from, at).every((item) => item.deviceNoun || item.word === 'therefore'))
-      return undefined;
+/** The verb of keeping that follows the size, its noun and its place. */
+function verbAt(items: readonly Item[], g: Group, limit: Limit): number | undefined {
+  const patterns = [...KEEPS, limit.side === 'at-least' ? KEEPS_ABOVE : KEEPS_BELOW];
+  for (let at = g.to + 1; at <= g.to + 6; at++) {
+    if (!standsBefore(items.slice(g.to + 1, at))) continue;
     const phrase = text(items.slice(at, at + 6));
-    const match = KEEPS.map((pattern) => pattern.exec(phrase)?.[0]).find((found) => found !== undefined);
-    if (match !== undefined)
-      return ELSEWHERE.has(phrase.slice(match.length + 1).split(' ')[0]!) ? undefined : at;
+    const match = patterns.map((pattern) => pattern.exec(phrase)?.[0]).find((found) => found !== undefined);
+    if (match !== undefined) {
+      const elsewhere = ELSEWHERE.has(phrase.slice(match.length + 1).split(' ')[0]!);
+      // "may stay" permits: the size is what is asserted, before the "may".
+      return elsewhere && !match.endsWith('enough') ? undefined : match.startsWith('may') ? g.to : at;
+    }
   }
   return undefined;
 }
 
-/** "that rule", "this limit", "the requirement". */
+/** "a 20 G needle", "the 22 G in her hand", "the 16 Fr in bed 4". */
+const standsBefore = (between: readonly Item[]): boolean => {
+  const rest = between.filter((item, i) => !(i < 2 && item.deviceNoun) && item.word !== 'therefore');
+  return (
+    rest.length === 0 ||
+    /^(?:in|on|from|of) (?:(?:the|her|his|my|our|this|that|your|their) )?(?:[a-z]+ )?[a-z0-9]+$/.test(
+      text(rest),
+    )
+  );
+};
+
+/** "that rule", "this limit", "the requirement", "meets this". */
 const refersBack = (items: readonly Item[], verb: number) =>
+  POINTS.test(text(items.slice(verb, verb + 6))) ||
   items
     .slice(verb, verb + 8)
     .some(
@@ -166,6 +232,8 @@ const refersBack = (items: readonly Item[], verb: number) =>
           .slice(verb, verb + i)
           .some((near) => /^(?:that|this|the|our|these|those|both)$/.test(near.word)),
     );
+const POINTS =
+  /^(?:also )?(?:satisf(?:y|ies)|meets?|fulfils?|fulfills?|keeps? to|sticks? to|complies with|obeys|is within|is in line with|(?:is|stays|lies|remains|comes) (?:\w+ )?(?:below|under|above|over)) (?:that|this|it)(?: [.,;!)]|$)/;
 
 function reading(scene: Scene, limit: Limit, g: Group, at: number): Reading {
   return {

@@ -1,7 +1,7 @@
 /** "an 18 Fr is inside that 14–16 window", "14 to 18 Fr, so a 20 is within range", "a 9 Fr is one of the sizes from 10 to 14 Fr". */
 import type { Item } from '../text/items.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf, together } from '../text/scene.ts';
-import { INSIDE, OUTSIDE, PLACED, POINTS_BACK, UNSETTLED, WINDOW } from '../words/windows.ts';
+import { COVERS, INSIDE, OUTSIDE, PLACED, POINTS_BACK, UNSETTLED, WINDOW } from '../words/windows.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const range: Construction = {
@@ -11,21 +11,26 @@ export const range: Construction = {
     { sizes: 1, words: POINTS_BACK },
     { sizes: 3, words: INSIDE },
     { sizes: 3, words: OUTSIDE },
-    { sizes: 3, words: ['one'] },
+    { sizes: 3, words: ['one', 'which', 'and'] },
   ],
   read(scene) {
     const all = groups(scene.items);
     const single = all.find((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'size');
     if (!single || single.mentions[0]!.bound || together(scene.items, single)) return [];
     const place =
-      placeOf(scene.items, single) ?? windowOf(scene.items, single) ?? direct(scene.items, single, all);
-    const found = place && boundsOf(scene, all, single);
+      placeOf(scene.items, single) ??
+      windowOf(scene.items, single) ??
+      direct(scene.items, single, all) ??
+      covered(scene.items, single, all);
+    const found = place && boundsOf(scene, all, single, place);
     return found ? [reading(scene, single, found, place)] : [];
   },
 };
 
 /** Where it is said that the size lies, and whether inside. */
 interface Place {
+  /** The words carry their own "not". */
+  readonly own?: true;
   readonly at: number;
   readonly to: number;
   readonly inside: boolean;
@@ -47,7 +52,11 @@ function windowOf(items: readonly Item[], single: Group): Place | undefined {
   const at = items.findIndex(
     (item, i) => i > single.to && i < window && (INSIDE.has(item.word) || OUTSIDE.has(item.word)),
   );
-  if (window < 0 || at < 0 || window - single.to > 9) return undefined;
+  // "You may see a 20 G offered for children, and that also sits between those limits."
+  const resumed = items
+    .slice(single.to, at)
+    .some((item, i, near) => item.word === 'and' && /^(?:that|it)$/.test(near[i + 1]?.word ?? ''));
+  if (window < 0 || at < 0 || window - single.to > (resumed ? 16 : 9)) return undefined;
   if (items.slice(single.to, at).some((item) => item.word === 'than')) return undefined;
   return { at, to: window, inside: !OUTSIDE.has(items[at]!.word) };
 }
@@ -75,8 +84,20 @@ function direct(items: readonly Item[], single: Group, all: readonly Group[]): P
   const bounds = all.find((g) => g.from > single.to && g.mentions[0]!.kind === 'range');
   if (!bounds || bounds.from - single.to > 9) return undefined;
   const between = text(items.slice(single.to + 1, bounds.from));
-  const match = DIRECT.exec(between);
-  return match ? { at: single.to + 1, to: bounds.to, inside: !match[1] } : undefined;
+  const match = DIRECT.exec(between) ?? NOT_OUTSIDE.exec(between);
+  if (!match) return undefined;
+  const denies = between.includes('not');
+  return { at: single.to + 1, to: bounds.to, inside: !match[1], ...(denies ? { own: true } : {}) };
+}
+const NOT_OUTSIDE =
+  /^(?:is not|isn't|does not fall|doesn't fall|does not lie|doesn't lie) (?:outside|beyond)(?: the| our| a)?$/;
+
+/** "The range is 16 to 20 Fr, which covers an 18 Fr." */
+function covered(items: readonly Item[], single: Group, all: readonly Group[]): Place | undefined {
+  const bounds = all.find((g) => g.to < single.from && endsOf(items, g));
+  if (!bounds || single.from - bounds.to > 16) return undefined;
+  const between = text(items.slice(bounds.to + 1, single.from));
+  return COVERS.test(between) ? { at: single.from - 1, to: single.to, inside: true } : undefined;
 }
 const DIRECT =
   /^(?:is|lies|falls|sits|comes|stays) (?:also |therefore |still |well |just )?(?:within|inside|(outside|beyond)|one of (?:the |our )?(?:sizes?|numbers?|gauges?|needles|catheters|drains|tubes)(?: (?:from|between|in|of))?)(?: the| our| a)?$/;
@@ -84,7 +105,7 @@ const DIRECT =
 const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 
 /** The only range of the sentence, else the only one of the sentence before or of the passage before. */
-function boundsOf(scene: Scene, all: readonly Group[], single: Group): Group | undefined {
+function boundsOf(scene: Scene, all: readonly Group[], single: Group, place: Place): Group | undefined {
   const nearby = [scene.items, (scene.before.at(-1) ?? scene.context.at(-1))?.items ?? []];
   for (const items of nearby) {
     const own = (items === scene.items ? all : groups(items)).filter((g) => endsOf(items, g));
@@ -93,7 +114,8 @@ function boundsOf(scene: Scene, all: readonly Group[], single: Group): Group | u
     const ends = endsOf(items, found)!;
     if (own.length > 1 || found.sizes[0]!.system !== single.sizes[0]!.system) return undefined;
     if (found.from <= single.from && found.to >= single.to && items === scene.items) return undefined;
-    return items.some((item) => UNSETTLED.test(item.word)) ? undefined : { ...found, sizes: ends };
+    const open = items.some((item) => UNSETTLED.test(item.word) && !(place.own && item.word === 'not'));
+    return open ? undefined : { ...found, sizes: ends };
   }
   return undefined;
 }
@@ -106,7 +128,7 @@ function endsOf(items: readonly Item[], g: Group): Group['sizes'] | undefined {
     : undefined;
 }
 
-function reading(scene: Scene, single: Group, found: Group, { at, to, inside }: Place): Reading {
+function reading(scene: Scene, single: Group, found: Group, { at, to, inside, own }: Place): Reading {
   const end = (i: number) => operand(scene, { ...found, sizes: [found.sizes[i]!] });
   return {
     claim: {
@@ -122,5 +144,6 @@ function reading(scene: Scene, single: Group, found: Group, { at, to, inside }: 
     at,
     from: single.from,
     to,
+    ...(own ? { own } : {}),
   };
 }

@@ -11,7 +11,7 @@ import { comparison, wordless } from './than.ts';
 
 /** Words that set two writings of one size beside each other. */
 const WRITES =
-  /^(?:write|writes|written|writing|spell|spells|spelt|spelled|print|prints|printed|read|reads|called|call|means|mean|marked|labelled|labeled|stands|words|is|are|=|as|dash|hyphen|slash|stroke|difference|order)$/;
+  /^(?:write|writes|written|writing|spell|spells|spelt|spelled|print|prints|printed|read|reads|called|call|means|mean|marked|labelled|labeled|stands|words|is|are|=|as|dash|hyphen|slash|stroke|difference|order|orders|ordering|put|say|says|i\.e|namely|name|denote|describe|stand|make|stitch|differ|matter)$/;
 
 export const spelled: Construction = {
   id: 'spelled',
@@ -20,7 +20,9 @@ export const spelled: Construction = {
     const all = groups(scene.items).flatMap(singly(scene.items)).filter(thread);
     const pairs = all.slice(1).flatMap((b, i) => {
       const a = all[i]!;
-      return !sameSizes(a, b) && ties(scene.items, a, b) ? [reading(scene, a, b, a.to)] : [];
+      return !sameSizes(a, b) && (ties(scene.items, a, b) || oneThread(scene.items, a, b))
+        ? [reading(scene, a, b, a.to)]
+        : [];
     });
     return pairs.length > 0 ? pairs : dashed(scene, all);
   },
@@ -50,7 +52,7 @@ const BETWEEN = new RegExp(
     `(?:may|can|could) ${OFTEN}be ${OFTEN}(?:written|spelt|spelled|printed|read|called|shown)|` +
     `(?:is|are) ${OFTEN}(?:written|spelt|spelled|printed|read|called|pronounced|shown|noted)|` +
     `(?:is|=) what (?:others|some|we|they|most|the \\w+) (?:call|write|print)|` +
-    `${OFTEN}(?:means|reads|stands for)|, in other words|, that is to say|` +
+    `${OFTEN}(?:means|reads|stands for)|, in other words|, that is to say|, i\\.e(?: \\.)?|, namely|` +
     `is (?:a |the |an )?(?:(?:other|another|old|older|long|short) )?(?:way|form|spelling|shorthand) (?:of|for|to write)(?: writing)?` +
     `) (?:, )?${AS}$`,
 );
@@ -62,7 +64,9 @@ const AS_BETWEEN = new RegExp(`^${NOUN}as ${SIZE}$`);
 
 /** "000 is 3-0": a row of zeros is nothing but another writing. */
 const ZEROS = /^0{2,}$/;
-const SETS_EQUAL = new RegExp(`^${NOUN}(?:is|=|are) ${SIZE}$`);
+const SETS_EQUAL = new RegExp(
+  `^${NOUN}(?:(?:is|=|are) ${OFTEN}(?:nothing but |none other than |really |only )?|, (?:you (?:are holding|hold|have)|it is|it's|that is|that's|think|read|take it as|expect) )${SIZE}$`,
+);
 
 function ties(items: readonly Item[], a: Group, b: Group): boolean {
   const gap = `${text(items.slice(a.to + 1, b.from))} `;
@@ -78,6 +82,18 @@ function ties(items: readonly Item[], a: Group, b: Group): boolean {
   return zeros && SETS_EQUAL.test(gap);
 }
 
+/** "5-0 nylon and 0000 nylon name one thread." */
+function oneThread(items: readonly Item[], a: Group, b: Group): boolean {
+  const between = `${text(items.slice(a.to + 1, b.from))} `;
+  const after = text(items.slice(b.to + 1, b.to + 7));
+  return (
+    new RegExp(`^${NOUN}and ${SIZE}$`).test(between) &&
+    new RegExp(
+      `^${NOUN}(?:both )?(?:name|are|mean|denote|stand for|describe|make) (?:one(?: and the same)?|the same|a single) (?:thread|size|suture|thing)(?= [.,;!]|$)`,
+    ).test(after)
+  );
+}
+
 /** Both of the same material, or of one not said. */
 const shared = (a: Group, b: Group) =>
   a.mentions[0]!.material === undefined ||
@@ -86,9 +102,9 @@ const shared = (a: Group, b: Group) =>
 
 const MARK = /^(?:dash|hyphen|slash|stroke|zero|nought)$/;
 const SAME =
-  /\b(?:the same (?:thread|size|thing|suture|silk|nylon|material|stitch|order)|(?:thread|silk|suture|size|nylon|material|stitch) is the same|(?:makes|make|made|is) no (?:difference|odds)|doesn't matter|does not matter)\b/;
-const SAID = /^(?:same|difference|odds|matter)$/;
-const WRITTEN = /^(?:write|writes|written|writing|put|print|printed|says|say)$/;
+  /\b(?:the same (?:thread|size|thing|suture|silk|nylon|material|stitch|order)|(?:thread|silk|suture|size|nylon|material|stitch) is the same|(?:makes|make|made|is) no (?:difference|odds)|differ only in (?:how|the way) they are (?:written|spelt|spelled|printed)|one thread|one size|doesn't matter|does not matter)\b/;
+const SAID = /^(?:same|difference|odds|matter|only|one)$/;
+const WRITTEN = /^(?:write|writes|written|writing|put|print|printed|says|say|order|ordering|orders)$/;
 
 /** "Whether you write 3 or 3-0 makes no difference": the same figure with a dash and without. */
 function dashed(scene: Scene, all: readonly Group[]): Reading[] {

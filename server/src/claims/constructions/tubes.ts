@@ -135,7 +135,7 @@ function ageRule(scene: Scene): Reading[] {
 
 const COUNT = '([0-9]+(?:\\.[0-9]+)?|[a-z]+)';
 const SUM = new RegExp(
-  `(?:^|[ :=(])${COUNT} ?(?:/|÷|over|divided by) ?(?:4|four)(?: (?:is|=) ${COUNT})?(?: ,)?(?: and)? (?:\\+|plus|add) (4|four|3\\.5|three and a half)(?: mm)? (?:=|is|makes|gives|equals|comes to|and you have|,|so|:)(?: (?:so |an? |about |size |you get ))? ?${COUNT}(?![a-z0-9])`,
+  `(?:^|[ :=(])${COUNT} ?(?:/|÷|over|divided by) ?(?:4|four)(?: (?:is|=) ${COUNT})?(?: [,;])?(?: and)? (?:\\+|plus|add) (4|four|3\\.5|three and a half)(?: mm)? (?:=|is|makes|gives|equals|comes to|and you have|and the (?:un)?(?:cuffed )?tube is|, that is|,|so|:)(?: (?:so |an? |about |size |you get ))? ?${COUNT}(?![a-z0-9])`,
 );
 
 /** Half a size is rounding; more is a slip. */

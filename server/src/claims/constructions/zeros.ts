@@ -21,9 +21,15 @@ export const zeros: Construction = {
     const all = groups(items);
     return items.flatMap((item, at) => {
       const count = NOUGHTS.has(item.word) ? COUNTS.get(items[at - 1]?.word ?? '') : undefined;
-      const size = all.filter((g) => g.to < at).at(-1);
+      const before = all.filter((g) => g.to < at).at(-1);
+      const after = all.find((g) => g.from > at);
+      const size =
+        before && said(items.slice(before.to + 1, at - 1))
+          ? before
+          : after && spells(items.slice(at + 1, after.from))
+            ? after
+            : undefined;
       if (count === undefined || !size || size.sizes.length > 1 || size.sizes[0]!.system !== 'usp') return [];
-      if (!said(items.slice(size.to + 1, at - 1))) return [];
       const written = 1 - size.sizes[0]!.value;
       if (written < 1) return [];
       const claim: FormulaClaim = {
@@ -34,7 +40,7 @@ export const zeros: Construction = {
         system: 'usp',
         formula: count === written ? 'zeros-as-written' : 'zeros-miscounted',
       };
-      return [{ claim, at: at - 1, from: size.from, to: at }];
+      return [{ claim, at: at - 1, from: Math.min(size.from, at - 1), to: at }];
     });
   },
 };
@@ -44,4 +50,10 @@ const said = (between: readonly Item[]) =>
   between.some((item) => SAYS.has(item.word)) &&
   !between.some(
     (item) => item.word === 'more' || item.word === 'than' || item.kind === 'size' || item.word === ';',
+  );
+
+/** "Three noughts on the silk means 3-0", "five zeros is 5-0". */
+const spells = (between: readonly Item[]) =>
+  /^(?:in a row |on (?:the|a|an|old|its) (?:\w+ )?(?:silk|nylon|packet|label|box|suture|card) )?(?:means?|is|are|=|stands? for|spells?|makes?|gives?)(?: (?:a|an|size|the))?$/.test(
+    between.map((item) => item.word).join(' '),
   );

@@ -1,6 +1,6 @@
 /** A limit in words: "18 G or bigger", "nothing narrower than a 16 G", "at least 12 Fr", "anything finer than 6-0". */
 import { direction } from '../../sizes/index.ts';
-import { NUMBER_ABOVE, NUMBER_BELOW, OPENS, SHUTS_OUT } from '../words/limits.ts';
+import { LOWER, NUMBER_ABOVE, NUMBER_BELOW, OPENS, SHUTS_OUT, UPPER } from '../words/limits.ts';
 import type { Item } from './items.ts';
 import { type Measured, measuredWords } from './magnitudes.ts';
 import { remembered } from './remember.ts';
@@ -12,6 +12,8 @@ export interface Limit {
   readonly side: 'at-least' | 'at-most';
   /** The bound itself is not allowed. */
   readonly strict: boolean;
+  /** Called a limit by its noun: "a maximum of 12 Fr". */
+  readonly noun?: true;
   /** First and last item of the phrase. */
   readonly from: number;
   readonly to: number;
@@ -50,6 +52,8 @@ const byNumber = (word: string | undefined, bound: Group): Sign | undefined =>
 function after(items: readonly Item[], words: readonly Measured[], bound: Group): Limit | undefined {
   const link = items[bound.to + 1]?.word;
   const at = bound.to + 2;
+  const plain = rises(bound) ? plainAfter(items, bound) : undefined;
+  if (plain) return { bound, side: side(plain.sign), strict: false, from: bound.from, to: plain.to };
   if (link !== 'or' && link !== 'and') return undefined;
   const sign = thickness(words.find((m) => m.at === at)) ?? byNumber(items[at]?.word, bound);
   // "a 14 Fr and smaller than …" compares; "20 G or finer needles" bounds.
@@ -65,6 +69,9 @@ function before(items: readonly Item[], words: readonly Measured[], bound: Group
   if (rises(bound)) {
     const plain = plainBound(previous, last);
     if (plain) return { bound, side: side(plain), strict: false, from: i - 1, to: bound.to };
+    const named = nounBound(items, i);
+    if (named)
+      return { bound, side: side(named.sign), strict: false, noun: true, from: named.at, to: bound.to };
   }
   const compares = last === 'than';
   const sign = compares
@@ -94,6 +101,32 @@ function openerAt(items: readonly Item[], word: number): number | undefined {
 const things = (item: Item) => item.deviceNoun === true && /s$/.test(item.word);
 
 const FILL = /^(?:that|which|is|are|go|goes|going|any|ever|size|sizes|of|be|to|use|uses|place|much|in|with)$/;
+
+/** "20 Fr at least", "14 Fr maximum", "from 16 Fr upwards". */
+function plainAfter(items: readonly Item[], bound: Group): { sign: Sign; to: number } | undefined {
+  const [first, second] = [items[bound.to + 1]?.word ?? '', items[bound.to + 2]?.word ?? ''];
+  if (first === 'at' && /^(?:least|most)$/.test(second))
+    return { sign: second === 'least' ? 1 : -1, to: bound.to + 2 };
+  if (/^(?:minimum|maximum)$/.test(first)) return { sign: first === 'minimum' ? 1 : -1, to: bound.to + 1 };
+  const from = items[bound.from - 1]?.word === 'from';
+  const way = /^up(?:wards?)?$/.test(first) ? 1 : /^down(?:wards?)?$/.test(first) ? -1 : undefined;
+  return from && way ? { sign: way, to: bound.to + 1 } : undefined;
+}
+
+/** "the minimum for blood is 24 Fr", "a limit of 12 Fr". */
+function nounBound(items: readonly Item[], i: number): { sign: Sign; at: number } | undefined {
+  if (!/^(?:is|of|:|=)$/.test(items[i]?.word ?? '')) return undefined;
+  for (let at = i - 1; at >= 0 && at >= i - 5; at--) {
+    const word = items[at]!.word;
+    if (items[at]!.kind !== 'word') return undefined;
+    if (LOWER.has(word) || UPPER.has(word)) {
+      // "the lower limit" is the other one.
+      const lower = /^(?:lower|least|smallest)$/.test(items[at - 1]?.word ?? '');
+      return { sign: LOWER.has(word) || lower ? 1 : -1, at };
+    }
+  }
+  return undefined;
+}
 
 /** "at least", "up to", "at most", "minimum of". */
 function plainBound(first: string | undefined, second: string | undefined): Sign | undefined {

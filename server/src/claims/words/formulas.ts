@@ -240,7 +240,7 @@ export const FORMULAS: readonly FormulaRow[] = [
     true: true,
     holds: 'USP sizes run 2, 1, 0, 2-0, 3-0, 4-0 and so on, each of them one step',
     standard: 'USP <861>',
-    sources: [],
+    sources: ['USP29-861'],
   },
   {
     id: 'steps-miscounted',
@@ -249,7 +249,16 @@ export const FORMULAS: readonly FormulaRow[] = [
     true: false,
     holds: 'USP sizes run 2, 1, 0, 2-0, 3-0, 4-0 and so on, each of them one step',
     standard: 'USP <861>',
-    sources: [],
+    sources: ['USP29-861'],
+  },
+  {
+    id: 'usp-is-needle',
+    system: 'usp',
+    says: 'the size of a suture is the size of its needle',
+    true: false,
+    holds: 'The USP size is the diameter of the thread; the needle is described apart from it',
+    standard: 'USP <861>',
+    sources: ['USP29-861'],
   },
   {
     id: 'zeros-miscounted',

@@ -22,7 +22,7 @@ export const PLACED: readonly { readonly pattern: RegExp; readonly inside: boole
   {
     inside: true,
     pattern: new RegExp(
-      `^(?:would |does )?${ADVERB}(?:belongs? (?:to|in|within)|falls? (?:in|into|inside|within|under)|comes? (?:inside|within|under)|sits? (?:inside|within|between)|lies? (?:in|inside|within)|is ${ADVERB}(?:in|inside|within|covered by|part of|in keeping with|in line with)|stays? (?:in|inside|within)) (?:${BACK} ${NOUN}|the ${RULE}|(?:it|that|this|them)(?= [.,;!]|$))`,
+      `^(?:would |does )?${ADVERB}(?:belongs? (?:to|in|within)|falls? (?:in|into|inside|within|under)|comes? (?:inside|within|under)|sits? (?:inside|within|between)|lies? (?:in|inside|within)|is ${ADVERB}(?:in|inside|within|covered by|part of|in keeping with|in line with)|stays? (?:in|inside|within)) (?:${BACK} ${NOUN}|the ${RULE}|(?:it|that|this|them)(?= [.,;!]|$)|within what (?:the|our|that|this) \\S+ (?:allows?|gives?|permits?|says?|lists?))`,
     ),
   },
   { inside: true, pattern: new RegExp(`^fits? ${ADVERB}(?:in|into|within) ${BACK} ${NOUN}`) },
@@ -39,6 +39,10 @@ export const PLACED: readonly { readonly pattern: RegExp; readonly inside: boole
     ),
   },
 ];
+
+/** "which covers a 22 Fr", "and that includes the 18 Fr": between a range and the size. */
+export const COVERS =
+  /(?:^|[,;] (?:and )?|\. )(?:which|that|this|it|and) (?:also |therefore |thus |still |easily )?(?:covers|includes|takes in|spans|comprises|allows for|leaves room for)(?: (?:an?|the|our|size))?$/;
 
 /** The range is left open, or it is another one that counts. */
 export const UNSETTLED =

@@ -26,8 +26,8 @@ export function readFacts(reads: readonly Read[], scenes: readonly Scene[]): Fac
   return reads.flatMap((read) => {
     const scene = first.get(read.passage);
     if (!scene || !plain(scene, read)) return [];
-    const parts = cut(read.items);
-    const parent = reads[read.passage.list?.parent ?? -1];
+    const parts = cut(read);
+    const parent = reads[read.passage.list?.parent ?? headingOf(read)];
     const own = parts.length > 1 && isSubject(parts[0]!) ? parts.slice(1) : [];
     const about = own.length > 0 ? parts[0]! : parent && isSubject(parent.items) ? parent.items : undefined;
     const facts = own.length > 0 ? own : parts;
@@ -43,12 +43,24 @@ const plain = (scene: Scene, { passage, items }: Read): boolean =>
   !scene.truthItem &&
   passage.list?.checked === undefined;
 
+const OPENS = new Set(['—', '–', '-', ':']);
 const EDGES = new Set([';', '·', '•', '|']);
 
-function cut(items: readonly Item[]): Item[][] {
+/** The heading right above the list. */
+const headingOf = ({ passage }: Read): number => {
+  const heading = passage.path.at(-1) ?? -1;
+  return passage.list && heading === passage.index - passage.list.index - 1 ? heading : -1;
+};
+
+/** Parts between semicolons and dots; after a subject in strong type also between commas. */
+function cut({ items, passage }: Read): Item[][] {
+  const strong = passage.marks.find((mark) => mark.kind === 'strong' && mark.start === 0);
   const parts: Item[][] = [[]];
   for (const item of items) {
-    if (EDGES.has(item.word)) parts.push([]);
+    const named = strong && item.start >= strong.end - 1;
+    const edge =
+      EDGES.has(item.word) || (named && (parts.length === 1 ? OPENS.has(item.word) : item.word === ','));
+    if (edge) parts.push([]);
     else parts.at(-1)!.push(item);
   }
   return parts.filter((part) => part.length > 0);

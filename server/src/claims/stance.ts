@@ -158,7 +158,18 @@ export function sorts(items: readonly Item[]): boolean {
   const verb = words.findIndex((word) => SORTS.has(word));
   return verb >= 0 && verb <= 2 && words.slice(verb + 1).some((word) => UNSORTED.has(word));
 }
-const SORTS = new Set(['put', 'arrange', 'rank', 'sort', 'order', 'place', 'list', 'number', 'rearrange']);
+const SORTS = new Set([
+  'line',
+  'put',
+  'arrange',
+  'rank',
+  'sort',
+  'order',
+  'place',
+  'list',
+  'number',
+  'rearrange',
+]);
 const UNSORTED = new Set(['order', 'these', 'following', 'rank', 'by']);
 
 /** "Correct the sentence: …": what follows the colon is there to be mended. */

@@ -3,6 +3,7 @@ import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
+import { linesOf } from './lines.ts';
 import { markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
 import { slashed } from './slashed.ts';
 
@@ -90,6 +91,7 @@ function quizAt(
   const options =
     inline(read, { start: end, end: bounds.end }) ??
     slashed(read, bounds, asking?.end) ??
+    boxLines(reads, read, end, asking !== undefined) ??
     (whole ? (following(reads, read, asking !== undefined) ?? listed(reads, read)) : undefined);
   if (
     !options ||
@@ -146,6 +148,21 @@ function keyedHere({ items }: Piece, options: readonly Piece[]): boolean {
   return (boxes === options.length && (ticked === 1 || (ticked > 1 && many))) || lettered;
 }
 const ALL = new Set(['all', 'those', 'every', 'any', 'select', 'tick', 'mark', 'circle', 'choose', 'which']);
+
+const BOX = /^\s*(?:[☐☑☒✅✔✓✗✘○●]|\((?: |x|X|•|✓)?\)|\[(?: |x|X)?\])\s+/u;
+
+/** Lines with a box each, of this passage or of the next. */
+function boxLines(reads: readonly Read[], read: Read, from: number, asked: boolean): Piece[] | undefined {
+  const own = linesOf(read).filter((line) => line.start >= from);
+  const next = reads[read.passage.index + 1];
+  const at = own.length > 0 ? read : next && !next.passage.list && asked ? next : undefined;
+  if (!at) return undefined;
+  const pieces = (at === read ? own : linesOf(at)).map((line) => {
+    const box = BOX.exec(at.passage.text.slice(line.start, line.end));
+    return box ? piece(at, line.start + box[0].length, line.end) : undefined;
+  });
+  return pieces.length >= 2 && pieces.every((one) => one !== undefined) ? (pieces as Piece[]) : undefined;
+}
 
 /** "a) Which leaves the larger hole?": lettered questions are no choices. */
 const asksItself = ({ read, span }: Piece): boolean =>

@@ -5,7 +5,7 @@ import { wholePiece } from './desk.ts';
 import type { Keyed } from './key.ts';
 import type { Piece } from './piece.ts';
 
-const MARK = /^(?:✓|✔|✅|☑|x|X|×|●|•|■|\[x\]|\*)$/u;
+const MARK = /^(?:✓|✔|✅|☑|x|X|×|●|•|■|\+|\[x\]|\*)$/u;
 const BLANK = /^(?:|[-–—]|✗|✘|❌|○|☐|\[ ?\]|no)$/u;
 const TRUTH = /^\W*(?:t(?:rue)?|f(?:alse)?|right|wrong|correct|incorrect|yes|no|agree|disagree|done)\W*$/i;
 

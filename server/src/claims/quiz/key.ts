@@ -18,7 +18,7 @@ export interface Keyed {
 
 const TICK = /[✓✔☑✅]|\((?:correct|right|answer|key)\)|←\s*(?:correct|answer|key)|\bcorrect answer\b|\*\s*$/i;
 const KEY_LINE =
-  /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answers?|choices?|options?|response)|ans|keyed|key|solution|correct|right|wrong|false)\.?\s*(?:is|was|as|:|=|—|–|-|→|⇒|▸|=>)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-]|\s*(?:,|and|&|\+|→)\s*\(?[A-Fa-f]\b|\s+[A-F]\b)/i;
+  /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answers?|choices?|options?|response)|ans|keyed|key|solution|correct|right|(?:wrong|false|odd)(?: one| statement)?(?: out)?)\.?\s*(?:is|was|as|:|=|—|–|-|→|⇒|▸|=>)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-]|\s*(?:,|and|&|\+|→)\s*\(?[A-Fa-f]\b|\s+[A-F]\b)/i;
 
 export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[], answers: Answers): Keyed[] {
   return found.flatMap((quiz, i) => {
@@ -71,7 +71,7 @@ function keyCell(note: Note, reads: readonly Read[], quiz: Quiz): Keyed | undefi
 
 /** Exactly one option in bold, ticked or checked. */
 function marked(quiz: Quiz): Keyed | undefined {
-  for (const test of [ticked, checked, bold, markedLetter('strong'), markedLetter('emphasis')]) {
+  for (const test of [ticked, boxed, checked, bold, markedLetter('strong'), markedLetter('emphasis')]) {
     const hits = quiz.options.filter(test);
     if (hits.length === 1) return { quiz, chosen: hits[0]!, at: hits[0]! };
   }
@@ -96,6 +96,11 @@ function ticked({ read, span }: Piece): boolean {
     read.passage.text.slice(span.start, span.end).includes('\n') || line.length < span.end - span.start + 12;
   return TICK.test(inline ? line : read.passage.text.slice(span.start, span.end));
 }
+/** "(x) 20 G", "☑ 20 G" among empty ones. */
+const boxed = ({ read, span }: Piece): boolean =>
+  /(?:[☑☒✅✔✓]|\((?:x|X|•|✓)\)|\[(?:x|X)\])\s*$/u.test(
+    read.passage.text.slice(Math.max(0, span.start - 6), span.start),
+  );
 const checked = ({ read }: Piece) => read.passage.list?.checked === true;
 
 /** Most of the option is set in strong type. */

@@ -30,7 +30,7 @@ const sameReply = (a: Pair, b: Pair) =>
   a.reply.read === b.reply.read && a.reply.span.start === b.reply.span.start;
 
 const ANSWER_LABEL =
-  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|back|response|reply|solution|key|a)\s*\d{0,2}\s*(?:[.:)=–—-]|is\b|→)\s*/i;
+  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|definition|response|reply|solution|key|a)\s*\d{0,2}\s*(?:[.:)=–—-]|is\b|→)\s*/i;
 const ARROW = /^\s*(?:→|⇒|➜|►|▸|▶|=>|->|—>|»|>)\s*/;
 const SPEAKER = /^\s*["“]?(\p{Lu}[\p{L}.'’ -]{0,24}?)\s*:\s+/u;
 const OPENERS = /^[\s"“'‘([*—–-]+/;
@@ -64,7 +64,7 @@ export function replyIn(read: Read, span: Span): Reply {
 }
 
 const QUESTION_LABEL =
-  /^\s*(?:(?:q(?:uestion)?|front|prompt|card|ask|viva)\s*\d{0,2}\s*[.:)–—-]|\d{1,2}[.)]\s)\s*/i;
+  /^\s*(?:(?:q(?:uestion)?|(?:card )?front|term|prompt|card|ask|viva)\s*\d{0,2}\s*[.:)–—-]|\d{1,2}[.)]\s)\s*/i;
 
 /** A question without "Q:", "3)", "Tutor:". */
 export function questionIn(read: Read, span: Span): Piece {
@@ -76,7 +76,7 @@ export function questionIn(read: Read, span: Span): Piece {
   return piece(read, start, span.end);
 }
 
-const PROMPT = /^\W{0,3}(?:q(?:uestion)?|front|prompt|card)\s*\d{0,2}\s*[.:)–—-]\s*\S/i;
+const PROMPT = /^\W{0,3}(?:q(?:uestion)?|(?:card )?front|term|prompt|card)\s*\d{0,2}\s*[.:)–—-]\s*\S/i;
 /** A word that can only announce an answer. */
 const LABELLED =
   /^\W{0,3}(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans)\s*[.:–—-]\W{0,3}\S/i;
@@ -111,7 +111,7 @@ function prompted(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] 
 const prose = ({ passage }: Read) => passage.kind === 'paragraph' || passage.kind === 'caption';
 
 const TAIL =
-  /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b)\s*/i;
+  /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*/i;
 
 /** "Widest (14 G, 16 G, 20 G) → 14 G", "Smallest bore: 14 G / 16 G / 20 G, answer: 20 G": all on one line. */
 function tailed(read: Read): Pair[] {

@@ -189,6 +189,8 @@ function picked(pair: Pair): KeyReading[] | undefined {
   const all = groups(question.items)
     .flatMap(singles)
     .filter((group) => group.sizes.length === 1);
+  // "the wider 16 G or the 20 G": said of one of the choices already.
+  if (word && word.degree === 'comparative' && question.items[word.to + 1]?.kind === 'size') return [];
   if (!word || all.length < 2 || /\bthan\b/.test(textOf(question.items))) return undefined;
   if (all.some((group) => group.sizes[0]!.system !== all[0]!.sizes[0]!.system)) return [];
   const asks = /\b(?:which|what)\b/.test(textOf(question.items)) || word.at <= 2;

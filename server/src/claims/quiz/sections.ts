@@ -13,12 +13,15 @@ const PROMPT_HEAD = /\b(?:questions?|prompts?|front|cards?|stem|items?|asks?|ask
 const REPLY_HEAD =
   /\b(?:answers?|back|response|reply|replies|solutions?|expected|model answer|a)\b|^\W*(?:key|correct|right)\W*$/i;
 
+/** What a learner answers is not the key. */
+const OTHERS = /\b(?:your|my|students?|candidates?|learners?|given|wrong)\b/i;
+
 /** Rows of a table with a column of questions or prompts and one of answers. */
 export function tablePairs({ note, reads }: Desk): Pair[] {
   return note.tables.flatMap(({ rows }) => {
     const heads = (rows[0] ?? []).map((index) => reads[index]?.passage.text ?? '');
     const prompt = heads.findIndex((head) => PROMPT_HEAD.test(head));
-    const reply = heads.findIndex((head, c) => c !== prompt && REPLY_HEAD.test(head));
+    const reply = heads.findIndex((head, c) => c !== prompt && REPLY_HEAD.test(head) && !OTHERS.test(head));
     if (reply < 0) return [];
     return rows.slice(1).flatMap((row) => {
       const asked = reads[row[prompt < 0 ? asking(row, reads) : prompt] ?? -1];

@@ -26,6 +26,7 @@ export function slashed(read: Read, bounds: Span, asked: number | undefined): Pi
 /** "Thickest thread", "Absorbable": short, and about one quality. "Widest cannulas" heads a list and asks nothing. */
 function stem({ items }: Piece): boolean {
   const word = askedMagnitude(items);
+  if (items.length <= STEM_WORDS && /^(?:is|are|measures)$/.test(items.at(-2)?.word ?? '')) return true;
   if (orderCue(items) || items.length > STEM_WORDS || items.some((item) => item.kind === 'size'))
     return false;
   if (items.length <= 3 && PROPERTY_WORDS.has(items[0]?.word ?? '')) return true;

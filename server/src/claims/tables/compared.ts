@@ -114,3 +114,34 @@ export function signed(row: Row): ComparisonClaim[] {
     ];
   });
 }
+
+/** "| 14 G vs 18 G | 14 G wider |": of the pair, the size that the cell repeats. */
+export function verdicts(row: Row): ComparisonClaim[] {
+  const pair =
+    row[0]?.items.flatMap((item) => (item.mention?.sizes.length === 1 ? [item.mention] : [])) ?? [];
+  if (pair.length !== 2 || row[0]!.items.some((item) => item.magnitude)) return [];
+  return row.slice(1).flatMap((read) => {
+    const chosen = sole(read);
+    const words = measuredWords(read?.items ?? []);
+    const word = words[0];
+    if (!read || !chosen || words.length !== 1 || !word || word.degree !== 'comparative') return [];
+    if (!decidable(word.axis) || read.items.length > 5 || read.items.some((item) => item.word === 'not'))
+      return [];
+    const size = chosen.sizes[0]!;
+    const others = pair.filter((m) => m.sizes[0]!.system === size.system && m.sizes[0]!.value !== size.value);
+    return others.length !== 1
+      ? []
+      : [
+          {
+            kind: 'comparison',
+            construction: 'table-pick',
+            span: rowSpan(row),
+            focus: sourceSpan(read.passage, { start: 0, end: read.passage.text.length }),
+            left: operandOf(chosen),
+            right: operandOf(others[0]!),
+            axis: word.axis,
+            relation: word.sign === 1 ? 'more' : 'less',
+          } satisfies ComparisonClaim,
+        ];
+  });
+}

@@ -3,7 +3,7 @@ import type { Note } from '../../notes/model.ts';
 import type { Claim } from '../model.ts';
 import type { Read } from '../text/scenes.ts';
 import { colours } from './colours.ts';
-import { comparisons, picks, signed } from './compared.ts';
+import { comparisons, picks, signed, verdicts } from './compared.ts';
 import { directions } from './directions.ts';
 import { type Grid, gridOf, type Row, upright } from './grid.ts';
 import { headedMaterials, properties } from './materials.ts';
@@ -45,5 +45,6 @@ function readRow(grid: Grid, row: Row): Claim[] {
     ...comparisons(row),
     ...picks(grid, row),
     ...signed(row),
+    ...verdicts(row),
   ];
 }

@@ -15,7 +15,13 @@ export function properties(grid: Grid, row: Row): PropertyClaim[] {
   const subject = soleMaterial(row);
   if (!subject) return [];
   return row.slice(1).flatMap((read, i) => {
-    if (!read || read.passage.text.length === 0 || STRUCK_HEADER.test(grid.header[i + 1] ?? '')) return [];
+    if (
+      !read ||
+      read.passage.text.length === 0 ||
+      materialsIn(read.items).length > 0 ||
+      STRUCK_HEADER.test(grid.header[i + 1] ?? '')
+    )
+      return [];
     return propertyCell(grid.header[i + 1] ?? '', read).map((property) => ({
       kind: 'property' as const,
       construction: 'table-row',

@@ -3,8 +3,9 @@
 import type { Mention } from '../../mentions/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { OrderClaim } from '../model.ts';
+import { sorts } from '../stance.ts';
 import { readItems } from '../text/items.ts';
-import { decidable, measuredWords } from '../text/magnitudes.ts';
+import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Grid, operandOf, type Row, sole } from './grid.ts';
 
 /** "thinnest first" in a header or right above: the column must run that way. */
@@ -22,7 +23,8 @@ function ordered(
 }
 
 export function columnOrders(grid: Grid): OrderClaim[] {
-  const cue = orderCue(readItems(grid.around.split(/[.!?]\s/).at(-1) ?? '', []));
+  const above = readItems(grid.around.split(/[.!?]\s/).at(-1) ?? '', []);
+  const cue = sorts(above) ? undefined : orderCue(above);
   const sized = cue ? firstSized(grid) : -1;
   return grid.header.flatMap((header, column) => {
     const own = orderCue(readItems(header, [])) ?? arrow(header) ?? (column === sized ? cue : undefined);
@@ -59,23 +61,33 @@ const bare = (read: Row[number]): boolean =>
     (item) => item.kind === 'punctuation' || item.magnitude || /^(?:the|end|side|most)$/.test(item.word),
   ) === true;
 
-const RANK = /^\W*(?:rank|place|position|order|no\.?|#)?\s*\(?\s*1\s*(?:=|is|:)/;
+const RANK =
+  /^\W*(?:\w+ )?(?:rank|place|position|order|no\.?|#)?\s*\(?\s*1\s*(?:=|is|:)|\b(?:rank|position|place)\b/;
 
-/** "| Rank (1 = widest) | Cannula |": the sizes run as the ranks do. */
+/** "| Rank (1 = widest) | Cannula |", "| 1 (thickest) | 2-0 |": the sizes run as the ranks do. */
 export function rankings(grid: Grid): OrderClaim[] {
   const column = grid.header.findIndex((text) => RANK.test(text));
-  const words = column < 0 ? [] : measuredWords(grid.heads[column]?.items ?? []);
-  const word = words.find((m) => m.degree === 'superlative' && decidable(m.axis));
-  const ranks = grid.rows.map((row) => Number(row[column]?.passage.text.trim() || 'none'));
   const sized = firstSized(grid);
-  if (!word || words.length > 1 || sized < 0 || sized === column || ranks.some(Number.isNaN)) return [];
-  const sorted = grid.rows.map((row, i) => ({ row, rank: ranks[i]! })).sort((a, b) => a.rank - b.rank);
-  if (new Set(ranks).size < ranks.length) return [];
-  const runs = word.sign === 1 ? 'down' : 'up';
+  if (column < 0 || sized < 0 || sized === column) return [];
+  const ranked = grid.rows
+    .map((row) => ({
+      row,
+      rank: Number(/^\W*(\d{1,2})\b/.exec(row[column]?.passage.text ?? '')?.[1] ?? 'none'),
+    }))
+    .sort((a, b) => a.rank - b.rank);
+  const word = extremeOf(grid.heads[column]) ?? extremeOf(ranked[0]?.row[column]);
+  const ranks = new Set(ranked.map(({ rank }) => rank));
+  if (!word || ranks.size < ranked.length || [...ranks].some(Number.isNaN)) return [];
   return ordered(
-    sorted.map(({ row }) => sole(row[sized])),
-    { axis: word.axis, runs },
+    ranked.map(({ row }) => sole(row[sized])),
+    { axis: word.axis, runs: word.sign === 1 ? 'down' : 'up' },
   );
+}
+
+/** The one superlative of a cell. */
+function extremeOf(read: Row[number]): Measured | undefined {
+  const words = measuredWords(read?.items ?? []).filter((m) => m.degree === 'superlative');
+  return words.length === 1 && decidable(words[0]!.axis) ? words[0] : undefined;
 }
 
 /** "↓ wider": down the column. */

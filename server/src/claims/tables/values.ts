@@ -8,6 +8,9 @@ import { type Grid, MEASURES, operandOf, type Row, rowSpan, sole, soleMaterial, 
 /** A header that says what is measured settles that it is no length. */
 const ACROSS = /\b(?:diameter|o\.?d\.?|width|thickness|across|outer|outside)\b/;
 
+/** What goes through or over the thing of the row is not its own width: "| 6 Fr | wire, mm |". */
+const OTHER_THING = /\b(?:guide-?wires?|wires?|takes?|accepts?|fits?|balloons?|stents?)\b/;
+
 type Role = 'outer' | 'bore' | 'length' | 'colour' | 'none';
 
 const ROLES: readonly (readonly [RegExp, Role])[] = [
@@ -53,6 +56,12 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     )
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];
+    if (
+      OTHER_THING.test(grid.header[column] ?? '') &&
+      !OTHER_THING.test(grid.header[cells.indexOf(subject)] ?? '') &&
+      systemOf(subject.mention!) !== 'wire-inch'
+    )
+      return [];
     if (!comparable(systemOf(subject.mention!), systemOf(cell.mention))) return [];
     if (twice && !MEASURES.has(systemOf(cell.mention))) return [];
     const left = { ...operandOf(subject.mention!, material), ...(cell.headed && { material: cell.headed }) };

@@ -11,6 +11,10 @@ interface Settled {
 
 export function settleAlternatives(sentence: Sentence, { marks }: Passage): Settled {
   const { items } = sentence;
+  const gone = items.findIndex(
+    (item, i) => crossed(item, marks) && (opposed(item, items[i + 1]) || opposed(items[i - 1], item)),
+  );
+  if (gone >= 0) return { sentence: { ...sentence, items: items.filter((_, i) => i !== gone) }, open: false };
   const at = items.findIndex((item, i) => item.word === '/' && opposed(items[i - 1], items[i + 1]));
   if (at < 0) return { sentence, open: false };
   const [left, right] = [items[at - 1]!, items[at + 1]!];
@@ -23,6 +27,10 @@ export function settleAlternatives(sentence: Sentence, { marks }: Passage): Sett
   const dropped = keepLeft ? [items[at]!, right] : [left, items[at]!];
   return { sentence: { ...sentence, items: items.filter((item) => !dropped.includes(item)) }, open: false };
 }
+
+const crossed = (item: Item, marks: Passage['marks']): boolean =>
+  item.magnitude !== undefined &&
+  marks.some((mark) => mark.kind === 'strike' && mark.start <= item.start && item.end <= mark.end);
 
 const opposed = (a: Item | undefined, b: Item | undefined): boolean =>
   a?.magnitude !== undefined &&

@@ -63,7 +63,7 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
   if (!speaks(read)) return [];
   const around = surroundings(reads, read);
   const headings = passage.path.map((index) => (note.passages[index]?.text ?? '').toLowerCase());
-  const system = systemOf(reads, read, headings);
+  const system = systemOf(reads, read, headings) ?? labelSystem(note, reads, read);
   const heading = headingAbove(note, reads, read);
   const option = isOption(read, around.lead, heading, inTest(note, reads, read));
   const truth = isTruthItem(read, around.lead, headings);
@@ -194,6 +194,15 @@ function systemOf(reads: readonly Read[], read: Read, headings: readonly string[
   for (let i = read.passage.index - 1; i >= 0 && i >= read.passage.index - 3; i--)
     for (const system of systemsOf(reads[i]!.items)) near.add(system);
   return near.size === 1 ? [...near][0] : undefined;
+}
+
+/** In a cell, the scale that the label of its row names. */
+function labelSystem(note: Note, reads: readonly Read[], { passage }: Read): System | undefined {
+  const { cell } = passage;
+  if (!cell || cell.column === 0) return undefined;
+  const label = reads[note.tables[cell.table]?.rows[cell.row]?.[0] ?? -1];
+  const found = label ? systemsOf(label.items) : new Set<System>();
+  return found.size === 1 ? [...found][0] : undefined;
 }
 
 const HEADING_SYSTEMS: readonly (readonly [RegExp, System])[] = [

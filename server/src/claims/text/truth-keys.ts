@@ -27,7 +27,8 @@ function eitherKey({ passage }: Read): 'true' | 'false' | undefined {
   return notTrue === notFalse ? undefined : notTrue ? 'false' : 'true';
 }
 
-const TRUTH = /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false)\b/;
+const TRUTH =
+  /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false|fact or (?:fiction|myth)|myth or fact|right or wrong)\b/;
 
 export function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly string[]): boolean {
   return (
@@ -77,9 +78,15 @@ export function truthKey(
   return front ? (/^(?:T|[✅✔☑])/u.test(front[1] ?? front[2] ?? '') ? 'true' : 'false') : undefined;
 }
 
-const ANSWER_HEADER = /\b(?:key|answers?|true|t\/f|t or f|correct|right|so\?|verdict|holds|fact or myth)\b/i;
+const ANSWER_HEADER =
+  /\b(?:key|answers?|true|t\/f|t or f|correct|right|so\?|verdict|holds|agree|fact or (?:myth|fiction))\b/i;
 const SAYS_TRUE = /^(?:true|t|yes|y|✓|✔|✅|☑|correct|right|holds|fact)\W*$/;
 const SAYS_FALSE = /^(?:false|f|no|n|✗|✘|❌|✕|×|wrong|incorrect|untrue|myth)\W*$/;
+
+/** A column of keys needs no header. */
+const KEY_CELL = /^\W{0,2}(?:t|f|true|false|✓|✔|✗|✘)\W{0,2}$/i;
+const columnOf = (table: Table, column: number, reads: readonly Read[]): string[] =>
+  table.rows.slice(1).map((row) => reads[row[column] ?? -1]?.passage.text ?? '');
 
 /** Columns of each table under a header that says it is the answer, found once for all its cells. */
 const ANSWER_COLUMNS = new WeakMap<Table, readonly number[]>();
@@ -89,7 +96,8 @@ function answerColumns(table: Table, reads: readonly Read[]): readonly number[] 
   if (kept) return kept;
   const columns = (table.rows[0] ?? []).flatMap((index, column) => {
     const head = reads[index]?.passage.text ?? '';
-    return ANSWER_HEADER.test(head) ? [column] : [];
+    const keys = head.trim() === '' && columnOf(table, column, reads).every((text) => KEY_CELL.test(text));
+    return ANSWER_HEADER.test(head) || keys ? [column] : [];
   });
   ANSWER_COLUMNS.set(table, columns);
   return columns;

@@ -87,7 +87,10 @@ function captioned(around: Surroundings, header: Scene | undefined, { passage }:
     return undefined;
   return over.some(
     (scene) =>
-      scene && /\b(?:in|against|to|,) (?:mm|millimet(?:re|er)s)\b/i.test(scene.passage.text.slice(0, 120)),
+      scene &&
+      /\b(?:in|against|to|,) (?:mm|millimet(?:re|er)s)\b|\((?:in )?mm\)/i.test(
+        scene.passage.text.slice(0, 120),
+      ),
   )
     ? 'millimetre'
     : undefined;

@@ -347,6 +347,10 @@ function reading(scene: Scene, c: Colour, g: Group): Reading {
 
 /** The device the code belongs to: nearest words of the clause, the sentence, the sentences before, the headings. */
 function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
+  // "a pink cannula is 20 G": the thing between the two, whatever code was named before.
+  const stretch = scene.items.slice(c.to < g.from ? c.to + 1 : g.to + 1, c.to < g.from ? g.from : c.at);
+  const between = stretch.some((item) => item.kind === 'size') ? undefined : codeOf(stretch);
+  if (between && between !== 'both') return between;
   const own = codeOf(ownStretch(scene.items, c, g));
   if (own && own !== 'both') return own;
   const led = leadCode(scene.items, Math.min(c.at, g.from));

@@ -252,7 +252,7 @@ function unreal({ items }: Scene, { at }: Reading): boolean {
   const near = [...before.slice(comma + 1), ...items.slice(at, at + 6)];
   const denied = items.some((item) => NEGATIONS.has(item.word));
   return (
-    near.some((item) => NEGATIONS.has(item.word)) ||
+    near.some((item) => NEGATIONS.has(item.word) && !/^(?:hardly|without)$/.test(item.word)) ||
     items.some((item) => UNREAL.has(item.word) && (denied || !/^exists?$/.test(item.word))) ||
     ASKED_ONCE.test(
       items

@@ -175,7 +175,7 @@ const TIES = new Set(
   therefore thus also always usually now still definitely just course naturally simply
   colour color coloured colored and tells you that are holding it gets get carries valve catheter foley shows signals says to mean cap plastic
   coded colour-coded color-coded urinary suction connector connectors funnel urethral
-  size iv hypodermic your this by standard code chart iso hub's wings flange by holds hold be gives give then which can told known recognised recognized spotted identified respectively always goes belongs stands so it's you're chooses`.split(
+  size iv hypodermic your this by standard code chart iso hub's wings flange by holds hold be gives give then which can told known recognised recognized spotted identified respectively what find see always goes belongs stands so it's you're chooses`.split(
     /\s+/,
   ),
 );

@@ -22,7 +22,7 @@ const IDLE = new Set(
   close iso sold designated labelled labeled listed known would as
   good fully full-blown bare likewise marked should anywhere somewhere between will must can from then you
   say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
-  usp ep same what says
+  usp ep same what says talking looking speaking
   and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
 );
 const MEASURE_AFTER = new Set(
@@ -95,9 +95,10 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
       ties(items, between, left, right) ||
       gapped(items, left, between) ||
       made(items, left, between) ||
-      thought(items, left, between)
+      thought(items, left, between) ||
+      metered(items, left, between)
     ) ||
-    (passed(items, left) && !bothLengths(left, right)) ||
+    (passed(items, left) && !bothLengths(left, right) && !between.some((item) => item.word === 'talking')) ||
     second(items, left) ||
     inSum(items, left.from) ||
     inSum(items, right.from)
@@ -168,6 +169,15 @@ const thought = (items: readonly Item[], left: Group, between: readonly Item[]) 
   items
     .slice(Math.max(0, left.from - 4), left.from)
     .some((item) => /^(?:think|picture|remember|know|read)$/.test(item.word));
+
+/** "Put a caliper on an 18 Fr and it should read 6 mm." */
+const metered = (items: readonly Item[], left: Group, between: readonly Item[]) =>
+  items.slice(0, left.from).some((item) => TOOLS.test(item.word)) &&
+  !items.slice(0, left.from).some((item) => HOLES.test(item.word)) &&
+  READS.test(between.map((item) => item.word).join(' '));
+const TOOLS = /^(?:cal+ipers?|micrometers?|micrometres?|rulers?|gauges?|measure|measured|measuring)$/;
+const READS =
+  /^(?:\S+ ){0,2}?(?:,|and|,? ?then)? ?(?:you|we|it|they) (?:should |will |would |'ll |can )?(?:reads?|finds?|gets?|sees?|measures?|shows?)(?: (?:about|roughly|only|just|nearly|around))?$/;
 
 const passed = (items: readonly Item[], left: Group) =>
   items.slice(Math.max(0, left.from - 2), left.from).some((item) => PASSED.has(item.word));

@@ -125,6 +125,13 @@ function sizedBy(scene: Scene): Reading[] {
       text,
     );
   if (!where) return [];
+  // "their outer diameter is larger": the side is what is spoken of, not what the number tells.
+  if (
+    /^ (?:is|are|will be) (?:\w+ )?(?:larger|bigger|wider|smaller|narrower|more|less|about|roughly|\d)/.test(
+      text.slice(where.index + where[0].length),
+    )
+  )
+    return [];
   const inner = /^inn|^ins|^int/.test(where[1] ?? where[2]!);
   const sheath =
     /\b(?:sheaths?|introducer|introducers)(?:'s)?\b.{0,40}\b(?:french|fr|number|size|sized|label|labelled|labeled|named|described)\b|\b(?:french|number|size|label) (?:of|on) (?:a|the|an|any) (?:\w+ )?(?:sheath|introducer)\b/.test(
@@ -134,7 +141,9 @@ function sizedBy(scene: Scene): Reading[] {
     (/\b(?:tracheal|endotracheal|ett|single-lumen) tubes?\b/.test(text) || tubeTalk(scene, text)) &&
     /\b(?:number|sized|size|numbered|named|measured)\b/.test(text) &&
     !/double/.test(text);
-  const link = /\b(?:is|means|gives|from|by|names|refers to|describes|tells)\b/.test(text);
+  const link = /\b(?:is|means|gives|from|by|carry|carries|bears?|names|refers to|describes|tells)\b/.test(
+    text,
+  );
   if (!link || sheath === tube || /\b(?:unlike|whereas|while|not|but|than)\b/.test(text)) return [];
   const id = `${sheath ? 'sheath' : 'tube'}-is-${inner ? 'inner' : 'outer'}`;
   const at = scene.items.findIndex((item) =>
@@ -295,13 +304,14 @@ function stepOf(items: readonly Item[]): string | undefined {
 function named(scene: Scene, french: number): Reading[] {
   const { items } = scene;
   if (items.some((item) => item.kind === 'size')) return [];
-  const text = words(items.slice(french));
+  // What stands after a comma is another statement: "gives the outside; the bore is smaller".
+  const text = words(items.slice(french)).split(/ [;,.] /)[0]!;
   const about =
     /^\S+(?: \S+){0,4}? (?:is|means|measures|equals|gives|=|describes|refers to|tells you|counts) (?:\S+ ){0,6}?/;
   const ofMeasure = (pattern: string) => new RegExp(`${about.source}(?:${pattern})\\b`).test(text);
   const hit = ofMeasure('circumference')
     ? 'french-is-circumference'
-    : ofMeasure('(?:inner|inside|internal) (?:diameter|bore)|lumen')
+    : ofMeasure('(?:inner|inside|internal) (?:diameter|bore)|lumen|bore')
       ? 'french-is-inner'
       : ofMeasure('(?:outer |outside )?(?:diameter|width|thickness|size) in (?:mm|millimet(?:re|er)s)') &&
           !/\b(?:third|three|3|times|tripl|multipl)|[×*_…]/.test(text)

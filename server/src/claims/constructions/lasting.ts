@@ -25,7 +25,7 @@ export const lasting: Construction = {
     return named.length === 2
       ? compared(scene, named[0]!, named[1]!)
       : named.length === 1
-        ? gone(scene, named[0]!)
+        ? [...gone(scene, named[0]!), ...weakened(scene, named[0]!)]
         : [];
   },
 };
@@ -35,7 +35,7 @@ const SHORTER = /\b(?:less long|shorter|not as long)\b/;
 const LATE = /\b(?:later|slower|more slowly|less quickly|less fast)\b/;
 const EARLY = /\b(?:sooner|faster|earlier|quicker|more quickly|more rapidly)\b/;
 const KEEPS =
-  /\b(?:keeps?|holds?|retains?|supports?) (?:on )?(?:its |their |the |up |good |most of its )?(?:strength|tension|tensile|wound|wounds|edges|tissue|for|longer|up)?/;
+  /\bstronger for longer\b|\b(?:keeps?|holds?|retains?|supports?) (?:on )?(?:its |their |the |up |good |most of its )?(?:strength|tension|tensile|wound|wounds|edges|tissue|for|longer|up)?/;
 const LOSES = /\b(?:loses?|losing) (?:its |their |tensile )?(?:tensile )?(?:strength|hold|tension|grip)\b/;
 const GOES = /\b(?:absorb(?:s|ed)?|dissolves?|disappears?|resorbed|gone|goes)\b/;
 const LASTS = /\b(?:lasts?|outlasts?|outlive[sd]?|stays)\b/;
@@ -101,6 +101,23 @@ function gone(scene: Scene, m: NamedMaterial): Reading[] {
 }
 const QUIET =
   /^(?:is|are|was|has|have|been|will|be|usually|normally|generally|typically|sutures?|stitch|stitches|thread|completely|fully|slowly|quickly|all|it|gets|and|itself)$/;
+
+/** "loses its strength within three weeks": all of it, not half. */
+function weakened(scene: Scene, m: NamedMaterial): Reading[] {
+  const { items } = scene;
+  const verb = items.findIndex((item, i) => i > m.to && /^(?:loses?|lost)$/.test(item.word));
+  if (verb < 0 || !items.slice(m.to + 1, verb).every((item) => QUIET.test(item.word))) return [];
+  const strength = items.findIndex((item, i) => i > verb && i <= verb + 4 && item.word === 'strength');
+  const whole = items
+    .slice(verb + 1, strength)
+    .every((item) => /^(?:its|their|all|the|of|tensile)$/.test(item.word));
+  const lead = items[strength + 1]?.word ?? '';
+  const time =
+    strength > 0 && whole && /^(?:in|within|after|by)$/.test(lead)
+      ? spanAt(items.slice(strength + 2, strength + 8))
+      : undefined;
+  return time ? [reading(scene, m, strength, strength, `weak:${time.low}:${time.high}`)] : [];
+}
 
 /** "about ten days", "two to three weeks", "a fortnight", in days. */
 function spanAt(items: readonly Item[]): { low: number; high: number } | undefined {

@@ -76,8 +76,8 @@ function thread(items: readonly Item[], i: number): boolean {
   const backwards =
     pair !== null && second > 0 && (first === 0 ? second > 1 : first > second && second === 1);
   const many = pair !== null && second === 0 && first > 20;
-  const part = /^0[.,]\d[-/]0$/.test(word);
-  if (part) return true;
+  if (/^0[.,]\d[-/]0$/.test(word)) return true;
+  if (/^\d[.,]\d[-/]0$/.test(word)) return bare(items, i);
   return (
     (backwards || many) &&
     materialsIn(items).some((m) => m.at === i + 1) &&

@@ -7,10 +7,10 @@ import type { Construction, Reading } from './model.ts';
 
 const TISSUES: ReadonlyMap<string, string> = new Map([
   ...['skin', 'dermis', 'epidermis', 'scalp', 'sole'].map((word) => [word, 'skin'] as const),
-  ...['bowel', 'bowels', 'intestine', 'intestines', 'colon', 'gut-wall'].map(
+  ...['bowel', 'bowels', 'gut', 'intestine', 'intestines', 'colon', 'gut-wall'].map(
     (word) => [word, 'bowel'] as const,
   ),
-  ...['vessel', 'vessels', 'artery', 'arteries', 'vein', 'veins', 'aorta'].map(
+  ...['vessel', 'vessels', 'artery', 'arteries', 'vein', 'veins', 'aorta', 'vascular'].map(
     (word) => [word, 'vessels'] as const,
   ),
   ...['eye', 'cornea', 'sclera'].map((word) => [word, 'the eye'] as const),
@@ -26,7 +26,7 @@ const TOUGH = /^(?:tough|thick|sole|dense|leathery|callused|calloused)$/;
 
 /** "for", "on", "through": a use; or a verb of sewing. */
 const USES =
-  /^(?:for|on|in|through|with|is|are|takes?|needs?|wants?|calls?|suits?|used|use|choose|chosen|pick|load|ask|sewn|sew|sewing|stitched|stitch|stitching|closed?|closing|sutured?|suturing|anastomos\w+|repair(?:ed|ing)?|joined?|joining|meant|made|designed|best|right|ideal|good|gets|get|goes|go|works?)$/;
+  /^(?:for|on|in|through|with|is|are|takes?|needs?|wants?|calls?|suits?|used|use|choose|chosen|pick|load|ask|sewn|sew|sewing|stitched|stitch|stitching|closed?|closing|sutured?|suturing|anastomos\w+|repair(?:ed|ing)?|joined?|joining|meant|made|designed|best|right|ideal|good|gets|get|goes|go|works?|done)$/;
 const SMALL =
   /^(?:a|an|the|of|to|and|or|by|it|its|we|you|i|always|usually|our|your|most|any|all|used|needle|needles|wall|layer|layers|edge|edges|tissue|tissues|other|such|as|like|so|,|:|your|ones?|point|points|tip|first|choice|should|must|can|will|be|is|are|right|best|ideal|good|meant|made|designed|well|tough|thick|delicate|soft|friable|small|large|human|adult|closure|work|surgery|repair|anastomosis|anastomoses|normal|ordinary|that|which|one|for|on|in|up|out|job|thing|under|suture|stitch|through|fine)$/;
 /** Sentences that warn, compare, hedge or explain are left alone. */
@@ -60,6 +60,8 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   const lead = items.slice(from, Math.min(point.at, first));
   const linked = [...between, ...lead.slice(-4)].some((item) => USES.test(item.word));
   if (!linked || between.length > 9 || !between.every(quiet) || !anchored(items, point, first)) return [];
+  // "gut" is a thread too: a tissue only as "the gut".
+  if (tissues.some((at) => items[at]!.word === 'gut' && items[at - 1]?.word !== 'the')) return [];
   return tissues.map((at) => reading(scene, point, at, tissueAt(items, at)));
 }
 

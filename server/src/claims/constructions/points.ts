@@ -58,7 +58,12 @@ function headed(scene: Scene): PointAt[] {
 function facing(items: readonly Item[], at: number): 'inner' | 'outer' | undefined {
   const word = items[at]!.word;
   const wound = items.slice(at + 1, at + 4).some((item) => /^(?:wound|incision)$/.test(item.word));
-  const edge = items.slice(Math.max(0, at - 4), at).some((item) => /^(?:edges?|apex|third)$/.test(item.word));
+  const looks = /^(?:looks?|points?|faces?|directed|turned|turns?|facing|towards?|away)$/.test(
+    items[at - 1]?.word ?? '',
+  );
+  const edge = items
+    .slice(Math.max(0, at - (looks ? 10 : 4)), at)
+    .some((item) => /^(?:edges?|apex|third)$/.test(item.word));
   if (!wound || !edge) return undefined;
   if (word === 'away') return 'outer';
   if (!/^(?:faces|facing|towards?)$/.test(word) || items[at - 1]?.word === 'away') return undefined;

@@ -147,6 +147,8 @@ const BE = new Set([
   'remains',
   'counts',
   'comes',
+  'belongs',
+  'belong',
 ]);
 const ADJECTIVE_GAP = new Set([
   'surgical',
@@ -169,7 +171,7 @@ const ADJECTIVE_GAP = new Set([
 const PREDICATE_GAP = new Set(
   `made spun from manufactured fibre fiber fibres fibers substance is are being , ( : — – as a an the by way suture sutures material thread strand one of our its also counts fully completely truly
   classed it gets stays remains usually always which that and slowly quickly rapidly soft strong smooth most coated long-lasting common both only what we call
-  single in both it's they're one's body skin inert soon comes tissue source from under over weeks within months days`.split(
+  single in both it's they're one's body skin inert soon comes tissue source from to among belongs belong under over weeks within months days`.split(
     /\s+/,
   ),
 );

@@ -22,7 +22,7 @@ export const referents: Construction = {
       const said = predicate ? subjectsOf(scene, predicate.from) : [];
       if (said.length > 0)
         return said.map((m) => reading(scene, at, m, row, predicate!.not !== neither(scene.items, m)));
-      return [...opener(scene.items, at), ...nominal(scene.items, at)].map((m) =>
+      return [...opener(scene.items, at), ...among(scene.items, at), ...nominal(scene.items, at)].map((m) =>
         reading(scene, at, m, row, false),
       );
     });
@@ -164,6 +164,20 @@ function opener(items: readonly Item[], at: number): NamedMaterial[] {
   return /^(?:being|as)$/.test(lead[0] ?? '') && lead.slice(1).every((word) => FILLER.test(word))
     ? [only]
     : [];
+}
+
+/** "Of the absorbable threads, nylon …": it is counted among them. */
+function among(items: readonly Item[], at: number): NamedMaterial[] {
+  const comma = items.findIndex((item, i) => i > at && item.word === ',');
+  const lead = items.slice(0, at).map((item) => item.word);
+  const only = materialsIn(items).filter((m) => m.at === comma + 1);
+  const noun = items
+    .slice(at + 1, Math.max(comma, at + 1))
+    .every((item) => /^(?:threads?|sutures?|ones?|materials?|stitches|we|use|stock)$/.test(item.word));
+  const opens = /^(?:of|among) (?:all )?(?:the|our) ?(?:common |usual )?$/.test(
+    `${lead.join(' ')} `.replace(/ +$/, ' '),
+  );
+  return comma > 0 && noun && opens && materialsIn(items).length === 1 ? only : [];
 }
 
 /** "The braid that holds knots well is polypropylene." */

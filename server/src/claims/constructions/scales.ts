@@ -102,6 +102,8 @@ function scales(items: readonly Item[]): Chunk<Scale>[] {
     if (/^(?:sheaths?|introducers?)$/.test(here)) return at('sheath');
     if (/^(?:guidewires?|guide-wires?)$/.test(here)) return at('wire');
     if (item.mention?.sizes[0]?.system === 'wire-inch') return at('wire');
+    const far = here === 'metric' && /^(?:sutures?|threads?)$/.test(next) ? numberAfter(items, i) : -1;
+    if (far > 0) return at('metric', far);
     if (item.system === 'needle-gauge' && /^(?:gauges?|gage)$/.test(here)) return at('gauge');
     if (item.system === 'french' && here.length > 1) return at('french');
     return item.system === 'ep-metric' || (here === 'metric' && /^(?:numbers?|sizes?|figures?)$/.test(next))
@@ -110,11 +112,15 @@ function scales(items: readonly Item[]): Chunk<Scale>[] {
   });
 }
 
+/** "with metric sutures the number …". */
+const numberAfter = (items: readonly Item[], i: number): number =>
+  items.findIndex((item, k) => k > i && k <= i + 4 && /^(?:numbers?|figures?)$/.test(item.word));
+
 /** Verbs that say what a number measures. */
 const LINK =
-  /^(?:is|are|means?|measures?|tells?|gives?|shows?|describes?|stands|counts?|measured|sized|numbered|labelled|labeled|named|called|graded|given|expressed|quoted|marked|printed|reads?|records?|refers?|goes|go|go by|specifies|denotes|reports?|indicates?|comes|=)$/;
+  /^(?:is|are|means?|measures?|tells?|gives?|shows?|describes?|stands|counts?|measured|sized|numbered|labelled|labeled|named|called|graded|given|expressed|quoted|marked|printed|reads?|records?|refers?|goes|go|carry|carries|bears?|specifies|denotes|reports?|indicates?|comes|=)$/;
 const SMALL =
-  /^(?:the|a|an|of|by|in|from|for|to|its|their|your|you|us|on|across|along|at|how|many|much|simply|just|really|only|number|count|figure|figures|nothing|but|more|directly|always|after|as|with|it|this|that|size|sizes|sized|needle|needles|cannula|cannulas|catheter|catheters|tube|tubes|thread|suture|sutures|wire|wires|is|are|was|long|wide|thick|measured|given|all|about|because|same|each|every|any|true|taken|round)$/;
+  /^(?:the|a|an|of|by|in|from|for|to|its|their|your|you|us|on|across|along|at|how|many|much|simply|just|really|only|number|count|figure|figures|nothing|but|more|directly|always|after|as|with|it|this|that|size|sizes|sized|needle|needles|cannula|cannulas|catheter|catheters|tube|tubes|thread|suture|sutures|wire|wires|is|are|was|long|wide|thick|measured|given|all|about|because|same|each|every|any|true|taken|round|french)$/;
 const REACH = 8;
 
 /** A measure or a unit at item `i`, longest reading first. */
@@ -139,7 +145,7 @@ function measureAt(items: readonly Item[], i: number): Chunk<Measure> | undefine
   if (/^(?:whole|full)$/.test(here) && unitOf(next) === 'mm') return chunk('whole-mm', i + 1);
   if (noun.test(here) || /^(?:thickness|wide|thick|across)$/.test(here)) return chunk('plain');
   if (unitOf(here)) return /^(?:long|in length)/.test(next) ? chunk('length', i + 1) : chunk(unitOf(here)!);
-  return /^(?:french|charri[eè]re)$/.test(here)
+  return /^(?:french|charri[eè]re)$/.test(here) && next !== 'of'
     ? chunk('french')
     : here === 'gauge'
       ? chunk('gauge')

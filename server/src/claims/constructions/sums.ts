@@ -194,7 +194,10 @@ const FOREIGN =
   /\b(?:mg|mcg|µg|ml|mls|kg|doses?|days?|hours?|minutes?|weeks?|months?|years?|age|aged|beats?|litres?|drops?|patients?|pounds?|euros?)\b/;
 
 /** The scale the sum is about: French where it is spoken of, inches at 25.4, metric numbers at ten. */
-function systemOf(scene: Scene, { kind, operand, by, result }: Sum): System | undefined {
+function systemOf(
+  scene: Scene,
+  { kind, operand, by, result }: Pick<Sum, 'kind' | 'operand' | 'by' | 'result'>,
+): System | undefined {
   const text = scene.items
     .map((item) => (item.kind === 'size' ? item.mention!.text.toLowerCase() : item.word))
     .join(' ');
@@ -204,6 +207,7 @@ function systemOf(scene: Scene, { kind, operand, by, result }: Sum): System | un
     return length && (operand.unit === 'inch' || operand.unit === 'wire-inch') ? operand.unit : undefined;
   if (kind === 'over' && by === 10 && operand.unit === 'ep-metric') return length ? 'ep-metric' : undefined;
   if (!speaksFrench(scene)) return undefined;
+  if (turned(scene, { kind, operand, by, result })) return 'french';
   const [french, measure] = kind === 'over' ? [operand, result] : [result, operand];
   if (french.unit !== undefined && french.unit !== 'french') return undefined;
   if (measure.unit !== undefined && measure.unit !== 'millimetre') return undefined;
@@ -213,6 +217,19 @@ function systemOf(scene: Scene, { kind, operand, by, result }: Sum): System | un
     ? 'french'
     : undefined;
 }
+
+/** "9 Fr: nine times three, 27 mm": the sum goes the wrong way, from the French of the sentence to a length. */
+const turned = (
+  scene: Scene,
+  { kind, operand, by, result }: Pick<Sum, 'kind' | 'operand' | 'by' | 'result'>,
+) =>
+  kind === 'times' &&
+  by === 3 &&
+  result.unit === 'millimetre' &&
+  operand.unit !== 'millimetre' &&
+  scene.items.some(
+    (item) => item.mention?.sizes[0]?.system === 'french' && item.mention.sizes[0].value === operand.value,
+  );
 
 const speaksFrench = (scene: Scene): boolean =>
   scene.items.some((item) => item.system === 'french' || item.mention?.sizes[0]?.system === 'french') ||
@@ -226,7 +243,8 @@ const named = (scene: Scene, figure: Figure, system: System): Operand => {
 function reading(scene: Scene, sum: Sum, system: System): Reading {
   const { kind, operand, result } = sum;
   const scaled = system === 'inch' || system === 'wire-inch';
-  const [size, length] = kind === 'over' || scaled ? [operand, result] : [result, operand];
+  const ahead = kind === 'over' || scaled || turned(scene, sum);
+  const [size, length] = ahead ? [operand, result] : [result, operand];
   const half = 0.5 * 10 ** -length.decimals;
   const claim: EquivalenceClaim = {
     kind: 'equivalence',

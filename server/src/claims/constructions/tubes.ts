@@ -112,20 +112,27 @@ const COUNTS: Readonly<Record<string, number>> = {
   ten: 10,
 };
 
+/** "twice the age plus four", "a quarter of the age and four". */
+const SHARE =
+  /\b(twice|double|half|a third of|three times|a quarter of|one quarter of) (?:the )?(?:child's )?age\b.{0,12}?(?:\+|plus|and) (?:4|four|3\.5|three and a half)\b/;
+
 /** The size of a child's tracheal tube by age: a quarter of the age, plus 4 uncuffed or 3.5 cuffed. */
 function ageRule(scene: Scene): Reading[] {
   const text = textOf(scene.items);
   const match = AGE.exec(text.replace(/\bage\/(\d)/g, 'age / $1').replace(/(\d)\s*\.\s*(\d)/g, '$1.$2'));
-  if (!match) return [];
+  const share = match ? null : SHARE.exec(text);
+  if (!match && !share) return [];
   const tube = /\b(?:tubes?|ett|cuffed|uncuffed|tracheal|airway)\b/.test(
     `${text} ${scene.headings.join(' ')} ${scene.before.flatMap((s) => s.items.map((item) => item.word)).join(' ')}`,
   );
   if (!tube || /\b(?:depth|length|lips?|cm)\b/.test(text)) return [];
   const count = (word: string | undefined) =>
     word === undefined ? undefined : (COUNTS[word] ?? Number(word));
-  const added = count(match[3]);
-  const divides = /^(?:\/|÷|over|divided by)$/.test(match[1]!);
-  const right = divides && count(match[2]) === 4 && (added === undefined || (added >= 3 && added <= 4.5));
+  const more = count(match?.[3]);
+  const divides = /^(?:\/|÷|over|divided by)$/.test(match?.[1] ?? '');
+  const right = match
+    ? divides && count(match[2]) === 4 && (more === undefined || (more >= 3 && more <= 4.5))
+    : /quarter/.test(share![1]!);
   const at = Math.max(
     0,
     scene.items.findIndex((item) => item.word.startsWith('age')),

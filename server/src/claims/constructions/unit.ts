@@ -86,6 +86,13 @@ const SHAPES: readonly Shape[] = [
     value: (match) => ratio('one', match[1]),
   },
   {
+    ...FRENCH,
+    pattern: new RegExp(
+      `\\b(?:an?|one|1) ${FR} (?:is|equals|means) (?:the same as|as much as|simply|just|nothing but) (an?|one|1) ${MM}\\b`,
+    ),
+    value: (match) => numberOf(match[1]),
+  },
+  {
     // "four French to a millimetre", "there are ten French in a millimetre"
     ...FRENCH,
     pattern: new RegExp(

@@ -13,6 +13,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 export function judgeLasting({ property, subject }: PropertyClaim): Judgement {
   const [kind, first = '', second = '', third = ''] = property.split(':');
+  if (kind === 'weak') return judgeWeak(subject, Number(first), Number(second));
   return kind === 'gone'
     ? judgeGone(subject, Number(first), Number(second))
     : judgeOutlasts(first, second, third);
@@ -52,6 +53,19 @@ function judgeGone(id: string, low: number, high: number): Judgement {
     `${capital(name(id))} is absorbed in about ${least} to ${most} days.`,
     row.sources,
   );
+}
+
+/** Strength said to be lost in less than half of the least, or after more than twice the most, that any text gives. */
+function judgeWeak(id: string, low: number, high: number): Judgement {
+  const says = `Says ${name(id)} has lost its strength after ${low === high ? low : `${low} to ${high}`} days.`;
+  const row = LASTING[id];
+  if (!row) return cannotTell(says, '');
+  const [least, most] = row.holds;
+  const off = high < least / 2 || low > most * 2;
+  const lasts = Number.isFinite(most)
+    ? `holds for about ${least} to ${most} days`
+    : 'keeps strength for months or longer';
+  return judged(off ? 'contradicted' : 'cannot-tell', says, `${capital(name(id))} ${lasts}.`, row.sources);
 }
 
 const judged = (verdict: Verdict, says: string, holds: string, sources: readonly string[]): Judgement => ({

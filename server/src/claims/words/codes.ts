@@ -2,7 +2,7 @@
 import type { Device } from '../../sizes/model.ts';
 
 const NEEDLE = new Set(
-  'needle needles hypodermic hypodermics syringe syringes 6009 injection injections butterfly winged phlebotomy intramuscular subcutaneous spinal'.split(
+  'needle needles hypodermic hypodermics syringe syringes 6009 injection injections butterfly butterflies winged phlebotomy intramuscular subcutaneous spinal'.split(
     ' ',
   ),
 );

@@ -4,7 +4,7 @@ import { sourceSpan } from '../notes/index.ts';
 import type { Mention } from './model.ts';
 import type { Scene } from './scene.ts';
 
-const JOIN = /^\s?[-‐‑‒–—−]\s?$|^\s(?:to|through)\s$/;
+const JOIN = /^\s?[-‐‑‒–—−]\s?$|^\s(?:to|through|à|bis)\s$/;
 /** "go from 16 Fr to 14 Fr" is a change, not a range. */
 const CHANGE = /\bfrom\s(?:an?\s|the\s)?$/i;
 const RANGING =

@@ -66,11 +66,13 @@ function judgeMeasured(
   const least = named.sizes[0]!.system === 'ep-metric' && measured.mentions[0]?.bound === 'at-least';
   const bounded = least ? undefined : boundVerdict(measured, said, truth);
   const margin = marginOf(named, truth, lens);
-  const verdict =
+  const compared =
     bounded ??
     (measured.sizes.length === 2
       ? ends(said, truth, rounding, margin)
       : overlap(said, truth, rounding, margin));
+  const verdict =
+    compared === 'contradicted' && limitsOfGut(claim, named, said, lens, note) ? 'cannot-tell' : compared;
   const inner = AXIS_HOLDS[claim.axis] ?? '';
   const holds = `${named.sizes.map((size) => label(size)).join(' to ')} is ${intervalWords(truth)}${inner}${inchWords(measured, truth)}${truth.caution ? ` (${truth.caution})` : ''}.`;
   const repair = verdict === 'contradicted' ? measureEdit(note, measured, truth) : undefined;
@@ -94,6 +96,27 @@ function judgeMeasured(
       },
     ],
   };
+}
+
+/** Both limits as the table of gut has them, with no thread named: the table of another material may be meant. */
+function limitsOfGut(
+  claim: EquivalenceClaim,
+  named: Operand,
+  said: { min: number; max: number },
+  lens: Lens,
+  note: Note,
+): boolean {
+  const [size] = named.sizes;
+  if (
+    size?.system !== 'usp' ||
+    named.sizes.length > 1 ||
+    lens.material !== undefined ||
+    said.min === said.max
+  )
+    return false;
+  if (SYNTHETIC.test(note.text.slice(claim.span.start, claim.span.end))) return false;
+  const gut = outerDiameter(size, { ...lens, material: 'gut' });
+  return gut !== undefined && ends(said, gut, 0.011, 0) === 'agrees';
 }
 
 const inchWords = (measured: Operand, truth: Interval) =>

@@ -67,6 +67,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
     RANGE_COUNTED.test(after) ||
     (CITED_AFTER.test(after) && CITED_BEFORE.test(place.before)) ||
     enumerates(place, bare) ||
+    numbersSection(place, bare) ||
     (/^[.)]\s/.test(after) &&
       /(?:^|\n)[*_\s]*$/.test(
         place.scene.passage.text.slice(Math.max(0, place.span.start - 6), place.span.start),
@@ -90,6 +91,20 @@ const isReference = (place: Place, bare: Bare): boolean =>
   !/\b(?:gau?ge|french|sizes?|number|usp|metric|needles?|cannula\w*|catheters?|tubes?|drains?|sheaths?|wires?|silk|nylon)\s$/i.test(
     place.before,
   );
+
+/** "5 Drains" as a heading; "1 needles, 2 drains, 3 tubes": the number of a section. */
+function numbersSection(place: Place, { value, decimals, spoken }: Bare): boolean {
+  const { text, kind } = place.scene.passage;
+  if (spoken || !/^\s[A-Za-z]/.test(text.slice(place.span.end, place.span.end + 2))) return false;
+  if (kind === 'heading') return place.span.start === 0 && /^\s[A-Z]/.test(text.slice(place.span.end));
+  if (decimals > 0) return false;
+  const before = text.slice(Math.max(0, place.span.start - 60), place.span.start);
+  const after = text.slice(place.span.end, place.span.end + 60);
+  return (
+    new RegExp(`(?:^|[,:;]\\s)${value - 1}\\s[a-zA-Z]{3}[^0-9,;]*[,;]\\s$`).test(before) ||
+    (value === 1 && /^\s[a-zA-Z]{3}[^0-9,;]*[,;]\s2\s[a-zA-Z]{3}/.test(after))
+  );
+}
 
 /** "6. Skin barrier 7. Tape 8. Syringe": items numbered within a line. */
 function enumerates(place: Place, bare: Bare): boolean {
@@ -120,6 +135,6 @@ export function isClosed(place: Place, bare: Bare): boolean {
   return (
     bare.run.values.length > 1 &&
     bare.run.end > place.span.end &&
-    /^\s?(?:[,/–→><-]|or\b|and\b|to\b|then\b)/.test(rest)
+    /^\s?(?:[,/–→><-]|(?:or|and|to|then|et|ou|bis|und|oder)\b|à\s)/.test(rest)
   );
 }

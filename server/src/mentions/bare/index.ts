@@ -82,9 +82,13 @@ const RUN_BOUNDS: Readonly<Partial<Record<System, readonly [number, number]>>> =
   usp: [0, 12],
 };
 
-function runFits(system: System, { run }: Bare): boolean {
+function runFits(system: System, { run, spoken }: Bare): boolean {
   const bounds = RUN_BOUNDS[system];
-  return !bounds || run.values.every((value) => value >= bounds[0] && value <= bounds[1]);
+  // "the fat one and a twenty-two": a pronoun is no number.
+  return (
+    !bounds ||
+    run.values.every((value) => (spoken && value === 1) || (value >= bounds[0] && value <= bounds[1]))
+  );
 }
 
 /** "2 silk", "a 6 tube". */

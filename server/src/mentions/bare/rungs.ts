@@ -113,6 +113,13 @@ const ofDevices = (hits: readonly Hit<Device>[]): readonly System[] => ofKinds(h
 const ofKinds = (devices: readonly Device[]): readonly System[] =>
   unique(devices.filter((device) => device !== 'catheter').flatMap((device) => known(systemOf(device))));
 
+/** "Sizes in mm: 25 G is 0.5, 23 G is 0.6": the sentence says the unit once. */
+const unitAhead: Rung = ({ place }) =>
+  /[0-9]\s?(?:G|gauge|Fr|French|Ch)\s?(?:is|=|:|→)\s?$/.test(place.before.slice(-16)) &&
+  /\bin (?:mm|millimet(?:re|er)s)\b/i.test(place.before)
+    ? ['millimetre']
+    : [];
+
 /** A decimal in a note of tracheal tubes. */
 const tubeDecimal: Rung = ({ place, bare }) =>
   bare.decimals > 0 &&
@@ -251,6 +258,7 @@ export const RUNGS = {
   'metric-figure': metricFigure,
   asked,
   'a-third': aThird,
+  'unit-ahead': unitAhead,
   noun: sizedNoun,
   'noun-before': nounBefore,
   sentence: sentenceMentions,

@@ -21,6 +21,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['bracket', 'any'],
   ['metric-figure', 'any'],
   ['a-third', 'any'],
+  ['unit-ahead', 'any'],
   ['asked', ['option']],
   ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
   ['noun-before', ['article', 'run', 'handed', 'loose']],
@@ -51,7 +52,11 @@ export function settle(question: Question): Settled | undefined {
     if (place.scene.passage.list && rung === 'before' && frame !== 'colour') continue;
     const systems = RUNGS[rung](question).filter(
       (system) =>
-        suits(system, bare) || rung === 'asked' || rung === 'a-third' || holdsNearby(question, system),
+        suits(system, bare) ||
+        rung === 'asked' ||
+        rung === 'a-third' ||
+        rung === 'unit-ahead' ||
+        holdsNearby(question, system),
     );
     const [system] = systems;
     if (system && systems.length === 1)
@@ -74,10 +79,18 @@ const holdsNearby = ({ bare, known: mentions, place }: Question, system: System)
     (one) => one.sizes[0]?.system === system && holds(one, bare.value),
   );
 
+/** Rungs near enough for "a seven" to be a tube. */
+const TUBE_RUNGS: ReadonlySet<RungName> = new Set<RungName>([
+  'sentence',
+  'sentence-device',
+  'earlier',
+  'earlier-device',
+]);
+
 /** Thread numbers and small number words need more than a context. */
 function allowed(system: System, rung: RungName, { bare, frame, place }: Question): boolean {
   if (bare.spoken && bare.value < 12 && system !== 'usp' && bare.decimals === 0)
-    return system === 'tube-id' && rung === 'sentence-device' && /\ban?\s$/i.test(place.before);
+    return system === 'tube-id' && TUBE_RUNGS.has(rung) && /\ban?\s$/i.test(place.before);
   if (system !== 'usp') return true;
   if (bare.spoken) return false;
   if (rung === 'bracket') return true;

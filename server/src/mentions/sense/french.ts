@@ -36,7 +36,10 @@ function nationality(place: Place, match: string): boolean {
 }
 
 const chapter = (place: Place, match: string): Verdict =>
-  isFrench(place.devices) || inContext(place) || /^CH?[0-9]/.test(match)
+  isFrench(place.devices) ||
+  inContext(place) ||
+  /^CH?[0-9]/.test(match) ||
+  (factsOf(place.around).french && /[0-9]\s?[-–]\s?[0-9]/.test(match))
     ? size('french', 'unit-word', match)
     : NOTHING;
 

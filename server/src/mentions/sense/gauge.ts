@@ -70,7 +70,7 @@ function letterFirst(place: Place, match: string): Verdict {
 function smallLetter(place: Place, match: string, value: number): Verdict {
   const grams = DRUG_BEFORE.test(place.before) || MEASURED_OUT.test(place.after);
   const follows =
-    /^[\s-]{0,2}(?:[a-z-]+\s){0,2}(?:needles?|cannula\w*|iv\b|ivs\b|hubs?|butterfl|spinal|introducer|catheter|biopsy)/i.test(
+    /^[\s-]{0,2}(?:[a-z-]+\s){0,2}(?:needles?|cannula\w*|iv\b|ivs\b|hubs?|butterfl|spinal|introducer|catheter|biopsy|pencil|cutting|pvc|picc)/i.test(
       place.after,
     );
   if (follows && !grams) return size('needle-gauge', 'needle-follows', match);
@@ -80,6 +80,7 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
   if (grams || !notes.gauge || value < 14 || value > 30 || !Number.isInteger(value)) return NOTHING;
   if (weighed && /[0-9]\s/.test(match)) return NOTHING;
   if (notes.smallLetterGauge && !weighed) return size('needle-gauge', 'own-style', match);
+  if (!weighed && besideOwnGauge(place)) return size('needle-gauge', 'gauge-near', match);
   return ask(
     [
       {
@@ -93,3 +94,8 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
     match,
   );
 }
+
+/** Needles and gauges with their unit elsewhere in the passage. */
+const besideOwnGauge = ({ scene }: Place): boolean =>
+  /[0-9]\s?-?(?:G\b|ga\b|gauge\b)/.test(scene.brief) &&
+  (GAUGED.some((device) => scene.kinds.has(device)) || scene.kinds.has('central-line'));

@@ -73,6 +73,11 @@ const LADDER: readonly Test[] = [
       OTHER_LENGTH.test(clause) && !/\b(?:diameters?|outer|inner|lumen|bore|od|id)\b/i.test(clause),
       'stop',
     ),
+  (place, company, clause) =>
+    when(
+      /\b(?:lengths?|long)\b/i.test(clause) && (company.sentence || needleSpokenOf(place)),
+      'needle-length',
+    ),
   (place, _, clause) => when(DIAMETER.test(clause) || headed(place), 'diameter-word'),
   (_, company) => when(company.sentence, 'size-beside'),
   (place, _, clause) => when(place.devices.length > 0 && NEEDLE.test(clause), 'device-beside'),
@@ -126,6 +131,16 @@ const needleLength = (place: Place): boolean =>
 function needleHeading(place: Place): boolean {
   if (!/\b(?:the|an?|our|their)\s$|\blength\s(?:is|of)\s$/i.test(place.before)) return false;
   return wider(place).some((scene) => scene.kinds.has('needle') || scene.kinds.has('suture-needle'));
+}
+
+/** A needle in the passage so far, or over it. */
+function needleSpokenOf(place: Place): boolean {
+  const { scene } = place;
+  const near = scene.passage.text.slice(Math.max(0, place.sentence.start - 160), place.sentence.end);
+  if (/\b(?:circle|round-bodied|reverse cutting|needles?)\b/i.test(near)) return true;
+  return wider(place)
+    .slice(0, 4)
+    .some((one) => one.kinds.has('needle') || one.kinds.has('suture-needle'));
 }
 
 /** The part of the sentence around the number, up to 60 characters each way; what follows a comma belongs elsewhere. */

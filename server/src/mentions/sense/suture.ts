@@ -39,7 +39,8 @@ export function threadSense(place: Place, match: string, values: readonly number
   const tube = trachTube(place, match);
   if (tube) return tube;
   if (RESULT_BEFORE.test(place.before) || RESULT_AFTER.test(place.after)) return NOTHING;
-  if (SCORE.test(place.text) && !threadHere(place)) return NOTHING;
+  if (SCORE.test(place.text) && !threadHere(place) && !ofThreadNote(place, match)) return NOTHING;
+  if (/\b(?:rooms?|bays?|doors?|gates?|wards?|labs?)\s$/i.test(place.before)) return NOTHING;
   if (/[0-9]\s$/.test(place.before) && /^0/.test(match)) return NOTHING;
   if (threadHere(place)) return size('usp', 'thread-beside', match, values);
   if (threadAround(place) || threadBefore(place)) return size('usp', 'thread-in-context', match, values);
@@ -50,6 +51,14 @@ export function threadSense(place: Place, match: string, values: readonly number
     ? size('usp', 'thread-in-note', match, values)
     : NOTHING;
 }
+
+/** "swap the 4-0 for a 5-0", "10-0 is metric 0.2": said of a thing, in a note of threads, whatever game is mentioned. */
+const ofThreadNote = (place: Place, match: string): boolean =>
+  DASHED.test(match) &&
+  factsOf(place.around).thread &&
+  (/\b(?:the|an?|for|use|with)\s$/i.test(place.before) ||
+    /^\s(?:is|=)\s(?:metric|about\s)?[0-9. ]*(?:mm)?/.test(place.after)) &&
+  !/^\s(?:win|loss|defeat|draw|lead|score|victory|up|down)\b/i.test(place.after);
 
 /** In talk, the thread was named a few turns ago under the same heading. */
 function threadBefore(place: Place): boolean {

@@ -317,7 +317,7 @@ export const NOT_SIZES = startsWith([
 ]);
 
 const OTHER_BEFORE =
-  /\b(?:airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?)\s(?:(?:an?|in|of|sizes?|no\.|numbers?)\s){0,2}$/i;
+  /\b(?:ph|handles?(?:\sis)?|airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?)\s(?:(?:an?|in|of|is|under|over|below|above|sizes?|no\.|numbers?)\s){0,2}$/i;
 
 /** Right before a number: an airway or mask, a glove, a blade. */
 export const otherBefore = (before: string): boolean =>

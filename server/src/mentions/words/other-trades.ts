@@ -47,6 +47,9 @@ const WITHOUT_NEEDLES = wholeWords([
   'speaker (?:cables?|wires?)',
   'fuel',
   'dashboards?',
+  '(?:thicker|thinner|heavier) (?:metal|steel|sheets?)',
+  'steel sheets?',
+  'ducts? (?:work|board)',
   'speedometers?',
   'tickers?',
 ]);

@@ -30,7 +30,12 @@ describe('a comparison', () => {
     expect(each.verdict).toBe('contradicted');
     expect(each.holds).toContain('16 G');
     expect(judged(compare(gauge('18'), 'more', side('needle-gauge', ['20', '22']))).verdict).toBe('agrees');
-    expect(judged(compare(gauge('18'), 'more', NOBODY)).verdict).toBe('cannot-tell');
+    expect(
+      judged({ ...compare(gauge('18'), 'more', side('needle-gauge', ['16', '20'])), each: true } as Said)
+        .verdict,
+    ).toBe('contradicted');
+    expect(judged(compare(gauge('18'), 'more', NOBODY))).toMatchObject({ verdict: 'cannot-tell', holds: '' });
+    expect(judged(compare(NOBODY, 'more', gauge('18'))).verdict).toBe('cannot-tell');
   });
 
   it('names both sides, what holds and why', () => {
@@ -52,6 +57,63 @@ describe('a comparison', () => {
     );
     expect(judged(compare(side('french', '14'), 'more', side('millimetre', '5'))).holds).toMatch(
       /is thinner than 5 mm: both said in millimetres\.$/,
+    );
+  });
+
+  it('names its sources, or the rule where no table has the sizes', () => {
+    expect(judged(compare(gauge('18'), 'less', gauge('22'))).source).not.toContain('gauge number');
+    expect(judged(compare(gauge('18'), 'less', gauge('22'))).source).not.toBe('');
+    expect(judged(compare(side('tube-id', '7'), 'more', side('tube-id', '8'))).source).toBe(
+      'a larger number is wider inside',
+    );
+  });
+
+  it('of one length in two systems is no comparison of numbers', () => {
+    const same = judged(compare(side('french', '6'), 'more', side('millimetre', '2')));
+    expect([same.verdict, same.holds]).toEqual([
+      'contradicted',
+      '6 Fr (2 mm) is as thick as 2 mm: both said in millimetres.',
+    ]);
+    expect(judged(compare(side('hegar', '8'), 'more', side('millimetre', '8'))).holds).toMatch(
+      /is as thick as 8 mm/,
+    );
+  });
+
+  it('shows the sizes in words when they differ, whatever was written', () => {
+    const written = (text: string) => side('needle-gauge', text, { text: `number ${text}` });
+    expect(judged(compare(written('18'), 'less', written('22'))).says).toBe(
+      'Says 18 G is thinner than 22 G.',
+    );
+    expect(judged(compare(written('18'), 'more', gauge('18'))).says).toBe('Says 18 G is thicker than 18 G.');
+    expect(judged(compare(gauge('18'), 'more', written('18'))).says).toBe('Says 18 G is thicker than 18 G.');
+  });
+
+  it('of the outside holds between things of different kinds', () => {
+    const needle = side('needle-gauge', '18', { device: 'needle' });
+    const cannula = side('needle-gauge', '22', { device: 'cannula' });
+    expect(judged(compare(needle, 'less', cannula)).verdict).toBe('contradicted');
+    expect(
+      judged(compare(needle, 'less', side('needle-gauge', '22', { device: 'needle' }), 'flow')).verdict,
+    ).toBe('contradicted');
+  });
+
+  it('is touched by the words of its own sentence alone', () => {
+    const text = 'The walls are thick and the line is long. An 18 G is less than a 22 G.';
+    const span = at(text, 'An 18 G is less than a 22 G.');
+    for (const axis of ['bore', 'flow'] as const)
+      expect(
+        judged({ ...compare(gauge('18'), 'less', gauge('22'), axis), span } as Said, { text }).verdict,
+      ).toBe('contradicted');
+    const walled = 'A thick-walled 18 G is thinner than a 22 G.';
+    const whole = { start: 0, end: walled.length };
+    expect(
+      judged({ ...compare(gauge('18'), 'less', gauge('22')), span: whole } as Said, { text: walled }).verdict,
+    ).toBe('contradicted');
+  });
+
+  it('that is left open says why', () => {
+    expect(judged(compare(gauge('18'), 'less', gauge('22'), 'other')).holds).toBe(
+      'A size alone does not settle this.',
     );
   });
 

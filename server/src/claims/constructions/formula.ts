@@ -308,7 +308,7 @@ function named(scene: Scene, french: number): Reading[] {
   const text = words(items.slice(french)).split(/ [;,.] /)[0]!;
   const about =
     /^\S+(?: \S+){0,4}? (?:is|means|measures|equals|gives|=|describes|refers to|tells you|counts) (?:\S+ ){0,6}?/;
-  const ofMeasure = (pattern: string) => new RegExp(`${about.source}(?:${pattern})\\b`).test(text);
+  const ofMeasure = (pattern: string) => affirms(new RegExp(`${about.source}(?:${pattern})\\b`), text);
   const hit = ofMeasure('circumference')
     ? 'french-is-circumference'
     : ofMeasure('(?:inner|inside|internal) (?:diameter|bore)|lumen|bore')
@@ -322,6 +322,15 @@ function named(scene: Scene, french: number): Reading[] {
   return [reading(scene, 'french', hit, french, french, items.length - 1)];
 }
 
+/** What spans the sentence is stated by nobody when there is a "not" anywhere in it. */
+const isDenied = (items: readonly Item[]): boolean => items.some((item) => NEGATIONS.has(item.word));
+
+/** Words that match, with no "not" among them: "French is not the circumference" says nothing of it. */
+function affirms(pattern: RegExp, text: string): boolean {
+  const match = pattern.exec(text)?.[0];
+  return match !== undefined && !match.split(' ').some((word) => NEGATIONS.has(word));
+}
+
 /** "gauge is the diameter in millimetres", "gauge tells you the number of tenths of a millimetre". */
 const GAUGE_MEASURE =
   /^gauge(?: number| size)? (?:is|means|equals|gives|tells you|stands for|counts|measures) (?:just |simply )?(?:the )?(?:outer |outside |inner |inside )?(?:diameter|width|thickness|number of|bore)(?: of the (?:needle|cannula|bore))?(?: in)? (?:(?:tenths|hundredths|thousandths) of (?:a|an) )?(?:mm|millimet(?:re|er)s?|inch(?:es)?|cm)\b/;
@@ -331,14 +340,13 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   const awg =
     /\b(?:awg|american wire gauge|electricians?(?:'s)?|electrical wire)\b/.test(words(items)) &&
     /\b(?:same|equal|identical)\b/.test(words(items));
-  if (awg && !items.some((item) => item.kind === 'size'))
+  const denied = isDenied(items);
+  if (awg && !denied && !items.some((item) => item.kind === 'size'))
     return [reading(scene, 'needle-gauge', 'gauge-is-awg', gauge, 0, items.length - 1)];
   const linear =
     /\b(?:halv(?:e|es|ing)|doubl(?:e|es|ing)) the gauge(?: number)? (?:\w+ ){0,2}?(?:halves|doubles) the\b|\bequal steps\b/.test(
       words(items),
     );
-  // These rules span the sentence: with a "not" anywhere in it nobody states them.
-  const denied = items.some((item) => NEGATIONS.has(item.word));
   if (linear && !denied)
     return [reading(scene, 'needle-gauge', 'gauge-is-linear', gauge, 0, items.length - 1)];
   const whole = words(items);
@@ -355,7 +363,7 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   const text = words(items.slice(gauge));
   const is =
     /^\S+(?: number| size)?(?: of (?:a|an|the|any|every) (?:\w+ ){0,2}(?:needle|cannula|cannulae|needles))? (?:is|measures|describes|refers to|means|tells you|counts) (?:\S+ ){0,4}?(?:inner|inside|internal) (?:diameter|bore|measurement|width|opening)\b/;
-  const id = is.test(text) ? 'gauge-is-inner' : undefined;
+  const id = affirms(is, text) ? 'gauge-is-inner' : undefined;
   return id ? [reading(scene, 'needle-gauge', id, gauge, gauge, items.length - 1)] : [];
 }
 

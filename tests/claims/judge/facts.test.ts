@@ -66,7 +66,7 @@ describe('a colour', () => {
   });
 
   it('of no size or several is not judged', () => {
-    expect(judged(colour('pink', [])).verdict).toBe('cannot-tell');
+    expect(judged(colour('pink', []))).toMatchObject({ verdict: 'cannot-tell', says: '', holds: '' });
     expect(judged(colour('pink', ['18', '20'])).verdict).toBe('cannot-tell');
   });
 
@@ -77,7 +77,17 @@ describe('a colour', () => {
         '18 G is pink on a hypodermic needle hub, and deep green on an IV cannula. Read the marked size, not the colour.',
       source: 'ISO 6009, ISO 10555-5',
     });
+    const several = judged(colour('yellow', '35', 'needle'));
+    expect(several.holds).toMatch(/^Yellow is 20 G or 30 G on a hypodermic needle hub\./);
+    expect(several.derivation[1]).toMatchObject({ label: 'value', text: 'yellow: 20 G or 30 G (ISO 6009)' });
+    expect(judged(colour('beige', '35', 'needle')).holds).toBe('No colour is listed for this size.');
+    expect(judged(french('green', '14')).holds).toBe('No colour is listed for this size.');
+    expect(judged(colour('yellow', '18')).sources).toHaveLength(4);
+    expect(judged(french('red', '6', 'urinary-catheter')).holds).toContain(
+      '6 Fr is green or yellow-green on',
+    );
     const catheter = judged(french('orange', '14', 'urinary-catheter'));
+    expect(catheter.source).not.toBe('');
     expect(catheter.holds).toContain('14 Fr is green on a urinary catheter');
     expect(catheter.source).not.toContain('ISO');
     expect(catheter.derivation[1]!.text).toBe('14 Fr: green (urinary catheter)');
@@ -97,6 +107,14 @@ describe('a colour', () => {
       'Pink',
     ]);
     expect(mend('The 18 G is yellow.', 'yellow', colour('yellow', '18'))).toBeUndefined();
+    expect(mend('The needle is green1 yes.', 'green1', colour('green', '18', 'needle'))).toBeUndefined();
+    expect(
+      mend('The needle is (dark) green.', '(dark) green', colour('green', '18', 'needle')),
+    ).toBeUndefined();
+    expect(mend('The needle is dark green.', 'dark green', colour('green', '18', 'needle'))).toEqual([
+      'Write “pink”',
+      'pink',
+    ]);
     expect(mend('The needle is #0f0.', '#0f0', colour('green', '18', 'needle'))).toBeUndefined();
     expect(mend('An 18 G needle is pink.', 'pink', colour('pink', '18', 'needle'))).toBeUndefined();
   });

@@ -10,14 +10,15 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
   if (!size || claim.size.sizes.length > 1) return cannotTell('', '');
   const says = `Says ${label(size)} is ${claim.colour}.`;
   const codes = codesFor(size, claim);
-  const all = codes.map((code) => ({ code, row: colourOf(code, size.value) }));
   // With no device said, a size that only one code has is of that code: there is no 25 G in the list of cannulas.
-  const rows = all.length > 1 ? all.filter(({ row }) => row !== undefined) : all;
-  const only = rows[0];
-  if (rows.length === 1 && only && !only.row) return elsewhere(only.code, size, claim, says);
-  if (rows.length === 0 || rows.some(({ row }) => row === undefined || row.confidence === 'memory'))
+  const known = codes.flatMap((code) => {
+    const row = colourOf(code, size.value);
+    return row ? [{ code, row }] : [];
+  });
+  const [only, ...others] = codes;
+  if (only && others.length === 0 && known.length === 0) return elsewhere(only, size, claim, says);
+  if (known.length === 0 || known.some(({ row }) => row.confidence === 'memory'))
     return cannotTell(says, 'No colour is listed for this size.');
-  const known = rows as { code: ColourCode; row: NonNullable<(typeof rows)[number]['row']> }[];
   const fits = known.some(({ row }) => row.families.includes(claim.colour));
   const words = known
     .map(({ code, row }) => `${row.colours.join(' or ')} ${CODE_WORDS[code]}`)
@@ -46,7 +47,7 @@ function elsewhere(code: ColourCode, size: Size, claim: ColourClaim, says: strin
   const sizes = gaugesOf(code, claim.colour);
   if (sizes.length === 0 || !code.startsWith('ISO'))
     return cannotTell(says, 'No colour is listed for this size.');
-  const sources = colourOf(code, sizes[0]!)?.sources ?? [];
+  const { sources } = colourOf(code, sizes[0]!)!;
   const shown = sizes.map((gauge) => label({ ...size, value: gauge })).join(' or ');
   return {
     verdict: 'contradicted',
@@ -72,8 +73,7 @@ function codesFor(size: Size, claim: ColourClaim): ColourCode[] {
   const code = device ? colourCodeOf(device) : undefined;
   const fits = (one: ColourCode) => one.startsWith('ISO') === (size.system === 'needle-gauge');
   if (code) return fits(code) ? [code] : [];
-  if (device && size.system === 'needle-gauge' && device !== 'catheter') return [];
-  if (size.system !== 'needle-gauge') return [];
+  if (size.system !== 'needle-gauge' || (device && device !== 'catheter')) return [];
   return (Object.keys(COLOURS) as ColourCode[]).filter(fits);
 }
 

@@ -238,6 +238,45 @@ describe('an order', () => {
     return edit && text.slice(0, edit.span.start) + edit.text + text.slice(edit.span.end);
   };
 
+  it('of several systems says that it cannot be judged', () => {
+    const mixed = judged(order([gauge('18'), gauge('16'), side('french', '14')], 'down'));
+    expect([mixed.verdict, mixed.holds]).toEqual(['cannot-tell', 'Not every pair here can be compared.']);
+  });
+
+  it('names its sources and its rule', () => {
+    const broken = judged(order(gauges('18', '20'), 'up'));
+    expect(broken.source).not.toBe('');
+    expect(broken.source).not.toBe('a larger gauge number is thinner');
+    expect(broken.derivation[1]).toMatchObject({ label: 'rule', text: 'a larger gauge number is thinner' });
+    expect(judged(order([side('tube-id', '7'), side('tube-id', '8')], 'down')).source).toBe(
+      'a larger number is wider inside',
+    );
+  });
+
+  it('is mended in words and with decimals', () => {
+    const text = 'Thin to thick: eighteen gauge, twenty gauge.';
+    const spoken = ['eighteen gauge', 'twenty gauge'].map((words, i) =>
+      side('needle-gauge', i === 0 ? '18' : '20', { span: at(text, words), text: words }),
+    );
+    const repair = judged(order(spoken, 'up'), { text }).repair!;
+    expect(repair.title).toBe('Put these sizes in the order the text announces');
+    expect(repair.edit.text).toBe('twenty gauge, eighteen gauge');
+    const mixed = 'Thin to thick: eighteen gauge, 20 G.';
+    const [first, second] = ['eighteen gauge', '20 G'].map((words, i) =>
+      side('needle-gauge', i === 0 ? '18' : '20', { span: at(mixed, words), text: words }),
+    );
+    expect(judged(order([first!, second!], 'up'), { text: mixed }).repair).toBeUndefined();
+    const french = 'Thin to thick: 10 Fr, 8.5 Fr, 8.5 Fr.';
+    const sizes = [
+      side('french', '10', { span: { start: 15, end: 20 }, text: '10 Fr' }),
+      side('french', '8.5', { span: { start: 22, end: 28 }, text: '8.5 Fr' }),
+      side('french', '8.5', { span: { start: 30, end: 36 }, text: '8.5 Fr' }),
+    ];
+    expect(judged(order(sizes, 'up'), { text: french }).repair?.edit.text).toBe('8.5 Fr, 8.5 Fr, 10 Fr');
+    const range = side('french', ['8', '9'], { span: { start: 22, end: 28 }, text: '8.5 Fr' });
+    expect(judged(order([sizes[0]!, range], 'up'), { text: french }).repair).toBeUndefined();
+  });
+
   it('is mended where all are written alike', () => {
     expect(mended('Thin to thick: 18 G, 22 G and 20 G.', ['18 G', '22 G', '20 G'])).toBe(
       'Thin to thick: 22 G, 20 G and 18 G.',

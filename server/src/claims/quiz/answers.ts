@@ -39,7 +39,7 @@ export class Answers {
   /** The entry for a question: of the section with its label, else of the next key below it, else of one above. */
   find(number: number, { passage }: Read): Entry | undefined {
     const having = this.#groups.filter(({ entries }) => entries.has(number));
-    const headings = passage.path.map((index) => this.#note.passages[index]?.text.toLowerCase() ?? '');
+    const headings = passage.path.map((index) => this.#note.passages[index]!.text.toLowerCase());
     const own = having.find(
       ({ label }) => label !== '' && headings.some((heading) => labelOf(heading) === label),
     );
@@ -202,8 +202,8 @@ export function answerCell(note: Note, reads: readonly Read[], read: Read): Read
   const { cell } = read.passage;
   const table = cell && note.tables[cell.table];
   if (!cell || !table || cell.row === 0) return undefined;
-  const column = (table.rows[0] ?? []).findIndex(
-    (index, c) => c !== cell.column && KEY_WORDS.test(reads[index]?.passage.text ?? ''),
+  const column = table.rows[0]!.findIndex(
+    (index, c) => c !== cell.column && KEY_WORDS.test(reads[index]!.passage.text),
   );
-  return column < 0 ? undefined : reads[table.rows[cell.row]?.[column] ?? -1];
+  return column < 0 ? undefined : reads[table.rows[cell.row]![column]!];
 }

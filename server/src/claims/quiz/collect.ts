@@ -34,14 +34,14 @@ export function quizzes(note: Note, reads: readonly Read[]): Quiz[] {
 /** Tables with a question, lettered columns and a key: one quiz a row. */
 function tableQuizzes(note: Note, reads: readonly Read[]): Quiz[] {
   return note.tables.flatMap(({ rows }) => {
-    const header = (rows[0] ?? []).map((index) => reads[index]?.passage.text.trim() ?? '');
+    const header = rows[0]!.map((index) => reads[index]!.passage.text.trim());
     const columns = header.flatMap((text, c) => (/^\(?[A-Fa-f]\)?$/.test(text) ? [c] : []));
     const asking = header.findIndex((text) => /question|stem|item/i.test(text));
     if (columns.length < 2 || asking < 0) return [];
     return rows.slice(1).flatMap((row, r) => {
-      const question = reads[row[asking] ?? -1];
+      const question = reads[row[asking]!];
       const options = columns
-        .flatMap((c) => reads[row[c] ?? -1] ?? [])
+        .flatMap((c) => reads[row[c]!] ?? [])
         .map((cell) => piece(cell, 0, cell.passage.text.length));
       if (!question || options.length < 2) return [];
       const end = question.passage.text.length;

@@ -17,9 +17,9 @@ export const crossed = (note: Note, reads: readonly Read[]): Keyed[] =>
   note.tables.flatMap((table) => readCrosses(table, reads));
 
 function readCrosses({ rows }: Table, reads: readonly Read[]): Keyed[] {
-  const [head, ...body] = rows;
+  const [head, ...body] = rows as readonly [readonly number[], ...(readonly number[])[]];
   const text = (index: number | undefined) => reads[index ?? -1]?.passage.text.trim() ?? '';
-  const options = (head ?? []).slice(1).flatMap((index) => reads[index] ?? []);
+  const options = head.slice(1).map((index) => reads[index]!);
   const marks = body.flatMap((row) => row.slice(1).map(text));
   if (
     options.length < 2 ||
@@ -29,9 +29,9 @@ function readCrosses({ rows }: Table, reads: readonly Read[]): Keyed[] {
     return [];
   if (!marks.some((cell) => MARK.test(cell)) || marks.some((cell) => !MARK.test(cell) && !BLANK.test(cell)))
     return [];
-  const corner = reads[head?.[0] ?? -1];
+  const corner = reads[head[0]!]!;
   return body.flatMap((row, r) => {
-    const label = reads[row[0] ?? -1];
+    const label = reads[row[0]!];
     const hits = row.slice(1).flatMap((index, c) => (MARK.test(text(index)) ? [c] : []));
     if (!label || hits.length === 0 || hits.length === options.length) return [];
     const pieces = options.map(wholePiece);
@@ -46,7 +46,7 @@ function readCrosses({ rows }: Table, reads: readonly Read[]): Keyed[] {
 }
 
 /** The label of the row; the corner above it says of what. */
-function asked(corner: Read | undefined, label: Read): Piece {
+function asked(corner: Read, label: Read): Piece {
   const own = wholePiece(label);
-  return { ...own, items: [...(corner?.items.filter((item) => item.kind === 'word') ?? []), ...own.items] };
+  return { ...own, items: [...corner.items.filter((item) => item.kind === 'word'), ...own.items] };
 }

@@ -27,7 +27,7 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
   });
   return coloured.flatMap(({ read, column, word }) => {
     const subject = coded.find((cell) => cell.column !== column);
-    const header = grid.header[column] ?? '';
+    const header = grid.header[column]!;
     if (!subject || PACKING.test(header)) return [];
     const device = deviceFor(grid, header, row, subject.mention);
     if (device === 'both') return [];

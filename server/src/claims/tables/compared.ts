@@ -41,7 +41,7 @@ export function comparisons(row: Row): ComparisonClaim[] {
 /** A column headed "Wider" that picks one of the sizes of another cell: "| 18 G and 22 G | 18 G |". */
 export function picks(grid: Grid, row: Row): ComparisonClaim[] {
   return row.flatMap((read, column) => {
-    const header = grid.header[column] ?? '';
+    const header = grid.header[column]!;
     const word = STRUCK_HEADER.test(header)
       ? undefined
       : measuredWords(readItems(header, [])).find(
@@ -70,7 +70,7 @@ export function picks(grid: Grid, row: Row): ComparisonClaim[] {
 /** The sizes to choose from: of one other cell, or of several cells with a size each. */
 function choiceOf(grid: Grid, row: Row, column: number, same: (m: Mention) => boolean): Mention[] {
   const cells = row.flatMap((cell, c) =>
-    c === column || measuredWords(readItems(grid.header[c] ?? '', [])).length > 0
+    c === column || measuredWords(readItems(grid.header[c]!, [])).length > 0
       ? []
       : [cell?.items.flatMap((item) => (item.mention?.sizes.length === 1 ? [item.mention] : [])) ?? []],
   );

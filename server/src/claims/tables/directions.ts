@@ -15,10 +15,9 @@ export function directions(grid: Grid): DirectionClaim[] {
 }
 
 function readCell(grid: Grid, row: Row, read: Read | undefined, column: number): DirectionClaim[] {
-  const [label, head] = [row[0]?.items ?? [], readItems(grid.header[column] ?? '', [])];
-  if (!read || STRUCK_HEADER.test(grid.header[column] ?? '') || !short(read.items) || !short(label))
-    return [];
-  const corner = readItems(grid.header[0] ?? '', []);
+  const [label, head] = [row[0]?.items ?? [], readItems(grid.header[column]!, [])];
+  if (!read || STRUCK_HEADER.test(grid.header[column]!) || !short(read.items) || !short(label)) return [];
+  const corner = readItems(grid.header[0]!, []);
   const system = systemIn(label) ?? systemIn(corner);
   const number = system && (numberSign(label, corner) ?? numberSign(head, corner));
   const size = sizeOf(read.items, numberSign(head, corner) === undefined ? head : afterNumber(head));

@@ -24,21 +24,17 @@ const UNIT_CELL =
   /^\W*(?:mm|cm|in|inch(?:es)?|fr(?:ench)?|ch|g|ga|gauge|usp|metric|colou?r|name|type|device|material)\W*$/i;
 const MANY = 12;
 
-export function gridOf(note: Note, reads: readonly Read[], table: Table): Grid | undefined {
-  const [head, ...body] = table.rows;
-  if (!head) return undefined;
+export function gridOf(note: Note, reads: readonly Read[], table: Table): Grid {
+  const [head, ...body] = table.rows as readonly [readonly number[], ...(readonly number[])[]];
   const text = (index: number) => note.passages[index]?.text ?? '';
-  const first = note.passages[head.find((index) => index >= 0) ?? -1];
-  const path = (first?.path ?? []).map(text).join(' ');
+  const path = note.passages[head[0]!]!.path.map(text).join(' ');
   const lead = table.leadIn === undefined ? '' : text(table.leadIn);
   const units = body[0]?.slice(0, MANY).every((index) => UNIT_CELL.test(text(index)))
     ? body.shift()
     : undefined;
   return {
     table,
-    header: head.map((index, c) =>
-      `${text(index)} ${units ? text(units[c] ?? -1) : ''}`.trim().toLowerCase(),
-    ),
+    header: head.map((index, c) => `${text(index)} ${units ? text(units[c]!) : ''}`.trim().toLowerCase()),
     heads: head.map((index) => (index < 0 ? undefined : reads[index])),
     rows: body.map((row) => row.map((index) => (index < 0 ? undefined : reads[index]))),
     around: `${path} ${lead}`.toLowerCase(),

@@ -13,7 +13,7 @@ import { equivalences } from './values.ts';
 export function readTables(note: Note, reads: readonly Read[]): Claim[] {
   return note.tables.flatMap((table) => {
     const set = gridOf(note, reads, table);
-    if (!set || matching(set)) return [];
+    if (matching(set)) return [];
     const grid = upright(set);
     return [
       ...grid.rows.flatMap((row) => readRow(grid, row)),

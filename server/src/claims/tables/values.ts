@@ -34,7 +34,7 @@ const roleOf = (header: string): Role =>
 export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
   const cells = row.map((read, column) => ({
     mention: sole(read),
-    role: roleOf(grid.header[column] ?? ''),
+    role: roleOf(grid.header[column]!),
     headed: soleMaterial([grid.heads[column]]),
     read,
   }));
@@ -50,9 +50,7 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
       !cell.mention ||
       cell === subject ||
       systemOf(cell.mention) === systemOf(subject.mention!) ||
-      (cell.mention.length &&
-        !ACROSS.test(grid.header[column] ?? '') &&
-        !narrow(cell.mention, subject.mention!))
+      (cell.mention.length && !ACROSS.test(grid.header[column]!) && !narrow(cell.mention, subject.mention!))
     )
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];

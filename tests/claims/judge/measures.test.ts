@@ -240,3 +240,173 @@ describe('numbers of two systems', () => {
     );
   });
 });
+
+/** Where the verdict changes while the length said grows: "from: verdict". */
+function edges(
+  left: Operand,
+  [from, to, step]: readonly [number, number, number],
+  right: (value: string) => Operand,
+  more = {},
+) {
+  const found: string[] = [];
+  for (let k = Math.round(from / step); k <= Math.round(to / step); k++) {
+    const value = String(Number((k * step).toFixed(4)));
+    const { verdict } = judged(equal(left, right(value), more));
+    if (found.at(-1)?.split(': ')[1] !== verdict) found.push(`${value}: ${verdict}`);
+  }
+  return found;
+}
+
+// The rule: agrees within the limits and half of the last digit; contradicts when it is further away by more than 0.6 of the
+// step to the next size, or by 15 % of it (8 % of a length, 5 % of a wire); open between.
+describe('how far a length may lie off', () => {
+  const inMm = (decimals: number) => (value: string) => mm(value, decimals);
+  const inInches = (decimals: number) => (value: string) =>
+    side('inch', value, { text: `${value} in`, decimals });
+  const inCm = (value: string) =>
+    side('millimetre', value, { text: `${Number(value) / 10} cm`, decimals: 1 });
+
+  it.each([
+    // 4.66 to 4.7 mm, the next sizes 4 and 5.33 mm.
+    ['14 Fr, one decimal', fr('14'), [3, 7, 0.01], inMm(1), ['4.22', '4.61', '4.76', '5.15']],
+    ['14 Fr, two decimals', fr('14'), [3, 7, 0.01], inMm(2), ['4.26', '4.66', '4.71', '5.11']],
+    ['14 Fr, none', fr('14'), [3, 7, 0.01], inMm(0), ['3.77', '4.16', '5.21', '5.61']],
+    ['14 Fr in cm', fr('14'), [3, 7, 0.01], inCm, ['3.77', '4.16', '5.21', '5.61']],
+    ['14 Fr in inches', fr('14'), [0.1, 0.3, 0.001], inInches(2), ['0.163', '0.179', '0.191', '0.206']],
+    ['14 Fr in thousandths', fr('14'), [0.1, 0.3, 0.001], inInches(3), ['0.168', '0.183', '0.186', '0.202']],
+    // 0.2 to 0.249 mm, the next sizes 0.15 and 0.3 mm.
+    [
+      '3-0 silk',
+      side('usp', '3-0', { material: 'silk' }),
+      [0.1, 0.4, 0.001],
+      inMm(3),
+      ['0.17', '0.2', '0.25', '0.28'],
+    ],
+    ['18 G needle', needle('18'), [0.8, 1.8, 0.005], inMm(2), ['1.14', '1.195', '1.31', '1.365']],
+    [
+      '20 G cannula',
+      side('needle-gauge', '20', { device: 'cannula' }),
+      [0.6, 1.6, 0.005],
+      inMm(2),
+      ['0.815', '0.945', '1.155', '1.29'],
+    ],
+    ['Hegar 8', side('hegar', '8'), [6, 10, 0.01], inMm(1), ['7.32', '7.95', '8.06', '8.7']],
+    [
+      '0.035 in wire',
+      side('wire-inch', '0.035'),
+      [0.7, 1.1, 0.001],
+      inMm(2),
+      ['0.84', '0.884', '0.895', '0.939'],
+    ],
+    ['0.5 in', side('inch', '0.5'), [10, 15, 0.01], inMm(1), ['11.64', '12.65', '12.76', '13.77']],
+    // Two scales of wire, 0.812 and 0.914 mm.
+    ['20 wire', side('wire-gauge', '20'), [0.5, 1.3, 0.005], inMm(2), ['0.75', '0.81', '0.92', '0.98']],
+    ['12 to 14 Fr', fr(['12', '14']), [3, 6, 0.01], inMm(1), ['3.76', '3.95', '4.76', '4.95']],
+  ] as const)('%s', (_, left, sweep, right, [open, agrees, openAgain, off]) => {
+    expect(edges(left, sweep, right)).toEqual([
+      `${sweep[0]}: contradicted`,
+      `${open}: cannot-tell`,
+      `${agrees}: agrees`,
+      `${openAgain}: cannot-tell`,
+      `${off}: contradicted`,
+    ]);
+  });
+
+  it('is a tenth more when it is said to be about', () => {
+    expect(edges(fr('14'), [3, 7, 0.01], inMm(1), { approximate: true }).map((one) => one.split(':')[0])).toEqual([
+      '3', '3.75', '4.14', '5.23', '5.62',
+    ]); // biome-ignore format: a list
+  });
+
+  it('counts at both ends of a range', () => {
+    const verdict = (low: string, high: string) => judged(equal(fr('14'), mm([low, high]))).verdict;
+    expect(verdict('4.7', '4.7')).toBe('agrees');
+    expect(verdict('4.7', '5.5')).toBe('cannot-tell');
+    expect(verdict('4', '4.7')).toBe('cannot-tell');
+    expect(verdict('5', '5.5')).toBe('cannot-tell');
+    expect(verdict('5.2', '5.6')).toBe('contradicted');
+    expect(verdict('3.5', '4.2')).toBe('contradicted');
+    expect(verdict('4', '5.5')).toBe('cannot-tell');
+    expect(verdict('3', '6.5')).toBe('cannot-tell');
+  });
+
+  it('is a tenth for a bound', () => {
+    const bounded = (text: string, bound: Written['bound']) =>
+      judged(equal(fr('14'), mm(text, 1, { bound }))).verdict;
+    expect([bounded('5.1', 'at-least'), bounded('5.2', 'at-least')]).toEqual(['cannot-tell', 'contradicted']);
+    expect([bounded('4.3', 'at-most'), bounded('4.2', 'at-most')]).toEqual(['cannot-tell', 'contradicted']);
+  });
+
+  it('is the width of a tube beyond its inside, and not twice it', () => {
+    const tube = side('tube-id', '5');
+    const verdicts = ['14', '15', '30', '31'].map((text) => judged(equal(fr(text), tube)).verdict);
+    expect(verdicts).toEqual(['contradicted', 'cannot-tell', 'cannot-tell', 'contradicted']);
+    const off = judged(equal(tube, fr('14')));
+    expect(off.holds).toBe('A 5 mm ID tube is 5 mm inside and wider outside; 14 Fr is 4.67 mm.');
+    expect(off.source).toBe('tube size = inner diameter in mm');
+    expect(off.sources).toEqual(expect.arrayContaining(['ett', 'UCUM']));
+    expect(off.derivation[1]).toMatchObject({ label: 'value', text: off.holds });
+  });
+
+  it('is the wider step of two scales', () => {
+    const french = (text: string) => judged(equal(needle('18'), fr(text))).verdict;
+    expect(['2', '3', '3.5', '4', '4.5', '5', '6'].map(french)).toEqual([
+      'contradicted', 'contradicted', 'agrees', 'agrees', 'contradicted', 'contradicted', 'contradicted',
+    ]); // biome-ignore format: a list
+    const off = judged(equal(needle('18'), fr('18')));
+    expect(off.source).toBe('ISO 9626, nominal needle chart, 1 Fr = 1/3 mm');
+    expect(off.sources).toEqual(expect.arrayContaining(['ISO9626-scope', 'UCUM']));
+    expect(off.derivation.slice(1, 3)).toMatchObject([
+      { label: 'value', text: expect.stringMatching(/ mm by ISO 9626, nominal needle chart$/) },
+      { label: 'value', text: '6 mm by 1 Fr = 1/3 mm' },
+    ]);
+  });
+});
+
+describe('what is said of a length', () => {
+  it('shows a fraction of an inch as it is written, and nothing else', () => {
+    const says = (right: Operand) => judged(equal(fr('9'), right)).says;
+    expect(says(side('inch', '1/8', { text: '1/8 in', decimals: 3 }))).toBe('Says 9 Fr is 1/8 in.');
+    expect(says(side('inch', '0.125', { text: '.125 in', decimals: 3 }))).toBe('Says 9 Fr is 0.125 in.');
+    expect(says(side('inch', '1/8'))).toBe('Says 9 Fr is 0.125 in.');
+    expect(says(side('millimetre', '3', { text: '1/8 in or 3 mm' }))).toBe('Says 9 Fr is 3 mm.');
+    expect(judged(equal(side('usp', '3-0', { text: '3/0' }), mm('0.2'))).says).toBe('Says 3-0 is 0.2 mm.');
+    expect(judged(equal(NOBODY, mm('0.2')))).toMatchObject({ says: 'Says  is 0.2 mm.', holds: '' });
+  });
+
+  it('that cannot be told says why', () => {
+    expect(judged(equal(fr('6', { device: 'guiding-catheter' }), mm('2'))).holds).toBe(
+      'No table gives this value.',
+    );
+    expect(judged(equal(side('tube-id', '7.5'), side('tube-id', '7'))).holds).toBe(
+      'No table gives both diameters.',
+    );
+    expect(judged(equal(fr(['6', '14'], { device: 'guiding-catheter' }), mm('9'))).verdict).toBe(
+      'cannot-tell',
+    );
+    expect(judged(equal(side('usp', ['3-0', '15']), mm('9'))).verdict).toBe('cannot-tell');
+  });
+
+  it('of thread heeds the words of its own sentence alone', () => {
+    const text = 'Synthetics differ. A 3-0 is metric 3.';
+    const claim = equal(side('usp', '3-0'), side('ep-metric', '3'));
+    expect(judged({ ...claim, span: at(text, 'A 3-0 is metric 3.') } as Said, { text }).verdict).toBe(
+      'agrees',
+    );
+    expect(judged({ ...claim, span: { start: 0, end: text.length } } as Said, { text }).verdict).toBe(
+      'contradicted',
+    );
+    const steps = judged(claim).derivation.filter(({ label }) => label === 'value');
+    expect(steps.map((step) => step.text)).toEqual(['3-0 is metric 2', '3-0 is metric 3']);
+  });
+
+  it('that agrees is not mended', () => {
+    const text = 'A 14 Fr is 4.7 mm.';
+    const right = side('millimetre', '4.7', { text: '4.7 mm', span: at(text, '4.7 mm'), decimals: 1 });
+    expect(judged(equal(fr('14'), right), { text }).repair).toBeUndefined();
+    const near = 'A 14 Fr is 5.0 mm.';
+    const open = side('millimetre', '5', { text: '5.0 mm', span: at(near, '5.0 mm'), decimals: 1 });
+    expect(judged(equal(fr('14'), open), { text: near })).toMatchObject({ verdict: 'cannot-tell' });
+    expect(judged(equal(fr('14'), open), { text: near }).repair).toBeUndefined();
+  });
+});

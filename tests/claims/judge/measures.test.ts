@@ -1,7 +1,8 @@
 /** Two ways of saying one size, judged, and the number that would be right. */
 import { describe, expect, it } from 'vitest';
+import { measureEdit } from '../../../server/src/claims/judge/measure.ts';
 import type { EquivalenceClaim, Operand } from '../../../server/src/claims/model.ts';
-import { at, judged, NOBODY, type Said, side, type Written } from './claims.ts';
+import { at, judged, NOBODY, noteOf, type Said, side, type Written } from './claims.ts';
 
 const equal = (
   left: Operand,
@@ -408,5 +409,73 @@ describe('what is said of a length', () => {
     const open = side('millimetre', '5', { text: '5.0 mm', span: at(near, '5.0 mm'), decimals: 1 });
     expect(judged(equal(fr('14'), open), { text: near })).toMatchObject({ verdict: 'cannot-tell' });
     expect(judged(equal(fr('14'), open), { text: near }).repair).toBeUndefined();
+  });
+});
+
+describe('the edit of a measured value', () => {
+  const truth = (min: number, max: number, nominal?: number) => ({
+    min, max, standard: 'one', sources: [], confidence: 'confirmed' as const, ...(nominal === undefined ? {} : { nominal }),
+  }); // biome-ignore format: a value
+  const written = (
+    words: string,
+    [system, value]: readonly ['millimetre' | 'inch' | 'hegar', string | readonly string[]],
+    decimals: number,
+    right: ReturnType<typeof truth>,
+  ) => {
+    const text = `It is ${words}.`;
+    const found = measureEdit(
+      noteOf(text),
+      side(system, value, { text: words, span: at(text, words), decimals }),
+      right,
+    );
+    if (!found) return undefined;
+    const { title, edit } = found;
+    return [title, text.slice(0, edit.span.start) + edit.text + text.slice(edit.span.end)];
+  };
+
+  it.each([
+    ['6.0 mm', ['millimetre', '6'], 1, truth(2, 4), ['Write 3.0 instead of 6.0', 'It is 3.0 mm.']],
+    [
+      'roughly 6.0 mm',
+      ['millimetre', '6'],
+      1,
+      truth(2, 4, 3.5),
+      ['Write 3.5 instead of 6.0', 'It is roughly 3.5 mm.'],
+    ],
+    ['Hegar 9', ['hegar', '9'], 0, truth(8, 8, 8), ['Write 8 instead of 9', 'It is Hegar 8.']],
+    ['0 mm', ['millimetre', '0'], 0, truth(5, 5, 5), ['Write 5 instead of 0', 'It is 5 mm.']],
+    ['9 mm', ['millimetre', '9'], 0, truth(4.6, 4.7, 4.667), ['Write 4.7 instead of 9', 'It is 4.7 mm.']],
+    ['9 mm', ['millimetre', '9'], 0, truth(4.9, 4.9, 4.9), ['Write 4.9 instead of 9', 'It is 4.9 mm.']],
+    ['9 mm', ['millimetre', '9'], 0, truth(4.95, 4.95, 4.95), ['Write 5 instead of 9', 'It is 5 mm.']],
+    [
+      '9 mm',
+      ['millimetre', '9'],
+      0,
+      truth(0.0123, 0.0123, 0.0123),
+      ['Write 0.01 instead of 9', 'It is 0.01 mm.'],
+    ],
+    ['9 mm', ['millimetre', '9'], 0, truth(0.001, 0.001, 0.001), undefined],
+    [
+      '9 µm',
+      ['millimetre', '0.009'],
+      0,
+      truth(0.25, 0.25, 0.25),
+      ['Write 250 instead of 9', 'It is 250 µm.'],
+    ],
+    ['.9 in', ['inch', '0.9'], 1, truth(5.08, 5.08, 5.08), ['Write .2 instead of .9', 'It is .2 in.']],
+    ['9,0 mm', ['millimetre', '9'], 1, truth(5, 5, 5), ['Write 5,0 instead of 9,0', 'It is 5,0 mm.']],
+    ['5.0 mm', ['millimetre', '5'], 1, truth(5, 5, 5), undefined],
+    ['6.0 × 7.0 mm', ['millimetre', '6'], 1, truth(5, 5, 5), undefined],
+    ['6 mm', ['millimetre', ['6', '7']], 0, truth(5, 5, 5), undefined],
+    ['six mm', ['millimetre', '6'], 0, truth(5, 5, 5), undefined],
+    ['½ mm', ['millimetre', '0.5'], 0, truth(5, 5, 5), undefined],
+    ['1½ mm', ['millimetre', '1.5'], 0, truth(5, 5, 5), undefined],
+  ] as const)('%s', (words, size, decimals, right, expected) => {
+    expect(written(words, size, decimals, right)).toEqual(expected);
+  });
+
+  it('needs a place to write to', () => {
+    expect(measureEdit(noteOf('It is 6 mm.'), side('millimetre', '6'), truth(5, 5, 5))).toBeUndefined();
+    expect(measureEdit(noteOf('It is 6 mm.'), NOBODY, truth(5, 5, 5))).toBeUndefined();
   });
 });

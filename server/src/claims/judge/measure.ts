@@ -6,7 +6,7 @@ import type { Operand } from '../model.ts';
 
 const NUMBER = /\d+(?:[.,]\d+)?|[.,]\d+/g;
 
-/** None when the value is spelled in words, a fraction, a range, or when rounding would leave the interval. */
+/** None when the value is spelled in words, a fraction, a range, or when nothing would be left of it. */
 export function measureEdit(
   note: Note,
   measured: Operand,
@@ -16,13 +16,12 @@ export function measureEdit(
   const size = measured.sizes[0];
   if (!mention || !size || measured.sizes.length > 1) return undefined;
   const written = note.text.slice(mention.source.start, mention.source.end);
-  const numbers = [...written.matchAll(NUMBER)];
-  const only = numbers[0];
-  if (numbers.length !== 1 || !only || /[/¼½¾⅛⅜⅝⅞]/.test(written)) return undefined;
+  const [only, ...more] = written.matchAll(NUMBER);
+  if (!only || more.length > 0 || /[/¼½¾⅛⅜⅝⅞]/.test(written)) return undefined;
   const unit =
     (size.system === 'millimetre' || size.system === 'hegar' ? 1 : 25.4) *
     (size.value === 0 ? 1 : scaleOf(only[0], size.value));
-  const text = roundInto(truth, unit, mention.decimals);
+  const text = rounded(truth, unit, mention.decimals);
   if (text === undefined || text === only[0]) return undefined;
   const shown = only[0].includes(',')
     ? text.replace('.', ',')
@@ -45,15 +44,10 @@ function scaleOf(number: string, value: number): number {
 /** Digits are few enough when rounding moves the value by no more than this share of it. */
 const NEAR = 0.02;
 
-/** The nominal value with as few digits as keep it near and inside the interval, at least as many as were written. */
-function roundInto(truth: Interval, unit: number, decimals: number): string | undefined {
+/** The nominal value with as few digits as keep it near, at least as many as were written. */
+function rounded(truth: Interval, unit: number, decimals: number): string | undefined {
   const centre = (truth.nominal ?? (truth.min + truth.max) / 2) / unit;
-  for (let digits = decimals; digits <= decimals + 2; digits++) {
-    const text = centre.toFixed(digits);
-    const value = Number(text) * unit;
-    const slack = 0.5 * 10 ** -digits * unit;
-    if (Math.abs(value / unit - centre) > NEAR * centre && digits < decimals + 2) continue;
-    if (value >= truth.min - slack && value <= truth.max + slack && value > 0) return text;
-  }
-  return undefined;
+  const texts = [0, 1, 2].map((more) => centre.toFixed(decimals + more));
+  const text = texts.find((one) => Math.abs(Number(one) - centre) <= NEAR * centre) ?? texts.at(-1)!;
+  return Number(text) > 0 ? text : undefined;
 }

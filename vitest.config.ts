@@ -13,7 +13,7 @@ export default defineConfig({
       reporter: ['text-summary', 'json-summary'],
       reportsDirectory: 'artifacts/coverage',
       // As measured, less a little: coverage may rise and not fall.
-      thresholds: { lines: 96.5, statements: 94.5, functions: 96.5, branches: 87.5 },
+      thresholds: { lines: 98.5, statements: 97.5, functions: 98.5, branches: 95 },
     },
   },
 });

@@ -19,10 +19,10 @@ export function properties(grid: Grid, row: Row): PropertyClaim[] {
       !read ||
       read.passage.text.length === 0 ||
       materialsIn(read.items).length > 0 ||
-      STRUCK_HEADER.test(grid.header[i + 1] ?? '')
+      STRUCK_HEADER.test(grid.header[i + 1]!)
     )
       return [];
-    return propertyCell(grid.header[i + 1] ?? '', read).map((property) => ({
+    return propertyCell(grid.header[i + 1]!, read).map((property) => ({
       kind: 'property' as const,
       construction: 'table-row',
       span: rowSpan(row),
@@ -38,7 +38,7 @@ export function properties(grid: Grid, row: Row): PropertyClaim[] {
 /** A material in a column that is headed by a property and nothing else. */
 export function headedMaterials(grid: Grid, row: Row): PropertyClaim[] {
   return row.flatMap((read, column) => {
-    const header = readItems(grid.header[column] ?? '', []);
+    const header = readItems(grid.header[column]!, []);
     const asked = header.flatMap((item) => PROPERTY_WORDS.get(item.word) ?? []);
     const plain = header.every(
       (item) => PROPERTY_WORDS.has(item.word) || /^(?:sutures?|threads?|materials?)$/.test(item.word),

@@ -62,7 +62,7 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
   const { passage, sentences } = read;
   if (!speaks(read)) return [];
   const around = surroundings(reads, read);
-  const headings = passage.path.map((index) => (note.passages[index]?.text ?? '').toLowerCase());
+  const headings = passage.path.map((index) => note.passages[index]!.text.toLowerCase());
   const system = systemOf(reads, read, headings) ?? labelSystem(note, reads, read);
   const heading = headingAbove(note, reads, read);
   const option = isOption(read, around.lead, heading, inTest(note, reads, read));
@@ -164,7 +164,7 @@ function surroundings(reads: readonly Read[], read: Read): { context: Sentence[]
   const context: Sentence[] = [];
   const leadIndex = passage.list?.leadIn ?? (passage.cell ? undefined : passage.list?.parent);
   const lead = leadIndex === undefined ? undefined : reads[leadIndex]?.sentences.at(-1);
-  if (lead && leadIndex !== undefined) context.push(...(reads[leadIndex]?.sentences.slice(-3) ?? []));
+  if (lead && leadIndex !== undefined) context.push(...reads[leadIndex]!.sentences.slice(-3));
   const previous = reads[passage.index - 1];
   if (previous && flows(previous.passage, passage)) context.push(...previous.sentences.slice(-2));
   return { context, ...(lead ? { lead } : {}) };
@@ -240,7 +240,7 @@ function inTest(note: Note, reads: readonly Read[], read: Read): boolean {
   const { index, path } = read.passage;
   const near = [index, index - 1, index - 2].some((i) => reads[i]?.passage.text.includes('?') === true);
   const answered = [index, index + 1, index + 2].some((i) => ANSWERS.test(reads[i]?.passage.text ?? ''));
-  const heads = path.map((heading) => note.passages[heading]?.text ?? '');
+  const heads = path.map((heading) => note.passages[heading]!.text);
   return (
     near || answered || heads.some((text) => TEST_HEADING.test(text) || OPTION_LEAD.test(text.toLowerCase()))
   );

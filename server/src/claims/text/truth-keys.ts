@@ -94,8 +94,8 @@ const ANSWER_COLUMNS = new WeakMap<Table, readonly number[]>();
 function answerColumns(table: Table, reads: readonly Read[]): readonly number[] {
   const kept = ANSWER_COLUMNS.get(table);
   if (kept) return kept;
-  const columns = (table.rows[0] ?? []).flatMap((index, column) => {
-    const head = reads[index]?.passage.text ?? '';
+  const columns = table.rows[0]!.flatMap((index, column) => {
+    const head = reads[index]!.passage.text;
     const keys = head.trim() === '' && columnOf(table, column, reads).every((text) => KEY_CELL.test(text));
     return ANSWER_HEADER.test(head) || keys ? [column] : [];
   });
@@ -109,7 +109,7 @@ const TICK_COLUMNS = new WeakMap<Table, { readonly yes: number; readonly no: num
 function tickColumns(table: Table, reads: readonly Read[]): { readonly yes: number; readonly no: number } {
   const kept = TICK_COLUMNS.get(table);
   if (kept) return kept;
-  const heads = (table.rows[0] ?? []).map((index) => reads[index]?.passage.text ?? '');
+  const heads = table.rows[0]!.map((index) => reads[index]!.passage.text);
   const columns = {
     yes: heads.findIndex((head) => /^\W*(?:t(?:rue)?|right|correct|yes|agree)\W*$/i.test(head)),
     no: heads.findIndex((head) => /^\W*(?:f(?:alse)?|wrong|incorrect|no|disagree)\W*$/i.test(head)),
@@ -155,7 +155,7 @@ function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'fals
   const { cell } = read.passage;
   const table = cell && note.tables[cell.table];
   if (!cell || !table || cell.row === 0) return undefined;
-  const answers = rowAnswers(table.rows[cell.row] ?? [], table, reads);
+  const answers = rowAnswers(table.rows[cell.row]!, table, reads);
   return answers.find(({ column }) => column !== cell.column)?.says ?? tickedKey(reads, table, cell.row);
 }
 

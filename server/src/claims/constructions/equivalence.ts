@@ -96,7 +96,8 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
       gapped(items, left, between) ||
       made(items, left, between) ||
       thought(items, left, between) ||
-      metered(items, left, between)
+      metered(items, left, between) ||
+      introducedBy(items, right, between)
     ) ||
     (passed(items, left) && !bothLengths(left, right) && !between.some((item) => item.word === 'talking')) ||
     second(items, left) ||
@@ -169,6 +170,17 @@ const thought = (items: readonly Item[], left: Group, between: readonly Item[]) 
   items
     .slice(Math.max(0, left.from - 4), left.from)
     .some((item) => /^(?:think|picture|remember|know|read)$/.test(item.word));
+
+/** "32 French is the big one, eleven millimetres across": what it is, and then its width. */
+const introducedBy = (items: readonly Item[], right: Group, between: readonly Item[]) =>
+  between.length >= 4 &&
+  between.length <= 8 &&
+  between.at(-1)!.word === ',' &&
+  (between.at(-2)!.deviceNoun === true || between.at(-2)!.word === 'size') &&
+  /^(?:is|was)$/.test(between[0]!.word) &&
+  /^(?:the|our|an?|my)$/.test(between[1]!.word) &&
+  between.slice(2, -1).every((item) => item.kind === 'word' && !NEVER.has(item.word)) &&
+  MEASURE_AFTER.has(items[right.to + 1]?.word ?? '');
 
 /** "Put a caliper on an 18 Fr and it should read 6 mm." */
 const metered = (items: readonly Item[], left: Group, between: readonly Item[]) =>

@@ -114,7 +114,7 @@ const COUNTS: Readonly<Record<string, number>> = {
 
 /** "twice the age plus four", "a quarter of the age and four". */
 const SHARE =
-  /\b(twice|double|half|a third of|three times|a quarter of|one quarter of) (?:the )?(?:child's )?age\b.{0,12}?(?:\+|plus|and) (?:4|four|3\.5|three and a half)\b/;
+  /\b(twice|doubles?|half|halves?|a third of|three times|a quarter of|one quarter of|quarters?) (?:the )?(?:child's )?age\b.{0,12}?(?:\+|plus|and|adds?)(?: add)? (?:4|four|3\.5|three and a half)\b/;
 
 /** The size of a child's tracheal tube by age: a quarter of the age, plus 4 uncuffed or 3.5 cuffed. */
 function ageRule(scene: Scene): Reading[] {

@@ -3,6 +3,7 @@ import type { Note } from '../../notes/model.ts';
 import { COLOURS, type ColourCode, colourCodeOf, colourOf, gaugesOf, label } from '../../sizes/index.ts';
 import type { Size } from '../../sizes/model.ts';
 import type { ColourClaim } from '../model.ts';
+import { COLOUR_WORDS } from '../words/colours.ts';
 import { cannotTell, type Judgement, sourceNames } from './model.ts';
 
 export function judgeColour(claim: ColourClaim, note: Note): Judgement {
@@ -79,7 +80,8 @@ function codesFor(size: Size, claim: ColourClaim): ColourCode[] {
 
 function colourEdit(note: Note, claim: ColourClaim, colour: string) {
   const word = note.text.slice(claim.focus.start, claim.focus.end);
-  if (!/^\p{L}[\p{L} -]*$/u.test(word)) return undefined;
+  // The letter of a choice is no colour, whatever it stands for.
+  if (!COLOUR_WORDS.has(word.toLowerCase().split(/[ -]/).at(-1) ?? '')) return undefined;
   const text =
     word.charAt(0) === word.charAt(0).toLowerCase()
       ? colour

@@ -83,7 +83,7 @@ const isThing = (phrase: readonly Item[]): boolean =>
   phrase.length > 0 &&
   phrase.length <= 4 &&
   phrase.every((item) => item.kind === 'word' && !/^of$|'s$/.test(item.word)) &&
-  DEVICE_NOUNS.has(singular(phrase.at(-1)!.word));
+  (DEVICE_NOUNS.has(singular(phrase.at(-1)!.word)) || /^(?:midlines?|pigtails?)$/.test(phrase.at(-1)!.word));
 
 /** "the larger", "the larger ones", "the larger of the two": and nothing that narrows it. */
 function closes(items: readonly Item[], word: Measured): boolean {

@@ -114,7 +114,7 @@ function exampled(items: readonly Item[], limit: Limit, g: Group): boolean {
     if (opener.length === n && EXAMPLES.some((pattern) => pattern.test(text(opener)))) return true;
   }
   const comma = /^(?:,|\(|—|–)$/.test(items[g.from - 1]?.word ?? '');
-  return comma && EXAMPLE_AFTER.test(text(items.slice(g.to + 1, g.to + 4)));
+  return comma && EXAMPLE_AFTER.test(text(items.slice(g.to + 1, g.to + 4)).replace(/^, /, ''));
 }
 
 /** "…, so a 10 Fr will do", "…, and a 22 G meets that rule". */
@@ -145,7 +145,7 @@ function acceptedAt(items: readonly Item[], limit: Limit, g: Group): number | un
 /** "Anything finer than 6-0 snaps", "20 Fr or larger hurts": what is said of a class is no rule that others could keep to. */
 const rules = (items: readonly Item[], limit: Limit) =>
   !limit.strict &&
-  (limit.from > 2 ||
+  (limit.from > 1 ||
     limit.from < limit.bound.from ||
     /^(?:[,:;"”—–]|for|in|on|is|please|only)$/.test(items[limit.to + 1]?.word ?? ','));
 

@@ -52,7 +52,7 @@ const BETWEEN = new RegExp(
     `(?:may|can|could) ${OFTEN}be ${OFTEN}(?:written|spelt|spelled|printed|read|called|shown)|` +
     `(?:is|are) ${OFTEN}(?:written|spelt|spelled|printed|read|called|pronounced|shown|noted)|` +
     `(?:is|=) what (?:others|some|we|they|most|the \\w+) (?:call|write|print)|` +
-    `${OFTEN}(?:means|reads|stands for)|, in other words|, that is to say|, i\\.e(?: \\.)?|, namely|` +
+    `${OFTEN}(?:means|reads|stands for|corresponds to)|has (?:the|an) (?:old|older|other|modern|new) name|, in other words|, that is to say|, i\\.e(?: \\.)?|, namely|` +
     `is (?:a |the |an )?(?:(?:other|another|old|older|long|short) )?(?:way|form|spelling|shorthand) (?:of|for|to write)(?: writing)?` +
     `) (?:, )?${AS}$`,
 );
@@ -65,7 +65,7 @@ const AS_BETWEEN = new RegExp(`^${NOUN}as ${SIZE}$`);
 /** "000 is 3-0": a row of zeros is nothing but another writing. */
 const ZEROS = /^0{2,}$/;
 const SETS_EQUAL = new RegExp(
-  `^${NOUN}(?:(?:is|=|are) ${OFTEN}(?:nothing but |none other than |really |only )?|, (?:you (?:are holding|hold|have)|it is|it's|that is|that's|think|read|take it as|expect) )${SIZE}$`,
+  `^${NOUN}(?:(?:is|=|are) ${OFTEN}(?:nothing but |none other than |really |only )?|, (?:you (?:are holding|hold|have)|it is|it's|that is|that's|think|read|take it as|expect|hand over|give|pass|open|fetch) )${SIZE}$`,
 );
 
 function ties(items: readonly Item[], a: Group, b: Group): boolean {
@@ -79,7 +79,7 @@ function ties(items: readonly Item[], a: Group, b: Group): boolean {
   const before = text(items.slice(Math.max(0, a.from - 4), a.from));
   if (VERB_BEFORE.test(before) && AS_BETWEEN.test(gap)) return true;
   const zeros = [a, b].some((g) => ZEROS.test(g.mentions[0]!.text));
-  return zeros && SETS_EQUAL.test(gap);
+  return zeros && !/^(?:instead|too|as|first)$/.test(items[b.to + 1]?.word ?? '') && SETS_EQUAL.test(gap);
 }
 
 /** "5-0 nylon and 0000 nylon name one thread." */
@@ -134,9 +134,17 @@ function bare(items: readonly Item[], last: Group): Group | undefined {
       item.kind === 'word' &&
       WRITTEN.test(items[i - 1]?.word ?? ''),
   );
-  if (at < 0) return undefined;
-  return { from: at, to: at, mentions: [], sizes: [{ system: 'usp', value: Number(items[at]!.word) }] };
+  // "dash or no dash, 2 and 2-0"
+  const beside = last.from - 2;
+  const joined =
+    /^(?:and|or)$/.test(items[last.from - 1]?.word ?? '') && /^[1-9]$/.test(items[beside]?.word ?? '');
+  if (at < 0 && !joined) return undefined;
+  return figure(items, at < 0 ? beside : at);
 }
+
+const figure = (items: readonly Item[], at: number): Group => {
+  return { from: at, to: at, mentions: [], sizes: [{ system: 'usp', value: Number(items[at]!.word) }] };
+};
 
 function reading(scene: Scene, a: Group, b: Group, at: number): Reading {
   const word = compares(b.from, 'outer', 1);

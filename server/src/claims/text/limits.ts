@@ -115,7 +115,15 @@ function plainAfter(items: readonly Item[], bound: Group): { sign: Sign; to: num
 
 /** "the minimum for blood is 24 Fr", "a limit of 12 Fr". */
 function nounBound(items: readonly Item[], i: number): { sign: Sign; at: number } | undefined {
-  if (!/^(?:is|of|:|=)$/.test(items[i]?.word ?? '')) return undefined;
+  const link = items[i]?.word ?? '';
+  // "we cap drains at 16 Fr"
+  if (/^(?:at|to)$/.test(link)) {
+    const at = items
+      .slice(Math.max(0, i - 3), i)
+      .findIndex((item) => /^(?:cap|caps|capped|limit|limits|limited)$/.test(item.word));
+    return at < 0 ? undefined : { sign: -1, at: Math.max(0, i - 3) + at };
+  }
+  if (!/^(?:is|of|:|=)$/.test(link)) return undefined;
   for (let at = i - 1; at >= 0 && at >= i - 5; at--) {
     const word = items[at]!.word;
     if (items[at]!.kind !== 'word') return undefined;

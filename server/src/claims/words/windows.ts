@@ -14,7 +14,7 @@ export const POINTS_BACK = new Set(
 const RULES = 'order|rule|policy|protocol|guideline|guidance|standard|request|list|allowance|spread|choice';
 const RULE = `(?:${RULES})`;
 const NOUN = `(?:group|window|range|bracket|band|limits|span|interval|class|family|set|${RULES})`;
-const BACK = '(?:that|this|those|these)';
+const BACK = '(?:that|this|those|these|their)';
 const ADVERB = '(?:also |therefore |thus |still |well |just |easily |fully |safely )?';
 
 /** Phrases right behind a size that place it in a range named before. */
@@ -24,6 +24,10 @@ export const PLACED: readonly { readonly pattern: RegExp; readonly inside: boole
     pattern: new RegExp(
       `^(?:would |does )?${ADVERB}(?:belongs? (?:to|in|within)|falls? (?:in|into|inside|within|under)|comes? (?:inside|within|under)|sits? (?:inside|within|between)|lies? (?:in|inside|within)|is ${ADVERB}(?:in|inside|within|covered by|part of|in keeping with|in line with)|stays? (?:in|inside|within)) (?:${BACK} ${NOUN}|the ${RULE}|(?:it|that|this|them)(?= [.,;!]|$)|within what (?:the|our|that|this) \\S+ (?:allows?|gives?|permits?|says?|lists?))`,
     ),
+  },
+  {
+    inside: true,
+    pattern: /^is (?:also |still |therefore |thus )?on (?:it|that list|this list|the list)(?= [.,;!]|$)/,
   },
   { inside: true, pattern: new RegExp(`^fits? ${ADVERB}(?:in|into|within) ${BACK} ${NOUN}`) },
   {

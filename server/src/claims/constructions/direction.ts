@@ -15,6 +15,7 @@ import {
   fromNumber,
   inNumber,
   inSize,
+  moreFrench,
   oneMore,
   rowOfZeros,
   zeroTaken,
@@ -107,6 +108,7 @@ function idioms(scene: Scene, items: readonly Item[]): NumberSide | undefined {
     zeroTaken(items) ??
     inNumber(items, systemAt) ??
     counting(items, systemAt) ??
+    moreFrench(items) ??
     oneMore(items, systemAt)
   );
 }

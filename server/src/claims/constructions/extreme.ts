@@ -18,6 +18,7 @@ export const extreme: Construction = {
   needs: () => [
     { sizes: 1, holds: ['superlative'] },
     { sizes: 1, holds: ['answers'] },
+    { sizes: 1, words: ['that', "that's", 'it', "it's"] },
   ],
   read(scene) {
     const words = measuredWords(scene.items).filter(
@@ -257,7 +258,9 @@ function against(
 function answered(scene: Scene): Reading[] {
   const question = scene.before.at(-1);
   const [chosen, ...more] = groups(scene.items);
-  if (question?.close !== '?' || !chosen || more.length > 0 || chosen.sizes.length !== 1) return [];
+  const pointed = /^(?:that|that's|it|it's)$/.test(scene.items[0]?.word ?? '');
+  if (!question || (question.close !== '?' && !pointed)) return [];
+  if (!chosen || more.length > 0 || chosen.sizes.length !== 1) return [];
   if (scene.items.some((item) => item.kind === 'word' && !ANSWERS.has(item.word) && !item.deviceNoun))
     return [];
   const words = measuredWords(question.items).filter((m) => m.degree !== 'plain');
@@ -265,7 +268,14 @@ function answered(scene: Scene): Reading[] {
   if (words.length !== 1 || !word || !decidable(word.axis) || word.idiom) return [];
   const set = namedIn(question, chosen);
   if (!set?.sizes.some((size) => size.value === chosen.sizes[0]!.value)) return [];
-  if (question.items[0]?.word !== 'which' && question.items[0]?.word !== 'of') return [];
+  const asks = question.items[0]?.word === 'which' || question.items[0]?.word === 'of';
+  // "Ask for the widest on the shelf: we hold 12, 18 and 24 Fr. That is the 24 Fr."
+  const wished =
+    word.degree === 'superlative' &&
+    question.items[word.at - 1]?.word === 'the' &&
+    word.at < set.groups[0]!.from;
+  if (question.close === '?' ? !asks : !wished || !question.items.some((item) => item.word === ':'))
+    return [];
   const rest = set.sizes.filter((size) => size.value !== chosen.sizes[0]!.value);
   const at = { ...word, at: chosen.from, to: chosen.to };
   return rest.length === 0 ? [] : [{ ...against(scene, at, chosen, set.groups, rest), answered: true }];

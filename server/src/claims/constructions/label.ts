@@ -2,21 +2,25 @@
  * A size spoken of by what goes with it: "18 G in the left arm, 14 G in the right: the left one runs slower", "the catheter
  * is 4 mm across, the 14 G needle 2.1 mm, so the catheter is the wider", "the blue is 23 G, the orange 25 G; the blue is thicker".
  */
+
+import { sentencesBefore, single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
-import { distinct, type Group, groups, type Scene, sameSizes } from '../text/scene.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
 export const label: Construction = {
   id: 'label',
-  needs: () => [{ holds: ['compared'] }],
+  needs: () => [{ holds: ['compared'] }, { holds: ['superlative'] }],
   leaning: true,
   read(scene) {
     const word = measuredWords(scene.items).find(
       (m) => m.degree === 'comparative' && decidable(m.axis) && !m.idiom && !m.excess,
     );
-    if (!word || scene.items.slice(word.to, word.to + 9).some((item) => item.word === 'than')) return [];
+    if (!word) return labelledEnd(scene);
+    if (scene.items.slice(word.to, word.to + 9).some((item) => item.word === 'than'))
+      return against(scene, word);
     const name = subjectBefore(scene.items, word);
     if (!name) return [];
     const own = groups(scene.items.slice(0, name.from));
@@ -90,4 +94,57 @@ const gap = (group: Group, at: number): number => (at < group.from ? group.from 
 
 function reading(scene: Scene, left: Group, right: Group, word: Measured, from: number): Reading {
   return { ...comparison(scene, 'label', left, right, word), from: Math.max(0, from), to: word.to };
+}
+
+/** Home of a name: the size it stands right beside, in one of the sentences before, and the others there. */
+function homeOf(scene: Scene, name: string): { own: Group; others: readonly Group[] } | undefined {
+  for (const sentence of sentencesBefore(scene).slice(0, 3)) {
+    const all = distinct(groups(sentence.items).flatMap(single));
+    const beside = all.filter((g) => touches(sentence.items, g, name));
+    if (beside.length > 1) return undefined;
+    const own = beside[0];
+    if (own) return { own, others: all.filter((g) => g !== own && sameSystem(g, own)) };
+  }
+  return undefined;
+}
+
+/** "orange 25 G", "Distal is 16 G", "4 Fr single". */
+const touches = (items: readonly Item[], { from, to }: Group, name: string): boolean =>
+  items[from - 1]?.word === name ||
+  (items[from - 2]?.word === name && /^(?:is|:|=|one)$/.test(items[from - 1]?.word ?? '')) ||
+  items[to + 1]?.word === name;
+
+/** "The green needle is thicker than the orange": both ends by name. */
+function against(scene: Scene, word: Measured): Reading[] {
+  const { items } = scene;
+  const than = items.findIndex((item, i) => i > word.at && item.word === 'than');
+  const subject = subjectBefore(items, word);
+  const object = items[than + 2];
+  if (subject?.from !== 0 || than - word.to > 2 || items[than + 1]?.word !== 'the' || !labels(object))
+    return [];
+  if (groups(items).length > 0) return [];
+  const [left, right] = [homeOf(scene, subject.word), homeOf(scene, object!.word)];
+  if (!left || !right || sameSizes(left.own, right.own) || !sameSystem(left.own, right.own)) return [];
+  return [reading(scene, left.own, right.own, word, 0)];
+}
+
+/** "And the single is the thickest": one of several by name. */
+function labelledEnd(scene: Scene): Reading[] {
+  const { items } = scene;
+  const word = measuredWords(items).find((m) => m.degree === 'superlative' && decidable(m.axis) && !m.idiom);
+  if (!word || groups(items).length > 0 || items[word.at - 1]?.word !== 'the') return [];
+  const subject = subjectBefore(items, { ...word, at: word.at - 1 });
+  const after = items[word.to + 1];
+  if (!subject || subject.from > 1 || (after && after.kind !== 'punctuation' && after.word !== 'of'))
+    return [];
+  const home = homeOf(scene, subject.word);
+  if (!home || home.others.length === 0) return [];
+  const rest: Group = {
+    from: word.at,
+    to: word.to,
+    mentions: home.others.flatMap((g) => g.mentions),
+    sizes: home.others.flatMap((g) => g.sizes),
+  };
+  const made = reading(scene, home.own, rest, word, 0);
+  return made.claim.kind === 'comparison' ? [{ ...made, claim: { ...made.claim, each: true } }] : [];
 }

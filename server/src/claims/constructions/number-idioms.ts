@@ -58,6 +58,20 @@ export function oneMore(
   return undefined;
 }
 
+/** Nothing follows that would make a noun of two words: "more French lessons". */
+const stops = (item: Item | undefined): boolean =>
+  item === undefined || item.kind === 'punctuation' || /^(?:means?|is|gives?|and|so)$/.test(item.word);
+
+/** "more French, less tube". */
+export function moreFrench(items: readonly Item[]): NumberSide | undefined {
+  const at = items.findIndex(
+    (item, i) => /^(?:more|less)$/.test(item.word) && items[i + 1]?.system === 'french',
+  );
+  return at < 0 || !stops(items[at + 2])
+    ? undefined
+    : { at, to: at + 1, system: 'french', sign: items[at]!.word === 'more' ? 1 : -1 };
+}
+
 /** "go up in number", "climb in gauge". */
 export function inNumber(
   items: readonly Item[],
@@ -127,7 +141,7 @@ export function amount(items: readonly Item[], taken: (at: number) => boolean): 
     const less = word === 'less' || word === 'lose' || word === 'loses';
     const more = word === 'more' || word === 'gain' || word === 'gains';
     if (!less && !more) continue;
-    const thing = THING.test(items[i + 1]!.word) && !/^(?:s|es)$/.test(items[i + 2]?.word ?? '');
+    const thing = THING.test(items[i + 1]!.word) && stops(items[i + 2]);
     const length = /^(?:lose|loses|gain|gains)$/.test(word) && measure(items.slice(i + 1, i + 6));
     const after =
       i > 1 && measure(items.slice(Math.max(0, i - 5), i)) && items[i + 1]!.kind === 'punctuation';

@@ -161,6 +161,8 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
     return [];
   if (setBeside(items, nearest)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
+  if (still && all.length === 3 && nearest.from === all[2]!.from)
+    return emit(scene, 'of-three', nearest, both(all.slice(0, 2)), word);
   const flows =
     word.axis === 'flow' && items.slice(nearest.to + 1, word.at).some((item) => FLOWS.test(item.word));
   if (!flows && !predicates(items, nearest.to, word.at, whose)) return [];

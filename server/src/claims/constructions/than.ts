@@ -283,6 +283,7 @@ function antecedent(scene: Scene, clause: number, at: number, all: readonly Grou
 const standsAlone = (items: readonly Item[], i: number): boolean => {
   const { word } = items[i]!;
   if (!PRONOUNS.has(word) || word === 'which') return false;
+  if (word === 'one') return /^(?:the|that|this|which)$/.test(items[i - 1]?.word ?? '');
   return !/^(?:this|that|these|those)$/.test(word) || ALONE.test(items[i + 1]?.word ?? '');
 };
 const ALONE =

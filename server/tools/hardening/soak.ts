@@ -124,6 +124,8 @@ class Author {
 }
 
 setFlagsFromString('--expose-gc');
+// Otherwise each collection may also drop code that has not run for a while, which is more than what is looked for.
+setFlagsFromString('--no-flush-bytecode');
 const collect = runInNewContext('gc') as () => void;
 
 /** Heap in use, MB, after a collection. */

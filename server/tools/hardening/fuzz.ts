@@ -48,7 +48,7 @@ const PATHS = [...Array<string>(12).fill('a.md'), 'a.vtt', 'a.srt', 'a.txt', 'a.
 
 /** One text in so many is examined thoroughly even when it reaches nothing new. */
 const THOROUGH = 16;
-const TOLD = 5000;
+const TOLD = 250;
 
 /** A short name for what went wrong, so that one fault is kept once. */
 const kindOf = (wrong: string): string => wrong.replace(/\d+/g, 'n').split('\n').slice(0, 3).join('\n');

@@ -51,3 +51,23 @@ export async function counted(entry: string, name: string): Promise<Counted> {
     return counts.reduce((sum, count) => sum + count, 0);
   };
 }
+
+/** Fields, entries and characters that can be reached from a value, each object and each string once. */
+export function held(root: unknown): number {
+  const seen = new Set<unknown>();
+  const open = [root];
+  let units = 0;
+  while (open.length > 0) {
+    const value = open.pop();
+    if (seen.has(value)) continue;
+    if (typeof value === 'string') units += value.length;
+    else if (typeof value !== 'object' || value === null) continue;
+    else {
+      const inside = value instanceof Map || value instanceof Set ? [...value] : Object.values(value);
+      units += 1 + inside.length;
+      for (const each of inside) open.push(each);
+    }
+    seen.add(value);
+  }
+  return units;
+}

@@ -90,7 +90,9 @@ describe('existence', () => {
       expect(because).toMatch(/CV numbers|gut table/);
       expect(sources.every((key) => key in SOURCES)).toBe(true);
     }
-    expect(existence(size('needle-gauge', '19'), { device: 'cannula' }).because).toContain('ISO 10555-5');
+    const cannula = existence(size('needle-gauge', '19'), { device: 'cannula' });
+    expect(cannula.because).toContain('ISO 10555-5');
+    expect(cannula.sources).toEqual(['ISO10555-5', 'JPneedle']);
     expect(existence(size('needle-gauge', '35')).because).toContain('34 G');
     expect(existence(size('ep-metric', '3.2')).because).toContain('3, 3.5');
     expect(existence(size('wire-inch', '0.35')).because).toContain('a zero is missing');

@@ -19,8 +19,7 @@ export function measureEdit(
   const [only, ...more] = written.matchAll(NUMBER);
   if (!only || more.length > 0 || /[/¼½¾⅛⅜⅝⅞]/.test(written)) return undefined;
   const unit =
-    (size.system === 'millimetre' || size.system === 'hegar' ? 1 : 25.4) *
-    (size.value === 0 ? 1 : scaleOf(only[0], size.value));
+    (size.system === 'millimetre' || size.system === 'hegar' ? 1 : 25.4) * scaleOf(only[0], size.value);
   const text = rounded(truth, unit, mention.decimals);
   if (text === undefined || text === only[0]) return undefined;
   const shown = only[0].includes(',')

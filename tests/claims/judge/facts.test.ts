@@ -107,6 +107,7 @@ describe('a colour', () => {
       'Pink',
     ]);
     expect(mend('The 18 G is yellow.', 'yellow', colour('yellow', '18'))).toBeUndefined();
+    expect(mend('Answer: C', 'C', colour('green', '18', 'needle'))).toBeUndefined();
     expect(mend('The needle is green1 yes.', 'green1', colour('green', '18', 'needle'))).toBeUndefined();
     expect(
       mend('The needle is (dark) green.', '(dark) green', colour('green', '18', 'needle')),

@@ -253,6 +253,14 @@ describe('an order', () => {
     );
   });
 
+  it('is not mended where its sizes stand in another order in the text', () => {
+    const text = 'A. 18 G, B. 22 G, C. 20 G. Thin to thick: A C B.';
+    const [a, b, c] = placed(text, ['18 G', '22 G', '20 G']);
+    const key = judged(order([a!, c!, b!], 'up'), { text });
+    expect(key.verdict).toBe('contradicted');
+    expect(key.repair).toBeUndefined();
+  });
+
   it('is mended in words and with decimals', () => {
     const text = 'Thin to thick: eighteen gauge, twenty gauge.';
     const spoken = ['eighteen gauge', 'twenty gauge'].map((words, i) =>

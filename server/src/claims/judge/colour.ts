@@ -81,7 +81,8 @@ function codesFor(size: Size, claim: ColourClaim): ColourCode[] {
 function colourEdit(note: Note, claim: ColourClaim, colour: string) {
   const word = note.text.slice(claim.focus.start, claim.focus.end);
   // The letter of a choice is no colour, whatever it stands for.
-  if (!COLOUR_WORDS.has(word.toLowerCase().split(/[ -]/).at(-1) ?? '')) return undefined;
+  const last = /\p{L}+$/u.exec(word)?.[0].toLowerCase();
+  if (!/^[\p{L} -]+$/u.test(word) || last === undefined || !COLOUR_WORDS.has(last)) return undefined;
   const text =
     word.charAt(0) === word.charAt(0).toLowerCase()
       ? colour

@@ -49,7 +49,9 @@ function sortEdit(
   context?: Context,
 ): { title: string; edit: Edit } | undefined {
   const singles = claim.items.every((item) => item.mentions.length === 1 && item.sizes.length === 1);
-  if (!singles) return undefined;
+  // A key lists its choices in an order of its own: nothing is to be moved there.
+  const inText = claim.items.slice(1).every((item, i) => item.span.start >= claim.items[i]!.span.end);
+  if (!singles || !inText) return undefined;
   const start = claim.items[0]!.span.start;
   const end = claim.items.at(-1)!.span.end;
   const texts = claim.items.map((item) => note.text.slice(item.span.start, item.span.end));

@@ -11,6 +11,17 @@ describe('a number', () => {
     ['1½', 1.5, 1, false],
     ['1 1/2', 1.5, 1, false],
     ['4/2', 2, 0, false],
+    [' 18 ', 18, 0, false],
+    ['5.', undefined, 0, false],
+    ['½', 0.5, 1, false],
+    ['12½', 12.5, 1, false],
+    ['2 ¾', 2.75, 2, false],
+    ['2-¾', 2.75, 2, false],
+    ['11/16', 0.6875, 4, false],
+    ['3/32', 0.09375, 5, false],
+    ['10 1/2', 10.5, 1, false],
+    ['1-1/2', 1.5, 1, false],
+    ['1 and 1/2', 1.5, 1, false],
     ['5/8', 0.625, 3, false],
     ['twenty-two', 22, 0, true],
     ['Seven', 7, 0, true],
@@ -21,7 +32,7 @@ describe('a number', () => {
     ['zero point twenty-five', 0.25, 2, true],
     ['zero point twenty', 0.2, 2, true],
   ])('%s', (text, value, decimals, spoken) => {
-    expect(readNumber(text)).toEqual({ value, decimals, spoken });
+    expect(readNumber(text)).toEqual(value === undefined ? undefined : { value, decimals, spoken });
   });
 
   test.each([
@@ -35,6 +46,20 @@ describe('a number', () => {
     'many and a half',
     'twenty twelve',
     'twenty zero',
+    'twenty ten',
+    'x½',
+    '1x½',
+    '½x',
+    'x 1/2',
+    '1/2x',
+    '1xand 1/2',
+    '1 andx1/2',
+    'one and a half x',
+    '? one and a half',
+    'one point two x',
+    '? one point two',
+    'one point',
+    'one point 5',
   ])('%j is none', (text) => {
     expect(readNumber(text)).toBeUndefined();
   });

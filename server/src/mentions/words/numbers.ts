@@ -109,8 +109,8 @@ const DIGIT = new RegExp(`(?:${alternatives(TENS)})[-\\s](?:${ONES})|[a-z]+`, 'g
 /** "point two five" and "point twenty-five" are both .25. */
 function decimal(whole: string, digits: string): Read | undefined {
   const left = wordValue(whole);
-  const right = (digits.match(DIGIT) ?? []).map((word) => (word === 'oh' ? 0 : wordValue(word)));
-  if (left === undefined || right.some((value) => value === undefined)) return undefined;
+  const right = digits.match(DIGIT)?.map((word) => (word === 'oh' ? 0 : wordValue(word)));
+  if (left === undefined || !right || right.some((value) => value === undefined)) return undefined;
   const written = right.join('');
   return { value: Number(`${left}.${written}`), decimals: written.length, spoken: true };
 }

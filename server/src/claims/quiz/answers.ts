@@ -19,6 +19,8 @@ interface Group {
   /** "section a", where the key says so. */
   readonly label: string;
   readonly from: number;
+  /** Passage of its last line so far. */
+  to: number;
   readonly entries: Map<number, Entry>;
 }
 
@@ -87,9 +89,12 @@ export function answersOf(note: Note, reads: readonly Read[]): Answers {
       const label = labelOf(read.passage.text.slice(line.start, line.end));
       const open = groups.at(-1);
       const running = open && own === path && (label === '' || label === open.label) && flows(open, read);
-      const group = running ? open : { label, from: read.passage.index, entries: new Map<number, Entry>() };
+      const group = running
+        ? open
+        : { label, from: read.passage.index, to: read.passage.index, entries: new Map<number, Entry>() };
       if (!running) groups.push(group);
       path = own;
+      group.to = read.passage.index;
       readEntries(note, read, line, group.entries);
     }
   }
@@ -97,7 +102,8 @@ export function answersOf(note: Note, reads: readonly Read[]): Answers {
     const cells = rows.map((row) => row.map((index) => reads[index]));
     const entries = new Map<number, Entry>();
     readGrid(cells, (number, answer, at) => add(entries, number, answer, at));
-    groups.push({ label: '', from: cells[0]?.[0]?.passage.index ?? 0, entries });
+    const from = cells[0]?.[0]?.passage.index ?? 0;
+    groups.push({ label: '', from, to: from, entries });
   }
   return new Answers(
     note,
@@ -106,10 +112,7 @@ export function answersOf(note: Note, reads: readonly Read[]): Answers {
 }
 
 /** A key further down under the same heading, after other text, is a key of its own when it counts anew. */
-const flows = (open: Group, read: Read): boolean => {
-  const last = Math.max(...[...open.entries.values()].map(({ at }) => at.read.passage.index), open.from);
-  return read.passage.index - last <= 1;
-};
+const flows = (open: Group, read: Read): boolean => read.passage.index - open.to <= 1;
 
 function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
   const { passage } = read;

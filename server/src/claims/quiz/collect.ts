@@ -91,7 +91,7 @@ function quizAt(
   const options =
     inline(read, { start: end, end: bounds.end }) ??
     slashed(read, bounds, asking?.end) ??
-    boxLines(reads, read, end, asking !== undefined) ??
+    (whole ? boxLines(reads, read, end, asking !== undefined) : undefined) ??
     (whole ? (following(reads, read, asking !== undefined) ?? listed(reads, read)) : undefined);
   if (
     !options ||
@@ -161,7 +161,9 @@ function boxLines(reads: readonly Read[], read: Read, from: number, asked: boole
     const box = BOX.exec(at.passage.text.slice(line.start, line.end));
     return box ? piece(at, line.start + box[0].length, line.end) : undefined;
   });
-  return pieces.length >= 2 && pieces.every((one) => one !== undefined) ? (pieces as Piece[]) : undefined;
+  return pieces.length >= 2 && pieces.length <= 12 && pieces.every((one) => one !== undefined)
+    ? (pieces as Piece[])
+    : undefined;
 }
 
 /** "a) Which leaves the larger hole?": lettered questions are no choices. */

@@ -46,10 +46,16 @@ function marksIn(line: string, from: number): Mark[] {
     const lettered = /[a-h]/i.test(written);
     // A letter without a bracket or a stop is a word, or the answer itself.
     if (match.index < from || (lettered && !/[).:]/.test(style))) return [];
-    if (style === '' && match.index > from && !/(?:^|[,;.|·/]\s*)$/.test(line.slice(from, match.index)))
-      return [];
+    if (style === '' && match.index > from && !opensEntry(line, from, match.index)) return [];
     const number = lettered ? LETTERS_FROM + placeOf(written) : Number(written);
     if (lettered && placeOf(written) < 0) return [];
     return [{ number, style, at: match.index, end: match.index + match[0].length }];
   });
+}
+
+/** A bare number opens an entry at the start of the key or after a mark. */
+function opensEntry(line: string, from: number, at: number): boolean {
+  let i = at - 1;
+  while (i >= from && at - i < 6 && /\s/.test(line[i]!)) i--;
+  return i < from || /[,;.|·/]/.test(line[i]!);
 }

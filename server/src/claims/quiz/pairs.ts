@@ -22,12 +22,11 @@ export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
   return desk.reads.flatMap((read) => {
     if (read.passage.cell || read.passage.kind === 'alt') return [];
     const found = [...prompted(desk, read, offered), ...tailed(read), ...spoken(desk, read, offered)];
-    return found.filter((pair, i) => found.findIndex((other) => sameReply(pair, other)) === i);
+    return [...new Map(found.reverse().map((pair) => [placeOfReply(pair), pair])).values()].reverse();
   });
 }
 
-const sameReply = (a: Pair, b: Pair) =>
-  a.reply.read === b.reply.read && a.reply.span.start === b.reply.span.start;
+const placeOfReply = ({ reply }: Pair): string => `${reply.read.passage.index} ${reply.span.start}`;
 
 const ANSWER_LABEL =
   /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|definition|response|reply|solution|key|a)\s*\d{0,2}\s*(?:[.:)=–—-]|is\b|→)\s*/i;
@@ -110,12 +109,16 @@ function prompted(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] 
 
 const prose = ({ passage }: Read) => passage.kind === 'paragraph' || passage.kind === 'caption';
 
+/** Nobody asks and answers on a longer line. */
+const LONGEST_LINE = 500;
+
 const TAIL =
   /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*/i;
 
 /** "Widest (14 G, 16 G, 20 G) → 14 G", "Smallest bore: 14 G / 16 G / 20 G, answer: 20 G": all on one line. */
 function tailed(read: Read): Pair[] {
   return linesOf(read).flatMap((line) => {
+    if (line.end - line.start > LONGEST_LINE) return [];
     const text = read.passage.text.slice(line.start, line.end);
     const tail = TAIL.exec(text);
     if (!tail || tail.index === 0) return [];
@@ -135,7 +138,8 @@ function tailed(read: Read): Pair[] {
 
 /** A sentence that asks, or a line with a gap, and what is said next. */
 function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
-  const gaps = linesOf(read).flatMap((line) => gapped(desk, read, line));
+  const lines = linesOf(read);
+  const gaps = lines.flatMap((line, i) => gapped(desk, read, line, lines[i + 1]));
   const asked = read.sentences.flatMap((sentence, i) =>
     sentence.close === '?' ? answered(desk, read, sentence, i, offered) : [],
   );
@@ -143,15 +147,14 @@ function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
 }
 
 /** What follows the sentence of a gap on its line, else the passage below. */
-function gapped(desk: Desk, read: Read, line: Span): Pair[] {
-  const gap = gapIn(read, line);
+function gapped(desk: Desk, read: Read, line: Span, below: Span | undefined): Pair[] {
+  const gap = line.end - line.start > LONGEST_LINE ? undefined : gapIn(read, line);
   if (!gap) return [];
   const stop = /[.?!](?=\s|$)/.exec(read.passage.text.slice(gap.end, line.end));
   const cut = stop ? gap.end + stop.index : line.end;
   const rest = { start: Math.min(cut + 1, line.end), end: line.end };
   const question = questionIn(read, { start: sentenceStart(read, line, gap), end: cut });
   const here = read.passage.text.slice(rest.start, rest.end).trim() !== '';
-  const below = linesOf(read).find((other) => other.start > line.end);
   const next = desk.reads[read.passage.index + 1];
   const reply = here
     ? replyIn(read, rest)

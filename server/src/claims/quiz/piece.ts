@@ -12,11 +12,25 @@ export interface Piece {
   readonly span: Span;
 }
 
+/** Index of the first item that begins at or after an offset. */
+function firstAt(items: readonly Item[], offset: number): number {
+  let low = 0;
+  let high = items.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (items[middle]!.start < offset) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
 export function piece(read: Read, start: number, end: number): Piece {
   return {
     read,
     span: { start, end },
-    items: read.items.filter((item) => item.start >= start && item.end <= end),
+    items: read.items
+      .slice(firstAt(read.items, start), firstAt(read.items, end))
+      .filter((item) => item.end <= end),
   };
 }
 

@@ -40,10 +40,16 @@ const VERB_BEFORE = /\b(?:will|to|can|cannot|could|may|might|must|should|would|d
 const findDevices = (text: string): readonly Hit<Device>[] =>
   findNamed(text).filter((hit) => isThing(text, hit));
 
+/** A port of a catheter, not of a ship or a server. */
+const PORT_NEAR =
+  /\b(?:cath\w*|veins?|venous|implant\w*|chest|lumens?|central|lines?|trocars?|needles?|huber|Fr|French|cannula\w*|gauge|[0-9]+ ?G|skin|flush\w*|inject\w*|infus\w*|access\w*)\b/i;
+
 function isThing(text: string, { word, start }: Hit<Device>): boolean {
   const before = text.slice(Math.max(0, start - 24), start);
   if (word.startsWith('stent'))
     return !/\bmm\s(?:[\w-]+\s){0,2}$|\b(?:coronary|eluting|vascular|metal)\s$/i.test(before);
+  if (/^ports?$/.test(word) && !PORT_NEAR.test(text.slice(Math.max(0, start - 120), start + 120)))
+    return false;
   return !VERBS.has(word) || !VERB_BEFORE.test(before.slice(-8));
 }
 const findMaterials = finder(MATERIAL_WORDS);

@@ -48,8 +48,8 @@ export function colourQuestion(around: Surroundings, scene: Scene): Question | u
 /** The heading deals in one kind of thing, and the passage in no other. */
 function oneCode(around: Surroundings, scene: Scene): boolean {
   const [heading] = headingsOf(around, scene.passage);
-  const kinds = new Set([...scene.kinds, ...(heading?.kinds ?? [])]);
-  return heading !== undefined && kinds.has('needle') !== kinds.has('cannula');
+  if (!heading || heading.kinds.has('needle') === heading.kinds.has('cannula')) return false;
+  return !scene.kinds.has(heading.kinds.has('needle') ? 'cannula' : 'needle');
 }
 
 function readingsOf(colour: string): readonly Reading[] {

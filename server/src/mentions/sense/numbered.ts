@@ -8,6 +8,7 @@ import { ofOtherTrade } from './trade.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 
 export function numberedSense(place: Place, match: string, values: readonly number[]): Verdict {
+  if (isIssue(place, match)) return NOTHING;
   if (NOT_SIZES.test(place.after) || counts(place.after) || ofOtherTrade(place)) return NOTHING;
   if (BLADED.test(place.after.slice(0, 40)) || otherBefore(place.before)) return NOTHING;
   // "Guedel size 2 is green, size 3 orange": the sentence names nothing else that size could be of.
@@ -24,6 +25,14 @@ export function numberedSense(place: Place, match: string, values: readonly numb
     (/^sizes?\b/i.test(match) ? systemAround(place, values) : undefined);
   return system ? size(system, 'device-beside', match) : tubeQuestion(place, match, values);
 }
+
+/** "Fix #3", "(#29, #30)": the number of a report in a list of changes. */
+const isIssue = (place: Place, match: string): boolean =>
+  match.startsWith('#') &&
+  (/\b(?:fix(?:es|ed)?|clos(?:e|es|ed)|resolv(?:e|es|ed)|issues?|pr|pull request|bugs?|tickets?|refs?|merge)\s$/i.test(
+    place.before,
+  ) ||
+    (/\($/.test(place.before) && /^\)/.test(place.after)));
 
 /** The system of the nearest thing whose sizes can have this value. */
 function systemNear(place: Place, values: readonly number[]): System | undefined {

@@ -22,6 +22,7 @@ const CORRECTION_ENDS =
 /** Index of the item that ends the correcting words of an erratum: what follows holds, what stands before is struck. */
 export function correctionAt(items: readonly Item[]): number | undefined {
   const frame = items.some((item) => ERRATUM_FRAME.has(item.word));
+  if (!frame && !items.some((item) => OPENING.has(item.word))) return undefined;
   for (let i = 0; i < items.length; i++) {
     if (!CORRECTION_ENDS.test(items[i]!.word)) continue;
     const text = items
@@ -30,12 +31,13 @@ export function correctionAt(items: readonly Item[]): number | undefined {
       .join(' ');
     if (!CORRECTIONS.some((pattern) => pattern.test(text))) continue;
     const next = items[i + 1]?.word;
-    const opens = next === ':' || next === '"' || next === '“';
-    if (opens || (frame && items[i]!.word !== 'correct')) return i;
+    if (OPENING.has(next ?? '') || (frame && items[i]!.word !== 'correct')) return i;
   }
   return forRead(items);
 }
 
+/** What holds, or what is struck, stands behind one of them. */
+const OPENING = new Set([':', '"', '“']);
 const ERRATUM_FRAME = new Set([
   'page',
   'line',

@@ -130,8 +130,16 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
   );
 }
 
+/** The heading asked about last: passages below one heading ask in a row. */
+let known: { readonly heading: string; readonly ofKey: boolean } | undefined;
+
 /** A heading that is about the key, not one that says where the key stands. */
 function keyHeading(heading: string): boolean {
+  if (known?.heading !== heading) known = { heading, ofKey: speaksOfKey(heading) };
+  return known.ofKey;
+}
+
+function speaksOfKey(heading: string): boolean {
   const plain = heading.replace(/\([^)]*\)/g, ' ').trim();
   return (
     KEY_WORDS.test(plain) &&

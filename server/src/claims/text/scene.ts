@@ -21,25 +21,25 @@ export interface Scene {
   /** Headings above, outermost first, in lower case. */
   readonly headings: readonly string[];
   /** The one system spoken of around here, if there is one. */
-  readonly system?: System;
+  readonly system?: System | undefined;
   /** Opening sentence of the next passage: it may reject this one. */
-  readonly next?: Sentence;
+  readonly next?: Sentence | undefined;
   /** Last sentence of the paragraph that leads into this list. */
-  readonly lead?: Sentence;
+  readonly lead?: Sentence | undefined;
   /** Quotation spans of the passage, in its text offsets. */
   readonly quotes: readonly (readonly [number, number])[];
   /** An unkeyed choice of a question. */
-  readonly option?: boolean;
+  readonly option?: boolean | undefined;
   /** Stands where statements are marked true or false. */
-  readonly truthItem?: boolean;
+  readonly truthItem?: boolean | undefined;
   /** The key beside such a statement, when it stands apart from its text. */
-  readonly key?: 'true' | 'false';
+  readonly key?: 'true' | 'false' | undefined;
   /** Where that key stands in the source, when in another passage. */
-  readonly keyAt?: Span;
+  readonly keyAt?: Span | undefined;
   /** In an erratum: the words struck, or the words that hold instead. */
-  readonly erratum?: 'struck' | 'holds';
+  readonly erratum?: 'struck' | 'holds' | undefined;
   /** Stands in a column of printed mistakes. */
-  readonly reported?: boolean;
+  readonly reported?: boolean | undefined;
 }
 
 /** A group of neighbouring sizes: "14, 16 or 18 Fr" is one. */

@@ -63,38 +63,66 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
   if (!speaks(read)) return [];
   const around = surroundings(reads, read);
   const headings = passage.path.map((index) => note.passages[index]!.text.toLowerCase());
-  const system = systemOf(reads, read, headings) ?? labelSystem(note, reads, read);
-  const heading = headingAbove(note, reads, read);
-  const option = isOption(read, around.lead, heading, inTest(note, reads, read));
-  const truth = isTruthItem(read, around.lead, headings);
-  const key = truthKey(note, reads, read, truth);
-  const lined = lineKeys(read);
   const next = nextSentence(reads, read);
   const reported = inStruckColumn(note, reads, read);
+  // Most sentences claim nothing, and nobody asks of them what takes long to find out.
+  const system = lazy(() => systemOf(reads, read, headings) ?? labelSystem(note, reads, read));
+  const option = lazy(() =>
+    isOption(read, around.lead, headingAbove(note, reads, read), inTest(note, reads, read)),
+  );
+  const truth = lazy(() => isTruthItem(read, around.lead, headings));
+  const key = lazy(() => truthKey(note, reads, read, truth()));
+  const lined = lazy(() => lineKeys(read));
   return sentences.flatMap((whole, i) => {
     const { sentence: settled, open } = settleAlternatives(whole, passage);
-    return splitErratum(settled).map(({ sentence, erratum }) => ({
-      note,
-      passage,
-      sentence,
-      items: sentence.items,
-      before: sentences.slice(Math.max(0, i - 3), i),
-      after: sentences.slice(i + 1, i + 3),
-      context: around.context,
-      headings,
-      quotes: read.quotes,
-      ...(erratum ? { erratum } : {}),
-      ...(reported ? { reported } : {}),
-      ...(system ? { system } : {}),
-      ...(next ? { next } : {}),
-      ...(around.lead ? { lead: around.lead } : {}),
-      ...(option || open || unfilled(passage.text, sentence) ? { option: true } : {}),
-      ...(truth ? { truthItem: true } : {}),
-      ...(key ? { key } : {}),
-      ...lined(sentence.start),
-      ...keyedElsewhere(note, read, sentence, answers),
-    }));
+    return splitErratum(settled).map(({ sentence, erratum }): Scene => {
+      const keys = lazy(() => ({
+        ...(truth() ? { truthItem: true } : {}),
+        ...(key() ? { key: key() } : {}),
+        ...lined()(sentence.start),
+        ...keyedElsewhere(note, read, sentence, answers),
+      }));
+      return {
+        note,
+        passage,
+        sentence,
+        items: sentence.items,
+        before: sentences.slice(Math.max(0, i - 3), i),
+        after: sentences.slice(i + 1, i + 3),
+        context: around.context,
+        headings,
+        quotes: read.quotes,
+        erratum,
+        reported,
+        next,
+        lead: around.lead,
+        get system() {
+          return system();
+        },
+        get option() {
+          return option() || open || unfilled(passage.text, sentence);
+        },
+        get truthItem() {
+          return keys().truthItem;
+        },
+        get key() {
+          return keys().key;
+        },
+        get keyAt() {
+          return keys().keyAt;
+        },
+      };
+    });
   });
+}
+
+/** A value worked out when it is first asked for. */
+function lazy<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
 /** A sentence with a gap says nothing until it is filled. */

@@ -80,7 +80,7 @@ function clauseStart(items: readonly Item[], copula: number): number {
         /^(?:and|but|while|whereas|because|so|since|as|that|which)$/.test(item.word),
     );
   // "that" and "this" may open the clause themselves.
-  return cut === copula - 1 && /^(?:that|this)$/.test(items[cut]!.word) ? cut : cut + 1;
+  return cut === copula - 1 && /^(?:that|this)$/.test(items[cut]?.word ?? '') ? cut : cut + 1;
 }
 
 /** "Silk and polydioxanone differ: the former is …": two, here or in the sentence before. */

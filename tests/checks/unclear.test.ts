@@ -59,3 +59,33 @@ it('asks nothing where a number can be one kind of size alone', () => {
     [],
   );
 });
+
+it('is a question for information, which nobody is told to settle in one way', () => {
+  const note = NOTES['a thick thread or zeros'];
+  expect(unclearIn(note)).toEqual([
+    {
+      check: 'unclear-size',
+      kind: 'ambiguity',
+      severity: 'info',
+      span: { start: 10, end: 11 },
+      says: '“2” can be read as size 2, a thick thread, or as 2-0, 2 zeros.',
+      holds: 'Write out the one you mean.',
+      source: 'common practice, no source',
+      sources: [],
+      fixes: [
+        {
+          title: 'Write “#2” (size 2, a thick thread)',
+          safety: 'choice',
+          edits: [{ span: { start: 10, end: 11 }, text: '#2' }],
+        },
+        {
+          title: 'Write “2-0” (2-0, 2 zeros)',
+          safety: 'choice',
+          edits: [{ span: { start: 10, end: 11 }, text: '2-0' }],
+        },
+      ],
+      related: [],
+      derivation: [{ label: 'read', text: 'bare-thread-number: Pass me a 2 silk, please.' }],
+    },
+  ]);
+});

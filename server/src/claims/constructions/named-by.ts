@@ -42,7 +42,7 @@ const THREAD =
 const TELLS = '(?:is|gives|means|tells (?:you|us)|stands for|refers to|measures|names|describes|shows)';
 const OF_NEEDLE = '(?:the |its )?(?:size|gauge|thickness|diameter|width|calib(?:re|er)|bore) of the needle';
 const NEEDLE = new RegExp(
-  `\\b(?:${THREAD}|#)(?: (?:on|of) (?:a |the )?(?:suture |thread )?(?:packet|label|box))? ${TELLS} ${OF_NEEDLE}\\b`,
+  `(?:\\b${THREAD}|#)(?: (?:on|of) (?:a |the )?(?:suture |thread )?(?:packet|label|box))? ${TELLS} ${OF_NEEDLE}\\b`,
 );
 
 /** "The USP number is the size of the needle": it is that of the thread. */

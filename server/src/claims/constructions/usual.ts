@@ -1,5 +1,7 @@
 /** "For a grown man have a 3.0 to 4.0 tracheal tube ready": a size recommended for a kind of patient. */
+import type { Note } from '../../notes/model.ts';
 import type { Item } from '../text/items.ts';
+import { remembered } from '../text/remember.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf, wordsOf } from '../text/scene.ts';
 import { USUAL, type UsualRow } from '../words/usual.ts';
 import type { Construction, Reading } from './model.ts';
@@ -24,6 +26,7 @@ export const usual: Construction = {
 
 function meant(scene: Scene, row: UsualRow, group: Group, text: string): boolean {
   if (group.sizes[0]!.system !== row.system || !row.patient.test(text)) return false;
+  if (ofAnimals(scene.note)) return false;
   if (
     USUAL.filter((other) => other.system === row.system && other.patient !== row.patient).some((other) =>
       other.patient.test(text),
@@ -37,6 +40,11 @@ function meant(scene: Scene, row: UsualRow, group: Group, text: string): boolean
     (device === undefined && row.named.test(scene.headings.join(' ')))
   );
 }
+
+/** What is usual for people says nothing in a note on animals. */
+const ofAnimals = remembered((note: Note): boolean => ANIMALS.test(note.text));
+const ANIMALS =
+  /\b(?:veterinar\w+|canine|feline|equine|bovine|ovine|porcine|dogs?|bitch(?:es)?|cats?|tomcats?|horses?|mares?|foals?|pon(?:y|ies)|cattle|cows?|cal(?:f|ves)|sheep|goats?|pigs?|pupp(?:y|ies)|kittens?|rabbits?|ferrets?|labradors?)\b/i;
 
 const first = (items: readonly Item[], group: Group) => items[group.from]!;
 

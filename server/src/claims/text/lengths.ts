@@ -67,6 +67,8 @@ function amountAt(items: readonly Item[], i: number): Amount | undefined {
   }
   const part = PARTS.get(word(k));
   if (part !== undefined) {
+    // "In tenths of a millimetre" names a unit, not a length.
+    if (value === undefined && word(k).endsWith('s')) return undefined;
     value = (value ?? 1) * part;
     k++;
     if (word(k) === 'of') k++;

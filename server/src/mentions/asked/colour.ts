@@ -29,6 +29,9 @@ const PATTERN = new RegExp(
 const NAMED =
   /\b(?:needles?|cannula[es]?|ivs?|venflons?|catheters?|hubs?|funnels?|foley|pens?|gowns?|gloves?|folders?|forms?|stickers?|labels?|tubes?|bottles?|bags?|badges?|lights?|cars?|team|group|zone|tags?|caps?|g|gauge)\b|[0-9]\s?G\b/i;
 
+/** The words themselves are what is talked about: "why do we never say …". */
+const SPOKEN_OF = /\b(?:why|not|never|avoid|don't|do not)\b/i;
+
 export function colourQuestion(around: Surroundings, scene: Scene): Question | undefined {
   if (!factsOf(around).gauge) return undefined;
   const { text } = scene.passage;
@@ -39,7 +42,7 @@ export function colourQuestion(around: Surroundings, scene: Scene): Question | u
     const sentence = sentenceAround(scene, span);
     const rest =
       text.slice(sentence.start, match.index) + text.slice(match.index + match[0].length, sentence.end);
-    if (NAMED.test(rest) || oneCode(around, scene)) continue;
+    if (NAMED.test(rest) || SPOKEN_OF.test(rest) || oneCode(around, scene)) continue;
     return { span, readings: readingsOf(colour), rule: 'colour-without-thing' };
   }
   return undefined;

@@ -75,8 +75,8 @@ function pronounOf(scene: Scene, word: Measured): Group | undefined {
     return undefined;
   const before = groups(scene.items.slice(0, word.at));
   if (before.length === 0) return lastSpoken(scene);
-  const last = before.at(-1)!;
-  return last.sizes.length === 1 ? last : undefined;
+  // With two sizes before it, the pronoun may stand for either.
+  return before.length === 1 && before[0]!.sizes.length === 1 ? before[0] : undefined;
 }
 
 function reading(scene: Scene, word: Measured, chosen: Group, others: readonly Group[]): Reading {

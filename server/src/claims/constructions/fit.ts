@@ -30,7 +30,10 @@ interface Order {
 }
 
 const plain = (items: readonly Item[], from: number, to: number): boolean =>
-  to - from <= 8 && items.slice(from, to).every(({ word }) => ON_THE_WAY.has(word));
+  to - from <= 8 &&
+  items
+    .slice(from, to)
+    .every(({ word, deviceNoun }) => ON_THE_WAY.has(word) || deviceNoun === true || THROUGH.has(word));
 
 /** "the 5 Fr slides through the 6 Fr sheath", "pass a 0.035 in wire through the 18 G". */
 function goes(items: readonly Item[], left: Group, right: Group): Order | undefined {

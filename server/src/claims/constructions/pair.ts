@@ -81,10 +81,14 @@ function ownSubject(scene: Scene, word: Measured, of: readonly Group[]): Group |
   if (!before || before.to < word.at - 7) return undefined;
   // "Using A rather than B leaves …": what follows the pair is said of the choice, not of its second half.
   const partner = of.some((g) => g.from === before.from && g.to === before.to);
-  if (partner && !scene.items.slice(before.to + 1, word.at).some(turnsTo)) return undefined;
-  if (!scene.items.slice(before.to + 1, word.at).some((item) => BE.has(item.word))) return undefined;
+  const tail = scene.items.slice(before.to + 1, word.at);
+  // "Take A over B, as it is wider": the pronoun stands for the choice as well.
+  if (partner && (!tail.some(turnsTo) || tail.some(({ word: one }) => IT.test(one)))) return undefined;
+  if (!tail.some((item) => BE.has(item.word))) return undefined;
   return of.find((g) => sameSizes(g, before));
 }
+
+const IT = /^(?:it|it's|they)$/;
 
 const BE = new Set([
   'is',

@@ -109,8 +109,18 @@ function anchoredEnds(scene: Scene, all: readonly Group[], way: Way): [Group, Gr
   const to = all.find((g) => g.from > from.to && g.from - from.to <= 9);
   if (to && !items.slice(from.to + 1, to.from).some(stops) && links(items, from.to, to.from))
     return [from, to];
-  return undefined;
+  const named = all.filter((g) => g.to < way.at).at(-1);
+  return named && placed(items, named.to, way.at) ? [from, named] : undefined;
 }
+
+/** "a 12 Fr is the next size up from …": the step is said of the size before. */
+const placed = (items: readonly Item[], from: number, at: number): boolean =>
+  /^(?:catheter |tube |drain |sheath |needle |cannula )?is (?:just )?(?:the next|one|a|two) (?:sizes? |steps? |full )*$/.test(
+    items
+      .slice(from + 1, at)
+      .map(({ word }) => `${word} `)
+      .join(''),
+  );
 
 const stops = (item: Item): boolean => /^[;.!?]$/.test(item.word) || NEGATIONS.has(item.word);
 const LINKS = new Set([

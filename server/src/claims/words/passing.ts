@@ -36,6 +36,6 @@ export const ON_THE_WAY: ReadonlySet<string> = new Set(
   too also easily comfortably happily quite well straight right all without with difficulty struggle snugly neatly fine
   wire wires guidewire guidewires guide catheter catheters needle needles cannula cannulas cannulae tube tubes probe scope
   dilator dilators stent stents sheath sheaths introducer introducers drain drains inch standard ordinary plain angled
-  hydrophilic access micropuncture finder spinal introducing diagnostic guiding channel lumen pigtail up of to in stiff
+  hydrophilic access micropuncture finder spinal introducing bone biopsy dental diagnostic guiding channel lumen pigtail up of to in stiff
   normal normally usually simply both one coil device thin steel hollow bore fine`.split(/\s+/),
 );

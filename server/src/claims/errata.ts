@@ -64,3 +64,7 @@ function forRead(items: readonly Item[]): number | undefined {
   );
   return read < 0 ? undefined : read;
 }
+
+/** "Correction: on slide 4 we wrote that …": what is corrected is told before it is corrected. */
+export const onceSaid = (items: readonly Item[], before: number): boolean =>
+  items.slice(0, before).some((item) => /^(?:wrote|said|stated|claimed|taught|told|called)$/.test(item.word));

@@ -1,5 +1,6 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
 import type { Reading } from './constructions/model.ts';
+import { onceSaid } from './errata.ts';
 import { framed } from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import type { Stance } from './model.ts';
@@ -21,7 +22,10 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
   const keyed = keyOf(scene);
   if (keyed) return keyed === 'true' ? 'asserted' : 'denied';
   if (scene.erratum)
-    return scene.erratum === 'holds' && scene.sentence.close !== '?' && !mended(scene, reading)
+    return scene.erratum === 'holds' &&
+      scene.sentence.close !== '?' &&
+      !mended(scene, reading) &&
+      !onceSaid(scene.items, Math.min(reading.at, reading.from))
       ? 'asserted'
       : 'quoted';
   if (scene.reported || struck(scene, reading) || quoted(scene, reading)) return 'quoted';
@@ -141,7 +145,7 @@ function announced(scene: Scene): boolean {
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && announces(before)) return true;
   return scene.headings.some((heading) =>
-    /\b(?:myths?|mistakes|misconceptions|wrong answers|what not to say)\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
+    /\b(?:myths?|mistakes|misconceptions|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
       heading,
     ),
   );
@@ -340,7 +344,6 @@ const DIRECT = new Set([
   'nor',
   'cannot',
   "can't",
-  'hardly',
 ]);
 const ADVERBS = new Set(
   'way a an the any actually really necessarily always ever even much make makes get gets be become becomes flow flows run runs mean means go goes give gives'.split(

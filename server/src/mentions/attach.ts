@@ -53,8 +53,14 @@ export function materialOf(place: Place, system: System): string | undefined {
 
 /** "3-0 gut is metric 3, a 3-0 synthetic thread is metric 2": a class of threads takes the place of the material before. */
 function leftBehind(place: Place, hit: Hit<string>): boolean {
-  if (!place.materials.includes(hit) || hit.end > place.span.start) return false;
+  if (!place.materials.includes(hit)) return false;
+  if (hit.start >= place.span.end)
+    return TURNED.test(place.scene.passage.text.slice(place.span.end, hit.start));
+  if (hit.end > place.span.start) return false;
   return /\bsynthetics?\b/i.test(
     place.scene.passage.text.slice(hit.end, place.span.end + ' synthetic'.length),
   );
 }
+
+/** "3-0 for synthetics but 4-0 for gut", "3-0 is 0.2 mm; that of gut 3-0 …": what follows is of the other kind. */
+const TURNED = /\bsynthetics?\b|[;,]\s*(?:and\s+)?(?:that|those)\s+of\b|\b(?:but|while|whereas)\b[^.;]*\d/i;

@@ -111,6 +111,8 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   );
   if (at < 0) return alike(items, a, b);
   if (at > b.to + 6) return -1;
+  // "000 is the same as 3-0 and thicker than 0000": what is the same stands before the other size.
+  if (items.slice(at + 1, b.from).some((item) => item.kind === 'size')) return -1;
   if (OTHER_SAME.test(wordsIn(items, at + 1, at + 5))) return -1;
   return items.slice(a.to + 1, at).some((item) => ITEM_STOPS.has(item.word)) ? -1 : at;
 }

@@ -77,9 +77,14 @@ function alone(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
   const words = scene.items.filter((item) => item.kind === 'word');
   const own = named.reduce((n, m) => n + m.to - m.at + 1, 0);
   if (words.length > own + 1) return [];
-  const row = askedBefore(scene) ?? headed(scene);
+  const row = choices(scene) ? undefined : (askedBefore(scene) ?? headed(scene));
   return row ? named.map((m) => reading(scene, m, row)) : [];
 }
+
+/** "silk / polyester / nylon. Nylon.": names set out to choose from. */
+const choices = ({ items, after }: Scene): boolean =>
+  items.some((item) => item.word === '/' || item.word === 'or' || item.word === '|') ||
+  (after[0] !== undefined && materialsIn(after[0].items).length > 0);
 
 /** "Which of these is a braid?" just before. */
 function askedBefore(scene: Scene): PropertyRow | undefined {

@@ -52,6 +52,7 @@ function readWord(
   if (exchange) {
     const subject = ownSubject(scene, word, [exchange.given, exchange.chosen]) ?? exchange.chosen;
     if (hasForeignSubject(scene, word) || newSubject(scene.items, word)) return [];
+    if (handed(scene.items.slice(word.to + 1, exchange.chosen.from))) return [];
     if (exchange.negates && setOff(scene.items, word)) return [];
     const other = sameSizes(subject, exchange.chosen) ? exchange.given : exchange.chosen;
     const read = emit(scene, 'exchange', subject, other, word);
@@ -59,6 +60,10 @@ function readWord(
   }
   return definite(scene, word, all);
 }
+
+/** "asked for a finer thread and was handed 2-0 instead of 5-0": the wish and what came are not the same. */
+const handed = (between: readonly Item[]): boolean =>
+  between.some((item) => /^(?:handed|given|got|received|sent|brought|gave|served)$/.test(item.word));
 
 function emit(scene: Scene, id: string, left: Group, right: Group, word: Measured): Reading[] {
   const shared = left.sizes.some((a) =>

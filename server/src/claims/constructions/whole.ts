@@ -32,11 +32,13 @@ export const whole: Construction = {
 const BEYOND = /^(?:above|past|beyond|over|from|after)$/;
 const ZERO = /^(?:0|zero|nought|naught)$/;
 
-/** Where "above 0", "past zero" or "whole numbers" stands; −1 when the sentence is not about them. */
+/** Where "above 0", "past zero", "without a zero" or "whole numbers" stands; −1 when the sentence is not about them. */
 export function wholeNumbers(items: readonly Item[]): number {
   return items.findIndex(
     (item, i) =>
       (BEYOND.test(item.word) && ZERO.test(items[i + 1]?.word ?? '')) ||
+      (/^(?:without|no)$/.test(item.word) &&
+        items.slice(i + 1, i + 3).some((next) => /^zeros?$|^zeroes$/.test(next.word))) ||
       (/^(?:whole|plain)$/.test(item.word) && /^numbers?$/.test(items[i + 1]?.word ?? '')),
   );
 }

@@ -154,7 +154,7 @@ function letterIn(read: Read, quiz: Quiz, within: Span): Keyed | undefined {
 const numbered = (quiz: Quiz) =>
   quiz.options.every(({ read, span }) => read.passage.list?.ordered === true && span.start === 0);
 const KEY_NUMBER =
-  /(?:^|[\n(*]\s*)(?:answers?|ans|key|wrong|correct(?: answers?)?)\.?\s*(?:is|are|:|=|—|–|-)?\s*\(?([1-6])\b(?=[).,;]|\s*$|\s*\n|\s*(?:and|&|\+|→|-)\s*[1-6]\b)/i;
+  /(?:^|[\n(*]\s*)(?:answers?|ans|key|wrong|correct(?: answers?)?)\.?\s*(?:is|are|:|=|—|–|-)?\s*\(?([1-6])\b(?!\s?[).:=–—-]*\s*(?:true|false|t|f|yes|no|right|wrong)\b)(?=[).,;]|\s*$|\s*\n|\s*(?:and|&|\+|→|-)\s*[1-6]\b)/i;
 const KEY_CONTENT =
   /(?:^|[\n(*]\s*|[.?]\s+|[—–-]\s+)(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|option|response)|ans|keyed|key|solution|correct|right)\.?\s*(?:is\b|:|=|—|–|→|⇒)\s*|(?:^|\s)(?:→|⇒|=>|►|▸|➜)\s*/i;
 /** Below the options "A:" opens an answer too. */

@@ -177,11 +177,16 @@ function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean
   const { cell } = read.passage;
   if (!cell || cell.row === 0) return false;
   const head = reads[note.tables[cell.table]?.rows[0]?.[cell.column] ?? -1]?.passage.text ?? '';
-  return STRUCK_HEADER.test(head);
+  if (STRUCK_HEADER.test(head)) return true;
+  const beside = reads[note.tables[cell.table]?.rows[cell.row]?.[cell.column + 1] ?? -1]?.passage.text ?? '';
+  return CALLED_FALSE.test(beside);
 }
 
+/** "Wrong, a monofilament" in the cell beside it. */
+const CALLED_FALSE = /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|not true|not so)\s*[,;:.(–—-]\s*\w/i;
+
 export const STRUCK_HEADER =
-  /^(?:printed|wrong|was|before|error|mistake|incorrect|myth|old|as printed|first draft|what they say|students say|misreading|instead of|not this|don't)\b/i;
+  /^(?:printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|what they say|students say|misreading|instead of|not this|don't)\b/i;
 
 /** A passage without sizes, systems, colours, points or materials claims nothing of ours. */
 const speaks = (read: Read): boolean =>

@@ -145,7 +145,7 @@ function announced(scene: Scene): boolean {
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && announces(before)) return true;
   return scene.headings.some((heading) =>
-    /\b(?:myths?|mistakes|misconceptions|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
+    /\b(?:myths?|mistakes|misconceptions|false friends|pitfalls|truths and a lie|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
       heading,
     ),
   );
@@ -181,6 +181,7 @@ function exercise(scene: Scene, { from, at }: Reading): boolean {
   const colon = scene.items.findIndex((item) => item.word === ':');
   if (colon < 2 || colon > 7 || Math.min(from, at) < colon) return false;
   const lead = scene.items.slice(0, colon).map((item) => item.word);
+  if (/^(?:put right|unscramble|unjumble)\b/.test(lead.join(' '))) return true;
   return (
     EXERCISES.has(lead[0]!) &&
     lead.some((word) => /^(?:sentence|statement|line|claim|note|entry|text)s?$/.test(word))

@@ -52,6 +52,11 @@ const NEGATED =
   /\b(?:except|false|wrong|mistaken|inaccurate|incorrect|untrue|least likely|isn't|aren't)\b|\b(?:is|are|does|do|would|should|will) not\b|\bnot (?:true|correct)\b/;
 const SHOUTED = /\b(?:NOT|EXCEPT)\b/;
 
+/** "The false one is c" under a stem that does not ask for it. */
+const CALLED_FALSE = /\b(?:wrong|false|odd|lie|incorrect|untrue)\b[^\n]{0,20}$/i;
+const calledFalse = ({ at }: Keyed): boolean =>
+  CALLED_FALSE.test(at.read.passage.text.slice(Math.max(0, at.span.start - 30), at.span.start));
+
 export const negated = (piece: Piece): boolean =>
   NEGATED.test(textOf(piece.items)) || SHOUTED.test(written(piece));
 
@@ -184,7 +189,7 @@ function statement(key: Keyed, focus: Span, desk: Desk): KeyReading[] {
   const { question } = key.quiz;
   const scene = sceneOf(desk, key.chosen) ?? sceneOf(desk, question);
   if (!scene || key.chosen.items.some((item) => item.word === 'not' || item.word === 'never')) return [];
-  const stance: Stance = negated(question) ? 'denied' : 'asserted';
+  const stance: Stance = negated(question) || calledFalse(key) ? 'denied' : 'asserted';
   const alone = readAs(scene, key.chosen.items);
   const found =
     alone.length > 0

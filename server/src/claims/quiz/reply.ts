@@ -141,6 +141,7 @@ function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
 
 /** A choice named, a measure, a colour, a fate. */
 function told(pair: Pair, desk: Desk): KeyReading[] | undefined {
+  if (mends(pair)) return [];
   const said = pair.reply.items.filter((item) => item.word !== '.');
   if (said.some((item) => NEGATIONS.has(item.word)) || negated(pair.question)) return undefined;
   const chosen = picked(pair);
@@ -150,6 +151,14 @@ function told(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const key = { quiz, chosen: pair.reply };
   const focus = spanOf(pair.reply);
   return converted(key, focus) ?? anyCode(coloured(key, focus)) ?? sentence(pair, desk);
+}
+
+/** A whole statement with a size of its own after another statement mends it: the two are not one sentence. */
+function mends({ question, reply }: Pair): boolean {
+  const asks = question.items.some((item) => item.word === '?' || item.word === ':');
+  const { text } = question.read.passage;
+  const closed = /[.!]["”’*_)]*$/.test(text.slice(question.span.start, question.span.end).trimEnd());
+  return !asks && closed && groups(reply.items).length > 1;
 }
 
 /** In talk the thing in the hand may be any: without a device named the colour must be wrong in every code. */

@@ -31,15 +31,26 @@ function matching({ rows, header }: Grid): boolean {
     rows.length > 1 && rows.every((row) => label.test(row[column]?.passage.text ?? ''));
   const columns = header.map((_, column) => column);
   return (
-    columns.some((column) => labelled(column, /^\W*\d{1,2}[.)]\s/)) &&
-    columns.some((column) => labelled(column, /^\W*[a-z][.)]\s/i))
+    columns.some((column) => labelled(column, /^\W*\d{1,2}[.)]\s/) || counted(rows, column, '1234')) &&
+    columns.some((column) => labelled(column, /^\W*[a-z][.)]\s/i) || counted(rows, column, 'abcd'))
   );
 }
 
+/** A column of labels only, from the first on. */
+function counted(rows: Grid['rows'], column: number, labels: string): boolean {
+  const cells = rows.slice(0, labels.length).map((row) => row[column]?.passage.text ?? '');
+  return (
+    cells.length > 1 && cells.every((text, i) => text.toLowerCase().replace(/[^\p{L}\d]/gu, '') === labels[i])
+  );
+}
+
+/** Columns headed by letters hold choices, of which one is right. */
+const lettered = ({ header }: Grid): boolean =>
+  header.filter((text) => /^\(?[a-f][).]?$/.test(text.trim())).length > 1;
+
 function readRow(grid: Grid, row: Row): Claim[] {
   return [
-    ...equivalences(grid, row),
-    ...colours(grid, row),
+    ...(lettered(grid) ? [] : [...equivalences(grid, row), ...colours(grid, row)]),
     ...properties(grid, row),
     ...headedMaterials(grid, row),
     ...comparisons(row),

@@ -11,11 +11,14 @@ const ACROSS = /\b(?:diameter|o\.?d\.?|width|thickness|across|outer|outside)\b/;
 /** What goes through or over the thing of the row is not its own width: "| 6 Fr | wire, mm |". */
 const OTHER_THING = /\b(?:guide-?wires?|wires?|takes?|accepts?|fits?|balloons?|stents?)\b/;
 
+/** Scales of their own, whose numbers stand beside ours: a dilator's, a glove's. */
+const OTHER_SCALE = /\b(?:hegar|gloves?)\b/;
+
 type Role = 'outer' | 'bore' | 'length' | 'colour' | 'none';
 
 const ROLES: readonly (readonly [RegExp, Role])[] = [
   [
-    /\b(?:round|circumference|girth|perimeter|radius|wound|depth|insert|distance|height|volume|balloon|dose|mark|tip to)/,
+    /\b(?:round|circumference|girth|perimeter|radius|wound|depth|insert|distance|height|volume|balloon|dose|mark|tip to)|^\W*wall\b|\b(?:wall thickness|palm)\b/,
     'none',
   ],
   [/\b(?:inner|inside|internal|bore|lumen|i\.?d\.?)\b/, 'bore'],
@@ -33,7 +36,7 @@ const roleOf = (header: string): Role =>
 /** The row's own size (its first cell with one) against every measure of the row. */
 export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
   const cells = row.map((read, column) => ({
-    mention: sole(read),
+    mention: OTHER_SCALE.test(grid.header[column]!) ? undefined : sole(read),
     role: roleOf(grid.header[column]!),
     headed: soleMaterial([grid.heads[column]]),
     read,

@@ -100,7 +100,7 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
           return system();
         },
         get option() {
-          return option() || open || unfilled(passage.text, sentence);
+          return option() || open || leftEmpty(reads, read) || unfilled(passage.text, sentence);
         },
         get truthItem() {
           return keys().truthItem;
@@ -186,7 +186,7 @@ function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean
 const CALLED_FALSE = /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|not true|not so)\s*[,;:.(–—-]\s*\w/i;
 
 export const STRUCK_HEADER =
-  /^(?:printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|what they say|students say|misreading|instead of|not this|don't)\b/i;
+  /^(?:printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|what they say|students say|(?:the )?(?:students?|trainees?|candidates?|learners?|pupils?) (?:wrote|writes?|said|says?|answered|put)|misreading|instead of|not this|don't)\b/i;
 
 /** A passage without sizes, systems, colours, points or materials claims nothing of ours. */
 const speaks = (read: Read): boolean =>
@@ -282,7 +282,7 @@ function inTest(note: Note, reads: readonly Read[], read: Read): boolean {
 /** A lettered or listed choice under a question that is not ticked. Keyed choices are read by `quiz` instead. */
 function isOption(read: Read, lead: Sentence | undefined, heading: string, tested: boolean): boolean {
   const { list, text } = read.passage;
-  if (CAPITALS.test(text)) return true;
+  if (CAPITALS.test(text) || PUT_FORWARD.test(text)) return true;
   if (LINE_A.test(text) && LINE_B.test(text)) return tested;
   if (!list)
     return (
@@ -297,6 +297,23 @@ function isOption(read: Read, lead: Sentence | undefined, heading: string, teste
   if (OPTION_LEAD.test(heading.toLowerCase()) || /\?\s*$/.test(heading)) return true;
   return asks(lead);
 }
+
+/** "Statement 2: …", "Assertion: … Reason: …": there to be judged. */
+const PUT_FORWARD = /(?:^|\n)\W{0,3}(?:statement (?:\d|[a-d]|i{1,3})|assertion(?: \(a\))?)\W{0,3}:/i;
+
+/** A statement whose box is empty where the box of one beside it is ticked: not the one that holds. */
+function leftEmpty(reads: readonly Read[], { passage }: Read): boolean {
+  if (passage.list?.checked !== false || !/\b(?:is|are|equals|means|measures)\b/.test(passage.text))
+    return false;
+  const around = reads.slice(Math.max(0, passage.index - NEAR), passage.index + NEAR + 1);
+  return around.some(
+    ({ passage: { list, text } }) =>
+      list?.list === passage.list?.list &&
+      list?.checked === true &&
+      /\b(?:is|are|equals|means|measures)\b/.test(text),
+  );
+}
+const NEAR = 6;
 
 /** "Mark the true ones": a box left empty asserts nothing. */
 const SORTS_TRUTH = /\b(?:true|correct|right|hold|apply)\b/i;

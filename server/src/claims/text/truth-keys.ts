@@ -150,11 +150,16 @@ function rowAnswers(row: readonly number[], table: Table, reads: readonly Read[]
   return answers;
 }
 
+/** What says why is no statement to be called true or false. */
+const REASON_HEADER =
+  /^\W*(?:why\b|reason|because|explanation|explained|comment|correction|rationale|feedback|fix)/i;
+
 /** "True" or "F" alone in another cell of the row, under a header that says it is the answer. */
 function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'false' | undefined {
   const { cell } = read.passage;
   const table = cell && note.tables[cell.table];
   if (!cell || !table || cell.row === 0) return undefined;
+  if (REASON_HEADER.test(reads[table.rows[0]![cell.column]!]?.passage.text ?? '')) return undefined;
   const answers = rowAnswers(table.rows[cell.row]!, table, reads);
   return answers.find(({ column }) => column !== cell.column)?.says ?? tickedKey(reads, table, cell.row);
 }

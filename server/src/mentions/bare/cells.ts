@@ -116,7 +116,8 @@ function sized(
   if (
     !header ||
     !/\b(?:sizes?|numbers?|no\.|tubes?)(?:$|\b)/i.test(header.passage.text) ||
-    header.passage.text.length > 24
+    header.passage.text.length > 24 ||
+    countsRows(around, header, scene)
   )
     return undefined;
   const device = [...header.devices, ...(row?.devices ?? [])].find((hit) => hit.means !== 'catheter');
@@ -129,6 +130,18 @@ function sized(
   }
   return undefined;
 }
+
+/** "No." beside a column that names its system, or with the row's own place below it, counts the rows. */
+function countsRows(around: Surroundings, header: Scene, { passage }: Scene): boolean {
+  if (!/^\W*(?:(?:s|sr|serial)\W*)?(?:no|number)\W*$/i.test(header.passage.text)) return false;
+  const { cell } = passage;
+  const heads = cell ? (around.note.tables[cell.table]?.rows[0] ?? []) : [];
+  return (
+    Number(passage.text) === cell?.row ||
+    heads.slice(0, WIDEST).some((index) => GAUGED.has(named(around.scenes[index]) ?? ''))
+  );
+}
+const GAUGED: ReadonlySet<string> = new Set(['needle-gauge', 'french', 'usp', 'ep-metric', 'tube-id']);
 
 /** A fraction under "Length" is in inches. */
 const reach = (header: Scene | undefined, scene: Scene): System | undefined =>

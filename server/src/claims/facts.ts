@@ -31,6 +31,7 @@ export function readFacts(reads: readonly Read[], scenes: readonly Scene[]): Fac
     const own = parts.length > 1 && isSubject(parts[0]!) ? parts.slice(1) : [];
     const about = own.length > 0 ? parts[0]! : parent && isSubject(parent.items) ? parent.items : undefined;
     const facts = own.length > 0 ? own : parts;
+    if (own.length > 0 && own.some((fact) => anotherSubject(parts[0]!, fact))) return [];
     return about && facts.length <= MANY ? facts.flatMap((fact) => readFact(scene, about, fact)) : [];
   });
 }
@@ -80,6 +81,16 @@ function isSubject(items: readonly Item[]): boolean {
     !items.some((item) => item.colour || item.magnitude || item.word === 'for' || item.word === 'not')
   );
 }
+
+/** "14 G | orange", and on the next line "18 G | green": a row for each, not facts about the first. */
+const anotherSubject = (subject: readonly Item[], fact: readonly Item[]): boolean => {
+  const named = groups(subject)[0]?.sizes[0]?.system;
+  return (
+    named !== undefined &&
+    groups(fact).some((g) => g.sizes[0]!.system === named) &&
+    !fact.some((item) => item.word === 'than')
+  );
+};
 
 function readFact(scene: Scene, about: readonly Item[], fact: readonly Item[]): FactReading[] {
   const link = linkOf(fact);

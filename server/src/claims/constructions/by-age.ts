@@ -28,12 +28,17 @@ export const byAge: Construction = {
     const rule = said && ruleFor(scene, own);
     const age = rule && ageIn(own);
     if (!said || !rule || age === undefined || age > 16) return [];
+    // "(6 / 4) + 3.5 = 5.0" after the rule for uncuffed tubes: the sum as written is by another rule.
+    const written = SUM.exec(own);
+    if (written && Number(written[1]) !== rule) return [];
     const value = said.sizes[0]!.value;
     const sum = age / 4 + rule;
     const right = Math.abs(sum - value) <= roundingOf(sum);
     return [reading(scene, said.from, right, `${age} ÷ 4 + ${rule} = ${sum}`)];
   },
 };
+
+const SUM = /(?:\/|÷) ?4 ?\)? ?\+ ?([0-9](?:\.[0-9])?)/;
 
 /** Does the age stand before this item? */
 const agedBefore = (items: readonly Item[], at: number): boolean =>

@@ -23,8 +23,8 @@ export const colour: Construction = {
         g.mentions.length === 1 && g.sizes.length === 1 && coded(g) && !otherThing(scene.items[g.to + 1]),
     );
     if (colours.length === 0) return [];
-    // Blunt and filter needles for drawing up carry their makers' own colours.
-    if (scene.items.some((item) => DRAWING_UP.test(item.word))) return [];
+    // Blunt and filter needles, dental and intraosseous ones carry their makers' own colours.
+    if (scene.items.some((item) => OWN_CODE.test(item.word))) return [];
     const ordered = inOrder(scene.items, colours);
     if (ordered.length === 0 && sizes.length === 0) return [];
     const pairs = ordered.length > 0 ? ordered : pairUp(scene.items, meant(scene.items, colours), sizes);
@@ -32,7 +32,8 @@ export const colour: Construction = {
   },
 };
 
-const DRAWING_UP = /^(?:blunt|filter|fill|blunt-fill|filter-needle)$/;
+const OWN_CODE =
+  /^(?:blunt|filter|fill|blunt-fill|filter-needle|dental|dentistry|io|ios|intraosseous|osseous)$/;
 
 const coded = (group: Group) =>
   group.sizes[0]!.system === 'needle-gauge' || group.sizes[0]!.system === 'french';
@@ -137,17 +138,27 @@ function pairUp(
       return cs.map((c, i): [Colour, Group] => [c, gs[i]!]).filter(([c, g]) => tied(items, c, g));
     const one = gs.length === 1 && cs.length > 1 ? cs.filter((c) => tied(items, c, gs[0]!)) : [];
     if (one.length === 1) return [[one[0]!, gs[0]!]];
-    if (cs.length === 1 && gs.length === 2 && cs[0]!.to < gs[0]!.from && !afresh(items, gs[0]!, gs[1]!))
+    if (
+      cs.length === 1 &&
+      gs.length === 2 &&
+      cs[0]!.to < gs[0]!.from &&
+      !afresh(items, cs[0]!, gs[0]!, gs[1]!)
+    )
       return gs.map((g): [Colour, Group] => [cs[0]!, g]).filter(([c, g]) => g !== gs[0] || tied(items, c, g));
     return [];
   });
 }
 
-/** "an orange 25 G, or with a 30 G": the second size is another thing. */
-const afresh = (items: readonly Item[], a: Group, b: Group): boolean =>
-  items
-    .slice(a.to + 1, b.from)
-    .some((item) => /^(?:with|by|use|take|then|else|otherwise|instead)$/.test(item.word));
+/** "an orange 25 G, or with a 30 G", "the pink 20 G blew, so he tried a 22 G": the second size is another thing. */
+const afresh = (items: readonly Item[], c: Colour, a: Group, b: Group): boolean =>
+  items.slice(a.to + 1, b.from).some(
+    (item) =>
+      // "the green 18 G and a 20 G"
+      (c.to + 1 === a.from && /^(?:an?|the)$/.test(item.word)) ||
+      /^(?:with|by|use|take|then|else|otherwise|instead)$/.test(item.word) ||
+      !(ties(item) || ALSO.test(item.word)),
+  );
+const ALSO = /^(?:and|or|but|while|whereas|not|if|,|\(|\))$/;
 
 function split(items: readonly Item[]): [number, number][] {
   const cuts: [number, number][] = [];

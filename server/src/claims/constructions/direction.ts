@@ -35,9 +35,18 @@ export const direction: Construction = {
   ],
   leaning: true,
   read(scene) {
-    return clauses(scene.items).flatMap(([from, to]) => readClause(scene, from, to));
+    const parts = clauses(scene.items);
+    const turned = parts.some(([from, to]) => turnedRound(scene.items.slice(from, to)));
+    return parts.flatMap(([from, to]) =>
+      turned && !scene.items.slice(from, to).some((item) => item.system) ? [] : readClause(scene, from, to),
+    );
   },
 };
+
+/** "…; with French it is the other way round": the system named belongs to this part, not to the one before. */
+const turnedRound = (items: readonly Item[]): boolean =>
+  items.some((item) => item.system) && TURNED.test(items.map((item) => item.word).join(' '));
+const TURNED = /\b(?:other way|opposite|reverse|reversed|vice versa|contrary)\b/;
 
 /** Statements are cut at semicolons, and where a second system begins its own statement. */
 function clauses(items: readonly Item[]): [number, number][] {
@@ -229,6 +238,8 @@ function systemNear(scene: Scene, items: readonly Item[], at: number): NumberSid
   const systems = [...spoken].filter((system) => system === 'needle-gauge' || system === 'french');
   if (systems.length === 1 && spoken.size === 1) return systems[0];
   if (named.size > 1 || spoken.size > 0) return undefined;
+  // "Higher number, narrower needle. French is the other way round.": no needle is sized in French.
+  if (scene.system !== 'needle-gauge' && items.some((item) => NEEDLES.test(item.word))) return undefined;
   return scene.system === 'needle-gauge' ||
     scene.system === 'french' ||
     scene.system === 'ep-metric' ||
@@ -237,6 +248,7 @@ function systemNear(scene: Scene, items: readonly Item[], at: number): NumberSid
     : undefined;
 }
 
+const NEEDLES = /^(?:needles?|cannula(?:e|s)?|hypodermics?)$/;
 const TUBES = /\b(?:tracheal|endotracheal|tracheostomy|et|ett) tubes?\b/;
 const SIZE_AXES = new Set<Axis>(['outer', 'bore', 'flow', 'hole', 'strength']);
 

@@ -93,7 +93,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     between.length > 11 ||
     !(
       ties(items, between, left, right) ||
-      gapped(items, left, between) ||
+      gapped(items, left, right, between) ||
       made(items, left, between) ||
       thought(items, left, between) ||
       metered(items, left, between) ||
@@ -101,6 +101,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     ) ||
     (passed(items, left) && !bothLengths(left, right) && !between.some((item) => item.word === 'talking')) ||
     second(items, left) ||
+    beyond(items, left, between) ||
     inSum(items, left.from) ||
     inSum(items, right.from)
   )
@@ -144,7 +145,10 @@ const bothLengths = (left: Group, right: Group) =>
   LENGTHS.has(left.sizes[0]!.system) && LENGTHS.has(right.sizes[0]!.system);
 
 /** "12 Fr is 4 mm, and 15 Fr 5 mm": the verb is left out the second time. */
-const gapped = (items: readonly Item[], left: Group, between: readonly Item[]) =>
+const gapped = (items: readonly Item[], left: Group, right: Group, between: readonly Item[]) =>
+  // "0.018 is 0.46 mm, 0.035 is 0.89 mm": the first has its verb, and so has the second.
+  !EQUAL.has(items[left.from - 1]?.word ?? '') &&
+  !EQUAL.has(items[right.to + 1]?.word ?? '') &&
   // "16 G 1.6 mm, 18 G 1.2 mm": a measure right after a size is that size's, not the next one's.
   items[left.from - 1]?.kind !== 'size' &&
   between.length <= 3 &&
@@ -193,6 +197,13 @@ const READS =
 
 const passed = (items: readonly Item[], left: Group) =>
   items.slice(Math.max(0, left.from - 2), left.from).some((item) => PASSED.has(item.word));
+
+/** "Anything thicker than a 20 G is over 1 mm": the verb belongs to what is compared with the size. */
+const beyond = (items: readonly Item[], left: Group, between: readonly Item[]) =>
+  between.some((item) => VERBS.test(item.word)) &&
+  between[0]!.word !== '(' &&
+  items.slice(Math.max(0, left.from - 2), left.from).some((item) => item.word === 'than');
+const VERBS = /^(?:is|are|was|were|measures?|comes?|has|have)$/;
 
 /** "0.45 mm × 12 mm (26 G)": the second figure of a pair is the length. */
 const second = (items: readonly Item[], left: Group) =>

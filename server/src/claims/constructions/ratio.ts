@@ -33,10 +33,11 @@ export const ratio: Construction = {
   },
 };
 
-/** "two and a half times": the half belongs to a number. */
+/** "two and a half times": the half belongs to a number, and the double of "double lumen" to a name. */
 const counted = (items: readonly Item[], at: number): boolean =>
-  /^(?:half|quarter|third)$/.test(items[at]!.word) &&
-  items.slice(at + 1, at + 2).some((item) => item.word === 'times');
+  /^(?:lumens?|bore)$/.test(items[at + 1]?.word ?? '') ||
+  (/^(?:half|quarter|third)$/.test(items[at]!.word) &&
+    items.slice(at + 1, at + 2).some((item) => item.word === 'times'));
 
 /** "the diameter of", "as thick as": what is doubled or halved. */
 function measuredAfter(items: readonly Item[], at: number): Axis | undefined {

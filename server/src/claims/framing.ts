@@ -33,3 +33,43 @@ export function framed(scene: Scene, reading: Reading): Stance | undefined {
   if (inner && !reading.own) return 'hedged';
   return denies === (reading.denied === true) ? 'asserted' : 'denied';
 }
+
+/** "0 marks: says …", "Called it green: no points": an answer of a learner, with what it earns. */
+export function graded({ passage, sentence }: Scene): boolean {
+  const { text } = passage;
+  const line = text.slice(text.lastIndexOf('\n', sentence.start) + 1, sentence.end + 24).split('\n')[0]!;
+  return (
+    line.length < 300 &&
+    (/^\W{0,3}(?:\d|no|half a?|full) (?:marks?|points?)\W/i.test(line) ||
+      /[:–—-]\s*(?:\d|no) (?:marks?|points?)\W*$/i.test(line))
+  );
+}
+
+/** "Ben is right.": two people said two things, and only one of them holds. */
+export function disputed({ after, next, items }: Scene): boolean {
+  const settles =
+    [...after, ...(next ? [next] : [])].some(
+      ({ items: [who, verb, how, ...rest] }) =>
+        who?.capital === true &&
+        !IMPERSONAL.test(who.word) &&
+        /^(?:is|was)$/.test(verb?.word ?? '') &&
+        /^(?:right|correct)$/.test(how?.word ?? '') &&
+        rest.length <= 2,
+    ) ||
+    after
+      .concat(next ?? [])
+      .some(
+        ({ items: [who, verb, ...rest] }) =>
+          who?.capital === true && verb?.word === 'wins' && rest.length <= 1,
+      );
+  return (
+    settles &&
+    items[0]?.capital === true &&
+    items
+      .slice(1, 3)
+      .some(({ word }) =>
+        /^(?:says?|said|thinks?|thought|:|insists?|claims?|reckons?|writes?|wrote|puts?)$/.test(word),
+      )
+  );
+}
+const IMPERSONAL = /^(?:it|that|this|which|what|all|each|nothing)$/;

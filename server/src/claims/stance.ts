@@ -1,7 +1,7 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
 import type { Reading } from './constructions/model.ts';
 import { onceSaid } from './errata.ts';
-import { framed } from './framing.ts';
+import { disputed, framed, graded } from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
@@ -34,6 +34,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     return 'asked';
   const frame = framed(scene, reading);
   if (frame) return rejected(scene) || announced(scene) ? 'quoted' : frame;
+  if (graded(scene) || disputed(scene)) return 'quoted';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (hearsay(scene, reading)) return 'quoted';
   if (
@@ -144,12 +145,22 @@ function mistake(scene: Scene, reading: Reading): boolean {
 function announced(scene: Scene): boolean {
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && announces(before)) return true;
+  if (scene.passage.list && scene.context.some((sentence) => allWrong(sentence.items))) return true;
   return scene.headings.some((heading) =>
-    /\b(?:myths?|mistakes|misconceptions|false friends|pitfalls|truths and a lie|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
+    /\b(?:myths?|mistakes|misconceptions|false friends|pitfalls|truths and a lie|on purpose|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
       heading,
     ),
   );
 }
+
+/** "Every line below is wrong. Mend it.", above a list. */
+const allWrong = (items: readonly Item[]): boolean =>
+  /^(?:every|each|all|these|the)\b.{0,40}\b(?:is|are|has|have|contains?) (?:\w+ )?(?:wrong|false|incorrect|untrue|mistakes?|errors?)\b/.test(
+    items
+      .slice(0, 14)
+      .map((item) => item.word)
+      .join(' '),
+  );
 
 /** "Put in order, thickest first: …": the row is there to be put in order. */
 function toSort(scene: Scene, { claim }: Reading): boolean {

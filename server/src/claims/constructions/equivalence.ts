@@ -79,6 +79,13 @@ function sameThing(scene: Scene, all: readonly Group[]): Reading[] {
   return equate(scene, left, right);
 }
 
+/** A term at the head of a line, its definition on the next: what stands before it belongs to another term. */
+function opensTerm({ passage, items }: Scene, right: Group): boolean {
+  const { start } = items[right.from]!;
+  const before = passage.text.slice(Math.max(0, start - 4), start);
+  return /\n\s*$/.test(before) && /^[^\n]{0,60}\n\s{0,4}:\s/.test(passage.text.slice(start, start + 80));
+}
+
 function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const { items } = scene;
   const [a, b] = [left.sizes[0]!, right.sizes[0]!];
@@ -99,6 +106,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
       metered(items, left, between) ||
       introducedBy(items, right, between)
     ) ||
+    opensTerm(scene, right) ||
     (passed(items, left) && !bothLengths(left, right) && !between.some((item) => item.word === 'talking')) ||
     second(items, left) ||
     beyond(items, left, between) ||

@@ -61,7 +61,7 @@ export class Answers {
 }
 
 const LABEL =
-  /^\W*((?:section|part|set|paper|block|deck|page|round)\s+(?:\d{1,2}|one|two|three|four|five|six|[a-z])|[a-z](?=[.)]\s))\b/i;
+  /^\W*((?:section|part|set|paper|block|deck|page|round)\s+(?:\d{1,2}|one|two|three|four|five|six|[a-z])|[a-z](?=[.)]\s|:\s*\d))\b/i;
 const labelOf = (text: string): string =>
   (LABEL.exec(text)?.[1] ?? '').toLowerCase().replace(/^.* (?=\S+$)/, '');
 

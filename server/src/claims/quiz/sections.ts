@@ -21,7 +21,11 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
   return note.tables.flatMap(({ rows }) => {
     const heads = (rows[0] ?? []).map((index) => reads[index]?.passage.text ?? '');
     const prompt = heads.findIndex((head) => PROMPT_HEAD.test(head));
-    const reply = heads.findIndex((head, c) => c !== prompt && REPLY_HEAD.test(head) && !OTHERS.test(head));
+    const choices = heads.some((head) => /^\W*b\W*$/i.test(head));
+    const reply = heads.findIndex(
+      (head, c) =>
+        c !== prompt && REPLY_HEAD.test(head) && !OTHERS.test(head) && !(choices && /^\W*a\W*$/i.test(head)),
+    );
     if (reply < 0) return [];
     return rows.slice(1).flatMap((row) => {
       const asked = reads[row[prompt < 0 ? asking(row, reads) : prompt] ?? -1];

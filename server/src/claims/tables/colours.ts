@@ -12,7 +12,8 @@ import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.
 
 /** A colour cell beside the row's one gauge or French. */
 /** The colour of a box or a lid is no code. */
-const PACKING = /\b(?:box|boxes|packets?|packs?|trays?|lids?|drawers?|stickers?|labels?|bags?)\b/;
+const PACKING =
+  /\b(?:box|boxes|packets?|packs?|trays?|lids?|drawers?|stickers?|labels?|bags?|bins?|baskets?|folders?|tubs?|crates?|shelf|shelves|cupboards?)\b/;
 
 export function colours(grid: Grid, row: Row): ColourClaim[] {
   const coded = row.flatMap((read, column) => {

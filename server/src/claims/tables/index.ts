@@ -46,7 +46,7 @@ function counted(rows: Grid['rows'], column: number, labels: string): boolean {
 
 /** Columns headed by letters hold choices, of which one is right. */
 const lettered = ({ header }: Grid): boolean =>
-  header.filter((text) => /^\(?[a-f][).]?$/.test(text.trim())).length > 1;
+  header.filter((text) => /^(?:\(?[a-f][).]?|(?:option|choice) ?[a-f1-4])$/.test(text.trim())).length > 1;
 
 function readRow(grid: Grid, row: Row): Claim[] {
   return [

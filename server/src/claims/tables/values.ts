@@ -14,6 +14,9 @@ const OTHER_THING = /\b(?:guide-?wires?|wires?|takes?|accepts?|fits?|balloons?|s
 /** Scales of their own, whose numbers stand beside ours: a dilator's, a glove's. */
 const OTHER_SCALE = /\b(?:hegar|gloves?)\b/;
 
+/** A tube under its own header is not the catheter or the drain of another column: "| Tube (mm) | Stomach tube (Fr) |". */
+const TUBE = /\b(?:ett?|tubes?|trach\w*|endotracheal|airway|scope)\b/;
+
 type Role = 'outer' | 'bore' | 'length' | 'colour' | 'none';
 
 const ROLES: readonly (readonly [RegExp, Role])[] = [
@@ -57,6 +60,14 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     )
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];
+    const own = grid.header[cells.indexOf(subject)] ?? '';
+    if (
+      TUBE.test(grid.header[column]!) &&
+      own.trim() !== '' &&
+      !TUBE.test(own.replace(/\(.*/, '')) &&
+      /^\W*(?:fr|french|ch|g|gauge)\W/.test(`${own} `)
+    )
+      return [];
     if (
       OTHER_THING.test(grid.header[column] ?? '') &&
       !OTHER_THING.test(grid.header[cells.indexOf(subject)] ?? '') &&

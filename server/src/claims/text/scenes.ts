@@ -5,7 +5,7 @@ import type { Note, Passage } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
 import { correctionAt } from '../errata.ts';
 import { type Answers, answersOf } from '../quiz/answers.ts';
-import { letterNumber, markerNumber, numberIn } from '../quiz/piece.ts';
+import { letterNumber, markerNumber, numberIn, type Piece } from '../quiz/piece.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { settleAlternatives } from './alternatives.ts';
 import { type Item, readItems } from './items.ts';
@@ -143,6 +143,8 @@ function keyedElsewhere(
   const number = numberIn(head) ?? letterNumber(head) ?? (line === 0 ? markerNumber(note, read) : undefined);
   const entry = number === undefined ? undefined : answers.find(number, read);
   // Beside a statement that offers no choices an F is not the sixth of them.
+  if (/^\W*(?:\d{1,2}[.)]\s*)?(?:true|false)\b/i.test(text.slice(line, line + 20))) return {};
+  if (entry && ofOtherSizes(entry.body, sentence)) return { truthItem: true };
   const key = entry?.answer === 'f' ? 'false' : entry?.answer;
   const listed = number !== undefined && answers.judges;
   if (!entry) return listed && read.passage.list?.ordered ? { truthItem: true } : {};
@@ -154,6 +156,15 @@ function keyedElsewhere(
     ahead - (read.passage.list?.index ?? 0) === 1;
   if (ahead > 0 && !announced) return {};
   return { truthItem: true, key, keyAt: sourceSpan(entry.at.read.passage, entry.at.span) };
+}
+
+/** A key whose reason names two sizes, neither of them the statement's, is the key of another list. */
+function ofOtherSizes(body: Piece | undefined, { items }: Sentence): boolean {
+  const named = (all: readonly Item[]) =>
+    all.flatMap(({ mention }) => mention?.sizes.map(({ system, value }) => `${system} ${value}`) ?? []);
+  const given = body && body.items.length < 60 ? named(body.items) : [];
+  const own = new Set(given.length > 1 ? named(items) : []);
+  return own.size > 0 && !given.some((size) => own.has(size));
 }
 
 interface Part {
@@ -186,7 +197,7 @@ function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean
 const CALLED_FALSE = /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|not true|not so)\s*[,;:.(–—-]\s*\w/i;
 
 export const STRUCK_HEADER =
-  /^(?:printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|what they say|students say|(?:the )?(?:students?|trainees?|candidates?|learners?|pupils?) (?:wrote|writes?|said|says?|answered|put)|misreading|instead of|not this|don't)\b/i;
+  /^(?:printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|what they say|students say|(?:the )?(?:students?|trainees?|candidates?|learners?|pupils?) (?:wrote|writes?|said|says?|answered|put)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|instead of|not this|don't)\b/i;
 
 /** A passage without sizes, systems, colours, points or materials claims nothing of ours. */
 const speaks = (read: Read): boolean =>

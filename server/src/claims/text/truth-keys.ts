@@ -79,9 +79,10 @@ export function truthKey(
 }
 
 const ANSWER_HEADER =
-  /\b(?:key|answers?|true|t\/f|t or f|correct|right|so\?|verdict|holds|agree|fact or (?:myth|fiction))\b/i;
+  /\b(?:key|answers?|true|t\/f|t or f|correct|right|so\?|verdict|holds|agree|fact or (?:myth|fiction))\b|\byes ?(?:\/|or) ?no\b/i;
 const SAYS_TRUE = /^(?:true|t|yes|y|✓|✔|✅|☑|correct|right|holds|fact)\W*$/;
-const SAYS_FALSE = /^(?:false|f|no|n|✗|✘|❌|✕|×|wrong|incorrect|untrue|myth)\W*$/;
+const SAYS_FALSE =
+  /^(?:false|f|no|n|✗|✘|❌|✕|×|wrong|incorrect|untrue|myth|nonsense|rubbish|no way|never)\W*$/;
 
 /** A column of keys needs no header. */
 const KEY_CELL = /^\W{0,2}(?:t|f|true|false|✓|✔|✗|✘)\W{0,2}$/i;

@@ -191,7 +191,8 @@ export class ProseBuilder implements TokenSink {
   }
 
   check(checked: boolean): void {
-    this.container.item!.checked = checked;
+    // The box of an item that ended before it opens a paragraph: "-\n[x] text".
+    if (this.container.item) this.container.item.checked = checked;
     this.passage?.trim();
   }
 

@@ -23,7 +23,7 @@ export const colour: Construction = {
         g.mentions.length === 1 && g.sizes.length === 1 && coded(g) && !otherThing(scene.items[g.to + 1]),
     );
     if (colours.length === 0) return [];
-    // Blunt and filter needles, dental and intraosseous ones carry their makers' own colours.
+    // Blunt and filter needles, dental and intraosseous ones, and the lumens of a central line, carry their makers' own colours.
     if (scene.items.some((item) => OWN_CODE.test(item.word))) return [];
     const ordered = inOrder(scene.items, colours);
     if (ordered.length === 0 && sizes.length === 0) return [];
@@ -33,7 +33,7 @@ export const colour: Construction = {
 };
 
 const OWN_CODE =
-  /^(?:blunt|filter|fill|blunt-fill|filter-needle|dental|dentistry|io|ios|intraosseous|osseous)$/;
+  /^(?:blunt|filter|fill|blunt-fill|filter-needle|dental|dentistry|io|ios|intraosseous|osseous|cvcs?|cvls?|distal|proximal|medial|lumens)$/;
 
 const coded = (group: Group) =>
   group.sizes[0]!.system === 'needle-gauge' || group.sizes[0]!.system === 'french';

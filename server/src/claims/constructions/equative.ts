@@ -172,6 +172,8 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
     if ((items[i]!.word !== 'as' && items[i]!.word !== 'so') || items[i + 2]!.word !== 'as') continue;
     const magnitude = flowsWell(items, i + 1) ?? items[i + 1]!.magnitude;
     if (magnitude?.degree !== 'plain' || !decidable(magnitude.axis)) continue;
+    // "A short 18 G runs as fast as a long 16 G": the length matters too.
+    if (magnitude.axis === 'flow' && items.some((item) => RUN.test(item.word))) continue;
     const before = all.filter((g) => g.to < i);
     const right = all.find((g) => g.from > i + 2 && g.from <= i + 6);
     const left = before.at(-1);
@@ -187,6 +189,8 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
   }
   return [];
 }
+
+const RUN = /^(?:short|shorter|long|longer|lumens?|pressure|pressurised|pressurized)$/;
 
 /** "does not flow as well as". */
 const flowsWell = (items: readonly Item[], at: number): Magnitude | undefined =>

@@ -59,14 +59,33 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
   const word = bySubject(scene, nearestBefore(measured, at));
   const right = rightOf(scene.items, at, all) ?? earlierItem(scene, at) ?? collective(scene, at, all);
   if (!word || !right || word.axis === 'other' || word.idiom) return [];
+  if (otherwiseMeant(scene.items, word)) return [];
   const left = leftOf(scene, word, at, right, all);
   if (left && together(scene.items, left) !== together(scene.items, right)) return [];
+  if (left && bounded(scene.items, left, right)) return [];
   if (!left || (sameSizes(left, right) && left.mentions[0]!.text === right.mentions[0]!.text)) return [];
   const answered =
     scene.after[0] !== undefined &&
     groups(scene.after[0].items).some((g) => g.mentions[0] === left.mentions[0]);
   return [{ ...comparison(scene, 'than', left, right, word), ...(answered ? { answered } : {}) }];
 }
+
+/** "The 4 Fr single lumen runs faster than each lumen of the 5 Fr", "a 22 looks bigger on paper", "the number 22 is larger". */
+const otherwiseMeant = (items: readonly Item[], word: Measured): boolean =>
+  (word.axis === 'flow' && items.some((item) => /^(?:single|double|triple)$/.test(item.word))) ||
+  items.some(
+    (item, i) =>
+      (item.word === 'paper' && items[i - 1]?.word === 'on') ||
+      (item.mention?.text.toLowerCase().startsWith('number') === true &&
+        items[i - 1]?.word === 'the' &&
+        /^(?:is|looks|seems)$/.test(items[i + 1]?.word ?? '')),
+  );
+
+/** "All catheters over 18 Fr are thicker than 6 mm": not that size, but what lies beyond it. */
+const bounded = (items: readonly Item[], left: Group, right: Group): boolean =>
+  left.sizes[0]!.system !== right.sizes[0]!.system &&
+  (/^(?:over|above|beyond|under|below|past)$/.test(items[left.from - 1]?.word ?? '') ||
+    items.slice(Math.max(0, left.from - 2), left.from).some((item) => item.word === 'than'));
 
 function nearestBefore(measured: readonly Measured[], at: number): Measured | undefined {
   const word = measured
@@ -176,6 +195,8 @@ function leftOf(
     own.length === 0 && scene.items[clause - 1]?.word === ':'
       ? all.filter((g) => g.to < clause && !sameSizes(g, right)).at(-1)
       : undefined;
+  const again = secondOf(scene.items, word, alike);
+  if (again) return again;
   const before = labelled ?? (alike.length === 1 ? alike[0] : own.at(-1));
   if (before) return before;
   const example = exampleAfter(scene, word, right, all);
@@ -193,6 +214,19 @@ function leftOf(
   if (opener && clause === 0 && word.at === 0) return fragmentBefore(scene);
   return opener ? undefined : antecedent(scene, clause, word.at, all);
 }
+
+/** "A 24 G is thinner than an 18 G and thinner than a 20 G": one thing set against two. */
+function secondOf(items: readonly Item[], word: Measured, own: readonly Group[]): Group | undefined {
+  const last = own.at(-1);
+  const free = own.filter((g) => !items.slice(Math.max(0, g.from - 4), g.from).some(isThan));
+  if (!last || own.length < 2 || free.length !== 1 || free[0] === last) return undefined;
+  const between = items.slice(last.to + 1, word.at);
+  return between.length > 0 && between.every((item) => JOINS.test(item.word) || item.deviceNoun)
+    ? free[0]
+    : undefined;
+}
+const isThan = (item: Item) => item.word === 'than';
+const JOINS = /^(?:and|but|also|even|much|far|yet|still|,|or|both|slightly|a|bit)$/;
 
 const OPENERS = new Set(['even', 'much', 'slightly', 'and', 'a', 'still', 'far', 'just']);
 const LINKS = new Set(['is', 'are', 'comes', 'come', 'sits', ',', 'the', 'a', 'an', 'our', 'only']);
@@ -243,7 +277,9 @@ const WISHES = new Set(['for', 'want', 'need', 'wants', 'needs', 'wanting', 'nee
 function exampleAfter(scene: Scene, word: Measured, right: Group, all: readonly Group[]): Group | undefined {
   if (!wanted(scene, word)) return undefined;
   const here = all.find((g) => g.from > right.to && g.from <= right.to + 5);
-  if (here && scene.items.slice(right.to + 1, here.from).some((item) => SAYS.has(item.word))) return here;
+  const said = scene.items.slice(right.to + 1, here?.from);
+  if (here && said.some((item) => SAYS.has(item.word)) && !said.some((item) => item.word === 'than'))
+    return here;
   const next = scene.sentence.close === '?' ? scene.after[0] : undefined;
   const answer = next ? groups(next.items)[0] : undefined;
   return answer && answer.from <= 5 && next!.items.slice(0, answer.from).some((item) => SAYS.has(item.word))

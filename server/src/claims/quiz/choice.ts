@@ -102,6 +102,9 @@ const ASKS_MEASURE =
   /\b(?:how (?:wide|thick|many|big|large|broad)|diameters?|equals?|converts?|mm|millimet(?:re|er)s?|inch(?:es)?|measures?|across|same as|corresponds?|metric|outside|width|french|size of|usp|is|are)\b(?!.*\b(?:takes?|accepts?|fits?|passes|goes through|room for)\b)/;
 const MEASURES = new Set(['millimetre', 'inch', 'wire-inch', 'ep-metric']);
 
+/** "Which will take a 0.035 wire?": what goes into it, not how wide it is. */
+const PASSES = /\b(?:will|can|does|to|must) (?:take|accept|fit|pass|admit)\b/;
+
 /** "What is the diameter of a 12 Fr?" with measures to choose from, or the other way round. */
 export function converted(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyReading[] | undefined {
   const { question } = key.quiz;
@@ -113,7 +116,7 @@ export function converted(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): Key
   if (!ASKS_MEASURE.test(text)) return undefined;
   if (a === b || (!MEASURES.has(a) && !MEASURES.has(b)) || /\b(?:than|length|long|deep|depth)\b/.test(text))
     return undefined;
-  if (negated(question)) return undefined;
+  if (negated(question) || PASSES.test(text)) return undefined;
   const inner = /\b(?:inner|inside|internal|bore|lumen)\b/.test(text);
   const claim: EquivalenceClaim = {
     kind: 'equivalence',
@@ -199,7 +202,20 @@ function statement(key: Keyed, focus: Span, desk: Desk): KeyReading[] {
         : key.several
           ? firstFound(readAs(scene, applied(key)), () => readAs(scene, joined(question, key.chosen)))
           : firstFound(readAs(scene, joined(question, key.chosen)), () => readAs(scene, turned(key)));
-  return telling(found).map((claim) => ({ claim: onKey(claim, focus, spanOf(question)), stance }));
+  return telling(found.filter((claim) => !threaded(question, claim))).map((claim) => ({
+    claim: onKey(claim, focus, spanOf(question)),
+    stance,
+  }));
+}
+
+/** "Which wire for a 21 G needle?", "Which takes a 0.035 wire?": the one goes through the other. */
+export function threaded(question: Piece, claim: Claim): boolean {
+  if (claim.kind !== 'equivalence') return false;
+  const systems = [claim.left, claim.right].map((side) => side.sizes[0]?.system);
+  const wire = systems.includes('wire-inch') && systems.includes('needle-gauge');
+  return (
+    (wire && question.items.some((item) => /^wires?$/.test(item.word))) || PASSES.test(textOf(question.items))
+  );
 }
 
 /** One claim a choice; of a material every property that is asked for must hold. */

@@ -6,7 +6,7 @@ import type { Item } from '../text/items.ts';
 import { measuredWords } from '../text/magnitudes.ts';
 import { groups, operand } from '../text/scene.ts';
 import { HEDGES, NEGATIONS } from '../words/changes.ts';
-import { coloured, converted, joined, negated } from './choice.ts';
+import { coloured, converted, joined, negated, threaded } from './choice.ts';
 import type { Quiz } from './collect.ts';
 import {
   askedMagnitude,
@@ -183,7 +183,7 @@ function sentence(pair: Pair, desk: Desk): KeyReading[] {
   if (!scene || !pair.marked) return [];
   const items = joined(pair.question, pair.reply).filter((item) => item.word !== '.');
   return asserted(
-    readAs(scene, items).filter((claim) => TELLING.has(claim.kind)),
+    readAs(scene, items).filter((claim) => TELLING.has(claim.kind) && !threaded(pair.question, claim)),
     pair,
   );
 }

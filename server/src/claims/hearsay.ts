@@ -55,7 +55,7 @@ const OTHER_WORLD =
 
 /** A label before a colon that sets what follows before the reader to be judged, mended or struck. */
 const LABEL =
-  /^(?:\S )?(?:was|old(?: text| version| wording| slide| handout| poster| leaflet| rule| label)?|before(?: correction| editing| revision)?|formerly|previously|printed|original|draft|discuss|debate|debunk|comment(?: on this)?|agree or disagree|(?:correct|fix|mend|improve|rewrite) (?:this|these|that|it|the following)) :/;
+  /^(?:\S )?(?:was|not (?:true|so|right|correct)|old(?: text| version| wording| slide| handout| poster| leaflet| rule| label)?|before(?: correction| editing| revision)?|formerly|previously|printed|heard|claim|(?:the )?(?:answer|reply|response) given|(?:given|wrong|first|your|(?:students?|candidates?|trainees?|learners?)(?: ?'s?)?) (?:answer|reply|response)|original|draft|discuss|debate|debunk|comment(?: on this)?|agree or disagree|(?:correct|fix|mend|improve|rewrite) (?:this|these|that|it|the following)) :/;
 
 /** "Assuming a bigger number means a bigger needle is …": a belief made the subject of the sentence. */
 const HELD_UP =

@@ -4,6 +4,7 @@
  */
 import type { Context, Mention } from '../mentions/model.ts';
 import type { Note, Span } from '../notes/model.ts';
+import { spared } from './compound.ts';
 import { constructionsFor } from './constructions/index.ts';
 import type { Reading } from './constructions/model.ts';
 import { readFacts } from './facts.ts';
@@ -31,7 +32,7 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
   const { reads, scenes } = whole;
   const prose = scenes.flatMap((scene) => readScene(scene, context));
   const keys = readKeys(note, whole);
-  const keyed = keys.readings.map(({ claim, stance }) => judge(claim, stance, note, context));
+  const keyed = spared(keys.readings.map(({ claim, stance }) => judge(claim, stance, note, context)));
   const offered = within(keys.choices);
   const listed = [...readLists(note, reads), ...readHeaded(note, reads, context)];
   const placed = [...readTables(note, reads), ...listed].map((claim) =>
@@ -75,7 +76,9 @@ function readScene(scene: Scene, context?: Context): Statement[] {
   const meant = found.filter(
     (reading) => !comparesParts(scene, reading.claim) && !ofOtherGauge(scene, reading.claim),
   );
-  return meant.map((reading) => judge(placed(scene, reading), stanceOf(scene, reading), scene.note, context));
+  return spared(
+    meant.map((reading) => judge(placed(scene, reading), stanceOf(scene, reading), scene.note, context)),
+  );
 }
 
 /** A statement keyed true or false is a claim of its key: the finding belongs on the key when that stands apart. */

@@ -134,6 +134,8 @@ export interface PropertyClaim extends Base {
   readonly of: 'material' | 'point';
   readonly property: string;
   readonly has: boolean;
+  /** Named in passing ("braided silk is …"): who denies the statement does not deny this. */
+  readonly presupposed?: true;
 }
 
 export interface ExistenceClaim extends Base {

@@ -1,4 +1,5 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
+import { compound } from './compound.ts';
 import type { Reading } from './constructions/model.ts';
 import { onceSaid } from './errata.ts';
 import { disputed, framed, graded } from './framing.ts';
@@ -20,7 +21,7 @@ import {
 
 export function stanceOf(scene: Scene, reading: Reading): Stance {
   const keyed = keyOf(scene);
-  if (keyed) return keyed === 'true' ? 'asserted' : 'denied';
+  if (keyed) return keyed === 'true' ? 'asserted' : whole(scene, reading);
   if (scene.erratum)
     return scene.erratum === 'holds' &&
       scene.sentence.close !== '?' &&
@@ -33,7 +34,12 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
   if (!reading.answered && (asked(scene, reading) || unkeyed(scene) || toSort(scene, reading)))
     return 'asked';
   const frame = framed(scene, reading);
-  if (frame) return rejected(scene) || announced(scene) ? 'quoted' : frame;
+  if (frame)
+    return rejected(scene) || announced(scene)
+      ? 'quoted'
+      : frame === 'denied'
+        ? whole(scene, reading)
+        : frame;
   if (graded(scene) || disputed(scene)) return 'quoted';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (hearsay(scene, reading)) return 'quoted';
@@ -50,6 +56,10 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     (hedged(scene, reading) ? 'hedged' : reading.denied ? 'denied' : 'asserted')
   );
 }
+
+/** A denial of the whole sentence reaches a claim that is all it says. */
+const whole = ({ items }: Scene, { claim }: Reading): Stance =>
+  compound(items, claim.kind) ? 'hedged' : 'denied';
 
 /** "If the number is higher the needle is thinner": the condition is part of the rule. */
 const generalRule = (scene: Scene, { claim }: Reading): boolean =>

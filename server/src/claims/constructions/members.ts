@@ -35,7 +35,7 @@ const OPENERS = new Set(': include includes including count are such like e.g ex
 const JOINS = new Set(', and or & plain the'.split(' '));
 
 /** "Unlike absorbable sutures: …": the list is of the others. */
-const EXCEPTS = /^(?:not|no|never|unlike|except|avoid|without|instead|than|beyond|against)$/;
+const EXCEPTS = /^(?:every|not|no|never|unlike|except|avoid|without|instead|than|beyond|against)$/;
 
 /** How far another word of the same property is looked for, items. */
 const AROUND = 24;
@@ -69,7 +69,9 @@ function listed(items: readonly Item[], at: number, named: readonly NamedMateria
     if (gap.length === 0 || !gap.every((item) => JOINS.has(item.word) || item.kind === 'size')) break;
     run.push(m);
   }
-  return near ? run.slice(1) : run;
+  // "All but silk are absorbable: …": what was named before has been set apart.
+  const apart = new Set(named.filter((m) => m.to < at).map((m) => m.id));
+  return (near ? run.slice(1) : run).filter((m) => !apart.has(m.id));
 }
 
 /** A passage that is nothing but names: its heading or the question before says what they are. */

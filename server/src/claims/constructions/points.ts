@@ -144,6 +144,8 @@ function denied(scene: Scene, named: readonly PointAt[]): Reading[] {
   const { items } = scene;
   const at = items.findIndex((item, i) => i > cutting.to && /^edges?$/.test(item.word));
   const near = items.slice(Math.max(cutting.to, at - 4), at);
+  if (/^(?:its|this|that|the)$/.test(items[at - 1]?.word ?? '') || OUTER.has(items[at - 1]?.word ?? ''))
+    return [];
   if (at < 0 || at - cutting.to > 8 || !near.some((item) => item.word === 'no' || item.word === 'without'))
     return [];
   return [{ ...reading(scene, cutting, at, 'edge:none'), own: true }];

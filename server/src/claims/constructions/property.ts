@@ -66,7 +66,7 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
       !compares(items, at, m, materials),
   );
   if (attributive) return [attributive];
-  const before = materials.filter((m) => m.to < at && items[m.at - 1]?.word !== 'unlike');
+  const before = materials.filter((m) => m.to < at && !leftOut(items, m));
   const again = cataphor(items, at, materials) ?? pronounPredicate(items, at, materials);
   if (again) return [again];
   const nearest = before.at(-1);
@@ -85,6 +85,13 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
     ? [nearest]
     : [];
 }
+
+/** "Unlike silk", "all but silk", "every suture except gut": what is said is said of the others. */
+const leftOut = (items: readonly Item[], { at }: Named): boolean =>
+  /^(?:unlike|except|excepting|excluding|but|save|besides)$/.test(items[at - 1]?.word ?? '') ||
+  /^(?:other than|apart from|except for|save for|but for|aside from)$/.test(
+    `${items[at - 2]?.word} ${items[at - 1]?.word}`,
+  );
 
 /** "Because it is monofilament, polypropylene …": the pronoun before stands for the one material after the comma. */
 function cataphor(items: readonly Item[], at: number, materials: readonly Named[]): Named | undefined {
@@ -187,6 +194,7 @@ function reading(scene: Scene, at: number, m: Named, row: PropertyRow): Reading 
       of: 'material',
       property: `${row.property}:${row.value}`,
       has: true,
+      ...(at < m.at ? { presupposed: true as const } : {}),
     },
     at,
     from: Math.min(m.at, at),
@@ -202,9 +210,12 @@ function fated(scene: Scene, materials: readonly Named[]): Reading[] {
   if (!fate || conditional(scene.items, itemAt(scene.items, fate.at))) return [];
   const at = itemAt(scene.items, fate.at);
   if (another(scene.items, at, materials)) return [];
+  if (scene.items.slice(0, at).some((item) => item.word === 'neither' || item.word === 'nor')) return [];
   const close = materials.findLast(
     (m) => m.to < at && at - m.to <= 3 && !LIKENED.test(scene.items[m.at - 1]?.word ?? ''),
   );
+  // Silk is classed nonabsorbable and yet goes over the years.
+  if (ids.has('silk') && scene.items.slice(at, at + 7).some((item) => /^years?$/.test(item.word))) return [];
   const subject = ids.size === 1 ? materials[0] : ids.size === 0 ? pronounSubject(scene) : close;
   if (!subject || (materials.length > 0 && subject.at > at + 4)) return [];
   const [property, value] = fate.property.split(':') as ['absorbable', string];

@@ -18,7 +18,8 @@ import { judgeRange } from './range.ts';
 
 export function judge(claim: Claim, stance: Stance, note: Note, context?: Context): Statement {
   const judgement = judgeClaim(claim, note, context);
-  const verdict = underStance(judgement.verdict, stance);
+  const passing = stance === 'denied' && claim.kind === 'property' && claim.presupposed === true;
+  const verdict = passing ? 'cannot-tell' : underStance(judgement.verdict, stance);
   const { says, holds, source, sources, repair } = judgement;
   const kept = verdict === 'contradicted' && stance === 'asserted' ? repair : undefined;
   return {

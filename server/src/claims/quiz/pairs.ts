@@ -115,13 +115,17 @@ const LONGEST_LINE = 500;
 const TAIL =
   /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*/i;
 
+/** "Given answer: …. Model answer: …": what stands before the key is somebody's reply. */
+const GIVEN =
+  /^\W{0,3}(?:(?:answer|reply|response) given|(?:given|wrong|your|(?:student|candidate|trainee|learner)(?:['’]?s)?['’]?) (?:answer|reply|response))\s*:/i;
+
 /** "Widest (14 G, 16 G, 20 G) → 14 G", "Smallest bore: 14 G / 16 G / 20 G, answer: 20 G": all on one line. */
 function tailed(read: Read): Pair[] {
   return linesOf(read).flatMap((line) => {
     if (line.end - line.start > LONGEST_LINE) return [];
     const text = read.passage.text.slice(line.start, line.end);
     const tail = TAIL.exec(text);
-    if (!tail || tail.index === 0) return [];
+    if (!tail || tail.index === 0 || GIVEN.test(text)) return [];
     const cut = line.start + tail.index;
     const start = cut + tail[0].length;
     const end = line.start + text.trimEnd().replace(/[).\s]+$/, '').length;

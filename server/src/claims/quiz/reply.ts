@@ -1,5 +1,6 @@
 /** What a question asserts together with its reply in free words: "Is a 22 G wider than an 18 G? No.", "And 24 Fr? Eight." */
 
+import { compound } from '../compound.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Claim, OrderClaim, Stance } from '../model.ts';
 import type { Item } from '../text/items.ts';
@@ -136,6 +137,7 @@ function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
   if (!claim) return [];
   // "Is an 18 G 1.2 mm? No, 1.27." refines and does not deny.
   if (claim.kind === 'equivalence' && !yes && /\d/.test(said)) return [];
+  if (!yes && compound(items, claim.kind)) return [];
   return asserted([claim], pair, yes ? 'asserted' : 'denied');
 }
 

@@ -197,7 +197,7 @@ function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean
 const CALLED_FALSE = /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|not true|not so)\s*[,;:.(–—-]\s*\w/i;
 
 export const STRUCK_HEADER =
-  /^(?:printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|what they say|students say|(?:the )?(?:students?|trainees?|candidates?|learners?|pupils?) (?:wrote|writes?|said|says?|answered|put)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|instead of|not this|don't)\b/i;
+  /^(?:printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|instead of|not this|don't)\b/i;
 
 /** A passage without sizes, systems, colours, points or materials claims nothing of ours. */
 const speaks = (read: Read): boolean =>

@@ -1,0 +1,41 @@
+/** Statements of several parts: who denies the whole ("False.", "No.", "it is not true that …") leaves open which part fails. */
+import type { Claim, Statement } from './model.ts';
+import type { Item } from './text/items.ts';
+
+/** Words that join a second statement to the first: a reason, an aside, a contrast. */
+const JOINS =
+  /^(?:because|since|which|who|whose|being|so|therefore|hence|thus|but|yet|while|whereas|although|though|;)$/;
+const ARTICLE = /^(?:an?|the|with)$/;
+
+/** Does the sentence say more than one thing? */
+export const compound = (items: readonly Item[], kind: Claim['kind']): boolean =>
+  items.some((item, i) => JOINS.test(item.word) || reason(items, i) || another(items, i, kind));
+
+/** "As 3-0 is thicker, …", "…, as it has fewer zeros": not the "as" of "as thick as". */
+const reason = (items: readonly Item[], i: number): boolean => {
+  const before = items[i - 1];
+  return items[i]!.word === 'as' && (before === undefined || before.kind === 'punctuation');
+};
+
+/** "and absorbable", "and thinner than 5-0"; sizes joined by "and" are one side of a comparison. */
+function another(items: readonly Item[], i: number, kind: Claim['kind']): boolean {
+  if (items[i]!.word !== 'and' || i === 0) return false;
+  const next = ARTICLE.test(items[i + 1]?.word ?? '') ? items[i + 2] : items[i + 1];
+  return kind === 'property' || (kind === 'comparison' && next?.kind !== 'size');
+}
+
+/** Once a part of a statement is rightly denied, nothing is known of its other parts. */
+export function spared(statements: readonly Statement[]): Statement[] {
+  const settled = new Set(
+    statements.flatMap(({ claim, stance, verdict }) =>
+      stance === 'denied' && verdict === 'agrees' ? [place(claim)] : [],
+    ),
+  );
+  return statements.map((one) =>
+    one.stance === 'denied' && one.verdict === 'contradicted' && settled.has(place(one.claim))
+      ? { ...one, verdict: 'cannot-tell' }
+      : one,
+  );
+}
+
+const place = ({ span }: Claim): string => `${span.start} ${span.end}`;

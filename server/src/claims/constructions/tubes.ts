@@ -2,7 +2,7 @@
  * Rules and sums about tracheal tubes: the suction catheter by the tube, the tube by the child's age worked out in
  * numbers, and the tube whose number is said to be its outside.
  */
-import { wordValue } from '../../mentions/words/numbers.ts';
+import { readNumber, wordValue } from '../../mentions/words/numbers.ts';
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { type Group, groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
@@ -100,17 +100,6 @@ const single = ({ mentions, sizes }: Group) => mentions.length === 1 && sizes.le
 
 const AGE =
   /\bage (?:in years )?(\/|÷|over|divided by|times|×|x|\*) (two|three|four|five|six|2|3|4|5|6)\b(?:.{0,6}?(?:\+|plus|and add|add) (\d(?:\.\d)?|two|three|four|five|six|seven|eight|nine|ten))?/;
-const COUNTS: Readonly<Record<string, number>> = {
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-};
 
 /** "twice the age plus four", "a quarter of the age and four". */
 const SHARE =
@@ -127,7 +116,7 @@ function ageRule(scene: Scene): Reading[] {
   );
   if (!tube || /\b(?:depth|length|lips?|cm)\b/.test(text)) return [];
   const count = (word: string | undefined) =>
-    word === undefined ? undefined : (COUNTS[word] ?? Number(word));
+    word === undefined ? undefined : (readNumber(word)?.value ?? Number.NaN);
   const more = count(match?.[3]);
   const divides = /^(?:\/|÷|over|divided by)$/.test(match?.[1] ?? '');
   const right = match

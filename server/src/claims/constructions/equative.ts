@@ -101,11 +101,12 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   const { items } = scene;
   const between = items.slice(a.to + 1, b.from);
   if (OTHER_SAME.test(wordsIn(items, a.from - 5, a.from))) return -1;
+  if (A_PART.test(wordsIn(items, a.from - 3, a.from))) return -1;
   const text = between.map((item) => item.word).join(' ');
   if (between.length <= 12 && SAY.test(text)) return a.to + 1;
   // "two sizes thinner than 2-0 = 4-0": what equals is the whole phrase.
   if (between.length === 1 && between[0]!.word === '=')
-    return items[a.from - 1]?.word === 'than' ? -1 : a.to + 1;
+    return items[a.from - 1]?.word === 'than' || reckoned(items, a, b) ? -1 : a.to + 1;
   const at = items.findIndex(
     (item, i) => SAME.has(item.word) && item.word !== '=' && i > a.to && nearSizeWord(items, i),
   );
@@ -116,6 +117,13 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   if (OTHER_SAME.test(wordsIn(items, at + 1, at + 5))) return -1;
   return items.slice(a.to + 1, at).some((item) => ITEM_STOPS.has(item.word)) ? -1 : at;
 }
+
+/** "4 × 6 Fr = 24 Fr", "36 Fr − 9 Fr = 27 Fr": a sum. */
+const reckoned = (items: readonly Item[], a: Group, b: Group): boolean =>
+  [...items.slice(Math.max(0, a.from - 1), a.to), items[b.to + 1]].some((item) =>
+    SUM.test(item?.word ?? ''),
+  ) || a.mentions.some((mention) => /[+−×]/.test(mention.text));
+const SUM = /^[+−–×*÷/x-]$/;
 
 /** "are equally thick", "no difference in thickness between a 2-0 and a 4-0". */
 function alike(items: readonly Item[], a: Group, b: Group): number {
@@ -137,6 +145,8 @@ const wordsIn = (items: readonly Item[], from: number, to: number): string =>
 /** "of equal length", "in the trial 20 G = 18 G": alike in something else. */
 const OTHER_SAME =
   /\b(?:lengths?|prices?|costs?|age|colou?r|maker|make|make-up|weight|pressure|trials?|study|studies|rates?|outcomes?|quality|risks?|pain|comfort|success|scars?|results?|safety|speed|stock)\b/;
+/** "Half a 24 Fr equals a 12 Fr". */
+const A_PART = /\b(?:half|twice|double|third|quarter|times)(?: of)?(?: an?| the)?$/;
 const ITEM_STOPS = new Set([';', 'but', 'than', 'from', 'with', 'through', 'for']);
 const nearSizeWord = (items: readonly Item[], i: number) =>
   items[i]!.word !== 'same' ||
@@ -172,6 +182,8 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
     if ((items[i]!.word !== 'as' && items[i]!.word !== 'so') || items[i + 2]!.word !== 'as') continue;
     const magnitude = flowsWell(items, i + 1) ?? items[i + 1]!.magnitude;
     if (magnitude?.degree !== 'plain' || !decidable(magnitude.axis)) continue;
+    // "A thin-wall 18 G has a bore as wide as …".
+    if (items.some((item) => WALL.test(item.word))) continue;
     // "A short 18 G runs as fast as a long 16 G": the length matters too.
     if (magnitude.axis === 'flow' && items.some((item) => RUN.test(item.word))) continue;
     const before = all.filter((g) => g.to < i);
@@ -190,6 +202,7 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
   return [];
 }
 
+const WALL = /^(?:(?:ultra-?|extra-?)?thin-wall(?:ed)?|walls?|walled)$/;
 const RUN = /^(?:short|shorter|long|longer|lumens?|pressure|pressurised|pressurized)$/;
 
 /** "does not flow as well as". */

@@ -72,7 +72,7 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
 
 /** "The 4 Fr single lumen runs faster than each lumen of the 5 Fr", "a 22 looks bigger on paper", "the number 22 is larger". */
 const otherwiseMeant = (items: readonly Item[], word: Measured): boolean =>
-  (word.axis === 'flow' && items.some((item) => /^(?:single|double|triple)$/.test(item.word))) ||
+  (word.axis === 'flow' && driven(items)) ||
   items.some(
     (item, i) =>
       (item.word === 'paper' && items[i - 1]?.word === 'on') ||
@@ -80,6 +80,17 @@ const otherwiseMeant = (items: readonly Item[], word: Measured): boolean =>
         items[i - 1]?.word === 'the' &&
         /^(?:is|looks|seems)$/.test(items[i + 1]?.word ?? '')),
   );
+
+/** One of them has help, or carries another liquid: "with a pressure bag … than without", "blood … than water". */
+function driven(items: readonly Item[]): boolean {
+  const has = (words: RegExp) => items.some((item) => words.test(item.word));
+  return (
+    has(/^(?:single|double|triple)$/) ||
+    (has(/^(?:pressure|pressurised|pressurized|pump|pumped|bag|squeezed)$/) &&
+      has(/^(?:without|gravity|unaided)$/)) ||
+    (has(/^blood$/) && has(/^(?:water|saline|crystalloids?|plasma|fluids?)$/))
+  );
+}
 
 /** "All catheters over 18 Fr are thicker than 6 mm": not that size, but what lies beyond it. */
 const bounded = (items: readonly Item[], left: Group, right: Group): boolean =>

@@ -17,6 +17,21 @@ const OTHER_SCALE = /\b(?:hegar|gloves?)\b/;
 /** A tube under its own header is not the catheter or the drain of another column: "| Tube (mm) | Stomach tube (Fr) |". */
 const TUBE = /\b(?:ett?|tubes?|trach\w*|endotracheal|airway|scope)\b/;
 
+/** Words that a header of widths is made of; any other word says what else is measured: a bite, a gap, a channel. */
+const WIDTH_WORDS = new Set(
+  `outer outside external inner inside internal diameter diameters diam dia od id o d ø width widths across thickness thick wide bore lumen size sizes calibre caliber
+  mm millimetre millimetres millimeter millimeters in inch inches metric usp ep french fr ch gauge g ga cm charrière charriere iso eur ph decimetric
+  nominal about approx approximate approximately roughly equivalent equivalents equals equal conversion converted measure measured measures measurement real true actual exact
+  range limit limits min max minimum maximum least most upper lower from to up and or of the a an its their at for by on per as number no value values figure rounded same
+  cannula cannulas catheter catheters needle needles tube tubes suture sutures thread threads strand drain drains foley guidewire guidewires wire wires device line sheath hypodermic iv
+  synthetic gut collagen chromic plain natural nylon silk polypropylene polyglactin polydioxanone usual typical standard wall thin regular tracheal endotracheal ett et tt trach sound scale system unit units mean average
+  this that is are what how says gives works out comes one diameter's not`.split(/\s+/),
+);
+
+/** A header of millimetres that names something else than a width. */
+const measuresElse = (header: string): boolean =>
+  (header.toLowerCase().match(/\p{L}{3,}/gu) ?? []).some((word) => !WIDTH_WORDS.has(word));
+
 type Role = 'outer' | 'bore' | 'length' | 'colour' | 'none';
 
 const ROLES: readonly (readonly [RegExp, Role])[] = [
@@ -60,6 +75,7 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     )
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];
+    if (MEASURES.has(systemOf(cell.mention)) && measuresElse(grid.header[column]!)) return [];
     const own = grid.header[cells.indexOf(subject)] ?? '';
     if (
       TUBE.test(grid.header[column]!) &&

@@ -73,3 +73,13 @@ export function disputed({ after, next, items }: Scene): boolean {
   );
 }
 const IMPERSONAL = /^(?:it|that|this|which|what|all|each|nothing)$/;
+
+/** "Only II is true." below several statements: the others are there to be found out. */
+export function onlyOne({ note, passage, sentence }: Scene): boolean {
+  const { index, text } = passage;
+  if (text.length > 1200) return false;
+  if (ONLY.test(text.slice(sentence.end))) return true;
+  return [1, 2, 3].some((step) => ONLY.test(note.passages[index + step]?.text.slice(0, 60) ?? ''));
+}
+const ONLY =
+  /(?:^|\n|[.!]\s)\W*only (?:i{1,3}|iv|\d|[a-f]|the (?:first|second|third|fourth|last)|(?:statement|number) \w+)(?: and \w+)? (?:is|are|holds?|was) ?(?:true|right|correct)?\s*[.\n]?/i;

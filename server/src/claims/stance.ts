@@ -2,7 +2,7 @@
 import { compound } from './compound.ts';
 import type { Reading } from './constructions/model.ts';
 import { onceSaid } from './errata.ts';
-import { disputed, framed, graded } from './framing.ts';
+import { disputed, framed, graded, onlyOne } from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
@@ -40,7 +40,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
       : frame === 'denied'
         ? whole(scene, reading)
         : frame;
-  if (graded(scene) || disputed(scene)) return 'quoted';
+  if (graded(scene) || disputed(scene) || onlyOne(scene)) return 'quoted';
   if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
   if (hearsay(scene, reading)) return 'quoted';
   if (

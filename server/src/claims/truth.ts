@@ -8,9 +8,9 @@ import type { Scene } from './text/scene.ts';
 export type Keyed = 'true' | 'false';
 
 const TRUE_KEY =
-  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:true|t|correct|fact)[\s.)\]*]*$/;
+  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:true|t|correct|fact|agree)[\s.)\]*]*$/;
 const FALSE_KEY =
-  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:false|f|incorrect|fiction|myth)[\s.)\]*]*$/;
+  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:false|f|incorrect|fiction|myth|disagree)[\s.)\]*]*$/;
 
 /** The key of a true/false item: "(False.)" after it, or "T"/"F" in front, when the place says true or false. */
 export function keyOf(scene: Scene): Keyed | undefined {

@@ -219,8 +219,16 @@ export function threaded(question: Piece, claim: Claim): boolean {
 }
 
 /** One claim a choice; of a material every property that is asked for must hold. */
-const telling = (claims: readonly Claim[]): readonly Claim[] =>
-  claims[0]?.kind === 'property' ? claims.filter((claim) => claim.kind === 'property') : claims.slice(0, 1);
+const telling = (all: readonly Claim[]): readonly Claim[] => {
+  const claims = all.filter((claim) => claim.kind !== 'comparison' || alike(claim.left, claim.right));
+  return claims[0]?.kind === 'property'
+    ? claims.filter((claim) => claim.kind === 'property')
+    : claims.slice(0, 1);
+};
+/** No question sets a thread against a needle. */
+const alike = (left: Operand, right: Operand): boolean =>
+  (left.sizes[0]?.system === 'usp') === (right.sizes[0]?.system === 'usp') ||
+  [left, right].some(({ sizes }) => /^(?:millimetre|inch|ep-metric)$/.test(sizes[0]?.system ?? ''));
 
 const firstFound = (claims: Claim[], other: () => Claim[]): Claim[] => (claims.length > 0 ? claims : other());
 

@@ -13,7 +13,10 @@ import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.
 /** A colour cell beside the row's one gauge or French. */
 /** The colour of a box or a lid is no code. */
 const PACKING =
-  /\b(?:box|boxes|packets?|packs?|trays?|lids?|drawers?|stickers?|labels?|bags?|bins?|baskets?|folders?|tubs?|crates?|shelf|shelves|cupboards?)\b/;
+  /\b(?:box|boxes|packets?|packs?|trays?|lids?|drawers?|stickers?|labels?|bags?|bins?|baskets?|folders?|tubs?|crates?|shelf|shelves|cupboards?|lumens?|clips?|hangers?)\b/;
+
+/** "Q2" at the head of a column: what somebody answered. */
+const ANSWERED = /^\W*q(?:uestion)?\W?\d/;
 
 export function colours(grid: Grid, row: Row): ColourClaim[] {
   const coded = row.flatMap((read, column) => {
@@ -29,7 +32,7 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
   return coloured.flatMap(({ read, column, word }) => {
     const subject = coded.find((cell) => cell.column !== column);
     const header = grid.header[column]!;
-    if (!subject || PACKING.test(header)) return [];
+    if (!subject || PACKING.test(header) || ANSWERED.test(header)) return [];
     const device = deviceFor(grid, header, row, subject.mention);
     if (device === 'both') return [];
     return [colourClaim(subject.mention, read, word, device, rowSpan(row))];

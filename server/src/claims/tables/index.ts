@@ -13,7 +13,7 @@ import { equivalences } from './values.ts';
 export function readTables(note: Note, reads: readonly Read[]): Claim[] {
   return note.tables.flatMap((table) => {
     const set = gridOf(note, reads, table);
-    if (matching(set)) return [];
+    if (matching(set) || TO_MEND.test(set.around)) return [];
     const grid = upright(set);
     return [
       ...grid.rows.flatMap((row) => readRow(grid, row)),
@@ -24,6 +24,10 @@ export function readTables(note: Note, reads: readonly Read[]): Claim[] {
     ];
   });
 }
+
+/** A table with faults put in for somebody to find. */
+const TO_MEND =
+  /\b(?:correct|mend|fix|repair|spot|find|hunt)\b.{0,20}\b(?:tables?|charts?|errors?|slips?|mistakes?|rows?)\b|\b(?:wrong|mixed up|faulty) (?:on purpose|table|chart)\b/;
 
 /** "1. 18 G | a. blue": two columns to be matched, so that nothing in a row belongs together. */
 function matching({ rows, header }: Grid): boolean {

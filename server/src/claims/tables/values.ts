@@ -32,6 +32,12 @@ const WIDTH_WORDS = new Set(
 const measuresElse = (header: string): boolean =>
   (header.toLowerCase().match(/\p{L}{3,}/gu) ?? []).some((word) => !WIDTH_WORDS.has(word));
 
+/** The millimetres of such a row are the wound's or the vessel's. */
+const OF_TISSUE = /\b(?:wounds?|lesions?|lacerations?|incisions?|vessels?|veins?)\b/;
+
+/** A guidewire beside a catheter goes through it. */
+const WIRE = /\bwires?\b/;
+
 type Role = 'outer' | 'bore' | 'length' | 'colour' | 'none';
 
 const ROLES: readonly (readonly [RegExp, Role])[] = [
@@ -53,6 +59,7 @@ const roleOf = (header: string): Role =>
 
 /** The row's own size (its first cell with one) against every measure of the row. */
 export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
+  if (grid.header.some((header) => OF_TISSUE.test(header))) return [];
   const cells = row.map((read, column) => ({
     mention: OTHER_SCALE.test(grid.header[column]!) ? undefined : sole(read),
     role: roleOf(grid.header[column]!),
@@ -75,6 +82,7 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     )
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];
+    if (systemOf(subject.mention!) === 'french' && WIRE.test(grid.header[column]!)) return [];
     if (MEASURES.has(systemOf(cell.mention)) && measuresElse(grid.header[column]!)) return [];
     const own = grid.header[cells.indexOf(subject)] ?? '';
     if (

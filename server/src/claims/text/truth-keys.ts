@@ -28,7 +28,7 @@ function eitherKey({ passage }: Read): 'true' | 'false' | undefined {
 }
 
 const TRUTH =
-  /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false|fact or (?:fiction|myth)|myth or fact|right or wrong)\b/;
+  /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false|fact or (?:fiction|myth)|myth or fact|right or wrong|agree (?:or|\/) disagree|agree\/disagree)\b/;
 
 export function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly string[]): boolean {
   return (

@@ -9,7 +9,13 @@ const ARTICLE = /^(?:an?|the|with)$/;
 
 /** Does the sentence say more than one thing? */
 export const compound = (items: readonly Item[], kind: Claim['kind']): boolean =>
-  items.some((item, i) => JOINS.test(item.word) || reason(items, i) || another(items, i, kind));
+  items.some(
+    (item, i) =>
+      JOINS.test(item.word) ||
+      (kind === 'property' && item.word === 'with') ||
+      reason(items, i) ||
+      another(items, i, kind),
+  );
 
 /** "As 3-0 is thicker, …", "…, as it has fewer zeros": not the "as" of "as thick as". */
 const reason = (items: readonly Item[], i: number): boolean => {

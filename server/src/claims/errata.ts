@@ -25,6 +25,8 @@ export function correctionAt(items: readonly Item[]): number | undefined {
   if (!frame && !items.some((item) => OPENING.has(item.word))) return undefined;
   for (let i = 0; i < items.length; i++) {
     if (!CORRECTION_ENDS.test(items[i]!.word)) continue;
+    // 'Corrected "thicker" to "thinner"': what follows at once is what was struck.
+    if (items[i]!.word === 'corrected' && items.slice(i + 2).some((item) => item.word === 'to')) continue;
     const text = items
       .slice(Math.max(0, i - 5), i + 1)
       .map((item) => item.word)

@@ -9,6 +9,8 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:rather than|instead of|without|stop|avoid) (?:saying|teaching|telling|writing|thinking|believing|assuming|claiming)\b/,
   /\b(?:drew|draws|sketched|painted) (?!(?:it|this|them|that|up|blood|off|back|from|saline|fluid)\b)/,
   /\b(?:trap|temptation|danger|pitfall) is (?:to (?:believe|think|say|assume|read|write)|thinking|believing|assuming)\b/,
+  /\b(?:students?|learners?|trainees?|candidates?|beginners?|many|people|some|they) (?:often |will |may |always |sometimes )?draw\b/,
+  /\b(?:swapped|transposed|interchanged) ["“]/,
   /\bdoubts? (?:that|whether|if)\b/,
   /\bas (?:though|if)\b/,
   /\bfar from being\b/,

@@ -63,4 +63,5 @@ function leftBehind(place: Place, hit: Hit<string>): boolean {
 }
 
 /** "3-0 for synthetics but 4-0 for gut", "3-0 is 0.2 mm; that of gut 3-0 …": what follows is of the other kind. */
-const TURNED = /\bsynthetics?\b|[;,]\s*(?:and\s+)?(?:that|those)\s+of\b|\b(?:but|while|whereas)\b[^.;]*\d/i;
+const TURNED =
+  /\bsynthetics?\b|[;,]\s*(?:and\s+)?(?:(?:that|those)\s+of\b|(?:as|in|for|with)\s*$)|\b(?:but|while|whereas)\b[^.;]*\d/i;

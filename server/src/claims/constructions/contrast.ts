@@ -20,7 +20,9 @@ export const contrast: Construction = {
     );
     const [a, b] = pairOf;
     const bound = behind(scene.items, words, a, b) ?? ahead(scene.items, words, a, b);
-    return bound && opposed(...bound) ? [comparison(scene, 'contrast', a, b, bound[0])] : [];
+    // "Not the thicker 2-0 but the thinner 4-0" turns one down and does not deny what it is.
+    const refused = scene.items.slice(0, bound?.[0].at ?? 0).some((item) => item.word === 'not');
+    return bound && !refused && opposed(...bound) ? [comparison(scene, 'contrast', a, b, bound[0])] : [];
   },
 };
 

@@ -72,6 +72,8 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
   const nearest = before.at(-1);
   if (!nearest || materials.some((m) => m.at > nearest.to && m.at < at)) return [];
   const between = items.slice(nearest.to + 1, at);
+  // "…, such as polyglactin, and nonabsorbable ones": another class begins.
+  if (between.length === 2 && between[0]!.word === ',' && between[1]!.word === 'and') return [];
   if (between.length > 9 || between.some((item, i) => CONTRAST.has(item.word) && !denies(between, i)))
     return [];
   return between.some((item) => BE.has(item.word)) &&
@@ -88,7 +90,7 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
 
 /** "Unlike silk", "all but silk", "every suture except gut": what is said is said of the others. */
 const leftOut = (items: readonly Item[], { at }: Named): boolean =>
-  /^(?:unlike|except|excepting|excluding|but|save|besides)$/.test(items[at - 1]?.word ?? '') ||
+  /^(?:unlike|not|except|excepting|excluding|but|save|besides)$/.test(items[at - 1]?.word ?? '') ||
   /^(?:other than|apart from|except for|save for|but for|aside from)$/.test(
     `${items[at - 2]?.word} ${items[at - 1]?.word}`,
   );

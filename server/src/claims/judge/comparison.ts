@@ -99,10 +99,18 @@ function wallsDiffer(text: string): boolean {
   return WALL.test(text) || ways.length === 1 || new Set(ways.map((way) => way.toLowerCase())).size > 1;
 }
 
+/** Threads laid double are thicker than one, and stronger. */
+const MANIFOLD = /\b(?:doubled|looped|folded|(?:strands|loops|plies|lengths) of)\b/i;
+/** The strength of a thread changes with its age and with how it is tied. */
+const WORN =
+  /\b(?:days?|weeks?|months?|years?|fresh(?:ly)?|new|old|frayed|worn|crushed|damaged|wet|knot(?:s|ted)?|tied|was|single|two strands)\b/i;
+
 /** Flow depends on length too; strength on the material too. */
 function judged(claim: ComparisonClaim, note: Note): boolean {
   if (claim.axis === 'other' || claim.axis === 'number') return false;
   const system = claim.left.sizes[0]?.system;
+  const said = note.text.slice(claim.span.start, claim.span.end);
+  if (MANIFOLD.test(said) || (claim.axis === 'strength' && WORN.test(said))) return false;
   if (claim.axis === 'strength')
     return system === 'usp' && claim.left.material === claim.right.material && claim.left.sizes.length === 1;
   if (claim.axis === 'bore' && wallsDiffer(note.text.slice(claim.span.start, claim.span.end))) return false;

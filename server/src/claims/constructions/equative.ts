@@ -184,7 +184,7 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
     if (magnitude?.degree !== 'plain' || !decidable(magnitude.axis)) continue;
     // "A thin-wall 18 G has a bore as wide as …".
     if (items.some((item) => WALL.test(item.word))) continue;
-    // "A short 18 G runs as fast as a long 16 G": the length matters too.
+    // "A short 18 G runs as fast as a long 16 G": the length matters too; so may what a trial found.
     if (magnitude.axis === 'flow' && items.some((item) => RUN.test(item.word))) continue;
     const before = all.filter((g) => g.to < i);
     const right = all.find((g) => g.from > i + 2 && g.from <= i + 6);
@@ -203,14 +203,19 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
 }
 
 const WALL = /^(?:(?:ultra-?|extra-?)?thin-wall(?:ed)?|walls?|walled)$/;
-const RUN = /^(?:short|shorter|long|longer|lumens?|pressure|pressurised|pressurized)$/;
+const RUN =
+  /^(?:trials?|study|studies|randomi[sz]ed|series|short|shorter|long|longer|lumens?|pressure|pressurised|pressurized)$/;
 
 /** "does not flow as well as". */
 const flowsWell = (items: readonly Item[], at: number): Magnitude | undefined =>
   items[at]!.word === 'well' &&
   items
     .slice(Math.max(0, at - 4), at)
-    .some((item) => /^(?:flows?|runs?|drains?|drips?|infuses?)$/.test(item.word))
+    .some((item) => /^(?:flows?|runs?|drains?|drips?|infuses?)$/.test(item.word)) &&
+  // "drains air as well as": how good it is at that.
+  !items
+    .slice(Math.max(0, at - 4), at)
+    .some((item) => /^(?:air|pus|it|effusions?|abscess(?:es)?)$/.test(item.word))
     ? { axis: 'flow', sign: 1, degree: 'plain' }
     : undefined;
 

@@ -3,6 +3,7 @@ import type { Item } from '../text/items.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { dimensionOf, equate, LENGTHS, longEnough, SHORTEST } from './equate.ts';
 import type { Construction, Reading } from './model.ts';
+import { beyond, crossedLength, second } from './set-apart.ts';
 import { inSum } from './sums.ts';
 
 const EQUAL = new Set(
@@ -205,24 +206,6 @@ const READS =
 
 const passed = (items: readonly Item[], left: Group) =>
   items.slice(Math.max(0, left.from - 2), left.from).some((item) => PASSED.has(item.word));
-
-/** "Anything thicker than a 20 G is over 1 mm": the verb belongs to what is compared with the size. */
-const beyond = (items: readonly Item[], left: Group, between: readonly Item[]) =>
-  between.some((item) => VERBS.test(item.word)) &&
-  between[0]!.word !== '(' &&
-  items.slice(Math.max(0, left.from - 2), left.from).some((item) => item.word === 'than');
-const VERBS = /^(?:is|are|was|were|measures?|comes?|has|have)$/;
-
-/** "0.45 mm × 12 mm (26 G)": the second figure of a pair is the length. */
-const second = (items: readonly Item[], left: Group) =>
-  /^[x×*]$/.test(items[left.from - 1]?.word ?? '') && items[left.from - 2]?.kind === 'size';
-
-/** "0.45 mm × 12 mm (26 G)": the second of two measures joined by a cross is a length along. */
-const crossedLength = (items: readonly Item[], g: Group) =>
-  LENGTHS.has(g.sizes[0]!.system) &&
-  CROSS.has(items[g.from - 1]?.word ?? '') &&
-  items[g.from - 2]?.kind === 'size';
-const CROSS = new Set(['×', '*', 'x', 'by']);
 
 /** "2 mm wider than a 14 Fr", "the difference is 2 mm", "15 mm round": not how thick it is. */
 const otherMeasure = (items: readonly Item[], left: Group, right: Group) =>

@@ -5,6 +5,8 @@ import type { Item } from './text/items.ts';
 /** Words that join a second statement to the first: a reason, an aside, a contrast. */
 const JOINS =
   /^(?:because|since|which|who|whose|being|so|therefore|hence|thus|but|yet|while|whereas|although|though|;)$/;
+/** Of a material or a point: an aside, or a claim that it is the only one. */
+const PROPERTY_JOINS = /^(?:with|only|sole|always|exclusively)$/;
 const ARTICLE = /^(?:an?|the|with)$/;
 
 /** Does the sentence say more than one thing? */
@@ -12,7 +14,7 @@ export const compound = (items: readonly Item[], kind: Claim['kind']): boolean =
   items.some(
     (item, i) =>
       JOINS.test(item.word) ||
-      (kind === 'property' && item.word === 'with') ||
+      (kind === 'property' && PROPERTY_JOINS.test(item.word)) ||
       reason(items, i) ||
       another(items, i, kind),
   );

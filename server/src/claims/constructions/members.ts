@@ -14,7 +14,7 @@ export const members: Construction = {
   needs: () => [{ holds: ['material'] }],
   read(scene) {
     const named = materialsIn(scene.items);
-    if (named.length === 0) return [];
+    if (named.length === 0 || ticked(scene)) return [];
     const said = scene.items.flatMap((item, at) => {
       const row = PROPERTY_WORDS.get(item.word);
       return row ? listed(scene.items, at, named).map((m) => reading(scene, m, row)) : [];
@@ -22,6 +22,10 @@ export const members: Construction = {
     return said.length > 0 ? said : alone(scene, named);
   },
 };
+
+/** "Monofilament: silk ✗, nylon ✓": each name has its own answer. */
+const ticked = ({ passage, sentence: { start, end } }: Scene): boolean =>
+  /[✓✔✗✘❌✅]/u.test(passage.text.slice(start, Math.min(end + 3, start + 400)));
 
 const NOUNS = new Set(
   'suture sutures thread threads stitch stitches material materials strands ones we stock use keep have in on our the this tray shelf drawer'.split(

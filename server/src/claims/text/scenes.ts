@@ -125,9 +125,9 @@ function lazy<T>(make: () => T): () => T {
   };
 }
 
-/** A sentence with a gap says nothing until it is filled. */
+/** A sentence with a gap says nothing until it is filled; one with several keys, "… (F), … (T)", says a different thing each. */
 const unfilled = (text: string, { start, end }: Sentence): boolean =>
-  end - start < 600 && /_{3,}|\.{5,}/.test(text.slice(start, end));
+  end - start < 600 && /_{3,}|\.{5,}|\((?:T|F)\).+\((?:T|F)\)/.test(text.slice(start, end));
 
 /** A numbered statement that an answer section keys true or false. */
 function keyedElsewhere(

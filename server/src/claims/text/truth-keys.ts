@@ -174,10 +174,12 @@ const LINE_END = /(?:[—–→]|\s-|\.{3,}|…|\s(?=\())\s*\(?(T|F|true|false|y
 
 const keyed = (mark: string): 'true' | 'false' => (/^(?:t|yes|✓|✔)/i.test(mark) ? 'true' : 'false');
 
+/** "4-0 thicker than 3-0 (F), 3-0 thicker than 4-0 (T)": several keys of one line. */
+const BRACKETED = /\((?:T|F|true|false)\)/gi;
 const LABELS = /\b(?:TRUE|FALSE|True|False)\s*:/g;
 
 function lineKey(line: string): 'true' | 'false' | undefined {
-  if ((line.match(LABELS)?.length ?? 0) > 1) return undefined;
+  if ((line.match(LABELS)?.length ?? 0) > 1 || (line.match(BRACKETED)?.length ?? 0) > 1) return undefined;
   const front = LINE_FRONT.exec(line) ?? NUMBER_FRONT.exec(line);
   const mark = front ? (front[1] ?? front[2] ?? front[3]) : LINE_END.exec(line)?.[1];
   return mark === undefined ? undefined : keyed(mark);

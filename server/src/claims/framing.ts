@@ -74,11 +74,17 @@ export function disputed({ after, next, items }: Scene): boolean {
 }
 const IMPERSONAL = /^(?:it|that|this|which|what|all|each|nothing)$/;
 
-/** "Only II is true." below several statements: the others are there to be found out. */
+/** "Only II is true." below several statements, "Right or wrong?" below one: they are there to be found out. */
 export function onlyOne({ note, passage, sentence }: Scene): boolean {
   const { index, text } = passage;
   if (text.length > 1200) return false;
   if (ONLY.test(text.slice(sentence.end))) return true;
+  if (
+    /^\W*(?:right or wrong|true or false|t or f|yes or no|agree or disagree)\s*\?/i.test(
+      note.passages[index + 1]?.text.slice(0, 40) ?? '',
+    )
+  )
+    return true;
   return [1, 2, 3].some((step) => ONLY.test(note.passages[index + step]?.text.slice(0, 60) ?? ''));
 }
 const ONLY =

@@ -143,7 +143,7 @@ function letterIn(read: Read, quiz: Quiz, within: Span): Keyed | undefined {
     const match = pattern.exec(text);
     const place = match && (/\d/.test(match[1]!) ? Number(match[1]) - 1 : placeOf(match[1]!));
     const chosen = match && place !== null ? quiz.options[place] : undefined;
-    if (!match || !chosen) continue;
+    if (!match || !chosen || /\b(?:wrong|false|odd)\b[^\n]*\n/i.test(match[0])) continue;
     const end = from + match.index + match[0].length;
     return { quiz, chosen, at: piece(read, end - match[1]!.length, end) };
   }

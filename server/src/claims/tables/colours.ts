@@ -15,6 +15,21 @@ import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.
 const PACKING =
   /\b(?:box|boxes|packets?|packs?|trays?|lids?|drawers?|stickers?|labels?|bags?|bins?|baskets?|folders?|tubs?|crates?|shelf|shelves|cupboards?|lumens?|clips?|hangers?)\b/;
 
+/** Words that a header of hub colours is made of; any other word says whose colour it is: a triage tag's, a wristband's. */
+const CODE_WORDS = new Set(
+  `colour colours color colors coloured code codes coding hub hubs cannula cannulas cannulae catheter catheters needle needles iv peripheral venous device funnel wing wings port valve connector cap ring
+  standard iso foley suction urinary hypodermic injection plastic hubcolour the of its and on at in by usual shade butterfly winged set sets spinal gauge size name what is it mark marking markers end
+  drawing tip tube line lines inflation vein flashback chamber should be which says said expected seen stated given printed taught our old new real right answer true actual front back side card cards term definition`.split(
+    /\s+/,
+  ),
+);
+const ofElse = (header: string): boolean =>
+  (header.toLowerCase().match(/\p{L}{3,}/gu) ?? []).some((word) => !CODE_WORDS.has(word));
+
+/** Where colours sort blood tubes, patients or children, they are no hub's. */
+const OTHER_CODES =
+  /\b(?:tube tops?|additives?|triage|zones?|bands?|wristbands?|urine|skin|ecg|masks?|patients?|kg|weights?|broselow)\b/;
+
 /** "Q2" at the head of a column: what somebody answered. */
 const ANSWERED = /^\W*q(?:uestion)?\W?\d/;
 
@@ -32,7 +47,8 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
   return coloured.flatMap(({ read, column, word }) => {
     const subject = coded.find((cell) => cell.column !== column);
     const header = grid.header[column]!;
-    if (!subject || PACKING.test(header) || ANSWERED.test(header)) return [];
+    if (!subject || PACKING.test(header) || ANSWERED.test(header) || ofElse(header)) return [];
+    if (grid.header.some((head) => OTHER_CODES.test(head))) return [];
     const device = deviceFor(grid, header, row, subject.mention);
     if (device === 'both') return [];
     return [colourClaim(subject.mention, read, word, device, rowSpan(row))];

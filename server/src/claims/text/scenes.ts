@@ -129,6 +129,9 @@ function lazy<T>(make: () => T): () => T {
 const unfilled = (text: string, { start, end }: Sentence): boolean =>
   end - start < 600 && /_{3,}|\.{5,}|\((?:T|F)\).+\((?:T|F)\)/.test(text.slice(start, end));
 
+/** "3. True. A 14 G …" carries its key; "3. True or false? …" asks for one. */
+const KEYED_AT_HEAD = /^\W*(?:\d{1,2}[.)]\s*)?(?:true|false)\b(?!\s*(?:or|\/|,)\s*false\b|\?)/i;
+
 /** A numbered statement that an answer section keys true or false. */
 function keyedElsewhere(
   note: Note,
@@ -143,7 +146,7 @@ function keyedElsewhere(
   const number = numberIn(head) ?? letterNumber(head) ?? (line === 0 ? markerNumber(note, read) : undefined);
   const entry = number === undefined ? undefined : answers.find(number, read);
   // Beside a statement that offers no choices an F is not the sixth of them.
-  if (/^\W*(?:\d{1,2}[.)]\s*)?(?:true|false)\b/i.test(text.slice(line, line + 20))) return {};
+  if (KEYED_AT_HEAD.test(text.slice(line, line + 30))) return {};
   if (entry && ofOtherSizes(entry.body, sentence)) return { truthItem: true };
   const key = entry?.answer === 'f' ? 'false' : entry?.answer;
   const listed = number !== undefined && answers.judges;

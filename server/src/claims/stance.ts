@@ -157,7 +157,7 @@ function announced(scene: Scene): boolean {
   if (before && announces(before)) return true;
   if (scene.passage.list && scene.context.some((sentence) => allWrong(sentence.items))) return true;
   return scene.headings.some((heading) =>
-    /\b(?:myths?|mistakes|misconceptions|false friends|pitfalls|truths and a lie|on purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
+    /\b(?:myths?|mistakes|misconceptions|false friends|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
       heading,
     ),
   );

@@ -4,7 +4,7 @@ import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { ComparisonClaim } from '../model.ts';
 import { readItems } from '../text/items.ts';
-import { decidable, measuredWords } from '../text/magnitudes.ts';
+import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { STRUCK_HEADER } from '../text/scenes.ts';
 import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 
@@ -20,22 +20,31 @@ export function comparisons(row: Row): ComparisonClaim[] {
     const than = read?.items.findIndex((item) => item.word === 'than') ?? -1;
     if (!read || !other || !word || than !== word.to + 1 || systemOf(other) !== systemOf(subject)) return [];
     if (word.axis === 'other' || word.axis === 'number' || word.idiom) return [];
-    const { start, end } = read.items[word.at]!;
-    const focus = sourceSpan(read.passage, { start, end });
-    return [
-      {
-        kind: 'comparison',
-        construction: 'table-row',
-        span: rowSpan(row),
-        focus,
-        left: operandOf(subject),
-        right: operandOf(other),
-        axis: word.axis,
-        relation: word.sign === 1 ? 'more' : 'less',
-        word: focus,
-      } satisfies ComparisonClaim,
-    ];
+    return [worded(row, read, word, subject, other)];
   });
+}
+
+/** A comparison whose word stands in a cell of the row: a fix may swap it there. */
+function worded(
+  row: Row,
+  read: NonNullable<Row[number]>,
+  word: Measured,
+  left: Mention,
+  right: Mention,
+): ComparisonClaim {
+  const { start, end } = read.items[word.at]!;
+  const focus = sourceSpan(read.passage, { start, end });
+  return {
+    kind: 'comparison',
+    construction: 'table-row',
+    span: rowSpan(row),
+    focus,
+    left: operandOf(left),
+    right: operandOf(right),
+    axis: word.axis,
+    relation: word.sign === 1 ? 'more' : 'less',
+    word: focus,
+  };
 }
 
 /** A column headed "Wider" that picks one of the sizes of another cell: "| 18 G and 22 G | 18 G |". */
@@ -97,21 +106,7 @@ export function signed(row: Row): ComparisonClaim[] {
       return [];
     if (word.degree !== 'comparative' || !decidable(word.axis) || systemOf(left) !== systemOf(right))
       return [];
-    const { start, end } = read.items[word.at]!;
-    const focus = sourceSpan(read.passage, { start, end });
-    return [
-      {
-        kind: 'comparison',
-        construction: 'table-row',
-        span: rowSpan(row),
-        focus,
-        left: operandOf(left),
-        right: operandOf(right),
-        axis: word.axis,
-        relation: word.sign === 1 ? 'more' : 'less',
-        word: focus,
-      } satisfies ComparisonClaim,
-    ];
+    return [worded(row, read, word, left, right)];
   });
 }
 

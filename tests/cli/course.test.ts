@@ -170,6 +170,18 @@ describe('since a revision', () => {
     expect(sizewright(['check', '--since', 'HEAD'], { cwd })).toMatchObject({ status: 0 });
   });
 
+  test('a program that the settings of the repository name is not started', () => {
+    const cwd = repository();
+    const hook = join(cwd, '.git', 'watch.sh');
+    writeFileSync(hook, `#!/bin/sh\ntouch '${join(cwd, 'started')}'\n`, { mode: 0o755 });
+    git(cwd, 'config', 'core.fsmonitor', hook);
+    writeFileSync(join(cwd, 'old.md'), `${WRONG}\n\nAn 18 G is wider than a 14 G.\n`);
+    expect(found(cwd, '--since', 'main')).toHaveLength(1);
+    expect(readdirSync(cwd)).not.toContain('started');
+    git(cwd, 'status');
+    expect(readdirSync(cwd)).toContain('started');
+  });
+
   test.each(['gone', '--output=x', 'HEAD:old.md', ''])('no such revision: %j', (name) => {
     const cwd = repository();
     const { status, stderr } = sizewright(['check', `--since=${name}`], { cwd });

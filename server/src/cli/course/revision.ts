@@ -1,14 +1,20 @@
 /** What changed since a git revision: which notes, and what they said then. */
 import { spawnSync } from 'node:child_process';
-import { resolve } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import { reason, UsageError } from '../usage-error.ts';
 
 const LARGEST_OUTPUT = 1 << 30;
 
+/** A repository's settings may name a program that tells git what changed: a course must not start one. */
+const NOTHING_OF_THE_COURSE = ['-c', 'core.fsmonitor=false'];
+
 function git(args: readonly string[], folder: string): Buffer {
-  const { status, error, stdout, stderr } = spawnSync('git', ['-C', folder, ...args], {
-    maxBuffer: LARGEST_OUTPUT,
-  });
+  const { status, error, stdout, stderr } = spawnSync(
+    'git',
+    [...NOTHING_OF_THE_COURSE, '-C', resolve(folder), ...args],
+    // Started from elsewhere: some systems look for a program in the folder they stand in before anywhere else.
+    { maxBuffer: LARGEST_OUTPUT, cwd: dirname(process.execPath) },
+  );
   if (error) throw new UsageError(`git cannot be run: ${reason(error)}`);
   if (status !== 0) throw new UsageError(`git: ${stderr.toString().trim().split('\n')[0]}`);
   return stdout;
@@ -42,7 +48,9 @@ export class Revision {
   /** What the note said then; nothing when it is new. */
   before(path: string): Buffer | undefined {
     const then = this.#changed.get(resolve(path));
-    return then === undefined ? undefined : git(['show', `${this.#commit}:${then}`], this.#top);
+    return then === undefined
+      ? undefined
+      : git(['show', '--no-textconv', `${this.#commit}:${then}`], this.#top);
   }
 
   /** Status, path, and for a rename or copy a second path. */

@@ -1,5 +1,6 @@
 /** Guidewires by diameter in inches: ".035", "0.035-in", "035 wire", "oh-three-five", "thirty-five thousandths of an inch". */
 import { readNumber, WORD_NUMBER, wordValue } from '../../server/src/mentions/words/numbers.ts';
+import { alternation, INCH_WORDS } from '../../server/src/mentions/words/units.ts';
 import type { Item, Notation } from './model.ts';
 import { AFTER, BEFORE, readSeries } from './series.ts';
 
@@ -13,7 +14,7 @@ export const wireInches: Notation = {
   about:
     'Guidewires carry their diameter in inches: 0.035 in, .018", 0.014-inch; the unit is often left out.',
   system: 'wire-inch',
-  pattern: `(?<![0-9A-Za-zÀ-ÿ.,$€£=<>_-])(?<![0-9]/)${NUMBER}(?:${JOIN}${NUMBER}){0,5}(?:[\\s]?-?(?:inch(?:es)?|in|["″”])\\.?|s(?![A-Za-z]))?(?![0-9A-Za-zÀ-ÿ%_]|[\\s]?(?:%|mm|cm|mg|ml|percent|per))`,
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,$€£=<>_-])(?<![0-9]/)${NUMBER}(?:${JOIN}${NUMBER}){0,5}(?:[\\s]?-?(?:${alternation(INCH_WORDS)})\\.?|s(?![A-Za-z]))?(?![0-9A-Za-zÀ-ÿ%_]|[\\s]?(?:%|mm|cm|mg|ml|percent|per))`,
   anyCase: true,
   // Two wires with a comma between are a list: the values are too peculiar for anything else.
   read: (text) => readSeries(text.replace(/\.$/, ''), NUMBER, plausible, 'after', 'list'),

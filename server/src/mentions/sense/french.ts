@@ -35,10 +35,14 @@ function nationality(place: Place, match: string): boolean {
   return !isFrench(place.devices) && !inContext(place) && !factsOf(place.around).french;
 }
 
+/** "see Ch 4", "in Ch. 4": what stands before a chapter. */
+const POINTED_AT = /(?:\b(?:see|in|from|of|read|cf\.?|voir|siehe|v[ée]ase)|[(§])\s?$/i;
+
 const chapter = (place: Place, match: string): Verdict =>
   isFrench(place.devices) ||
   inContext(place) ||
   /^CH?[0-9]/.test(match) ||
+  (factsOf(place.around).charriere && !POINTED_AT.test(place.before)) ||
   (factsOf(place.around).french && /[0-9]\s?[-–]\s?[0-9]/.test(match))
     ? size('french', 'unit-word', match)
     : NOTHING;

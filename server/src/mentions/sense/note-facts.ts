@@ -11,6 +11,8 @@ export interface NoteFacts {
   readonly smallLetterGauge: boolean;
   /** French sizes are written, or things sized in French are named. */
   readonly french: boolean;
+  /** Charrière is explained, or Ch is written behind a number: "Ch 14" is then no chapter. */
+  readonly charriere: boolean;
   /** "7F" stands beside a catheter: the note's own way to write French. */
   readonly letterFrench: boolean;
   readonly thread: boolean;
@@ -39,6 +41,10 @@ const SMALL_GAUGE = /[0-9]{2}\s?g\s(?:[a-z-]+\s)?(?:needles?|cannula\w*|butterfl
 const LETTER_FRENCH =
   /[0-9]\s?F\s(?:[a-z-]+\s)?(?:catheters?|sheaths?|foley|drains?|introducers?|dilators?|tubes?|lines?|pigtails?)/;
 
+/** The word, "12 Ch", or Ch beside another name of the unit: "Ch, Fr or FG". */
+const CHARRIERE =
+  /charri[eè]re|[0-9]\s?Ch\b|\b(?:Fr|FG|F)(?:\s(?:or|and|=|ou|oder|o|y)\s|[,/]\s?)C[Hh]\b|\bC[Hh](?:\s(?:or|and|=|ou|oder|o|y)\s|[,/]\s?)(?:Fr|FG|F)\b/i;
+
 /** "3-0 Such": a word with a capital right after a thread size. */
 const NAMED = /(?<![0-9A-Za-z.-])(?:[1-9]|1[0-2])[-/]0\s([A-Z][A-Za-z]{2,23})\b/g;
 const namesIn = (text: string): readonly string[] =>
@@ -58,6 +64,7 @@ function gather(around: Surroundings): NoteFacts {
     french:
       any((text) => /[0-9]\s?-?(?:Fr\b|French|Ch\b)/.test(text)) ||
       [...devices].some((device) => device !== 'catheter' && systemOf(device) === 'french'),
+    charriere: any((text) => CHARRIERE.test(text)),
     letterFrench: any((text) => LETTER_FRENCH.test(text)),
     trueFalse: any(
       (text) =>

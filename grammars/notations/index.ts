@@ -9,8 +9,10 @@ import {
   centimetres,
   micrometres,
   millimetres,
+  millimetresMeasured,
   millimetresSpoken,
   needleProduct,
+  needleProductBare,
   needleSlash,
 } from './millimetres.ts';
 import type { Notation } from './model.ts';
@@ -33,7 +35,9 @@ export const NOTATIONS: readonly Notation[] = [
   gaugeSpoken,
   frenchSpoken,
   needleProduct,
+  needleProductBare,
   millimetres,
+  millimetresMeasured,
   centimetres,
   micrometres,
   millimetresSpoken,

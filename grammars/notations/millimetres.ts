@@ -36,24 +36,59 @@ export const needleProduct: Notation = {
   title: 'Diameter by length',
   about: 'Both measures of a needle in millimetres: 0.8 × 40 mm.',
   system: 'millimetre',
-  pattern: `${BEFORE}[0-9](?:[.,][0-9]{1,2})?[\\s]?(?:mm[\\s]?)?[x×][\\s]?[0-9]{1,3}[\\s]?mm${AFTER}`,
+  pattern: `${BEFORE}[0-9](?:[.,][0-9]{1,2})?[\\s]?(?:mm[\\s]?)?(?:[x×]|by[\\s])[\\s]?[0-9]{1,3}[\\s]?mm${AFTER}`,
   anyCase: true,
-  read: (text) => {
-    const items = [...text.matchAll(/[0-9]+(?:[.,][0-9]+)?/g)].map((match) => ({
-      at: match.index,
-      end: match.index + match[0].length,
-      read: readNumber(match[0])!,
-    }));
-    return items.map(({ at, end, read }, i) => ({
-      start: at,
-      end: i === items.length - 1 ? text.length : end,
-      values: [read.value],
-      decimals: read.decimals,
-    }));
-  },
-  examples: ['0.8 × 40 mm', '0,5 x 16 mm'],
+  read: readProduct,
+  examples: ['0.8 × 40 mm', '0,5 x 16 mm', '0.8 by 40 mm'],
   counterExamples: ['3 × daily'],
 };
+
+export const needleProductBare: Notation = {
+  id: 'needle-product-bare',
+  title: 'Diameter by length, the unit left out',
+  about:
+    'Both measures of a needle as its packet prints them, in millimetres: 0.8 × 40. Read only of a needle.',
+  system: 'millimetre',
+  pattern: `${BEFORE}[0-3][.,][0-9]{1,2}[\\s]?(?:[x×]|by[\\s])[\\s]?[1-9][0-9]{0,2}${AFTER_NUMBER}(?![\\s]?(?:[x×]|cm|in|m[lg]))`,
+  contextual: true,
+  anyCase: true,
+  read: readProduct,
+  examples: ['0.8 × 40', '0,5x16', '0.8 by 40'],
+  counterExamples: ['0.9% × 100', '10 × 10', '0.5 x 2 mL'],
+};
+
+const MEASURE = '(?:outside|inside|outer|inner|across|wide|OD|ID|od|in[\\s]diameter)';
+
+export const millimetresMeasured: Notation = {
+  id: 'millimetres-measured',
+  title: 'Diameter without its unit',
+  about: 'A decimal that says what it measures, beside a size or millimetres: 0.72 outside, OD 1.27.',
+  system: 'millimetre',
+  pattern: `${BEFORE}(?:[0-9]{1,2}[.,][0-9]{1,3}(?=[\\s]${MEASURE}(?![0-9A-Za-zÀ-ÿ]))|(?:OD|O\\.D\\.|[Oo]uter[\\s]diameter|[Oo]utside[\\s]diameter|[Ii]nner[\\s]diameter|[Ii]nside[\\s]diameter)[\\s](?:is[\\s]|of[\\s])?[0-9]{1,2}[.,][0-9]{1,3}${AFTER_NUMBER}(?![\\s]?(?:[cm]m|in)))`,
+  contextual: true,
+  anyCase: false,
+  read: (text) => {
+    const match = /[0-9]+[.,][0-9]+$/.exec(text)!;
+    const { value, decimals } = readNumber(match[0])!;
+    return [{ start: match.index, end: text.length, values: [value], decimals }];
+  },
+  examples: ['OD 1.27', 'outer diameter of 4.7'],
+  counterExamples: ['OD 2 tablets', 'outer diameter 4.7 cm'],
+};
+
+function readProduct(text: string): readonly Item[] {
+  const items = [...text.matchAll(/[0-9]+(?:[.,][0-9]+)?/g)].map((match) => ({
+    at: match.index,
+    end: match.index + match[0].length,
+    read: readNumber(match[0])!,
+  }));
+  return items.map(({ at, end, read }, i) => ({
+    start: at,
+    end: i === items.length - 1 ? text.length : end,
+    values: [read.value],
+    decimals: read.decimals,
+  }));
+}
 
 export const needleSlash: Notation = {
   id: 'needle-slash',

@@ -18,6 +18,7 @@ export const CUES: Readonly<Record<string, RegExp>> = {
   'metric-before': /metric|ep\s?[0-9]|m\.?\s[0-9]/i,
   'metric-after': /metric/i,
   millimetres: /[0-9][\s]?-?m/i,
+  'millimetres-measured': /[0-9]\s(?:o|i|a|w)|(?:OD|D\.|iameter)\s(?:is\s|of\s)?[0-9]/i,
   centimetres: /[0-9][\s]?-?[cz]/i,
   micrometres: /[0-9]\s?-?(?:[µμu]m|micro)/i,
   'millimetres-spoken': /millimet/i,
@@ -33,6 +34,7 @@ export const CUES: Readonly<Record<string, RegExp>> = {
   'wire-spoken': /thou|(?:oh|zero|o)[\s-](?:one|two|three|fourteen|eighteen|twenty|thirty)/i,
   'wire-short': /wire/i,
   'inch-fraction': /[0-9]\/[0-9]|[½¼¾⅛⅜⅝⅞]/,
-  'needle-product': /[x×]\s?[0-9]/i,
+  'needle-product': /(?:[x×]|by)\s?[0-9]/i,
+  'needle-product-bare': /(?:[x×]|by)\s?[0-9]/i,
   'needle-slash': /[0-9]\/[0-9]/,
 };

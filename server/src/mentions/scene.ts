@@ -48,6 +48,7 @@ function isThing(text: string, { word, start }: Hit<Device>): boolean {
   const before = text.slice(Math.max(0, start - 24), start);
   // A peg holds a coat; the tube is written in capitals.
   if (/^pegs?$/.test(word)) return text.startsWith('PEG', start);
+  if (/^[no]gs?$/.test(word)) return /^[NO]G/.test(text.slice(start, start + 2)) && !/[0-9]\s?$/.test(before);
   if (word.startsWith('stent'))
     return !/\bmm\s(?:[\w-]+\s){0,2}$|\b(?:coronary|eluting|vascular|metal)\s$/i.test(before);
   if (/^ports?$/.test(word) && !PORT_NEAR.test(text.slice(Math.max(0, start - 120), start + 120)))

@@ -21,7 +21,7 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
   if (value <= 1 && !bare.spoken && place.materials.some((hit) => hit.end === place.span.start - 1))
     return size('usp', 'material-before', place.text.slice(0, 40));
   if (material?.means === 'stainless-steel') return size('usp', 'steel', material.word);
-  const handed = /\ban?\s["“]?$/i.test(place.before);
+  const handed = /\ban?\s["“]?$/i.test(place.before) && !/\ban?\s0\b/i.test(place.text);
   const name = material ? undefined : ownName(place, value);
   if (name) return namedThread(place, bare, name);
   if (material && (value === 0 || (value === 1 && !handed)))

@@ -6,7 +6,8 @@ import { headingsOf, labelsOf, type Scene, type Surroundings } from '../scene.ts
 import { placeOf } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
 import { size } from '../sense/verdict.ts';
-import { HEADERS, OTHER_HEADER } from '../words/frames.ts';
+import { HEADERS } from '../words/frames.ts';
+import { isOther, measured } from './measures.ts';
 import { setting } from './rungs.ts';
 import { bareCandidate } from './tokens.ts';
 
@@ -46,14 +47,14 @@ function threadCell(around: Surroundings, scene: Scene): RegExpExecArray | null 
 /** Header first, then row label; a plain "Size" asks the devices named in the row. */
 function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
   const { header, row } = labelsOf(around, scene.passage);
-  if (header && OTHER_HEADER.test(header.passage.text)) return undefined;
+  if (header && isOther(around, header)) return undefined;
   const unit = unitUnder(around, scene);
   if (unit) return named(unit);
   // "12 Fr" at the head of a column names one size: the label of the row says what is measured.
   if (header && /\d/.test(header.passage.text)) return named(row) ?? named(header);
   return (
     named(header) ??
-    captioned(around, header, scene) ??
+    measured(around, header, scene) ??
     named(row) ??
     sized(around, header, row, scene) ??
     reach(header, scene)
@@ -73,28 +74,6 @@ function unitUnder(around: Surroundings, scene: Scene): Scene | undefined {
   return units.slice(0, WIDEST).every((index) => UNIT_CELL.test(text(index))) ? own : undefined;
 }
 const WIDEST = 12;
-
-/** "Outer diameters in mm" right above a table: the unit of a column of diameters that names none. */
-function captioned(around: Surroundings, header: Scene | undefined, { passage }: Scene): System | undefined {
-  const table = passage.cell && around.note.tables[passage.cell.table];
-  const over = [around.scenes[table?.leadIn ?? -1], headingsOf(around, passage)[0]];
-  if (
-    !header ||
-    !/^\W*(?:outer |outside |external )?(?:diameter|width|thickness|outside|o\.?d\.?)\W*$/i.test(
-      header.passage.text,
-    )
-  )
-    return undefined;
-  return over.some(
-    (scene) =>
-      scene &&
-      /\b(?:in|against|to|,) (?:mm|millimet(?:re|er)s)\b|\((?:in )?mm\)/i.test(
-        scene.passage.text.slice(0, 120),
-      ),
-  )
-    ? 'millimetre'
-    : undefined;
-}
 
 function named(label: Scene | undefined): System | undefined {
   const text = label?.passage.text ?? '';

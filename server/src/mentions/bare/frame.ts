@@ -31,7 +31,7 @@ const COLOUR_BEFORE = new RegExp(
   `(?:^|[\\s(,;:])${COLOUR}\\s?(?:(?:is|are|for|means|hub|cannula)\\s(?:the\\s)?|[=:–—→-]\\s?|\\s)$`,
   'i',
 );
-const OPTION = /(?:^|[\s(])(?:[a-eA-E][).:]\s?|[B-E]\s)$/;
+const OPTION = /(?:^|[\s(])(?:[a-eA-E][).:]\s?|[B-E]\s|\(?i{1,3}v?\)\s)$|[:?]\sA\s$/;
 
 /** Undefined when something about the number says it counts or labels another thing. */
 export function frameOf(place: Place, bare: Bare): Frame | undefined {
@@ -66,6 +66,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
     IN_A_SUM.test(place.before) ||
     RANGE_COUNTED.test(after) ||
     (CITED_AFTER.test(after) && CITED_BEFORE.test(place.before)) ||
+    countsThings(place, bare) ||
     enumerates(place, bare) ||
     numbersSection(place, bare) ||
     (/^[.)]\s/.test(after) &&
@@ -76,6 +77,13 @@ function elsewhere(place: Place, bare: Bare): boolean {
     (after.startsWith(')') && !place.before.slice(-40).includes('('))
   );
 }
+
+/** "We did 14 cannulas and 3 drains": so many of them. */
+const countsThings = (place: Place, { run, plural, span }: Bare): boolean =>
+  !plural &&
+  run.values.length === 1 &&
+  !DETERMINED.test(place.before) &&
+  place.devices.some((hit) => hit.start === span.end + 1 && /(?:s|ae)$/.test(hit.word));
 
 /** "5 0 silk": the dash of a thread size got lost, so neither number stands alone. */
 const spacedZero = (place: Place, { value }: Bare, after: string): boolean =>
@@ -95,6 +103,7 @@ const isReference = (place: Place, bare: Bare): boolean =>
 /** "5 Drains" as a heading; "1 needles, 2 drains, 3 tubes": the number of a section. */
 function numbersSection(place: Place, { value, decimals, spoken }: Bare): boolean {
   const { text, kind } = place.scene.passage;
+  if (place.materials.some((hit) => hit.start === place.span.end + 1)) return false;
   if (spoken || !/^\s[A-Za-z]/.test(text.slice(place.span.end, place.span.end + 2))) return false;
   if (kind === 'heading') return place.span.start === 0 && /^\s[A-Z]/.test(text.slice(place.span.end));
   if (decimals > 0) return false;
@@ -109,7 +118,8 @@ function numbersSection(place: Place, { value, decimals, spoken }: Bare): boolea
 /** "6. Skin barrier 7. Tape 8. Syringe": items numbered within a line. */
 function enumerates(place: Place, bare: Bare): boolean {
   const text = place.scene.passage.text;
-  if (bare.decimals > 0 || !/^\.\s[A-Z(]/.test(text.slice(place.span.end, place.span.end + 3))) return false;
+  if (bare.decimals > 0 || !/^\.\s[A-Z(0-9]/.test(text.slice(place.span.end, place.span.end + 3)))
+    return false;
   const near = text.slice(Math.max(0, place.span.start - 160), place.span.end + 160);
   return [bare.value - 1, bare.value + 1].some((next) => near.includes(` ${next}. `));
 }
@@ -117,7 +127,7 @@ function enumerates(place: Place, bare: Bare): boolean {
 const MAGNITUDE =
   '(?:thick|thinn?|fin|narrow|wid|bigg|larg|small|slimm?|fatt?|stout|heavi|light|strong|weak|coars|fast|slow)er';
 const COMPARED_AFTER = new RegExp(
-  `^\\s(?:is|are|was|runs|looks|flows)\\s(?:(?:too|very|quite|rather|much|far|still|already|plenty)\\s)?(?:${MAGNITUDE}|thick|thin|fine|narrow|wide|big|small|stout)\\b`,
+  `^\\s(?:is|are|was|runs|looks|flows)\\s(?:(?:the|too|very|quite|rather|much|far|still|already|plenty)\\s)?(?:${MAGNITUDE}|${MAGNITUDE.replace(/er$/, 'est')}|thick|thin|fine|narrow|wide|big|small|stout)\\b`,
   'i',
 );
 const COMPARED_BEFORE = new RegExp(`\\b${MAGNITUDE}\\sthan\\s$`, 'i');
@@ -126,9 +136,12 @@ const COMPARED_BEFORE = new RegExp(`\\b${MAGNITUDE}\\sthan\\s$`, 'i');
 const compared = (place: Place): boolean =>
   COMPARED_AFTER.test(place.after) || COMPARED_BEFORE.test(place.before);
 
+const pointed = (place: Place): boolean => DETERMINED.test(place.before) || COLOUR_BEFORE.test(place.before);
+
 /** The phrase ends after the number, or goes on in a way a counted noun could not. */
 export function isClosed(place: Place, bare: Bare): boolean {
   if (CLOSED.test(place.after)) return true;
+  if (/^\s(?:\(|an?\s)/.test(place.after) && (bare.run.values.length > 1 || pointed(place))) return true;
   if (/(?:^|[\s"“‘'(])an?\s["“‘']?$/i.test(place.before) && /^\s[a-z]+(?:s|ed)\b/.test(place.after))
     return true;
   const rest = place.scene.passage.text.slice(place.span.end, place.sentence.end);

@@ -7,12 +7,12 @@ import { tubeQuestion } from '../sense/numbered.ts';
 import { type Place, placeOf } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
 import { size, type Verdict } from '../sense/verdict.ts';
-import { OTHER_HEADER } from '../words/frames.ts';
 import { fetchQuestion, handedThread, threadQuestion } from './ask.ts';
 import type { Board } from './board.ts';
 import { tableNumbers } from './cells.ts';
 import { chains } from './chain.ts';
 import { frameOf, isClosed } from './frame.ts';
+import { isOther } from './measures.ts';
 import { type RungName, type Settled, settle } from './settle.ts';
 import { type Bare, bareNumbers } from './tokens.ts';
 
@@ -23,7 +23,7 @@ export function bareSizes(board: Board, scene: Scene): Mention[] {
   const own = board.settled[scene.passage.index]!;
   if (scene.passage.cell) {
     const { header } = labelsOf(board.around, scene.passage);
-    if (header && OTHER_HEADER.test(header.passage.text)) return [];
+    if (header && isOther(board.around, header)) return [];
     const cells = tableNumbers(board.around, scene, own);
     if (cells.length > 0) return cells;
   }

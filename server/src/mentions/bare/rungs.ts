@@ -1,7 +1,7 @@
 /** The rungs of evidence for the system of a bare number: each names the systems that one kind of context speaks of. */
 import type { Device, System } from '../../sizes/model.ts';
 import type { Mention } from '../model.ts';
-import { type Hit, headingsOf, labelsOf, type Scene } from '../scene.ts';
+import { type Hit, headingsOf, labelsOf, type Scene, within } from '../scene.ts';
 import { factsOf } from '../sense/note-facts.ts';
 import { earlier, type Place } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
@@ -26,9 +26,10 @@ export interface Question {
 export type Rung = (question: Question) => readonly System[];
 
 const sizedNoun: Rung = ({ place, bare }) => {
-  const next = place.devices.find((hit) => hit.start >= place.span.end && hit.start - place.span.end < 18);
-  if (!next || !/^[\s-](?:[a-z-]+\s){0,2}$/i.test(place.scene.passage.text.slice(place.span.end, next.start)))
-    return [];
+  const end = Math.max(place.span.end, bare.run.end);
+  const next = place.devices.find((hit) => hit.start >= end && hit.start - end < 18);
+  if (!next || !/^[\s-](?:[a-z-]+\s){0,2}$/i.test(place.scene.passage.text.slice(end, next.start))) return [];
+  if (next.means === 'k-wire') return bare.decimals > 0 ? ['millimetre'] : [];
   if (next.means === 'catheter' && /^tub/.test(next.word)) return bare.decimals > 0 ? ['tube-id'] : [];
   return known(systemOf(next.means));
 };
@@ -39,9 +40,41 @@ const nounBefore: Rung = ({ place }) => {
   return hit && !isGeneral(hit) ? known(systemOf(hit.means)) : [];
 };
 
+/** "Butterfly, 23.", "ETT (7.5)": the thing, and its size apart. */
+const nounApart: Rung = ({ place }) => {
+  const hit = place.devices.findLast((one) => one.end < place.span.start);
+  if (!hit || isGeneral(hit) || /(?:s|ae)$/.test(hit.word)) return [];
+  const between = place.scene.passage.text.slice(hit.end, place.span.start);
+  return /^(?:,|:|\s?\(|\s[–—-])\s?(?:size\s)?$/.test(between) &&
+    /^(?:\)|[.;]|$|\s*\n)|^,\s/.test(place.after)
+    ? known(systemOf(hit.means))
+    : [];
+};
+
+/** "a gauge of 18", "gauge (21)", "the French number is 14": the unit stands just before, a word between. */
+const unitBefore: Rung = ({ place, bare }) => {
+  const { text } = place.scene.passage;
+  const start = Math.max(place.sentence.start, bare.run.start - 40);
+  const word = UNIT_BEFORE.exec(text.slice(start, bare.run.start))?.[1]?.toLowerCase();
+  return word === undefined ? [] : known(UNITS[word.replace(/s$/, '')]);
+};
+const UNIT_BEFORE =
+  /\b(gau?ges?|French|charri[eè]re|Ch|metric)(?:\s(?:number|size|figure|value)s?)?(?:\s?\(|\s?[:=]\s?|\s(?:is|of|was|are|reads|says)\s)$/i;
+const UNITS: Readonly<Record<string, System>> = {
+  gauge: 'needle-gauge',
+  gage: 'needle-gauge',
+  french: 'french',
+  charrière: 'french',
+  charriere: 'french',
+  ch: 'french',
+  metric: 'ep-metric',
+};
+
 /** "12 → 4" where French is turned into millimetres: the second is a third of the first. */
 export function isThird(place: Place, { value }: Bare): boolean {
-  const first = /([0-9]{1,2})\s?(?:Fr\s?)?(?:→|->|=|⇒)\s?$/.exec(place.before.slice(-14))?.[1];
+  const first = /([0-9]{1,2})\s?(?:Fr\s?)?(?:→|->|=|⇒|\b(?:is|makes|gives))\s?$/.exec(
+    place.before.slice(-18),
+  )?.[1];
   const third = first !== undefined && Math.abs(Number(first) / 3 - value) < 0.06;
   return third && /\bmm\b|millimet|÷\s?3|\/\s?3|third/i.test(place.text);
 }
@@ -76,6 +109,15 @@ const earlierMentions: Rung = ({ place, known, bare, settledBare }) => {
 /** Sizes anywhere near in the passage, later ones too. */
 const passageMentions: Rung = ({ place, known }) =>
   systemsOf(mentionsIn(known, { start: Math.max(0, place.span.start - 600), end: place.span.end + 600 }, 60));
+
+/** Things named anywhere near in the passage, later ones too. */
+const passageDevices: Rung = ({ place }) =>
+  ofDevices(
+    within(place.scene.devices, {
+      start: Math.max(0, place.span.start - 300),
+      end: place.span.end + 300,
+    }).slice(0, 12),
+  );
 
 const sentenceDevices: Rung = ({ place, frame, known }) =>
   frame === 'handed' && mentionsIn(known, place.sentence).length > 0 ? [] : ofDevices(place.devices);
@@ -121,23 +163,28 @@ const unitAhead: Rung = ({ place }) =>
     : [];
 
 /** A decimal in a note of tracheal tubes. */
-const tubeDecimal: Rung = ({ place, bare }) =>
+const tubeDecimal: Rung = ({ place, bare, frame }) =>
   bare.decimals > 0 &&
+  (frame !== 'loose' || place.scene.kinds.has('tracheal-tube')) &&
   (factsOf(place.around).tracheal ||
     (!bare.spoken && /\btubes?\b/i.test(place.scene.passage.text.slice(0, 2000))))
     ? ['tube-id']
     : [];
 
 /** "9 Fr in millimeters? a. 3": the question names the unit of its options. */
-const asked: Rung = ({ place, bare }) => {
-  const { text } = place.scene.passage;
-  const before = text.slice(Math.max(0, bare.span.start - 160), bare.span.start);
-  const first = Math.max(...['a. ', 'a) ', 'A. ', 'A) ', 'a: '].map((mark) => before.lastIndexOf(mark)));
-  const question = before.slice(0, first < 0 ? before.length : first).slice(-100);
+const asked: Rung = ({ place, bare, board }) => {
+  const { text, list } = place.scene.passage;
+  const over = board.around.scenes[list?.leadIn ?? list?.parent ?? -1]?.passage.text.slice(-160) ?? '';
+  const before = `${over} ${text.slice(Math.max(0, bare.span.start - 160), bare.span.start)}`;
+  const first = [...before.matchAll(FIRST_OPTION)].at(-1)?.index ?? before.length;
+  const question = before.slice(0, first).split('\n').at(-1)!.slice(-100);
   return ASKED.filter(([, pattern]) => pattern.test(question))
     .map(([system]) => system)
     .slice(0, 1);
 };
+
+/** Where the options begin: after a question mark or colon, or at "a)". */
+const FIRST_OPTION = /(?<=[?:]\s{1,2}\(?)[A1i](?:[).:]|\s)|(?<=\s\(?)a[).:]\s/gi;
 
 const ASKED: readonly (readonly [System, RegExp])[] = [
   ['millimetre', /\b(?:in|is|how many) (?:millimet(?:er|re)s|mm)\b/i],
@@ -192,10 +239,13 @@ const cells: Rung = ({ place, board, frame }) => {
     : systemsOf(row.flatMap((index) => board.settled[index] ?? [])).filter((system) => system === 'usp');
 };
 
+const SIBLING: ReadonlySet<Frame> = new Set<Frame>(['alone', 'option', 'colour']);
+
 /** Siblings of a list: the options of one question share their system. */
 const siblings: Rung = ({ place, board, frame }) => {
   const list = place.scene.passage.list;
-  if (!list || (frame !== 'alone' && frame !== 'option' && frame !== 'colour')) return [];
+  if (!list || !(SIBLING.has(frame) || (frame === 'article' && /\b(?:the|that|this)\s$/i.test(place.before))))
+    return [];
   const { index } = place.scene.passage;
   const near = [-1, 1, -2, 2, -3, 3].flatMap((step) => {
     const other = board.around.scenes[index + step]?.passage;
@@ -261,6 +311,8 @@ export const RUNGS = {
   'unit-ahead': unitAhead,
   noun: sizedNoun,
   'noun-before': nounBefore,
+  'noun-apart': nounApart,
+  'unit-before': unitBefore,
   sentence: sentenceMentions,
   cells,
   siblings,
@@ -270,6 +322,7 @@ export const RUNGS = {
   'earlier-device': earlierDevices,
   label: labels,
   passage: passageMentions,
+  'passage-device': passageDevices,
   before: passagesBefore,
   heading,
   title,

@@ -22,22 +22,25 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['metric-figure', 'any'],
   ['a-third', 'any'],
   ['unit-ahead', 'any'],
-  ['asked', ['option']],
+  ['unit-before', 'any'],
+  ['asked', ['option', 'alone']],
   ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
   ['noun-before', ['article', 'run', 'handed', 'loose']],
+  ['noun-apart', 'any'],
   ['sentence', 'any'],
   ['cells', ['alone']],
-  ['siblings', ['alone', 'option', 'colour']],
+  ['siblings', ['alone', 'option', 'colour', 'article']],
   ['sentence-word', ['article', 'plural', 'run', 'colour', 'colon']],
   ['sentence-device', ['article', 'plural', 'run', 'colour', 'handed', 'option']],
   ['earlier', ['article', 'plural', 'run', 'colour', 'handed', 'colon', 'option']],
   ['earlier-device', ['article', 'plural', 'run', 'colour', 'colon', 'option']],
   ['label', ['article', 'plural', 'run', 'colour', 'colon', 'option', 'alone']],
   ['passage', ['article', 'plural', 'run', 'colour', 'option']],
+  ['passage-device', ['article', 'plural', 'run', 'colour']],
   ['before', ['article', 'plural', 'run', 'colour', 'option']],
   ['heading', ['article', 'plural', 'run', 'colour', 'colon']],
   ['title', ['article', 'plural', 'run', 'colour', 'colon']],
-  ['tube-decimal', ['article', 'plural', 'run', 'handed', 'colon', 'option', 'alone']],
+  ['tube-decimal', ['article', 'plural', 'run', 'handed', 'colon', 'option', 'alone', 'loose']],
   ['flow', ['article', 'plural']],
   ['gauge-run', ['run']],
   ['note', ['article', 'run', 'colour', 'plural']],
@@ -85,6 +88,7 @@ const TUBE_RUNGS: ReadonlySet<RungName> = new Set<RungName>([
   'sentence-device',
   'earlier',
   'earlier-device',
+  'noun',
 ]);
 
 /** Thread numbers and small number words need more than a context. */
@@ -92,7 +96,8 @@ function allowed(system: System, rung: RungName, { bare, frame, place }: Questio
   if (bare.spoken && bare.value < 12 && system !== 'usp' && bare.decimals === 0)
     return system === 'tube-id' && TUBE_RUNGS.has(rung) && /\ban?\s$/i.test(place.before);
   if (system !== 'usp') return true;
-  if (bare.spoken) return false;
+  if (bare.spoken)
+    return rung === 'sentence' && bare.value <= 1 && frame === 'article' && /\ban?\s$/i.test(place.before);
   if (rung === 'bracket') return true;
   if (rung === 'sentence') return frame !== 'loose' || (bare.value === 0 && !bare.spoken);
   return (

@@ -16,6 +16,8 @@ const WHOLE: Readonly<Partial<Record<System, readonly [number, number]>>> = {
 
 /** A decimal is a tube's inner diameter or a metric number; French decimals need the same value nearby. */
 export function suits(system: System, bare: Value): boolean {
+  // A wire for bone is called by its millimetres: "a 1.6".
+  if (system === 'millimetre') return bare.decimals > 0 && bare.value >= 0.6 && bare.value <= 5;
   const bounds = WHOLE[system];
   if (!bounds || bare.value < bounds[0] || bare.value > bounds[1]) return false;
   if (bare.decimals === 0 && Number.isInteger(bare.value)) return true;

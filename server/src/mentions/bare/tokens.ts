@@ -6,7 +6,7 @@ import { readNumber, WORD_NUMBER } from '../words/numbers.ts';
 
 const START = '(?<![0-9A-Za-zÀ-ÿ.,:/⁄$€£#%°_+-])';
 const END = '(?![0-9A-Za-zÀ-ÿ%°_]|[.,:/][0-9]|-(?![0-9]{1,2}[.][05](?![0-9]))[0-9A-Za-z])';
-const SPOKEN = `twenties|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?`;
+const SPOKEN = `twenties|thirties|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?`;
 
 /** Digits, words, the far end of "7.0-8.0"; a plural s may follow. */
 const TOKEN = new RegExp(
@@ -45,7 +45,9 @@ export interface Bare extends Candidate {
 /** A candidate for the number at a span; undefined when the text is none. */
 export function bareCandidate(text: string, span: Span): Omit<Bare, 'run'> | undefined {
   const written = text.slice(span.start, span.end);
-  const plural = /(?:[0-9]|teen)s$|twenties$/i.test(written);
+  const plural = /(?:[0-9]|teen|y-(?:one|two|three|four|five|seven|eight|nine))s$|(?:twenti|thirti)es$/i.test(
+    written,
+  );
   const read = readBare(singular(written, plural));
   if (!read) return undefined;
   const { value, decimals, spoken } = read;
@@ -93,7 +95,7 @@ function withRuns(text: string, found: readonly Omit<Bare, 'run'>[]): readonly B
   const all: Bare[] = [];
   for (let from = 0; from < found.length; ) {
     let to = from + 1;
-    while (to < found.length && linked(text, found[to - 1]!.span, found[to]!.span)) to++;
+    while (to < found.length && together(text, found[to - 1]!, found[to]!)) to++;
     const members = found.slice(from, to);
     const run: Run = {
       start: members[0]!.span.start,
@@ -105,6 +107,10 @@ function withRuns(text: string, found: readonly Omit<Bare, 'run'>[]): readonly B
   }
   return all;
 }
+
+/** "of those three, the 14": a count in words begins no list in digits. */
+const together = (text: string, a: Omit<Bare, 'run'>, b: Omit<Bare, 'run'>): boolean =>
+  a.spoken === b.spoken && linked(text, a.span, b.span);
 
 /** "7 gauge (the largest) to 33": a word in brackets between the ends of a range. */
 const REMARKED = /^\s\([a-z][a-z -]{2,20}\)(?=\s(?:to|through|and|or)\s$)/;

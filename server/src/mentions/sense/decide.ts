@@ -2,7 +2,7 @@
 import type { Candidate } from '../scan.ts';
 import { frenchSense } from './french.ts';
 import { gaugeSense } from './gauge.ts';
-import { afterGauge, besideGauge, type LengthSystem } from './length.ts';
+import { afterGauge, besideGauge, type LengthSystem, ofNeedle, sizedBeside } from './length.ts';
 import { numberedSense } from './numbered.ts';
 import type { Place } from './place.ts';
 import { metricSense, slipSense, threadSense } from './suture.ts';
@@ -41,11 +41,16 @@ export const RULES: Readonly<Record<string, Rule>> = {
   'wire-short': (place, match) => wireSense(place, match, true),
   'needle-slash': (place, match) =>
     besideGauge(place) ? size('millimetre', 'gauge-by-length', match) : NOTHING,
+  'millimetres-measured': (place, match) =>
+    sizedBeside(place) ? size('millimetre', 'diameter-word', match) : NOTHING,
+  'needle-product-bare': (place, match) =>
+    ofNeedle(place) ? size('millimetre', 'gauge-by-length', match) : NOTHING,
   'inch-fraction': (place, match) => (afterGauge(place) ? size('inch', 'gauge-by-length', match) : NOTHING),
   'wire-spoken': (place, match) => wireSense(place, match, true),
   hegar: (_, match) => size('hegar', 'unit-word', match),
   'tube-inner': (place, match) =>
-    place.devices.some((hit) => systemOf(hit.means) === 'tube-id') || /mm/i.test(match)
+    place.devices.some((hit) => systemOf(hit.means) === 'tube-id' || /^tub/.test(hit.word)) ||
+    /mm/i.test(match)
       ? size('tube-id', 'inner-diameter', match)
       : NOTHING,
 };

@@ -65,6 +65,8 @@ function letterF(place: Place, match: string, value: number): Verdict {
   if (/^\s?=\s?(?:1\/3|⅓|[0-9.,]+)\s?(?:mm|millimet|in\b|inch)/i.test(place.after))
     return size('french', 'equated', match);
   if (/mm\s?\($/.test(place.before)) return size('french', 'length-beside', match);
+  if (UNIT_NEAR.test(place.before.slice(-60)) || UNIT_NEAR.test(place.after.slice(0, 60)))
+    return size('french', 'unit-beside', match);
   if (ROOM.test(place.before)) return NOTHING;
   if (keyed(place) && factsOf(place.around).trueFalse) return NOTHING;
   const near = isFrench(place.devices) || CUE.test(place.text) || fellow(place);
@@ -77,6 +79,9 @@ const rangedFrench = (place: Place): boolean =>
   CUED.test(place.text) ||
   ([...place.scene.kinds].some((device) => systemOf(device) === 'french') &&
     /\b(?:sizes?|French|Fr|lumens?|catheters?)\b/.test(place.scene.brief));
+
+/** French written out a few words away. */
+const UNIT_NEAR = /[0-9][\s-]?(?:Fr|FR|French|Ch)\b/;
 
 const ROOM =
   /\b(?:rooms?|bays?|wards?|seats?|gates?|labs?|rows?|lockers?|flats?|suites?|theat(?:re|er)s?|stations?|corridors?|floors?|levels?|blocks?|buildings?|units?|halls?|offices?|desks?|shel(?:f|ves)|cupboards?|drawers?|box(?:es)?|lots?|batch(?:es)?|ref|items?|codes?|forms?|tables?|aisles?|beds?|slots?|bins?|cabinets?)\s$/i;

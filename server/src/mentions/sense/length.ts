@@ -1,7 +1,10 @@
 /** Is "4.7 mm" a diameter or a needle's length, or a wound, a depth, a distance? */
+import type { Device } from '../../sizes/model.ts';
 import type { Scene } from '../scene.ts';
-import { sentenceIndex } from '../scene.ts';
+import { labelsOf, sentenceIndex } from '../scene.ts';
 import {
+  BODY_CELL,
+  BODY_IS,
   BODY_MEASURED,
   DEFINES_AFTER,
   DIAMETER,
@@ -42,7 +45,7 @@ const when = (holds: boolean, rule: string): string | undefined => (holds ? rule
 
 /** Asked in order; `stop` ends the matter. */
 const LADDER: readonly Test[] = [
-  (place) => when(ELSEWHERE.test(place.after), 'stop'),
+  (place) => when(ELSEWHERE.test(place.after) || ofBody(place), 'stop'),
   (place, company) =>
     when(
       SIZE_BEFORE.test(place.before.slice(-24)) ||
@@ -120,6 +123,29 @@ export const besideGauge = (place: Place): boolean =>
   /[0-9][\s-]?(?:G|gauge)\b[^.;]{0,16}$/.test(place.before.slice(-28)) ||
   /^[^.;]{0,12}\b[0-9]{2}[\s-]?(?:G|gauge)\b/.test(place.after);
 
+/** A size, millimetres or a thing with a size in the sentence, in the row, or over the table. */
+export const sizedBeside = (place: Place): boolean =>
+  place.devices.length > 0 ||
+  [
+    place.text,
+    ...wider(place)
+      .slice(0, 3)
+      .map((scene) => scene.brief),
+  ].some((text) => SIZE_OR_MM.test(text));
+const SIZE_OR_MM = /[0-9][\s-]?(?:G|Fr|F|Ch|gauge|French)\b|[0-9]-0\b|\bmm\b|gauge|French|\bOD\b/;
+
+/** A needle or a gauge in the sentence, or needles in what stands over it. */
+export const ofNeedle = (place: Place): boolean =>
+  /[0-9][\s-]?(?:G|gauge)\b/.test(place.text) ||
+  [...place.devices, ...wider(place).flatMap((scene) => scene.devices)].some((hit) => POINTED.has(hit.means));
+const POINTED: ReadonlySet<Device> = new Set<Device>([
+  'needle',
+  'suture-needle',
+  'winged-set',
+  'cannula',
+  'k-wire',
+]);
+
 /** Centimetres measure wounds and depths; a needle must stand right beside. */
 const needleLength = (place: Place): boolean =>
   afterGauge(place) ||
@@ -141,6 +167,14 @@ function needleSpokenOf(place: Place): boolean {
   return wider(place)
     .slice(0, 4)
     .some((one) => one.kinds.has('needle') || one.kinds.has('suture-needle'));
+}
+
+/** "The vein is 4 mm wide"; a row of a table of wounds. */
+function ofBody(place: Place): boolean {
+  if (BODY_IS.test(place.before)) return true;
+  if (!place.scene.passage.cell) return false;
+  const { header, corner } = labelsOf(place.around, place.scene.passage);
+  return [header, corner].some((scene) => scene && BODY_CELL.test(scene.passage.text.slice(0, 60)));
 }
 
 /** The part of the sentence around the number, up to 60 characters each way; what follows a comma belongs elsewhere. */

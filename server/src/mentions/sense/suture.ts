@@ -19,6 +19,8 @@ const THICKNESS = wholeWords([
   'thick to thin',
   'thin to thick',
 ]);
+/** Another size of the kind right beside: a row of them is no score. */
+const DASHED_TOO = /(?<![0-9-])[1-9]-0\b/;
 const DASHED = /^[0-9]+[-–/]0$/;
 
 /** Does a scene speak of thread? */
@@ -45,6 +47,12 @@ export function threadSense(place: Place, match: string, values: readonly number
   if (threadHere(place)) return size('usp', 'thread-beside', match, values);
   if (threadAround(place) || threadBefore(place)) return size('usp', 'thread-in-context', match, values);
   if (sewn(place, match)) return size('usp', 'sewing-words', match, values);
+  if (
+    DASHED.test(match) &&
+    /\bsizes?\b/i.test(place.text) &&
+    DASHED_TOO.test(place.before.slice(-24) + place.after.slice(0, 24))
+  )
+    return size('usp', 'sizes-beside', match, values);
   if (/^0+$|-0$|\/0$/.test(match) && THICKNESS.test(place.scene.brief))
     return size('usp', 'thickness-beside', match, values);
   return DASHED.test(match) && factsOf(place.around).thread

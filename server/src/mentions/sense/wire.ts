@@ -25,6 +25,7 @@ export function wireSense(place: Place, match: string, spokenDigits: boolean): V
   if (isWire(place.devices) || (!spokenDigits && accepts(place.devices)))
     return size('wire-inch', 'wire-beside', match);
   const context = [...wider(place).flatMap((scene) => scene.devices), ...earlier(place, place.scene.devices)];
-  const usual = !spokenDigits && USUAL.test(match) && factsOf(place.around).wires;
+  const usual =
+    !spokenDigits && USUAL.test(match) && (factsOf(place.around).wires || /\ban?\s$/i.test(place.before));
   return isWire(context) || usual ? size('wire-inch', 'wire-in-context', match) : NOTHING;
 }

@@ -317,7 +317,7 @@ export const NOT_SIZES = startsWith([
 ]);
 
 const OTHER_BEFORE =
-  /\b(?:ph|handles?(?:\sis)?|airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?)\s(?:(?:an?|in|of|is|under|over|below|above|sizes?|no\.|numbers?)\s){0,2}$/i;
+  /\b(?:ph|gcs|apgar|bmi|news|asa|hb|spo2|sats|pulse|peep|mallampati|cormack|gravida|para|scor(?:e|es|ed|ing)|handles?(?:\sis)?|airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?)\s(?:(?:an?|in|of|is|under|over|below|above|sizes?|no\.|numbers?)\s){0,2}$/i;
 
 /** Right before a number: an airway or mask, a glove, a blade. */
 export const otherBefore = (before: string): boolean =>

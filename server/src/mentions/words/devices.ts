@@ -126,6 +126,8 @@ export const DEVICE_WORDS: readonly (readonly [Device, readonly string[]])[] = [
       'ng tube',
       'nasogastric',
       'ngt',
+      'ng',
+      'og',
       'sump',
       'gastrostomy',
       'peg',

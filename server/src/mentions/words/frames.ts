@@ -13,7 +13,7 @@ export const HANDED =
 
 /** After the number: the end of the phrase, or a word that cannot be what is counted. */
 export const CLOSED = new RegExp(
-  `^(?:\\s+[B-E][).:]?\\s|\\s?(?:[.,;:)?!—–→>|*_]|["”’'](?![A-Za-z])|=|$)|\\s(?:is|was|are|isn't|were|will|won't|would|can|cannot|can't|could|should|has|have|gives?|gave|flows?|runs?|ran|goes|go|lets?|makes?|may|might|does|doesn't|did|and|or|to|than|for|on|in|with|from|over|instead|rather|first|then|at|if|when|because|since|which|that|by|as|not|versus|vs|into|through|down|up|but|so|while|only|gauge|out|takes?|delivers?|passes|fits?|stays?|looks?|leaves?|works?|needs?|beats?|comes?|carries|kinks?|feels?|measures?|means|holds?|hurts?|moves?|drains?|wins|already|still|too|again|next|below|above|thick\\w*|thin\\w*|fat\\w*|fine\\w*|narrow\\w*|wid\\w*|big\\w*|small\\w*|slim\\w*|stout\\w*|range|bracket|now|please|here|there|of the same|will|did|drips?|drip|pours?|empties|lives?|helps?|drops|slips|slides|buys?|costs|gains|gets|leaks|stands|turns|went|used|hurt|more|less|faster|slower|any|every|you|we|they|i|along|just|the|long|short|once|until|after|before|straight|beside|each|every|either)\\b|\\s${COLOUR}\\b)`,
+  `^(?:\\s+[B-E][).:]?\\s|\\s?(?:[.,;:)?!—–→>|*_]|["”’'](?![A-Za-z])|=|$)|\\s(?:is|was|are|isn't|were|will|won't|would|can|cannot|can't|could|should|has|have|gives?|gave|flows?|runs?|ran|goes|go|lets?|makes?|may|might|does|doesn't|did|and|or|to|than|for|on|in|with|from|over|instead|rather|first|then|at|if|when|because|since|which|that|by|as|not|versus|vs|into|through|down|up|but|so|while|only|gauge|out|takes?|delivers?|passes|fits?|stays?|looks?|leaves?|works?|needs?|beats?|comes?|carries|kinks?|feels?|measures?|means|holds?|hurts?|moves?|drains?|wins|already|still|too|again|next|below|above|thick\\w*|thin\\w*|fat\\w*|fine\\w*|narrow\\w*|wid\\w*|big\\w*|small\\w*|slim\\w*|stout\\w*|range|bracket|now|please|here|there|of the same|will|did|drips?|drip|pours?|empties|lives?|helps?|drops|slips|slides|buys?|costs|gains|gets|leaks|stands|turns|went|used|hurt|more|less|faster|slower|any|every|you|we|they|i|along|just|the|long|short|once|until|after|before|straight|beside|each|every|either|blew|blown|broke|came|bent|tore|slid|slipped|got|fell|held|let|led|gave|took|stood|sat|lay|stuck|kept|ran|hung|shot|blocked|clogged|kinked|leaked|worked|failed|felt|made|cost|costs|gave|most|all|many|some|both|cannot|didn't|wouldn't|couldn't|wasn't|weren't|hasn't|hadn't|had|must|isn't|aren't|also|never|always|almost|nearly|probably|really|usually|often|sometimes|itself|alone|too|either|anyway|today|tonight|later|between|under|over|against|near|around|across|inside|outside|within|without|like|about|per|except|yet|though|although|unless|where|whereas|who|what|why|how|right|left|ready|open|free|enough|twice|once)\\b|\\s${COLOUR}\\b)`,
   'i',
 );
 
@@ -55,7 +55,7 @@ export const HEADERS: readonly (readonly [
   ['wire-inch', /\bwires?\b.*\bin(?:ch(?:es)?)?\b/i],
   [
     'tube-id',
-    /\b(?:tubes?|ETT|trach\w*)\b.*\b(?:ID|inside|inner|internal)\b|\b(?:ID|inside|inner|internal)\b.*\b(?:tubes?|ETT|trach\w*)\b|\bETT\b|\btracheal tube/i,
+    /\b(?:tubes?|ETT|trach\w*)\b.*\b(?:ID|inside|inner|internal)\b|\b(?:ID|inside|inner|internal)\b.*\b(?:tubes?|ETT|trach\w*)\b|\bETT\b|\btracheal tube|^(?!.*\b(?:chest|feeding|gastric|ng|drain\w*|suction|outer|outside|od|length|depth)\b).*\btubes?\b.*\bmm\b/i,
   ],
   ['needle-gauge', /\bgau?ge\b|\(G\)|^G$|\bga\b/i],
   ['millimetre', /\bmm\b|millimet/i],

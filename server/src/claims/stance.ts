@@ -256,7 +256,7 @@ function conditional(scene: Scene, { from, at }: Reading): boolean {
     )
       break;
     if (CONDITIONS.has(item.word) && !(item.word === 'had' || item.word === 'were'))
-      return !purpose(scene.items, i);
+      return !purpose(scene.items, i) && !wishFirst(scene.items, i, first);
   }
   const opener = scene.items.find((item) => item.kind === 'word')?.word;
   return opener === 'suppose' || opener === 'supposing' || opener === 'imagine' || opener === 'pretend';
@@ -269,6 +269,18 @@ const purpose = (items: readonly Item[], i: number) =>
   /^(?:you|we|they|one)$/.test(items[i + 1]?.word ?? '') &&
   /^(?:want|need|prefer|require|wish|like)$/.test(items[i + 2]?.word ?? '') &&
   items.slice(0, i).some((item) => item.kind === 'size' || item.colour !== undefined);
+
+/** "If you want more flow, choose an 18 G": the wish before the advice, with no size of its own. */
+function wishFirst(items: readonly Item[], i: number, at: number): boolean {
+  const comma = items.findIndex((item, k) => k > i && (item.word === ',' || item.word === ':'));
+  return (
+    items[i]!.word === 'if' &&
+    comma > at &&
+    WISHES.test(items[i + 2]?.word ?? '') &&
+    !items.slice(i, comma).some((item) => item.kind === 'size' || NEGATIONS.has(item.word))
+  );
+}
+const WISHES = /^(?:want|wants|need|needs|prefer|require|wish|like|after)$/;
 
 /** Words beside a size that is not meant to exist. */
 /** "there is no 2.5-0", "2.5-0 does not exist", "anyone asking for a 4.2-0 is joking". */
@@ -340,6 +352,7 @@ function negated(scene: Scene, { at }: Reading): Stance | undefined {
   const close = near.slice(cut + 1).filter((item) => item.kind !== 'size');
   const direct = close.findIndex((item) => DIRECT.has(item.word));
   if (direct >= 0 && close.slice(direct + 1).every((item) => ADVERBS.has(item.word))) return 'denied';
+  if (FAR_FROM.test(close.map((item) => item.word).join(' '))) return 'denied';
   const start = clauseFrom(items, at);
   const open = items
     .slice(start, at + 1)
@@ -349,6 +362,9 @@ function negated(scene: Scene, { at }: Reading): Stance | undefined {
     );
   return open ? 'hedged' : undefined;
 }
+
+/** "anything but narrower". */
+const FAR_FROM = /\b(?:anything but|nowhere near|a long way from|by no means)(?: any)?$/;
 
 /** "Don't forget that", "no doubt": a negation that stresses what follows. */
 const REMINDS = new Set(['matter', 'forget', 'overlook', 'doubt', 'wonder', 'surprise']);

@@ -1,13 +1,22 @@
-/** "Compared with a 6-0, a 4-0 is thick", "next to a 16 G, a 20 G looks slim": a plain word against a neighbour. */
-import { measuredWords } from '../text/magnitudes.ts';
-import { type Group, groups, sameSizes, sameSystem } from '../text/scene.ts';
-import type { Construction } from './model.ts';
+/**
+ * A plain word against a neighbour: "compared with a 6-0, a 4-0 is thick", "unlike the 20 G, the 14 G is a wide cannula",
+ * "a 20 G looks slim next to a 16 G", "the 14 G is wide, not so the 24 G".
+ */
+import type { Item } from '../text/items.ts';
+import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
 const OPENS =
-  /^(?:(?:when |if )?compared (?:with|to)|in comparison (?:with|to)|next to|beside|alongside|against|set against|relative to)$/;
+  /^(?:(?:when |if )?compared (?:with|to)|in (?:comparison|contrast) (?:with|to)|next to|beside|alongside|against|set against|relative to|unlike|as opposed to)$/;
+/** Behind the word, with the article of the neighbour. */
+const BEHIND =
+  /^(?:[,;–—] )?(?:and |but )?(?:when |if )?(?:compared (?:with|to)|in (?:comparison|contrast) (?:with|to)|next to|beside|alongside|set against|relative to|unlike|as opposed to|not so|not)(?: (?:an?|the|your|our))?$/;
 /** Each way of opening has one of them. */
-const CUES = 'compared comparison next beside alongside against relative'.split(' ');
+const CUES = 'compared comparison contrast next beside alongside against relative unlike opposed not'.split(
+  ' ',
+);
 /** "Compared with 6-0, 4-0 …": the comma joins nothing here. */
 const singles = (group: Group): Group[] =>
   group.mentions.map((mention) => {
@@ -22,17 +31,44 @@ export const beside: Construction = {
   id: 'beside',
   needs: () => [{ sizes: 2, holds: ['measured'], words: CUES }],
   read(scene) {
-    const { items } = scene;
-    const [neighbour, subject, ...more] = groups(items).flatMap(singles);
-    if (!neighbour || !subject || more.length > 0 || !sameSystem(neighbour, subject)) return [];
-    const opener = items.slice(0, neighbour.from).filter((item) => !ARTICLES.has(item.word));
-    const comma = items.slice(neighbour.to + 1, subject.from).map((item) => item.word);
-    if (sameSizes(neighbour, subject) || !comma.includes(',') || comma.length > 4) return [];
-    if (!OPENS.test(opener.map((item) => item.word).join(' '))) return [];
-    const word = measuredWords(items).find((m) => m.at > subject.to && m.degree !== 'superlative');
-    if (!word || word.axis === 'other' || word.axis === 'number' || word.excess || word.idiom) return [];
-    const verb = items.slice(subject.to + 1, word.at);
-    if (verb.length > 5 || !verb.some((item) => LOOKS.has(item.word))) return [];
-    return [comparison(scene, 'beside', subject, neighbour, word)];
+    const [a, b, ...more] = groups(scene.items).flatMap(singles);
+    if (!a || !b || more.length > 0 || !sameSystem(a, b) || sameSizes(a, b)) return [];
+    return ahead(scene, a, b) ?? behind(scene, a, b) ?? [];
   },
 };
+
+/** "Unlike the 20 G, the 14 G is wide": the neighbour opens the sentence. */
+function ahead(scene: Scene, neighbour: Group, subject: Group): Reading[] | undefined {
+  const { items } = scene;
+  const opener = items.slice(0, neighbour.from).filter((item) => !ARTICLES.has(item.word));
+  const comma = items.slice(neighbour.to + 1, subject.from).map((item) => item.word);
+  if (!comma.includes(',') || comma.length > 4 || !OPENS.test(text(opener))) return undefined;
+  const word = measuredWords(items).find((m) => m.at > subject.to && m.degree !== 'superlative');
+  if (!word || !said(items, subject, word)) return undefined;
+  return [comparison(scene, 'beside', subject, neighbour, word)];
+}
+
+/** "The 14 G is wide, unlike the 20 G": the neighbour ends it. */
+function behind(scene: Scene, subject: Group, neighbour: Group): Reading[] | undefined {
+  const { items } = scene;
+  const word = measuredWords(items).find((m) => m.at > subject.to && m.to < neighbour.from);
+  if (word?.degree !== 'plain' || !said(items, subject, word)) return undefined;
+  const between = items.slice(word.to + 1, neighbour.from);
+  const rest = between.findIndex((item) => !item.deviceNoun);
+  if (rest > 1 || !BEHIND.test(text(between.slice(Math.max(rest, 0))))) return undefined;
+  const end = items.slice(neighbour.to + 1).find((item) => !item.deviceNoun);
+  return !end || end.kind === 'punctuation'
+    ? [comparison(scene, 'beside', subject, neighbour, word)]
+    : undefined;
+}
+
+const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
+
+/** The word is said of the subject by a verb of being or looking. */
+function said(items: readonly Item[], subject: Group, word: Measured): boolean {
+  if (word.axis === 'other' || word.axis === 'number' || word.excess || word.idiom) return false;
+  // "A 20 G is fine" praises it.
+  if (items[word.at]!.word === 'fine' && !word.attributive) return false;
+  const verb = items.slice(subject.to + 1, word.at);
+  return verb.length <= 5 && verb.some((item) => LOOKS.has(item.word));
+}

@@ -47,7 +47,8 @@ function readForm(scene: Scene, form: Form, all: readonly Group[], forms: readon
   const run = group === after ? runFrom(scene.items, all, group) : [group];
   return run.flatMap((one) => {
     const row = rowFor(form, one);
-    return row ? [reading(scene, form, one, row)] : [];
+    const open = row?.listed !== true || (group === after && opens(scene.items, form, group));
+    return row && open ? [reading(scene, form, one, row)] : [];
   });
 }
 
@@ -90,6 +91,22 @@ function listed(items: readonly Item[], form: Form, group: Group): boolean {
   const [from, to] = form.to < group.from ? [form.to, group.from] : [group.to, form.at];
   return items.slice(from + 1, to).some((item) => LISTS.test(item.word));
 }
+/** "small cannulae such as the 14 G", "fine sutures (2 and 3)"; not "unlike", "no" or "finer than" before it. */
+function opens(items: readonly Item[], form: Form, group: Group): boolean {
+  const between = items
+    .slice(form.to + 1, group.from)
+    .map((item) => item.word)
+    .join(' ');
+  return (
+    /^(?:[,(—–:] ?)?(?:such as|like|e\.g|say|for example|for instance|including|include|includes|i\.e|namely|\(|:|are|are the)?(?: [,:.])?(?: (?:the|a|an|our|size|sizes|number))?$/.test(
+      between,
+    ) &&
+    between !== '' &&
+    !/^(?:no|not|unlike|without|than|less|as|so|very|too|relatively|comparatively|for)$/.test(
+      items[form.at - 1]?.word ?? '',
+    )
+  );
+}
 const LISTS = /^(?:[:(]|are|as|like|e\.g|include|includes|including|qualify|used|count|all|both|mean|means)$/;
 
 /** The class that the words mean for such a size. */
@@ -109,7 +126,7 @@ const TIES = new Set(
   cannulas catheter catheters chest feeding nasogastric pleural thoracic not isn't aren't . venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such hand arm forearm vein always really definitely certainly too so with fine good enough
   chest trolley cart tray hand over give offer
   sit sits run runs range ranges bracket from between covers cover anything everything what we mean by locking pigtail
-  then adults come comes as children's therefore thus hence say will do serve serves drainage something like these those all take qualify bed bay room states were used considered regarded deemed reckoned rated termed labelled include includes including falls fall into class group category this ward unit ask want only placed sited
+  then example instance including namely adults come comes as children's therefore thus hence say will do serve serves drainage something like these those all take qualify bed bay room states were used considered regarded deemed reckoned rated termed labelled include includes including falls fall into class group category this ward unit ask want only placed sited
   belongs belong sits lives with pigtails shelf drains drain tubes sold known classed counted described
   among amongst both each left right on side
   true plain ready already here there grown-up proper call called call it open use put place insert choose grab take pick get fetch reach go`.split(

@@ -4,8 +4,8 @@
  */
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
-import { type Group, groups, sameSizes, sameSystem } from '../text/scene.ts';
-import type { Construction } from './model.ts';
+import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
 export const contrast: Construction = {
@@ -14,7 +14,8 @@ export const contrast: Construction = {
   read(scene) {
     if (scene.items.some((item) => item.word === 'than')) return [];
     const pairOf = twoOf(groups(scene.items));
-    if (!pairOf || !sameSystem(...pairOf) || sameSizes(...pairOf)) return [];
+    if (!pairOf) return extremes(scene);
+    if (!sameSystem(...pairOf) || sameSizes(...pairOf)) return [];
     const words = settled(measuredWords(scene.items)).filter(
       (m) => m.axis !== 'number' && !m.idiom && !m.excess,
     );
@@ -25,6 +26,25 @@ export const contrast: Construction = {
     return bound && !refused && opposed(...bound) ? [comparison(scene, 'contrast', a, b, bound[0])] : [];
   },
 };
+
+/** "The thickest is the 0, next comes 3-0, and the thinnest is the 5-0": both ends of a longer row. */
+function extremes(scene: Scene): Reading[] {
+  const words = measuredWords(scene.items).filter((m) => m.degree === 'superlative' && !m.idiom);
+  const [first, second] = words;
+  if (words.length !== 2 || !first || !second || !opposed(first, second)) return [];
+  const all = groups(scene.items);
+  const of = (word: Measured, end: number) => {
+    const next = all.find((g) => g.from > word.to && g.from < end);
+    return next &&
+      next.sizes.length === 1 &&
+      next.from - word.to <= 5 &&
+      clean(scene.items, word.to, next.from, AHEAD)
+      ? next
+      : undefined;
+  };
+  const [a, b] = [of(first, second.at), of(second, scene.items.length)];
+  return a && b && sameSystem(a, b) && !sameSizes(a, b) ? [comparison(scene, 'contrast', a, b, first)] : [];
+}
 
 /** Two groups, or one range whose ends have nothing between them. */
 function twoOf(all: readonly Group[]): [Group, Group] | undefined {

@@ -11,6 +11,7 @@ import { INVERSE, inverseIn, STRAIGHT } from './inverse.ts';
 import type { Construction, Reading } from './model.ts';
 import {
   amount,
+  biggerIs,
   counting,
   fromNumber,
   inNumber,
@@ -118,6 +119,7 @@ function idioms(scene: Scene, items: readonly Item[]): NumberSide | undefined {
     inNumber(items, systemAt) ??
     counting(items, systemAt) ??
     moreFrench(items) ??
+    biggerIs(items, systemAt) ??
     oneMore(items, systemAt)
   );
 }
@@ -177,7 +179,18 @@ const ADDED = new Set([
   'drop',
 ]);
 
-const GROWING = new Set(['raising', 'rising', 'increasing', 'climbing', 'growing', 'higher', 'ascending']);
+const GROWING = new Set([
+  'raising',
+  'rising',
+  'increasing',
+  'climbing',
+  'growing',
+  'higher',
+  'ascending',
+  '↑',
+  '⬆',
+  '▲',
+]);
 const SHRINKING = new Set([
   'lowering',
   'reducing',
@@ -187,6 +200,9 @@ const SHRINKING = new Set([
   'dropping',
   'descending',
   'declining',
+  '↓',
+  '⬇',
+  '▼',
 ]);
 
 /** "Rising gauge numbers mean …": a participle before the number. */
@@ -230,6 +246,8 @@ function superlatives(scene: Scene, items: readonly Item[], words: readonly Meas
 /** The system a bare "number" belongs to: named near it, or the only one spoken of here. */
 function systemNear(scene: Scene, items: readonly Item[], at: number): NumberSide['system'] | undefined {
   const near = items.slice(Math.max(0, at - 4), at + 4).find((item) => item.system && item.system !== 'usp');
+  const like = likened(items);
+  if (like) return like;
   if (near?.system) return near.system;
   if (TUBES.test(items.map((item) => item.word).join(' '))) return 'tube-id';
   const named = new Set(items.flatMap((item) => (item.system ? [item.system] : [])));
@@ -238,8 +256,9 @@ function systemNear(scene: Scene, items: readonly Item[], at: number): NumberSid
   const systems = [...spoken].filter((system) => system === 'needle-gauge' || system === 'french');
   if (systems.length === 1 && spoken.size === 1) return systems[0];
   if (named.size > 1 || spoken.size > 0) return undefined;
+  const thing = scene.headings.some((heading) => STITCHING.test(heading)) ? undefined : scaleOfThing(items);
+  if (thing) return thing === scene.system || scene.system === undefined ? thing : undefined;
   // "Higher number, narrower needle. French is the other way round.": no needle is sized in French.
-  if (scene.system !== 'needle-gauge' && items.some((item) => NEEDLES.test(item.word))) return undefined;
   return scene.system === 'needle-gauge' ||
     scene.system === 'french' ||
     scene.system === 'ep-metric' ||
@@ -248,7 +267,29 @@ function systemNear(scene: Scene, items: readonly Item[], at: number): NumberSid
     : undefined;
 }
 
+/** "French works like gauge: the higher the slimmer": said of the first. */
+function likened(items: readonly Item[]): NumberSide['system'] | undefined {
+  const at = items.findIndex((item) => /^(?:like|unlike|as|against)$/.test(item.word));
+  const before = items.slice(0, Math.max(at, 0)).filter((item) => item.system);
+  const next = items.slice(at + 1, at + 4).some((item) => item.system);
+  return at > 0 && before.length === 1 && next ? before[0]!.system : undefined;
+}
+
+/** "With needles a small number means …": the scale that such things are sized in, when only these are spoken of. */
+function scaleOfThing(items: readonly Item[]): NumberSide['system'] | undefined {
+  const needle = items.some((item) => NEEDLES.test(item.word));
+  const tube = items.some((item) => DRAINS.test(item.word));
+  if (items.some((item) => THREADS.test(item.word) || VENOUS.test(item.word))) return undefined;
+  return needle === tube ? undefined : needle ? 'needle-gauge' : 'french';
+}
 const NEEDLES = /^(?:needles?|cannula(?:e|s)?|hypodermics?)$/;
+const DRAINS = /^(?:drains?|foleys?|catheters?|sheaths?)$/;
+const THREADS =
+  /^(?:sutures?|threads?|stitch(?:es)?|silk|nylon|metric|tracheal|endotracheal|tracheostomy|et|ett)$/;
+/** Needles for threads have numbers of their own. */
+const STITCHING = /\b(?:sutur|thread|stitch|closure)/;
+/** Catheters for veins go by gauge. */
+const VENOUS = /^(?:iv|ivs|venous|intravenous|peripheral|vein|veins|over-the-needle)$/;
 const TUBES = /\b(?:tracheal|endotracheal|tracheostomy|et|ett) tubes?\b/;
 const SIZE_AXES = new Set<Axis>(['outer', 'bore', 'flow', 'hole', 'strength']);
 

@@ -95,7 +95,9 @@ function chosenIn(
   const chosen = inside[0]!;
   if (chosen.from > word.to) {
     const between = items.slice(word.to + 1, chosen.from);
-    return between.some((item) => BE.has(item.word)) ? chosen : undefined;
+    const picked =
+      between.length > 0 && between.length <= 4 && between.every((item) => CHOOSES.test(item.word));
+    return picked || between.some((item) => BE.has(item.word)) ? chosen : undefined;
   }
   const between = items.slice(chosen.to + 1, word.at);
   return between.some((item) => BE.has(item.word) || GIVES.has(item.word)) ? chosen : undefined;
@@ -108,12 +110,13 @@ function setBeside(
   to: number,
 ): Group | undefined {
   if (items[word.at - 1]?.word !== 'the' || items[to + 1]?.word !== ',') return undefined;
-  const next = all.find((g) => g.from > to + 1 && g.from <= to + 3);
+  const next = all.find((g) => g.from > to + 1 && g.from <= to + 5);
   const closed = next && /^[,.)]$/.test(items[next.to + 1]?.word ?? '');
-  return closed && items.slice(to + 2, next.from).every((item) => /^(?:the|a|an)$/.test(item.word))
-    ? next
-    : undefined;
+  return closed && items.slice(to + 2, next.from).every((item) => CHOOSES.test(item.word)) ? next : undefined;
 }
+
+const CHOOSES =
+  /^(?:the|an?|our|take|use|choose|pick|open|grab|want|reach|for|go|it|is|you|need|ask|have|with|we|that's|that)$/;
 
 /** "reach for the 20 G, it is the widest there": the size named last before the pronoun. */
 function meant(
@@ -197,7 +200,7 @@ function enough(set: NamedSet, chosen: Group): boolean {
 const IDLE = new Set(
   `of the these this those them all three four five lot set bunch list row range family by far and a an our is are = : being
   one ones which it its that way or size sizes here you will would be also then thus so clearly obviously always
-  among amongst through with from out . `
+  among amongst through with from out take use choose pick open grab want reach go need ask if when for . `
     .split(/\s+/)
     .filter(Boolean),
 );

@@ -7,16 +7,22 @@ import type { Construction, Reading } from './model.ts';
 
 export const fit: Construction = {
   id: 'fit',
-  needs: () => [{ sizes: 2, words: [...THROUGH, ...OVER, ...TAKING] }],
+  needs: () => [{ sizes: 2, words: [...THROUGH, ...OVER, ...TAKING, 'for', 'to'] }],
   read(scene) {
     const all = groups(scene.items).filter(({ sizes }) => sizes.length === 1);
-    if (all.length < 2 || scene.items.some(({ word }) => LEFT_OPEN.test(word))) return [];
+    if (all.length < 2 || scene.items.some((_, i) => leftOpen(scene.items, i))) return [];
     return all.slice(1).flatMap((right, i) => {
-      const order = takes(scene.items, all[i]!, right) ?? goes(scene.items, all[i]!, right);
+      const order =
+        roomFor(scene.items, all[i]!, right) ??
+        takes(scene.items, all[i]!, right) ??
+        goes(scene.items, all[i]!, right);
       return order && judgeable(scene.items, order.container) ? [reading(scene, order)] : [];
     });
   },
 };
+
+const leftOpen = (items: readonly Item[], i: number): boolean =>
+  LEFT_OPEN.test(items[i]!.word) && !GOING.has(items[i + 1]?.word ?? '');
 
 /** A fit denied, wished for or named as the exception says nothing that the tables settle. */
 const LEFT_OPEN =
@@ -27,6 +33,50 @@ interface Order {
   readonly at: number;
   readonly thing: Group;
   readonly container: Group;
+  /** "too small for". */
+  readonly denied?: true;
+}
+
+const SMALL = '(?:small|narrow|tight|thin|slim|fine)';
+const BIG = '(?:big|wide|large|thick|fat|stout|broad)';
+const LETS = `(?:for|to (?:take|accept|admit|pass|swallow|let through|accommodate|fit))(?: an?| the| your| our)?$`;
+const IN = `(?:for|to (?:go|pass|fit|slide|run)(?: through| into| down| inside)|to fit)(?: an?| the| your| our)?$`;
+const ROOM: readonly {
+  readonly pattern: RegExp;
+  readonly inner: 'left' | 'right';
+  readonly denied?: true;
+}[] = [
+  {
+    inner: 'right',
+    denied: true,
+    pattern: new RegExp(`^(?:is|are|was) (?:much |far |just |a bit )?too ${SMALL} ${LETS}`),
+  },
+  { inner: 'right', pattern: new RegExp(`^(?:is|are|was) (?:just |easily |quite )?${BIG} enough ${LETS}`) },
+  {
+    inner: 'right',
+    pattern: new RegExp(`^(?:has|leaves|gives|offers) (?:just |plenty of |enough |ample )?room ${LETS}`),
+  },
+  {
+    inner: 'left',
+    denied: true,
+    pattern: new RegExp(`^(?:is|are|was) (?:much |far |just |a bit )?too ${BIG} ${IN}`),
+  },
+  { inner: 'left', pattern: new RegExp(`^(?:is|are|was) (?:just |easily |quite )?${SMALL} enough ${IN}`) },
+];
+
+/** "The 6 Fr sheath is too small for a 7 Fr catheter", "… has room for a 5 Fr", "a 7 Fr is too fat for a 6 Fr sheath". */
+function roomFor(items: readonly Item[], left: Group, right: Group): Order | undefined {
+  const between = items.slice(left.to + 1, right.from);
+  const start = between.findIndex((item) => !item.deviceNoun);
+  if (between.length > 12 || start > 2) return undefined;
+  const said = between
+    .slice(Math.max(0, start))
+    .map((item) => item.word)
+    .join(' ');
+  const row = ROOM.find(({ pattern }) => pattern.test(said));
+  if (!row) return undefined;
+  const [thing, container] = row.inner === 'left' ? [left, right] : [right, left];
+  return { at: left.to + 1 + Math.max(0, start), thing, container, ...(row.denied ? { denied: true } : {}) };
 }
 
 const plain = (items: readonly Item[], from: number, to: number): boolean =>
@@ -48,7 +98,8 @@ function goes(items: readonly Item[], left: Group, right: Group): Order | undefi
 
 function verbBetween(items: readonly Item[], from: number, to: number): number | undefined {
   const at = items.findIndex(({ word }, i) => i >= from && GOING.has(word));
-  return at >= 0 && at < to && plain(items, from, at) && plain(items, at + 1, to) ? at : undefined;
+  const said = LEFT_OPEN.test(items[at - 1]?.word ?? '') ? at - 1 : at;
+  return at >= 0 && at < to && plain(items, from, said) && plain(items, at + 1, to) ? at : undefined;
 }
 
 /** The verb of an order stands first: "thread a …". */
@@ -70,9 +121,14 @@ function takes(items: readonly Item[], left: Group, right: Group): Order | undef
 function judgeable(items: readonly Item[], { mentions, sizes, from, to }: Group): boolean {
   const system = sizes[0]!.system;
   if (system === 'needle-gauge' || mentions[0]!.device === 'sheath') return true;
+  if (system === 'french')
+    return TUBES.test(items[to + 1]?.word ?? '') && !WOUND.test(items[to + 2]?.word ?? '');
   const near = [...items.slice(to + 1, to + 3), ...items.slice(Math.max(0, from - 2), from)];
   return system === 'millimetre' && near.some(({ word }) => HOLES.has(word));
 }
+
+const TUBES = /^(?:drain|catheter|tube|foley)$/;
+const WOUND = /^(?:site|tract|track|hole|wound|stoma|scar|exit|entry|balloon|bag|position|'s)$/;
 
 /** What goes through a sheath goes by its own outside, unless it is called a sheath as well. */
 function outside(scene: Scene, thing: Group): Operand {
@@ -81,7 +137,7 @@ function outside(scene: Scene, thing: Group): Operand {
   return device === undefined || (device === 'sheath' && !named) ? rest : { ...rest, device };
 }
 
-function reading(scene: Scene, { at, thing, container }: Order): Reading {
+function reading(scene: Scene, { at, thing, container, denied }: Order): Reading {
   const { items } = scene;
   const [from, to] = [Math.min(thing.from, container.from), Math.max(thing.to, container.to)];
   return {
@@ -96,5 +152,6 @@ function reading(scene: Scene, { at, thing, container }: Order): Reading {
     at,
     from,
     to,
+    ...(denied ? { denied, own: true } : {}),
   };
 }

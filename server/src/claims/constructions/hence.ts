@@ -95,7 +95,8 @@ function subjectOf(
       ? through
       : undefined;
   if (before[0]) return before[0].sizes.length === 1 ? before[0] : undefined;
-  return items.slice(at, word.at).some((item) => IT.has(item.word)) ? 'it' : undefined;
+  // "So it is …", "it is therefore …".
+  return items.slice(Math.max(0, at - 3), word.at).some((item) => IT.has(item.word)) ? 'it' : undefined;
 }
 
 function reading(scene: Scene, left: Group, right: Group, word: Measured, at: number): Reading {

@@ -38,7 +38,7 @@ function tooMuch(scene: Scene, excess: Measured, all: readonly Group[]): Reading
   const between = scene.items.slice(Math.max(excess.to, given.to) + 1, chosen.from);
   if (
     between.length > 16 ||
-    !between.some((item) => CHOOSES.has(item.word)) ||
+    !(between.some((item) => CHOOSES.has(item.word)) || answers(scene.items, chosen)) ||
     between.some((item) => STOPS.has(item.word))
   )
     return [];
@@ -71,6 +71,16 @@ const GROUND = /^(?:[:;—]|because|since|as)$/;
 const bounded = (items: readonly Item[], given: Group) =>
   given.mentions.some((m) => m.bound) ||
   /^(?:above|below|beyond|over|under|past)$/.test(items[given.from - 1]?.word ?? '');
+
+/** "…, a 5-0 is the answer", "a 14 Fr will do". */
+const answers = (items: readonly Item[], chosen: Group): boolean =>
+  /^(?:is (?:the|your|our) (?:answer|one|choice|size|cure|remedy|way)|is (?:what|better|next|right)|(?:will|would|should) (?:do|serve|pass|go|work|fit)|does|works|goes)\b/.test(
+    items
+      .slice(chosen.to + 1, chosen.to + 6)
+      .filter((item) => !item.deviceNoun)
+      .map((item) => item.word)
+      .join(' '),
+  );
 
 const CHOOSES = new Set(
   'next go use take try pick choose reach grab switch change move drop step swap is upsize downsize open fetch get replace replaced replaces changed swapped moved went opened used took chose'.split(

@@ -72,6 +72,26 @@ export function moreFrench(items: readonly Item[]): NumberSide | undefined {
     : { at, to: at + 1, system: 'french', sign: items[at]!.word === 'more' ? 1 : -1 };
 }
 
+/** "In gauge, bigger is smaller": the first is the number, the second the thing. */
+export function biggerIs(
+  items: readonly Item[],
+  systemAt: (i: number) => System | undefined,
+): NumberSide | undefined {
+  const at = items.findIndex(
+    (item, i) =>
+      GENERAL.test(item.word) &&
+      /^(?:is|means|equals|=|→)$/.test(items[i + 1]?.word ?? '') &&
+      items[i + 2]?.magnitude?.degree === 'comparative',
+  );
+  if (at < 0 || at > 6 || items.slice(0, at).some((item) => item.magnitude || item.axisNoun))
+    return undefined;
+  const system = systemAt(at);
+  return system && system !== 'usp'
+    ? { at, to: at, system, sign: /^(?:bigger|larger|higher|more)$/.test(items[at]!.word) ? 1 : -1 }
+    : undefined;
+}
+const GENERAL = /^(?:bigger|larger|higher|more|smaller|lower|less)$/;
+
 /** "go up in number", "climb in gauge". */
 export function inNumber(
   items: readonly Item[],

@@ -50,7 +50,9 @@ function readWord(
   exchange: Exchange | undefined,
 ): Reading[] {
   if (exchange) {
-    const subject = ownSubject(scene, word, [exchange.given, exchange.chosen]) ?? exchange.chosen;
+    // "It is the 16 G, not the 22 G, that is wider": what is set aside by "not" is never the one spoken of.
+    const own = exchange.negates ? undefined : ownSubject(scene, word, [exchange.given, exchange.chosen]);
+    const subject = own ?? exchange.chosen;
     if (hasForeignSubject(scene, word) || newSubject(scene.items, word)) return [];
     if (handed(scene.items.slice(word.to + 1, exchange.chosen.from))) return [];
     if (exchange.negates && setOff(scene.items, word)) return [];
@@ -174,13 +176,15 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
     return emit(scene, 'of-three', nearest, both(all.slice(0, 2)), word);
   const flows =
     word.axis === 'flow' && items.slice(nearest.to + 1, word.at).some((item) => FLOWS.test(item.word));
-  if (!flows && !predicates(items, nearest.to, word.at, whose)) return [];
+  const again = resumed(items, nearest, word, all);
+  if (!flows && !again && !predicates(items, nearest.to, word.at, whose)) return [];
   const marked =
     article === 'the' ||
     whose ||
     ofSet ||
     still ||
     flows ||
+    again ||
     setApart(items, nearest, word) ||
     theOne(items, word);
   const before = all.filter((g) => g.to < word.at);
@@ -210,6 +214,17 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   return all.length === 1 && (marked || bare(items, nearest, word))
     ? againstPrevious(scene, nearest, word)
     : [];
+}
+
+/** "A 16 G went into the elbow; that one is wider": taken up again by a pronoun, with no other size to stand for. */
+function resumed(items: readonly Item[], nearest: Group, word: Measured, all: readonly Group[]): boolean {
+  const between = items.slice(nearest.to + 1, word.at);
+  const mark = between.findLastIndex((item) => item.kind === 'punctuation' || item.word === 'and');
+  const said = between.slice(mark + 1).map((item) => item.word);
+  const pronoun = /^(?:that|this) one (?:is|was|runs|flows)\b/.test(said.join(' '));
+  const it =
+    all.length === 1 && /^(?:it|this|that|they) (?:is|was|are|runs|flows)\b|^it's\b/.test(said.join(' '));
+  return mark >= 0 && between.length <= 12 && said.length <= 5 && (pronoun || it);
 }
 
 /** "the 16 G, wider than the 18 G, flows faster": the size after "than" is not what the clause is about. */

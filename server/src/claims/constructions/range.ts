@@ -14,7 +14,7 @@ export const range: Construction = {
     { sizes: 3, words: ['one', 'which', 'and'] },
   ],
   read(scene) {
-    const all = groups(scene.items);
+    const all = groups(scene.items).flatMap(apart);
     const single = all.find((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'size');
     if (!single || single.mentions[0]!.bound || together(scene.items, single)) return [];
     const place =
@@ -26,6 +26,15 @@ export const range: Construction = {
     return found ? [reading(scene, single, found, place)] : [];
   },
 };
+
+/** "12 to 18 Fr, 22 Fr being one of them": a range and a size behind it are two. */
+const apart = (group: Group): Group[] =>
+  group.mentions.length === 2 && group.mentions[0]!.kind === 'range' && group.mentions[1]!.kind === 'size'
+    ? group.mentions.map((mention, i) => {
+        const at = i === 0 ? group.from : group.to;
+        return { from: at, to: at, mentions: [mention], sizes: mention.sizes };
+      })
+    : [group];
 
 /** Where it is said that the size lies, and whether inside. */
 interface Place {

@@ -26,6 +26,7 @@ export const stepping: Construction = {
   id: 'stepping',
   needs: () => [
     { sizes: 2, like: WAY },
+    { sizes: 1, words: ['up', 'down'] },
     { sizes: 2, holds: ['compared'] },
     { sizes: 2, holds: ['axis'], words: ['from'] },
   ],
@@ -92,7 +93,9 @@ const moved = (items: readonly Item[], at: number): boolean => {
   const before = items.slice(Math.max(0, at - 3), at).map((item) => item.word);
   if (!before.some((word) => MOVES.test(word)) || !/^(?:up|down)$/.test(items[at]!.word)) return false;
   if (COUNTS.test(items[at + 1]?.word ?? '') && STEPS.test(items[at + 2]?.word ?? '')) return true;
-  return before.includes('way') || /^(?:again|another)$/.test(items[at + 1]?.word ?? '');
+  // "come down from 16 Fr to 14 Fr"; "down from 22 G" alone may count numbers.
+  const fromTo = /^(?:from|to)$/.test(items[at + 1]?.word ?? '') && before.at(-1) !== 'back';
+  return before.includes('way') || fromTo || /^(?:again|another)$/.test(items[at + 1]?.word ?? '');
 };
 const lastOf = (items: readonly Item[], at: number): number =>
   COUNTS.test(items[at + 1]?.word ?? '') && STEPS.test(items[at + 2]?.word ?? '') ? at + 2 : at;
@@ -175,6 +178,12 @@ function givenEnds(scene: Scene, all: readonly Group[], way: Way): [Group, Group
   const after = all.filter((g) => g.from > way.to);
   const before = distinct(all.filter((g) => g.to < way.at));
   const [first, second] = after;
+  if (before.length === 0 && first && after.length === 1 && /^(?:up|down)$/.test(items[way.at]!.word)) {
+    // "Blocked 12 Fr? Go up a size, to a 14 Fr."
+    const earlier = distinct(groups(scene.before.at(-1)?.items ?? []));
+    const reached = items.slice(way.to + 1, first.from).every((item) => INTO.has(item.word));
+    return earlier.length === 1 && reached ? [earlier[0]!, first] : undefined;
+  }
   if (before.length === 1 && first && after.length === 1)
     return items.slice(way.to + 1, first.from).every((item) => INTO.has(item.word))
       ? [before[0]!, first]

@@ -245,7 +245,8 @@ const linked = (items: readonly Item[], from: number, to: number) =>
   items.slice(from + 1, to).every((item) => LINKS.has(item.word));
 
 export function clauseStart(items: readonly Item[], at: number): number {
-  for (let i = at - 1; i >= 0; i--) if (CLAUSE.has(items[i]!.word)) return i + 1;
+  for (let i = at - 1; i >= 0; i--)
+    if (CLAUSE.has(items[i]!.word) && items[i - 1]?.word !== 'anything') return i + 1;
   return 0;
 }
 

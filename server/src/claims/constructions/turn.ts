@@ -94,7 +94,7 @@ function wished(scene: Scene, a: Group, b: Group): Reading | undefined {
 function turned(items: readonly Item[], word: Measured, given: Group, chosen: Group): boolean {
   const swap = swapped(items, given, word);
   const start = swap ? Math.max(0, given.from - 3) : Math.max(given.to + 1, word.at - 5);
-  const verb = start + items.slice(start, word.at).findIndex((item) => TURNS.test(item.word));
+  const verb = start + items.slice(start, word.at).findLastIndex((item) => TURNS.test(item.word));
   const denied = items.slice(Math.max(0, verb - 2), word.at).some((item) => NEGATIONS.has(item.word));
   const between = items.slice(word.at + 1, chosen.from);
   return (

@@ -224,6 +224,8 @@ function joinDegrees(items: Item[]): Item[] {
       next.magnitude = { ...next.magnitude, degree: degree.degree, sign };
     } else if (!item.magnitude && rate(items, i)) {
       item.magnitude = { axis: 'flow', sign: degree.sign, degree: degree.degree, settled: true };
+    } else if (!item.magnitude && SUBSTANCE.test(next.word)) {
+      item.magnitude = { axis: 'outer', sign: degree.sign, degree: degree.degree, settled: true };
     } else if (!item.magnitude && stretched(items, i)) {
       item.magnitude = { axis: 'outer', sign: degree.sign, degree: degree.degree, settled: true };
     } else if (!item.magnitude) {
@@ -249,6 +251,9 @@ const rate = (items: readonly Item[], i: number) =>
     .some((near) => ['minute', 'minutes', 'second', 'hour', 'volume'].includes(near.word)) ||
   (/^(?:fluid|blood|water|saline)$/.test(items[i + 1]?.word ?? '') &&
     /^(?:pass|passes|delivers?|carries|carry|lets|moves|allows|admits)$/.test(items[i - 1]?.word ?? ''));
+
+/** "has more body", "with less bulk": what a thread or a tube is made of. */
+const SUBSTANCE = /^(?:body|bulk|substance|meat|heft|beef|stoutness|plastic)$/;
 
 /** "stretches the meatus a bit more". */
 const stretched = (items: readonly Item[], i: number) =>

@@ -25,7 +25,7 @@ const PREDICATE_FOLLOWERS = new Set(
   `than of and but or for to in on at by with when so because which since if as is are was were will would through
   here there still yet again too across inside outside all overall altogether under over around after before while whereas
   the a an it they you we i that this these those then now not into down up out from wins go goes and/or side
-  also only just even next first last end both each every any no per though although unless where who whose what how`
+  also only just even means mean equals next first last end both each every any no per though although unless where who whose what how`
     .split(/\s+/)
     .filter(Boolean),
 );
@@ -75,6 +75,8 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
     return { ...base, to: noun, axis, sign, idiom: false, attributive: true, ...(system ? { system } : {}) };
   }
   if (item.system) return systemNumber(items, base, magnitude, noun);
+  if (wayIn(items, i, noun))
+    return { ...base, to: noun, axis: 'hole', sign: magnitude.sign, idiom: false, attributive: true };
   if (item.kind !== 'size' && KEPT_IN.test(item.word))
     return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: true };
   if (
@@ -90,6 +92,12 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
 /** "a faster drip", "a quicker bolus": what flows. */
 const FLOWING =
   /^(?:drips?|infusions?|transfusions?|bolus|boluses|outflow|inflow|drainage|flush|delivery|washout)$/;
+
+/** "needs a bigger vein than a 20 G does": what a size goes into is as wide as it. */
+const wayIn = (items: readonly Item[], i: number, noun: number): boolean =>
+  INTO.test(items[noun]!.word) && items.slice(Math.max(0, i - 3), i).some((item) => NEEDS.test(item.word));
+const INTO = /^(?:veins?|vessels?|nick|incision|cut|nostril|urethra|meatus|gap|slit|entry|needle-hole|stab)$/;
+const NEEDS = /^(?:needs?|needed|wants?|requires?|demands?|asks|makes?|takes)$/;
 
 /** Where sizes are kept: "in the bigger drawer" says nothing of the sizes. */
 const KEPT_IN = /^(?:drawers?|trays?|kits?|packets?|boxes|box|bags?|cupboards?|bins?)$/;

@@ -235,7 +235,7 @@ function systemOf(reads: readonly Read[], read: Read, headings: readonly string[
   if (own.size > 0) return own.size === 1 ? [...own][0] : undefined;
   for (const heading of [...headings].reverse()) {
     const named = HEADING_SYSTEMS.filter(([pattern]) => pattern.test(heading));
-    if (named.length > 0) return named.length === 1 ? named[0]![1] : undefined;
+    if (named.length > 0) return named.length === 1 && !SEVERAL.test(heading) ? named[0]![1] : undefined;
   }
   const near = new Set<System>();
   for (let i = read.passage.index - 1; i >= 0 && i >= read.passage.index - 3; i--)
@@ -252,6 +252,9 @@ function labelSystem(note: Note, reads: readonly Read[], { passage }: Read): Sys
   return found.size === 1 ? [...found][0] : undefined;
 }
 
+/** "Needles, catheters and threads": more than one scale. */
+const SEVERAL =
+  /\bneedles?\b.*\b(?:catheters?|sutures?|threads?|drains?|tubes?)\b|\b(?:catheters?|sutures?|threads?|drains?|tubes?)\b.*\bneedles?\b/;
 const HEADING_SYSTEMS: readonly (readonly [RegExp, System])[] = [
   [/\b(?:french|charri[eè]re|catheter sizes)\b/, 'french'],
   [/\b(?:gauges?|needles?|cannula[es]?|iv access)\b/, 'needle-gauge'],

@@ -48,6 +48,9 @@ function placed(items: readonly Item[], i: number): Sense | undefined {
     return items.slice(i + 2, i + 5).some((item) => item.kind === 'size')
       ? { axis: 'flow', sign: word === 'easier' ? 1 : -1, degree: 'comparative' }
       : undefined;
+  const parting =
+    /^(?:easier|harder)$/.test(word) && items[i + 1]?.word === 'to' && PARTED.test(items[i + 2]?.word ?? '');
+  if (parting) return { axis: 'strength', sign: word === 'easier' ? -1 : 1, degree: 'comparative' };
   if (word !== 'first' && word !== 'last') return undefined;
   const verb = items[i - 1]?.word ?? '';
   const early = word === 'first' ? 1 : -1;
@@ -58,6 +61,7 @@ function placed(items: readonly Item[], i: number): Sense | undefined {
     : undefined;
 }
 
+const PARTED = /^(?:snap|break|tear|burst|rupture|part)$/;
 const LASTS = /^(?:takes?|took|needs?|lasts?|wait|waits)$/;
 const FLUID = /^(?:litres?|liters?|bags?|units?|fluids?|blood|infusions?|transfusions?|saline|bolus)$/;
 
@@ -77,6 +81,9 @@ const LIMITS = /^(?:limits?|restricts?|impedes?|throttles?|slows|slow|hinders?|r
 const HOLDS = /^(?:holds?|bears?|withstands?|stands?|resists?|supports?|tolerates?|takes?|carries)$/;
 const LOADS = /^(?:tension|weight|load|strain|force|stress|pulling|pull|traction|kilos?|newtons?|tugging)$/;
 
+/** "More gets through a 16 G than …", "less comes down a 22 G". */
+const GETS_THROUGH = /^(?:gets?|goes|go|runs?|comes?|come|passes|pass|flows?|drains?|pours?|drips?)$/;
+
 /** What "more" or "less" after a verb measures: "carries less than", "bears more weight", "limits the flow more". */
 export function verbal(items: readonly Item[], i: number): { axis: Axis; sign: 1 | -1 } | undefined {
   const after = items[i + 1]?.word ?? '';
@@ -86,6 +93,8 @@ export function verbal(items: readonly Item[], i: number): { axis: Axis; sign: 1
     near(items, i - 4, i - 1).some((item) => LIMITS.test(item.word));
   if (limited) return { axis: 'flow', sign: -1 };
   if (HOLDS.test(verb) && LOADS.test(after)) return { axis: 'strength', sign: 1 };
+  if (GETS_THROUGH.test(after) && /^(?:through|down|in|per|a)$/.test(items[i + 2]?.word ?? ''))
+    return { axis: 'flow', sign: 1 };
   if (/^lets?$/.test(verb) && after === 'through') return { axis: 'flow', sign: 1 };
   const through = verb === 'through' && /^lets?$/.test(items[i - 2]?.word ?? '');
   const ends = /^(?:than|per|through)$/.test(after);

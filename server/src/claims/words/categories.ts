@@ -16,8 +16,15 @@ export interface CategoryRow {
   readonly member: readonly [number, number];
   readonly outside: readonly [number, number];
   readonly holds: string;
+  /** Only where its members are listed: "small cannulae such as", not "is a small cannula". */
+  readonly listed?: true;
   readonly sources: readonly string[];
 }
+
+const FINE = 'fine thin slim slender delicate light skinny dainty';
+const HEAVY = 'heavy thick stout strong chunky fat coarse sturdy';
+const each = (adjectives: string, nouns: string): string[] =>
+  adjectives.split(' ').flatMap((adjective) => nouns.split(' ').map((noun) => `${adjective} ${noun}`));
 
 export const CATEGORIES: readonly CategoryRow[] = [
   {
@@ -147,5 +154,58 @@ export const CATEGORIES: readonly CategoryRow[] = [
     outside: [26, 40],
     holds: 'Thick needles have low gauge numbers; 26 G and up are fine',
     sources: [],
+  },
+  {
+    id: 'fine-threads-listed',
+    label: 'a fine suture',
+    forms: each(
+      `${FINE} small`,
+      'suture thread stitch sutures threads stitches ones silk nylon strands ties',
+    ),
+    system: 'usp',
+    member: [-11, -4],
+    outside: [0, 10],
+    holds: 'Fine sutures are those with many zeros, 5-0 and finer; 0 and the whole numbers are the heavy end',
+    sources: [],
+    listed: true,
+  },
+  {
+    id: 'heavy-threads-listed',
+    label: 'a heavy suture',
+    forms: each(
+      `${HEAVY} big large`,
+      'suture thread stitch sutures threads stitches ones silk nylon strands ties',
+    ),
+    system: 'usp',
+    member: [0, 10],
+    outside: [-11, -5],
+    holds: 'Heavy sutures are 0 and the whole numbers; more zeros are finer',
+    sources: [],
+    listed: true,
+  },
+  {
+    id: 'small-cannulae-listed',
+    label: 'a small cannula',
+    forms: each(`${FINE} small tiny narrow little`, 'cannula cannulae cannulas needle needles iv ivs'),
+    system: 'needle-gauge',
+    member: [22, 40],
+    outside: [7, 16],
+    holds: '14 and 16 G are at the wide end of the scale',
+    sources: ['lb1', 'lb3'],
+    listed: true,
+  },
+  {
+    id: 'big-cannulae-listed',
+    label: 'a big cannula',
+    forms: each(
+      'big wide large fat thick chunky stout broad',
+      'cannula cannulae cannulas needle needles iv ivs',
+    ),
+    system: 'needle-gauge',
+    member: [10, 16],
+    outside: [22, 40],
+    holds: 'The wide cannulae and needles have the low gauge numbers; 22 G and up are fine',
+    sources: ['lb1', 'lb2', 'lb3'],
+    listed: true,
   },
 ];

@@ -16,7 +16,7 @@ export const OPENS = set('anything everything all any every those sizes ones wha
 export const KEEPS: readonly RegExp[] = [
   /^(?:therefore |thus |also |easily |just |fully |still )?(?:satisf(?:y|ies)|meets?|fulfils?|fulfills?|honou?rs?|respects?|passes|clears|keeps? (?:to|within)|sticks? to|stays? within|complies with|comply with|conforms? to|agrees? with|fits?|matches|obeys|observes|falls within|lies within)\b(?: (?:the|that|this|our|both|your|its|it))?/,
   /^(?:will|would|can) (?:also |therefore |thus |just |easily )?(?:do|serve|be used|be fine|be enough|go in|pass|suffice|satisf(?:y|ies)|meet|fulfil)\b/,
-  /^(?:is|are) (?:also |therefore |thus |perfectly |quite |just |well |fully |still )?(?:fine|allowed|permitted|acceptable|ok|okay|enough|in order|sufficient|suitable|within|inside|covered by|in line with|in keeping with|good enough|all right|permissible|compliant)\b/,
+  /^(?:is|are) (?:also |therefore |thus |perfectly |quite |just |well |fully |still )?(?:fine|right|correct|allowed|permitted|acceptable|ok|okay|enough|in order|sufficient|suitable|within|inside|covered by|in line with|in keeping with|good enough|all right|permissible|compliant)\b/,
   /^(?:does|do) (?:well|nicely|fine|the job)\b/,
   /^qualif(?:y|ies)\b/,
   /^(?:is|are) (?:quite |just |certainly )?(?:thick|thin|wide|narrow|fine|big|small|large|slim) enough\b/,

@@ -33,7 +33,7 @@ export const PLACED: readonly { readonly pattern: RegExp; readonly inside: boole
   {
     inside: true,
     pattern: new RegExp(
-      `^(?:is|counts as|belongs) ${ADVERB}(?:one of|among|amongst) (?:them|these|those)(?= [.,;!]|$| (?:sizes|numbers|gauges))`,
+      `^(?:is|being|counts as|belongs) ${ADVERB}(?:one of|among|amongst) (?:them|these|those)(?= [.,;!]|$| (?:sizes|numbers|gauges))`,
     ),
   },
   {

@@ -8,7 +8,7 @@ import type { Scene } from './text/scene.ts';
 import { NEGATIONS } from './words/changes.ts';
 
 const DENIES =
-  /^(?:and |but |so )?(?:it is|it's|it isn't|that is) (?:simply |just |quite )?(?:not true|not the case|not correct|not right|untrue|false|wrong|incorrect|nonsense|a mistake|an error)(?: to (?:say|think|believe|claim|teach|write|suppose))? that$|^(?:it isn't|it is not) (?:true|right|correct|so) that$/;
+  /^(?:nobody|no one|none of us) (?:would|could|will) (?:ever |seriously )?(?:call|say|claim)(?: that)?$|^(?:and |but |so )?(?:it is|it's|it isn't|that is) (?:simply |just |quite )?(?:not true|not the case|not correct|not right|untrue|false|wrong|incorrect|nonsense|a mistake|an error)(?: to (?:say|think|believe|claim|teach|write|suppose))? that$|^(?:it isn't|it is not) (?:true|right|correct|so) that$/;
 const ASSERTS =
   /^(?:and |but |so )?(?:there is|there's|there can be) no (?:doubt|question|denying|dispute|argument)(?: (?:about it|at all))?,? that$|^(?:nobody|no one|none of us|you cannot|you can't|we cannot|one cannot|no one here|nobody here) (?:can |could |would |will )?(?:doubts?|den(?:y|ies)|disputes?|questions?|argues with) (?:it )?(?:that)?$|^(?:it is|it's) (?:not|no) (?:untrue|false|wrong|incorrect|a mistake|mistake|myth|a myth)(?: to say)? that$|^(?:never|don't|do not) forget that$/;
 

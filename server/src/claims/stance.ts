@@ -9,6 +9,7 @@ import type { Item } from './text/items.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
 import { keyOf } from './truth.ts';
+import { unreal } from './unreal.ts';
 import { CONDITIONS, HEDGES, NEGATIONS } from './words/changes.ts';
 import {
   MISTAKE_WORDS,
@@ -146,6 +147,7 @@ function mistake(scene: Scene, reading: Reading): boolean {
       MISTAKE_WORDS.has(item.word) &&
       i <= last + 9 &&
       !deniedMistake(scene.items, i) &&
+      !runsWrong(scene.items, i) &&
       !consequence(scene.items, i, reading),
   );
   return here || exercise(scene, reading) || announced(scene);
@@ -210,6 +212,12 @@ function exercise(scene: Scene, { from, at }: Reading): boolean {
 }
 const EXERCISES = new Set(['correct', 'fix', 'mend', 'repair', 'rewrite', 'amend', 'improve', 'discuss']);
 
+/** "gauge runs the wrong way round": said of the scale. */
+const runsWrong = (items: readonly Item[], i: number) =>
+  items[i]!.word === 'wrong' &&
+  items[i + 1]?.word === 'way' &&
+  /^(?:runs?|goes|go|counts?|works?)$/.test(items[i - 2]?.word ?? '');
+
 /** "no mistake", "not wrong": the word is itself denied. */
 const deniedMistake = (items: readonly Item[], i: number) =>
   items.slice(Math.max(0, i - 2), i).some((item) => NEGATIONS.has(item.word));
@@ -273,50 +281,16 @@ const purpose = (items: readonly Item[], i: number) =>
 /** "If you want more flow, choose an 18 G": the wish before the advice, with no size of its own. */
 function wishFirst(items: readonly Item[], i: number, at: number): boolean {
   const comma = items.findIndex((item, k) => k > i && (item.word === ',' || item.word === ':'));
+  const size = items.findIndex((item, k) => k > comma && item.kind === 'size');
   return (
     items[i]!.word === 'if' &&
     comma > at &&
     WISHES.test(items[i + 2]?.word ?? '') &&
-    !items.slice(i, comma).some((item) => item.kind === 'size' || NEGATIONS.has(item.word))
+    !items.slice(i, comma).some((item) => item.kind === 'size') &&
+    !items.slice(i, size).some((item) => NEGATIONS.has(item.word))
   );
 }
 const WISHES = /^(?:want|wants|need|needs|prefer|require|wish|like|after)$/;
-
-/** Words beside a size that is not meant to exist. */
-/** "there is no 2.5-0", "2.5-0 does not exist", "anyone asking for a 4.2-0 is joking". */
-function unreal({ items }: Scene, { at }: Reading): boolean {
-  const before = items.slice(Math.max(0, at - 5), at);
-  const comma = before.findLastIndex((item) => item.word === ',');
-  const near = [...before.slice(comma + 1), ...items.slice(at, at + 6)];
-  const denied = items.some((item) => NEGATIONS.has(item.word));
-  return (
-    near.some((item) => NEGATIONS.has(item.word) && !/^(?:hardly|without)$/.test(item.word)) ||
-    items.some((item) => UNREAL.has(item.word) && (denied || !/^exists?$/.test(item.word))) ||
-    ASKED_ONCE.test(
-      items
-        .slice(0, at)
-        .map((item) => item.word)
-        .join(' '),
-    )
-  );
-}
-/** "A trainee once asked for 4.5-0": a story of somebody's mistake. */
-const ASKED_ONCE =
-  /\b(?:once (?:asked|called|begged|sent)|(?:student|trainee|somebody|someone|anyone|intern|newcomer|he|she|they) (?:\w+ )?(?:asked|asks|called|wrote|ordered))\b/;
-
-const UNREAL = new Set([
-  'joking',
-  'joke',
-  'exist',
-  'exists',
-  'nothing',
-  'imaginary',
-  'invented',
-  'prank',
-  'fictional',
-  'made-up',
-  'unheard',
-]);
 
 const SUBJECTS = new Set(['you', 'it', 'they', 'we', 'she', 'he']);
 const RESULTS = new Set([

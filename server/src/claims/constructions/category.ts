@@ -47,7 +47,8 @@ function readForm(scene: Scene, form: Form, all: readonly Group[], forms: readon
   const run = group === after ? runFrom(scene.items, all, group) : [group];
   return run.flatMap((one) => {
     const row = rowFor(form, one);
-    const open = row?.listed !== true || (group === after && opens(scene.items, form, group));
+    const open =
+      row?.listed !== true || (forms.length === 1 && group === after && opens(scene.items, form, group));
     return row && open ? [reading(scene, form, one, row)] : [];
   });
 }
@@ -102,11 +103,11 @@ function opens(items: readonly Item[], form: Form, group: Group): boolean {
       between,
     ) &&
     between !== '' &&
-    !/^(?:no|not|unlike|without|than|less|as|so|very|too|relatively|comparatively|for)$/.test(
-      items[form.at - 1]?.word ?? '',
-    )
+    !items.slice(Math.max(0, form.at - 2), form.at).some((item) => LEFT_OUT.test(item.word))
   );
 }
+const LEFT_OUT =
+  /^(?:no|not|unlike|without|than|less|as|so|very|too|relatively|comparatively|for|never|isn't|nor)$/;
 const LISTS = /^(?:[:(]|are|as|like|e\.g|include|includes|including|qualify|used|count|all|both|mean|means)$/;
 
 /** The class that the words mean for such a size. */

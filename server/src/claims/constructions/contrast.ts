@@ -20,6 +20,8 @@ export const contrast: Construction = {
       (m) => m.axis !== 'number' && !m.idiom && !m.excess,
     );
     const [a, b] = pairOf;
+    const graded = stepUp(scene.items, words, a, b);
+    if (graded) return [comparison(scene, 'contrast', b, a, graded)];
     const bound = behind(scene.items, words, a, b) ?? ahead(scene.items, words, a, b);
     // "Not the thicker 2-0 but the thinner 4-0" turns one down and does not deny what it is.
     const refused = scene.items.slice(0, bound?.[0].at ?? 0).some((item) => item.word === 'not');
@@ -77,6 +79,21 @@ function behind(items: readonly Item[], words: readonly Measured[], a: Group, b:
     ? [first, second]
     : undefined;
 }
+
+/** "The 22 G is quick and the 18 G quicker": the same word, raised. */
+function stepUp(
+  items: readonly Item[],
+  words: readonly Measured[],
+  a: Group,
+  b: Group,
+): Measured | undefined {
+  const [first, second] = [owned(words, a, b.from), owned(words, b, items.length)];
+  if (first?.degree !== 'plain' || second?.degree !== 'comparative') return undefined;
+  if (first.sign !== second.sign || first.axis !== second.axis || first.attributive) return undefined;
+  const said = items.slice(b.to + 1, second.at).every((item) => item.deviceNoun || STILL.test(item.word));
+  return said && clean(items, a.to, first.at) ? second : undefined;
+}
+const STILL = /^(?:even|still|much|yet|far|is|are|was)$/;
 
 /** Each word stands before its size. */
 function ahead(items: readonly Item[], words: readonly Measured[], a: Group, b: Group): Bound | undefined {

@@ -5,7 +5,7 @@
 import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
-import { groups, type Scene } from '../text/scene.ts';
+import type { Scene } from '../text/scene.ts';
 import { AXIS_CHANGE, DOWN, UP } from '../words/changes.ts';
 import { INVERSE, inverseIn, STRAIGHT } from './inverse.ts';
 import type { Construction, Reading } from './model.ts';
@@ -19,8 +19,10 @@ import {
   moreFrench,
   oneMore,
   rowOfZeros,
+  runsOn,
   zeroTaken,
 } from './number-idioms.ts';
+import { systemNear } from './scale-near.ts';
 import { directionClaim, type NumberSide, type SizeSide } from './sides.ts';
 import { wholeNumbers } from './whole.ts';
 
@@ -114,6 +116,7 @@ function numberSides(scene: Scene, items: readonly Item[], words: readonly Measu
 function idioms(scene: Scene, items: readonly Item[]): NumberSide | undefined {
   const systemAt = (i: number) => systemNear(scene, items, i);
   return (
+    runsOn(items) ??
     rowOfZeros(items) ??
     zeroTaken(items) ??
     inNumber(items, systemAt) ??
@@ -208,7 +211,8 @@ const SHRINKING = new Set([
 /** "Rising gauge numbers mean …": a participle before the number. */
 function growing(scene: Scene, items: readonly Item[]): NumberSide[] {
   for (let i = 0; i + 1 < items.length; i++) {
-    const sign = GROWING.has(items[i]!.word) ? 1 : SHRINKING.has(items[i]!.word) ? -1 : step(items, i);
+    const { word } = items[i]!;
+    const sign = GROWING.has(word) ? 1 : SHRINKING.has(word) ? -1 : step(items, i) || climbs(items, i);
     const k = SKIPPED.has(items[i + 1]!.word) ? i + 2 : i + 1;
     const next = items[k];
     const system =
@@ -221,7 +225,23 @@ function growing(scene: Scene, items: readonly Item[]): NumberSide[] {
 
 const SKIPPED = new Set(['the', 'a', 'in', 'your']);
 
-const STEPS = /^(?:steps?|jumps?|moves?|sizes?|going|go|moving|stepping|climbing|working)$/;
+/** "as you climb the French scale". */
+const climbs = (items: readonly Item[], i: number): 1 | -1 | 0 => {
+  const scale = /^(?:scale|numbers?|sizes?|ladder|range|figures?|list|chart)$/;
+  const named =
+    items[i + 1]?.word === 'the' &&
+    (items[i + 2]?.system ? scale.test(items[i + 3]?.word ?? '') : items[i + 2]?.axisNoun?.axis === 'number');
+  return !named
+    ? 0
+    : /^(?:climb|ascend|mount)$/.test(items[i]!.word)
+      ? 1
+      : /^descend$/.test(items[i]!.word)
+        ? -1
+        : 0;
+};
+
+const STEPS =
+  /^(?:steps?|jumps?|moves?|sizes?|going|go|moving|stepping|climbing|climb|working|come|coming|get|walk|run|read|reading|count|travel|head|work)$/;
 
 /** "each step up in French", "one size down the gauge". */
 function step(items: readonly Item[], i: number): 1 | -1 | 0 {
@@ -229,6 +249,7 @@ function step(items: readonly Item[], i: number): 1 | -1 | 0 {
   const scale =
     items[i + 1]?.word === 'in' ||
     items[i + 3]?.axisNoun?.axis === 'number' ||
+    /^(?:scale|range|ladder|chart)$/.test(items[i + 3]?.word ?? '') ||
     items[i + 2]?.system === 'french';
   if (!before || !scale) return 0;
   return items[i]!.word === 'up' ? 1 : items[i]!.word === 'down' ? -1 : 0;
@@ -243,54 +264,6 @@ function superlatives(scene: Scene, items: readonly Item[], words: readonly Meas
   return [{ at: number.at, to: number.to, system, sign: number.sign }];
 }
 
-/** The system a bare "number" belongs to: named near it, or the only one spoken of here. */
-function systemNear(scene: Scene, items: readonly Item[], at: number): NumberSide['system'] | undefined {
-  const near = items.slice(Math.max(0, at - 4), at + 4).find((item) => item.system && item.system !== 'usp');
-  const like = likened(items);
-  if (like) return like;
-  if (near?.system) return near.system;
-  if (TUBES.test(items.map((item) => item.word).join(' '))) return 'tube-id';
-  const named = new Set(items.flatMap((item) => (item.system ? [item.system] : [])));
-  if (named.size === 1) return [...named][0];
-  const spoken = new Set(groups(items).flatMap((g) => g.sizes.map((size) => size.system)));
-  const systems = [...spoken].filter((system) => system === 'needle-gauge' || system === 'french');
-  if (systems.length === 1 && spoken.size === 1) return systems[0];
-  if (named.size > 1 || spoken.size > 0) return undefined;
-  const thing = scene.headings.some((heading) => STITCHING.test(heading)) ? undefined : scaleOfThing(items);
-  if (thing) return thing === scene.system || scene.system === undefined ? thing : undefined;
-  // "Higher number, narrower needle. French is the other way round.": no needle is sized in French.
-  return scene.system === 'needle-gauge' ||
-    scene.system === 'french' ||
-    scene.system === 'ep-metric' ||
-    scene.system === 'tube-id'
-    ? scene.system
-    : undefined;
-}
-
-/** "French works like gauge: the higher the slimmer": said of the first. */
-function likened(items: readonly Item[]): NumberSide['system'] | undefined {
-  const at = items.findIndex((item) => /^(?:like|unlike|as|against)$/.test(item.word));
-  const before = items.slice(0, Math.max(at, 0)).filter((item) => item.system);
-  const next = items.slice(at + 1, at + 4).some((item) => item.system);
-  return at > 0 && before.length === 1 && next ? before[0]!.system : undefined;
-}
-
-/** "With needles a small number means …": the scale that such things are sized in, when only these are spoken of. */
-function scaleOfThing(items: readonly Item[]): NumberSide['system'] | undefined {
-  const needle = items.some((item) => NEEDLES.test(item.word));
-  const tube = items.some((item) => DRAINS.test(item.word));
-  if (items.some((item) => THREADS.test(item.word) || VENOUS.test(item.word))) return undefined;
-  return needle === tube ? undefined : needle ? 'needle-gauge' : 'french';
-}
-const NEEDLES = /^(?:needles?|cannula(?:e|s)?|hypodermics?)$/;
-const DRAINS = /^(?:drains?|foleys?|catheters?|sheaths?)$/;
-const THREADS =
-  /^(?:sutures?|threads?|stitch(?:es)?|silk|nylon|metric|tracheal|endotracheal|tracheostomy|et|ett)$/;
-/** Needles for threads have numbers of their own. */
-const STITCHING = /\b(?:sutur|thread|stitch|closure)/;
-/** Catheters for veins go by gauge. */
-const VENOUS = /^(?:iv|ivs|venous|intravenous|peripheral|vein|veins|over-the-needle)$/;
-const TUBES = /\b(?:tracheal|endotracheal|tracheostomy|et|ett) tubes?\b/;
 const SIZE_AXES = new Set<Axis>(['outer', 'bore', 'flow', 'hole', 'strength']);
 
 function sizeSides(
@@ -330,6 +303,7 @@ function plainTwin(
 ): boolean {
   if (m.degree !== 'plain' || m.excess || !items[m.at]!.magnitude?.row) return false;
   const number = numbers.find((side) => words.some((w) => w.at === side.at && w.degree === 'plain'));
+  if (number && m.to < number.at) return turnedTwin(items, m, number);
   if (!number || m.at < number.to || m.at - number.to > 4) return false;
   const between = items.slice(number.to + 1, m.at);
   const rest = items.slice(m.to + 1, m.to + 3);
@@ -343,7 +317,27 @@ function plainTwin(
       : rest.length === 0 || !rest[0]!.word.match(/^[a-z]/))
   );
 }
+/** "Thick needles have low numbers", "thin: high number". */
+function turnedTwin(items: readonly Item[], m: Measured, number: NumberSide): boolean {
+  const between = items.slice(m.to + 1, number.at);
+  return (
+    between.length <= 4 &&
+    (m.attributive || between[0]?.kind === 'punctuation') &&
+    between.some((item) => TWINS.has(item.word)) &&
+    between.every((item) => TWINS.has(item.word) || /^(?:an?|the)$/.test(item.word) || item.deviceNoun)
+  );
+}
+
 const TWINS = new Set([
+  'carry',
+  'carries',
+  'leave',
+  'leaves',
+  'make',
+  'makes',
+  'punch',
+  'wear',
+  'bear',
   'has',
   'have',
   ',',

@@ -58,7 +58,8 @@ export const equative: Construction = {
     const other = at < 0 ? differentWord(scene, all[0]!, all[1]!) : -1;
     if (other >= 0) return [{ ...reading(scene, other, all[0]!, all[1]!), denied: true, own: true }];
     if (at < 0) return asAs(scene, all);
-    return [reading(scene, at, all[0]!, all[1]!)];
+    const none = scene.items[at]!.word === 'difference';
+    return [{ ...reading(scene, at, all[0]!, all[1]!), ...(none ? { own: true } : {}) }];
   },
 };
 

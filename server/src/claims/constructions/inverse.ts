@@ -67,7 +67,11 @@ export function inverseIn(scene: Scene, items: readonly Item[], from: number): R
   );
   const sized = items.some((item) => item.axisNoun && item.axisNoun.axis !== 'number');
   const related =
-    sized || (together < 0 && /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? ''));
+    sized ||
+    (/^(?:scale|system|series|way|numbering|order)$/.test(items[cue + 1]?.word ?? '') &&
+      /^(?:an?|the)$/.test(items[cue - 1]?.word ?? '') &&
+      /^(?:is|are|has|have)$/.test(items[cue - 2]?.word ?? '')) ||
+    (together < 0 && /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? ''));
   if (
     systems.length === 2 &&
     systems.includes('needle-gauge') &&

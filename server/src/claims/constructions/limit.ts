@@ -126,7 +126,7 @@ function drawn(scene: Scene, limit: Limit): Reading[] {
   if (BELONGS.test(text(items.slice(g.to + 1, g.to + 6))) && !excepted(link))
     return [reading(scene, limit, g, g.to)];
   if (!rules(items, limit)) return [];
-  const verb = acceptedAt(items, limit, g) ?? handedAt(link, g) ?? verbAt(items, g, limit);
+  const verb = acceptedAt(items, limit, g) ?? handedAt(items, link, g) ?? verbAt(items, g, limit);
   const outside = [...items.slice(0, limit.from), ...items.slice(limit.to + 1)];
   if (verb === undefined || excepted(outside) || together(items, g)) return [];
   const refers = limit.noun === true || refersBack(items, verb);
@@ -143,8 +143,11 @@ function acceptedAt(items: readonly Item[], limit: Limit, g: Group): number | un
 }
 
 /** "so hand over the 0", "so take a 20 G". */
-const handedAt = (link: readonly Item[], g: Group): number | undefined =>
-  HANDED.test(text(link)) ? g.from : undefined;
+const handedAt = (items: readonly Item[], link: readonly Item[], g: Group): number | undefined =>
+  (items.slice(g.to + 1).find((item) => !item.deviceNoun)?.kind ?? 'punctuation') === 'punctuation' &&
+  HANDED.test(text(link))
+    ? g.from
+    : undefined;
 const HANDED =
   /\b(?:so|therefore|hence),? (?:(?:you|we|i|please|just|can|could|may|will|should|now|then) ){0,3}(?:take|took|use|used|choose|chose|pick|picked|open|opened|fetch|fetched|get|got|give|gave|pass|passed|hand|handed|reach|reached|go|went|ask|asked|put|place|insert|try|tried)(?: (?:him|her|me|them|over|for|in|out|up|with|down))*(?: (?:an?|the|your|our|one))?$/;
 

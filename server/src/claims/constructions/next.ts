@@ -9,14 +9,18 @@ import { comparison } from './than.ts';
 
 export const next: Construction = {
   id: 'next',
-  needs: () => [{ sizes: 2, holds: ['measured'] }],
+  needs: () => [
+    { sizes: 2, holds: ['measured'] },
+    { sizes: 1, words: PUT },
+  ],
   read(scene) {
     const all = groups(scene.items);
     const words = measuredWords(scene.items).filter(
       (m) => m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
     );
     const excess = words.find((m) => m.excess);
-    return excess ? tooMuch(scene, excess, all) : stepped(scene, words, all);
+    if (excess) return tooMuch(scene, excess, all);
+    return all.length === 1 ? afterwards(scene, all[0]!) : stepped(scene, words, all);
   },
 };
 
@@ -88,6 +92,54 @@ const CHOOSES = new Set(
   ),
 );
 const STOPS = new Set(['not', 'never', "don't", 'no', '.', ';', 'from']);
+
+const PUT = new Set(
+  'put went used tried chose took placed inserted passed opened changed switched moved worked did fitted replaced picked use try take choose pick put open pass place insert'.split(
+    ' ',
+  ),
+);
+const PUTS =
+  /^(?:so |then |instead |and )?(?:,? ?(?:we|i|she|he|they|you) )?(?:(?:then|therefore|so|instead) )?(?:put(?: in)?|used|tried|chose|took|placed|inserted|passed|opened|(?:changed|switched|moved) (?:it )?(?:to|for)|went (?:for|to)|picked|use|try|take|choose|pick|open|pass|place|insert)(?: (?:in|up|down|out))?(?: (?:an?|the|our))?$/;
+const WENT =
+  /^(?:went in|went|worked|did(?: it| the job| well| nicely)?|fitted|passed|was (?:put in|used|placed|passed|inserted|just right|right|chosen)|took its place|replaced it)(?: (?:instead|easily|well|nicely|without trouble))? ?(?:[.!]|$)/;
+
+/** "The 14 Fr was too wide for him. A 12 Fr went in.": what was too much in the sentence before is given up. */
+function afterwards(scene: Scene, chosen: Group): Reading[] {
+  const previous = scene.before.at(-1);
+  if (!previous || previous.close === '?' || chosen.sizes.length !== 1 || scene.items.length > 14) return [];
+  if (scene.items.some((item) => STOPS.has(item.word) && item.word !== '.' && item.word !== ';')) return [];
+  const text = (items: readonly Item[]) =>
+    items
+      .filter((item) => !item.deviceNoun)
+      .map((item) => item.word)
+      .join(' ');
+  const before = text(scene.items.slice(0, chosen.from));
+  const after = text(scene.items.slice(chosen.to + 1));
+  if (!PUTS.test(before) && !(/^(?:so |then )?(?:an?|the|our)$/.test(before) && WENT.test(after))) return [];
+  if (PUTS.test(before) && !/^(?:instead|in|next|then|in its place)? ?(?:[.!]|$)/.test(after)) return [];
+  const given = distinct(groups(previous.items));
+  const excess = measuredWords(previous.items).find(
+    (m) => m.excess && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
+  );
+  const [only] = given;
+  if (!excess || given.length !== 1 || !only || !sameSystem(only, chosen) || sameSizes(only, chosen))
+    return [];
+  // "Too tight" is said of the way as much as of the tube.
+  if (/^(?:tight|snug)$/.test(previous.items[excess.at]!.word) || bounded(previous.items, only)) return [];
+  if (previous.items.some((item) => item.word === 'not' || item.word === 'or' || item.word === 'if'))
+    return [];
+  if (
+    excess.at < only.to ||
+    !/^(?:was|is|looked|proved|looks|turned|seemed)$/.test(
+      previous.items.slice(only.to + 1, excess.at).find((item) => !item.deviceNoun)?.word ?? '',
+    )
+  )
+    return [];
+  const word = { ...excess, at: chosen.from, to: chosen.to };
+  const reading = comparison(scene, 'too-much', chosen, only, word, excess.sign === 1 ? 'less' : 'more');
+  const { word: _, ...claim } = reading.claim as ComparisonClaim;
+  return [{ claim, at: chosen.from, from: chosen.from, to: chosen.to }];
+}
 
 const STEP = new Set(['next', 'up', 'down']);
 

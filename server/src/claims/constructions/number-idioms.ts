@@ -22,7 +22,8 @@ export function zeroTaken(items: readonly Item[]): NumberSide | undefined {
   const zero = items.findIndex((item) => item.system === 'usp-zeros');
   if (zero < 1) return undefined;
   const verb = items.slice(Math.max(0, zero - 3), zero).map((item) => item.word);
-  const away = /^(?:away|off)$/.test(items[zero + 1]?.word ?? '');
+  const away =
+    /^(?:away|off)$/.test(items[zero + 1]?.word ?? '') || verb.includes('away') || verb.includes('off');
   const takes = verb.some((word) => /^(?:take|taking|takes)$/.test(word)) && away;
   const loses = verb.some((word) => /^(?:remove|removing|lose|losing|strip|subtract|knock)$/.test(word));
   return takes || loses ? { at: zero, to: zero, system: 'usp-zeros', sign: -1 } : undefined;
@@ -101,10 +102,12 @@ export function inNumber(
     (item, i) =>
       /^(?:up|down)$/.test(item.word) &&
       items[i + 1]?.word === 'in' &&
-      items[i + 2]?.axisNoun?.axis === 'number',
+      (items[i + 2]?.axisNoun?.axis === 'number' || items[i + 2]?.system !== undefined),
   );
-  const system = at < 0 ? undefined : systemAt(at + 2);
-  return system ? { at, to: at + 2, system, sign: items[at]!.word === 'up' ? 1 : -1 } : undefined;
+  const system = at < 0 ? undefined : (items[at + 2]!.system ?? systemAt(at + 2));
+  return system && system !== 'usp'
+    ? { at, to: at + 2, system, sign: items[at]!.word === 'up' ? 1 : -1 }
+    : undefined;
 }
 
 /** "count up in width" counts no numbers. */
@@ -135,21 +138,58 @@ export function inSize(items: readonly Item[]): SizeSide | undefined {
   const at = items.findIndex((item, i) => {
     const axis = items[i + 2]?.axisNoun?.axis;
     return (
-      /^(?:up|down)$/.test(item.word) &&
+      /^(?:up|down)(?:wards?)?$/.test(item.word) &&
       items[i + 1]?.word === 'in' &&
       axis !== undefined &&
       axis !== 'number'
     );
   });
-  if (at < 0) return undefined;
+  if (at < 0) return withAxis(items);
   const noun = items[at + 2]!.axisNoun!;
   return {
     at,
     to: at + 2,
     axis: noun.axis,
-    sign: (items[at]!.word === 'up' ? noun.sign : -noun.sign) as 1 | -1,
+    sign: (items[at]!.word.startsWith('up') ? noun.sign : -noun.sign) as 1 | -1,
   };
 }
+
+/** "gauge falls with the width", "the numbers climb along with the diameter": what it goes with is taken to grow. */
+function withAxis(items: readonly Item[]): SizeSide | undefined {
+  const at = items.findIndex(
+    (item, i) =>
+      item.word === 'with' && CHANGES.test(items[i - (items[i - 1]?.word === 'along' ? 2 : 1)]?.word ?? ''),
+  );
+  const k = at < 0 ? -1 : /^(?:the|its|their)$/.test(items[at + 1]?.word ?? '') ? at + 2 : at + 1;
+  const noun = items[k]?.axisNoun;
+  const end = items[k + 1];
+  const alone = end === undefined || end.kind === 'punctuation' || end.word === 'of';
+  return noun && noun.axis !== 'number' && alone
+    ? { at: k, to: k, axis: noun.axis, sign: noun.sign }
+    : undefined;
+}
+const CHANGES = /^(?:rises?|climbs?|grows?|increases?|falls?|drops?|decreases?|shrinks?|up|down)$/;
+
+/** "Zeros count upwards in thickness", "gauge runs down in width": the number is taken as it goes on. */
+export function runsOn(items: readonly Item[]): NumberSide | undefined {
+  const at = items.findIndex(
+    (item, i) =>
+      COUNTS.test(item.word) &&
+      /^(?:up|down)(?:wards?)?$/.test(items[i + 1]?.word ?? '') &&
+      items[i + 2]?.word === 'in',
+  );
+  if (at < 1 || items[at + 3]?.axisNoun === undefined || items[at + 3]!.axisNoun!.axis === 'number')
+    return undefined;
+  const subject = items.slice(Math.max(0, at - 3), at);
+  const named = subject.findLast((item) => item.system);
+  const only = subject.every(
+    (item) => item.system || item.axisNoun?.axis === 'number' || /^(?:the|sizes?|scale)$/.test(item.word),
+  );
+  return named?.system && only && named.system !== 'usp'
+    ? { at, to: at, system: named.system, sign: 1 }
+    : undefined;
+}
+const COUNTS = /^(?:counts?|runs?|goes|go)$/;
 
 const THING = /^(?:tube|needle|thread|catheter|metal|steel|cannula|suture|width|girth|strand)$/;
 

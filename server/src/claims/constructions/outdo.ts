@@ -82,7 +82,8 @@ function contest(all: readonly Item[], at: number): { axis: Axis; sign: 1 | -1 }
   const one = nouns.every((noun) => noun.axis === first.axis && noun.sign === first.sign);
   return one && first.axis !== 'number' ? first : undefined;
 }
-const FLOW = /\b(?:flows?|infusions?|fast|faster|speed|litres?|liters?|fluids?|blood|drip)\b/;
+const FLOW =
+  /\b(?:flows?|infusions?|transfusions?|fast|faster|rapid|rapidly|speed|litres?|liters?|fluids?|blood|drip|minutes|seconds|resuscitation)\b/;
 
 /** From the comma before to the comma behind; "For flow, …" belongs to what follows. */
 function clauseOf(items: readonly Item[], at: number): readonly Item[] {

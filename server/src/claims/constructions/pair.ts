@@ -165,6 +165,8 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   const ofSet = items.slice(word.to + 1, word.to + 5).some((item) => OF_SET.has(item.word));
   const chosen = ofTwo(scene, word) ?? beforeSize(scene, word, all);
   if (chosen) return chosen;
+  const turned = inverted(items, word);
+  if (turned) return againstPrevious(scene, turned, word);
   const nearest = groups(items)
     .filter((g) => g.to < word.at)
     .at(-1);
@@ -187,20 +189,32 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
     again ||
     setApart(items, nearest, word) ||
     theOne(items, word);
+  return amongSet(scene, nearest, word, all, marked);
+}
+
+/** The size the word is said of, against the other one of its set. */
+function amongSet(
+  scene: Scene,
+  nearest: Group,
+  word: Measured,
+  all: readonly Group[],
+  marked: boolean,
+): Reading[] {
+  const { items } = scene;
   const before = all.filter((g) => g.to < word.at);
-  const set = groups(items).find(
+  const named = groups(items).find(
     (g) => g.to < nearest.from && g.mentions.length === 2 && g.sizes.length === 2,
   );
   const member =
-    set?.sizes.findIndex(
+    named?.sizes.findIndex(
       (one) => one.value === nearest.sizes[0]?.value && one.system === nearest.sizes[0]?.system,
     ) ?? -1;
-  if (set && member >= 0 && nearest.sizes.length === 1 && marked)
+  if (named && member >= 0 && nearest.sizes.length === 1 && marked)
     return emit(
       scene,
       'of-set',
       nearest,
-      { ...set, mentions: [set.mentions[1 - member]!], sizes: [set.sizes[1 - member]!] },
+      { ...named, mentions: [named.mentions[1 - member]!], sizes: [named.sizes[1 - member]!] },
       word,
     );
   if (before.length === 2 && (marked || bare(items, nearest, word))) {
@@ -225,6 +239,22 @@ function resumed(items: readonly Item[], nearest: Group, word: Measured, all: re
   const it =
     all.length === 1 && /^(?:it|this|that|they) (?:is|was|are|runs|flows)\b|^it's\b/.test(said.join(' '));
   return mark >= 0 && between.length <= 12 && said.length <= 5 && (pronoun || it);
+}
+
+/** "Wider still is the 16 G", "slightly smaller is a 14 Fr": the size stands behind its verb. */
+function inverted(items: readonly Item[], word: Measured): Group | undefined {
+  const after = groups(items).find((g) => g.from > word.to);
+  if (!after || word.at > 2 || word.to !== word.at || after.sizes.length !== 1) return undefined;
+  const opens = items
+    .slice(0, word.at)
+    .every((item) => /^(?:slightly|even|much|far|and|but|a|bit|rather)$/.test(item.word));
+  const between = items
+    .slice(word.to + 1, after.from)
+    .map((item) => item.word)
+    .join(' ');
+  return opens && /^(?:still |again |yet )?(?:is|are|comes)(?: (?:the|an?|our))?$/.test(between)
+    ? after
+    : undefined;
 }
 
 /** "the 16 G, wider than the 18 G, flows faster": the size after "than" is not what the clause is about. */
@@ -382,6 +412,8 @@ function predicates(items: readonly Item[], from: number, to: number, whose: boo
 function renames(between: readonly Item[]): boolean {
   const be = between.findLastIndex((item) => BE.has(item.word));
   const noun = between[be - 1];
+  // "needle A is 19 G and needle B 25 G, so A is the wider"
+  if (noun?.capital && /^[a-z]$/.test(noun.word)) return true;
   const article = between.slice(Math.max(0, be - 4), be - 1).findLastIndex((item) => item.word === 'the');
   return (
     noun?.deviceNoun === true && !/^ones?$/.test(noun.word) && article >= 0 && between[be - 2]?.word !== 'the'

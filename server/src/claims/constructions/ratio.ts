@@ -23,15 +23,27 @@ export const ratio: Construction = {
     const all = groups(scene.items);
     return scene.items.flatMap((item, at) => {
       const sign = counted(scene.items, at) ? undefined : RATIOS.get(item.word);
-      const axis = sign && measuredAfter(scene.items, at);
+      const time = sign && timeAfter(scene.items, at);
+      const axis = time ? 'flow' : sign && measuredAfter(scene.items, at);
       if (!sign || !axis) return [];
       const left = all.filter((g) => g.to < at && at - g.to <= 6).at(-1);
       const right = all.find((g) => g.from > at && g.from - at <= 8);
       if (!left || !right || !sameSystem(left, right) || sameSizes(left, right)) return [];
-      return [reading(scene, at, axis, sign, left, right)];
+      return [reading(scene, at, axis, time ? flip(sign) : sign, left, right)];
     });
   },
 };
+
+const flip = (sign: 1 | -1): 1 | -1 => (sign === 1 ? -1 : 1);
+
+/** "in half the time", "twice as long to run a litre": time taken is slowness where fluid runs. */
+const timeAfter = (items: readonly Item[], at: number): boolean =>
+  /^(?:the|as) (?:time|long)\b/.test(`${items[at + 1]?.word} ${items[at + 2]?.word}`) &&
+  items.some((item) => FLUID.test(item.word)) &&
+  !items.some((item) => OTHER_TIME.test(item.word));
+const FLUID =
+  /^(?:litres?|liters?|bags?|units?|fluids?|blood|infusions?|transfusions?|saline|bolus|drips?|drains?|empt(?:y|ies)|flows?|runs?)$/;
+const OTHER_TIME = /^(?:clots?|blocks?|lasts?|stays?|hours|days|longer|shorter|pressure|two|lines?)$/;
 
 /** "two and a half times": the half belongs to a number, and the double of "double lumen" to a name. */
 const counted = (items: readonly Item[], at: number): boolean =>

@@ -12,7 +12,7 @@ import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
 const TURNS =
-  /^(?:try|trying|change|changing|go|going|move|moving|switch|switching|step|stepping|drop|dropping|reach|turn|use|take|pick|choose|prefer|swap|swapping|replace|trade|ask|open|want|need|so|went|chose|opened|took|used|tried|passed|pass|put|insert|place|give|hand|fetch|upsize)$/;
+  /^(?:try|trying|change|changing|changed|switched|moved|stepped|dropped|reached|turned|picked|preferred|swapped|replaced|asked|needed|wanted|gave|handed|fetched|inserted|placed|gets|got|takes|needs|wants|has|go|going|move|moving|switch|switching|step|stepping|drop|dropping|reach|turn|use|take|pick|choose|prefer|swap|swapping|replace|trade|ask|open|want|need|so|went|chose|opened|took|used|tried|passed|pass|put|insert|place|give|hand|fetch|upsize)$/;
 const RESIZES = /^(?:up|down)siz(?:e|es|ed|ing)$/;
 const NAMES = new Set(
   'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g usually often a an the perhaps : ( yet still again which would be that will of .'.split(

@@ -39,7 +39,8 @@ export function wholeNumbers(items: readonly Item[]): number {
       (BEYOND.test(item.word) && ZERO.test(items[i + 1]?.word ?? '')) ||
       (/^(?:without|no)$/.test(item.word) &&
         items.slice(i + 1, i + 3).some((next) => /^zeros?$|^zeroes$/.test(next.word))) ||
-      (/^(?:whole|plain)$/.test(item.word) && /^numbers?$/.test(items[i + 1]?.word ?? '')),
+      (/^(?:whole|plain)$/.test(item.word) &&
+        /^(?:(?:suture|thread|usp) )?numbers?\b/.test(`${items[i + 1]?.word} ${items[i + 2]?.word}`)),
   );
 }
 
@@ -58,6 +59,12 @@ function numberWay(
     const at = noun + 1 + verb;
     return { at, to: at, sign: UP.has(items[at]!.word) ? 1 : -1 };
   }
+  // "… get thicker as they rise"
+  const as = items.findIndex(
+    (item, i) => i > noun && item.word === 'as' && /^(?:they|it)$/.test(items[i + 1]?.word ?? ''),
+  );
+  const later = as < 0 ? '' : (items[as + 2]?.word ?? '');
+  if (UP.has(later) || DOWN.has(later)) return { at: as + 2, to: as + 2, sign: UP.has(later) ? 1 : -1 };
   const than = items.findIndex(
     (item, i) => i > noun && item.word === 'than' && ZERO.test(items[i + 1]?.word ?? ''),
   );

@@ -88,7 +88,8 @@ const SAME_LENGTH =
   /\b(?:same|equal|identical|similar|like|equally)[ -](?:length|long)|lengths? (?:being )?(?:equal|the same)|length for length|as long as each other|of one length|(?:equal|same|like|identical) \w+ and length/i;
 
 /** "takes longer" is time, not length. */
-const LASTS = /\b(?:takes?|took|needs?|lasts?|wait)s?\s+(?:\w+ )?(?:longer|shorter)\b/gi;
+const LASTS =
+  /\b(?:takes?|took|needs?|lasts?|wait)s?\s+(?:\w+ )?(?:longer|shorter)\b|\b(?:twice|half|times|nearly|almost) as long\b/gi;
 
 /** The bore depends on the wall too, unless both are of one make: "a 20 Fr three-way, an 18 Fr three-way". */
 const WALL = /\bwall(?:ed|s)?\b|\bsilicone\b|\blatex\b/i;

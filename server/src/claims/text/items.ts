@@ -168,9 +168,19 @@ function sensesOf(word: string): Senses {
 
 const NO_SENSES: Senses = {};
 
+const NUMBERED =
+  /^(?:low|lower|high|higher|small|smaller|large|larger|big|bigger)-(?:gauge|french|number|numbered)$/;
+
 function pushWord(body: string, start: number, into: Item[]): void {
   // "thinner-walled" is a quality of its own; "small-bore" is read by the category words.
   const lower = body.toLowerCase();
+  const dash = lower.indexOf('-');
+  if (dash > 2 && NUMBERED.test(lower)) {
+    // "low-gauge needles" says what "low gauge needles" says.
+    pushWord(body.slice(0, dash), start, into);
+    pushWord(body.slice(dash + 1), start + dash + 1, into);
+    return;
+  }
   const word = lower.includes('’') ? lower.replaceAll('’', "'") : lower;
   const senses = SENSES.get(word.endsWith("'s") ? word.slice(0, -2) : word) ?? NO_SENSES;
   const capital = lower !== body && body[0] !== body[0]!.toLowerCase();
@@ -222,6 +232,8 @@ function joinDegrees(items: Item[]): Item[] {
     } else if (next.magnitude?.degree === 'plain') {
       const sign = degree.sign === 1 ? next.magnitude.sign : flip(next.magnitude.sign);
       next.magnitude = { ...next.magnitude, degree: degree.degree, sign };
+    } else if (!item.magnitude && next.system === 'usp-zeros' && degree.degree === 'superlative') {
+      item.magnitude = { axis: 'number', sign: degree.sign, degree: 'superlative' };
     } else if (!item.magnitude && rate(items, i)) {
       item.magnitude = { axis: 'flow', sign: degree.sign, degree: degree.degree, settled: true };
     } else if (!item.magnitude && SUBSTANCE.test(next.word)) {
@@ -267,6 +279,7 @@ const DEGREE_WORDS: ReadonlyMap<string, { sign: 1 | -1; degree: Degree }> = new 
   ['less', { sign: -1, degree: 'comparative' }],
   ['most', { sign: 1, degree: 'superlative' }],
   ['least', { sign: -1, degree: 'superlative' }],
+  ['fewest', { sign: -1, degree: 'superlative' }],
   ['extra', { sign: 1, degree: 'comparative' }],
 ]);
 

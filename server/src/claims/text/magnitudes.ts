@@ -30,7 +30,7 @@ const PREDICATE_FOLLOWERS = new Set(
     .filter(Boolean),
 );
 const SKIP = new Set(
-  'and , more very much slightly single plain new old standard steel outer inner overall internal external actual'.split(
+  'its their maximum max peak total average mean possible potential and , more very much slightly single plain new old standard steel outer inner overall internal external actual'.split(
     ' ',
   ),
 );
@@ -119,7 +119,7 @@ function predicated(
 ): { axis: Axis; sign: 1 | -1; system?: Item['system'] } | undefined {
   const { magnitude } = items[i]!;
   if (magnitude?.degree === 'plain' || !VERB.test(items[i - 1]?.word ?? '')) return undefined;
-  const near = items[i - 2]?.axisNoun;
+  const near = items[i - 2]?.axisNoun ?? (FLOWING.test(items[i - 2]?.word ?? '') ? FLOW : undefined);
   if (near?.axis === 'number')
     return headNumber(items, i) ? { ...near, system: items[i - 3]?.system } : undefined;
   const valued = VALUED.get(items[i]!.word);
@@ -129,6 +129,8 @@ function predicated(
   const noun = near ?? subjectNoun(items, i - 2);
   return noun && noun.axis !== 'number' ? noun : undefined;
 }
+
+const FLOW = { axis: 'flow', sign: 1 } as const;
 
 /** "Flow is better through …": better is more of what is wanted. */
 const VALUED: ReadonlyMap<string, 1 | -1> = new Map([

@@ -25,13 +25,14 @@ const TIMES: ReadonlyMap<string, 1 | -1> = new Map([
 /** The words that `timed` answers to. */
 export const TIME_WORDS: ReadonlySet<string> = new Set([
   ...TIMES.keys(),
+  ...['better', 'best', 'worse', 'worst', 'poorer'],
   ...['first', 'last', 'longer', 'shorter', 'more', 'less', 'easier', 'harder'],
 ]);
 
 /** "delivers a litre later", "snaps sooner": time taken is flow when something flows, weakness when something breaks. */
 export function timed(items: readonly Item[], i: number): Sense | undefined {
   const sign = TIMES.get(items[i]!.word);
-  if (!sign) return taking(items, i) ?? placed(items, i);
+  if (!sign) return taking(items, i) ?? placed(items, i) ?? valued(items, i);
   const degree = items[i]!.word.endsWith('est') ? 'superlative' : 'comparative';
   const direct = items[i - 1]?.word === 'way' ? items[i - 2]?.word : items[i - 1]?.word;
   if (BREAKS.test(direct ?? '')) return { axis: 'strength', sign: sign === 1 ? -1 : 1, degree };
@@ -39,6 +40,26 @@ export function timed(items: readonly Item[], i: number): Sense | undefined {
     (item) => FLOWS.test(item.word) && !/^(?:give|go)/.test(item.word),
   );
   return flows ? { axis: 'flow', sign, degree } : undefined;
+}
+
+const VALUES: ReadonlyMap<string, 1 | -1> = new Map([
+  ['better', 1],
+  ['best', 1],
+  ['worse', -1],
+  ['worst', -1],
+  ['poorer', -1],
+]);
+
+/** "runs even better", "drips worst": how well it flows. */
+function valued(items: readonly Item[], i: number): Sense | undefined {
+  const { word } = items[i]!;
+  const sign = VALUES.get(word);
+  const verb =
+    items[i - (/^(?:even|much|far|rather|still)$/.test(items[i - 1]?.word ?? '') ? 2 : 1)]?.word ?? '';
+  const after = items[i + 1];
+  const ends = !after || after.kind === 'punctuation' || /^(?:than|through|with|still)$/.test(after.word);
+  if (!sign || !ends || !/^(?:runs?|flows?|drips?|infuses?|empties)$/.test(verb)) return undefined;
+  return { axis: 'flow', sign, degree: word.endsWith('st') ? 'superlative' : 'comparative' };
 }
 
 /** "Which breaks first", "the 14 G empties first". */
@@ -92,6 +113,14 @@ export function verbal(items: readonly Item[], i: number): { axis: Axis; sign: 1
     (items[i - 1]?.axisNoun?.axis === 'flow' || FLUID.test(verb)) &&
     near(items, i - 4, i - 1).some((item) => LIMITS.test(item.word));
   if (limited) return { axis: 'flow', sign: -1 };
+  const fills =
+    /^(?:fills?|occup(?:y|ies))$/.test(verb) || (verb === 'up' && /^takes?$/.test(items[i - 2]?.word ?? ''));
+  if (
+    fills &&
+    /^(?:of|room|space)$/.test(after) &&
+    !items.some((item) => /^(?:small|big|tiny|large)$/.test(item.word))
+  )
+    return { axis: 'outer', sign: 1 };
   if (HOLDS.test(verb) && LOADS.test(after)) return { axis: 'strength', sign: 1 };
   if (GETS_THROUGH.test(after) && /^(?:through|down|in|per|a)$/.test(items[i + 2]?.word ?? ''))
     return { axis: 'flow', sign: 1 };

@@ -42,8 +42,15 @@ const REGULAR: readonly MagnitudeRow[] = [
   ...row('number', -1, 'high', 'low'),
 ];
 
+/** Verbs that say how fast it flows. */
+function flowing(sign: 1 | -1, opposite: string, words: string): MagnitudeRow[] {
+  return words.split(' ').map((word) => ({ word, axis: 'flow', sign, opposite }));
+}
+
 const IRREGULAR: readonly MagnitudeRow[] = [
   { word: 'light', axis: 'outer', sign: -1, opposite: 'heavy', comparedOnly: true },
+  ...flowing(1, 'trickles', 'pours gushes races rushes'),
+  ...flowing(-1, 'pours', 'trickles dribbles crawls seeps'),
   { word: 'substantial', axis: 'outer', sign: 1, opposite: 'slender', comparative: 'more substantial' },
 ];
 
@@ -52,7 +59,7 @@ export const MAGNITUDES: readonly MagnitudeRow[] = [...REGULAR, ...IRREGULAR];
 /** Qualities that a size does not decide. A comparison on one of these is left alone. */
 export const OTHER_QUALITIES: readonly string[] =
   `long short cheap pricey dear costly expensive old young new soft hard sharp blunt stiff flexible bendy deep
-  shallow comfortable painful kind gentle safe common rare popular easy difficult quiet loud clean warm cold hot
+  shallow comfortable painful kind gentle safe common rare popular easy difficult quiet poor loud clean warm cold hot
   heavy-handed likely early late hungry happy smooth rough slippery visible sterile bright dark pale good bad
   useful reliable steady simple modern frequent near far close tall springy supple floppy rigid durable patient
   pliable elastic knotty secure tidy neat`

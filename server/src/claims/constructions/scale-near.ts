@@ -1,0 +1,57 @@
+/** Which scale a bare "number" belongs to: the one named near it, that of the things spoken of, or that of the place. */
+import type { Item } from '../text/items.ts';
+import { groups, type Scene } from '../text/scene.ts';
+import type { NumberSide } from './sides.ts';
+
+/** The system a bare "number" belongs to: named near it, or the only one spoken of here. */
+export function systemNear(
+  scene: Scene,
+  items: readonly Item[],
+  at: number,
+): NumberSide['system'] | undefined {
+  const near = items.slice(Math.max(0, at - 4), at + 4).find((item) => item.system && item.system !== 'usp');
+  const like = likened(items);
+  if (like) return like;
+  if (near?.system) return near.system;
+  if (TUBES.test(items.map((item) => item.word).join(' '))) return 'tube-id';
+  const named = new Set(items.flatMap((item) => (item.system ? [item.system] : [])));
+  if (named.size === 1) return [...named][0];
+  const spoken = new Set(groups(items).flatMap((g) => g.sizes.map((size) => size.system)));
+  const systems = [...spoken].filter((system) => system === 'needle-gauge' || system === 'french');
+  if (systems.length === 1 && spoken.size === 1) return systems[0];
+  if (named.size > 1 || spoken.size > 0) return undefined;
+  const thing = scene.headings.some((heading) => STITCHING.test(heading)) ? undefined : scaleOfThing(items);
+  if (thing) return thing === scene.system || scene.system === undefined ? thing : undefined;
+  // "Higher number, narrower needle. French is the other way round.": no needle is sized in French.
+  return scene.system === 'needle-gauge' ||
+    scene.system === 'french' ||
+    scene.system === 'ep-metric' ||
+    scene.system === 'tube-id'
+    ? scene.system
+    : undefined;
+}
+
+/** "French works like gauge: the higher the slimmer": said of the first. */
+function likened(items: readonly Item[]): NumberSide['system'] | undefined {
+  const at = items.findIndex((item) => /^(?:like|unlike|as|against)$/.test(item.word));
+  const before = items.slice(0, Math.max(at, 0)).filter((item) => item.system);
+  const next = items.slice(at + 1, at + 4).some((item) => item.system);
+  return at > 0 && before.length === 1 && next ? before[0]!.system : undefined;
+}
+
+/** "With needles a small number means …": the scale that such things are sized in, when only these are spoken of. */
+function scaleOfThing(items: readonly Item[]): NumberSide['system'] | undefined {
+  const needle = items.some((item) => NEEDLES.test(item.word));
+  const tube = items.some((item) => DRAINS.test(item.word));
+  if (items.some((item) => THREADS.test(item.word) || VENOUS.test(item.word))) return undefined;
+  return needle === tube ? undefined : needle ? 'needle-gauge' : 'french';
+}
+const NEEDLES = /^(?:needles?|cannula(?:e|s)?|hypodermics?)$/;
+const DRAINS = /^(?:drains?|foleys?|catheters?|sheaths?)$/;
+const THREADS =
+  /^(?:sutures?|threads?|stitch(?:es)?|silk|nylon|metric|tracheal|endotracheal|tracheostomy|et|ett)$/;
+/** Needles for threads have numbers of their own. */
+const STITCHING = /\b(?:sutur|thread|stitch|closure)/;
+/** Catheters for veins go by gauge. */
+const VENOUS = /^(?:iv|ivs|venous|intravenous|peripheral|vein|veins|over-the-needle)$/;
+const TUBES = /\b(?:tracheal|endotracheal|tracheostomy|et|ett) tubes?\b/;

@@ -1,0 +1,39 @@
+/** Sizes that a text names as no size: said not to exist, asked for by mistake, joked about. */
+import type { Reading } from './constructions/model.ts';
+import type { Scene } from './text/scene.ts';
+import { NEGATIONS } from './words/changes.ts';
+
+/** "there is no 2.5-0", "2.5-0 does not exist", "anyone asking for a 4.2-0 is joking". */
+export function unreal({ items }: Scene, { at }: Reading): boolean {
+  const before = items.slice(Math.max(0, at - 5), at);
+  const comma = before.findLastIndex((item) => item.word === ',');
+  const near = [...before.slice(comma + 1), ...items.slice(at, at + 6)];
+  const denied = items.some((item) => NEGATIONS.has(item.word));
+  return (
+    near.some((item) => NEGATIONS.has(item.word) && !/^(?:hardly|without)$/.test(item.word)) ||
+    items.some((item) => UNREAL.has(item.word) && (denied || !/^exists?$/.test(item.word))) ||
+    ASKED_ONCE.test(
+      items
+        .slice(0, at)
+        .map((item) => item.word)
+        .join(' '),
+    )
+  );
+}
+/** "A trainee once asked for 4.5-0": a story of somebody's mistake. */
+const ASKED_ONCE =
+  /\b(?:once (?:asked|called|begged|sent)|(?:student|trainee|somebody|someone|anyone|intern|newcomer|he|she|they) (?:\w+ )?(?:asked|asks|called|wrote|ordered))\b/;
+
+const UNREAL = new Set([
+  'joking',
+  'joke',
+  'exist',
+  'exists',
+  'nothing',
+  'imaginary',
+  'invented',
+  'prank',
+  'fictional',
+  'made-up',
+  'unheard',
+]);

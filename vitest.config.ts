@@ -6,6 +6,8 @@ export default defineConfig({
     exclude: ['tests/host/**'],
     setupFiles: ['tests/support/seed.ts'],
     testTimeout: 60_000,
+    // Nothing outside the test's own folders is written.
+    env: { SIZEWRIGHT_CODE_CACHE: 'off' },
     coverage: {
       provider: 'v8',
       // The pure rooms below the editor. Programs run as processes of their own, which no counter sees.

@@ -25,6 +25,7 @@ const FILES = [
   'dist/extension.browser.js',
   'dist/chart.js',
   'dist/server-node.cjs',
+  'dist/server-node.main.cjs',
   'dist/server-worker.js',
   'dist/licences.txt',
   'client/media',

@@ -5,7 +5,8 @@
  * Usage: tsx server/tools/build.ts [--readable] [FOLDER]
  */
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
@@ -20,6 +21,8 @@ interface Bundle {
   readonly entry: string;
   readonly out: string;
   readonly options: BuildOptions;
+  /** A small file of this name starts the bundle from code kept between runs. */
+  readonly starter?: string;
 }
 
 // `module` before `main`: one of the libraries has a `main` whose parts no bundler can follow.
@@ -28,6 +31,8 @@ const node: BuildOptions = {
   format: 'cjs',
   target: 'node20',
   mainFields: ['module', 'main'],
+  // Code that is run as a script has no loader for modules of its own.
+  supported: { 'dynamic-import': false },
 };
 const desktop: BuildOptions = { ...node, external: ['vscode'] };
 const web: BuildOptions = { platform: 'browser', target: 'es2022' };
@@ -49,8 +54,13 @@ const forUse: BuildOptions = {
 };
 
 const BUNDLES: readonly Bundle[] = [
-  { entry: 'server/src/entry/cli.ts', out: 'cli.cjs', options: node },
-  { entry: 'server/src/entry/server-node.ts', out: 'server-node.cjs', options: node },
+  { entry: 'server/src/entry/cli.ts', out: 'cli.main.cjs', options: node, starter: 'cli.cjs' },
+  {
+    entry: 'server/src/entry/server-node.ts',
+    out: 'server-node.main.cjs',
+    options: node,
+    starter: 'server-node.cjs',
+  },
   {
     entry: 'server/src/entry/server-worker.ts',
     out: 'server-worker.js',
@@ -81,6 +91,21 @@ const readable = process.argv.includes('--readable');
 /** Files that went into any bundle. */
 const inputs = new Set<string>();
 
+/** The file that starts a bundle knows its name and a stamp of its content. */
+const starterOf = ({ out, starter = '', options }: Bundle): Bundle => ({
+  entry: 'server/src/entry/start.ts',
+  out: starter,
+  options: { ...options, banner: { js: '#!/usr/bin/env node' }, define: stamped(out) },
+});
+
+function stamped(name: string): Record<string, string> {
+  const stamp = createHash('sha256')
+    .update(readFileSync(join(OUT, name)))
+    .digest('hex')
+    .slice(0, 16);
+  return { PROGRAM: JSON.stringify(name), STAMP: JSON.stringify(stamp) };
+}
+
 async function bundle(one: Bundle): Promise<string> {
   const outfile = join(OUT, one.out);
   const { metafile } = await build({
@@ -103,6 +128,8 @@ async function bundle(one: Bundle): Promise<string> {
 mkdirSync(OUT, { recursive: true });
 const built = BUNDLES.filter((one) => existsSync(join(ROOT, one.entry)));
 for (const line of await Promise.all(built.map(bundle))) console.log(line);
+const starters = built.filter(({ starter }) => starter !== undefined).map(starterOf);
+for (const line of await Promise.all(starters.map(bundle))) console.log(line);
 writeNotices(join(OUT, 'licences.txt'), noticesOf(ROOT, inputs));
 writeTypes(ROOT, OUT);
 // The manual page comes from the program that was just built.

@@ -23,6 +23,9 @@ const linux = process.platform === 'linux';
 function unprivileged(args: readonly string[], cwd: string) {
   const copy = join(folderOf(), 'cli.cjs');
   copyFileSync(CLI, copy);
+  // The program lies beside the file that starts it.
+  const program = CLI.replace(/cjs$/, 'main.cjs');
+  if (existsSync(program)) copyFileSync(program, copy.replace(/cjs$/, 'main.cjs'));
   for (const folder of [join(copy, '..'), cwd]) chmodSync(folder, 0o755);
   const nobody = root ? { uid: 65534, gid: 65534 } : {};
   return spawnSync(process.execPath, [copy, ...args], { cwd, encoding: 'utf8', ...nobody });

@@ -166,6 +166,7 @@ describe('in continuous integration', () => {
         'README.md',
         ...[
           'cli.cjs',
+          'cli.main.cjs',
           'index.d.ts',
           'index.js',
           'licences.txt',

@@ -5,6 +5,8 @@ import { serve } from '../lsp/index.ts';
 import { disk } from './disk.ts';
 import { serveStdio } from './stdio.ts';
 
+export const practice = async () => (await import('./practice.ts')).practice();
+
 const host = { version: VERSION, disk };
 const others = ['--node-ipc', '--socket', '--pipe'];
 if (process.argv.some((argument) => others.some((each) => argument.startsWith(each))))

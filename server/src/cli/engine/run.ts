@@ -72,6 +72,9 @@ function threadCount(looked: readonly Looked[], asked: number | undefined): numb
     : 1;
 }
 
+/** The file that was started serves as each thread too: it knows the way to compiled code. */
+const script = (): string => require.main?.filename ?? __filename;
+
 async function* answers(
   looked: readonly Looked[],
   setup: Setup,
@@ -79,7 +82,7 @@ async function* answers(
 ): AsyncGenerator<readonly Answer[]> {
   await prepare(setup);
   if (threads > 1)
-    yield* (await import('./pool.ts')).pooled(batches(looked), setup, { threads, script: __filename });
+    yield* (await import('./pool.ts')).pooled(batches(looked), setup, { threads, script: script() });
   else yield* alone(looked, setup);
 }
 

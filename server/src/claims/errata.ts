@@ -21,7 +21,7 @@ const CORRECTION_ENDS =
 
 /** Index of the item that ends the correcting words of an erratum: what follows holds, what stands before is struck. */
 export function correctionAt(items: readonly Item[]): number | undefined {
-  const frame = items.some((item) => ERRATUM_FRAME.has(item.word));
+  const frame = items.some((item, i) => ERRATUM_FRAME.has(item.word) && !aDevice(items, i));
   if (!frame && !items.some((item) => OPENING.has(item.word))) return undefined;
   for (let i = 0; i < items.length; i++) {
     if (!CORRECTION_ENDS.test(items[i]!.word)) continue;
@@ -37,6 +37,15 @@ export function correctionAt(items: readonly Item[]): number | undefined {
   }
   return forRead(items);
 }
+
+/** "get a second line in": a cannula, not a line of the text, which has a number or is pointed at. */
+const aDevice = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === 'line' &&
+  !/^[0-9]/.test(items[i + 1]?.word ?? '') &&
+  !(
+    /^(?:last|first|second|third|top|bottom|next)$/.test(items[i - 1]?.word ?? '') &&
+    items[i - 2]?.word === 'the'
+  );
 
 /** What holds, or what is struck, stands behind one of them. */
 const OPENING = new Set([':', '"', '“']);

@@ -112,7 +112,7 @@ export function rejects(sentence: Sentence): boolean {
   const first = words[0];
   if (first === undefined) return false;
   const text = words.slice(0, 8).join(' ');
-  if (CALLED_WRONG.test(text)) return true;
+  if (CALLED_WRONG.test(text) || text === 'the reverse') return true;
   const opening = REJECTING_OPENINGS.find((one) => text.startsWith(one));
   // "It is not true that …" opens a statement of its own; "It is not." rejects.
   if (opening) return words.length <= opening.split(' ').length + 4 || !/^it\b/.test(opening);
@@ -126,7 +126,9 @@ const CALLED_WRONG =
 /** "No, …", "Wrong: …": a mark right after the first spoken word. */
 function stopsAfterFirst({ items }: Sentence): boolean {
   const first = items.findIndex((item, i) => item.kind === 'word' && REJECTIONS.has(item.word) && i <= 3);
-  return first >= 0 && items[first + 1]?.kind === 'punctuation';
+  const mark = items[first + 1];
+  // A full stop inside the sentence is that of "No. 15".
+  return first >= 0 && mark?.kind === 'punctuation' && (mark.word !== '.' || first + 2 >= items.length);
 }
 
 /** Words of a sentence without a speaker's name in front. */

@@ -27,8 +27,17 @@ function sharesClause(place: Place, hit: Span): boolean {
   return !/[,;:]/.test(between);
 }
 
+/** "21 Fr bypass cannula": the thing right behind the size, which its unit makes a catheter, not the one named before. */
+function follows(place: Place, hit: Span): boolean {
+  if (hit.start < place.span.end) return false;
+  const between = place.scene.passage.text.slice(place.span.end, hit.start);
+  return /^[\s-](?:[\w-]+\s){0,2}$/.test(between);
+}
+
 /** Device of a size; the course's own setting decides only what the note leaves open. */
 export function deviceOf(place: Place, system: System): Device | undefined {
+  if (system === 'french' && place.devices.some((hit) => hit.means === 'cannula' && follows(place, hit)))
+    return 'catheter';
   let general: Device | undefined;
   for (const hit of ordered(place, place.devices, (scene) => scene.devices)) {
     if (!fits(system, hit.means)) continue;

@@ -66,6 +66,7 @@ function opensTurn(items: readonly Item[], i: number, text: string): boolean {
   return raw.length > 1 && raw === raw.toUpperCase() && /^\p{L}/u.test(raw);
 }
 
+/** "No. 15 blades" is one sentence; "No. 18 G is wider." are two. */
 function closes(items: readonly Item[], i: number, text: string): boolean {
   const item = items[i]!;
   if (item.kind !== 'punctuation' || !CLOSERS.has(item.word)) return false;
@@ -73,6 +74,8 @@ function closes(items: readonly Item[], i: number, text: string): boolean {
   if (!next) return true;
   if (item.word !== '.') return true;
   const before = items[i - 1];
+  if (before?.word === 'no' && next.kind !== 'size' && /^[0-9]/.test(next.word) && glued(items, i))
+    return false;
   if (before && ABBREVIATIONS.has(before.word) && glued(items, i) && !startsSentence(next, text))
     return false;
   if (

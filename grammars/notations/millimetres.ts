@@ -49,7 +49,7 @@ export const needleProductBare: Notation = {
   about:
     'Both measures of a needle as its packet prints them, in millimetres: 0.8 × 40. Read only of a needle.',
   system: 'millimetre',
-  pattern: `${BEFORE}[0-3][.,][0-9]{1,2}[\\s]?(?:[x×]|by[\\s])[\\s]?[1-9][0-9]{0,2}${AFTER_NUMBER}(?![\\s]?(?:[x×]|cm|in|m[lg]))`,
+  pattern: `${BEFORE}[0-3][.,][0-9]{1,2}[\\s]?(?:[x×]|by[\\s])[\\s]?[1-9][0-9]{0,2}${AFTER_NUMBER}(?![\\s-]?(?:[x×]|[cm]m|in|m[lg]))`,
   contextual: true,
   anyCase: true,
   read: readProduct,
@@ -144,7 +144,7 @@ export const millimetresSpoken: Notation = {
   about:
     'Three millimeters, one point eight millimeters, nine tenths of a millimeter. A third of a millimetre is the step of a scale, no size.',
   system: 'millimetre',
-  pattern: `${BEFORE}(?:(?:a|one)[\\s]${UNIT_WORDS}[\\s]and[\\s]a[\\s](?:half|quarter)|${WORD_NUMBER}(?:[\\s-]point(?:[\\s-](?:oh|${WORD_NUMBER})){1,3})?(?:[\\s-]and[\\s-]a[\\s-](?:half|quarter))?[\\s-]${UNIT_WORDS}(?![\\s](?:is|equals|makes)[\\s](?:three|3)[\\s])|(?:two|three|four|five|six|seven|eight|nine)[\\s-](?:third|quarter|tenth|hundredth)s[\\s]of[\\s]a[\\s]${UNIT_WORDS}|half[\\s]a[\\s]${UNIT_WORDS}(?=[\\s](?:across|wide|thick|in[\\s]diameter))|an?[\\s](?:third|quarter|tenth)[\\s]of[\\s]a[\\s]${UNIT_WORDS}(?=[\\s](?:across|wide|thick|in[\\s]diameter))|point[\\s-](?:${WORD_NUMBER})(?:[\\s-](?:${WORD_NUMBER}))?[\\s-]${UNIT_WORDS})${AFTER}`,
+  pattern: `${BEFORE}(?:(?:a|one)[\\s]${UNIT_WORDS}[\\s]and[\\s]a[\\s](?:half|quarter)|${WORD_NUMBER}(?:[\\s-]point(?:[\\s-](?:oh|${WORD_NUMBER})){1,3})?(?:[\\s-]and[\\s-]a[\\s-](?:half|quarter))?[\\s-]${UNIT_WORDS}(?![\\s](?:is|equals|makes)[\\s](?:three|3)[\\s])|(?:two|three|four|five|six|seven|eight|nine)[\\s-](?:third|quarter|tenth|hundredth)s[\\s]of[\\s]a[\\s]${UNIT_WORDS}|half[\\s]a[\\s]${UNIT_WORDS}(?=[\\s](?:across|wide|thick|in[\\s]diameter))|an?[\\s]${UNIT_WORDS}(?=[\\s](?:across|wide|thick|in[\\s]diameter))|an?[\\s](?:third|quarter|tenth)[\\s]of[\\s]a[\\s]${UNIT_WORDS}(?=[\\s](?:across|wide|thick|in[\\s]diameter))|point[\\s-](?:${WORD_NUMBER})(?:[\\s-](?:${WORD_NUMBER}))?[\\s-]${UNIT_WORDS})${AFTER}`,
   anyCase: true,
   read: readSpokenMillimetres,
   examples: ['three millimeters', 'one point eight millimeters', 'nine tenths of a millimeter'],
@@ -157,6 +157,7 @@ function readSpokenMillimetres(text: string): readonly Item[] {
     { start: 0, end: text.length, values: [value], decimals, spoken: true },
   ];
   if (/^half[\s]a/.test(lower)) return item(0.5, 1);
+  if (/^an?[\s]mil/.test(lower) && !/\sand\s/.test(lower)) return item(1, 0);
   const part = /^([a-z]+)[\s-](half|third|quarter|tenth|hundredth)s?[\s]of/.exec(lower);
   if (part) {
     const count = /^an?$/.test(part[1]!) ? 1 : wordValue(part[1]!)!;

@@ -92,6 +92,13 @@ function chained(all: readonly Part[], i: number, text: string): boolean {
 
 /** Two numbers with a bare comma between are no list: "on day 3, 14 Fr". The one at the unit stays. */
 function withoutStranger(all: readonly Part[], text: string, unit: 'after' | 'before'): readonly Part[] {
+  // "down a 6.0 a 10 Fr": two things said one after the other; ranges in other languages keep one writing.
+  if (
+    all.length === 2 &&
+    text.slice(all[0]!.end, all[1]!.start) === ' a ' &&
+    all[0]!.decimals > all[1]!.decimals
+  )
+    return unit === 'after' ? all.slice(1) : all.slice(0, 1);
   if (all.length !== 2 || !/^,\s$/.test(text.slice(all[0]!.end, all[1]!.start))) return all;
   return unit === 'after' ? all.slice(1) : all.slice(0, 1);
 }

@@ -101,7 +101,9 @@ function lengthVerdict(
 function sizedBefore(place: Place): boolean {
   const { passage } = place.scene;
   const question = passage.list?.leadIn ?? passage.list?.parent ?? passage.path.at(-1);
-  const before = [place.around.scenes[passage.index - 1], place.around.scenes[question ?? -1]];
+  const last = place.around.scenes[passage.index - 1];
+  const short = last && last.passage.text.length < 60 ? place.around.scenes[passage.index - 2] : undefined;
+  const before = [last, short, place.around.scenes[question ?? -1]];
   if (passage.text.length >= 80) return false;
   return before.some((scene) => scene && SIZED.test(scene.passage.text.slice(-400))) || isKeyed(place);
 }

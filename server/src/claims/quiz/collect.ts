@@ -104,6 +104,7 @@ function quizAt(
   )
     return undefined;
   const number =
+    dotted(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
     numberIn(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
     writtenNumber(note, reads, read) ??
     place;
@@ -111,6 +112,12 @@ function quizAt(
   const stop = first.read === read ? Math.min(end, first.span.start) : end;
   const question = piece(read, bounds.start, Math.max(stop, bounds.start + 1));
   return { question, number, options, end: bounds.end, last: options.at(-1)!.read.passage.index };
+}
+
+/** "2.1 Which …": no key that counts from 1 speaks of it. */
+function dotted(text: string): number | undefined {
+  const match = /^\W*\d{1,2}\.\d{1,2}(?=[\s.):])/.exec(text);
+  return match ? Number(match[0].replace(/^\W*/, '')) : undefined;
 }
 
 /** Lettered choices after a question; after any other stem only when an answer line closes them. */

@@ -8,6 +8,7 @@ import {
   IN_A_SUM,
   LABELLED,
   otherBefore,
+  PART_OF_NAME,
   POURED,
   RANGE_COUNTED,
   SHARES_UNIT,
@@ -28,7 +29,7 @@ export type Frame =
 
 const COLOUR_AFTER = new RegExp(`^\\s?(?:(?:is|are)\\s|[=:–—→-]\\s?|,?\\s|\\()?(?:the\\s)?${COLOUR}\\b`, 'i');
 const COLOUR_BEFORE = new RegExp(
-  `(?:^|[\\s(,;:])${COLOUR}\\s?(?:(?:is|are|for|means|hub|cannula)\\s(?:the\\s)?|[=:–—→-]\\s?|\\s)$`,
+  `(?:^|[\\s(,;:])${COLOUR}(?:\\sones?)?\\s?(?:,\\s|(?:is|are|for|means|hub|cannula)\\s(?:the\\s)?|[=:–—→-]\\s?|\\s)$`,
   'i',
 );
 const OPTION = /(?:^|[\s(])(?:[a-eA-E][).:]\s?|[B-E]\s|\(?i{1,3}v?\)\s)$|[:?]\sA\s$/;
@@ -42,8 +43,11 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (OPTION.test(place.before)) return 'option';
   const before = text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));
   if (bare.value === 0 && /\b(?:after|before)\s$/i.test(place.before)) return 'handed';
-  if (POURED.test(before)) return undefined;
-  if (LABELLED.test(before) && (bare.decimals === 0 || LABELLED.test(place.before))) return undefined;
+  if (POURED.test(before) || carriesUnit(place, bare)) return undefined;
+  if (isRanked(place)) return 'article';
+  const about = bare.decimals > 0 && /\babout\s$/i.test(place.before);
+  if (!about && LABELLED.test(before) && (bare.decimals === 0 || LABELLED.test(place.before)))
+    return undefined;
   if (bare.plural) return /\b(?:over|under)[\s-]$/i.test(place.before) ? undefined : 'plural';
   if (DETERMINED.test(place.before) || compared(place)) return 'article';
   if (bare.run.values.length > 1) return 'run';
@@ -65,6 +69,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||
     RANGE_COUNTED.test(after) ||
+    PART_OF_NAME.test(after) ||
     (CITED_AFTER.test(after) && CITED_BEFORE.test(place.before)) ||
     countsThings(place, bare) ||
     enumerates(place, bare) ||
@@ -131,6 +136,24 @@ const COMPARED_AFTER = new RegExp(
   'i',
 );
 const COMPARED_BEFORE = new RegExp(`\\b${MAGNITUDE}\\sthan\\s$`, 'i');
+
+/** "because 27 is the higher number". */
+const isRanked = (place: Place): boolean =>
+  /^\s(?:is|was)\s(?:the|a)\s(?:high|low|larg|small|bigg)(?:er|est)\s(?:number|figure|gauge|one)\b/i.test(
+    place.after,
+  );
+
+/** "face 5 days, scalp 7, trunk 10 to 14": the unit said once holds for the items after it. */
+function carriesUnit(place: Place, { run, plural }: Bare): boolean {
+  const text = place.scene.passage.text.slice(place.sentence.start, run.start);
+  const unit = plural ? undefined : [...text.matchAll(OTHER_UNIT)].at(-1);
+  if (!unit) return false;
+  const [first, ...items] = text.slice(unit.index + unit[0].length).split(/[,;]\s/);
+  return first?.trim() === '' && items.length > 0 && items.every((item) => ITEM.test(item));
+}
+const OTHER_UNIT =
+  /[0-9]\s?(?:days?|weeks?|months?|years?|hours?|min(?:ute)?s?|m[lL]|mg|mcg|kg|cm|%|°C?|bar|atm|kPa)\b/g;
+const ITEM = /^(?:(?:and|or)\s)?(?:[A-Za-z]+\s){1,6}(?:[0-9]{1,3}(?:\s?(?:to|or|–|-)\s?[0-9]{1,3})?)?$/;
 
 /** "30 is thinner than 27". */
 const compared = (place: Place): boolean =>

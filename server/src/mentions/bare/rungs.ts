@@ -80,6 +80,21 @@ export function isThird(place: Place, { value }: Bare): boolean {
 }
 const aThird: Rung = ({ place, bare }) => (isThird(place, bare) ? ['millimetre'] : []);
 
+/** "so twelve is 4 mm": three times the millimetres. */
+const thrice: Rung = ({ bare, place }) => {
+  const mm =
+    /^\s(?:is|=|equals|means|makes|measures|comes to)\s(?:about\s|roughly\s)?([0-9]{1,2}(?:\.[0-9]{1,2})?)\s?mm\b/i.exec(
+      place.after,
+    )?.[1];
+  return mm !== undefined && Math.abs(bare.value / 3 - Number(mm)) < 0.1 ? ['french'] : [];
+};
+
+/** "past 0 the rule turns round, and 2 is thinner than 1": the rule of thread numbers. */
+const threadRule: Rung = ({ place, board }) =>
+  factsOf(board.around).thread && THREAD_RULE.test(place.text) ? ['usp'] : [];
+const THREAD_RULE =
+  /\bwhole numbers?\b|\b(?:above|past|pass(?:ed)?|beyond|over|below|under)\s(?:0|zero|nought)\b|\b(?:noughts|zeros|zeroes)\b/i;
+
 const sentenceMentions: Rung = ({ place, known, settledBare }) => {
   const here = mentionsIn(known, place.sentence);
   const near = systemsOf(here);
@@ -142,6 +157,22 @@ const bracket: Rung = ({ place, known }) => {
   return system === 'usp' ? ['ep-metric'] : [];
 };
 
+/** "an 18 in the right arm": where cannulas go. */
+const site: Rung = ({ place }) => (SITE.test(place.after) ? ['needle-gauge'] : []);
+const SITE =
+  /^\s?(?:or\s(?:an?\s)?[0-9]{2}\s)?(?:(?:went|goes|sits|is|was)\s)?in(?:to)?\s(?:the|each|either|one|both|his|her|their|your|my|a|that)\s(?:(?:back\sof\s(?:the|his|her)|right|left|other|same|good|big|first|crook\sof\sthe)\s)*(?:arms?|hands?|forearms?|elbows?|wrists?|antecubital|acf|cubital|veins?|foot|cephalic|basilic)\b/i;
+
+/** "7 for most women, 8 for most men", where tracheal tubes were just spoken of. */
+const forPeople: Rung = ({ place, bare, board }) => {
+  if (!PEOPLE.test(place.after) || bare.value < 5 || bare.value > 9.5) return [];
+  const { index } = place.scene.passage;
+  const near = [0, 1, 2, 3].flatMap((back) => board.around.scenes[index - back] ?? []);
+  const scene = near.find((one) => one.kinds.size > 0);
+  return scene?.kinds.has('tracheal-tube') ? ['tube-id'] : [];
+};
+const PEOPLE =
+  /^\sfor\s(?:(?:most|an?|the|all|many|adult|average|grown|small|large|big|tall|normal)\s){0,3}(?:wom[ae]n|m[ae]n|adults?|males?|females?|ladies|lady)\b/i;
+
 const earlierDevices: Rung = ({ place }) => ofDevices(earlier(place, place.scene.devices)).slice(0, 1);
 
 /** Words such as "gauge" in the sentence. */
@@ -165,7 +196,9 @@ const unitAhead: Rung = ({ place }) =>
 /** A decimal in a note of tracheal tubes. */
 const tubeDecimal: Rung = ({ place, bare, frame }) =>
   bare.decimals > 0 &&
-  (frame !== 'loose' || place.scene.kinds.has('tracheal-tube')) &&
+  (frame !== 'loose' ||
+    place.scene.kinds.has('tracheal-tube') ||
+    place.devices.some((hit) => /^tub/.test(hit.word))) &&
   (factsOf(place.around).tracheal ||
     (!bare.spoken && /\btubes?\b/i.test(place.scene.passage.text.slice(0, 2000))))
     ? ['tube-id']
@@ -210,7 +243,7 @@ const title: Rung = ({ place, board }) =>
 const flow: Rung = ({ place }) =>
   FLOW.test(place.text) && factsOf(place.around).gauge ? ['needle-gauge'] : [];
 const FLOW =
-  /\b(?:drips?|flows?|transfus\w*|infus\w*|bolus\w*|saline|lit(?:er|re) (?:first|faster)|veins?)\b/i;
+  /\b(?:drips?|flows?|runs? like|runs? (?:faster|slower)|volume|(?:for|of|take) blood|transfus\w*|infus\w*|bolus\w*|saline|lit(?:er|re) (?:first|faster)|veins?)\b/i;
 
 /** "14, 16, 18, 20": the gauges of the cannulas, where the note speaks more of gauge than of French. */
 const gaugeRun: Rung = ({ bare, board }) => {
@@ -228,7 +261,7 @@ const COLUMN = 12;
 /** Sizes in the cell's column; beside it only thread. */
 const cells: Rung = ({ place, board, frame }) => {
   const cell = place.scene.passage.cell;
-  if (!cell || frame !== 'alone') return [];
+  if (!cell || frame !== 'alone' || Number(place.scene.passage.text) === cell.row) return [];
   const { rows } = board.around.note.tables[cell.table]!;
   const start = Math.max(1, cell.row - COLUMN);
   const column = rows.slice(start, cell.row + COLUMN).map((row) => row[cell.column]!);
@@ -312,6 +345,10 @@ export const RUNGS = {
   noun: sizedNoun,
   'noun-before': nounBefore,
   'noun-apart': nounApart,
+  thrice,
+  'thread-rule': threadRule,
+  site,
+  'for-people': forPeople,
   'unit-before': unitBefore,
   sentence: sentenceMentions,
   cells,

@@ -27,9 +27,13 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
   ['noun-before', ['article', 'run', 'handed', 'loose']],
   ['noun-apart', 'any'],
+  ['thrice', 'any'],
   ['sentence', 'any'],
+  ['thread-rule', ['article', 'run', 'handed']],
   ['cells', ['alone']],
   ['siblings', ['alone', 'option', 'colour', 'article']],
+  ['site', ['article', 'plural', 'run', 'handed', 'colour']],
+  ['for-people', 'any'],
   ['sentence-word', ['article', 'plural', 'run', 'colour', 'colon']],
   ['sentence-device', ['article', 'plural', 'run', 'colour', 'handed', 'option']],
   ['earlier', ['article', 'plural', 'run', 'colour', 'handed', 'colon', 'option']],
@@ -37,11 +41,11 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['label', ['article', 'plural', 'run', 'colour', 'colon', 'option', 'alone']],
   ['passage', ['article', 'plural', 'run', 'colour', 'option']],
   ['passage-device', ['article', 'plural', 'run', 'colour']],
+  ['flow', ['article', 'plural']],
   ['before', ['article', 'plural', 'run', 'colour', 'option']],
   ['heading', ['article', 'plural', 'run', 'colour', 'colon']],
   ['title', ['article', 'plural', 'run', 'colour', 'colon']],
   ['tube-decimal', ['article', 'plural', 'run', 'handed', 'colon', 'option', 'alone', 'loose']],
-  ['flow', ['article', 'plural']],
   ['gauge-run', ['run']],
   ['note', ['article', 'run', 'colour', 'plural']],
   ['general-device', ['article', 'plural', 'run', 'colour']],
@@ -79,7 +83,7 @@ const WIRE_FRAMES: ReadonlySet<Frame> = new Set<Frame>(['article', 'plural']);
 const holdsNearby = ({ bare, known: mentions, place }: Question, system: System): boolean =>
   bare.decimals > 0 &&
   mentionsIn(mentions, { start: Math.max(0, place.span.start - 400), end: place.span.start }).some(
-    (one) => one.sizes[0]?.system === system && holds(one, bare.value),
+    (one) => one.decimals > 0 && one.sizes[0]?.system === system && holds(one, bare.value),
   );
 
 /** Rungs near enough for "a seven" to be a tube. */

@@ -8,7 +8,7 @@ const WHOLE: Readonly<Partial<Record<System, readonly [number, number]>>> = {
   'needle-gauge': [14, 34],
   'wire-gauge': [14, 34],
   usp: [0, 5],
-  french: [3, 40],
+  french: [3, 42],
   'ep-metric': [0.1, 8],
   'tube-id': [2.5, 11],
   hegar: [3, 26],

@@ -20,6 +20,9 @@ const inContext = (place: Place): boolean =>
   );
 
 export function frenchSense(place: Place, match: string, value: number): Verdict {
+  // "10: French", and the next line of the key begins with its own number.
+  if (/^\s(?:more|less|up|down)\b/i.test(place.after) && value <= 4) return NOTHING;
+  if (/^french\s*\n/i.test(match)) return NOTHING;
   if (/french/i.test(match)) return nationality(place, match) ? NOTHING : size('french', 'unit-word', match);
   if (/[0-9][\s-]?F(?:s|\+)?$/.test(match)) return letterF(place, match, value);
   if (/f$/.test(match)) return isFrench(place.devices) ? size('french', 'catheter-beside', match) : NOTHING;

@@ -79,6 +79,7 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
   const notes = factsOf(place.around);
   if (grams || !notes.gauge || value < 14 || value > 30 || !Number.isInteger(value)) return NOTHING;
   if (weighed && /[0-9]\s/.test(match)) return NOTHING;
+  if (/\bmeant by\b/i.test(place.scene.brief)) return NOTHING;
   if (notes.smallLetterGauge && !weighed) return size('needle-gauge', 'own-style', match);
   if (!weighed && besideOwnGauge(place)) return size('needle-gauge', 'gauge-near', match);
   return ask(

@@ -29,6 +29,8 @@ export interface Company {
 const SIZE_BEFORE =
   /[0-9](?:[\s-]?(?:G|ga|gauge|Fr|French|Ch))[,;]?\s?(?:[x×*/(]|by|long)?\s?(?:an?\s)?(?:size\s)?$/i;
 const GAUGE_AFTER = /^[,]?\s?(?:[x×]\s?)?(?:(?:[a-z]+\s){0,2})(?:#?[0-9]{2}[\s-]?(?:G\b|ga\b|gauge))/i;
+/** Things given as width by length whose length is no size. */
+const BALLOON = /\b(?:balloons?|stents?|grafts?|mesh|patch(?:es)?)\b/i;
 const TIMES = /[x×]\s?$/i;
 /** "a 5 Fr line is 1.67 mm": said to be the same. */
 const EQUATED =
@@ -36,7 +38,7 @@ const EQUATED =
 const RIGHT_AFTER =
   /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|outside|inside|outer|inner|in diameter|diameters?|od\b|id\b|bore|thick|of outer|of outside|lumen|calib(?:er|re)|internal|external|in width|round)\b/i;
 const THING_AFTER =
-  /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|taper|reverse|cutting|circle|curve)\b/i;
+  /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|taper|reverse|cutting|circle|curve|three-eighths|half[- ]circle|round-bodied|channel|scope|[a-z]+oscopes?)\b/i;
 const NEEDLE = /\b(?:needles?|wires?|guidewires?|threads?|taper|cutting)\b/i;
 
 /** One test of the ladder: its evidence when it holds. */
@@ -45,7 +47,13 @@ const when = (holds: boolean, rule: string): string | undefined => (holds ? rule
 
 /** Asked in order; `stop` ends the matter. */
 const LADDER: readonly Test[] = [
-  (place) => when(ELSEWHERE.test(place.after) || ofBody(place), 'stop'),
+  (place) =>
+    when(
+      ELSEWHERE.test(place.after) ||
+        ofBody(place) ||
+        (/mm\s?[x×]\s?$/i.test(place.before) && BALLOON.test(place.text)),
+      'stop',
+    ),
   (place, company) =>
     when(
       SIZE_BEFORE.test(place.before.slice(-24)) ||
@@ -82,6 +90,7 @@ const LADDER: readonly Test[] = [
       'needle-length',
     ),
   (place, _, clause) => when(DIAMETER.test(clause) || headed(place), 'diameter-word'),
+  (place) => when(threadThin(place), 'thread-thin'),
   (_, company) => when(company.sentence, 'size-beside'),
   (place, _, clause) => when(place.devices.length > 0 && NEEDLE.test(clause), 'device-beside'),
   (place, company) => when(company.before || needleHeading(place), 'size-before'),
@@ -132,7 +141,7 @@ export const sizedBeside = (place: Place): boolean =>
       .slice(0, 3)
       .map((scene) => scene.brief),
   ].some((text) => SIZE_OR_MM.test(text));
-const SIZE_OR_MM = /[0-9][\s-]?(?:G|Fr|F|Ch|gauge|French)\b|[0-9]-0\b|\bmm\b|gauge|French|\bOD\b/;
+const SIZE_OR_MM = /[0-9][\s-]?(?:G|Fr|F|Ch|gauge|French)\b|[0-9]-0\b|\bmm\b|gauge|French/;
 
 /** A needle or a gauge in the sentence, or needles in what stands over it. */
 export const ofNeedle = (place: Place): boolean =>
@@ -187,6 +196,11 @@ function nearby(place: Place): string {
   return `${before} ${after}`;
 }
 
+/** Under a millimetre beside a thread: nothing else about it is so small. */
+const threadThin = (place: Place): boolean =>
+  /^0?[.,][0-9]/.test(place.scene.passage.text.slice(place.span.start, place.span.end)) &&
+  (place.materials.length > 0 || place.devices.some((hit) => hit.means === 'suture'));
+
 const headed = (place: Place): boolean => wider(place).slice(0, 3).some(namesLength);
 
 const namesLength = (scene: Scene): boolean => {
@@ -195,15 +209,20 @@ const namesLength = (scene: Scene): boolean => {
   return DIAMETER.test(text) || (kind === 'cell' && /\blength\b|\bmm\b|\bin\b|inch|needle/i.test(text));
 };
 
-/** An opening quotation mark stands before, so this mark closes it. Marks after digits are inches. */
-const closesQuote = (before: string): boolean =>
-  (before.match(/(?<![0-9½¼¾⅛⅜⅝⅞])"/g)?.length ?? 0) % 2 === 1 ||
-  before.lastIndexOf('“') > before.lastIndexOf('”');
+/** An opening quotation mark stands before, so this mark closes it. Outside a quotation a mark after digits is inches. */
+function closesQuote(before: string): boolean {
+  let open = false;
+  for (const { index } of before.matchAll(/"/g))
+    if (open || !/[0-9½¼¾⅛⅜⅝⅞]/.test(before[index - 1] ?? '')) open = !open;
+  return open || before.lastIndexOf('“') > before.lastIndexOf('”');
+}
 
 /** "in" is the preposition far more often than the unit. */
 function inchUnit(place: Place, match: string): boolean {
   if (/["”]\.?$/.test(match) && closesQuote(place.before))
     return /[½¼¾⅛⅜⅝⅞/]/.test(match) && afterGauge(place);
+  // A sentence that begins with "In" after the number of a section.
+  if (/\sIn$/.test(match)) return false;
   if (!/[\s]in\.?$/.test(match)) return true;
   if (/[½¼¾⅛⅜⅝⅞⅓⅔]/.test(match) && !/^\s(?:the|an?|each|every)\b/i.test(place.after)) return true;
   if (
@@ -228,8 +247,17 @@ export function companyOf(scene: Scene, at: number, sized: ReadonlySet<number>, 
 /** A tube's "7.5 mm": its inner diameter when tracheal tubes are what is spoken of. */
 export function tubeLength(place: Place, values: readonly number[], decimals: number): boolean {
   if (!values.every((value) => value >= 2 && (value * 2) % 1 === 0)) return false;
-  if (/^\s?(?:(?:from )?(?:the )?outer|outside|od\b|across|wide|thick)/i.test(place.after)) return false;
-  if (/\b(?:outer|outside|external)\s(?:diameter\s)?(?:(?:of|is|was)\s)?(?:about\s)?$/i.test(place.before))
+  if (
+    /^\s?(?:(?:from )?(?:the )?outer|outside|od\b|across|wide|thick|bore|hole|lumen|opening|passage|ring)/i.test(
+      place.after,
+    )
+  )
+    return false;
+  if (
+    /\b(?:outer|outside|external)\s(?:diameter\s)?(?:(?:of|is|was)\s)?(?:about\s)?$|\b(?:bore|hole|lumen|inside)\s(?:of|is)\s(?:about\s)?$/i.test(
+      place.before,
+    )
+  )
     return false;
   if (place.scene.passage.cell && !cellOfTubes(place)) return false;
   const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];

@@ -3,6 +3,7 @@ import type { System } from '../../sizes/model.ts';
 import { BLADED, counts, NOT_SIZES, otherBefore } from '../words/counted.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
+import { THICKNESS } from './suture.ts';
 import { plausible, systemOf } from './systems.ts';
 import { ofOtherTrade } from './trade.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
@@ -22,7 +23,9 @@ export function numberedSense(place: Place, match: string, values: readonly numb
   const system =
     systemNear(place, values) ??
     threadNumber(place, values) ??
-    (/^sizes?\b/i.test(match) ? systemAround(place, values) : undefined);
+    (/^sizes?\b/i.test(match) || (/^nu?m?/i.test(match) && THICKNESS.test(place.text))
+      ? systemAround(place, values)
+      : undefined);
   return system ? size(system, 'device-beside', match) : tubeQuestion(place, match, values);
 }
 
@@ -70,7 +73,9 @@ function systemAround(place: Place, values: readonly number[]): System | undefin
 
 /** "three-oh, or number three?": a thread size in the same sentence. */
 function threadNumber(place: Place, values: readonly number[]): System | undefined {
-  return /[0-9]-0\b|-(?:oh|aught|nought)\b/i.test(place.before + place.after) && suits('usp', values)
+  return /[0-9]-0\b|-(?:oh|aught|nought)\b|\bmetric (?:number|figure|size)/i.test(
+    place.before + place.after,
+  ) && suits('usp', values)
     ? 'usp'
     : undefined;
 }

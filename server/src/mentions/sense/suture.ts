@@ -11,7 +11,7 @@ const WORD =
   /\b(?:USP|sutur\w*|stitch\w*|thread\w*|strand\w*|lig\w+|knots?|sew\w*|aught|ought|nought|oh silk|absorbable|monofilament\w*|braided|multifilament|needle holder|skin clos\w+|fascia\w*|closure|zeros?|noughts?|hand tie\w*|purse-?string)\b/i;
 
 /** Words of thickness beside "3-0": nothing but thread is written so and said to be fine or coarse. */
-const THICKNESS = wholeWords([
+export const THICKNESS = wholeWords([
   'thick(?:er|est|ness)',
   'thinn(?:er|est)',
   'fine(?:r|st)',
@@ -130,7 +130,8 @@ export function metricSense(place: Place, match: string): Verdict {
   return threadHere(place) ||
     threadAround(place) ||
     THICKNESS.test(place.text) ||
-    earlier(place, place.scene.materials).length > 0
+    earlier(place, place.scene.materials).length > 0 ||
+    (factsOf(place.around).thread && !/\s(?:tons?|system)\b/i.test(place.text))
     ? size('ep-metric', 'thread-in-context', match)
     : NOTHING;
 }

@@ -25,7 +25,12 @@ export function wireSense(place: Place, match: string, spokenDigits: boolean): V
   if (isWire(place.devices) || (!spokenDigits && accepts(place.devices)))
     return size('wire-inch', 'wire-beside', match);
   const context = [...wider(place).flatMap((scene) => scene.devices), ...earlier(place, place.scene.devices)];
-  const usual =
-    !spokenDigits && USUAL.test(match) && (factsOf(place.around).wires || /\ban?\s$/i.test(place.before));
+  const usual = !spokenDigits && USUAL.test(match) && ofWires(place);
   return isWire(context) || usual ? size('wire-inch', 'wire-in-context', match) : NOTHING;
+}
+
+/** Wires are named in the note; in a note of needles or catheters "an .035" is one too. */
+function ofWires(place: Place): boolean {
+  const { wires, gauge, french } = factsOf(place.around);
+  return wires || ((gauge || french) && /\ban?\s$/i.test(place.before));
 }

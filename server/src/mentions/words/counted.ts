@@ -151,6 +151,8 @@ const LABELS = [
   'ages?',
   'aged',
   'stages?',
+  'bands?',
+  'cages?',
   'grades?',
   'levels?',
   'types?',
@@ -254,6 +256,10 @@ export const POURED =
 /** Part of a sum. */
 export const IN_A_SUM =
   /[+×÷*]\s$|\b(?:plus|minus|times)\s$|[0-9]\s?(?:mm)?\s?[xX]\s$|\b(?:age|weight|years)\s?\/\s?$/i;
+
+/** After it: the name of which it is a part: "the 25 in poliglecaprone 25". */
+export const PART_OF_NAME =
+  /^\s(?:in|of)\s(?:the\s(?:name\s)?)?(?:poliglecaprone|polyglactin|polyglytone|glycomer)\b/i;
 
 /** After a bare number: the far end of a range, with a unit of its own: "6 to <18 months", "25 – 28 wk". */
 export const RANGE_COUNTED = /^\s?(?:to|through|or|[-–—])\s?[<>≤≥~]\s?[0-9.]+(?=\s|$)/i;

@@ -9,7 +9,7 @@ export const DETERMINED =
 
 /** Before the number: a word that hands a size over. */
 export const HANDED =
-  /(?:^|[\s("“‘'*_])(?:from|to|than|or|and|with|between|versus|vs\.?|use|using|take|try|choose|pick|want|prefer|over|into|down to|up to|not|then|say|nor|via|through|as|reach for|drop to|go to|a|the|for|bigger|smaller|of|gives|comes to|makes|is|are|marked|labelled|labeled|below|above|under|beyond)\s["“‘'*_]?$/i;
+  /(?:^|[\s("“‘'*_])(?:from|to|than|or|and|with|between|versus|vs\.?|use|using|take|try|choose|pick|want|prefer|over|into|down to|up to|not|then|say|nor|via|through|as|reach for|drop to|go to|a|the|for|bigger|smaller|of|gives|comes to|makes|is|are|marked|labelled|labeled|below|above|under|beyond|pass|past|reach|(?:write|call|say|read|spell|print|draw)s? it|says|reads|prints|writing|written|wrote)\s["“‘'*_]?$/i;
 
 /** After the number: the end of the phrase, or a word that cannot be what is counted. */
 export const CLOSED = new RegExp(

@@ -12,12 +12,12 @@ export const OTHER_LENGTH = wholeWords([
   'gash',
   'tears?',
   'defects?',
-  'deep',
+  'deep(?! (?:ones?\\b|im\\b|injections?|intramuscular|muscles?|layers?))',
   'depth',
   'veins?',
   'vessels?',
   'arter(?:y|ies)',
-  'insert(?:ed|ion)?',
+  'insert(?:ed|ion(?! (?:cord|tube)))?',
   'advance[ds]?',
   'advancing',
   'withdraw[ns]?',
@@ -155,6 +155,9 @@ export const DIAMETER = wholeWords([
   'od',
   'id',
   'gauge',
+  'channels?',
+  '[a-z]+oscopes?',
+  'punch(?:es)?',
   'micromet(?:er|re)',
   'call?ipers?',
   'round',
@@ -175,4 +178,5 @@ export const DEFINES_AFTER =
 export const STEP_OF_A_SCALE =
   /\b(?:(?:an?|one|each|every|per)\s(?:extra\s|single\s|further\s)?(?:French|Fr|step)\b|\bsteps? (?:up|on))[^0-9;]{0,44}$/i;
 /** Filters, cells and particles are measured in micrometres too. */
-export const FILTERED = /\b(?:filters?|filtered|pores?|particles?|cells?|mesh|particulate)\b/i;
+export const FILTERED =
+  /\b(?:filters?|filtered|pores?|particles?|embol\w+|beads?|microspheres?|cells?|mesh|particulate)\b/i;

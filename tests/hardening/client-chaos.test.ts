@@ -1,7 +1,8 @@
 /** Cancellations by the thousand, notes closed and changed under running requests, ranges that split characters. */
 import { afterEach, expect, it } from 'vitest';
 import { CancellationTokenSource } from 'vscode-languageserver-protocol';
-import { heapNow, soak } from '../../server/tools/hardening/soak.ts';
+import { heapNow } from '../../server/tools/hardening/heap.ts';
+import { soak } from '../../server/tools/hardening/soak.ts';
 import { type Client, startClient } from '../lsp/client.ts';
 import { runs } from '../notes/markdown-pieces.ts';
 

@@ -19,8 +19,8 @@ import {
   lastExponent,
   type Point,
 } from '../../server/tools/hardening/growth.ts';
+import { TEXTS, type Text, WIDE_TABLE } from '../../server/tools/hardening/hostile-texts.ts';
 import { runs } from '../notes/markdown-pieces.ts';
-import { TEXTS, type Text, WIDE_TABLE } from './hostile-texts.ts';
 import { incremental } from './pipeline.ts';
 
 const LONG = runs(1) > 1;

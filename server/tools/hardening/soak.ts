@@ -7,8 +7,6 @@
 import { PassThrough } from 'node:stream';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { setFlagsFromString } from 'node:v8';
-import { runInNewContext } from 'node:vm';
 import {
   createConnection,
   createProtocolConnection,
@@ -17,6 +15,7 @@ import {
   StreamMessageWriter,
 } from 'vscode-languageserver/node';
 import { serve } from '../../src/lsp/index.ts';
+import { heapNow } from './heap.ts';
 import { Chance } from './random.ts';
 
 export interface Soaked {
@@ -121,17 +120,6 @@ class Author {
     const params = { textDocument: { uri }, position, positions: [position], range, context };
     await this.#client.sendRequest(`textDocument/${this.#chance.pick(METHODS)}`, params);
   }
-}
-
-setFlagsFromString('--expose-gc');
-// Otherwise each collection may also drop code that has not run for a while, which is more than what is looked for.
-setFlagsFromString('--no-flush-bytecode');
-const collect = runInNewContext('gc') as () => void;
-
-/** Heap in use, MB, after a collection. */
-export function heapNow(): number {
-  collect();
-  return process.memoryUsage().heapUsed / 1e6;
 }
 
 /** `tell` hears of each of the ten measurements. */

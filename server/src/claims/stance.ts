@@ -146,7 +146,7 @@ function mistake(scene: Scene, reading: Reading): boolean {
   const last = Math.max(reading.to, reading.at);
   const here = scene.items.some(
     (item, i) =>
-      MISTAKE_WORDS.has(item.word) &&
+      (MISTAKE_WORDS.has(item.word) || slips(scene.items, i)) &&
       i <= last + 9 &&
       !deniedMistake(scene.items, i) &&
       !runsWrong(scene.items, i) &&
@@ -154,6 +154,13 @@ function mistake(scene: Scene, reading: Reading): boolean {
   );
   return here || exercise(scene, reading) || announced(scene);
 }
+
+/** "Common slips were …"; a wire that slips is none. */
+const slips = (items: readonly Item[], i: number): boolean =>
+  /^slips?$/.test(items[i]!.word) &&
+  /^(?:common|commonest|usual|typical|frequent|classic|worst|favourite|favorite|other|another|first|this|these)$/.test(
+    items[i - 1]?.word ?? '',
+  );
 
 /** The sentence before, the lead-in or a heading says that mistakes follow. */
 function announced(scene: Scene): boolean {
@@ -183,9 +190,16 @@ function toSort(scene: Scene, { claim }: Reading): boolean {
 
 /** Does the sentence ask for its sizes to be put in order? */
 export function sorts(items: readonly Item[]): boolean {
-  const words = items.slice(0, 9).map((item) => item.word);
+  const words = unlabelled(items).slice(0, 9);
   const verb = words.findIndex((word) => SORTS.has(word));
   return verb >= 0 && verb <= 2 && words.slice(verb + 1).some((word) => UNSORTED.has(word));
+}
+/** Words of a sentence without the marks it earns: "(6 marks) Put these in order". */
+function unlabelled(items: readonly Item[]): string[] {
+  const opens = items.slice(0, 3).findIndex((item) => item.word === '(');
+  const closes = items.slice(0, 8).findIndex((item) => item.word === ')');
+  const rest = opens >= 0 && closes > opens ? items.toSpliced(opens, closes - opens + 1) : items;
+  return rest.map((item) => item.word);
 }
 const SORTS = new Set([
   'line',

@@ -1,6 +1,14 @@
 /** Hub colours: on the code of the device, or, when no device is said, on every code that could be meant. */
 import type { Note } from '../../notes/model.ts';
-import { COLOURS, type ColourCode, colourCodeOf, colourOf, gaugesOf, label } from '../../sizes/index.ts';
+import {
+  COLOURS,
+  type Colour,
+  type ColourCode,
+  colourCodeOf,
+  colourOf,
+  gaugesOf,
+  label,
+} from '../../sizes/index.ts';
 import type { Size } from '../../sizes/model.ts';
 import type { ColourClaim } from '../model.ts';
 import { COLOUR_WORDS } from '../words/colours.ts';
@@ -26,7 +34,7 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
     .join(', and ');
   const sources = known.flatMap(({ row }) => row.sources).slice(0, 4);
   const holds = `${label(size)} is ${words}. Read the marked size, not the colour.`;
-  const repair = !fits && known.length === 1 ? colourEdit(note, claim, known[0]!.row.colour) : undefined;
+  const repair = !fits && known.length === 1 ? colourEdit(note, claim, known[0]!.row) : undefined;
   return {
     verdict: fits ? 'agrees' : 'contradicted',
     says,
@@ -78,7 +86,8 @@ function codesFor(size: Size, claim: ColourClaim): ColourCode[] {
   return (Object.keys(COLOURS) as ColourCode[]).filter(fits);
 }
 
-function colourEdit(note: Note, claim: ColourClaim, colour: string) {
+/** The everyday word: a note that says "pink" goes on with "green", where the code says "deep green". */
+function colourEdit(note: Note, claim: ColourClaim, { family: colour }: Colour) {
   const word = note.text.slice(claim.focus.start, claim.focus.end);
   // The letter of a choice is no colour, whatever it stands for.
   const last = /\p{L}+$/u.exec(word)?.[0].toLowerCase();

@@ -2,8 +2,12 @@
  * Openings that settle a whole statement: "it is not true that …" denies it, "there is no doubt that …", "nobody denies that
  * …" assert it.
  */
+import type { Passage } from '../notes/model.ts';
 import type { Reading } from './constructions/model.ts';
 import type { Stance } from './model.ts';
+import type { Item } from './text/items.ts';
+import { joined } from './text/joined.ts';
+import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 import { NEGATIONS } from './words/changes.ts';
 
@@ -21,10 +25,7 @@ export function framed(scene: Scene, reading: Reading): Stance | undefined {
   let start = Math.min(reading.from, reading.at);
   while (start > 0 && /^(?:an?|the|our|your|with|in|as)$/.test(items[start - 1]!.word)) start--;
   if (start < 3 || start > 12) return undefined;
-  const opening = items
-    .slice(0, start)
-    .map((item) => item.word)
-    .join(' ');
+  const opening = joined(items, 0, start);
   const denies = DENIES.test(opening);
   if (!denies && !ASSERTS.test(opening)) return undefined;
   const inner = items
@@ -46,31 +47,21 @@ export function graded({ passage, sentence }: Scene): boolean {
 }
 
 /** "Ben is right.": two people said two things, and only one of them holds. */
-export function disputed({ after, next, items }: Scene): boolean {
-  const settles =
-    [...after, ...(next ? [next] : [])].some(
-      ({ items: [who, verb, how, ...rest] }) =>
-        who?.capital === true &&
-        !IMPERSONAL.test(who.word) &&
-        /^(?:is|was)$/.test(verb?.word ?? '') &&
-        /^(?:right|correct)$/.test(how?.word ?? '') &&
-        rest.length <= 2,
-    ) ||
-    after
-      .concat(next ?? [])
-      .some(
-        ({ items: [who, verb, ...rest] }) =>
-          who?.capital === true && verb?.word === 'wins' && rest.length <= 1,
-      );
-  return (
-    settles &&
-    items[0]?.capital === true &&
-    items
-      .slice(1, 3)
-      .some(({ word }) =>
-        /^(?:says?|said|thinks?|thought|:|insists?|claims?|reckons?|writes?|wrote|puts?)$/.test(word),
-      )
-  );
+export const disputed = (scene: Scene): boolean => speaks(scene.items) && settles(scene);
+
+/** "Ann says", "Ben thinks", "Ann:". */
+const speaks = (items: readonly Item[]): boolean =>
+  items[0]?.capital === true && (SAYS.test(items[1]?.word ?? '') || SAYS.test(items[2]?.word ?? ''));
+const SAYS = /^(?:says?|said|thinks?|thought|:|insists?|claims?|reckons?|writes?|wrote|puts?)$/;
+
+function settles({ after, next }: Scene): boolean {
+  const following = [...after, ...(next ? [next] : [])];
+  return following.some(({ items: [who, verb, how, ...rest] }) => {
+    if (who?.capital !== true) return false;
+    if (verb?.word === 'wins' && (how ? 1 : 0) + rest.length <= 1) return true;
+    const right = /^(?:is|was)$/.test(verb?.word ?? '') && /^(?:right|correct)$/.test(how?.word ?? '');
+    return right && !IMPERSONAL.test(who.word) && rest.length <= 2;
+  });
 }
 const IMPERSONAL = /^(?:it|that|this|which|what|all|each|nothing)$/;
 
@@ -79,13 +70,17 @@ export function onlyOne({ note, passage, sentence }: Scene): boolean {
   const { index, text } = passage;
   if (text.length > 1200) return false;
   if (ONLY.test(text.slice(sentence.end))) return true;
-  if (
-    /^\W*(?:right or wrong|true or false|t or f|yes or no|agree or disagree)\s*\?/i.test(
-      note.passages[index + 1]?.text.slice(0, 40) ?? '',
-    )
-  )
-    return true;
-  return [1, 2, 3].some((step) => ONLY.test(note.passages[index + step]?.text.slice(0, 60) ?? ''));
+  const next = note.passages[index + 1];
+  if (next && asksToJudge(next)) return true;
+  for (let at = index + 1; at <= index + 3 && at < note.passages.length; at++)
+    if (opensWithOnly(note.passages[at]!)) return true;
+  return false;
 }
+const asksToJudge = remembered((passage: Passage) =>
+  /^\W*(?:right or wrong|true or false|t or f|yes or no|agree or disagree)\s*\?/i.test(
+    passage.text.slice(0, 40),
+  ),
+);
+const opensWithOnly = remembered((passage: Passage) => ONLY.test(passage.text.slice(0, 60)));
 const ONLY =
   /(?:^|\n|[.!]\s)\W*only (?:i{1,3}|iv|\d|[a-f]|the (?:first|second|third|fourth|last)|(?:statement|number) \w+)(?: and \w+)? (?:is|are|holds?|was) ?(?:true|right|correct)?\s*[.\n]?/i;

@@ -1,6 +1,7 @@
 /** Ways of setting a statement before the reader without standing behind it, beyond plain reporting. */
 import type { Reading } from './constructions/model.ts';
 import type { Item } from './text/items.ts';
+import { joined } from './text/joined.ts';
 import type { Scene } from './text/scene.ts';
 
 /** Said before the claim: what people once held, what nobody should say, what was drawn or felt. */
@@ -24,6 +25,10 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:by|in|to) (?:his|her|their|some people's|one's) (?:account|mind|head|eyes|book|view|thinking)\b/,
   /\b(?:slip|slides?|errors?|typos?|misprint|labels?|posters?)\b(?: \S+){0,4} (?:made|makes|turned|turns)\b/,
 ];
+
+/** Each of them holds one of these. */
+const BEFORE_WORDS =
+  /\b(?:used|rather|instead|without|stop|avoid|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|world|who|whoever|none|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns)\b/;
 
 /** Right before the claim: words or thoughts of the past, things one may say, ideas held up to be looked at. */
 const HELD = new RegExp(
@@ -80,7 +85,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
   const before = words(scene.items, first - REACH, first);
   const upTo = words(scene.items, first - REACH, first + 1);
   return (
-    BEFORE.some((pattern) => pattern.test(upTo)) ||
+    (BEFORE_WORDS.test(upTo) && BEFORE.some((pattern) => pattern.test(upTo))) ||
     HELD.test(before) ||
     AFTER.test(words(scene.items, last + 1, last + 1 + REACH)) ||
     HELD_OF.test(words(scene.items, first, at + 1)) ||
@@ -99,11 +104,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
   );
 }
 
-const words = (items: readonly Item[], from: number, to: number) =>
-  items
-    .slice(Math.max(0, from), Math.max(0, to))
-    .map((item) => item.word)
-    .join(' ');
+const words = joined;
 
 /** Where the claim ends: "wider than an 18 G" reaches to the size it is compared with. */
 function compared(items: readonly Item[], last: number): number {

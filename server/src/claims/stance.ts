@@ -6,6 +6,7 @@ import { disputed, framed, graded, onlyOne } from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
+import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
 import { keyOf } from './truth.ts';
@@ -167,12 +168,17 @@ function announced(scene: Scene): boolean {
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && announces(before)) return true;
   if (scene.passage.list && scene.context.some((sentence) => allWrong(sentence.items))) return true;
-  return scene.headings.some((heading) =>
+  return ofMistakes(scene.headings);
+}
+
+/** A heading announces mistakes below it. */
+const ofMistakes = remembered((headings: readonly string[]) =>
+  headings.some((heading) =>
     /\b(?:myths?|mistakes|misconceptions|false friends|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
       heading,
     ),
-  );
-}
+  ),
+);
 
 /** "Every line below is wrong. Mend it.", above a list. */
 const allWrong = (items: readonly Item[]): boolean =>

@@ -13,7 +13,7 @@ const YEARS =
 
 export const byAge: Construction = {
   id: 'by-age',
-  needs: () => [{ sizes: 1, like: YEARS }],
+  needs: () => [{ holds: ['tube'], like: YEARS }],
   read(scene) {
     const own = textOf(scene.items);
     if (STOPS.test(own)) return [];

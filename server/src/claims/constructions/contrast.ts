@@ -10,7 +10,7 @@ import { comparison } from './than.ts';
 
 export const contrast: Construction = {
   id: 'contrast',
-  needs: () => [{ sizes: 2, holds: ['measured'] }],
+  needs: () => [{ sizes: 2, holds: ['opposed'] }],
   read(scene) {
     if (scene.items.some((item) => item.word === 'than')) return [];
     const pairOf = twoOf(groups(scene.items));

@@ -12,7 +12,10 @@ import { comparison, wordless } from './than.ts';
 
 export const countedSet: Construction = {
   id: 'counted-set',
-  needs: () => [{ holds: ['superlative'] }, { holds: ['compared'] }],
+  needs: () => [
+    { holds: ['superlative'], words: COUNTS.keys() },
+    { holds: ['compared'], words: COUNTS.keys() },
+  ],
   leaning: true,
   read(scene) {
     const word = measuredWords(scene.items).find(

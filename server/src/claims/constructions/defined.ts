@@ -8,9 +8,10 @@ const HOLDS = ['therefore', 'thus', 'so', 'hence'];
 
 export const defined: Construction = {
   id: 'defined',
-  needs: () => [{ sizes: 1, words: HOLDS }],
+  needs: () => [{ sizes: 1, words: HOLDS, also: /\b(?:is|counts)\b/ }],
   read(scene) {
     const { items } = scene;
+    if (!ranges(items) && !ranges(scene.before.at(-1)?.items ?? [])) return [];
     const member = memberIn(items);
     if (!member || scene.sentence.close === '?') return [];
     const here = definitionIn(items.slice(0, member.clause));
@@ -21,6 +22,7 @@ export const defined: Construction = {
   },
 };
 
+const ranges = (items: readonly Item[]) => items.some((item) => item.mention?.kind === 'range');
 const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 const plain = (words: string) =>
   words

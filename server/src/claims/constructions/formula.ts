@@ -1,5 +1,6 @@
 /** "French ÷ 3 = millimetres", "multiply the French by three", "French is the circumference". */
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
@@ -109,7 +110,7 @@ const DIAMETER = /\b(?:diameter|radius|outside|across)\b/;
 
 const operationOf = (item: Item): Operation | undefined =>
   DIVIDE.has(item.word) ? 'over' : MULTIPLY.has(item.word) ? 'times' : undefined;
-const words = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
+const words = (items: readonly Item[]) => joined(items);
 
 /** A tube under a heading about airways. */
 const tubeTalk = (scene: Scene, text: string) =>

@@ -21,6 +21,8 @@ const CLASSES: Readonly<Record<WordClass, number>> = {
   length: 256,
   mixed: 512,
   answers: 1024,
+  opposed: 2048,
+  tube: 4096,
 };
 
 const LENGTHS: ReadonlySet<string> = new Set(['millimetre', 'inch', 'wire-inch']);
@@ -33,26 +35,35 @@ interface Holds {
   readonly sizes: number;
 }
 
-/** One way of being satisfied: sizes, all of these classes, one of these cues (or none asked for). */
+/** One way of being satisfied: sizes, all of these classes, one of these cues (or none asked for), and of these. */
 interface Gate {
   readonly sizes: number;
   readonly classes: number;
   readonly cues: Bits;
+  readonly also: Bits;
 }
 
 type Cue = (word: string) => boolean;
 
-/** Cues are bits of two numbers. */
+/** Cues are bits of three numbers. */
 interface Bits {
   readonly low: number;
+  readonly middle: number;
   readonly high: number;
 }
 const BITS = 31;
-const MOST_CUES = 2 * BITS;
-const NONE: Bits = { low: 0, high: 0 };
+const MOST_CUES = 3 * BITS;
+const NONE: Bits = { low: 0, middle: 0, high: 0 };
 
-const bit = (i: number): Bits => (i < BITS ? { low: 1 << i, high: 0 } : { low: 0, high: 1 << (i - BITS) });
-const joined = (a: Bits, b: Bits): Bits => ({ low: a.low | b.low, high: a.high | b.high });
+function bit(i: number): Bits {
+  const [part, at] = [Math.floor(i / BITS), 1 << (i % BITS)];
+  return { low: part === 0 ? at : 0, middle: part === 1 ? at : 0, high: part === 2 ? at : 0 };
+}
+const joined = (a: Bits, b: Bits): Bits => ({
+  low: a.low | b.low,
+  middle: a.middle | b.middle,
+  high: a.high | b.high,
+});
 /** Distinct words remembered; a language has more, a course hardly. */
 const MOST_WORDS = 20_000;
 
@@ -90,13 +101,18 @@ function prepare(all: readonly Construction[]) {
   return { gated, look: lookerFor(cues) };
 }
 
-function gateOf({ sizes = 0, holds = [], words, like }: Needs, cues: Cue[]): Gate {
+function gateOf({ sizes = 0, holds = [], words, like, also }: Needs, cues: Cue[]): Gate {
   const classes = holds.reduce((bits, name) => bits | CLASSES[name], 0);
-  if (!words && !like) return { sizes, classes, cues: NONE };
+  const second = also instanceof RegExp ? cueOf(undefined, also, cues) : cueOf(also, undefined, cues);
+  return { sizes, classes, cues: cueOf(words, like, cues), also: second };
+}
+
+function cueOf(words: Iterable<string> | undefined, like: RegExp | undefined, cues: Cue[]): Bits {
+  if (!words && !like) return NONE;
   if (cues.length === MOST_CUES) throw new Error('More cues than bits');
   const set = new Set(words ?? []);
   cues.push((word) => set.has(word) || like?.test(word) === true);
-  return { sizes, classes, cues: bit(cues.length - 1) };
+  return bit(cues.length - 1);
 }
 
 function anyOpens(gates: readonly Gate[], holds: Holds): boolean {
@@ -107,7 +123,12 @@ function anyOpens(gates: readonly Gate[], holds: Holds): boolean {
 const opens = (gate: Gate, holds: Holds): boolean =>
   holds.sizes >= gate.sizes &&
   (holds.classes & gate.classes) === gate.classes &&
-  (gate.cues === NONE || (holds.cues.low & gate.cues.low) !== 0 || (holds.cues.high & gate.cues.high) !== 0);
+  meets(gate.cues, holds.cues) &&
+  meets(gate.also, holds.cues);
+
+const meets = (asked: Bits, there: Bits): boolean =>
+  asked === NONE ||
+  ((there.low & asked.low) | (there.middle & asked.middle) | (there.high & asked.high)) !== 0;
 
 function lookerFor(cues: readonly Cue[]): (scene: Scene) => Holds {
   const cuesOf = rememberWords((word) =>
@@ -116,24 +137,29 @@ function lookerFor(cues: readonly Cue[]): (scene: Scene) => Holds {
   return (scene) => {
     let classes = (scene.before.at(-1) ?? scene.context.at(-1))?.close === '?' ? CLASSES.answers : 0;
     let low = 0;
+    let middle = 0;
     let high = 0;
     let sizes = 0;
+    let magnitudes = 0;
     let system: string | undefined;
     for (const item of scene.items) {
       const cue = cuesOf(item.word);
       low |= cue.low;
+      middle |= cue.middle;
       high |= cue.high;
       classes |= classesOf(item);
+      if (item.magnitude && ++magnitudes === 2) classes |= CLASSES.opposed;
       if (!item.mention || item.mention.kind === 'ambiguous') continue;
       sizes += item.mention.sizes.length;
       for (const size of item.mention.sizes) {
         if (LENGTHS.has(size.system)) classes |= CLASSES.length;
+        if (size.system === 'tube-id') classes |= CLASSES.tube;
         system ??= size.system;
         if (size.system !== system) classes |= CLASSES.mixed;
       }
     }
     if (low & 1) classes |= CLASSES.material;
-    return { classes, cues: { low, high }, sizes };
+    return { classes, cues: { low, middle, high }, sizes };
   };
 }
 

@@ -10,7 +10,7 @@ import { comparison } from './than.ts';
 
 export const hence: Construction = {
   id: 'hence',
-  needs: () => [{ holds: ['compared'] }],
+  needs: () => [{ holds: ['compared'], like: LINKS }],
   leaning: true,
   read(scene) {
     const at = connective(scene.items);
@@ -29,6 +29,8 @@ export const hence: Construction = {
   },
 };
 
+/** With one of these every link opens. */
+const LINKS = /^(?:so|therefore|hence|thus|consequently|accordingly|because|since|as|for|that|that's|this)$/;
 const THEREFORE = /^(?:so|therefore|hence|thus|consequently|accordingly)$/;
 const OPENS = /^(?:because|since|as)$/;
 

@@ -3,7 +3,7 @@
  * "a 22 G satisfies the rule of 18 G or wider".
  */
 import type { Item } from '../text/items.ts';
-import { type Limit, limitsIn } from '../text/limits.ts';
+import { LIMIT_WORDS, type Limit, limitsIn } from '../text/limits.ts';
 import {
   type Group,
   groups,
@@ -34,7 +34,8 @@ import type { Construction, Reading } from './model.ts';
 export const limit: Construction = {
   id: 'limit',
   needs: () => [
-    { sizes: 2 },
+    { sizes: 2, words: LIMIT_WORDS },
+    { sizes: 2, holds: ['compared'], words: ['or', 'and', 'than'] },
     { sizes: 1, words: [...RULE, ...SO, 'that', 'this', 'it', 'those', 'these', 'them'] },
   ],
   read(scene) {

@@ -33,9 +33,12 @@ export type WordClass =
   | 'colour'
   /** A word with which the name of a material begins. */
   | 'material'
-  /** A size in mm or inches; sizes of more than one system. */
+  /** Two words of magnitude. */
+  | 'opposed'
+  /** A size in mm or inches; sizes of more than one system; a tracheal tube's. */
   | 'length'
   | 'mixed'
+  | 'tube'
   /** No word: the sentence before, or the last before the passage, asks. */
   | 'answers';
 
@@ -48,6 +51,8 @@ export interface Needs {
   /** One of these words, or one that looks like this. */
   readonly words?: Iterable<string>;
   readonly like?: RegExp;
+  /** And one of these, or one that looks like this. */
+  readonly also?: Iterable<string> | RegExp;
 }
 
 export interface Construction {

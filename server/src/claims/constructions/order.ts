@@ -50,12 +50,10 @@ export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Rea
 function headingCue(scene: Scene): Cue | undefined {
   // Choices under a question are for the key to settle.
   if (scene.option || scene.passage.list?.checked !== undefined) return undefined;
-  const bare = scene.items.every((item) => item.kind === 'size' || JOINS.has(item.word) || item.word === '.');
   const heading = scene.headings.at(-1);
-  const cue =
-    bare && heading && scene.passage.index === (scene.passage.path.at(-1) ?? -2) + 1
-      ? orderCue(readItems(heading, []))
-      : undefined;
+  if (!heading || scene.passage.index !== (scene.passage.path.at(-1) ?? -2) + 1) return undefined;
+  const bare = scene.items.every((item) => item.kind === 'size' || JOINS.has(item.word) || item.word === '.');
+  const cue = bare ? orderCue(readItems(heading, [])) : undefined;
   return cue && { ...cue, at: -1, to: -1 };
 }
 

@@ -26,7 +26,7 @@ const CONTRAST = new Set([
 
 export const property: Construction = {
   id: 'property',
-  needs: () => [{ holds: ['material'] }, { like: FATE_WORDS }],
+  needs: () => [{ holds: ['material'], words: PROPERTY_WORDS.keys(), like: STRAND }, { like: FATE_WORDS }],
   leaning: true,
   read(scene) {
     const materials = materialsIn(scene.items);
@@ -43,9 +43,10 @@ export const property: Construction = {
 
 const MONOFILAMENT = PROPERTY_WORDS.get('monofilament');
 
+const STRAND = /^(?:strand|filament|fibre|fiber)$/;
 /** "a single smooth strand". */
 const singleStrand = (items: readonly Item[], at: number): PropertyRow | undefined =>
-  /^(?:strand|filament|fibre|fiber)$/.test(items[at]!.word) &&
+  STRAND.test(items[at]!.word) &&
   items.slice(Math.max(0, at - 3), at).some((item) => item.word === 'single' || item.word === 'one')
     ? MONOFILAMENT
     : undefined;
@@ -208,7 +209,7 @@ function reading(scene: Scene, at: number, m: Named, row: PropertyRow): Reading 
 function fated(scene: Scene, materials: readonly Named[]): Reading[] {
   const ids = new Set(materials.map((m) => m.id));
   const text = scene.items.map((item) => (item.kind === 'size' ? '#' : item.word)).join(' ');
-  const fate = fateIn(text);
+  const fate = FATE_WORDS.test(text) ? fateIn(text) : undefined;
   if (!fate || conditional(scene.items, itemAt(scene.items, fate.at))) return [];
   const at = itemAt(scene.items, fate.at);
   if (another(scene.items, at, materials)) return [];

@@ -1,5 +1,6 @@
 /** "an 18 Fr is inside that 14–16 window", "14 to 18 Fr, so a 20 is within range", "a 9 Fr is one of the sizes from 10 to 14 Fr". */
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf, together } from '../text/scene.ts';
 import { COVERS, INSIDE, OUTSIDE, PLACED, POINTS_BACK, UNSETTLED, WINDOW } from '../words/windows.ts';
 import type { Construction, Reading } from './model.ts';
@@ -14,6 +15,7 @@ export const range: Construction = {
     { sizes: 3, words: ['one', 'which', 'and'] },
   ],
   read(scene) {
+    if (!bounded(scene.items) && !bounded(near(scene))) return [];
     const all = groups(scene.items).flatMap(apart);
     const single = all.find((g) => g.mentions.length === 1 && g.mentions[0]!.kind === 'size');
     if (!single || single.mentions[0]!.bound || together(scene.items, single)) return [];
@@ -26,6 +28,10 @@ export const range: Construction = {
     return found ? [reading(scene, single, found, place)] : [];
   },
 };
+
+/** A range, or the "between" of its ends: without one here or nearby there is nothing to lie in. */
+const bounded = (items: readonly Item[]) =>
+  items.some((item) => item.mention?.kind === 'range' || item.word === 'between');
 
 /** "12 to 18 Fr, 22 Fr being one of them": a range and a size behind it are two. */
 const apart = (group: Group): Group[] =>
@@ -73,12 +79,13 @@ function windowOf(items: readonly Item[], single: Group): Place | undefined {
 /** "belongs to that group", "is covered by that", "is among them", "sits between those limits". */
 function placeOf(items: readonly Item[], single: Group): Place | undefined {
   for (let at = single.to + 1; at <= single.to + 5 && at < items.length; at++) {
-    const phrase = text(items.slice(at, at + 8));
-    const row = PLACED.map((one) => ({ ...one, match: one.pattern.exec(phrase) })).find((one) => one.match);
-    if (!row?.match) continue;
+    const phrase = joined(items, at, at + 8);
+    const row = PLACED.find((one) => one.pattern.test(phrase));
+    const match = row?.pattern.exec(phrase);
+    if (!row || !match) continue;
     if (!items.slice(single.to + 1, at).every((item) => item.deviceNoun || STEADY.test(item.word)))
       return undefined;
-    const to = at + row.match[0].split(' ').length - 1;
+    const to = at + match[0].split(' ').length - 1;
     // "the protocol of urology" is another one.
     return /^(?:of|for|at|from|about)$/.test(items[to + 1]?.word ?? '')
       ? undefined
@@ -113,9 +120,12 @@ const DIRECT =
 
 const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 
+/** The sentence before, or the one before the passage. */
+const near = (scene: Scene): readonly Item[] => (scene.before.at(-1) ?? scene.context.at(-1))?.items ?? [];
+
 /** The only range of the sentence, else the only one of the sentence before or of the passage before. */
 function boundsOf(scene: Scene, all: readonly Group[], single: Group, place: Place): Group | undefined {
-  const nearby = [scene.items, (scene.before.at(-1) ?? scene.context.at(-1))?.items ?? []];
+  const nearby = [scene.items, near(scene)];
   for (const items of nearby) {
     const own = (items === scene.items ? all : groups(items)).filter((g) => endsOf(items, g));
     const [found] = own;

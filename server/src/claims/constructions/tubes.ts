@@ -11,7 +11,12 @@ import type { Construction, Reading } from './model.ts';
 
 export const tubes: Construction = {
   id: 'tubes',
-  needs: () => [{ like: CUES }],
+  needs: () => [
+    { like: /^age/ },
+    { like: /\bsuction\b/, also: CUES },
+    { holds: ['tube'], like: /\b(?:outside|outer|external(?:ly)?|od)\b/, also: CUES },
+    { like: /\b(?:plus|add)\b|\+/, also: CUES },
+  ],
   leaning: true,
   read(scene) {
     const text = textOf(scene.items);

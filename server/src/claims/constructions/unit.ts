@@ -1,5 +1,6 @@
 /** What one step of a scale is: "one French is a third of a millimetre", "three French make a millimetre", "an inch is 25.4 mm". */
 import type { FormulaClaim } from '../model.ts';
+import { itemAt, joined } from '../text/joined.ts';
 import { sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction } from './model.ts';
 
@@ -172,14 +173,17 @@ const SHAPES: readonly Shape[] = [
 /** Every shape names one of them; a short look spares the long patterns. */
 const UNITS = /\b(?:fr|charri|inch|thou\b)/;
 
+/** And what it is said to be. */
+const MEASURES = /\b(?:mm|millimet)|inch/;
+
 export const unit: Construction = {
   id: 'unit',
-  needs: () => [{ like: UNITS }],
+  needs: () => [{ like: UNITS, also: MEASURES }],
   leaning: true,
   read(scene) {
     if (!scene.items.some((item) => item.kind === 'size' || item.system || /^(?:inch|thou$)/.test(item.word)))
       return [];
-    const text = scene.items.map((item) => item.word).join(' ');
+    const text = joined(scene.items);
     if (text.length > 400 || !UNITS.test(text)) return [];
     return SHAPES.flatMap((shape) => {
       const match = shape.pattern.exec(text);
@@ -201,13 +205,3 @@ export const unit: Construction = {
     }).slice(0, 1);
   },
 };
-
-function itemAt(items: readonly { readonly word: string }[], offset: number): number {
-  let length = 0;
-  for (let i = 0; i < items.length; i++) {
-    length += items[i]!.word.length;
-    if (length > offset) return i;
-    length += 1;
-  }
-  return items.length - 1;
-}

@@ -3,7 +3,7 @@
  * and a length said before its size: "at 0.5 mm across, the 25 G …".
  */
 import type { Item } from '../text/items.ts';
-import { LENGTH_UNITS, withLengths } from '../text/lengths.ts';
+import { LENGTH_HEDGES, LENGTH_UNITS, withLengths } from '../text/lengths.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { equate } from './equate.ts';
 import { readPairs } from './equivalence.ts';
@@ -11,7 +11,12 @@ import type { Construction, Reading } from './model.ts';
 
 export const worded: Construction = {
   id: 'worded',
-  needs: () => [{ holds: ['length'] }, { sizes: 1, words: LENGTH_UNITS }],
+  needs: () => [
+    { sizes: 1, words: LENGTH_UNITS },
+    { holds: ['length'], like: LENGTH_HEDGES },
+    { holds: ['length', 'mixed'], like: /\b(?:at|being|measuring|of)$/ },
+    { holds: ['length'], words: ['it', 'its'] },
+  ],
   read(scene) {
     const said = withLengths(scene.items);
     const items = said?.items ?? scene.items;

@@ -171,20 +171,45 @@ const NO_SENSES: Senses = {};
 const NUMBERED =
   /^(?:low|lower|high|higher|small|smaller|large|larger|big|bigger)-(?:gauge|french|number|numbered)$/;
 
+/** A word as it is written, read once. */
+interface Form {
+  readonly word: string;
+  readonly capital: boolean;
+  readonly senses: Senses;
+  /** Read as two words, up to its hyphen and from behind it. */
+  readonly cut: number;
+}
+
+/** Forms remembered; a language has more, a course hardly. */
+const MOST_FORMS = 20_000;
+const known = new Map<string, Form>();
+
 function pushWord(body: string, start: number, into: Item[]): void {
+  const { word, capital, senses, cut } = known.get(body) ?? learn(body);
+  if (cut > 0) {
+    pushWord(body.slice(0, cut), start, into);
+    pushWord(body.slice(cut + 1), start + cut + 1, into);
+  } else into.push(itemOf(start, start + body.length, word, 'word', capital, undefined, senses));
+}
+
+function learn(body: string): Form {
+  if (known.size >= MOST_FORMS) known.clear();
+  // A copy: a word cut from a long text would keep all of it.
+  const own = ` ${body}`.slice(1);
+  const form = formOf(own);
+  known.set(own, form);
+  return form;
+}
+
+function formOf(body: string): Form {
   // "thinner-walled" is a quality of its own; "small-bore" is read by the category words.
   const lower = body.toLowerCase();
   const dash = lower.indexOf('-');
-  if (dash > 2 && NUMBERED.test(lower)) {
-    // "low-gauge needles" says what "low gauge needles" says.
-    pushWord(body.slice(0, dash), start, into);
-    pushWord(body.slice(dash + 1), start + dash + 1, into);
-    return;
-  }
+  // "low-gauge needles" says what "low gauge needles" says.
+  const cut = dash > 2 && NUMBERED.test(lower) ? dash : 0;
   const word = lower.includes('’') ? lower.replaceAll('’', "'") : lower;
   const senses = SENSES.get(word.endsWith("'s") ? word.slice(0, -2) : word) ?? NO_SENSES;
-  const capital = lower !== body && body[0] !== body[0]!.toLowerCase();
-  into.push(itemOf(start, start + body.length, word, 'word', capital, undefined, senses));
+  return { word, capital: lower !== body && body[0] !== body[0]!.toLowerCase(), senses, cut };
 }
 
 /** First words of the names of the metric scale in two words. */

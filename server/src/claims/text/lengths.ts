@@ -104,6 +104,9 @@ const UNDER =
 const OVER = /\b(?:(?:well |far |much )?(?:over|above|more than)|at least|no less than)(?: an?| one)?$/;
 const MORE_AFTER =
   /^(?:and (?:a )?(?:bit|little|touch|fraction|shade)\b|or (?:a (?:bit|little|touch|shade) )(?:over|more)\b|odd\b|plus\b)/;
+/** One of these stands in whatever is said beside a length in figures. */
+export const LENGTH_HEDGES =
+  /\b(?:under|below|short|shy|than|nearly|almost|quite|barely|close|practically|about|over|above|past|good|full|generous|most|up|least|bit|little|touch|fraction|shade|odd|plus)\b/;
 const REACH = 5;
 
 const wordsFrom = (items: readonly Item[], from: number, count: number): string =>

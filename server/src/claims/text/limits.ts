@@ -19,6 +19,13 @@ export interface Limit {
   readonly to: number;
 }
 
+/** One of these stands in every limit, or a comparing word does. */
+export const LIMIT_WORDS: readonly string[] = [
+  ...[...NUMBER_ABOVE, ...NUMBER_BELOW, ...UPPER, ...LOWER],
+  ...['least', 'most', 'up', 'upward', 'upwards', 'down', 'downward', 'downwards'],
+  ...['cap', 'caps', 'capped', 'limit', 'limits', 'limited'],
+];
+
 /** Limits of a sentence, in its order. Only single sizes bound. */
 export const limitsIn = remembered((items: readonly Item[]): readonly Limit[] => {
   const words = measuredWords(items);

@@ -1,18 +1,37 @@
 /** Many constructions ask the same of one sentence: the answer is worked out once and kept as long as the sentence. */
 
-/**
- * The same function, with its answers kept by the identity of what is asked about, which must not change. The one asked
- * about last is known without a look in the map: questions about one sentence come in a row.
- */
+/** Answers are kept on what was asked about, in a field that nobody else sees: quicker to find than in a map of all. */
+class Bearer {
+  constructor(bearer: object) {
+    // biome-ignore lint/correctness/noConstructorReturn: the field goes onto the object that is handed in.
+    return bearer;
+  }
+}
+class Remembering extends Bearer {
+  #answers: unknown[] = [];
+
+  static answersOf(about: object): unknown[] {
+    if (!(#answers in about)) new Remembering(about);
+    return (about as Remembering).#answers;
+  }
+}
+
+/** Stands for an answer that is nothing. */
+const NOTHING = Symbol('nothing');
+
+let questions = 0;
+
+/** The same function, with its answers kept by the identity of what is asked about, which must not change. */
 export function remembered<Key extends object, Answer>(ask: (about: Key) => Answer): (about: Key) => Answer {
-  const known = new WeakMap<Key, { readonly answer: Answer }>();
-  let last: { readonly about: Key; readonly answer: Answer } | undefined;
+  const question = questions++;
   return (about) => {
-    if (last?.about === about) return last.answer;
-    const before = known.get(about);
-    const answer = before ? before.answer : ask(about);
-    if (!before) known.set(about, { answer });
-    last = { about, answer };
+    const answers = Remembering.answersOf(about);
+    const known = answers[question];
+    if (known !== undefined) return (known === NOTHING ? undefined : known) as Answer;
+    const answer = ask(about);
+    // No holes: a list without them is read faster.
+    while (answers.length < question) answers.push(undefined);
+    answers[question] = answer === undefined ? NOTHING : answer;
     return answer;
   };
 }

@@ -2,6 +2,7 @@
 import {
   commands,
   type Disposable,
+  env,
   l10n,
   Range,
   Uri,
@@ -59,12 +60,12 @@ function create(client: BaseLanguageClient, extension: Uri): WebviewPanel {
 function page(script: string, style: string, source: string): string {
   const policy = `default-src 'none'; style-src ${source}; script-src ${source}; img-src data:`;
   return `<!DOCTYPE html>
-<html lang="en">
+<html lang="${env.language}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <link rel="stylesheet" href="${style}">
-<title>Size chart</title>
+<title>${l10n.t('Size chart')}</title>
 </head>
 <body><main></main><script src="${script}"></script></body>
 </html>`;

@@ -3,6 +3,7 @@ import {
   commands,
   type Disposable,
   EndOfLine,
+  env,
   l10n,
   type QuickPickItem,
   type TextEditor,
@@ -10,6 +11,7 @@ import {
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { SUBJECT_WORDS, SUBJECTS, type Subject } from '../../server/src/sizes/sheet/request.ts';
+import { localeOf, tell } from '../../server/src/texts/index.ts';
 
 type Form = 'table' | 'chart';
 type Answer = { readonly text: string } | { readonly problem: string };
@@ -40,7 +42,11 @@ interface SubjectItem extends QuickPickItem {
 /** "gauge" or "gauge 14 16 18"; undefined when the author thinks better of it. */
 async function ask(form: Form): Promise<string | undefined> {
   const items = SUBJECT_WORDS.map(
-    (subject): SubjectItem => ({ subject, label: SUBJECTS[subject].title, description: subject }),
+    (subject): SubjectItem => ({
+      subject,
+      label: tell(SUBJECTS[subject].title, localeOf(env.language)),
+      description: subject,
+    }),
   );
   const title =
     form === 'table' ? l10n.t('Insert a table of sizes') : l10n.t('Insert a chart of sizes to scale');

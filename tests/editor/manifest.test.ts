@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { entriesOf, faults, LARGEST } from '../../client/tools/contents.ts';
-import { CHECKS } from '../../server/src/checks/index.ts';
+import { aboutCheck, CHECKS } from '../../server/src/checks/index.ts';
 import { DEFAULTS, readSettings } from '../../server/src/lsp/settings.ts';
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
@@ -34,6 +34,16 @@ test('the defaults of the manifest are those of the server, but for the outline'
 test('the severity setting names every check', () => {
   const { properties } = settings['sizewright.findings.severity'] as unknown as { properties: object };
   expect(Object.keys(properties)).toEqual(CHECKS.map((check) => check.id));
+});
+
+test('each is described by its title, in both languages', () => {
+  const { properties } = settings['sizewright.findings.severity'] as unknown as {
+    properties: Record<string, { description: string }>;
+  };
+  for (const check of CHECKS) {
+    const word = properties[check.id]!.description.slice(1, -1);
+    expect([english[word], german[word]]).toEqual([check.title, aboutCheck(check, 'de').title]);
+  }
 });
 
 describe('words', () => {

@@ -8,6 +8,7 @@ import { type Import, parseSource, read, type Source, sourceFiles, trackedFiles 
 
 /** Left may be imported by right, never the other way round. `lsp` and `cli` are neighbours and do not meet. */
 const ORDER = [
+  ['texts'],
   ['sizes'],
   ['notes'],
   ['mentions'],
@@ -20,7 +21,7 @@ const ORDER = [
 ] as const;
 
 /** Everything that runs in a browser's worker as it does in Node: values in, values out. */
-const PURE = ['sizes', 'notes', 'mentions', 'claims', 'checks', 'course', 'editor'];
+const PURE = ['texts', 'sizes', 'notes', 'mentions', 'claims', 'checks', 'course', 'editor'];
 
 /** The one step against the order, for types alone: what a check reports is plain data that verdicts carry. */
 const PLAIN_DATA = 'server/src/checks/model.ts';
@@ -106,7 +107,7 @@ describe('the order of the folders', () => {
       path === undefined
         ? true
         : !path.startsWith('grammars/') &&
-          !/^server\/src\/(?:sizes|notes|mentions)\//.test(path) &&
+          !/^server\/src\/(?:texts|sizes|notes|mentions)\//.test(path) &&
           specifier !== '';
     expect(refused(notations, outside)).toEqual([]);
   });

@@ -49,6 +49,8 @@ export interface Source {
   readonly globals: ReadonlySet<string>;
   /** Functions with the number of lines each takes. */
   readonly functions: readonly { readonly line: number; readonly lines: number }[];
+  /** Literal text, that between the slots of templates too. */
+  readonly strings: readonly string[];
 }
 
 interface Node {
@@ -148,6 +150,12 @@ function functionsOf(nodes: readonly Node[], text: string): { line: number; line
     }));
 }
 
+function stringOf(node: Node): string | undefined {
+  if (node.type === 'Literal' && typeof node.value === 'string') return node.value;
+  if (node.type !== 'TemplateElement') return undefined;
+  return (node.value as { readonly raw: string }).raw;
+}
+
 export function parseSource(path: string, text = read(path)): Source {
   const { program, comments, errors } = parseSync(path, text);
   if (errors.length > 0) throw new Error(`${path}: ${errors[0]!.message}`);
@@ -164,5 +172,6 @@ export function parseSource(path: string, text = read(path)): Source {
       nodes.map(usedGlobal).filter((used) => used !== undefined && !declared.has(bare(used))) as string[],
     ),
     functions: functionsOf(nodes, text),
+    strings: nodes.map(stringOf).filter((each) => each !== undefined),
   };
 }

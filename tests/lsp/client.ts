@@ -34,6 +34,8 @@ export interface Start {
   readonly options?: Readonly<Record<string, unknown>>;
   /** Folder of the workspace. */
   readonly root?: string;
+  /** Language of the client, as "de-CH". */
+  readonly locale?: string;
 }
 
 export async function startClient({
@@ -42,6 +44,7 @@ export async function startClient({
   disk,
   root,
   options,
+  locale,
 }: Start = {}): Promise<Client> {
   const [up, down] = [new PassThrough(), new PassThrough()];
   serve(createConnection(new StreamMessageReader(up), new StreamMessageWriter(down)), {
@@ -58,6 +61,7 @@ export async function startClient({
     processId: null,
     rootUri: root ?? null,
     capabilities,
+    ...(locale === undefined ? {} : { locale }),
     initializationOptions: { settings, ...options },
   });
   void connection.sendNotification('initialized', {});

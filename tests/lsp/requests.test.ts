@@ -97,20 +97,24 @@ test('a finding leads to the page of its check where the client shows pages', as
 });
 
 test('where the finding stands beside the hover, its sentences are not said twice', async () => {
-  const hoverIn = async (options: Record<string, unknown>) => {
+  const hoverOn = async (text: string, word: string, options: Record<string, unknown>) => {
     client = await startClient({ options });
-    const uri = client.open('A 16 G cannula is thinner than a 20 G cannula.\n');
-    const asked = { textDocument: { uri }, position: { line: 0, character: 20 } };
-    return (await client.request<{ contents: { value: string } }>('textDocument/hover', asked)).contents
-      .value;
+    const position = { line: 0, character: text.indexOf(word) + 1 };
+    const asked = { textDocument: { uri: client.open(text) }, position };
+    const hover = await client.request<{ contents: { value: string } } | null>('textDocument/hover', asked);
+    return hover?.contents.value;
   };
-  const alone = await hoverIn({});
+  const compared = 'A 16 G cannula is thinner than a 20 G cannula.\n';
+  const alone = await hoverOn(compared, 'thinner', {});
   client.close();
-  const beside = await hoverIn({ showsFindings: true });
-  expect(alone).toContain('Says 16 G is thinner than 20 G');
-  expect(beside).not.toContain('Says 16 G');
+  expect(alone).toContain('**Does not hold.** Says 16 G is thinner than 20 G');
+  expect(alone!.match(/a larger gauge number is thinner/g)).toHaveLength(1);
+  expect(await hoverOn(compared, 'thinner', { showsFindings: true })).toBeUndefined();
+  client.close();
+  const beside = await hoverOn('A 14 Fr catheter is 14 mm wide.\n', '14 mm', { showsFindings: true });
   expect(beside).toContain('**Does not hold.**');
-  expect(beside).toContain('Source: ');
+  expect(beside).toContain('- 14 Fr: 4.67 mm by 1 Fr = 1/3 mm');
+  expect(beside).not.toContain('Says 14 Fr');
 });
 
 test('the author is asked for a reason where the client can ask', async () => {

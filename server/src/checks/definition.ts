@@ -1,7 +1,9 @@
 /** What a check is: a name, its words for readers, and a function from what was read to what is reported. */
+
 import type { Statement } from '../claims/model.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Note } from '../notes/model.ts';
+import type { Locale } from '../texts/index.ts';
 import type { Finding, FindingKind, Severity } from './model.ts';
 
 /** The ways a house may choose to write each kind of size. Settings, schema and editor read this table. */
@@ -46,6 +48,8 @@ export interface CheckInput {
   readonly mentions: readonly Mention[];
   readonly statements: readonly Statement[];
   readonly style?: HouseStyle;
+  /** Language of what is said; English when it is not given. */
+  readonly locale?: Locale;
 }
 
 export interface CheckDefinition {

@@ -2,9 +2,12 @@
  * Errors left in on purpose. `<!-- wrong on purpose: reason -->` covers the findings of the block that follows it, or of
  * the line it stands on. A mark without a reason, or one that covers nothing, is reported.
  */
+
 import type { Comment, Note, Span } from '../notes/model.ts';
+import { type Locale, say, tell } from '../texts/index.ts';
 import type { CheckDefinition } from './definition.ts';
 import type { Finding } from './model.ts';
+import { MARK as MARKS } from './texts/findings.ts';
 
 const ID = 'idle-mark';
 const MARK = /^\s*wrong on purpose\b\s*:?\s*([\s\S]*?)\s*$/i;
@@ -26,7 +29,7 @@ interface Mark {
 }
 
 /** Findings with the covered ones noted, and the idle marks added. Of several marks over one finding the first covers it. */
-export function coverDeliberate(note: Note, findings: readonly Finding[]): Finding[] {
+export function coverDeliberate(note: Note, findings: readonly Finding[], locale?: Locale): Finding[] {
   const marks = marksOf(note);
   if (marks.length === 0) return [...findings];
   const covering = coveringMarks(marks, findings);
@@ -35,7 +38,7 @@ export function coverDeliberate(note: Note, findings: readonly Finding[]): Findi
     const mark = covering.get(finding);
     return mark === undefined ? finding : { ...finding, deliberate: mark.reason };
   });
-  return [...kept, ...marks.filter((mark) => !used.has(mark)).map((mark) => idle(mark))];
+  return [...kept, ...marks.filter((mark) => !used.has(mark)).map((mark) => idle(mark, locale))];
 }
 
 /** A pass over the findings in source order for each mark, which skips those already covered. */
@@ -159,20 +162,20 @@ function blockEnd(text: string, start: number): number {
   return text.length;
 }
 
-function idle({ comment, reason }: Mark): Finding {
+function idle({ comment, reason }: Mark, locale?: Locale): Finding {
   const without = reason === '';
   return {
     check: ID,
     kind: 'style',
     severity: 'hint',
     span: comment.span,
-    says: without ? 'This mark gives no reason.' : 'This mark covers no finding.',
-    holds: without ? 'Write why the error is left in: <!-- wrong on purpose: reason -->.' : 'It can go.',
-    source: 'this checker',
+    says: say(locale, without ? MARKS.noReason : MARKS.idle),
+    holds: say(locale, without ? MARKS.giveReason : MARKS.canGo),
+    source: tell('this checker', locale),
     sources: [],
     fixes: without
       ? []
-      : [{ title: 'Remove the mark', safety: 'safe', edits: [{ span: comment.span, text: '' }] }],
+      : [{ title: say(locale, MARKS.remove), safety: 'safe', edits: [{ span: comment.span, text: '' }] }],
     related: [],
     derivation: [],
     unnecessary: !without,

@@ -2,8 +2,10 @@
 
 import type { Mention } from '../mentions/model.ts';
 import { writeValue } from '../sizes/index.ts';
+import { type Locale, quote, say, tell } from '../texts/index.ts';
 import type { CheckDefinition, HouseStyle } from './definition.ts';
 import type { Finding } from './model.ts';
+import { STYLE } from './texts/findings.ts';
 
 const ID = 'house-style';
 
@@ -13,11 +15,11 @@ export const houseStyle: CheckDefinition = {
   severity: 'hint',
   title: 'Written otherwise than the course settles',
   docs: 'The course settings choose one way to write each kind of size. Nothing is reported until a course chooses. Sizes in words, ranges and lists with a shared unit are left as they are.',
-  run: ({ mentions, style, note }) =>
-    style ? mentions.flatMap((mention) => restyle(mention, style, note.text)) : [],
+  run: ({ mentions, style, note, locale }) =>
+    style ? mentions.flatMap((mention) => restyle(mention, style, note.text, locale)) : [],
 };
 
-function restyle(mention: Mention, style: HouseStyle, source: string): Finding[] {
+function restyle(mention: Mention, style: HouseStyle, source: string, locale?: Locale): Finding[] {
   const written = source.slice(mention.source.start, mention.source.end);
   const text = inStyle(mention, style, written);
   if (text === undefined || text === written) return [];
@@ -27,11 +29,17 @@ function restyle(mention: Mention, style: HouseStyle, source: string): Finding[]
       kind: 'style',
       severity: 'hint',
       span: mention.source,
-      says: `“${written}” is not how this course writes the size.`,
-      holds: `Here it is written ${text}.`,
-      source: 'course settings',
+      says: say(locale, STYLE.says, { text: quote(written) }),
+      holds: say(locale, STYLE.holds, { text: quote(text) }),
+      source: tell('course settings', locale),
       sources: [],
-      fixes: [{ title: `Write ${text}`, safety: 'safe', edits: [{ span: mention.source, text }] }],
+      fixes: [
+        {
+          title: say(locale, STYLE.write, { text: quote(text) }),
+          safety: 'safe',
+          edits: [{ span: mention.source, text }],
+        },
+      ],
       related: [],
       derivation: [],
     },

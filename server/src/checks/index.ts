@@ -2,6 +2,7 @@
  * What is reported. Lives here: one file a check, the list of them, deliberate marks. Not here: reading or judging
  * (`claims`), settings or several notes (`course`).
  */
+import type { Locale } from '../texts/index.ts';
 import { answerKey } from './answer-key.ts';
 import { category } from './category.ts';
 import { colour } from './colour.ts';
@@ -23,6 +24,7 @@ import { needlePoint } from './needle-point.ts';
 import { order } from './order.ts';
 import { range } from './range.ts';
 import { sizeSheet } from './size-sheet.ts';
+import { ABOUT_DE } from './texts/about.ts';
 import { unclear } from './unclear.ts';
 
 export { type CheckDefinition, type CheckInput, type HouseStyle, STYLE_KEYS } from './definition.ts';
@@ -56,7 +58,15 @@ export const CHECKS: readonly CheckDefinition[] = [
 /** Findings of one note in source order. Those left in on purpose carry the reason in `deliberate`. */
 export function runChecks(input: CheckInput): Finding[] {
   const found = CHECKS.flatMap((check) => check.run(input));
-  return coverDeliberate(input.note, found).sort(
+  return coverDeliberate(input.note, found, input.locale).sort(
     (a, b) => a.span.start - b.span.start || a.span.end - b.span.end,
   );
+}
+
+/** Title and page of a check in a language. */
+export function aboutCheck(
+  { id, title, docs }: CheckDefinition,
+  locale: Locale = 'en',
+): Pick<CheckDefinition, 'title' | 'docs'> {
+  return (locale === 'de' ? ABOUT_DE[id] : undefined) ?? { title, docs };
 }

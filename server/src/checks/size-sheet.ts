@@ -1,8 +1,11 @@
 /** Tables and charts kept by comments: `<!-- sizes table: gauge 14 16 18 -->` … `<!-- end of sizes -->`. */
+
 import type { Comment, Note, Span } from '../notes/model.ts';
 import { type Request, readRequest, type SheetForm, sheetText } from '../sizes/index.ts';
+import { type Locale, type Part, phrase, quote, say, tell } from '../texts/index.ts';
 import type { CheckDefinition } from './definition.ts';
 import type { Finding, Fix } from './model.ts';
+import { SHEET } from './texts/findings.ts';
 
 const ID = 'size-sheet';
 const OPENING = /^\s*sizes (table|chart)\s*:([\s\S]*)$/i;
@@ -14,7 +17,7 @@ export const sizeSheet: CheckDefinition = {
   severity: 'warning',
   title: 'This table or chart is not up to date',
   docs: 'A table or chart between `<!-- sizes table: gauge 14 16 18 -->` (or `sizes chart:`) and `<!-- end of sizes -->` is kept by the checker: it is reported when it no longer says what the standards give, or was changed by hand. The fix writes it anew.',
-  run: ({ note }) => sheetsOf(note).flatMap((sheet) => findingsOf(note, sheet)),
+  run: ({ note, locale }) => sheetsOf(note).flatMap((sheet) => findingsOf(note, sheet, locale)),
 };
 
 /** A kept stretch: its opening comment and what stands below, up to the closing one. */
@@ -50,31 +53,28 @@ export function sheetBody(form: SheetForm, request: Request, newline: string): s
 
 export const closingMark = '<!-- end of sizes -->';
 
-function findingsOf(note: Note, sheet: KeptSheet): Finding[] {
+function findingsOf(note: Note, sheet: KeptSheet, locale?: Locale): Finding[] {
   const request = readRequest(sheet.wanted);
-  if ('problem' in request) return [finding(sheet, 'This table or chart is not known.', request.problem, [])];
+  const form = phrase(SHEET[sheet.form]);
+  const finding = finder(sheet, locale);
+  if ('problem' in request) return [finding(phrase(SHEET.unknown), request.problem)];
   const newline = note.text.includes('\r\n') ? '\r\n' : '\n';
   const body = sheetBody(sheet.form, request, newline);
   if (sheet.body === undefined) {
     const at = { start: sheet.comment.span.end, end: sheet.comment.span.end };
     const edits = [{ span: at, text: `${body}${closingMark}` }];
-    const fix: Fix = { title: `Write the ${sheet.form} here`, safety: 'choice', edits };
-    return [finding(sheet, `The ${sheet.form} is missing.`, `It ends with ${closingMark}.`, [fix])];
+    const fix: Fix = { title: say(locale, SHEET.write, { form }), safety: 'choice', edits };
+    return [
+      finding(phrase(SHEET.missing, { form }), phrase(SHEET.endsWith, { mark: quote(closingMark) }), fix),
+    ];
   }
   if (same(note.text.slice(sheet.body.start, sheet.body.end), body)) return [];
   const fix: Fix = {
-    title: `Bring the ${sheet.form} up to date`,
+    title: say(locale, SHEET.renew, { form }),
     safety: 'safe',
     edits: [{ span: sheet.body, text: body }],
   };
-  return [
-    finding(
-      sheet,
-      `This ${sheet.form} differs from the values it is made of.`,
-      'It is written by the checker; change the comment, not the rows.',
-      [fix],
-    ),
-  ];
+  return [finding(phrase(SHEET.differs, { form }), phrase(SHEET.kept), fix)];
 }
 
 /** Formatters align the columns of tables; that changes no value. */
@@ -91,16 +91,18 @@ const plain = (text: string): string =>
     .filter((line) => line !== '')
     .join('\n');
 
-const finding = (sheet: KeptSheet, says: string, holds: string, fixes: readonly Fix[]): Finding => ({
-  check: ID,
-  kind: 'style',
-  severity: 'warning',
-  span: sheet.comment.span,
-  says,
-  holds,
-  source: 'this checker',
-  sources: [],
-  fixes,
-  related: [],
-  derivation: [],
-});
+const finder =
+  (sheet: KeptSheet, locale?: Locale) =>
+  (says: Part, holds: Part, ...fixes: readonly Fix[]): Finding => ({
+    check: ID,
+    kind: 'style',
+    severity: 'warning',
+    span: sheet.comment.span,
+    says: tell(says, locale),
+    holds: tell(holds, locale),
+    source: tell('this checker', locale),
+    sources: [],
+    fixes,
+    related: [],
+    derivation: [],
+  });

@@ -1,10 +1,13 @@
 /** A number that a reader could take two ways. */
 
 import type { Mention, Reading } from '../mentions/model.ts';
+import { type Locale, list, type Phrase, phrase, quote, say, tell } from '../texts/index.ts';
 import type { CheckDefinition } from './definition.ts';
 import type { Finding, Fix } from './model.ts';
+import { UNCLEAR } from './texts/findings.ts';
 
 const ID = 'unclear-size';
+const NO_SOURCE = 'common practice, no source';
 
 export const unclear: CheckDefinition = {
   id: ID,
@@ -12,32 +15,36 @@ export const unclear: CheckDefinition = {
   severity: 'info',
   title: 'This can be read two ways',
   docs: 'A reader could take the number two ways: “pass a 2” may mean size 2 or 2-0, “14F” a woman of 14 or a 14 French catheter, “18g” a weight or a gauge, “the next gauge up” a wider needle or a higher number, “a green one” two sizes when neither needle nor cannula is named. The fixes write each reading out; the author chooses.',
-  run: ({ mentions }) => mentions.filter((mention) => mention.kind === 'ambiguous').map(toFinding),
+  run: ({ mentions, locale }) =>
+    mentions.filter((mention) => mention.kind === 'ambiguous').map((mention) => toFinding(mention, locale)),
 };
 
-function toFinding(mention: Mention): Finding {
-  const words = mention.readings.map((reading) => reading.words);
+function toFinding(mention: Mention, locale?: Locale): Finding {
+  const readings = either(mention.readings.map((reading) => reading.meant));
   return {
     check: ID,
     kind: 'ambiguity',
     severity: 'info',
     span: mention.source,
-    says: `“${mention.text}” can be read as ${either(words)}.`,
-    holds: 'Write out the one you mean.',
-    source: 'common practice, no source',
+    says: say(locale, UNCLEAR.says, { text: quote(mention.text), readings }),
+    holds: say(locale, UNCLEAR.holds),
+    source: tell(NO_SOURCE, locale),
     sources: [],
-    fixes: mention.readings.map((reading) => fixOf(mention, reading)),
+    fixes: mention.readings.map((reading) => fixOf(mention, reading, locale)),
     related: [],
-    derivation: mention.evidence.map((seen) => ({ label: 'read', text: `${seen.rule}: ${seen.saw}` })),
+    derivation: mention.evidence.map((seen) => ({
+      label: 'read',
+      text: say(locale, UNCLEAR.evidence, { rule: seen.rule, saw: quote(seen.saw) }),
+    })),
   };
 }
 
-const fixOf = ({ source }: Mention, { words, write }: Reading): Fix => ({
-  title: `Write “${write}” (${words})`,
+const fixOf = ({ source }: Mention, { meant, write }: Reading, locale?: Locale): Fix => ({
+  title: say(locale, UNCLEAR.fix, { text: quote(write), meaning: meant }),
   safety: 'choice',
   edits: [{ span: source, text: write }],
 });
 
 /** "one, as two, or as three". */
-const either = (words: readonly string[]): string =>
-  `${words.slice(0, -1).join(', as ')}, or as ${words.slice(-1).join('')}`;
+const either = (all: readonly Phrase[]): Phrase =>
+  phrase(UNCLEAR.either, { first: list(all.slice(0, -1), UNCLEAR.as), last: all.at(-1) ?? '' });

@@ -6,6 +6,7 @@ import type { Edit, Step } from '../checks/model.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Span } from '../notes/model.ts';
 import type { Device, Size, System } from '../sizes/model.ts';
+import type { Part } from '../texts/index.ts';
 
 /** What a comparison is about. `outer` is thickness; `other` is none of our business (length, price, pain). */
 export type Axis = 'outer' | 'bore' | 'flow' | 'strength' | 'hole' | 'number' | 'other';
@@ -116,7 +117,7 @@ export interface FormulaClaim extends Base {
   /** Id of a row in `claims/words/formulas.ts`. */
   readonly formula: string;
   /** What the rule gives here, worked out: "8 ÷ 4 + 4 = 6". */
-  readonly sum?: string;
+  readonly sum?: Part;
 }
 
 export interface ColourClaim extends Base {

@@ -49,11 +49,13 @@ export function analyseWhole(text: string, settings = DEFAULT_SETTINGS, path?: s
   const note = readNote(text, { format: formatOf(path) });
   const mentions = findMentions(note, settings.context);
   const statements = readStatements(note, mentions, settings.context);
-  const findings = runChecks({ note, mentions, statements, style: settings.style })
+  const findings = runChecks({ note, mentions, statements, style: settings.style, ...spoken(settings) })
     .map((finding) => withLevel(finding, settings))
     .filter((finding) => finding !== undefined);
   return { note, mentions, statements, findings };
 }
+
+const spoken = ({ context }: Settings) => (context.locale === undefined ? {} : { locale: context.locale });
 
 /**
  * Reads one note. `path` only decides the format by its ending.

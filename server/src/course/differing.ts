@@ -2,8 +2,11 @@
  * Where notes of one course give one device different sizes. Nothing is called wrong: both places are shown, so that
  * the course can settle on one.
  */
+
 import type { NamedSize } from '../claims/named.ts';
 import { label } from '../sizes/index.ts';
+import { type Locale, list, quote, say } from '../texts/index.ts';
+import { DIFFERING } from './texts/differing.ts';
 
 export const DIFFERS = 'course-differs';
 
@@ -24,11 +27,11 @@ export interface Differing<Where> {
  * Pairs of notes that give one name sizes of one system with nothing in common. Any order of input gives the
  * same answer: by note, then by name.
  */
-export function differing<Where>(all: readonly NamedIn<Where>[]): Differing<Where>[] {
+export function differing<Where>(all: readonly NamedIn<Where>[], locale?: Locale): Differing<Where>[] {
   const byName = groupedBy(all, ({ named }) => `${named.size.system} ${named.name}`);
   return [...byName.entries()]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .flatMap(([, uses]) => ofName(uses))
+    .flatMap(([, uses]) => ofName(uses, locale))
     .sort((a, b) => (a.at.note < b.at.note ? -1 : a.at.note > b.at.note ? 1 : 0));
 }
 
@@ -43,7 +46,7 @@ function groupedBy<One>(all: readonly One[], keyOf: (one: One) => string): Map<s
 }
 
 /** Notes are grouped by the sizes they give, of which there are few, so that many notes stay cheap. */
-function ofName<Where>(uses: readonly NamedIn<Where>[]): Differing<Where>[] {
+function ofName<Where>(uses: readonly NamedIn<Where>[], locale?: Locale): Differing<Where>[] {
   const values = new Map<string, Set<number>>();
   for (const { note, named } of uses) values.set(note, (values.get(note) ?? new Set()).add(named.size.value));
   const signature = ({ note }: NamedIn<Where>) => [...values.get(note)!].sort((a, b) => a - b).join(' ');
@@ -59,7 +62,7 @@ function ofName<Where>(uses: readonly NamedIn<Where>[]): Differing<Where>[] {
   );
   return uses.flatMap((at) => {
     const others = othersOf.get(signature(at))!;
-    return others.length === 0 ? [] : [{ at, others, ...wordsOf(at, others) }];
+    return others.length === 0 ? [] : [{ at, others, ...wordsOf(at, others, locale) }];
   });
 }
 
@@ -71,15 +74,20 @@ const LISTED = 30;
 function wordsOf<Where>(
   at: NamedIn<Where>,
   others: readonly NamedIn<Where>[],
+  locale?: Locale,
 ): { says: string; holds: string } {
   const elsewhere = others
     .slice(0, LISTED)
-    .map((other) => `${label(other.named.size)} in ${other.note}`)
+    .map((other) => say(locale, DIFFERING.place, { size: label(other.named.size), note: quote(other.note) }))
     .filter((words, i, all) => all.indexOf(words) === i)
     .slice(0, 3)
-    .join(', ');
+    .map(quote);
   return {
-    says: `Gives “${at.named.name}” as ${label(at.named.size)}; elsewhere it is ${elsewhere}.`,
-    holds: 'Neither is called wrong: see which one the course means.',
+    says: say(locale, DIFFERING.says, {
+      name: quote(at.named.name),
+      size: label(at.named.size),
+      elsewhere: list(elsewhere, DIFFERING.and),
+    }),
+    holds: say(locale, DIFFERING.holds),
   };
 }

@@ -1,13 +1,16 @@
 /** What can be done with one key: mend a finding, choose a reading, convert a size, mend everything safe. */
+
 import type { Edit, Finding } from '../checks/model.ts';
 import type { Analysis } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Span } from '../notes/model.ts';
 import { convert } from '../sizes/index.ts';
 import type { System } from '../sizes/model.ts';
+import { type Locale, quote, say } from '../texts/index.ts';
 import { markOf } from './deliberate-mark.ts';
 import { lensOf } from './lens.ts';
 import { findingsIn, meets } from './places.ts';
+import { ACTION } from './texts/help.ts';
 
 export type ActionKind = 'quickfix' | 'refactor.rewrite' | 'source.fixAll';
 
@@ -24,14 +27,16 @@ export interface Action {
 }
 
 /** Everything that can be done about what touches the span. */
-export function actionsIn(analysis: Analysis, span: Span): Action[] {
+export function actionsIn(analysis: Analysis, span: Span, locale?: Locale): Action[] {
   const endOfLine = lineEnds(analysis.note.text);
   return [
     ...findingsIn(analysis, span).flatMap((finding) => [
       ...fixesOf(finding),
-      ...leaveIn(finding, endOfLine(finding.span.end)),
+      ...leaveIn(finding, endOfLine(finding.span.end), locale),
     ]),
-    ...analysis.mentions.filter((mention) => meets(mention.source, span)).flatMap(conversionsOf),
+    ...analysis.mentions
+      .filter((mention) => meets(mention.source, span))
+      .flatMap((mention) => conversionsOf(mention, locale)),
   ];
 }
 
@@ -45,11 +50,11 @@ const fixesOf = (finding: Finding): Action[] =>
   }));
 
 /** Leaves an error in on purpose: a mark at the end of its line, still without its reason. */
-function leaveIn(finding: Finding, at: number): Action[] {
+function leaveIn(finding: Finding, at: number, locale?: Locale): Action[] {
   if (finding.kind !== 'contradiction' || finding.deliberate !== undefined) return [];
   return [
     {
-      title: 'Leave this error in on purpose …',
+      title: say(locale, ACTION.leaveIn),
       kind: 'quickfix',
       edits: [{ span: { start: at, end: at }, text: markOf('') }],
       finding,
@@ -80,15 +85,19 @@ function endOfLine(text: string, from: number): { at: number; lineEnd: number } 
 const TARGETS: readonly System[] = ['millimetre', 'french', 'ep-metric', 'usp', 'inch'];
 
 /** "Write 14 Fr as 4.7 mm" and "Add (4.7 mm) after 14 Fr", for every conversion with one value. */
-function conversionsOf(mention: Mention): Action[] {
+function conversionsOf(mention: Mention, locale?: Locale): Action[] {
   const size = mention.sizes[0];
   if (mention.kind !== 'size' || size === undefined || mention.bound !== undefined) return [];
   const useful = convert(size, lensOf(mention)).filter(
     (each) => each.value !== undefined && TARGETS.includes(each.to),
   );
   return useful.flatMap((each): Action[] => [
-    rewrite(`Convert to ${each.text}`, mention.source, each.text),
-    rewrite(`Add (${each.text}) after ${mention.text}`, after(mention.source), ` (${each.text})`),
+    rewrite(say(locale, ACTION.convert, { text: quote(each.text) }), mention.source, each.text),
+    rewrite(
+      say(locale, ACTION.add, { text: quote(each.text), size: quote(mention.text) }),
+      after(mention.source),
+      ` (${each.text})`,
+    ),
   ]);
 }
 

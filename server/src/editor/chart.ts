@@ -1,4 +1,5 @@
 /** Every size of a note or a course once, with its thickness, for the chart view. */
+
 import type { Analysis } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Span } from '../notes/model.ts';
@@ -11,9 +12,11 @@ import {
   SYSTEM_NAMES,
 } from '../sizes/index.ts';
 import type { Interval, Size } from '../sizes/model.ts';
+import { type Locale, say, tell } from '../texts/index.ts';
 import { lensOf } from './lens.ts';
 import { millimetres } from './millimetres.ts';
-import { DEVICE_WORDS } from './words.ts';
+import { NAME } from './texts/help.ts';
+import { DEVICE_WORDS } from './texts/words.ts';
 
 export interface ChartRow {
   readonly label: string;
@@ -45,11 +48,11 @@ interface Building extends ChartRow {
 }
 
 /** Rows from thin to thick; sizes without a known diameter are left out. */
-export function chartRows(notes: readonly Named[]): ChartRow[] {
+export function chartRows(notes: readonly Named[], locale?: Locale): ChartRow[] {
   const rows = new Map<string, Building>();
   for (const { note, analysis } of notes) {
     for (const mention of analysis.mentions.filter((each) => each.length !== true)) {
-      for (const size of mention.sizes) add(rows, size, mention, note);
+      for (const size of mention.sizes) add(rows, size, mention, note, locale);
     }
   }
   return [...rows.values()]
@@ -57,30 +60,31 @@ export function chartRows(notes: readonly Named[]): ChartRow[] {
     .map(({ devices, ...row }) => ({ ...row, device: [...devices].sort().join(', ') }));
 }
 
-function add(rows: Map<string, Building>, size: Size, mention: Mention, note: string): void {
+function add(rows: Map<string, Building>, size: Size, mention: Mention, note: string, locale?: Locale): void {
   const measured = diameter(size, mention);
   if (measured === undefined) return;
   const { min, max } = measured.interval;
   const key = `${fullLabel(size)}|${min}|${max}`;
-  const row = rows.get(key) ?? { ...rowOf(size, measured), devices: new Set(), places: [] };
+  const row = rows.get(key) ?? { ...rowOf(size, measured, locale), devices: new Set(), places: [] };
   rows.set(key, row);
   row.places.push({ note, span: mention.source });
   const material = mention.material === undefined ? undefined : materialById(mention.material)?.name;
   const device = mention.device === undefined ? undefined : DEVICE_WORDS[mention.device];
-  for (const word of [device, material]) if (word !== undefined) row.devices.add(word);
+  for (const word of [device, material]) if (word !== undefined) row.devices.add(tell(word, locale));
 }
 
-function rowOf(size: Size, { interval, hollow }: Measured): Omit<ChartRow, 'places'> {
+function rowOf(size: Size, { interval, hollow }: Measured, locale?: Locale): Omit<ChartRow, 'places'> {
+  const measure = millimetres(interval);
   return {
-    label: fullLabel(size),
-    system: SYSTEM_NAMES[size.system],
+    label: tell(fullLabel(size), locale),
+    system: tell(SYSTEM_NAMES[size.system], locale),
     device: '',
     min: interval.min,
     max: interval.max,
-    measure: `${millimetres(interval)}${hollow ? ' inside' : ''}`,
+    measure: hollow ? say(locale, NAME.inside, { measure }) : tell(measure, locale),
     hollow,
-    standard: interval.standard,
-    caution: interval.caution ?? '',
+    standard: tell(interval.standard, locale),
+    caution: tell(interval.caution ?? '', locale),
     runs: direction(size.system),
   };
 }

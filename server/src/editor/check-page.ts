@@ -1,22 +1,19 @@
 /** What a check is about, as a page. */
-import { CHECKS } from '../checks/index.ts';
-import { CAUTION } from './words.ts';
-
-const KINDS = {
-  contradiction: 'A contradiction: the text says what no standard allows.',
-  ambiguity: 'An unclear size: a reader could take the text in more than one way.',
-  style: 'Style and housekeeping.',
-} as const;
+import { aboutCheck, CHECKS } from '../checks/index.ts';
+import { CAUTION } from '../sizes/index.ts';
+import { type Locale, say, tell } from '../texts/index.ts';
+import { PAGE } from './texts/help.ts';
 
 /** Undefined when there is no such check. */
-export function checkPage(id: string): string | undefined {
+export function checkPage(id: string, locale?: Locale): string | undefined {
   const check = CHECKS.find((each) => each.id === id);
   if (check === undefined) return undefined;
+  const { title, docs } = aboutCheck(check, locale);
   return [
-    `# ${check.title}`,
-    check.docs,
-    KINDS[check.kind],
-    `Its id is \`${check.id}\`, its own level \`${check.severity}\`. Change the level in the settings of the editor (\`sizewright.findings.severity\`) or for the whole course in \`sizewright.course.json\` (\`checks\`).`,
-    `*${CAUTION}*\n`,
+    `# ${title}`,
+    docs,
+    say(locale, PAGE[check.kind]),
+    say(locale, PAGE.level, { id: check.id, severity: check.severity }),
+    `*${tell(CAUTION, locale)}*\n`,
   ].join('\n\n');
 }

@@ -1,12 +1,15 @@
 /** What may follow: a unit after a number, a size the note already uses, a mark inside a comment. */
+
 import type { Analysis } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Passage, Span } from '../notes/model.ts';
 import { existence, outerDiameter, parseValue, SYSTEM_NAMES } from '../sizes/index.ts';
 import type { Lens, Size, System } from '../sizes/model.ts';
+import { type Locale, say, tell } from '../texts/index.ts';
 import { lensOf } from './lens.ts';
 import { shortMillimetres } from './millimetres.ts';
 import { touches } from './places.ts';
+import { COMPLETION } from './texts/help.ts';
 
 export interface Completion {
   readonly label: string;
@@ -22,14 +25,15 @@ export function completionsAt(
   analysis: Analysis,
   offset: number,
   others: readonly Mention[] = [],
+  locale?: Locale,
 ): Completion[] {
   const start = lineStart(analysis.note.text, offset);
   const before = analysis.note.text.slice(start, offset);
-  if (isInComment(before)) return marks(before, offset);
+  if (isInComment(before)) return marks(before, offset, locale);
   const number = /(?:^|[^\w.,/-])([0-9]{1,2}(?:[.,][0-9]{1,3})?)( ?)$/.exec(before);
   if (number !== null)
-    return units(analysis, number[1]!, offset - number[1]!.length - number[2]!.length, offset);
-  return /(?:^|[\s(])$/.test(before) ? sizesUsed(analysis, offset, others) : [];
+    return units(analysis, number[1]!, offset - number[1]!.length - number[2]!.length, offset, locale);
+  return /(?:^|[\s(])$/.test(before) ? sizesUsed(analysis, offset, others, locale) : [];
 }
 
 /** A line is looked at over this many characters at most. */
@@ -44,17 +48,17 @@ function lineStart(text: string, offset: number): number {
 const isInComment = (before: string): boolean => before.lastIndexOf('<!--') > before.lastIndexOf('-->');
 
 const MARKS = [
-  { text: 'wrong on purpose: ', detail: 'Leave an error in; write the reason behind the colon' },
-  { text: 'sizes table: ', detail: 'A table of sizes kept up to date' },
-  { text: 'sizes chart: ', detail: 'A chart of sizes to scale, kept up to date' },
+  { text: 'wrong on purpose: ', about: COMPLETION.wrong },
+  { text: 'sizes table: ', about: COMPLETION.table },
+  { text: 'sizes chart: ', about: COMPLETION.chart },
 ] as const;
 
-function marks(before: string, offset: number): Completion[] {
+function marks(before: string, offset: number, locale?: Locale): Completion[] {
   const typed = before.slice(before.lastIndexOf('<!--') + 4).trimStart();
   const replace = { start: offset - typed.length, end: offset };
-  return MARKS.filter(({ text }) => text.startsWith(typed)).map(({ text, detail }) => ({
+  return MARKS.filter(({ text }) => text.startsWith(typed)).map(({ text, about }) => ({
     label: text.trim(),
-    detail,
+    detail: say(locale, about),
     replace,
     text: before.endsWith('<!--') ? ` ${text}` : text,
     kind: 'mark',
@@ -70,7 +74,13 @@ const USUAL: readonly (readonly [System, string])[] = [
   ['wire-inch', ' in'],
 ];
 
-function units(analysis: Analysis, number: string, start: number, end: number): Completion[] {
+function units(
+  analysis: Analysis,
+  number: string,
+  start: number,
+  end: number,
+  locale?: Locale,
+): Completion[] {
   const near = nearness(analysis, end);
   const habits = habitsOf(analysis.mentions);
   return USUAL.flatMap(([system, usual]) => {
@@ -79,7 +89,7 @@ function units(analysis: Analysis, number: string, start: number, end: number): 
     const text = number + (system === 'usp' ? usual : (habits.get(system) ?? usual));
     const completion: Completion = {
       label: text,
-      detail: describe(size, lensAt(analysis, end)),
+      detail: describe(size, lensAt(analysis, end), locale),
       replace: { start, end },
       text,
       kind: 'unit',
@@ -103,10 +113,11 @@ function lensAt(analysis: Analysis, offset: number): Lens {
   return mention === undefined ? {} : lensOf(mention);
 }
 
-function describe(size: Size, lens: Lens): string {
+function describe(size: Size, lens: Lens, locale?: Locale): string {
   const outer = outerDiameter(size, lens);
-  const width = outer === undefined || size.system === 'millimetre' ? '' : `, ${shortMillimetres(outer)}`;
-  return `${SYSTEM_NAMES[size.system]}${width}`;
+  const system = SYSTEM_NAMES[size.system];
+  if (outer === undefined || size.system === 'millimetre') return tell(system, locale);
+  return say(locale, COMPLETION.size, { system, measure: shortMillimetres(outer) });
 }
 
 /** Systems by how near to the offset the note last used them. */
@@ -146,7 +157,12 @@ const mostUsed = (seen: ReadonlyMap<string, number>): string =>
 const OWN = 1000;
 
 /** Sizes that the note, then the course, names most often, as written there. */
-function sizesUsed(analysis: Analysis, offset: number, others: readonly Mention[]): Completion[] {
+function sizesUsed(
+  analysis: Analysis,
+  offset: number,
+  others: readonly Mention[],
+  locale?: Locale,
+): Completion[] {
   const counts = new Map<string, { count: number; size: Size; lens: Lens }>();
   const all = [
     ...analysis.mentions.map((mention) => ({ mention, weight: OWN })),
@@ -169,7 +185,7 @@ function sizesUsed(analysis: Analysis, offset: number, others: readonly Mention[
     .slice(0, 20)
     .map(([text, { size, lens }]) => ({
       label: text,
-      detail: describe(size, lens),
+      detail: describe(size, lens, locale),
       replace,
       text,
       kind: 'size',

@@ -1,9 +1,10 @@
 /** What a hover shows: the mention under the cursor, then the statements that hold there. */
+
 import type { Analysis } from '../course/index.ts';
 import type { Span } from '../notes/model.ts';
+import type { Locale } from '../texts/index.ts';
 import { mentionHover } from './hover-mention.ts';
 import { statementHover } from './hover-statement.ts';
-import { blocks } from './markdown.ts';
 import { mentionAt, statementsAt, touches } from './places.ts';
 
 export interface Hover {
@@ -16,6 +17,7 @@ export interface HoverOptions {
   readonly picture: boolean;
   /** The editor shows the finding under the cursor beside the hover: its sentences are not said twice. */
   readonly besideFindings?: boolean;
+  readonly locale?: Locale;
 }
 
 /** Statements shown at most; the shortest around the cursor come first. */
@@ -37,9 +39,11 @@ export function hoverAt(analysis: Analysis, offset: number, options: HoverOption
   const shown = options.besideFindings === true ? saidAt(analysis, offset) : NOTHING;
   const parts = [
     mention && mentionHover(mention, options),
-    ...judged.map((statement) => statementHover(statement, shown.has(statement.says))),
+    ...judged.map((statement) => statementHover(statement, shown.has(statement.says), options.locale)),
   ];
-  return { span, markdown: blocks([parts.filter(Boolean).join('\n\n---\n\n')]) };
+  const markdown = parts.filter(Boolean).join('\n\n---\n\n');
+  // Where the finding says it all, nothing is left to say.
+  return markdown === '' ? undefined : { span, markdown };
 }
 
 const NOTHING: ReadonlySet<string> = new Set();

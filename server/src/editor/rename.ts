@@ -1,15 +1,18 @@
 /** Another size in place of one, wherever it is named; refused whole when one place cannot be rewritten surely. */
+
 import type { Edit } from '../checks/model.ts';
 import type { Analysis } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Span } from '../notes/model.ts';
 import { existence, fullLabel, label, parseValue, writeValue } from '../sizes/index.ts';
 import type { Size } from '../sizes/model.ts';
+import { type Phrase, phrase, quote } from '../texts/index.ts';
 import { mentionAt } from './places.ts';
 import { mentionsOf } from './references.ts';
+import { RENAME } from './texts/help.ts';
 
 export interface Refusal {
-  readonly refused: string;
+  readonly refused: Phrase;
 }
 
 export interface Renamed {
@@ -23,11 +26,9 @@ export function renameTarget(
 ): { span: Span; size: Size; name: string } | Refusal {
   const mention = mentionAt(analysis, offset);
   const size = mention?.sizes[0];
-  if (mention === undefined) return { refused: 'No size stands here.' };
-  if (mention.kind === 'ambiguous')
-    return { refused: `"${mention.text}" can be read in more than one way; make it clear first.` };
-  if (mention.kind === 'range' || size === undefined)
-    return { refused: 'A range names two sizes; put the cursor on a single size.' };
+  if (mention === undefined) return { refused: phrase(RENAME.nothing) };
+  if (mention.kind === 'ambiguous') return { refused: phrase(RENAME.unclear, { text: quote(mention.text) }) };
+  if (mention.kind === 'range' || size === undefined) return { refused: phrase(RENAME.range) };
   return { span: mention.source, size, name: label(size) };
 }
 
@@ -38,9 +39,10 @@ export function newSize(size: Size, name: string): Size | Refusal {
     .replace(/^(?:USP|metric|Hegar)\s+/i, '')
     .replace(/\s*(?:gauge|ga|G|French|Fr|Ch|F|mm ID|mm|in)\.?$/i, '');
   const read = parseValue(size.system, bare);
-  if (read === undefined) return { refused: `"${name.trim()}" is not a size like ${fullLabel(size)}.` };
+  if (read === undefined)
+    return { refused: phrase(RENAME.unlike, { name: quote(name.trim()), size: fullLabel(size) }) };
   const known = existence(read);
-  return known.exists === 'no' ? { refused: known.because } : read;
+  return known.exists === 'no' ? { refused: phrase(RENAME.missing, { because: known.because }) } : read;
 }
 
 /** Edits of one note. Each place keeps its notation; only the number changes. */
@@ -49,8 +51,7 @@ export function renameIn(analysis: Analysis, from: Size, to: Size): Renamed | Re
   for (const mention of mentionsOf(analysis, from)) {
     const edit = rewritten(analysis, mention, from, to);
     if (edit !== undefined) edits.push(...articleBefore(analysis.note.text, edit));
-    if (edit === undefined)
-      return { refused: `"${mention.text}" cannot be rewritten surely; change it by hand first.` };
+    if (edit === undefined) return { refused: phrase(RENAME.byHand, { text: quote(mention.text) }) };
     edits.push(edit);
   }
   return { edits };

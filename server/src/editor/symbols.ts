@@ -1,9 +1,12 @@
 /** Sizes under their headings, for the outline and for the search over all notes. */
+
 import type { Analysis } from '../course/index.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Span } from '../notes/model.ts';
 import { fullLabel, SYSTEM_NAMES } from '../sizes/index.ts';
-import { DEVICE_WORDS } from './words.ts';
+import { type Locale, list, quote, say, tell } from '../texts/index.ts';
+import { NAME } from './texts/help.ts';
+import { DEVICE_WORDS } from './texts/words.ts';
 
 export interface SizeSymbol {
   readonly name: string;
@@ -18,17 +21,20 @@ export interface HeadingSymbol {
 }
 
 /** "18 G", "USP 2-0 to USP 4-0", "2 (unclear)". */
-export const nameOf = (mention: Mention): string =>
-  mention.kind === 'ambiguous' ? `${mention.text} (unclear)` : mention.sizes.map(fullLabel).join(' to ');
+export const nameOf = (mention: Mention, locale?: Locale): string =>
+  mention.kind === 'ambiguous'
+    ? say(locale, NAME.unclear, { text: quote(mention.text) })
+    : tell(list(mention.sizes.map(fullLabel), NAME.to), locale);
 
-export function sizeSymbol(mention: Mention): SizeSymbol {
+export function sizeSymbol(mention: Mention, locale?: Locale): SizeSymbol {
   const system = mention.sizes[0] && SYSTEM_NAMES[mention.sizes[0].system];
   const device = mention.device && DEVICE_WORDS[mention.device];
-  return { name: nameOf(mention), detail: device ?? system ?? '', span: mention.source };
+  const detail = tell(device ?? system ?? '', locale);
+  return { name: nameOf(mention, locale), detail, span: mention.source };
 }
 
 /** Headings that have sizes below them, in text order; sizes before the first heading stand under "". */
-export function outline(analysis: Analysis): HeadingSymbol[] {
+export function outline(analysis: Analysis, locale?: Locale): HeadingSymbol[] {
   const groups = new Map<number, Mention[]>();
   for (const mention of analysis.mentions) {
     const heading = headingOf(analysis, mention);
@@ -36,7 +42,7 @@ export function outline(analysis: Analysis): HeadingSymbol[] {
     if (group === undefined) groups.set(heading, [mention]);
     else group.push(mention);
   }
-  return [...groups].map(([heading, mentions]) => headingSymbol(analysis, heading, mentions));
+  return [...groups].map(([heading, mentions]) => headingSymbol(analysis, heading, mentions, locale));
 }
 
 function headingOf(analysis: Analysis, mention: Mention): number {
@@ -45,8 +51,13 @@ function headingOf(analysis: Analysis, mention: Mention): number {
   return passage.kind === 'heading' ? passage.index : (passage.path.at(-1) ?? -1);
 }
 
-function headingSymbol(analysis: Analysis, heading: number, mentions: readonly Mention[]): HeadingSymbol {
-  const sizes = mentions.map(sizeSymbol);
+function headingSymbol(
+  analysis: Analysis,
+  heading: number,
+  mentions: readonly Mention[],
+  locale?: Locale,
+): HeadingSymbol {
+  const sizes = mentions.map((mention) => sizeSymbol(mention, locale));
   const starts = [...sizes.map((size) => size.span.start), headingStart(analysis, heading)];
   const span = {
     start: starts.reduce((least, start) => Math.min(least, start), Number.POSITIVE_INFINITY),

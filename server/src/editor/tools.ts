@@ -5,11 +5,10 @@
 import { analyse } from '../course/index.ts';
 import { findMentions } from '../mentions/index.ts';
 import { readNote } from '../notes/index.ts';
-import { convert, fullLabel, outerDiameter } from '../sizes/index.ts';
+import { CAUTION, convert, fullLabel, outerDiameter } from '../sizes/index.ts';
 import { lensOf } from './lens.ts';
 import { millimetres } from './millimetres.ts';
 import { nameOf } from './symbols.ts';
-import { CAUTION } from './words.ts';
 
 export type ToolName = 'listSizes' | 'checkSizes' | 'convertSize';
 

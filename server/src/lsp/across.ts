@@ -1,4 +1,5 @@
 /** What only shows when the notes of the course are set against each other: one device, different sizes. */
+
 import {
   type Diagnostic,
   type DiagnosticRelatedInformation,
@@ -7,6 +8,8 @@ import {
 import type { Severity } from '../checks/model.ts';
 import { namedSizes } from '../claims/index.ts';
 import { type Analysis, DIFFERS, type Differing, differing, type NamedIn } from '../course/index.ts';
+import { DIFFERING } from '../course/texts/differing.ts';
+import { type Locale, quote, say } from '../texts/index.ts';
 import { ORIGIN, type PageOf, SEVERITIES } from './diagnostics.ts';
 import { rangeOf } from './positions.ts';
 import type { Read } from './session.ts';
@@ -48,12 +51,12 @@ export class Across {
   }
 
   /** Diagnostics of one note. */
-  of(uri: string, level: Severity | 'off' | undefined, pageOf: PageOf): Diagnostic[] {
+  of(uri: string, level: Severity | 'off' | undefined, pageOf: PageOf, locale?: Locale): Diagnostic[] {
     if (level === 'off' || (this.notes.get(uri)?.named.length ?? 0) === 0) return [];
     const all = [...this.notes.values()].flatMap(({ named }) => named);
-    return differing(all)
+    return differing(all, locale)
       .filter(({ at }) => at.where.uri === uri)
-      .map((one) => diagnosticOf(one, level ?? 'info', pageOf(DIFFERS)));
+      .map((one) => diagnosticOf(one, level ?? 'info', pageOf(DIFFERS), locale));
   }
 }
 
@@ -61,6 +64,7 @@ function diagnosticOf(
   { at, others, says, holds }: Differing<Where>,
   level: Severity,
   page: string | undefined,
+  locale?: Locale,
 ): Diagnostic {
   return {
     range: at.where.range,
@@ -71,7 +75,7 @@ function diagnosticOf(
     message: `${says}\n${holds}`,
     relatedInformation: others.slice(0, SHOWN).map(({ where }) => ({
       location: where,
-      message: `here ${at.named.name} has another size`,
+      message: say(locale, DIFFERING.here, { name: quote(at.named.name) }),
     })),
   };
 }

@@ -1,8 +1,10 @@
 /** Findings as the protocol's diagnostics. */
+
 import { type Diagnostic, DiagnosticSeverity, DiagnosticTag } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Finding, Severity } from '../checks/model.ts';
 import { type Analysis, DIFFERS, hash } from '../course/index.ts';
+import { german } from '../texts/index.ts';
 import { rangeOf } from './positions.ts';
 import type { Read, Session } from './session.ts';
 import type { EditorSettings } from './settings.ts';
@@ -43,7 +45,7 @@ export interface Report {
 export function fullReport(session: Session, uri: string, read: Read): Report {
   session.across.take(uri, session.nameOf(uri), read);
   const level = read.decided.severity[DIFFERS];
-  const across = read.settings.findings ? session.across.of(uri, level, session.pageOf) : [];
+  const across = read.settings.findings ? session.across.of(uri, level, session.pageOf, session.locale) : [];
   return report(read, session.pageOf, across);
 }
 
@@ -73,7 +75,7 @@ export function diagnosticOf(document: TextDocument, finding: Finding, pageOf: P
 }
 
 /** Sources that are no standard and tell a reader nothing. */
-const NAMELESS: readonly string[] = ['', 'this checker'];
+const NAMELESS: readonly string[] = ['', 'this checker', german('this checker')];
 
 /** "Says X. Holds Y. (Source)" in plain text: clients show no markup here. */
 function messageOf(finding: Finding): string {

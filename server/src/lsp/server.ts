@@ -1,10 +1,12 @@
 /** One connection, start to end: what is offered, which handler answers what. */
+
 import {
   type Connection,
   type InitializeParams,
   type InitializeResult,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
+import { localeOf, say } from '../texts/index.ts';
 import { type Guard, guardFor } from './guard.ts';
 import { FIX_ALL, offerActions } from './handlers/actions.ts';
 import { offerCompletion } from './handlers/completion.ts';
@@ -22,6 +24,7 @@ import { offerWorkspaceDiagnostics } from './handlers/workspace-diagnostics.ts';
 import { fromClient, type NoteSource, Notes } from './notes.ts';
 import { Phase } from './phase.ts';
 import { Session } from './session.ts';
+import { ANSWER } from './texts.ts';
 
 /** What the surroundings give: reading notes that are not open. */
 export interface Host {
@@ -67,6 +70,7 @@ export function serve(connection: Connection, host: Host): Phase {
 
 function begin(session: Session, host: Host, params: InitializeParams): InitializeResult {
   session.capabilities = params.capabilities;
+  session.locale = localeOf(params.locale);
   session.take(params.initializationOptions?.settings);
   const folders =
     params.workspaceFolders?.map((folder) => folder.uri) ?? (params.rootUri ? [params.rootUri] : []);
@@ -93,7 +97,7 @@ function begin(session: Session, host: Host, params: InitializeParams): Initiali
       codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite', FIX_ALL] },
       inlayHintProvider: true,
       semanticTokensProvider: { legend: LEGEND, full: { delta: true }, range: true },
-      documentSymbolProvider: { label: 'Sizes' },
+      documentSymbolProvider: { label: say(session.locale, ANSWER.sizes) },
       workspaceSymbolProvider: true,
       referencesProvider: true,
       documentHighlightProvider: true,

@@ -1,7 +1,9 @@
 /** What one client has open: its documents, its settings, and each note's analysis until it changes. */
+
 import { type ClientCapabilities, type Connection, Emitter, TextDocuments } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Analysis, analyse, type Settings } from '../course/index.ts';
+import type { Locale } from '../texts/index.ts';
 import { Across } from './across.ts';
 import { CourseFiles, type Faulty } from './course-files.ts';
 import type { Notes } from './notes.ts';
@@ -37,6 +39,8 @@ export class Session {
   /** Settings files of the course. */
   readonly course: CourseFiles;
   capabilities: ClientCapabilities = {};
+  /** Language of what the author reads. */
+  locale: Locale = 'en';
   /** The client asks the author why an error is left in, by a command of ours. */
   asksReasons = false;
   /** The client shows pages about checks, under an address of ours. */
@@ -148,13 +152,20 @@ export class Session {
     return known.took < QUICK ? undefined : known;
   }
 
-  /** The course decides, and the author's own levels decide over it. One object for one pair, as a key of memos. */
+  /**
+   * The course decides, the author's own levels decide over it, and the client's language is added. One object for one
+   * pair, as a key of memos.
+   */
   private together(editor: EditorSettings, course: Settings): Settings {
-    if (Object.keys(editor.severity).length === 0) return course;
+    if (Object.keys(editor.severity).length === 0 && this.locale === 'en') return course;
     const mine = this.merged.get(editor) ?? new WeakMap<Settings, Settings>();
     this.merged.set(editor, mine);
     const known = mine.get(course);
-    const made = known ?? { ...course, severity: { ...course.severity, ...editor.severity } };
+    const made = known ?? {
+      ...course,
+      severity: { ...course.severity, ...editor.severity },
+      context: { ...course.context, locale: this.locale },
+    };
     mine.set(course, made);
     return made;
   }

@@ -1,6 +1,7 @@
 /** A size mention: where the prose names a size, how it reads, and the evidence for that reading. */
 import type { Span } from '../notes/model.ts';
 import type { Device, Size } from '../sizes/model.ts';
+import type { Locale, Phrase } from '../texts/index.ts';
 import type { Language } from './words/units.ts';
 
 /** One way to take an unclear token. */
@@ -8,6 +9,8 @@ export interface Reading {
   readonly size?: Size;
   /** Plain words: "size 2, 0.5 mm thick". */
   readonly words: string;
+  /** The same, not yet in any language. */
+  readonly meant: Phrase;
   /** Text that would say this reading without doubt: "2-0", "14 Fr", "25 g of". */
   readonly write: string;
 }
@@ -61,4 +64,6 @@ export interface Context {
   readonly devices?: Readonly<Record<string, Device>>;
   /** Languages the note is written in; all that are known when it is not said. */
   readonly languages?: readonly Language[];
+  /** Language of the words that a reader is shown; changes nothing that is read. English when it is not said. */
+  readonly locale?: Locale;
 }

@@ -1,10 +1,12 @@
 /** Which of two sizes is thicker. */
+import { type Phrase, phrase, tell } from '../texts/index.ts';
 import { outerDiameter, uspRow } from './diameter.ts';
 import { direction, fullLabel } from './format.ts';
 import { distinct, isPoint, mmText, overlaps } from './interval.ts';
 import { keptOfTwo } from './kept.ts';
 import { isCollagen, mayBeOversize } from './materials.ts';
 import type { Interval, Lens, Size, Thickness } from './model.ts';
+import { COMPARING } from './texts/comparing.ts';
 
 type Result = Thickness['result'];
 
@@ -20,15 +22,17 @@ export const compareThickness = keptOfTwo(thicknesses);
 function thicknesses(a: Size, b: Size, lensA: Lens, lensB: Lens): Thickness {
   const left = outerDiameter(a, lensA);
   const right = outerDiameter(b, lensB);
-  const because = reason(a, b, left, right);
+  const measured = measures(a, b, left, right);
   const sources = distinct([...(left?.sources ?? []), ...(right?.sources ?? [])]);
   if (a.system === b.system && alike(a, b, lensA, lensB)) {
     const result = byNumber(a, b, lensA);
-    return { result, because: because ?? orderReason(a, b), sources };
+    return { result, ...told(measured ?? orderReason(a, b)), sources };
   }
   const result = left && right ? byDiameter(a, b, left, right, lensA, lensB) : 'cannot-tell';
-  return { result, because: because ?? unknownReason(a, b, left), sources };
+  return { result, ...told(measured ?? unknownReason(a, b, left)), sources };
 }
+
+const told = (ground: Phrase): Pick<Thickness, 'because' | 'ground'> => ({ because: tell(ground), ground });
 
 function byNumber(a: Size, b: Size, lens: Lens): Result {
   if (a.system === 'usp' && a.value !== b.value && shareRow(a, b, lens)) return 'cannot-tell';
@@ -103,17 +107,21 @@ function metricOf(size: Size, { material }: Lens): number | undefined {
   return uspRow(size.value, isCollagen(material))?.metric;
 }
 
-function reason(a: Size, b: Size, left?: Interval, right?: Interval): string | undefined {
+function measures(a: Size, b: Size, left?: Interval, right?: Interval): Phrase | undefined {
   if (!left || !right) return undefined;
-  return `${fullLabel(a)} is ${mmText(left)}, ${fullLabel(b)} is ${mmText(right)}`;
+  return phrase(COMPARING.measured, {
+    left: fullLabel(a),
+    leftMeasure: mmText(left),
+    right: fullLabel(b),
+    rightMeasure: mmText(right),
+  });
 }
 
-function orderReason(a: Size, b: Size): string {
-  if (a.value === b.value) return `both are ${fullLabel(a)}`;
-  const down = direction(a.system) === 'down';
-  return `${fullLabel(a)} against ${fullLabel(b)}: a larger number is ${down ? 'thinner' : 'thicker'}`;
+function orderReason(a: Size, b: Size): Phrase {
+  if (a.value === b.value) return phrase(COMPARING.same, { size: fullLabel(a) });
+  const runs = direction(a.system) === 'down' ? COMPARING.thinner : COMPARING.thicker;
+  return phrase(runs, { left: fullLabel(a), right: fullLabel(b) });
 }
 
-function unknownReason(a: Size, b: Size, left?: Interval): string {
-  return `the outer diameter of ${fullLabel(left ? b : a)} is not given by its size`;
-}
+const unknownReason = (a: Size, b: Size, left?: Interval): Phrase =>
+  phrase(COMPARING.unknown, { size: fullLabel(left ? b : a) });

@@ -2,6 +2,7 @@
  * The words every other layer speaks: a system of sizes, a size in it, a length interval with its source.
  * Pure data. Nothing here knows about text, Markdown or editors.
  */
+import type { Phrase } from '../texts/index.ts';
 
 /** A system in which medical sizes are written. The ids are also the `system` values of reports. */
 export type System =
@@ -83,6 +84,8 @@ export interface Thickness {
   readonly result: 'thicker' | 'thinner' | 'same' | 'cannot-tell';
   /** One plain clause: "0.30–0.349 mm against 0.20–0.249 mm". */
   readonly because: string;
+  /** The same, not yet in any language. */
+  readonly ground: Phrase;
   readonly sources: readonly SourceKey[];
 }
 

@@ -2,10 +2,12 @@
  * Sizes side by side, to scale, as an SVG picture. It brings its own light card and dark ink, so it reads the same on
  * light, dark and high-contrast backgrounds; what is stressed is also bold, never told by colour alone.
  */
+import { type Locale, quote, say, tell } from '../texts/index.ts';
 import { innerDiameter, outerDiameter } from './diameter.ts';
 import { label } from './format.ts';
 import { mmText } from './interval.ts';
 import type { Interval, Lens, Size } from './model.ts';
+import { PICTURE } from './texts/picture.ts';
 
 export interface Drawn {
   readonly size: Size;
@@ -49,8 +51,8 @@ export const STRESSED = '#0b5394';
 export const OTHER = '#6b6b6b';
 
 /** The picture, or undefined when no size of the list has a diameter. Sizes without one are left out. */
-export function drawSizes(items: readonly Drawn[]): Picture | undefined {
-  const columns = items.flatMap((item) => columnOf(item) ?? []);
+export function drawSizes(items: readonly Drawn[], locale?: Locale): Picture | undefined {
+  const columns = items.flatMap((item) => columnOf(item, locale) ?? []);
   if (columns.length === 0) return undefined;
   const widest = Math.max(...columns.map((c) => c.interval.max));
   const scale = LARGEST / widest;
@@ -59,18 +61,19 @@ export function drawSizes(items: readonly Drawn[]): Picture | undefined {
   const height = base + 3 * LINE + PADDING * 2;
   const tooThin = columns.some((c) => c.interval.min * scale < THINNEST);
   const width = cardWidth(widths, tooThin);
-  const alternative = inWords(columns);
-  const body = [...place(columns, widths, scale, base), scaleBar(widest, height - PADDING, tooThin)];
+  const alternative = inWords(columns, locale);
+  const body = [...place(columns, widths, scale, base), scaleBar(widest, height - PADDING, tooThin, locale)];
   return { svg: card(width, height, alternative, body), alternative, width, height };
 }
 
-function columnOf({ size, lens, stressed = false, caption }: Drawn): Column | undefined {
+function columnOf({ size, lens, stressed = false, caption }: Drawn, locale?: Locale): Column | undefined {
   const outside = outerDiameter(size, lens);
   const interval = outside ?? innerDiameter(size, lens);
   if (!interval || !(interval.max > 0) || !Number.isFinite(interval.max)) return undefined;
   const hollow = outside === undefined;
-  const measure = `${mmText(interval)}${hollow ? ' inside' : ''}`;
-  return { caption: caption ?? label(size), measure, stressed, interval, hollow };
+  const length = mmText(interval);
+  const measure = hollow ? say(locale, PICTURE.inside, { length }) : tell(length, locale);
+  return { caption: caption ?? tell(label(size), locale), measure, stressed, interval, hollow };
 }
 
 const columnWidth = (c: Column, scale: number): number =>
@@ -121,13 +124,13 @@ function roundLength(mm: number): number {
 }
 
 /** A bar of a round length, so that the eye has a measure. */
-function scaleBar(widest: number, y: number, tooThin: boolean): string {
+function scaleBar(widest: number, y: number, tooThin: boolean, locale?: Locale): string {
   const mm = Math.min(roundLength(widest), LONGEST_BAR);
   const end = PADDING + (mm / widest) * LARGEST;
-  const note = tooThin ? '; the finest is drawn wider to be seen' : '';
+  const text = say(locale, tooThin ? PICTURE.barWider : PICTURE.bar, { mm });
   return (
     `<path d="M${PADDING} ${y - 6}V${y}H${px(end)}V${y - 6}" fill="none" stroke="${INK}"/>` +
-    `<text x="${px(end + 6)}" y="${y}">${mm} mm${note}</text>`
+    `<text x="${px(end + 6)}" y="${y}">${text}</text>`
   );
 }
 
@@ -137,8 +140,10 @@ const card = (width: number, height: number, title: string, body: readonly strin
   `<rect x="0.5" y="0.5" width="${width - 1}" height="${height - 1}" rx="6" fill="${CARD}" stroke="${INK}"/>` +
   `<g font-family="sans-serif" font-size="12" fill="${INK}">${body.join('')}</g></svg>`;
 
-const inWords = (columns: readonly Column[]): string =>
-  `To scale: ${columns.map((c) => `${c.caption} ${c.measure}`).join(', ')}`;
+const inWords = (columns: readonly Column[], locale?: Locale): string =>
+  say(locale, PICTURE.toScale, {
+    sizes: quote(columns.map((c) => `${c.caption} ${c.measure}`).join(', ')),
+  });
 
 const px = (value: number): string => String(Number(value.toFixed(3)));
 

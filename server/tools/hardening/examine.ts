@@ -88,5 +88,5 @@ function inEditor(analysis: Analysis): void {
   hintsIn(analysis, all);
   outline(analysis);
   tokensOf(analysis);
-  analysis.mentions.map(tooltip);
+  analysis.mentions.map((mention) => tooltip(mention));
 }

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { measureEdit } from '../../../server/src/claims/judge/measure.ts';
 import type { EquivalenceClaim, Operand } from '../../../server/src/claims/model.ts';
+import { tell } from '../../../server/src/texts/index.ts';
 import { at, judged, NOBODY, noteOf, type Said, side, type Written } from './claims.ts';
 
 const equal = (
@@ -430,7 +431,7 @@ describe('the edit of a measured value', () => {
     );
     if (!found) return undefined;
     const { title, edit } = found;
-    return [title, text.slice(0, edit.span.start) + edit.text + text.slice(edit.span.end)];
+    return [tell(title), text.slice(0, edit.span.start) + edit.text + text.slice(edit.span.end)];
   };
 
   it.each([

@@ -1,9 +1,12 @@
 /** Steps between threads, counted: "three sizes finer than 2-0 is 5-0", "a 5-0 is two steps below a 3-0", "from 2-0 to 5-0 is three steps". */
+
 import { wordValue } from '../../mentions/words/numbers.ts';
+import { phrase } from '../../texts/index.ts';
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { RULE } from '../texts/rules.ts';
 import type { Construction, Reading } from './model.ts';
 
 const STEP = /^(?:steps?|sizes?|notch(?:es)?|grades?|rungs?)$/;
@@ -122,7 +125,7 @@ function reading(scene: Scene, step: number, count: number, { from, to, sign, in
     focus: spanOf(scene, scene.items[step - 1]!, scene.items[step]!),
     system: 'usp',
     formula: right ? 'steps-as-counted' : 'steps-miscounted',
-    sum: `here that makes ${Math.abs(apart)}`,
+    sum: phrase(RULE.apart, { steps: Math.abs(apart) }),
   };
   return {
     claim,

@@ -1,6 +1,8 @@
 /** A size said to belong to a class, such as large-bore. */
 
+import { phrase } from '../../texts/index.ts';
 import type { CategoryClaim } from '../model.ts';
+import { CLASS } from '../texts/classes.ts';
 import { CATEGORIES } from '../words/categories.ts';
 import { USUAL } from '../words/usual.ts';
 import { cannotTell, type Judgement, sourceNames } from './model.ts';
@@ -9,7 +11,10 @@ import { sizeWords } from './words.ts';
 export function judgeCategory(claim: CategoryClaim): Judgement {
   const row = CATEGORIES.find((one) => one.id === claim.category);
   if (!row) return judgeUsual(claim);
-  const says = `Says ${sizeWords(claim.size)} is ${claim.member ? '' : 'not '}${row.label}.`;
+  const says = phrase(claim.member ? CLASS.says : CLASS.saysNot, {
+    size: sizeWords(claim.size),
+    label: row.label,
+  });
   const within = ([min, max]: readonly [number, number]) =>
     claim.size.sizes.every((size) => size.value >= min && size.value <= max);
   const inside = within(row.member);
@@ -20,7 +25,7 @@ export function judgeCategory(claim: CategoryClaim): Judgement {
   return {
     verdict,
     says,
-    holds: `${row.holds}.`,
+    holds: phrase(CLASS.holds, { rule: row.holds }),
     source: sourceNames(row.sources) || 'common practice, no source',
     sources: row.sources,
     steps: [{ label: 'value', text: row.holds, sources: row.sources }],
@@ -35,8 +40,8 @@ function judgeUsual(claim: CategoryClaim): Judgement {
   const outside = claim.size.sizes.every((size) => size.value >= min && size.value <= max);
   return {
     verdict: outside ? 'contradicted' : 'cannot-tell',
-    says: `Says ${sizeWords(claim.size)} for this patient.`,
-    holds: `${row.holds}. Local practice decides.`,
+    says: phrase(CLASS.saysUsual, { size: sizeWords(claim.size) }),
+    holds: phrase(CLASS.holdsUsual, { rule: row.holds }),
     source: sourceNames(row.sources),
     sources: row.sources,
     steps: [{ label: 'value', text: row.holds, sources: row.sources }],

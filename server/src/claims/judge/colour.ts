@@ -1,4 +1,5 @@
 /** Hub colours: on the code of the device, or, when no device is said, on every code that could be meant. */
+
 import type { Note } from '../../notes/model.ts';
 import {
   COLOURS,
@@ -10,14 +11,18 @@ import {
   label,
 } from '../../sizes/index.ts';
 import type { Size } from '../../sizes/model.ts';
+import { list, type Part, phrase, quote } from '../../texts/index.ts';
 import type { ColourClaim } from '../model.ts';
+import { COLOUR, COLOURED } from '../texts/colours.ts';
+import { FRAME } from '../texts/frame.ts';
+import { REPAIR } from '../texts/repairs.ts';
 import { COLOUR_WORDS } from '../words/colours.ts';
 import { cannotTell, type Judgement, sourceNames } from './model.ts';
 
 export function judgeColour(claim: ColourClaim, note: Note): Judgement {
   const size = claim.size.sizes[0];
   if (!size || claim.size.sizes.length > 1) return cannotTell('', '');
-  const says = `Says ${label(size)} is ${claim.colour}.`;
+  const says = phrase(COLOUR.says, { size: label(size), colour: claim.colour });
   const codes = codesFor(size, claim);
   // With no device said, a size that only one code has is of that code: there is no 25 G in the list of cannulas.
   const known = codes.flatMap((code) => {
@@ -27,24 +32,27 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
   const [only, ...others] = codes;
   if (only && others.length === 0 && known.length === 0) return elsewhere(only, size, claim, says);
   if (known.length === 0 || known.some(({ row }) => row.confidence === 'memory'))
-    return cannotTell(says, 'No colour is listed for this size.');
+    return cannotTell(says, phrase(COLOUR.unlisted));
   const fits = known.some(({ row }) => row.families.includes(claim.colour));
-  const words = known
-    .map(({ code, row }) => `${row.colours.join(' or ')} ${CODE_WORDS[code]}`)
-    .join(', and ');
+  const colours = known.map(({ code, row }) =>
+    phrase(COLOUR.on, { colours: list(row.colours, FRAME.or), where: phrase(COLOURED[code]) }),
+  );
   const sources = known.flatMap(({ row }) => row.sources).slice(0, 4);
-  const holds = `${label(size)} is ${words}. Read the marked size, not the colour.`;
+  const holds = phrase(COLOUR.holds, { size: label(size), colours: list(colours, FRAME.and) });
   const repair = !fits && known.length === 1 ? colourEdit(note, claim, known[0]!.row) : undefined;
   return {
     verdict: fits ? 'agrees' : 'contradicted',
     says,
     holds,
-    source: known.map(({ code }) => (code.startsWith('ISO') ? code : sourceNames(sources))).join(', '),
+    source: list(
+      known.map(({ code }) => (code.startsWith('ISO') ? code : sourceNames(sources))),
+      FRAME.comma,
+    ),
     sources,
     ...(repair ? { repair } : {}),
     steps: known.map(({ code, row }) => ({
       label: 'value' as const,
-      text: `${label(size)}: ${row.colour} (${code})`,
+      text: phrase(COLOUR.value, { size: label(size), colour: row.colour, code }),
       sources: row.sources,
       confidence: row.confidence,
     })),
@@ -52,28 +60,25 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
 }
 
 /** The device's code gives the colour to other sizes and has no colour for this one. */
-function elsewhere(code: ColourCode, size: Size, claim: ColourClaim, says: string): Judgement {
+function elsewhere(code: ColourCode, size: Size, claim: ColourClaim, says: Part): Judgement {
   const sizes = gaugesOf(code, claim.colour);
-  if (sizes.length === 0 || !code.startsWith('ISO'))
-    return cannotTell(says, 'No colour is listed for this size.');
+  if (sizes.length === 0 || !code.startsWith('ISO')) return cannotTell(says, phrase(COLOUR.unlisted));
   const { sources } = colourOf(code, sizes[0]!)!;
-  const shown = sizes.map((gauge) => label({ ...size, value: gauge })).join(' or ');
+  const shown = list(
+    sizes.map((gauge) => label({ ...size, value: gauge })),
+    FRAME.or,
+  );
   return {
     verdict: 'contradicted',
     says,
-    holds: `${claim.colour.charAt(0).toUpperCase()}${claim.colour.slice(1)} is ${shown} ${CODE_WORDS[code]}. Read the marked size, not the colour.`,
+    holds: phrase(COLOUR.elsewhere, { colour: claim.colour, sizes: shown, where: phrase(COLOURED[code]) }),
     source: code,
     sources,
-    steps: [{ label: 'value', text: `${claim.colour}: ${shown} (${code})`, sources }],
+    steps: [
+      { label: 'value', text: phrase(COLOUR.value, { size: claim.colour, colour: shown, code }), sources },
+    ],
   };
 }
-
-const CODE_WORDS: Readonly<Record<ColourCode, string>> = {
-  'ISO 6009': 'on a hypodermic needle hub',
-  'ISO 10555-5': 'on an IV cannula',
-  'urinary catheter': 'on a urinary catheter',
-  'suction catheter': 'on a suction catheter',
-};
 
 function codesFor(size: Size, claim: ColourClaim): ColourCode[] {
   // A hub is said of needles and cannulas alike: without a word for either, both codes could be meant.
@@ -96,5 +101,5 @@ function colourEdit(note: Note, claim: ColourClaim, { family: colour }: Colour) 
     word.charAt(0) === word.charAt(0).toLowerCase()
       ? colour
       : colour.charAt(0).toUpperCase() + colour.slice(1);
-  return { title: `Write “${text}”`, edit: { span: claim.focus, text } };
+  return { title: phrase(REPAIR.colour, { text: quote(text) }), edit: { span: claim.focus, text } };
 }

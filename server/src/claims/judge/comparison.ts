@@ -1,17 +1,21 @@
 /** Comparisons of named sizes: on the order of one system, or on intervals across systems. */
+
 import type { Context } from '../../mentions/model.ts';
 import type { Note } from '../../notes/model.ts';
 import { compareThickness, label, outerDiameter } from '../../sizes/index.ts';
 import type { Lens, Size, Thickness } from '../../sizes/model.ts';
+import { type Part, type Phrase, phrase, quote, tell } from '../../texts/index.ts';
 import type { Axis, ComparisonClaim, Relation, Verdict } from '../model.ts';
+import { COMPARISON, OUTCOME } from '../texts/comparison.ts';
 import { cannotTell, intervalWords, type Judgement, lensOf, sourceNames, unanimous } from './model.ts';
 import { swapEdit } from './swap.ts';
 import { relationWords, ruleWords, sizeWords } from './words.ts';
 
 export function judgeComparison(claim: ComparisonClaim, note: Note, context?: Context): Judgement {
   const [left, right] = spoken(claim);
-  const says = `Says ${left} ${relationWords(spokenAxis(claim), claim.relation)} ${right}.`;
-  if (!judged(claim, note)) return cannotTell(says, 'A size alone does not settle this.');
+  const relation = relationWords(spokenAxis(claim), claim.relation);
+  const says = phrase(COMPARISON.says, { left, relation, right });
+  if (!judged(claim, note)) return cannotTell(says, phrase(COMPARISON.unsettled));
   const lenses = [lensOf(claim.left, context), lensOf(claim.right, context)] as const;
   const pairs = claim.left.sizes.flatMap((a) =>
     claim.right.sizes.map((b) => ({ a, b, ...compared(a, b, lenses, claim.axis) })),
@@ -35,29 +39,27 @@ export function judgeComparison(claim: ComparisonClaim, note: Note, context?: Co
       { label: 'rule', text: ruleWords(worst.a, worst.b) },
       {
         label: 'value',
-        text: `${label(worst.a)} ${OUTCOMES[worst.result]} ${label(worst.b)}: ${worst.because}`,
+        text: phrase(COMPARISON.value, {
+          left: label(worst.a),
+          outcome: phrase(OUTCOME[worst.result]),
+          right: label(worst.b),
+          because: worst.ground,
+        }),
         sources: worst.sources,
       },
     ],
   };
 }
 
-const OUTCOMES: Readonly<Record<Thickness['result'], string>> = {
-  thicker: 'is thicker than',
-  thinner: 'is thinner than',
-  same: 'is the same as',
-  'cannot-tell': 'cannot be set against',
-};
-
 /** What goes by its inside is said to be wider or narrower inside, not thicker or thinner. */
 const spokenAxis = ({ axis, left }: ComparisonClaim): Axis =>
   axis === 'outer' && left.sizes[0]?.system === 'tube-id' ? 'bore' : axis;
 
 /** The two sides in words; as written when they are two ways to write one size. */
-function spoken({ left, right }: ComparisonClaim): [string, string] {
-  const words: [string, string] = [sizeWords(left), sizeWords(right)];
+function spoken({ left, right }: ComparisonClaim): [Part, Part] {
+  const words: [Part, Part] = [sizeWords(left), sizeWords(right)];
   const [a, b] = [left.mentions[0]?.text, right.mentions[0]?.text];
-  return words[0] === words[1] && a && b ? [a, b] : words;
+  return tell(words[0]) === tell(words[1]) && a && b ? [quote(a), quote(b)] : words;
 }
 
 function compared(a: Size, b: Size, lenses: readonly [Lens, Lens], axis: Axis): Thickness {
@@ -126,15 +128,21 @@ function holdsWords(
   result: Thickness['result'],
   axis: Axis,
   lenses: readonly [Lens, Lens],
-): string {
-  if (result === 'cannot-tell') return `${label(a)} and ${label(b)} cannot be told apart by size alone.`;
-  if (a.system === b.system && a.value === b.value)
-    return `These are two ways to write one size, ${label(a)}.`;
+): Phrase {
+  if (result === 'cannot-tell') return phrase(COMPARISON.alike, { left: label(a), right: label(b) });
+  if (a.system === b.system && a.value === b.value) return phrase(COMPARISON.oneSize, { size: label(a) });
   const relation: Relation = result === 'thicker' ? 'more' : result === 'thinner' ? 'less' : 'same';
-  const shown = (size: Size, lens: Lens) => {
+  const shown = (size: Size, lens: Lens): Part => {
     const interval = LENGTHS.has(size.system) ? undefined : outerDiameter(size, lens);
-    return interval ? `${label(size)} (${intervalWords(interval)})` : label(size);
+    return interval
+      ? phrase(COMPARISON.measured, { size: label(size), measure: intervalWords(interval) })
+      : label(size);
   };
-  return `${shown(a, lenses[0])} ${relationWords(axis, relation)} ${shown(b, lenses[1])}: ${ruleWords(a, b)}.`;
+  return phrase(COMPARISON.holds, {
+    left: shown(a, lenses[0]),
+    relation: relationWords(axis, relation),
+    right: shown(b, lenses[1]),
+    rule: ruleWords(a, b),
+  });
 }
 const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch']);

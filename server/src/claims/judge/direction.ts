@@ -1,7 +1,10 @@
 /** Which way the numbers of a system run. */
+
 import type { Note } from '../../notes/model.ts';
 import { DIRECTION_WORDS, direction } from '../../sizes/index.ts';
+import { phrase } from '../../texts/index.ts';
 import type { DirectionClaim } from '../model.ts';
+import { DIRECTION } from '../texts/direction.ts';
 import { cannotTell, type Judgement, sourceNames } from './model.ts';
 import { swapEdit } from './swap.ts';
 import { endWords, numberWords } from './words.ts';
@@ -24,13 +27,22 @@ const STANDARDS: Readonly<Record<string, string>> = {
 export function judgeDirection(claim: DirectionClaim, note: Note): Judgement {
   if (claim.system === 'millimetre') return judgeCoupled(claim, note);
   const zeros = claim.zeros ?? false;
-  const says = `Says ${numberWords(claim.system, claim.number === 'up', zeros)} ${zeros ? 'are' : 'is'} ${endWords(claim.axis, claim.size === 'up')}.`;
+  const says = phrase(zeros ? DIRECTION.saysMany : DIRECTION.says, {
+    number: numberWords(claim.system, claim.number === 'up', zeros),
+    end: endWords(claim.axis, claim.size === 'up'),
+  });
   const runs = zeros ? 'down' : claim.whole ? 'up' : direction(claim.system);
   if (runs === 'split' || claim.axis === 'number' || claim.axis === 'other')
-    return cannotTell(says, `With USP sizes, ${DIRECTION_WORDS.usp}.`);
+    return cannotTell(
+      says,
+      phrase(DIRECTION.holds, { system: SYSTEM_WORDS.usp!, rule: DIRECTION_WORDS.usp }),
+    );
   const right = (runs === 'up') === (claim.number === claim.size);
   const swap = swapEdit(note, claim.focus);
-  const holds = `With ${SYSTEM_WORDS[claim.system] ?? 'these sizes'}, ${zeros ? 'more zeros are thinner' : DIRECTION_WORDS[claim.system]}.`;
+  const holds = phrase(DIRECTION.holds, {
+    system: SYSTEM_WORDS[claim.system] ?? 'these sizes',
+    rule: zeros ? phrase(DIRECTION.moreZerosThinner) : DIRECTION_WORDS[claim.system],
+  });
   return {
     verdict: right ? 'agrees' : 'contradicted',
     says,
@@ -44,8 +56,9 @@ export function judgeDirection(claim: DirectionClaim, note: Note): Judgement {
 
 /** What is wider runs faster, holds more and leaves a larger hole, all else equal (source of the flow: mcpherson). */
 function judgeCoupled(claim: DirectionClaim, note: Note): Judgement {
-  const says = `Says what is ${endWords('outer', claim.number === 'up')} is ${endWords(claim.axis, claim.size === 'up')}.`;
-  const holds = `All else equal, what is ${endWords('outer', claim.number === 'up')} is ${endWords(claim.axis, claim.number === 'up')}.`;
+  const wide = endWords('outer', claim.number === 'up');
+  const says = phrase(DIRECTION.coupled, { wide, end: endWords(claim.axis, claim.size === 'up') });
+  const holds = phrase(DIRECTION.coupledHolds, { wide, end: endWords(claim.axis, claim.number === 'up') });
   const sources = claim.axis === 'flow' ? ['mcpherson'] : [];
   const swap = swapEdit(note, claim.focus);
   return {

@@ -2,38 +2,46 @@
  * Two ways of saying one size. The value said must lie in the interval of the size, widened by the rounding of the
  * digits as written; it contradicts only when it lies clearly outside: more than half a step to the next size.
  */
+
 import type { Context } from '../../mentions/model.ts';
 import type { Note } from '../../notes/model.ts';
 import { convert, innerDiameter, label, neighbours, outerDiameter } from '../../sizes/index.ts';
 import type { Interval, Lens } from '../../sizes/model.ts';
+import { list, type Part, type Phrase, phrase, quote } from '../../texts/index.ts';
 import type { EquivalenceClaim, Operand, Verdict } from '../model.ts';
+import { FRAME } from '../texts/frame.ts';
+import { MEASURE } from '../texts/measures.ts';
 import { measureEdit } from './measure.ts';
 import { cannotTell, intervalWords, type Judgement, lensOf, sourceNames } from './model.ts';
+import { labels } from './words.ts';
 
 const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch', 'hegar']);
 const UNIT_MM: Readonly<Record<string, number>> = { millimetre: 1, inch: 25.4, 'wire-inch': 25.4, hegar: 1 };
 
 /** A size as said: a fraction of an inch as it is written, all else as labelled. */
-function shown({ sizes, mentions }: Operand): string {
+function shown({ sizes, mentions }: Operand): Part {
   const written = mentions[0]?.text ?? '';
   return mentions.length === 1 && /[0-9]\/[0-9]/.test(written) && sizes[0]?.system === 'inch'
-    ? written
-    : sizes.map((size) => label(size)).join(' to ');
+    ? quote(written)
+    : labels(sizes, FRAME.to);
 }
 
-const AXIS_HOLDS: Readonly<Record<string, string>> = {
-  bore: ' inside',
-  radius: ' in radius',
-  around: ' around',
+const AXIS_HOLDS: Readonly<Record<string, Phrase>> = {
+  bore: phrase(MEASURE.inside),
+  radius: phrase(MEASURE.radius),
+  around: phrase(MEASURE.around),
 };
 
-function saysOf({ axis, left, right }: EquivalenceClaim): string {
-  const [a, b] = [shown(left), shown(right)];
-  if (axis === 'radius') return `Says the radius of ${a} is ${b}.`;
-  return axis === 'around'
-    ? `Says ${a} is ${b} around.`
-    : `Says ${a} is ${axis === 'bore' ? 'inside ' : ''}${b}.`;
-}
+const saysOf = ({ axis, left, right }: EquivalenceClaim): Phrase =>
+  phrase(AXIS_SAYS[axis] ?? MEASURE.says, { left: shown(left), right: shown(right) });
+
+const AXIS_SAYS = {
+  bore: MEASURE.saysInside,
+  radius: MEASURE.saysRadius,
+  around: MEASURE.saysAround,
+  outer: MEASURE.says,
+  length: MEASURE.says,
+} as const;
 
 export function judgeEquivalence(claim: EquivalenceClaim, note: Note, context?: Context): Judgement {
   const [a, b] = [claim.left.sizes, claim.right.sizes];
@@ -51,14 +59,14 @@ function judgeMeasured(
   claim: EquivalenceClaim,
   named: Operand,
   measured: Operand,
-  says: string,
+  says: Part,
   note: Note,
   context?: Context,
 ): Judgement {
   const lens = lensOf(named, context);
   const truth = intervalOf(named, claim.axis, lens);
   const said = claim.said ?? saidInterval(measured);
-  if (!truth || !said) return cannotTell(says, 'No table gives this value.');
+  if (!truth || !said) return cannotTell(says, phrase(MEASURE.noTable));
   // Words that leave a length open have been given their room already.
   const loose = claim.approximate && !claim.said ? truth.max * 0.1 : 0;
   const rounding = (claim.said ? 0 : roundingOf(measured)) + roundingOf(named) + loose;
@@ -73,8 +81,13 @@ function judgeMeasured(
       : overlap(said, truth, rounding, margin));
   const verdict =
     compared === 'contradicted' && limitsOfGut(claim, named, said, lens, note) ? 'cannot-tell' : compared;
-  const inner = AXIS_HOLDS[claim.axis] ?? '';
-  const holds = `${named.sizes.map((size) => label(size)).join(' to ')} is ${intervalWords(truth)}${inner}${inchWords(measured, truth)}${truth.caution ? ` (${truth.caution})` : ''}.`;
+  const holds = phrase(MEASURE.holds, {
+    size: labels(named.sizes, FRAME.to),
+    measure: intervalWords(truth),
+    axis: AXIS_HOLDS[claim.axis] ?? '',
+    inch: inchWords(measured, truth),
+    caution: truth.caution ? phrase(MEASURE.caution, { caution: truth.caution }) : '',
+  });
   const repair = verdict === 'contradicted' ? measureEdit(note, measured, truth) : undefined;
   return {
     verdict,
@@ -86,13 +99,20 @@ function judgeMeasured(
     steps: [
       {
         label: 'value',
-        text: `${label(named.sizes[0]!)}: ${intervalWords(truth)} by ${truth.standard}`,
+        text: phrase(MEASURE.by, {
+          size: label(named.sizes[0]!),
+          measure: intervalWords(truth),
+          standard: truth.standard,
+        }),
         sources: truth.sources,
         confidence: truth.confidence,
       },
       {
         label: 'value',
-        text: `written: ${said.min === said.max ? said.min : `${said.min} to ${said.max}`} mm, read with a tolerance of ${Number(rounding.toFixed(4))} mm for rounding`,
+        text: phrase(MEASURE.written, {
+          said: said.min === said.max ? said.min : phrase(MEASURE.range, said),
+          rounding: Number(rounding.toFixed(4)),
+        }),
       },
     ],
   };
@@ -119,9 +139,9 @@ function limitsOfGut(
   return gut !== undefined && ends(said, gut, 0.011, 0) === 'agrees';
 }
 
-const inchWords = (measured: Operand, truth: Interval) =>
+const inchWords = (measured: Operand, truth: Interval): Part =>
   UNIT_MM[measured.sizes[0]!.system] === 25.4
-    ? ` (${Number(((truth.nominal ?? truth.min) / 25.4).toFixed(3))} in)`
+    ? phrase(MEASURE.inch, { value: Number(((truth.nominal ?? truth.min) / 25.4).toFixed(3)) })
     : '';
 
 /** Interval of a size or of a range of sizes, mm. */
@@ -225,7 +245,7 @@ function ends(
 }
 
 /** USP against metric number, or gauge against French. */
-function judgeNumbers(claim: EquivalenceClaim, says: string, note: Note, context?: Context): Judgement {
+function judgeNumbers(claim: EquivalenceClaim, says: Part, note: Note, context?: Context): Judgement {
   const a = claim.left.sizes[0]!;
   const b = claim.right.sizes[0]!;
   if (claim.left.sizes.length > 1 || claim.right.sizes.length > 1) return cannotTell(says, '');
@@ -237,7 +257,7 @@ function judgeNumbers(claim: EquivalenceClaim, says: string, note: Note, context
 
 const SYNTHETIC = /\b(?:synthetics?|non-?absorbables?)\b/i;
 
-function judgeSutures(claim: EquivalenceClaim, says: string, note: Note, context?: Context): Judgement {
+function judgeSutures(claim: EquivalenceClaim, says: Part, note: Note, context?: Context): Judgement {
   const [usp, metric] =
     claim.left.sizes[0]!.system === 'usp' ? [claim.left, claim.right] : [claim.right, claim.left];
   const lens = lensOf(usp, context);
@@ -254,35 +274,43 @@ function judgeSutures(claim: EquivalenceClaim, says: string, note: Note, context
   return {
     verdict: near ? 'agrees' : 'contradicted',
     says,
-    holds: `${label(usp.sizes[0]!)} is ${[...new Set(values.map((c) => c.text))].join(', or for gut ')}.`,
+    holds: phrase(MEASURE.is, {
+      size: label(usp.sizes[0]!),
+      values: list([...new Set(values.map((c) => c.text))], FRAME.orForGut),
+    }),
     source: first.standard,
     sources: first.sources,
     steps: values.map((c) => ({
       label: 'value' as const,
-      text: `${label(usp.sizes[0]!)} is ${c.text}`,
+      text: phrase(MEASURE.step, { size: label(usp.sizes[0]!), values: c.text }),
       sources: c.sources,
       confidence: c.confidence,
     })),
   };
 }
 
-function judgeAcross(claim: EquivalenceClaim, says: string, context?: Context): Judgement {
+function judgeAcross(claim: EquivalenceClaim, says: Part, context?: Context): Judgement {
   const [a, b] = [claim.left, claim.right];
   const truth = outerDiameter(a.sizes[0]!, lensOf(a, context));
   const other = outerDiameter(b.sizes[0]!, lensOf(b, context));
   if (!truth || !other)
-    return judgeTube(a, b, truth ?? other, says) ?? cannotTell(says, 'No table gives both diameters.');
+    return judgeTube(a, b, truth ?? other, says) ?? cannotTell(says, phrase(MEASURE.noTables));
   const margin = Math.max(marginOf(a, truth, lensOf(a, context)), marginOf(b, other, lensOf(b, context)));
   const verdict = overlap(other, truth, 0, Math.max(margin, 0.12 * truth.max));
   return {
     verdict,
     says,
-    holds: `${label(a.sizes[0]!)} is ${intervalWords(truth)}; ${label(b.sizes[0]!)} is ${intervalWords(other)}.`,
+    holds: phrase(MEASURE.both, {
+      left: label(a.sizes[0]!),
+      leftMeasure: intervalWords(truth),
+      right: label(b.sizes[0]!),
+      rightMeasure: intervalWords(other),
+    }),
     source: [...new Set([truth.standard, other.standard])].join(', '),
     sources: [...truth.sources, ...other.sources],
     steps: [truth, other].map((t) => ({
       label: 'value' as const,
-      text: `${intervalWords(t)} by ${t.standard}`,
+      text: phrase(MEASURE.measureBy, { measure: intervalWords(t), standard: t.standard }),
       sources: t.sources,
       confidence: t.confidence,
     })),
@@ -290,12 +318,17 @@ function judgeAcross(claim: EquivalenceClaim, says: string, context?: Context): 
 }
 
 /** A tube named by its inside is wider than that outside, and nowhere twice as wide: enough to tell it from another scale. */
-function judgeTube(a: Operand, b: Operand, other: Interval | undefined, says: string): Judgement | undefined {
+function judgeTube(a: Operand, b: Operand, other: Interval | undefined, says: Part): Judgement | undefined {
   const tube = [a, b].map(({ sizes }) => sizes[0]!).find(({ system }) => system === 'tube-id');
   const named = a.sizes[0] === tube ? b : a;
   if (!tube || !other || (other.max >= tube.value && other.min <= 2 * tube.value)) return undefined;
   const inside = innerDiameter(tube);
-  const holds = `A ${label(tube)} tube is ${tube.value} mm inside and wider outside; ${label(named.sizes[0]!)} is ${intervalWords(other)}.`;
+  const holds = phrase(MEASURE.tube, {
+    tube: label(tube),
+    value: tube.value,
+    size: label(named.sizes[0]!),
+    measure: intervalWords(other),
+  });
   return {
     verdict: 'contradicted',
     says,

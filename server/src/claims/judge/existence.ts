@@ -1,12 +1,15 @@
 /** A size that its system does not have. */
+
 import { existence, label } from '../../sizes/index.ts';
+import { phrase, quote } from '../../texts/index.ts';
 import type { ExistenceClaim } from '../model.ts';
+import { MISSING } from '../texts/missing.ts';
 import { cannotTell, type Judgement, lensOf, sourceNames } from './model.ts';
 import { sizeWords } from './words.ts';
 
 export function judgeExistence(claim: ExistenceClaim): Judgement {
   if (claim.odd) return judgeOdd(claim.odd);
-  const says = `Names a size ${sizeWords(claim.size)}.`;
+  const says = phrase(MISSING.says, { size: sizeWords(claim.size) });
   const missing = claim.size.sizes
     .map((size) => ({ size, ...existence(size, lensOf(claim.size)) }))
     .find((one) => one.exists === 'no');
@@ -14,7 +17,7 @@ export function judgeExistence(claim: ExistenceClaim): Judgement {
   return {
     verdict: 'contradicted',
     says,
-    holds: `${label(missing.size)} does not exist: ${missing.because}.`,
+    holds: phrase(MISSING.holds, { size: label(missing.size), because: missing.because }),
     source: sourceNames(missing.sources) || 'common practice, no source',
     sources: missing.sources,
     steps: [{ label: 'value', text: missing.because, sources: missing.sources }],
@@ -23,8 +26,8 @@ export function judgeExistence(claim: ExistenceClaim): Judgement {
 
 const judgeOdd = ({ written, because }: NonNullable<ExistenceClaim['odd']>): Judgement => ({
   verdict: 'contradicted',
-  says: `Names a size ${written}.`,
-  holds: `${written} does not exist: ${because}.`,
+  says: phrase(MISSING.saysWritten, { written: quote(written) }),
+  holds: phrase(MISSING.holdsWritten, { written: quote(written), because }),
   source: 'common practice, no source',
   sources: [],
   steps: [{ label: 'rule', text: because }],

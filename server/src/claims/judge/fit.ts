@@ -1,22 +1,27 @@
 /** Whether one thing goes through another: its outside against the widest inside that the other can have. */
+
 import type { Context } from '../../mentions/model.ts';
 import { innerDiameter, label, outerDiameter } from '../../sizes/index.ts';
 import type { Interval, Lens, Size } from '../../sizes/model.ts';
+import { type Phrase, phrase } from '../../texts/index.ts';
 import type { FitClaim } from '../model.ts';
+import { FIT } from '../texts/fit.ts';
+import { MEASURE } from '../texts/measures.ts';
 import { cannotTell, intervalWords, type Judgement, lensOf, mm, sourceNames } from './model.ts';
 
 export function judgeFit(claim: FitClaim, context?: Context): Judgement {
   const [thing, container] = [claim.thing.sizes[0]!, claim.container.sizes[0]!];
-  const says = `Says ${label(thing)} goes through ${label(container)}.`;
+  const says = phrase(FIT.says, { thing: label(thing), container: label(container) });
   const outside = outerDiameter(thing, lensOf(claim.thing, context));
   const hole = holeOf(container, lensOf(claim.container, context));
-  if (!outside || !hole) return cannotTell(says, 'No table gives these diameters.');
+  if (!outside || !hole) return cannotTell(says, phrase(MEASURE.noDiameters));
   const sources = [...new Set([...outside.sources, ...hole.within.sources])];
-  const [wide, room] = [`${label(thing)} is ${intervalWords(outside)} thick`, roomWords(container, hole)];
+  const wide = phrase(FIT.thick, { size: label(thing), measure: intervalWords(outside) });
+  const room = roomWords(container, hole);
   return {
     verdict: verdictOf(outside, hole),
     says,
-    holds: `${wide}, and ${room}.`,
+    holds: phrase(FIT.holds, { wide, room }),
     source: sourceNames(sources) || hole.within.standard,
     sources,
     steps: [
@@ -41,10 +46,10 @@ function holeOf(size: Size, lens: Lens): Hole | undefined {
 }
 
 /** A hole given in millimetres says its width itself. */
-const roomWords = (size: Size, { within, bored }: Hole): string =>
+const roomWords = (size: Size, { within, bored }: Hole): Phrase =>
   size.system === 'millimetre'
-    ? `the hole is ${label(size)} wide`
-    : `${label(size)} is at most ${mm(within.max)} mm ${bored ? 'wide inside' : 'across'}`;
+    ? phrase(FIT.hole, { size: label(size) })
+    : phrase(bored ? FIT.inside : FIT.across, { size: label(size), value: mm(within.max) });
 
 /** Rounding of charts in the last place written, mm. */
 const SLACK = 0.03;

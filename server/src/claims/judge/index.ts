@@ -1,7 +1,10 @@
 /** Judges a claim on the tables and intervals of `sizes`, with the stance applied. */
+
 import type { Context } from '../../mentions/model.ts';
 import type { Note } from '../../notes/model.ts';
+import { type Locale, type Part, phrase, quote, say, tell } from '../../texts/index.ts';
 import type { Claim, Stance, Statement, Verdict } from '../model.ts';
+import { FRAME } from '../texts/frame.ts';
 import { judgeCategory } from './category.ts';
 import { judgeColour } from './colour.ts';
 import { judgeComparison } from './comparison.ts';
@@ -20,20 +23,29 @@ export function judge(claim: Claim, stance: Stance, note: Note, context?: Contex
   const judgement = judgeClaim(claim, note, context);
   const passing = stance === 'denied' && claim.kind === 'property' && claim.presupposed === true;
   const verdict = passing ? 'cannot-tell' : underStance(judgement.verdict, stance);
-  const { says, holds, source, sources, repair } = judgement;
+  const { sources, repair } = judgement;
+  const inWords = (part: Part): string => tell(part, context?.locale);
+  const says = inWords(judgement.says);
   const kept = verdict === 'contradicted' && stance === 'asserted' ? repair : undefined;
   return {
     claim,
     stance,
     verdict,
-    says: stance === 'denied' ? `Denied here: ${says.charAt(0).toLowerCase()}${says.slice(1)}` : says,
-    holds,
-    source,
+    says: stance === 'denied' ? denied(says, context?.locale) : says,
+    holds: inWords(judgement.holds),
+    source: inWords(judgement.source),
     sources,
-    ...(kept ? { repair: kept } : {}),
+    ...(kept ? { repair: { ...kept, title: inWords(kept.title) } } : {}),
     derivation: [
-      { label: 'read', text: `${says} (read by "${claim.construction}", ${stance})` },
-      ...judgement.steps,
+      {
+        label: 'read',
+        text: say(context?.locale, FRAME.read, {
+          says: quote(says),
+          construction: claim.construction,
+          stance,
+        }),
+      },
+      ...judgement.steps.map((step) => ({ ...step, text: inWords(step.text) })),
       { label: 'result', text: verdict === 'cannot-tell' ? 'cannot tell' : verdict },
     ],
   };
@@ -68,13 +80,20 @@ function judgeClaim(claim: Claim, note: Note, context?: Context): Judgement {
     case 'key':
       return {
         verdict: 'contradicted',
-        says: 'The key marks this answer',
+        says: phrase(FRAME.keyMarks),
         holds: claim.problem,
         source: '',
         sources: [],
         steps: [],
       };
   }
+}
+
+/** The sentence without its opening, as what the text denies. */
+function denied(says: string, locale: Locale = 'en'): string {
+  const opening = FRAME.opening[locale];
+  if (says.startsWith(opening)) return say(locale, FRAME.denied, { said: quote(says.slice(opening.length)) });
+  return say(locale, FRAME.deniedWhole, { said: quote(says.charAt(0).toLowerCase() + says.slice(1)) });
 }
 
 /** Only what the author asserts or denies is judged; a true denial agrees. */

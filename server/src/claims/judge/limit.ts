@@ -1,8 +1,12 @@
 /** A size said to keep to a limit. */
+
 import type { Context } from '../../mentions/model.ts';
 import { compareThickness, label } from '../../sizes/index.ts';
 import type { Size } from '../../sizes/model.ts';
+import { type Phrase, phrase } from '../../texts/index.ts';
 import type { LimitClaim, Verdict } from '../model.ts';
+import { OUTCOME } from '../texts/comparison.ts';
+import { LIMIT } from '../texts/limits.ts';
 import { cannotTell, type Judgement, lensOf, sourceNames } from './model.ts';
 import { ruleWords } from './words.ts';
 
@@ -12,24 +16,30 @@ export function judgeLimit(claim: LimitClaim, context?: Context): Judgement {
   const tests = claim.size.sizes.map((size) => ({ size, verdict: within(claim, size, bound, context) }));
   const bad = tests.find((test) => test.verdict === 'contradicted');
   const size = bad?.size ?? tests[0]!.size;
-  const says = `Says ${label(size)} keeps to the limit “${limitWords(claim, bound)}”.`;
+  const says = phrase(LIMIT.says, { size: label(size), limit: limitWords(claim, bound) });
   const open = tests.some((test) => test.verdict === 'cannot-tell');
   const { result, sources } = compared(claim, size, bound, context);
   if (!bad && open) return cannotTell(says, '');
-  const relation = result === 'same' ? 'is' : `is ${result} than`;
+  const relation = phrase(result === 'same' ? LIMIT.is : OUTCOME[result]);
   return {
     verdict: bad ? 'contradicted' : 'agrees',
     says,
-    holds: `${label(size)} ${relation} ${label(bound)}: ${ruleWords(size, bound)}.`,
+    holds: phrase(LIMIT.holds, {
+      size: label(size),
+      relation,
+      bound: label(bound),
+      rule: ruleWords(size, bound),
+    }),
     source: sourceNames(sources) || ruleWords(size, bound),
     sources,
     steps: [{ label: 'rule', text: ruleWords(size, bound), sources }],
   };
 }
 
-function limitWords({ side, strict }: LimitClaim, bound: Size): string {
-  const word = side === 'at-least' ? 'thicker' : 'thinner';
-  return strict ? `${word} than ${label(bound)}` : `${label(bound)} or ${word}`;
+function limitWords({ side, strict }: LimitClaim, bound: Size): Phrase {
+  const [beyond, from] =
+    side === 'at-least' ? [LIMIT.thickerThan, LIMIT.orThicker] : [LIMIT.thinnerThan, LIMIT.orThinner];
+  return phrase(strict ? beyond : from, { bound: label(bound) });
 }
 
 const compared = (claim: LimitClaim, size: Size, bound: Size, context?: Context) =>

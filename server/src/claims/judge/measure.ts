@@ -1,17 +1,16 @@
 /** The edit that corrects a measured value, in the unit and with the digits the author used. */
-import type { Edit } from '../../checks/model.ts';
+
 import type { Note } from '../../notes/model.ts';
 import type { Interval } from '../../sizes/model.ts';
+import { phrase, quote } from '../../texts/index.ts';
 import type { Operand } from '../model.ts';
+import { REPAIR } from '../texts/repairs.ts';
+import type { Repair } from './model.ts';
 
 const NUMBER = /\d+(?:[.,]\d+)?|[.,]\d+/g;
 
 /** None when the value is spelled in words, a fraction, a range, or when nothing would be left of it. */
-export function measureEdit(
-  note: Note,
-  measured: Operand,
-  truth: Interval,
-): { title: string; edit: Edit } | undefined {
+export function measureEdit(note: Note, measured: Operand, truth: Interval): Repair | undefined {
   const mention = measured.mentions[0];
   const size = measured.sizes[0];
   if (!mention || !size || measured.sizes.length > 1) return undefined;
@@ -29,7 +28,7 @@ export function measureEdit(
       : text;
   const start = mention.source.start + only.index;
   return {
-    title: `Write ${shown} instead of ${only[0]}`,
+    title: phrase(REPAIR.value, { text: quote(shown), word: quote(only[0]) }),
     edit: { span: { start, end: start + only[0].length }, text: shown },
   };
 }

@@ -1,21 +1,34 @@
 /** A verdict on a claim as if asserted, with its words and its derivation. */
+
 import type { Edit, Step } from '../../checks/model.ts';
 import type { Context } from '../../mentions/model.ts';
 import { SOURCES } from '../../sizes/index.ts';
 import type { Interval, Lens, Size } from '../../sizes/model.ts';
+import { type Part, type Phrase, phrase } from '../../texts/index.ts';
 import type { Operand, Verdict } from '../model.ts';
+import { MEASURE } from '../texts/measures.ts';
 
+/** Its words are not yet in any language. */
 export interface Judgement {
   readonly verdict: Verdict;
-  readonly says: string;
-  readonly holds: string;
-  readonly source: string;
+  readonly says: Part;
+  readonly holds: Part;
+  readonly source: Part;
   readonly sources: readonly string[];
-  readonly repair?: { readonly title: string; readonly edit: Edit };
-  readonly steps: readonly Step[];
+  readonly repair?: Repair;
+  readonly steps: readonly JudgedStep[];
 }
 
-export const cannotTell = (says: string, holds: string): Judgement => ({
+export interface Repair {
+  readonly title: Part;
+  readonly edit: Edit;
+}
+
+export interface JudgedStep extends Omit<Step, 'text'> {
+  readonly text: Part;
+}
+
+export const cannotTell = (says: Part, holds: Part): Judgement => ({
   verdict: 'cannot-tell',
   says,
   holds,
@@ -41,11 +54,12 @@ export function unanimous<T>(values: readonly T[]): T | undefined {
 export const mm = (value: number): string => `${Number(value.toFixed(value < 1 ? 3 : 2))}`;
 
 /** "0.30 to 0.349 mm", or "4.67 mm" when both ends are close. */
-export function intervalWords(interval: Interval): string {
+export function intervalWords(interval: Interval): Phrase {
   const { min, max, nominal } = interval;
-  if (max - min <= 0.051 && nominal !== undefined) return `${mm(Number(nominal.toFixed(2)))} mm`;
-  if (mm(min) === mm(max)) return `${mm(min)} mm`;
-  return `${mm(min)} to ${mm(max)} mm`;
+  if (max - min <= 0.051 && nominal !== undefined)
+    return phrase(MEASURE.mm, { value: mm(Number(nominal.toFixed(2))) });
+  if (mm(min) === mm(max)) return phrase(MEASURE.mm, { value: mm(min) });
+  return phrase(MEASURE.span, { min: mm(min), max: mm(max) });
 }
 
 export function sourceNames(keys: readonly string[]): string {

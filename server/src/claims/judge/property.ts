@@ -1,8 +1,13 @@
 /** What a suture material or a needle point is said to be. */
+
 import { materialById, POINTS, pointById } from '../../sizes/index.ts';
 import type { Material } from '../../sizes/materials.ts';
 import type { Point } from '../../sizes/points.ts';
+import { list, type Phrase, phrase } from '../../texts/index.ts';
 import type { PropertyClaim, Verdict } from '../model.ts';
+import { FRAME } from '../texts/frame.ts';
+import { MATERIAL } from '../texts/materials.ts';
+import { POINT } from '../texts/points.ts';
 import { judgeLasting } from './lasting.ts';
 import { cannotTell, type Judgement, sourceNames } from './model.ts';
 
@@ -24,10 +29,13 @@ const WORDS: Readonly<Record<string, string>> = {
 
 function judgeMaterial(claim: PropertyClaim): Judgement {
   const material = materialById(claim.subject);
-  const says = `Says ${material?.name ?? claim.subject} is ${WORDS[claim.property] ?? claim.property}.`;
+  const says = phrase(MATERIAL.says, {
+    material: material?.name ?? claim.subject,
+    property: WORDS[claim.property] ?? claim.property,
+  });
   // A fact known only from memory is shown in the tables; nobody is corrected on it.
   if (!material || material.confidence === 'memory') return cannotTell(says, '');
-  const holds = `${capital(material.name)} is ${describe(material)}.`;
+  const holds = phrase(MATERIAL.holds, { material: material.name, described: described(material) });
   const [property, value] = claim.property.split(':');
   return {
     verdict: materialVerdict(material, property!, value!),
@@ -53,18 +61,21 @@ function materialVerdict(material: Material, property: string, value: string): V
 
 const PLANTS: ReadonlySet<string> = new Set(['cotton', 'linen']);
 
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-
 const STRUCTURE: Readonly<Record<string, string>> = {
   multifilament: 'braided (multifilament)',
   monofilament: 'monofilament',
   twisted: 'twisted',
 };
 
-export function describe(material: Material): string {
-  const structure = material.structure.map((one) => STRUCTURE[one]).join(' or ');
-  return `${material.origin === 'metal' ? 'metal' : material.origin}, ${material.absorbable ? 'absorbable' : 'nonabsorbable'} and ${structure}`;
-}
+const described = ({ origin, absorbable, structure }: Material): Phrase =>
+  phrase(MATERIAL.described, {
+    origin,
+    absorbed: absorbable ? 'absorbable' : 'nonabsorbable',
+    structure: list(
+      structure.map((one) => STRUCTURE[one]!),
+      FRAME.or,
+    ),
+  });
 
 function judgePoint(claim: PropertyClaim): Judgement {
   if (claim.property.startsWith('section:')) return judgeSection(claim);
@@ -72,22 +83,23 @@ function judgePoint(claim: PropertyClaim): Judgement {
   if (claim.property.startsWith('cuts-out:')) return judgeTearing(claim);
   const point = pointById(claim.subject);
   const value = claim.property.split(':')[1];
+  const called = point?.name ?? claim.subject;
   const says =
     value === 'none'
-      ? `Says a ${point?.name ?? claim.subject} needle has no edge.`
+      ? phrase(POINT.saysNone, { point: called })
       : value === 'some'
-        ? `Says a ${point?.name ?? claim.subject} needle has a cutting edge.`
-        : `Says the edge of a ${point?.name ?? claim.subject} needle lies on the ${value} curve.`;
+        ? phrase(POINT.saysSome, { point: called })
+        : phrase(POINT.saysCurve, { point: called, curve: value ?? '' });
   if (!point) return cannotTell(says, '');
   const right = value === 'some' ? point.edge !== 'none' : point.edge === value;
   if (value === 'none' && point.edge === 'none') return cannotTell(says, '');
   const where =
     point.edge === 'none'
-      ? 'has no cutting edge'
+      ? phrase(POINT.edgeless)
       : point.edge === 'sides'
-        ? 'has its edges at the sides'
-        : `has its third edge on the ${point.edge} curve`;
-  const holds = `A ${point.name} needle ${where}.`;
+        ? phrase(POINT.sided)
+        : phrase(POINT.curved, { curve: point.edge });
+  const holds = phrase(POINT.holds, { point: point.name, where });
   return {
     verdict: undecided(point, value) ? 'cannot-tell' : right ? 'agrees' : 'contradicted',
     says,
@@ -106,11 +118,10 @@ const undecided = (point: Point, value: string | undefined): boolean =>
 function judgeTearing(claim: PropertyClaim): Judgement {
   const conventional = claim.property === 'cuts-out:conventional';
   const point = pointById('cutting')!;
-  const holds =
-    'A conventional cutting needle has its edge towards the wound and can cut out; a reverse cutting needle is the safer.';
+  const holds = phrase(POINT.tears);
   return {
     verdict: conventional ? 'agrees' : 'contradicted',
-    says: `Says a ${conventional ? 'conventional' : 'reverse'} cutting needle is the likelier to cut out.`,
+    says: phrase(POINT.saysTears, { kind: phrase(conventional ? POINT.conventional : POINT.reverse) }),
     holds,
     source: sourceNames(point.sources),
     sources: point.sources,
@@ -122,10 +133,11 @@ function judgeTearing(claim: PropertyClaim): Judgement {
 function judgeUse(claim: PropertyClaim): Judgement {
   const point = pointById(claim.subject);
   const tissue = claim.property.split(':')[1]!;
-  const says = `Says a ${point?.name ?? claim.subject} needle is for ${tissue}.`;
+  const says = phrase(POINT.saysUse, { point: point?.name ?? claim.subject, tissue });
   if (!point) return cannotTell(says, '');
   const right = POINTS.find((one) => one.fit.includes(tissue));
-  const holds = `A ${point.name} needle is for ${point.use}${right ? `; ${tissue} takes a ${right.name} needle` : ''}.`;
+  const better = right ? phrase(POINT.better, { tissue, point: right.name }) : '';
+  const holds = phrase(POINT.use, { point: point.name, use: point.use, better });
   return {
     verdict: point.unfit.includes(tissue)
       ? 'contradicted'
@@ -143,10 +155,13 @@ function judgeUse(claim: PropertyClaim): Judgement {
 /** Round or triangular in section: the points with a third edge are triangular, the edgeless ones round. */
 function judgeSection(claim: PropertyClaim): Judgement {
   const point = pointById(claim.subject);
-  const shape = claim.property.split(':')[1];
-  const says = `Says a ${point?.name ?? claim.subject} needle is ${shape} in section.`;
+  const shape = claim.property.split(':')[1] ?? '';
+  const says = phrase(POINT.saysSection, { point: point?.name ?? claim.subject, shape });
   if (!point || point.edge === 'sides') return cannotTell(says, '');
-  const holds = `A ${point.name} needle is ${point.edge === 'none' ? 'round' : 'triangular'} in section.`;
+  const holds = phrase(POINT.section, {
+    point: point.name,
+    shape: point.edge === 'none' ? 'round' : 'triangular',
+  });
   return {
     verdict: (shape === 'round') === (point.edge === 'none') ? 'agrees' : 'contradicted',
     says,

@@ -1,6 +1,8 @@
 /** The word of the other sign that can stand in a comparing word's place, in its degree and capitals. */
-import type { Edit } from '../../checks/model.ts';
+
 import type { Note, Span } from '../../notes/model.ts';
+import { phrase, quote } from '../../texts/index.ts';
+import { REPAIR } from '../texts/repairs.ts';
 import {
   comparativeOf,
   type Degree,
@@ -8,6 +10,7 @@ import {
   type MagnitudeRow,
   superlativeOf,
 } from '../words/magnitude.ts';
+import type { Repair } from './model.ts';
 
 const OPPOSITES = new Map<string, string>(
   Object.entries({
@@ -54,12 +57,12 @@ for (const row of MAGNITUDES)
   }
 
 /** An edit that swaps the word at `span`, when it is one word with a known opposite. */
-export function swapEdit(note: Note, span: Span): { title: string; edit: Edit } | undefined {
+export function swapEdit(note: Note, span: Span): Repair | undefined {
   const word = note.text.slice(span.start, span.end);
   const opposite = OPPOSITES.get(word.toLowerCase());
   if (!opposite || articleClash(note.text, span.start, opposite)) return undefined;
   const text = capitalised(word) ? opposite.charAt(0).toUpperCase() + opposite.slice(1) : opposite;
-  return { title: `Write “${text}” instead of “${word}”`, edit: { span, text } };
+  return { title: phrase(REPAIR.word, { text: quote(text), word: quote(word) }), edit: { span, text } };
 }
 
 const capitalised = (word: string) => word.charAt(0) !== word.charAt(0).toLowerCase();

@@ -1,48 +1,41 @@
 /** How claims are said in messages. */
 import { DIRECTION_WORDS, direction, label } from '../../sizes/index.ts';
 import type { Size, System } from '../../sizes/model.ts';
+import { list, type Part, type Phrase, phrase, type Text } from '../../texts/index.ts';
 import type { Axis, Operand, Relation } from '../model.ts';
+import { RELATION } from '../texts/comparison.ts';
+import { DIRECTION, ENDS, NUMBER } from '../texts/direction.ts';
+import { FRAME } from '../texts/frame.ts';
 
-export const sizeWords = (operand: Operand): string => operand.sizes.map((size) => label(size)).join(' or ');
+export const sizeWords = ({ sizes }: Operand): Part => labels(sizes, FRAME.or);
 
-const AXIS: Readonly<Record<Axis, readonly [string, string, string]>> = {
-  outer: ['is thicker than', 'is thinner than', 'is as thick as'],
-  bore: ['is wider inside than', 'is narrower inside than', 'is as wide inside as'],
-  flow: ['is faster than', 'is slower than', 'is as fast as'],
-  strength: ['is stronger than', 'is weaker than', 'is as strong as'],
-  hole: ['makes a larger hole than', 'makes a smaller hole than', 'makes as large a hole as'],
-  number: ['is higher than', 'is lower than', 'is equal to'],
-  other: ['is more than', 'is less than', 'is the same as'],
-};
+/** Labels in a row; one alone is just itself. */
+export const labels = (sizes: readonly Size[], by: Text): Part =>
+  sizes.length === 1
+    ? label(sizes[0]!)
+    : list(
+        sizes.map((size) => label(size)),
+        by,
+      );
 
 /** "is thicker than", "makes a larger hole than": with its verb. */
-export function relationWords(axis: Axis, relation: Relation): string {
-  return AXIS[axis][relation === 'more' ? 0 : relation === 'less' ? 1 : 2];
-}
+export const relationWords = (axis: Axis, relation: Relation): Phrase =>
+  phrase(RELATION[axis][relation === 'more' ? 0 : relation === 'less' ? 1 : 2]);
 
-const ENDS: Readonly<Record<Axis, readonly [string, string]>> = {
-  outer: ['thicker', 'thinner'],
-  bore: ['wider inside', 'narrower inside'],
-  flow: ['faster', 'slower'],
-  strength: ['stronger', 'weaker'],
-  hole: ['a larger hole', 'a smaller hole'],
-  number: ['a higher number', 'a lower number'],
-  other: ['more', 'less'],
-};
-export const endWords = (axis: Axis, up: boolean): string => ENDS[axis][up ? 0 : 1];
+export const endWords = (axis: Axis, up: boolean): Phrase => phrase(ENDS[axis][up ? 0 : 1]);
 
 /** A number in words of its system: "a larger gauge number", "more zeros". */
-export function numberWords(system: System, up: boolean, zeros: boolean): string {
-  if (zeros) return up ? 'more zeros' : 'fewer zeros';
+export function numberWords(system: System, up: boolean, zeros: boolean): Phrase {
+  if (zeros) return phrase(up ? DIRECTION.moreZeros : DIRECTION.fewerZeros);
   const name =
     system === 'needle-gauge'
-      ? 'gauge'
+      ? NUMBER.gauge
       : system === 'french'
-        ? 'French'
+        ? NUMBER.French
         : system === 'ep-metric'
-          ? 'metric'
-          : 'size';
-  return `a ${up ? 'larger' : 'smaller'} ${name} number`;
+          ? NUMBER.metric
+          : NUMBER.size;
+  return phrase(up ? DIRECTION.larger : DIRECTION.smaller, { name: phrase(name) });
 }
 
 /** The rule that settles a comparison within one system, as a clause. */

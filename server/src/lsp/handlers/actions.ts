@@ -9,6 +9,8 @@ import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Edit } from '../../checks/model.ts';
 import type { Analysis } from '../../course/index.ts';
 import { type Action, actionsIn, safeEdits } from '../../editor/actions.ts';
+import { ACTION } from '../../editor/texts/help.ts';
+import { say } from '../../texts/index.ts';
 import { check } from '../cancel.ts';
 import { diagnosticOf, shown } from '../diagnostics.ts';
 import type { Guard } from '../guard.ts';
@@ -31,7 +33,7 @@ export function offerActions(session: Session, guard: Guard): void {
       const { document, analysis, settings } = read;
       const wanted = (kind: string): boolean => isWanted(kind, params.context.only);
       const all = wanted(FIX_ALL) && params.context.only !== undefined ? fixAll(session, read) : [];
-      const single = actionsIn(analysis, spanOf(document, params.range))
+      const single = actionsIn(analysis, spanOf(document, params.range), session.locale)
         .filter((action) => wanted(action.kind) && isShown(action, analysis, settings))
         .map((action) => codeAction(session, document, action));
       return [...single, ...all];
@@ -72,7 +74,7 @@ function fixAll(session: Session, { document, analysis, settings }: Read): CodeA
   if (edits.length === 0) return [];
   return [
     {
-      title: 'Mend every size finding that has one safe fix',
+      title: say(session.locale, ACTION.mendAll),
       kind: FIX_ALL,
       edit: workspaceEdit(session, document, edits),
     },

@@ -18,17 +18,20 @@ export function offerCompletion(session: Session, guard: Guard): void {
       check(token);
       if (read === undefined) return [];
       const { document, analysis } = read;
-      return completionsAt(analysis, document.offsetAt(position), session.files.known(textDocument.uri)).map(
-        (each, index) => ({
-          label: each.label,
-          kind: KINDS[each.kind],
-          detail: each.detail,
-          // The order is ours: by what the note uses nearby.
-          sortText: String(index).padStart(3, '0'),
-          filterText: each.text,
-          textEdit: { range: rangeOf(document, each.replace), newText: each.text },
-        }),
-      );
+      return completionsAt(
+        analysis,
+        document.offsetAt(position),
+        session.files.known(textDocument.uri),
+        session.locale,
+      ).map((each, index) => ({
+        label: each.label,
+        kind: KINDS[each.kind],
+        detail: each.detail,
+        // The order is ours: by what the note uses nearby.
+        sortText: String(index).padStart(3, '0'),
+        filterText: each.text,
+        textEdit: { range: rangeOf(document, each.replace), newText: each.text },
+      }));
     }),
   );
 }

@@ -13,7 +13,7 @@ export function offerHints(session: Session, guard: Guard): void {
       check(token);
       if (read === undefined || !read.settings.hints) return [];
       const { document, analysis } = read;
-      return hintsIn(analysis, spanOf(document, range)).map((hint) => ({
+      return hintsIn(analysis, spanOf(document, range), session.locale).map((hint) => ({
         position: document.positionAt(hint.offset),
         label: hint.text,
         tooltip: hint.because,

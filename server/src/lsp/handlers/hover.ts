@@ -1,5 +1,6 @@
-import type { Hover, HoverParams } from 'vscode-languageserver';
+import type { Hover, HoverParams, MarkupContent } from 'vscode-languageserver';
 import { hoverAt } from '../../editor/hover.ts';
+import { plainOf } from '../../editor/plain.ts';
 import { check } from '../cancel.ts';
 import type { Guard } from '../guard.ts';
 import { rangeOf } from '../positions.ts';
@@ -15,9 +16,17 @@ export function offerHover(session: Session, guard: Guard): void {
       const hover = hoverAt(analysis, document.offsetAt(position), {
         picture: settings.picture,
         besideFindings: session.showsFindings,
+        locale: session.locale,
       });
       if (hover === undefined) return null;
-      return { contents: { kind: 'markdown', value: hover.markdown }, range: rangeOf(document, hover.span) };
+      return { contents: contents(session, hover.markdown), range: rangeOf(document, hover.span) };
     }),
   );
+}
+
+/** In the first format the client names that we have; a client that names none is taken to show Markdown. */
+function contents({ capabilities }: Session, markdown: string): MarkupContent {
+  const formats = capabilities.textDocument?.hover?.contentFormat ?? [];
+  const kind = formats.find((each) => each === 'markdown' || each === 'plaintext') ?? 'markdown';
+  return { kind, value: kind === 'markdown' ? markdown : plainOf(markdown) };
 }

@@ -4,6 +4,7 @@ import { checkPage } from '../../editor/check-page.ts';
 import { sheetStretch } from '../../editor/sheets.ts';
 import { runTool } from '../../editor/tools.ts';
 import { tooltip } from '../../editor/tooltip.ts';
+import type { Locale } from '../../texts/index.ts';
 import { breathe } from '../cancel.ts';
 import { shown } from '../diagnostics.ts';
 import type { Guard } from '../guard.ts';
@@ -23,12 +24,13 @@ export function offerOwn(session: Session, guard: Guard): void {
           form === 'chart' ? 'chart' : 'table',
           String(wanted),
           newline === '\r\n' ? '\r\n' : '\n',
+          session.locale,
         ),
     ),
   );
   connection.onRequest(
     'sizewright/check',
-    guard<{ id: string }, unknown>('check', null, ({ id }) => checkPage(String(id)) ?? null),
+    guard<{ id: string }, unknown>('check', null, ({ id }) => checkPage(String(id), session.locale) ?? null),
   );
   connection.onRequest(
     'sizewright/summary',
@@ -36,7 +38,9 @@ export function offerOwn(session: Session, guard: Guard): void {
   );
   connection.onRequest(
     'sizewright/tips',
-    guard<{ uri: string }, unknown>('tips', null, async ({ uri }) => tips(await session.read(uri))),
+    guard<{ uri: string }, unknown>('tips', null, async ({ uri }) =>
+      tips(await session.read(uri), session.locale),
+    ),
   );
   connection.onRequest(
     'sizewright/chart',
@@ -58,7 +62,7 @@ function summary(read: Read | undefined): { sizes: number; findings: number } | 
 }
 
 /** Every size with its line and a tooltip, in text order. */
-function tips(read: Read | undefined): { line: number; text: string; tip: string }[] | null {
+function tips(read: Read | undefined, locale: Locale): { line: number; text: string; tip: string }[] | null {
   if (read === undefined) return null;
   const { document, analysis } = read;
   return [...analysis.mentions]
@@ -66,7 +70,7 @@ function tips(read: Read | undefined): { line: number; text: string; tip: string
     .map((each) => ({
       line: document.positionAt(each.source.start).line,
       text: each.text,
-      tip: tooltip(each),
+      tip: tooltip(each, locale),
     }));
 }
 
@@ -79,7 +83,7 @@ async function chart(session: Session, uri: string | undefined, token: Cancellat
     if (read !== undefined) reads.set(note, read);
   }
   const named: Named[] = [...reads].map(([note, { analysis }]) => ({ note, analysis }));
-  return chartRows(named).map((row) => placed(row, reads));
+  return chartRows(named, session.locale).map((row) => placed(row, reads));
 }
 
 const placed = ({ places, ...row }: ChartRow, reads: ReadonlyMap<string, Read>) => ({

@@ -9,7 +9,9 @@ import {
 } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { newSize, type Refusal, renameIn, renameTarget } from '../../editor/rename.ts';
+import { RENAME } from '../../editor/texts/help.ts';
 import type { Size } from '../../sizes/model.ts';
+import { say, tell } from '../../texts/index.ts';
 import { breathe } from '../cancel.ts';
 import type { Guard } from '../guard.ts';
 import { rangeOf, textEdits } from '../positions.ts';
@@ -24,7 +26,7 @@ export function offerRename(session: Session, guard: Guard): void {
         const read = await session.open(params.textDocument.uri);
         if (read === undefined) return null;
         const { document, analysis } = read;
-        const target = orRefuse(renameTarget(analysis, document.offsetAt(params.position)));
+        const target = orRefuse(session, renameTarget(analysis, document.offsetAt(params.position)));
         return { range: rangeOf(document, target.span), placeholder: target.name };
       },
     ),
@@ -34,8 +36,8 @@ export function offerRename(session: Session, guard: Guard): void {
       const read = await session.open(params.textDocument.uri);
       if (read === undefined) return null;
       const { document, analysis } = read;
-      const target = orRefuse(renameTarget(analysis, document.offsetAt(params.position)));
-      const size = orRefuse(newSize(target.size, params.newName));
+      const target = orRefuse(session, renameTarget(analysis, document.offsetAt(params.position)));
+      const size = orRefuse(session, newSize(target.size, params.newName));
       const edits: Place[] = [];
       for (const uri of await session.notes()) {
         await breathe(token);
@@ -52,15 +54,15 @@ interface Place {
   readonly edits: TextDocumentEdit['edits'];
 }
 
-function orRefuse<T extends object>(answer: T | Refusal): T {
-  if ('refused' in answer) throw new ResponseError(LSPErrorCodes.RequestFailed, answer.refused);
+function orRefuse<T extends object>({ locale }: Session, answer: T | Refusal): T {
+  if ('refused' in answer) throw new ResponseError(LSPErrorCodes.RequestFailed, tell(answer.refused, locale));
   return answer;
 }
 
 async function placesIn(session: Session, uri: string, from: Size, to: Size): Promise<Place | undefined> {
   const read = await session.read(uri);
   if (read === undefined) return undefined;
-  const { edits } = orRefuse(renameIn(read.analysis, from, to));
+  const { edits } = orRefuse(session, renameIn(read.analysis, from, to));
   return edits.length === 0 ? undefined : { document: read.document, edits: textEdits(read.document, edits) };
 }
 
@@ -84,7 +86,7 @@ function assembled(session: Session, here: string, places: readonly Place[]): Wo
     ...(asks && places.some(({ document }) => document.uri !== here)
       ? {
           changeAnnotations: {
-            [ELSEWHERE]: { label: 'In other notes of the course', needsConfirmation: true },
+            [ELSEWHERE]: { label: say(session.locale, RENAME.elsewhere), needsConfirmation: true },
           },
         }
       : {}),

@@ -22,7 +22,7 @@ export function offerSymbols(session: Session, guard: Guard): void {
       check(token);
       if (read === undefined || !read.settings.outline) return [];
       const { document, analysis } = read;
-      return outline(analysis).flatMap((heading) => headingSymbols(document, heading));
+      return outline(analysis, session.locale).flatMap((heading) => headingSymbols(document, heading));
     }),
   );
   session.connection.onWorkspaceSymbol(
@@ -33,7 +33,7 @@ export function offerSymbols(session: Session, guard: Guard): void {
         await breathe(token);
         const read = await session.read(note);
         for (const mention of read?.analysis.mentions ?? []) {
-          const symbol = sizeSymbol(mention);
+          const symbol = sizeSymbol(mention, session.locale);
           if (wanted !== '' && !plain(`${symbol.name} ${mention.text}`).includes(wanted)) continue;
           found.push(workspaceSymbol(read!.document, symbol));
           if (found.length >= MOST) return found;

@@ -1,7 +1,10 @@
 /** "Get me a green one": two colour codes share the word, and nothing says which thing is meant. */
+import { phrase } from '../../texts/index.ts';
 import type { Reading } from '../model.ts';
+import { reading } from '../reading.ts';
 import { headingsOf, type Scene, type Surroundings, sentenceAround } from '../scene.ts';
 import { factsOf } from '../sense/note-facts.ts';
+import { READING } from '../texts/readings.ts';
 import type { Question } from './model.ts';
 
 /** Gauge of a colour on an IV cannula (ISO 10555-5) and on a hypodermic needle hub (ISO 6009). */
@@ -58,7 +61,7 @@ function oneCode(around: Surroundings, scene: Scene): boolean {
 function readingsOf(colour: string): readonly Reading[] {
   const [cannula, needle] = CODES[colour]!;
   return [
-    { words: `a ${colour} cannula, ${cannula} G`, write: `${colour} ${cannula} G cannula` },
-    { words: `a ${colour} needle, ${needle} G`, write: `${colour} ${needle} G needle` },
+    reading(phrase(READING.colouredCannula, { colour, value: cannula }), `${colour} ${cannula} G cannula`),
+    reading(phrase(READING.colouredNeedle, { colour, value: needle }), `${colour} ${needle} G needle`),
   ];
 }

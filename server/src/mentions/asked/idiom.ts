@@ -1,7 +1,10 @@
 /** "The next gauge up", "a smaller gauge needle", "go down a size": a step whose direction the words leave open. */
+import { phrase, type Text } from '../../texts/index.ts';
 import type { Reading } from '../model.ts';
+import { reading } from '../reading.ts';
 import { headingsOf, type Scene, type Surroundings, sentenceAround } from '../scene.ts';
 import { systemOf } from '../sense/systems.ts';
+import { READING } from '../texts/readings.ts';
 import { tradeIn } from '../words/other-trades.ts';
 import type { Question } from './model.ts';
 
@@ -27,15 +30,22 @@ function readings(match: string, thread: boolean): readonly Reading[] {
   const up = !/\b(?:down|small)/i.test(match);
   const width = thread ? (up ? 'thicker' : 'thinner') : other(match);
   const thing = thread ? 'thread' : 'needle or cannula';
-  const number = `a ${up ? 'higher' : 'lower'} ${thread ? 'number of zeros' : 'gauge number'}, which is ${up ? 'thinner' : 'wider'}`;
+  const [zeros, gauge] = up
+    ? [READING.moreZeros, READING.higherGauge]
+    : [READING.fewerZeros, READING.lowerGauge];
+  const number = `${up ? 'higher' : 'lower'} ${thread ? 'number of zeros' : 'gauge number'}`;
   return [
-    { words: `a ${width} ${thing}`, write: `${width} ${thing}` },
-    {
-      words: thread && !up ? 'a lower number of zeros, which is thicker' : number,
-      write: `${up ? 'higher' : 'lower'} ${thread ? 'number of zeros' : 'gauge number'}`,
-    },
+    reading(phrase(WIDTHS[`${width} ${thing}`]!), `${width} ${thing}`),
+    reading(phrase(thread ? zeros : gauge), number),
   ];
 }
+
+const WIDTHS: Readonly<Record<string, Text>> = {
+  'thicker thread': READING.thickerThread,
+  'thinner thread': READING.thinnerThread,
+  'wider needle or cannula': READING.wider,
+  'thinner needle or cannula': READING.thinner,
+};
 
 /** The first such step of a passage; the habit is asked about once. */
 export function stepQuestion(around: Surroundings, scene: Scene): Question | undefined {

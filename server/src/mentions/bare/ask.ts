@@ -1,8 +1,12 @@
 /** When a reader would have to ask: a bare thread number, a size fetched without its system. */
+
 import type { System } from '../../sizes/model.ts';
+import { phrase } from '../../texts/index.ts';
+import { reading } from '../reading.ts';
 import { factsOf } from '../sense/note-facts.ts';
 import type { Place } from '../sense/place.ts';
 import { ask, size, type Verdict } from '../sense/verdict.ts';
+import { READING } from '../texts/readings.ts';
 import { ASKED_FOR, FETCHED, SAID_WHOLE, SAID_WHOLE_AFTER, WANTED, WANTED_AFTER } from '../words/frames.ts';
 import type { Board } from './board.ts';
 import { suits } from './suits.ts';
@@ -51,14 +55,10 @@ function namedThread(place: Place, { value, spoken }: Bare, name: string): Verdi
 const threadAsk = (place: Place, value: number): Verdict =>
   ask(
     [
-      { size: { system: 'usp', value }, words: `size ${value}, a thick thread`, write: `#${value}` },
+      reading(phrase(READING.whole, { value }), `#${value}`, { system: 'usp', value }),
       value === 1
-        ? { size: { system: 'usp', value: 0 }, words: '1-0, which is size 0', write: '0' }
-        : {
-            size: { system: 'usp', value: 1 - value },
-            words: `${value}-0, ${value} zeros`,
-            write: `${value}-0`,
-          },
+        ? reading(phrase(READING.oneZero), '0', { system: 'usp', value: 0 })
+        : reading(phrase(READING.zeros, { value }), `${value}-0`, { system: 'usp', value: 1 - value }),
     ],
     'bare-thread-number',
     place.text.slice(0, 60).trim(),
@@ -89,10 +89,10 @@ const counted = (place: Place, from: number): boolean =>
 
 /** The systems in which things are fetched, each with its words and its writing. */
 const FETCHABLE = [
-  { system: 'needle-gauge', words: (n: number) => `${n} gauge`, write: (n: number) => `${n} G` },
-  { system: 'french', words: (n: number) => `${n} French`, write: (n: number) => `${n} Fr` },
-  { system: 'tube-id', words: (n: number) => `${n} mm inner diameter`, write: (n: number) => `${n} mm ID` },
-  { system: 'usp', words: (n: number) => `${n} USP thread size`, write: (n: number) => `USP ${n}` },
+  { system: 'needle-gauge', words: READING.gauge, write: (n: number) => `${n} G` },
+  { system: 'french', words: READING.french, write: (n: number) => `${n} Fr` },
+  { system: 'tube-id', words: READING.inner, write: (n: number) => `${n} mm ID` },
+  { system: 'usp', words: READING.thread, write: (n: number) => `USP ${n}` },
 ] as const;
 
 /** "fetch a 16", "give me a seven", "leave an 18 by the bed": a size asked for with no system in sight. */
@@ -103,16 +103,14 @@ export function fetchQuestion(place: Place, bare: Bare, board: Board): Verdict |
   const { value } = bare;
   const [sole, ...others] = present(bare, board);
   if (sole === 'usp' && others.length === 0 && !fetched(place)) return threadAsk(place, value);
-  const readings = FETCHABLE.filter(({ system }) => suits(system, bare)).map(({ system, words, write }) => ({
-    size: { system, value },
-    words: words(value),
-    write: write(value),
-  }));
+  const readings = FETCHABLE.filter(({ system }) => suits(system, bare)).map(({ system, words, write }) =>
+    reading(phrase(words, { value }), write(value), { system, value }),
+  );
   const [only] = readings;
-  if (only?.size.system === 'usp' && readings.length === 1) return threadAsk(place, value);
+  if (only?.size?.system === 'usp' && readings.length === 1) return threadAsk(place, value);
   const glove =
     bare.decimals > 0 && readings.length === 1
-      ? [{ words: `a glove of size ${value}`, write: `glove size ${value}` }]
+      ? [reading(phrase(READING.glove, { value }), `glove size ${value}`)]
       : [];
   if (readings.length + glove.length < 2) return undefined;
   return ask([...readings, ...glove], 'no-system', place.text.slice(0, 80).trim());

@@ -1,4 +1,7 @@
 /** Is "14F" a catheter, an age, a temperature, a tracer? Is "two French" people? */
+import { phrase } from '../../texts/index.ts';
+import { reading } from '../reading.ts';
+import { READING } from '../texts/readings.ts';
 import { FRENCH_PEOPLE, PATIENT, PATIENT_WORDS, PERSON_BEFORE } from '../words/people.ts';
 import { factsOf } from './note-facts.ts';
 import { type Place, wider } from './place.ts';
@@ -135,8 +138,8 @@ function unclear(place: Place, match: string, value: number, near: boolean): Ver
   if (notes.letterFrench && !aside(place)) return size('french', 'own-style', match);
   return ask(
     [
-      { size: { system: 'french', value }, words: `${value} French, a catheter size`, write: `${value} Fr` },
-      { words: `a ${value}-year-old female patient`, write: `${value}-year-old female` },
+      reading(phrase(READING.catheter, { value }), `${value} Fr`, { system: 'french', value }),
+      reading(phrase(READING.patient, { value }), `${value}-year-old female`),
     ],
     'age-or-french',
     match,

@@ -1,4 +1,7 @@
 /** Is "18 G" a needle's gauge, a weight, an acceleration? */
+import { phrase } from '../../texts/index.ts';
+import { reading } from '../reading.ts';
+import { READING } from '../texts/readings.ts';
 import {
   DRUG_BEFORE,
   MEASURED_OUT,
@@ -84,12 +87,8 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
   if (!weighed && besideOwnGauge(place)) return size('needle-gauge', 'gauge-near', match);
   return ask(
     [
-      {
-        size: { system: 'needle-gauge', value },
-        words: `${value} gauge, a needle size`,
-        write: `${value} G`,
-      },
-      { words: `${value} grams, a weight`, write: `${value} g of` },
+      reading(phrase(READING.needle, { value }), `${value} G`, { system: 'needle-gauge', value }),
+      reading(phrase(READING.grams, { value }), `${value} g of`),
     ],
     'grams-or-gauge',
     match,

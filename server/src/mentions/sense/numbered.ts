@@ -1,5 +1,9 @@
 /** "#1", "size 7", "number two": the thing the number is written on tells the system. */
+
 import type { System } from '../../sizes/model.ts';
+import { phrase } from '../../texts/index.ts';
+import { reading } from '../reading.ts';
+import { READING } from '../texts/readings.ts';
 import { BLADED, counts, NOT_SIZES, otherBefore } from '../words/counted.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
@@ -107,12 +111,8 @@ export function tubeQuestion(place: Place, match: string, values: readonly numbe
   if (told) return size(told, 'device-in-context', match);
   return ask(
     [
-      {
-        size: { system: 'tube-id', value },
-        words: `${value} mm inner diameter, a tracheal tube`,
-        write: `${value} mm ID`,
-      },
-      { size: { system: 'french', value }, words: `${value} French, outer diameter`, write: `${value} Fr` },
+      reading(phrase(READING.tube, { value }), `${value} mm ID`, { system: 'tube-id', value }),
+      reading(phrase(READING.outer, { value }), `${value} Fr`, { system: 'french', value }),
     ],
     'tube-size',
     match,

@@ -1,7 +1,9 @@
 /** What a sheet is to show: a subject and its sizes, as an author writes them in a comment: "gauge 14 16 18". */
+import { type Phrase, phrase, quote } from '../../texts/index.ts';
 import { parseValue } from '../format.ts';
 import type { Device, Lens, Size, System } from '../model.ts';
 import { neighbours } from '../neighbours.ts';
+import { REQUEST } from '../texts/sheets.ts';
 
 export type Subject = 'usp' | 'metric' | 'gauge' | 'needle' | 'cannula' | 'french' | 'wire' | 'hegar';
 
@@ -34,7 +36,7 @@ export interface Request {
 }
 
 export interface Misread {
-  readonly problem: string;
+  readonly problem: Phrase;
 }
 
 /** Most sizes in one sheet. */
@@ -48,13 +50,15 @@ export function readRequest(text: string): Request | Misread {
     .filter((part) => part !== '');
   const subject = word.toLowerCase();
   if (!isSubject(subject))
-    return { problem: `“${word}” names no table or chart; choose one of ${SUBJECT_WORDS.join(', ')}.` };
-  if (values.length > MOST) return { problem: `A sheet holds ${MOST} sizes at most.` };
+    return {
+      problem: phrase(REQUEST.noSubject, { word: quote(word), subjects: quote(SUBJECT_WORDS.join(', ')) }),
+    };
+  if (values.length > MOST) return { problem: phrase(REQUEST.tooMany, { most: MOST }) };
   if (values.length === 0) return { subject, sizes: wholeSystem(subject) };
   const sizes: Size[] = [];
   for (const value of values.filter((each) => !isUnit(each))) {
     const size = parseValue(SUBJECTS[subject].system, value.replace(/[a-z]+\.?$/i, ''));
-    if (size === undefined) return { problem: `“${value}” is no size of this kind.` };
+    if (size === undefined) return { problem: phrase(REQUEST.noSize, { value: quote(value) }) };
     sizes.push(size);
   }
   return { subject, sizes };

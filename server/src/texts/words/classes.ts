@@ -1,0 +1,41 @@
+/** Classes of sizes and sizes as taught for a kind of patient. A label completes "18 G ist …". */
+export const CLASSES: Readonly<Record<string, string>> = {
+  'large-bore': 'großlumig',
+  'small-bore': 'kleinlumig',
+  'fine-bore': 'feinlumig',
+  microsurgical: 'mikrochirurgisch',
+  'a fine suture': 'ein feiner Faden',
+  'a heavy suture': 'ein kräftiger Faden',
+  'a fine needle': 'eine feine Kanüle',
+  'a thick needle': 'eine dicke Kanüle',
+  'Large-bore IV access is 14 to 16 G; some texts include 18 G, none a thinner one':
+    'Ein großlumiger venöser Zugang hat 14 bis 16 G; manche Texte zählen 18 G dazu, keiner eine dünnere',
+  '14 and 16 G are large-bore, at the wide end of the scale':
+    '14 und 16 G sind großlumig, am weiten Ende der Skala',
+  'Large-bore chest drains are more than 20 Fr; 14 Fr and less is small-bore':
+    'Großlumige Thoraxdrainagen haben mehr als 20 Fr; 14 Fr und weniger ist kleinlumig',
+  'Small-bore chest drains are 14 Fr or less': 'Kleinlumige Thoraxdrainagen haben 14 Fr oder weniger',
+  'Fine-bore feeding tubes are 6 to 12 Fr': 'Feinlumige Ernährungssonden haben 6 bis 12 Fr',
+  'Microsurgical sutures are 8-0 and finer': 'Mikrochirurgische Fäden haben 8-0 und feiner',
+  'Fine sutures are those with many zeros, 5-0 and finer; 0 and the whole numbers are the heavy end':
+    'Feine Fäden sind die mit vielen Nullen, 5-0 und feiner; 0 und die ganzen Zahlen sind das kräftige Ende',
+  'Heavy sutures are 0 and the whole numbers; more zeros are finer':
+    'Kräftige Fäden sind 0 und die ganzen Zahlen; mehr Nullen heißt feiner',
+  'Fine needles have high gauge numbers, 25 G and up; 16 G is at the wide end':
+    'Feine Kanülen haben hohe Gauge-Zahlen, ab 25 G; 16 G liegt am weiten Ende',
+  'Thick needles have low gauge numbers; 26 G and up are fine':
+    'Dicke Kanülen haben niedrige Gauge-Zahlen; ab 26 G sind sie fein',
+  'Tracheal tubes for adults are taught as 7.0 to 9.0 mm; 5.0 mm and less are sizes for children':
+    'Für Erwachsene werden Trachealtuben von 7,0 bis 9,0 mm gelehrt; 5,0 mm und weniger sind Größen für Kinder',
+  'Tracheal tubes of 6.0 mm and more are sizes for large children and adults':
+    'Trachealtuben ab 6,0 mm sind Größen für große Kinder und Erwachsene',
+  'Urethral catheters for adults are taught as 12 to 18 Fr, and 20 to 24 Fr for irrigation':
+    'Für Erwachsene werden Blasenkatheter von 12 bis 18 Fr gelehrt, zur Spülung 20 bis 24 Fr',
+  'Urethral catheters for children are taught as 6 to 10 Fr':
+    'Für Kinder werden Blasenkatheter von 6 bis 10 Fr gelehrt',
+  'For bleeding and resuscitation 14 to 16 G is taught, 18 G by some':
+    'Bei Blutung und Reanimation werden 14 bis 16 G gelehrt, von manchen 18 G',
+  'For infants 24 G is taught, 22 G for children': 'Für Säuglinge werden 24 G gelehrt, für Kinder 22 G',
+  'Spinal needles are taught as 22 to 27 G': 'Für Spinalnadeln werden 22 bis 27 G gelehrt',
+  'Pen needles for insulin are 29 to 34 G': 'Pen-Kanülen für Insulin haben 29 bis 34 G',
+};

@@ -1,0 +1,23 @@
+/** Things that carry a size. */
+export const DEVICES: Readonly<Record<string, string>> = {
+  needle: 'Kanüle',
+  'winged set': 'Flügelkanüle',
+  'over-needle IV catheter': 'Venenverweilkanüle',
+  suture: 'Faden',
+  'suture needle': 'chirurgische Nadel',
+  'steel wire': 'Stahldraht',
+  catheter: 'Katheter',
+  'urinary catheter': 'Blasenkatheter',
+  'suction catheter': 'Absaugkatheter',
+  'feeding tube': 'Ernährungssonde',
+  'chest tube': 'Thoraxdrainage',
+  drain: 'Drainage',
+  'central line': 'zentraler Venenkatheter',
+  sheath: 'Schleuse',
+  'guiding catheter': 'Führungskatheter',
+  'tracheal tube': 'Trachealtubus',
+  'double-lumen tube': 'Doppellumentubus',
+  guidewire: 'Führungsdraht',
+  'K-wire': 'Kirschner-Draht',
+  dilator: 'Dilatator',
+};

@@ -1,0 +1,18 @@
+/** Why a system does not have a size. */
+export const SERIES: Readonly<Record<string, string>> = {
+  'USP sizes go by whole numbers and whole counts of zeros':
+    'USP-Fadenstärken sind ganze Zahlen oder eine ganze Anzahl Nullen',
+  'USP sizes end at 12-0, the finest': 'die USP-Fadenstärken enden bei 12-0, der feinsten',
+  'USP sizes end at 10, the thickest': 'die USP-Fadenstärken enden bei 10, der dicksten',
+  'metric numbers are 0.1–0.5, 0.7, 1, 1.5, 2, 2.5, 3, 3.5 and whole from 4':
+    'metrische Fadenstärken sind 0,1–0,5; 0,7; 1; 1,5; 2; 2,5; 3; 3,5 und ab 4 ganze Zahlen',
+  'needle gauges are whole numbers': 'Gauge-Zahlen von Kanülen sind ganze Zahlen',
+  'needle gauges end at 34 G, the finest (ISO 9626)': 'Kanülen enden bei 34 G, der feinsten (ISO 9626)',
+  'guidewires are 0.010 to 0.052 in thick; a zero is missing after the point':
+    'Führungsdrähte sind 0,010 bis 0,052 Zoll dick; nach dem Komma fehlt eine Null',
+  'USP sizes are whole numbers, or a count of zeros before “-0”: 0, 2-0, 3-0':
+    'USP-Fadenstärken sind ganze Zahlen oder eine Anzahl Nullen vor „-0“: 0, 2-0, 3-0',
+  'gauge and French are numbers above zero': 'Gauge und Charrière sind Zahlen über null',
+  'a count of zeros belongs to sutures, not to gauge or French':
+    'eine Anzahl Nullen gehört zu Fäden, nicht zu Gauge oder Charrière',
+};

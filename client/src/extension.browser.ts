@@ -6,7 +6,7 @@ import { clientOptions, type Running, start } from './client.ts';
 let running: Running | undefined;
 
 export async function activate(context: ExtensionContext): Promise<unknown> {
-  const worker = await startWorker(Uri.joinPath(context.extensionUri, 'dist/server-worker.js'));
+  const worker = await startWorker(Uri.joinPath(context.extensionUri, 'dist/server.js'));
   const client = new LanguageClient('sizewright', 'Sizewright', worker, clientOptions());
   running = await start(context, client);
   return running.api;

@@ -3,7 +3,6 @@ import {
   commands,
   type Disposable,
   EndOfLine,
-  env,
   l10n,
   type QuickPickItem,
   type TextEditor,
@@ -11,7 +10,6 @@ import {
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { SUBJECT_WORDS, SUBJECTS, type Subject } from '../../server/src/sizes/sheet/request.ts';
-import { localeOf, tell } from '../../server/src/texts/index.ts';
 
 type Form = 'table' | 'chart';
 type Answer = { readonly text: string } | { readonly problem: string };
@@ -35,6 +33,18 @@ async function insert(client: BaseLanguageClient, form: Form, given?: string): P
   else await place(editor, answer.text, newline);
 }
 
+/** Asked for when shown, once the editor's language is known. */
+const TITLES: Readonly<Record<Subject, () => string>> = {
+  usp: () => l10n.t('USP suture sizes'),
+  metric: () => l10n.t('Metric suture sizes'),
+  gauge: () => l10n.t('Needle and IV catheter gauges'),
+  needle: () => l10n.t('Needle gauges'),
+  cannula: () => l10n.t('IV catheter gauges'),
+  french: () => l10n.t('French sizes'),
+  wire: () => l10n.t('Guidewire diameters'),
+  hegar: () => l10n.t('Hegar dilators'),
+};
+
 interface SubjectItem extends QuickPickItem {
   readonly subject: Subject;
 }
@@ -44,7 +54,7 @@ async function ask(form: Form): Promise<string | undefined> {
   const items = SUBJECT_WORDS.map(
     (subject): SubjectItem => ({
       subject,
-      label: tell(SUBJECTS[subject].title, localeOf(env.language)),
+      label: TITLES[subject](),
       description: subject,
     }),
   );

@@ -8,8 +8,7 @@ const NEEDED = [
   'extension/dist/extension.cjs',
   'extension/dist/extension.browser.js',
   'extension/dist/server-node.cjs',
-  'extension/dist/server-node.main.cjs',
-  'extension/dist/server-worker.js',
+  'extension/dist/server.js',
   'extension/client/media/icon.png',
 ];
 

@@ -7,6 +7,7 @@
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { builtinModules } from 'node:module';
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
@@ -37,6 +38,23 @@ const node: BuildOptions = {
 const desktop: BuildOptions = { ...node, external: ['vscode'] };
 const web: BuildOptions = { platform: 'browser', target: 'es2022' };
 
+/** Packages of the protocol have a part for Node that the browser's conditions hide. */
+const PROTOCOL = ['vscode-languageserver', 'vscode-languageserver-protocol', 'vscode-jsonrpc'];
+const bothHomes: BuildOptions = {
+  ...web,
+  format: 'iife',
+  // Without the `worker` condition, entity decoding is bundled in its DOM form and fails in a worker.
+  conditions: ['worker', 'browser'],
+  alias: Object.fromEntries(
+    PROTOCOL.map((name) => [`${name}/node`, `./node_modules/${name}/lib/node/main.js`]),
+  ),
+  external: ['node:*', ...builtinModules],
+  supported: { 'dynamic-import': false },
+  define: { PROGRAM_EXPORTS: 'exports' },
+  // Meant: a starter hands its exports to the script it runs.
+  logOverride: { 'commonjs-variable-in-esm': 'silent' },
+};
+
 /** The plugin for remark stands beside the library and imports it from there. */
 const besideLibrary: Plugin = {
   name: 'beside-library',
@@ -56,16 +74,10 @@ const forUse: BuildOptions = {
 const BUNDLES: readonly Bundle[] = [
   { entry: 'server/src/entry/cli.ts', out: 'cli.main.cjs', options: node, starter: 'cli.cjs' },
   {
-    entry: 'server/src/entry/server-node.ts',
-    out: 'server-node.main.cjs',
-    options: node,
+    entry: 'server/src/entry/server.ts',
+    out: 'server.js',
+    options: bothHomes,
     starter: 'server-node.cjs',
-  },
-  {
-    entry: 'server/src/entry/server-worker.ts',
-    out: 'server-worker.js',
-    // Without the `worker` condition, entity decoding is bundled in its DOM form and fails in a worker.
-    options: { ...web, format: 'iife', conditions: ['worker', 'browser'] },
   },
   { entry: 'client/src/extension.ts', out: 'extension.cjs', options: desktop },
   {
@@ -92,10 +104,10 @@ const readable = process.argv.includes('--readable');
 const inputs = new Set<string>();
 
 /** The file that starts a bundle knows its name and a stamp of its content. */
-const starterOf = ({ out, starter = '', options }: Bundle): Bundle => ({
+const starterOf = ({ out, starter = '' }: Bundle): Bundle => ({
   entry: 'server/src/entry/start.ts',
   out: starter,
-  options: { ...options, banner: { js: '#!/usr/bin/env node' }, define: stamped(out) },
+  options: { ...node, banner: { js: '#!/usr/bin/env node' }, define: stamped(out) },
 });
 
 function stamped(name: string): Record<string, string> {

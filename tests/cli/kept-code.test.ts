@@ -123,7 +123,7 @@ describe.skipIf(!keeps)('kept code', () => {
     for (let i = 0; i < 300 && filesIn(home).length === 0; i++)
       await new Promise((done) => setTimeout(done, 100));
     server.kill();
-    expect(filesIn(home).some((path) => path.includes('server-node.main.cjs'))).toBe(true);
+    expect(filesIn(home).some((path) => path.includes('server.js'))).toBe(true);
     const { status } = spawnSync(process.execPath, [SERVER, '--stdio'], { env, input: '' });
     expect(status).toBe(1);
   });

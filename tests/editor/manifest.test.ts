@@ -92,8 +92,7 @@ describe('the contents of a .vsix', () => {
     'dist/extension.cjs',
     'dist/extension.browser.js',
     'dist/server-node.cjs',
-    'dist/server-node.main.cjs',
-    'dist/server-worker.js',
+    'dist/server.js',
     'client/media/icon.png',
   ].map((name) => `extension/${name}`);
 

@@ -26,7 +26,6 @@ import {
   MATERIALS,
   outerDiameter,
   POINTS,
-  SUBJECTS,
   SYSTEM_NAMES,
 } from '../../server/src/sizes/index.ts';
 import type { Lens, Size } from '../../server/src/sizes/model.ts';
@@ -73,7 +72,6 @@ describe('words of the tables', () => {
       columns: Object.values(TARGET_WORDS),
       systems: Object.values(SYSTEM_NAMES),
       directions: Object.values(DIRECTION_WORDS),
-      subjects: Object.values(SUBJECTS).map(({ title }) => title),
       colours: Object.values(COLOURS).flatMap((rows) => rows.flatMap(({ colours }) => colours)),
       materials: MATERIALS.map(({ name }) => name),
       points: POINTS.map(({ name }) => name),

@@ -15,7 +15,7 @@ async function texts(): Promise<[string, Text][]> {
     if ('en' in value) found.push([name, value as Text]);
     else for (const [key, inner] of Object.entries(value)) visit(`${name}.${key}`, inner);
   };
-  for (const path of tables) visit(path, { ...(await import(`../../${path}`)) });
+  for (const path of tables) visit(path, { ...(await import(/* @vite-ignore */ `../../${path}`)) });
   return found;
 }
 

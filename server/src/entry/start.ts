@@ -1,7 +1,8 @@
 /**
  * Starts a program from the code that the engine made of it in an earlier run: reading and compiling a bundle takes
  * longer than most runs. This small file stands before each program for Node; the program itself lies beside it and
- * runs as well without the kept code, which is missing, unreadable or of another engine the first time.
+ * runs as well without the kept code, which is missing, unreadable or of another engine the first time. It is run as a
+ * script, not required, since the server's is for web workers too and has the ending of a module.
  */
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -29,17 +30,16 @@ if (isMainThread) setFlagsFromString('--no-regexp-tier-up');
 const file = join(__dirname, PROGRAM);
 const place = placeFor(`${PROGRAM}-${STAMP}`);
 
-if (place === undefined) require(file);
-else startWith(new KeptCode(place));
+startWith(place === undefined ? undefined : new KeptCode(place));
 
-function startWith(kept: KeptCode): void {
+function startWith(kept: KeptCode | undefined): void {
   const script = new Script(
     `(function (exports, require, module, __filename, __dirname) {${readFileSync(file, 'latin1')}\n})`,
-    { filename: file, ...(kept.code && { cachedData: kept.code }) },
+    { filename: file, ...(kept?.code && { cachedData: kept.code }) },
   );
   const program = { exports: {} as Program };
   script.runInThisContext()(program.exports, require, program, file, dirname(file));
-  if (kept.code && script.cachedDataRejected === false) return;
+  if (kept === undefined || (kept.code && script.cachedDataRejected === false)) return;
   if (isMainThread) keepLater(() => program.exports, script, kept);
 }
 

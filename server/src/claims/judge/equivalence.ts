@@ -12,7 +12,7 @@ import type { EquivalenceClaim, Operand, Verdict } from '../model.ts';
 import { FRAME } from '../texts/frame.ts';
 import { MEASURE } from '../texts/measures.ts';
 import { measureEdit } from './measure.ts';
-import { cannotTell, intervalWords, type Judgement, lensOf, sourceNames } from './model.ts';
+import { cannotTell, intervalWords, type JudgedStep, type Judgement, lensOf, sourceNames } from './model.ts';
 import { labels } from './words.ts';
 
 const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch', 'hegar']);
@@ -81,42 +81,45 @@ function judgeMeasured(
       : overlap(said, truth, rounding, margin));
   const verdict =
     compared === 'contradicted' && limitsOfGut(claim, named, said, lens, note) ? 'cannot-tell' : compared;
-  const holds = phrase(MEASURE.holds, {
+  const repair = verdict === 'contradicted' ? measureEdit(note, measured, truth) : undefined;
+  return {
+    verdict,
+    says,
+    holds: holdsOf(claim, named, measured, truth),
+    source: truth.standard || sourceNames(truth.sources),
+    sources: truth.sources,
+    ...(repair ? { repair } : {}),
+    steps: [tabled(named, truth), written(said, rounding)],
+  };
+}
+
+const holdsOf = (claim: EquivalenceClaim, named: Operand, measured: Operand, truth: Interval): Phrase =>
+  phrase(MEASURE.holds, {
     size: labels(named.sizes, FRAME.to),
     measure: intervalWords(truth),
     axis: AXIS_HOLDS[claim.axis] ?? '',
     inch: inchWords(measured, truth),
     caution: truth.caution ? phrase(MEASURE.caution, { caution: truth.caution }) : '',
   });
-  const repair = verdict === 'contradicted' ? measureEdit(note, measured, truth) : undefined;
-  return {
-    verdict,
-    says,
-    holds,
-    source: truth.standard || sourceNames(truth.sources),
-    sources: truth.sources,
-    ...(repair ? { repair } : {}),
-    steps: [
-      {
-        label: 'value',
-        text: phrase(MEASURE.by, {
-          size: label(named.sizes[0]!),
-          measure: intervalWords(truth),
-          standard: truth.standard,
-        }),
-        sources: truth.sources,
-        confidence: truth.confidence,
-      },
-      {
-        label: 'value',
-        text: phrase(MEASURE.written, {
-          said: said.min === said.max ? said.min : phrase(MEASURE.range, said),
-          rounding: Number(rounding.toFixed(4)),
-        }),
-      },
-    ],
-  };
-}
+
+const tabled = (named: Operand, truth: Interval): JudgedStep => ({
+  label: 'value',
+  text: phrase(MEASURE.by, {
+    size: label(named.sizes[0]!),
+    measure: intervalWords(truth),
+    standard: truth.standard,
+  }),
+  sources: truth.sources,
+  confidence: truth.confidence,
+});
+
+const written = (said: { min: number; max: number }, rounding: number): JudgedStep => ({
+  label: 'value',
+  text: phrase(MEASURE.written, {
+    said: said.min === said.max ? said.min : phrase(MEASURE.range, said),
+    rounding: Number(rounding.toFixed(4)),
+  }),
+});
 
 /** Both limits as the table of gut has them, with no thread named: the table of another material may be meant. */
 function limitsOfGut(

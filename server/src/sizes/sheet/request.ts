@@ -13,18 +13,17 @@ interface SubjectRow {
   /** The part of the series shown when no size is chosen, thinnest first. */
   readonly from: string;
   readonly to: string;
-  readonly title: string;
 }
 
 export const SUBJECTS: Readonly<Record<Subject, SubjectRow>> = {
-  usp: { system: 'usp', from: '8-0', to: '2', title: 'USP suture sizes' },
-  metric: { system: 'ep-metric', from: '0.4', to: '5', title: 'Metric suture sizes' },
-  gauge: { system: 'needle-gauge', from: '30', to: '14', title: 'Needle and IV catheter gauges' },
-  needle: { system: 'needle-gauge', device: 'needle', from: '30', to: '14', title: 'Needle gauges' },
-  cannula: { system: 'needle-gauge', device: 'cannula', from: '26', to: '14', title: 'IV catheter gauges' },
-  french: { system: 'french', from: '3', to: '34', title: 'French sizes' },
-  wire: { system: 'wire-inch', from: '0.014', to: '0.038', title: 'Guidewire diameters' },
-  hegar: { system: 'hegar', from: '3', to: '12', title: 'Hegar dilators' },
+  usp: { system: 'usp', from: '8-0', to: '2' },
+  metric: { system: 'ep-metric', from: '0.4', to: '5' },
+  gauge: { system: 'needle-gauge', from: '30', to: '14' },
+  needle: { system: 'needle-gauge', device: 'needle', from: '30', to: '14' },
+  cannula: { system: 'needle-gauge', device: 'cannula', from: '26', to: '14' },
+  french: { system: 'french', from: '3', to: '34' },
+  wire: { system: 'wire-inch', from: '0.014', to: '0.038' },
+  hegar: { system: 'hegar', from: '3', to: '12' },
 };
 
 export const SUBJECT_WORDS = Object.keys(SUBJECTS) as readonly Subject[];

@@ -37,5 +37,10 @@ export const CLASSES: Readonly<Record<string, string>> = {
     'Bei Blutung und Reanimation werden 14 bis 16 G gelehrt, von manchen 18 G',
   'For infants 24 G is taught, 22 G for children': 'Für Säuglinge werden 24 G gelehrt, für Kinder 22 G',
   'Spinal needles are taught as 22 to 27 G': 'Für Spinalnadeln werden 22 bis 27 G gelehrt',
+  'a small cannula': 'eine kleine Venenverweilkanüle',
+  'a big cannula': 'eine große Venenverweilkanüle',
+  '14 and 16 G are at the wide end of the scale': '14 und 16 G liegen am weiten Ende der Skala',
+  'The wide cannulae and needles have the low gauge numbers; 22 G and up are fine':
+    'Weite Venenverweilkanülen und Kanülen haben die niedrigen Gauge-Zahlen; ab 22 G sind sie fein',
   'Pen needles for insulin are 29 to 34 G': 'Pen-Kanülen für Insulin haben 29 bis 34 G',
 };

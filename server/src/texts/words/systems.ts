@@ -28,12 +28,4 @@ export const SYSTEMS: Readonly<Record<string, string>> = {
   'tracheal tubes': 'Trachealtuben',
   guidewires: 'Führungsdrähten',
   'these sizes': 'diesen Größen',
-  'USP suture sizes': 'USP-Fadenstärken',
-  'Metric suture sizes': 'Metrische Fadenstärken',
-  'Needle and IV catheter gauges': 'Gauge von Kanülen und Venenverweilkanülen',
-  'Needle gauges': 'Gauge von Kanülen',
-  'IV catheter gauges': 'Gauge von Venenverweilkanülen',
-  'French sizes': 'Größen in Charrière',
-  'Guidewire diameters': 'Durchmesser von Führungsdrähten',
-  'Hegar dilators': 'Hegarstifte',
 };

@@ -13,7 +13,7 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:students?|learners?|trainees?|candidates?|beginners?|many|people|some|they) (?:often |will |may |always |sometimes )?draw\b/,
   /\b(?:swapped|transposed|interchanged) ["“]/,
   /\bdoubts? (?:that|whether|if)\b/,
-  /\bas (?:though|if)\b/,
+  /\bas (?:though|if)\b(?!.* ,)/,
   /\bfar from being\b/,
   /\b(?:yet to (?:see|meet|find)|never (?:seen|met|found)|hardly (?:anyone|anybody)|show me)\b/,
   /\bat first (?:sight|glance)\b/,

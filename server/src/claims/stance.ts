@@ -1,5 +1,6 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
 import { compound } from './compound.ts';
+import { conditional } from './conditional.ts';
 import type { Reading } from './constructions/model.ts';
 import { onceSaid } from './errata.ts';
 import { disputed, framed, graded, onlyOne } from './framing.ts';
@@ -191,8 +192,16 @@ const allWrong = (items: readonly Item[]): boolean =>
 
 /** "Put in order, thickest first: …": the row is there to be put in order. */
 function toSort(scene: Scene, { claim }: Reading): boolean {
-  return claim.kind === 'order' && sorts(scene.items);
+  return claim.kind === 'order' && sorts(scene.items) && !sortedOut(scene.items);
 }
+
+/** "…, and you get 18, 16, 14 G", "14 G first, 18 G second, 22 G last": the row is the outcome. */
+const sortedOut = (items: readonly Item[]): boolean =>
+  items.some(
+    (item, i) =>
+      (/^(?:you|we)$/.test(item.word) && /^(?:get|have|find)$/.test(items[i + 1]?.word ?? '')) ||
+      (/^(?:second|last)$/.test(item.word) && items[i - 1]?.kind === 'size'),
+  );
 
 /** Does the sentence ask for its sizes to be put in order? */
 export function sorts(items: readonly Item[]): boolean {
@@ -269,76 +278,18 @@ function reported(scene: Scene, { from }: Reading): boolean {
   const forbidding =
     TEACHING_VERBS.has(before[verb]!.word) &&
     before.slice(Math.max(0, verb - 2), verb).some((item) => NEGATIONS.has(item.word));
-  return (subject && !before.slice(verb).some((item) => item.word === ';')) || forbidding;
+  return (subject && !before.slice(verb).some((_, i, rest) => endsReport(rest, i))) || forbidding;
 }
+
+/** "People think that …, but the 18 G …": there the author speaks again. */
+const endsReport = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === ';' ||
+  (items[i]!.word === 'but' &&
+    items[i - 1]?.word === ',' &&
+    !items.slice(i + 1).some((item) => REPORTING_VERBS.has(item.word)));
 
 /** "The poster rightly says": the author stands behind what is reported. */
 const ENDORSED = new Set(['rightly', 'correctly', 'truly', 'truthfully']);
-
-/** "if", "suppose" before the claim with no comma between, or a sentence that opens with a supposition. */
-function conditional(scene: Scene, { from, at }: Reading): boolean {
-  const first = Math.max(from, at);
-  for (let i = first; i >= 0; i--) {
-    const item = scene.items[i]!;
-    if (
-      i < first &&
-      (item.word === ',' || item.word === ';' || item.word === ':' || consequenceFrom(scene.items, i))
-    )
-      break;
-    if (CONDITIONS.has(item.word) && !(item.word === 'had' || item.word === 'were'))
-      return !purpose(scene.items, i) && !wishFirst(scene.items, i, first);
-  }
-  const opener = scene.items.find((item) => item.kind === 'word')?.word;
-  return opener === 'suppose' || opener === 'supposing' || opener === 'imagine' || opener === 'pretend';
-}
-
-/** "Swap it for an 18 G if you want a bigger cannula": the condition is the aim of the advice. */
-const purpose = (items: readonly Item[], i: number) =>
-  items[i]!.word === 'if' &&
-  i > 3 &&
-  /^(?:you|we|they|one)$/.test(items[i + 1]?.word ?? '') &&
-  /^(?:want|need|prefer|require|wish|like)$/.test(items[i + 2]?.word ?? '') &&
-  items.slice(0, i).some((item) => item.kind === 'size' || item.colour !== undefined);
-
-/** "If you want more flow, choose an 18 G": the wish before the advice, with no size of its own. */
-function wishFirst(items: readonly Item[], i: number, at: number): boolean {
-  const comma = items.findIndex((item, k) => k > i && (item.word === ',' || item.word === ':'));
-  const size = items.findIndex((item, k) => k > comma && item.kind === 'size');
-  return (
-    items[i]!.word === 'if' &&
-    comma > at &&
-    WISHES.test(items[i + 2]?.word ?? '') &&
-    !items.slice(i, comma).some((item) => item.kind === 'size') &&
-    !items.slice(i, size).some((item) => NEGATIONS.has(item.word))
-  );
-}
-const WISHES = /^(?:want|wants|need|needs|prefer|require|wish|like|after)$/;
-
-const SUBJECTS = new Set(['you', 'it', 'they', 'we', 'she', 'he']);
-const RESULTS = new Set([
-  'is',
-  'have',
-  'will',
-  "'ll",
-  'get',
-  'gain',
-  'are',
-  'would',
-  'end',
-  'gets',
-  'has',
-  'need',
-]);
-
-/** "If you swap your 4-0 for a 2-0 you have gone down": the main clause begins after the condition has named its size. */
-function consequenceFrom(items: readonly Item[], i: number): boolean {
-  if (!SUBJECTS.has(items[i]!.word) || !RESULTS.has(items[i + 1]?.word ?? '')) return false;
-  const condition = items.slice(0, i).findLastIndex((item) => CONDITIONS.has(item.word));
-  return (
-    condition >= 0 &&
-    items.slice(condition, i).some((item) => item.kind === 'size' || item.colour !== undefined)
-  );
-}
 
 /** A negation on the comparing word denies; one anywhere else in the clause leaves the claim open. */
 function negated(scene: Scene, { at }: Reading): Stance | undefined {

@@ -40,8 +40,10 @@ export const effect: Construction = {
 
 /** Verbs that say what they act on: "slows the infusion". */
 const OWN: ReadonlyMap<string, 1 | -1> = new Map([
-  ...['speeds', 'speed', 'quickens', 'hastens'].map((word) => [word, 1] as const),
-  ...['slows', 'slow', 'retards'].map((word) => [word, -1] as const),
+  ...['speeds', 'speed', 'sped', 'speeded', 'quickens', 'quickened', 'hastens'].map(
+    (word) => [word, 1] as const,
+  ),
+  ...['slows', 'slow', 'slowed', 'retards'].map((word) => [word, -1] as const),
 ]);
 const INFUSED = /^(?:infusions?|transfusions?|flow|drips?|bag|fluids?|blood|rate|it|things)$/;
 

@@ -112,6 +112,8 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
     (item, i) => SAME.has(item.word) && item.word !== '=' && i > a.to && nearSizeWord(items, i),
   );
   if (at < 0) return alike(items, a, b);
+  // "with a 20 G and a 22 G alike": with both.
+  if (items[at]!.word === 'alike' && items[at - 1]?.kind === 'size') return -1;
   if (at > b.to + 6) return -1;
   // "000 is the same as 3-0 and thicker than 0000": what is the same stands before the other size.
   if (items.slice(at + 1, b.from).some((item) => item.kind === 'size')) return -1;
@@ -176,6 +178,37 @@ const NEARLY = new Set([
 ]);
 const NOT = /^(?:not|never|hardly|neither|nor|nowhere|.+n't)$/;
 
+/** "Blood runs as fast through a 16 G as through a 22 G": each size behind its own "as". */
+function spread(scene: Scene, all: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const at = items.findIndex((item, i) => item.word === 'as' && WAY.test(items[i + 2]?.word ?? ''));
+  const magnitude = items[at + 1]?.magnitude;
+  const [left, right] = all.filter((g) => g.from > at);
+  if (
+    at < 0 ||
+    !left ||
+    !right ||
+    all.length !== 2 ||
+    magnitude?.degree !== 'plain' ||
+    magnitude.axis !== 'flow'
+  )
+    return [];
+  const link = items
+    .slice(left.to + 1, right.from)
+    .map((item) => item.word)
+    .join(' ');
+  if (
+    !sameSystem(left, right) ||
+    left.from - at > 4 ||
+    !/^as(?: (?:through|down|via|with|by))?(?: (?:an?|the))?$/.test(link)
+  )
+    return [];
+  if (items.some((item) => RUN.test(item.word)) || NEARLY.has(items[at - 1]?.word ?? '')) return [];
+  const denied = items.slice(Math.max(0, at - 5), at).some((item) => NOT.test(item.word));
+  return [denied ? below(scene, at + 1, left, right, magnitude) : reading(scene, at + 1, left, right)];
+}
+const WAY = /^(?:through|down|via|with|by)$/;
+
 /** "A is as thick as B"; "A is not as thick as B" puts A below; "at least as thick" denies that it is thinner. */
 function asAs(scene: Scene, all: readonly Group[]): Reading[] {
   const { items } = scene;
@@ -200,7 +233,7 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
       return [notUnder(scene, i + 1, left, right, magnitude)];
     return [reading(scene, i + 1, left, right)];
   }
-  return [];
+  return spread(scene, all);
 }
 
 const WALL = /^(?:(?:ultra-?|extra-?)?thin-wall(?:ed)?|walls?|walled)$/;

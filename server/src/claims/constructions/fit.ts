@@ -113,7 +113,11 @@ function takes(items: readonly Item[], left: Group, right: Group): Order | undef
   const at = items.findIndex(({ word }, i) => i > left.to && TAKING.has(word));
   if (at < 0 || at > right.from || !plain(items, left.to + 1, at) || !plain(items, at + 1, right.from))
     return undefined;
-  const another = left.sizes[0]!.system !== right.sizes[0]!.system || left.mentions[0]!.device === 'sheath';
+  const within = /^(?:inside|within|through|in)$/.test(
+    items.slice(right.to + 1).find((item) => !item.deviceNoun)?.word ?? '',
+  );
+  const another =
+    within || left.sizes[0]!.system !== right.sizes[0]!.system || left.mentions[0]!.device === 'sheath';
   return another ? { at, thing: right, container: left } : undefined;
 }
 

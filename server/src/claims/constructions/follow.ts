@@ -52,7 +52,7 @@ function ownOrdinal(scene: Scene): Reading[] {
   return [{ ...comparison(scene, 'ordinal', left, right, word), from: at }];
 }
 const OWN =
-  /^(?:is|are|was|being|one|because|since|as|it|the|much|far|clearly|always|of|course|a|bit|runs|flows|,)$/;
+  /^(?:is|are|was|being|one|because|since|as|it|the|much|far|clearly|always|of|course|a|bit|runs|flows|,|with|that|which|has|plainly|visibly|noticeably|obviously|easily|markedly|distinctly|definitely|rather|gives|leaves|makes)$/;
 
 function ordinal(scene: Scene, word: Measured, previous: Sentence): Reading[] | undefined {
   const at = scene.items.findIndex((item) => ORDINALS.has(item.word));

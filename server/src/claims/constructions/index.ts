@@ -14,6 +14,7 @@ import { coupled } from './coupled.ts';
 import { defined } from './defined.ts';
 import { direction } from './direction.ts';
 import { effect } from './effect.ts';
+import { ends } from './ends.ts';
 import { equative } from './equative.ts';
 import { equivalence } from './equivalence.ts';
 import { existence } from './existence.ts';
@@ -38,6 +39,8 @@ import { nothing } from './nothing.ts';
 import { oddSizes } from './odd-sizes.ts';
 import { order } from './order.ts';
 import { outdo } from './outdo.ts';
+import { outermost } from './outermost.ts';
+import { owing } from './owing.ts';
 import { pair } from './pair.ts';
 import { pointUses } from './point-uses.ts';
 import { points } from './points.ts';
@@ -68,13 +71,16 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   superlative,
   extreme,
   countedSet,
+  outermost,
   nothing,
   beside,
   reason,
+  owing,
   hence,
   chain,
   order,
   contrast,
+  ends,
   kinds,
   turn,
   pair,

@@ -104,10 +104,14 @@ function listed(items: readonly Item[], limit: Limit, g: Group): boolean {
 
 /** Nothing but the sizes between the brackets right behind the limit. */
 const bracketed = (items: readonly Item[], limit: Limit, g: Group) =>
-  g.from <= limit.to + 3 &&
+  g.from <= limit.to + 7 &&
   items[g.from - 1]?.word === '(' &&
   items[g.to + 1]?.word === ')' &&
-  items.slice(limit.to + 1, g.from - 1).every((item) => item.deviceNoun);
+  items
+    .slice(limit.to + 1, g.from - 1)
+    .every(
+      (item, i) => item.deviceNoun || (item.kind === 'word' && i < 4 && !item.magnitude && !item.axisNoun),
+    );
 
 function exampled(items: readonly Item[], limit: Limit, g: Group): boolean {
   for (let n = 1; n <= 5; n++) {
@@ -130,7 +134,7 @@ function drawn(scene: Scene, limit: Limit): Reading[] {
   const verb = acceptedAt(items, limit, g) ?? handedAt(items, link, g) ?? verbAt(items, g, limit);
   const outside = [...items.slice(0, limit.from), ...items.slice(limit.to + 1)];
   if (verb === undefined || excepted(outside) || together(items, g)) return [];
-  const refers = limit.noun === true || refersBack(items, verb);
+  const refers = limit.noun === true || refersBack(items, verb) || qualifies(items, verb, items, limit);
   const so = items.slice(verb, verb + 3).some((item) => SO.has(item.word));
   return concludes(link) || ((refers || so) && link.some((item) => /^[,;:"”]$/.test(item.word)))
     ? [reading(scene, limit, g, verb)]
@@ -192,7 +196,10 @@ function referred(scene: Scene): Reading[] {
   const verb = belongs ? g.to : rules(before.items, limit) ? verbAt(items, g, limit) : undefined;
   if (verb === undefined || before.close === '?' || excepted(items) || together(items, g)) return [];
   if (groups(before.items).length !== 1 || excepted(beside(before, limit))) return [];
-  return belongs || refersBack(items, verb) || items.slice(0, verb + 3).some((item) => SO.has(item.word))
+  return belongs ||
+    refersBack(items, verb) ||
+    qualifies(items, verb, before.items, limit) ||
+    items.slice(0, verb + 3).some((item) => SO.has(item.word))
     ? [reading(scene, limit, g, verb)]
     : [];
 }
@@ -229,6 +236,19 @@ const standsBefore = (between: readonly Item[]): boolean => {
     )
   );
 };
+
+/** "The protocol asks for an 18 G or wider, and a 16 G qualifies": a rule, and a word of keeping it. */
+const qualifies = (items: readonly Item[], verb: number, rule: readonly Item[], limit: Limit): boolean =>
+  /^(?:qualif(?:y|ies)|complies|conforms|is (?:allowed|permitted|acceptable|within|enough|sufficient|in order|compliant))\b/.test(
+    text(items.slice(verb, verb + 2)),
+  ) &&
+  rule
+    .slice(Math.max(0, limit.from - 6), limit.from)
+    .some(
+      (item) =>
+        RULE.has(item.word) ||
+        /^(?:protocols?|guidelines?|guidance|asks?|requires?|demands?|needs?|wants?|calls)$/.test(item.word),
+    );
 
 /** "that rule", "this limit", "the requirement", "meets this". */
 const refersBack = (items: readonly Item[], verb: number) =>

@@ -62,6 +62,8 @@ export function orderCue(items: readonly Item[]): Cue | undefined {
   const words = measuredWords(items).filter((m) => m.axis !== 'other' && m.axis !== 'number' && !m.idiom);
   return (
     fromTo(items, words) ??
+    apposed(items, words) ??
+    ranked(items) ??
     triple(items, words) ??
     first(items, words) ??
     then(items, words) ??
@@ -84,6 +86,28 @@ function fromTo(items: readonly Item[], words: readonly Measured[]): Cue | undef
   return undefined;
 }
 const TO = new Set(['to', 'down', 'up', 'through', '→', 'towards', '-', '–', 'until']);
+
+/** "from 14 Fr through 18 Fr to 22 Fr, the largest": the row ends at that end. */
+function apposed(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
+  const last = words.find((m) => m.degree === 'superlative');
+  if (!last || words.length !== 1 || items[last.at - 1]?.word !== 'the') return undefined;
+  const after = items[last.to + 1];
+  const ends = !after || /^[.;!)]$/.test(after.word);
+  const size = items[last.at - 3];
+  return ends && /^[,(]$/.test(items[last.at - 2]?.word ?? '') && size?.kind === 'size'
+    ? cueOf(last, last.to, last.sign === 1 ? 'up' : 'down')
+    : undefined;
+}
+
+/** "Rank them by flow: 14 G first, 18 G second, 22 G last". */
+function ranked(items: readonly Item[]): Cue | undefined {
+  const at = items.findIndex((item, i) => item.word === 'by' && items[i + 1]?.axisNoun !== undefined);
+  const noun = items[at + 1]?.axisNoun;
+  const first = items.findIndex((item, i) => item.word === 'first' && items[i - 1]?.kind === 'size');
+  const second = items.findIndex((item, i) => item.word === 'second' && items[i - 1]?.kind === 'size');
+  if (at < 0 || !noun || noun.axis === 'number' || first < at || second < first) return undefined;
+  return { at, to: at + 1, axis: noun.axis, runs: noun.sign === 1 ? 'down' : 'up' };
+}
 
 /** "Small, medium, large: 12, 14, 16 Fr". */
 function triple(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
@@ -251,6 +275,10 @@ const JOINS = new Set([
   'g',
   'fr',
   'through',
+  'first',
+  'second',
+  'third',
+  'last',
 ]);
 
 /** The longest run of sizes with nothing but joining words between, outside the cue. */

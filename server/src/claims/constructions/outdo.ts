@@ -48,7 +48,7 @@ export const outdo: Construction = {
 
 /** Verbs of winning, which say nothing of what is won on. */
 const WINS =
-  /^(?:beats?|outperforms?|outdoes|outranks?|outclasses|tops|trumps|wins|leads|leaves|loses|ahead|superior|inferior|second)$/;
+  /^(?:beats?|outperforms?|outdoes|outranks?|outclasses|tops|trumps|wins|leads|leaves|loses|ahead|superior|inferior|second|edge)$/;
 const AGAINST = /^(?:over|against|to|on|of|in|for|behind)$/;
 
 /** "The 14 G beats the 18 G for flow", "wins on bore over the 18 G", "in strength 4-0 loses to 2-0". */
@@ -57,7 +57,7 @@ function wins(scene: Scene, at: number): { axis: Axis; sign: 1 | -1 } | undefine
   const { word } = items[at]!;
   if (!WINS.test(word)) return undefined;
   const next = items[at + 1]?.word ?? '';
-  if (/^(?:wins|leads|ahead)$/.test(word) && !AGAINST.test(next)) return undefined;
+  if (/^(?:wins|leads|ahead|edge)$/.test(word) && !AGAINST.test(next)) return undefined;
   if (/^(?:loses|superior|inferior|second)$/.test(word) && next !== 'to') return undefined;
   if (
     word === 'leaves' &&

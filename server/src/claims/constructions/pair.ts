@@ -4,12 +4,13 @@
  */
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
-import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import { distinct, type Group, groups, type Scene, sameSizes } from '../text/scene.ts';
 import { type Exchange, exchangeIn } from './exchange.ts';
 import type { Construction, Reading } from './model.ts';
+import { againstPrevious, beforeSize, both, emit, ofTwo } from './of-two.ts';
 import { orderCue } from './order.ts';
 import { groundAfter } from './reason.ts';
-import { clauseStart, comparison } from './than.ts';
+import { clauseStart } from './than.ts';
 
 export const pair: Construction = {
   id: 'pair',
@@ -66,13 +67,6 @@ function readWord(
 /** "asked for a finer thread and was handed 2-0 instead of 5-0": the wish and what came are not the same. */
 const handed = (between: readonly Item[]): boolean =>
   between.some((item) => /^(?:handed|given|got|received|sent|brought|gave|served)$/.test(item.word));
-
-function emit(scene: Scene, id: string, left: Group, right: Group, word: Measured): Reading[] {
-  const shared = left.sizes.some((a) =>
-    right.sizes.some((b) => a.system === b.system && a.value === b.value),
-  );
-  return shared || !sameSystem(left, right) ? [] : [comparison(scene, id, left, right, word)];
-}
 
 /** The size the word stands on: "a thinner 14 Fr", or "because three-oh is the finer strand". */
 const turnsTo = (item: Item) =>
@@ -137,7 +131,9 @@ function hasForeignSubject(scene: Scene, word: Measured): boolean {
   const before = scene.items.slice(Math.max(0, word.at - 4), word.at);
   const one = before.findIndex((item) => item.word === 'one');
   if (one > 0 && PLACED.has(before[one - 1]!.word)) return true;
-  return before.some((item) => PEOPLE.has(item.word)) && before.some((item) => BE.has(item.word));
+  const flowing = (item: Item) => word.axis === 'flow' && /^(?:blood|fluid)$/.test(item.word);
+  const other = before.some((item) => PEOPLE.has(item.word) && !flowing(item));
+  return other && before.some((item) => BE.has(item.word));
 }
 
 /** "…, and the larger one was still sealed": the phrase opens a statement of its own. */
@@ -178,7 +174,7 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
     return emit(scene, 'of-three', nearest, both(all.slice(0, 2)), word);
   const flows =
     word.axis === 'flow' && items.slice(nearest.to + 1, word.at).some((item) => FLOWS.test(item.word));
-  const again = resumed(items, nearest, word, all);
+  const again = resumed(items, nearest, word, all) || found(items, nearest, word);
   if (!flows && !again && !predicates(items, nearest.to, word.at, whose)) return [];
   const marked =
     article === 'the' ||
@@ -241,6 +237,14 @@ function resumed(items: readonly Item[], nearest: Group, word: Measured, all: re
   return mark >= 0 && between.length <= 12 && said.length <= 5 && (pronoun || it);
 }
 
+/** "and you find the 18 G wider", "which makes the 18 G wider". */
+const found = (items: readonly Item[], nearest: Group, word: Measured): boolean =>
+  word.at === nearest.to + 1 &&
+  !word.attributive &&
+  items
+    .slice(Math.max(0, nearest.from - 3), nearest.from)
+    .some((item) => /^(?:finds?|found|sees?|saw|makes|call)$/.test(item.word));
+
 /** "Wider still is the 16 G", "slightly smaller is a 14 Fr": the size stands behind its verb. */
 function inverted(items: readonly Item[], word: Measured): Group | undefined {
   const after = groups(items).find((g) => g.from > word.to);
@@ -291,55 +295,6 @@ function setApart(items: readonly Item[], nearest: Group, word: Measured): boole
   return apart && bare(items, nearest, word);
 }
 
-/** "Between 2-0 and 3-0, the stouter suture is 2-0": one of the two named before. */
-function ofTwo(scene: Scene, word: Measured): Reading[] | undefined {
-  const all = groups(scene.items);
-  const set = all.find((g) => g.to < word.at && g.mentions.length === 2 && g.sizes.length === 2);
-  const own = all.find((g) => g.from > word.to && g.from - word.to <= 6 && g.sizes.length === 1);
-  const size = own?.sizes[0];
-  if (!set || !own || !size || scene.items[word.at - 1]?.word !== 'the') return undefined;
-  if (!scene.items.slice(word.to + 1, own.from).some((item) => BE.has(item.word))) return undefined;
-  const member = set.sizes.findIndex((one) => one.system === size.system && one.value === size.value);
-  if (member < 0) return undefined;
-  const other = 1 - member;
-  return emit(
-    scene,
-    'of-two',
-    own,
-    { ...set, mentions: [set.mentions[other]!], sizes: [set.sizes[other]!] },
-    word,
-  );
-}
-
-/** "if 25 G won't go, pick a slimmer 22 G", "I tried something slimmer, a 16 G": against the one size named before. */
-function beforeSize(scene: Scene, word: Measured, all: readonly Group[]): Reading[] | undefined {
-  const own = all.find((g) => g.from > word.at && g.from <= word.at + 4);
-  const before = all.filter((g) => g.to < word.at);
-  if (!own || before.length !== 1 || all.length !== 2) return undefined;
-  const between = scene.items.slice(word.at + 1, own.from).map((item) => item.word);
-  const vague =
-    VAGUE.has(scene.items[word.at - 1]?.word ?? '') && between.every((one) => VAGUE_LINKS.has(one));
-  if (between.length > 0 && !vague) return undefined;
-  return emit(scene, 'attributive', own, before[0]!, word);
-}
-const VAGUE = new Set(['something', 'anything', 'one', 'size']);
-const VAGUE_LINKS = new Set([
-  ',',
-  ':',
-  '—',
-  'a',
-  'an',
-  'like',
-  'say',
-  'the',
-  'such',
-  'as',
-  'eg',
-  'e.g',
-  '.',
-  '(',
-]);
-
 /** "a 22 G is thinner": nothing but being and degree between the size and the word. */
 const bare = (items: readonly Item[], subject: Group, word: Measured) =>
   !word.attributive &&
@@ -374,25 +329,6 @@ const FLOWS = /^(?:empt|deliver|run|drain|drip|flow|infus|fill|clear|pour)/;
 
 const STILL = new Set(['still', 'even', 'yet', 'again']);
 
-function againstPrevious(scene: Scene, subject: Group, word: Measured): Reading[] {
-  for (const previous of [...scene.context.slice(-1), ...scene.before.slice(-2)].reverse()) {
-    const found = distinct(groups(previous.items)).filter((g) => sameSystem(g, subject));
-    const others = found.filter((g) => !sameSizes(g, subject));
-    if (others.length === 1 && found.length <= 2) return emit(scene, 'of-two', subject, others[0]!, word);
-    if (others.length === 2 && found.length === 2) return emit(scene, 'of-two', subject, both(others), word);
-    if (found.length > 0) return [];
-  }
-  return [];
-}
-
-/** "A 22 Fr is wider than an 18 Fr, a 28 Fr wider still": than both. */
-const both = (others: readonly Group[]): Group => ({
-  from: others[0]!.from,
-  to: others[0]!.to,
-  mentions: others.flatMap((g) => g.mentions),
-  sizes: others.flatMap((g) => g.sizes),
-});
-
 /** "…, but the lower number is the wider needle": another subject than the size. */
 const startsAnew = (item: Item) =>
   item.axisNoun?.axis === 'number' || item.word === 'but' || item.word === 'because' || item.word === ';';
@@ -401,12 +337,20 @@ const startsAnew = (item: Item) =>
 function predicates(items: readonly Item[], from: number, to: number, whose: boolean): boolean {
   if (whose) return to - from <= 8;
   const between = items.slice(from + 1, to);
-  if (between.length > 9 || between.some(startsAnew) || renames(between)) return false;
+  if (between.length > 9 || between.some(startsAnew) || renames(between) || unclear(items, from, between))
+    return false;
   return (
     between.some((item) => BE.has(item.word)) ||
     (between.length <= 4 && between.some((item) => item.word === ','))
   );
 }
+
+/** "Look at the 12 Fr next to the 16 Fr: it is …": the pronoun may stand for either. */
+const unclear = (items: readonly Item[], from: number, between: readonly Item[]): boolean =>
+  between.some((item, i) => item.word === 'it' && /^[:;,]$/.test(between[i - 1]?.word ?? '')) &&
+  items
+    .slice(Math.max(0, from - 4), from)
+    .some((item) => /^(?:to|beside|against|with|alongside)$/.test(item.word));
 
 /** "…, so the spinal needle is the thinner one": a thing named anew is the subject, whatever size stands nearest. */
 function renames(between: readonly Item[]): boolean {

@@ -237,15 +237,24 @@ interface Moving {
 const RISES = /^(?:rises?|grows?|increases?|climbs?|improves?)$/;
 const FALLS = /^(?:falls?|drops?|decreases?|shrinks?|diminishes|lessens)$/;
 
-/** "Tensile strength rises from 4-0 to 2-0": the quantity and its verb right before "from". */
+/** "Tensile strength rises from 4-0 to 2-0", "resistance climbs as you go from 16 G to 22 G". */
 function quantityBefore(items: readonly Item[], first: number): Moving | undefined {
   const from = items.findLastIndex((item, i) => i < first && item.word === 'from');
-  const verb = items[from - 1]?.word ?? '';
-  const noun = items[from - 2]?.axisNoun;
-  const sign = RISES.test(verb) ? 1 : FALLS.test(verb) ? -1 : 0;
-  if (from < 2 || sign === 0 || !noun || !decidable(noun.axis)) return undefined;
-  return { at: from - 1, axis: noun.axis, sign: (sign * noun.sign) as 1 | -1 };
+  for (let at = Math.max(1, from - 9); at < from; at++) {
+    const verb = items[at]!.word;
+    const noun = items[at - 1]?.axisNoun;
+    const sign = RISES.test(verb) ? 1 : FALLS.test(verb) ? -1 : 0;
+    if (sign === 0 || !noun || !decidable(noun.axis)) continue;
+    const link = items
+      .slice(at + 1, from)
+      .map((item) => item.word)
+      .join(' ');
+    if (MOVING.test(link)) return { at, axis: noun.axis, sign: (sign * noun.sign) as 1 | -1 };
+  }
+  return undefined;
 }
+const MOVING =
+  /^(?:off|away|steadily|sharply)?(?: ?(?:as|when|if|on|by|whenever)(?: (?:you|we|one|they))? (?:go|goes|move|moves|step|steps|change|changes|pass|work|going|moving|changing|stepping|passing)(?: (?:up|down|on|along|over))?)?$/;
 
 const along = (scene: Scene, two: { given: Group; chosen: Group }, { at, axis, sign }: Moving): Reading => ({
   ...wordless(comparison(scene, 'stepping', two.chosen, two.given, compares(at, axis, sign))),

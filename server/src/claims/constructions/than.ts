@@ -2,7 +2,7 @@
 import type { Relation } from '../model.ts';
 import { sentencesBefore, single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
-import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { compares, type Measured, measuredWords } from '../text/magnitudes.ts';
 import {
   distinct,
   type Group,
@@ -22,7 +22,10 @@ const REACH_ON = 6;
 
 export const than: Construction = {
   id: 'than',
-  needs: () => [{ holds: ['compared'], words: THAN }],
+  needs: () => [
+    { holds: ['compared'], words: THAN },
+    { sizes: 2, words: THAN },
+  ],
   read(scene) {
     const all = groups(scene.items);
     const measured = measuredWords(scene.items);
@@ -55,8 +58,19 @@ function bySubject(scene: Scene, word: Measured | undefined): Measured | undefin
   return { ...word, axis: noun.axis, sign: (grows * noun.sign) as 1 | -1, idiom: false };
 }
 
+/** "A 16 Fr is less than an 18 Fr": where the numbers rise with the size, nothing else can be meant. */
+function byNumber(items: readonly Item[], at: number, all: readonly Group[]): Measured | undefined {
+  const sign = items[at - 1]?.word === 'less' ? -1 : items[at - 1]?.word === 'more' ? 1 : undefined;
+  const left = all.find((g) => g.to === at - 3);
+  if (!sign || !left || !/^(?:is|was)$/.test(items[at - 2]?.word ?? '')) return undefined;
+  const right = all.find((g) => g.from > at);
+  return left.sizes[0]!.system === 'french' && right && items[right.to + 1]?.word !== 'in'
+    ? compares(at - 1, 'outer', sign)
+    : undefined;
+}
+
 function readThan(scene: Scene, at: number, all: readonly Group[], measured: readonly Measured[]): Reading[] {
-  const word = bySubject(scene, nearestBefore(measured, at));
+  const word = bySubject(scene, nearestBefore(measured, at)) ?? byNumber(scene.items, at, all);
   const right = rightOf(scene.items, at, all) ?? earlierItem(scene, at) ?? collective(scene, at, all);
   if (!word || !right || word.axis === 'other' || word.idiom) return [];
   if (otherwiseMeant(scene.items, word)) return [];
@@ -213,6 +227,8 @@ function leftOf(
   const example = exampleAfter(scene, word, right, all);
   if (example) return example;
   const inverted = all.find((g) => g.from > right.to && g.from <= right.to + 4);
+  const ahead = foretold(scene.items, right, word, all);
+  if (ahead) return ahead;
   const opener = scene.items
     .slice(clause, word.at)
     .every((item) => item.kind !== 'word' || OPENERS.has(item.word));
@@ -224,6 +240,33 @@ function leftOf(
   }
   if (opener && clause === 0 && word.at === 0) return fragmentBefore(scene);
   return opener ? undefined : antecedent(scene, clause, word.at, all);
+}
+
+/** "Being wider than the 18 G, the 16 G is …", "since it is finer than 4-0, we save the 6-0 for …": the subject comes later. */
+function foretold(
+  items: readonly Item[],
+  right: Group,
+  word: Measured,
+  all: readonly Group[],
+): Group | undefined {
+  const opening = items
+    .slice(0, word.at)
+    .map((item) => item.word)
+    .join(' ');
+  const being = /^(?:being|although|though|while|whilst)(?: (?:much|far|slightly|a bit|a little))?$/.test(
+    opening,
+  );
+  const it =
+    /^(?:since|because|as|although|though) it(?: is|'s)(?: (?:much|far|slightly|a bit|a little))?$|^(?:since|because|as) it's$/.test(
+      opening,
+    );
+  const comma = items.findIndex((item, i) => i > right.to && item.word === ',');
+  if ((!being && !it) || comma < 0 || comma - right.to > 3) return undefined;
+  const later = all.filter((g) => g.from > comma);
+  const [only] = later;
+  return later.length === 1 && only?.sizes.length === 1 && only.from - comma <= (being ? 3 : 8)
+    ? only
+    : undefined;
 }
 
 /** "A 24 G is thinner than an 18 G and thinner than a 20 G": one thing set against two. */

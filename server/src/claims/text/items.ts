@@ -249,6 +249,10 @@ function joinDegrees(items: Item[]): Item[] {
       item.magnitude = { axis: 'strength', sign: flip(degree.sign), degree: degree.degree, settled: true };
       continue;
     }
+    if (degree && EASE.test(next.word) && items[i + 2]?.word !== 'to' && eased(items, i)) {
+      item.magnitude = { axis: 'flow', sign: degree.sign, degree: degree.degree, settled: true };
+      continue;
+    }
     if (!degree) continue;
     const done = verbal(items, i);
     if (done) {
@@ -280,6 +284,12 @@ const EASE = /^(?:easily|readily|often|quickly)$/;
 /** "snaps more easily": what parts easily is weak. */
 const parts = (items: readonly Item[], i: number) =>
   items.slice(Math.max(0, i - 3), i).some((near) => /^(?:snaps?|breaks?|tears?|parts?)$/.test(near.word));
+
+/** "carries gas more easily", "blood comes less readily": what runs with ease runs fast. */
+const eased = (items: readonly Item[], i: number) =>
+  /^(?:carr(?:y|ies)|runs?|flows?|drains?|comes?|drips?)$/.test(items[i - 1]?.word ?? '') ||
+  (/^(?:carr(?:y|ies)|passes|lets|drains|takes|moves)$/.test(items[i - 2]?.word ?? '') &&
+    /^(?:gas|air|blood|fluids?|water|saline|urine|clots?)$/.test(items[i - 1]?.word ?? ''));
 
 /** "more fluid a minute", "more per minute". */
 const rate = (items: readonly Item[], i: number) =>

@@ -55,6 +55,13 @@ const byNumber = (word: string | undefined, bound: Group): Sign | undefined =>
         ? -1
         : undefined;
 
+/** "below 22 G in bore": the noun says that the size is meant and not the number. */
+function inAxis(items: readonly Item[], word: string | undefined, bound: Group): Sign | undefined {
+  const noun = items[bound.to + 1]?.word === 'in' ? items[bound.to + 2]?.axisNoun : undefined;
+  if (noun?.axis !== 'outer' && noun?.axis !== 'bore') return undefined;
+  return NUMBER_ABOVE.has(word ?? '') ? 1 : NUMBER_BELOW.has(word ?? '') ? -1 : undefined;
+}
+
 /** "18 G or bigger", "20 Fr and above", "18 G upwards". */
 function after(items: readonly Item[], words: readonly Measured[], bound: Group): Limit | undefined {
   const link = items[bound.to + 1]?.word;
@@ -73,6 +80,9 @@ function before(items: readonly Item[], words: readonly Measured[], bound: Group
   let i = bound.from - 1;
   if (/^(?:an?|the)$/.test(items[i]?.word ?? '')) i--;
   const [last, previous] = [items[i]?.word, items[i - 1]?.word];
+  const measured = nounBound(items, i);
+  if (measured && items[measured.at + 1]?.axisNoun && items[measured.at + 1]!.axisNoun!.axis !== 'number')
+    return { bound, side: side(measured.sign), strict: false, noun: true, from: measured.at, to: bound.to };
   if (rises(bound)) {
     const plain = plainBound(previous, last);
     if (plain) return { bound, side: side(plain), strict: false, from: i - 1, to: bound.to };
@@ -83,7 +93,7 @@ function before(items: readonly Item[], words: readonly Measured[], bound: Group
   const compares = last === 'than';
   const sign = compares
     ? (thickness(words.find((m) => m.at === i - 1)) ?? byNumber(previous, bound))
-    : byNumber(last, bound);
+    : (byNumber(last, bound) ?? inAxis(items, last, bound));
   if (sign === undefined) return undefined;
   const at = openerAt(items, compares ? i - 1 : i);
   if (at === undefined) return undefined;

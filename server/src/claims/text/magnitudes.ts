@@ -25,7 +25,7 @@ const PREDICATE_FOLLOWERS = new Set(
   `than of and but or for to in on at by with when so because which since if as is are was were will would through
   here there still yet again too across inside outside all overall altogether under over around after before while whereas
   the a an it they you we i that this these those then now not into down up out from wins go goes and/or side
-  also only just even means mean equals next first last end both each every any no per though although unless where who whose what how`
+  also only just even means mean equals our my we your next first last end both each every any no per though although unless where who whose what how`
     .split(/\s+/)
     .filter(Boolean),
 );
@@ -102,10 +102,18 @@ const NEEDS = /^(?:needs?|needed|wants?|requires?|demands?|asks|makes?|takes)$/;
 /** Where sizes are kept: "in the bigger drawer" says nothing of the sizes. */
 const KEPT_IN = /^(?:drawers?|trays?|kits?|packets?|boxes|box|bags?|cupboards?|bins?)$/;
 
+const GIVES = /^(?:give|get|push|put|deliver|pass|move|pour)$/;
+const FLUIDS = /^(?:fluids?|blood|litres?|liters?|saline|bags?|bolus|volume|plasma|units?)$/;
+
 /** "slower to insert", "quicker to place": a task, not a flow. */
 const toDo = (items: readonly Item[], i: number) =>
+  !(
+    GIVES.test(items[i + 2]?.word ?? '') && items.slice(i + 3, i + 6).some((item) => FLUIDS.test(item.word))
+  ) &&
   items[i + 1]?.word === 'to' &&
-  /^(?!run|flow|drain|empty|infuse|fill)[a-z]{3,}$/.test(items[i + 2]?.word ?? '') &&
+  /^(?!(?:the|our|its|this|that)$|run|flow|drain|empty|infuse|fill)[a-z]{3,}$/.test(
+    items[i + 2]?.word ?? '',
+  ) &&
   items[i + 2]?.kind === 'word' &&
   !items[i + 2]?.magnitude;
 

@@ -20,6 +20,8 @@ export interface Scene {
   readonly context: readonly Sentence[];
   /** Headings above, outermost first, in lower case. */
   readonly headings: readonly string[];
+  /** The distinct sizes that the whole note names in a system for such a device; for no device, those of every device. */
+  readonly named: (system: System, device?: Device) => readonly Size[];
   /** The one system spoken of around here, if there is one. */
   readonly system?: System | undefined;
   /** Opening sentence of the next passage: it may reject this one. */

@@ -2,7 +2,7 @@
 import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage } from '../../notes/model.ts';
-import type { System } from '../../sizes/model.ts';
+import type { Device, Size, System } from '../../sizes/model.ts';
 import { correctionAt } from '../errata.ts';
 import { type Answers, answersOf } from '../quiz/answers.ts';
 import { letterNumber, markerNumber, numberIn, type Piece } from '../quiz/piece.ts';
@@ -52,13 +52,43 @@ export function readWhole(note: Note, mentions: readonly Mention[]): Whole {
   if (last?.note !== note || last.mentions !== mentions) {
     const reads = readPassages(note, mentions);
     const answers = answersOf(note, reads);
-    const scenes = reads.flatMap((read) => scenesOfPassage(note, reads, read, answers));
+    const named = namedSizes(mentions);
+    const scenes = reads.flatMap((read) => scenesOfPassage(read, { note, reads, answers, named }));
     last = { note, mentions, whole: { reads, scenes, answers } };
   }
   return last.whole;
 }
 
-function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers: Answers): Scene[] {
+/** The sizes a note names, asked for by system and device; nothing where several devices share the system and none is meant. */
+function namedSizes(mentions: readonly Mention[]): Scene['named'] {
+  const known = new Map<string, readonly Size[]>();
+  const find = (system: System, device?: Device): readonly Size[] => {
+    const plain = mentions.filter(
+      ({ kind, bound, sizes }) => kind !== 'ambiguous' && !bound && sizes[0]?.system === system,
+    );
+    const devices = new Set(plain.flatMap((mention) => mention.device ?? []));
+    const one = devices.size <= 1;
+    if (device === undefined && !one) return [];
+    const own = plain.filter((mention) => one || mention.device === device).flatMap(({ sizes }) => sizes);
+    return [...new Map(own.map((size) => [size.value, size])).values()];
+  };
+  return (system, device) => {
+    const key = `${system} ${device ?? ''}`;
+    const found = known.get(key) ?? find(system, device);
+    known.set(key, found);
+    return found;
+  };
+}
+
+/** What a passage is read in. */
+interface Around {
+  readonly note: Note;
+  readonly reads: readonly Read[];
+  readonly answers: Answers;
+  readonly named: Scene['named'];
+}
+
+function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): Scene[] {
   const { passage, sentences } = read;
   if (!speaks(read)) return [];
   const around = surroundings(reads, read);
@@ -87,6 +117,7 @@ function scenesOfPassage(note: Note, reads: readonly Read[], read: Read, answers
         passage,
         sentence,
         items: sentence.items,
+        named,
         before: sentences.slice(Math.max(0, i - 3), i),
         after: sentences.slice(i + 1, i + 3),
         context: around.context,

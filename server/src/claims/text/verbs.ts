@@ -124,6 +124,7 @@ export function verbal(items: readonly Item[], i: number): { axis: Axis; sign: 1
   if (HOLDS.test(verb) && LOADS.test(after)) return { axis: 'strength', sign: 1 };
   if (GETS_THROUGH.test(after) && /^(?:through|down|in|per|a)$/.test(items[i + 2]?.word ?? ''))
     return { axis: 'flow', sign: 1 };
+  if (FLUID.test(after) && GETS_THROUGH.test(items[i + 2]?.word ?? '')) return { axis: 'flow', sign: 1 };
   if (/^lets?$/.test(verb) && after === 'through') return { axis: 'flow', sign: 1 };
   const through = verb === 'through' && /^lets?$/.test(items[i - 2]?.word ?? '');
   const ends = /^(?:than|per|through)$/.test(after);

@@ -186,7 +186,10 @@ export const CATEGORIES: readonly CategoryRow[] = [
   {
     id: 'small-cannulae-listed',
     label: 'a small cannula',
-    forms: each(`${FINE} small tiny narrow little`, 'cannula cannulae cannulas needle needles iv ivs'),
+    forms: each(
+      `${FINE} small tiny narrow little`,
+      'cannula cannulae cannulas needle needles iv ivs ones line lines bores',
+    ),
     system: 'needle-gauge',
     member: [22, 40],
     outside: [7, 16],
@@ -199,7 +202,7 @@ export const CATEGORIES: readonly CategoryRow[] = [
     label: 'a big cannula',
     forms: each(
       'big wide large fat thick chunky stout broad',
-      'cannula cannulae cannulas needle needles iv ivs',
+      'cannula cannulae cannulas needle needles iv ivs ones line lines bores',
     ),
     system: 'needle-gauge',
     member: [10, 16],

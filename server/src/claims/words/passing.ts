@@ -3,7 +3,7 @@
 /** "goes through", "is threaded down": the thing that moves is the subject. */
 export const GOING: ReadonlySet<string> = new Set(
   `go goes going went pass passes passed passing fit fits fitted slide slides slid slip slips slipped thread threads
-  threaded run runs advance advances advanced push pushes pushed put place placed insert inserted introduce introduced
+  threaded threading sliding pushing advancing slipping inserting running railroading run runs advance advances advanced push pushes pushed put place placed insert inserted introduce introduced
   feed feeds fed ride rides lead railroad railroads railroaded squeeze squeezes come comes drop drops dropped load loads loaded`.split(
     /\s+/,
   ),

@@ -1,0 +1,70 @@
+/** Conditions before a claim: whether it is supposed, or only advice for a case or a wish. */
+import type { Reading } from './constructions/model.ts';
+import type { Item } from './text/items.ts';
+import type { Scene } from './text/scene.ts';
+import { CONDITIONS, NEGATIONS } from './words/changes.ts';
+
+/** "if", "suppose" before the claim with no comma between, or a sentence that opens with a supposition. */
+export function conditional(scene: Scene, { from, at }: Reading): boolean {
+  const first = Math.max(from, at);
+  for (let i = first; i >= 0; i--) {
+    const item = scene.items[i]!;
+    if (
+      i < first &&
+      (item.word === ',' || item.word === ';' || item.word === ':' || consequenceFrom(scene.items, i))
+    )
+      break;
+    if (CONDITIONS.has(item.word) && !(item.word === 'had' || item.word === 'were'))
+      return !purpose(scene.items, i) && !wishFirst(scene.items, i, first);
+  }
+  const opener = scene.items.find((item) => item.kind === 'word')?.word;
+  return opener === 'suppose' || opener === 'supposing' || opener === 'imagine' || opener === 'pretend';
+}
+
+/** "Swap it for an 18 G if you want a bigger cannula": the condition is the aim of the advice. */
+const purpose = (items: readonly Item[], i: number) =>
+  items[i]!.word === 'if' &&
+  i > 3 &&
+  /^(?:you|we|they|one)$/.test(items[i + 1]?.word ?? '') &&
+  /^(?:want|need|prefer|require|wish|like)$/.test(items[i + 2]?.word ?? '') &&
+  items.slice(0, i).some((item) => item.kind === 'size' || item.colour !== undefined);
+
+/** "If you want more flow, choose an 18 G": the wish before the advice, with no size of its own. */
+function wishFirst(items: readonly Item[], i: number, at: number): boolean {
+  const comma = items.findIndex((item, k) => k > i && (item.word === ',' || item.word === ':'));
+  const size = items.findIndex((item, k) => k > comma && item.kind === 'size');
+  return (
+    items[i]!.word === 'if' &&
+    comma > at &&
+    WISHES.test(items[i + 2]?.word ?? '') &&
+    !items.slice(i, comma).some((item) => item.kind === 'size') &&
+    !items.slice(i, size).some((item) => NEGATIONS.has(item.word))
+  );
+}
+const WISHES = /^(?:want|wants|need|needs|prefer|require|wish|like|after)$/;
+
+const SUBJECTS = new Set(['you', 'it', 'they', 'we', 'she', 'he']);
+const RESULTS = new Set([
+  'is',
+  'have',
+  'will',
+  "'ll",
+  'get',
+  'gain',
+  'are',
+  'would',
+  'end',
+  'gets',
+  'has',
+  'need',
+]);
+
+/** "If you swap your 4-0 for a 2-0 you have gone down": the main clause begins after the condition has named its size. */
+function consequenceFrom(items: readonly Item[], i: number): boolean {
+  if (!SUBJECTS.has(items[i]!.word) || !RESULTS.has(items[i + 1]?.word ?? '')) return false;
+  const condition = items.slice(0, i).findLastIndex((item) => CONDITIONS.has(item.word));
+  return (
+    condition >= 0 &&
+    items.slice(condition, i).some((item) => item.kind === 'size' || item.colour !== undefined)
+  );
+}

@@ -10,6 +10,7 @@ import { READING } from '../texts/readings.ts';
 import { ASKED_FOR, FETCHED, SAID_WHOLE, SAID_WHOLE_AFTER, WANTED, WANTED_AFTER } from '../words/frames.ts';
 import type { Board } from './board.ts';
 import { suits } from './suits.ts';
+import { SIZE_TALK, supplied } from './supply.ts';
 import type { Bare } from './tokens.ts';
 
 const ENDS = /^\s?(?:[.,;!?"”’'*_]|$|on (?:an?|the) (?:round|cutting|taper|reverse|needle|curved|straight))/i;
@@ -33,6 +34,8 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
       ? undefined
       : size('usp', 'material-follows', material.word);
   if (material ? counted(place, material.end) : !tied(place)) return undefined;
+  if (material && !bare.spoken && besideWhole(place))
+    return size('usp', 'whole-number-beside', material.word);
   return threadAsk(place, value);
 }
 
@@ -50,6 +53,15 @@ function namedThread(place: Place, { value, spoken }: Bare, name: string): Verdi
   if (spoken || (value > 0 && counted(place, end))) return undefined;
   return value <= 1 ? size('usp', 'name-follows', name) : threadAsk(place, value);
 }
+
+/** "2 nylon is thicker than 1 nylon": another whole number on a thread shows how they are counted. */
+const besideWhole = (place: Place): boolean =>
+  place.materials.some(
+    (hit) =>
+      hit.start > place.span.end + 2 &&
+      WHOLE_BEFORE.test(place.scene.passage.text.slice(Math.max(place.span.end, hit.start - 6), hit.start)),
+  );
+const WHOLE_BEFORE = /(?:^|[^-0-9.,/])[01]\s$/;
 
 /** The two ways to take a bare thread number. */
 const threadAsk = (place: Place, value: number): Verdict =>
@@ -96,9 +108,17 @@ const FETCHABLE = [
 ] as const;
 
 /** "fetch a 16", "give me a seven", "leave an 18 by the bed": a size asked for with no system in sight. */
-export function fetchQuestion(place: Place, bare: Bare, board: Board): Verdict | undefined {
+export function fetchQuestion(
+  place: Place,
+  bare: Bare,
+  board: Board,
+  followed: boolean,
+): Verdict | undefined {
   if (bare.value < 1 || board.settled.every((mentions) => mentions.length === 0)) return undefined;
-  if (!fetched(place) && !(openSystem(bare, board) && (wanted(place, bare) || saidWhole(place))))
+  if (
+    !fetched(place) &&
+    !(openSystem(bare, board) && (wanted(place, bare) || saidWhole(place) || supplied(place, bare, followed)))
+  )
     return undefined;
   const { value } = bare;
   const [sole, ...others] = present(bare, board);
@@ -121,6 +141,7 @@ const fetched = (place: Place): boolean =>
 
 const wanted = (place: Place, bare: Bare): boolean =>
   WANTED.test(place.before) &&
+  !SIZE_TALK.test(place.text) &&
   (bare.plural || /\b(?:an?|the)\s["“‘'*_]?$/i.test(place.before)) &&
   WANTED_AFTER.test(place.after);
 

@@ -32,7 +32,9 @@ const COLOUR_BEFORE = new RegExp(
   `(?:^|[\\s(,;:])${COLOUR}(?:\\sones?)?\\s?(?:,\\s|(?:is|are|for|means|hub|cannula)\\s(?:the\\s)?|[=:–—→-]\\s?|\\s)$`,
   'i',
 );
-const OPTION = /(?:^|[\s(])(?:[a-eA-E][).:]\s?|[B-E]\s|\(?i{1,3}v?\)\s)$|[:?]\sA\s$/;
+const OPTION = /(?:^|[\s(])(?:[a-eA-E][).:]\s?|[B-E]\s|\(?i{1,3}v?\)\s)$/;
+/** "metric: A 2  B 3.5": a first choice without a mark, when a second follows. */
+const FIRST_CHOICE = /[:?]\sA\s$/;
 
 /** Undefined when something about the number says it counts or labels another thing. */
 export function frameOf(place: Place, bare: Bare): Frame | undefined {
@@ -40,7 +42,8 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (text.trim() === text.slice(place.span.start, place.span.end)) return 'alone';
   if (elsewhere(place, bare)) return undefined;
   if (COLOUR_AFTER.test(place.after) || COLOUR_BEFORE.test(place.before)) return 'colour';
-  if (OPTION.test(place.before)) return 'option';
+  if (OPTION.test(place.before) || (FIRST_CHOICE.test(place.before) && /\sB[\s).]/.test(place.after)))
+    return 'option';
   const before = text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));
   if (bare.value === 0 && /\b(?:after|before)\s$/i.test(place.before)) return 'handed';
   if (POURED.test(before) || carriesUnit(place, bare)) return undefined;
@@ -64,7 +67,12 @@ function elsewhere(place: Place, bare: Bare): boolean {
   return (
     counts(after) ||
     (bare.run.values.length > 1 && counts(afterRun)) ||
-    BLADED.test(place.text) ||
+    (BLADED.test(place.text) &&
+      !(
+        bare.value >= 16 &&
+        DETERMINED.test(place.before) &&
+        !/\b(?:blades?|scalpels?)\b/i.test(place.text)
+      )) ||
     otherBefore(place.before) ||
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||

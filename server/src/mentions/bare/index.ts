@@ -65,7 +65,9 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
   const settled = read?.unsure ? undefined : read;
   const handed = read?.system === 'usp' ? handedThread(place, bare) : undefined;
   if (handed) return mentionOf(place, bare, handed);
-  const fetched = isFar(settled, place) ? fetchQuestion(place, bare, board) : undefined;
+  const fetched = isFar(settled, place)
+    ? fetchQuestion(place, bare, board, settled?.rung === 'before')
+    : undefined;
   if (fetched) return mentionOf(place, bare, fetched);
   const closed = frame === 'alone' || frame === 'option' || isClosed(place, bare) || bare.decimals > 0;
   if (!settled || !(closed || OPEN.has(settled.rung)) || !runFits(settled.system, bare)) return undefined;

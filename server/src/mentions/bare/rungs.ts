@@ -158,7 +158,10 @@ const bracket: Rung = ({ place, known }) => {
 };
 
 /** "an 18 in the right arm": where cannulas go. */
-const site: Rung = ({ place }) => (SITE.test(place.after) ? ['needle-gauge'] : []);
+const site: Rung = ({ place }) =>
+  SITE.test(place.after) || SITE_BEFORE.test(place.before) ? ['needle-gauge'] : [];
+const SITE_BEFORE =
+  /\bin(?:to)?\s(?:the|each|either|one|both|his|her|their)\s(?:(?:back\sof\sthe|right|left|other)\s)*(?:arms?|hands?|forearms?|antecubital|acf|veins?|foot)\b[a-z\s]{0,24}\s(?:an?|the)\s$/i;
 const SITE =
   /^\s?(?:or\s(?:an?\s)?[0-9]{2}\s)?(?:(?:went|goes|sits|is|was)\s)?in(?:to)?\s(?:the|each|either|one|both|his|her|their|your|my|a|that)\s(?:(?:back\sof\s(?:the|his|her)|right|left|other|same|good|big|first|crook\sof\sthe)\s)*(?:arms?|hands?|forearms?|elbows?|wrists?|antecubital|acf|cubital|veins?|foot|cephalic|basilic)\b/i;
 
@@ -319,8 +322,12 @@ const noteWide: Rung = ({ board }) => known(dominant(board));
 const known = (system: System | undefined): readonly System[] => (system ? [system] : []);
 const unique = <T>(all: readonly T[]): readonly T[] => [...new Set(all)];
 
-const settingWords = (text: string): readonly System[] =>
-  SETTING.filter(([, pattern]) => pattern.test(text)).map(([system]) => system);
+/** "G: and two emails came in": a speaker is no unit. */
+const SPEAKER = /^\W*[A-Za-z]{1,12}:\W/;
+const settingWords = (text: string): readonly System[] => {
+  const said = text.replace(SPEAKER, '');
+  return SETTING.filter(([, pattern]) => pattern.test(said)).map(([system]) => system);
+};
 
 /** Systems a scene sets by its words, else by its devices. */
 export function setting(scene: Scene): readonly System[] {

@@ -73,7 +73,7 @@ function letterF(place: Place, match: string, value: number): Verdict {
   if (/mm\s?\($/.test(place.before)) return size('french', 'length-beside', match);
   if (UNIT_NEAR.test(place.before.slice(-60)) || UNIT_NEAR.test(place.after.slice(0, 60)))
     return size('french', 'unit-beside', match);
-  if (ROOM.test(place.before)) return NOTHING;
+  if (ROOM.test(place.scene.passage.text.slice(place.sentence.start, place.span.start))) return NOTHING;
   if (keyed(place) && factsOf(place.around).trueFalse) return NOTHING;
   const near = isFrench(place.devices) || CUE.test(place.text) || fellow(place);
   if (near && !aside(place)) return size('french', 'catheter-beside', match);
@@ -127,7 +127,7 @@ const USUAL: ReadonlySet<number> = new Set([4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16
 /** No catheter beside it: the note's own style decides, else a reader would ask. */
 function unclear(place: Place, match: string, value: number, near: boolean): Verdict {
   const notes = factsOf(place.around);
-  if (/\s/.test(match) && !near) return NOTHING;
+  if (/[0-9]\s-?F/.test(match) && !near) return NOTHING;
   if (
     value > 34 ||
     (!near && !USUAL.has(value) && Number.isInteger(value)) ||

@@ -30,7 +30,9 @@ export function numberedSense(place: Place, match: string, values: readonly numb
     (/^sizes?\b/i.test(match) || (/^nu?m?/i.test(match) && THICKNESS.test(place.text))
       ? systemAround(place, values)
       : undefined);
-  return system ? size(system, 'device-beside', match) : tubeQuestion(place, match, values);
+  if (system) return size(system, 'device-beside', match);
+  const tube = tubeQuestion(place, match, values);
+  return tube.is === 'nothing' ? thingQuestion(place, match, values) : tube;
 }
 
 /** "Fix #3", "(#29, #30)": the number of a report in a list of changes. */
@@ -118,6 +120,34 @@ export function tubeQuestion(place: Place, match: string, values: readonly numbe
     match,
   );
 }
+
+/** Systems in which a bare "size 7" may be meant, each with its words and its writing. */
+const NAMED_BY_SIZE = [
+  { system: 'french', words: READING.outer, write: (n: number) => `${n} Fr` },
+  { system: 'tube-id', words: READING.inner, write: (n: number) => `${n} mm ID` },
+  { system: 'usp', words: READING.thread, write: (n: number) => `USP ${n}` },
+] as const;
+
+/** "Send the size 7 over from the trolley", "size 3, one box": the size of what? */
+function thingQuestion(place: Place, match: string, values: readonly number[]): Verdict {
+  const [value] = values;
+  if (value === undefined || values.length > 1 || !/^size\s[0-9]/i.test(match)) return NOTHING;
+  if (place.devices.length > 0 || !THING_ASKED.test(place.before) || !THING_CLOSED.test(place.after))
+    return NOTHING;
+  const notes = factsOf(place.around);
+  const dealt = { french: notes.french, 'tube-id': notes.tracheal, usp: notes.thread };
+  const readings = NAMED_BY_SIZE.filter(({ system }) => dealt[system] && suits(system, values)).map(
+    ({ system, words, write }) => reading(phrase(words, { value }), write(value), { system, value }),
+  );
+  const glove =
+    value >= 6 && value <= 9 ? [reading(phrase(READING.glove, { value }), `glove size ${value}`)] : [];
+  return readings.length > 0 && readings.length + glove.length > 1
+    ? ask([...readings, ...glove], 'no-system', match)
+    : NOTHING;
+}
+const THING_ASKED =
+  /\b(?:send|bring|fetch|pass|hand|get|give|grab|leave|put|need|want|order(?:ed)?|open|ask(?:ed)? for|call(?:ed|s)? for|ring for)\s(?:me\s|us\s|up\s|out\s)?["“]?(?:the|an?|another|one)\s["“]?$/i;
+const THING_CLOSED = /^["”]?(?:[.,;!?"”]|$|\s(?:over|from|for|please|to|out|up|back|and|in|on|by)\b)/i;
 
 /** The note itself says that nobody could tell. */
 const UNSURE =

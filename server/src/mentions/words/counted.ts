@@ -283,7 +283,6 @@ export const BLADED = wholeWords([
   'oropharyngeal',
   'laryngeal mask',
   'lma',
-  'scissors',
   'shoes?',
   'guedel',
 ]);

@@ -87,8 +87,11 @@ function togetherBox(label: string): HTMLLabelElement {
 function found(): Row[] {
   const asked = kept.query.toLowerCase().split(/\s+/).filter(Boolean);
   const text = ({ label, system, device, measure }: Row): string =>
-    `${label} ${label.replace(/\s/g, '')} ${system} ${device} ${measure}`.toLowerCase();
-  return (shown?.rows ?? []).filter((row) => asked.every((word) => text(row).includes(word)));
+    ` ${label} ${label.replace(/\s/g, '')} ${system} ${device} ${measure}`
+      .toLowerCase()
+      .replace(/[(,]|-(?=\p{L})/gu, ' ');
+  // What is asked for begins a word: "18 G" is no part of a guidewire of 0.018 in.
+  return (shown?.rows ?? []).filter((row) => asked.every((word) => text(row).includes(` ${word}`)));
 }
 
 /** Circle of a size that three in four do not exceed, and of the largest, without zoom; pixels. */
@@ -124,7 +127,7 @@ function group(system: string, rows: readonly Row[], pixels: number): HTMLElemen
   const section = make('section');
   const list = make('ul');
   list.append(...rows.map((row) => item(row, pixels)));
-  section.append(make('h2', system), scaleBar(pixels), list);
+  section.append(make('h2', system.charAt(0).toUpperCase() + system.slice(1)), scaleBar(pixels), list);
   return section;
 }
 

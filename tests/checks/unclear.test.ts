@@ -48,7 +48,7 @@ describe.each(Object.entries(NOTES))('%s', (_, note) => {
 it('says two ways and three ways alike', () => {
   const says = (name: keyof typeof NOTES) => unclearIn(NOTES[name])[0]?.says;
   expect(says('a thick thread or zeros')).toBe(
-    '“2” can be read as size 2, a thick thread, or as 2-0, 2 zeros.',
+    '“2” can be read as size 2, a thick thread, or as 2 zeros, a thin thread.',
   );
   expect(says('three systems')).toBe(
     '“4” can be read as 4 French, as 4 mm inner diameter, or as 4 USP thread size.',
@@ -69,7 +69,7 @@ it('is a question for information, which nobody is told to settle in one way', (
       kind: 'ambiguity',
       severity: 'info',
       span: { start: 10, end: 11 },
-      says: '“2” can be read as size 2, a thick thread, or as 2-0, 2 zeros.',
+      says: '“2” can be read as size 2, a thick thread, or as 2 zeros, a thin thread.',
       holds: 'Write out the one you mean.',
       source: 'common practice, no source',
       sources: [],
@@ -80,7 +80,7 @@ it('is a question for information, which nobody is told to settle in one way', (
           edits: [{ span: { start: 10, end: 11 }, text: '#2' }],
         },
         {
-          title: 'Write “2-0” (2-0, 2 zeros)',
+          title: 'Write “2-0” (2 zeros, a thin thread)',
           safety: 'choice',
           edits: [{ span: { start: 10, end: 11 }, text: '2-0' }],
         },

@@ -200,6 +200,7 @@ test('a rename to no size is refused, and says why', async () => {
   await box.fill('blue');
   await page.keyboard.press('Enter');
   await page.getByText('is not a size like 16 G').first().waitFor();
+  await page.waitForTimeout(600);
   await shot(page, 'rename-refused');
 });
 

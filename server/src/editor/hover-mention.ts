@@ -132,7 +132,7 @@ function conversions(sizes: readonly Size[], lens: Lens, locale?: Locale): strin
       each.standard,
     ]),
   );
-  const head = [...(many ? [COLUMN.size] : []), COLUMN.in, COLUMN.value, COLUMN.by];
+  const head = [...(many ? [COLUMN.size] : []), COLUMN.unit, COLUMN.value, COLUMN.by];
   return table(
     head.map((text) => say(locale, text)),
     rows.map((cells) => cells.map((cell) => tell(cell, locale))),

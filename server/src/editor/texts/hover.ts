@@ -30,7 +30,7 @@ export const HOVER = {
 /** Column titles. */
 export const COLUMN = {
   size: { en: 'size', de: 'Größe' },
-  in: { en: 'in', de: 'in' },
+  unit: { en: 'unit', de: 'Einheit' },
   value: { en: 'value', de: 'Wert' },
   by: { en: 'by', de: 'nach' },
   sameLength: { en: 'same length', de: 'gleiche Länge' },

@@ -17,7 +17,7 @@ export const READING = {
   thread: { en: '{value} USP thread size', de: 'USP-Fadenstärke {value}' },
   whole: { en: 'size {value}, a thick thread', de: 'Stärke {value}, ein dicker Faden' },
   oneZero: { en: '1-0, which is size 0', de: '1-0, also Stärke 0' },
-  zeros: { en: '{value}-0, {value} zeros', de: '{value}-0, {value} Nullen' },
+  zeros: { en: '{value} zeros, a thin thread', de: '{value} Nullen, ein dünner Faden' },
   glove: { en: 'a glove of size {value}', de: 'ein Handschuh der Größe {value}' },
   colouredCannula: {
     en: 'a {colour} cannula, {value} G',

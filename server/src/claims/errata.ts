@@ -79,3 +79,12 @@ function forRead(items: readonly Item[]): number | undefined {
 /** "Correction: on slide 4 we wrote that …": what is corrected is told before it is corrected. */
 export const onceSaid = (items: readonly Item[], before: number): boolean =>
   items.slice(0, before).some((item) => /^(?:wrote|said|stated|claimed|taught|told|called)$/.test(item.word));
+
+const ERRATA_HEADING =
+  /\b(?:errat(?:a|um)|corrections?|corrigend(?:a|um)|amendments?|misprints?|slips|changes)\b/;
+const ERRATUM_OPENING =
+  /^\W{0,4}(?:p\.|pp\.|page|line|slide|sheet|tables?|fig\.|figure|caption|section|paragraph|para|chapter|card|poster|handout|correction|erratum|corrigendum|in table|on (?:page|slide|sheet|card))(?:\s|$|\d|:)/i;
+
+/** Stands among errata: under such a heading, or opening with the place of what is corrected. */
+export const ofErrata = (text: string, headings: readonly string[]): boolean =>
+  ERRATUM_OPENING.test(text.slice(0, 24)) || headings.some((heading) => ERRATA_HEADING.test(heading));

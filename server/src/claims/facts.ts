@@ -20,9 +20,14 @@ export interface FactReading {
 const LONGEST = 60;
 const MANY = 12;
 
-export function readFacts(reads: readonly Read[], scenes: readonly Scene[]): FactReading[] {
+/** The first scene of each passage. */
+export function firstScenes(scenes: readonly Scene[]): ReadonlyMap<Read['passage'], Scene> {
   const first = new Map<Read['passage'], Scene>();
   for (const scene of scenes) if (!first.has(scene.passage)) first.set(scene.passage, scene);
+  return first;
+}
+
+export function readFacts(reads: readonly Read[], first: ReadonlyMap<Read['passage'], Scene>): FactReading[] {
   return reads.flatMap((read) => {
     const scene = first.get(read.passage);
     if (!scene || !plain(scene, read)) return [];
@@ -68,7 +73,7 @@ function cut({ items, passage }: Read): Item[][] {
 }
 
 /** "18 G cannula", "3-0 nylon", "Polydioxanone": one size or material and a noun or two. */
-function isSubject(items: readonly Item[]): boolean {
+export function isSubject(items: readonly Item[]): boolean {
   const sizes = items.filter((item) => item.kind === 'size');
   const named = materialsIn(items);
   const words = items.filter((item) => item.kind === 'word').length;
@@ -92,7 +97,8 @@ const anotherSubject = (subject: readonly Item[], fact: readonly Item[]): boolea
   );
 };
 
-function readFact(scene: Scene, about: readonly Item[], fact: readonly Item[]): FactReading[] {
+/** What one short fact says of the thing named. */
+export function readFact(scene: Scene, about: readonly Item[], fact: readonly Item[]): FactReading[] {
   const link = linkOf(fact);
   if (!link) return [];
   const subject = about.filter((item) => item.kind !== 'punctuation');
@@ -124,16 +130,25 @@ function linkOf(items: readonly Item[]): ':' | 'is' | undefined {
   if (sizes.length > 1 || sizes[0]!.mentions.length > 1) return undefined;
   const than = words.findIndex((item) => item.word === 'than');
   if (than >= 0) {
+    const at = words.findIndex((item) => item.magnitude?.degree === 'comparative');
     const compared =
-      words[0]!.magnitude?.degree === 'comparative' || words[1]?.magnitude?.degree === 'comparative';
+      at >= 0 && at <= MOST_BEFORE && words.slice(0, at).every((item) => DEGREE.has(item.word));
     return compared && words.length - than <= 4 ? 'is' : undefined;
   }
   return all(words, (item) => item.kind === 'size' || MEASURE.has(item.word)) ? ':' : undefined;
 }
 
+/** "one step wider than", "quite a bit thinner than". */
+const MOST_BEFORE = 3;
+const DEGREE = new Set(
+  'a an one two half step size sizes steps bit little slightly much far just quite also rather even is it clearly again noticeably considerably still'.split(
+    ' ',
+  ),
+);
+
 const all = (items: readonly Item[], test: (item: Item) => boolean): boolean => items.every(test);
 const HUB = new Set(
-  'hub hubs colour color coded code cap valve winged wings the a is cannula needle dark light pale'.split(
+  'hub hubs colour color coded code cap valve winged wings wing funnel port the a is cannula needle catheter dark light pale bright medium deep'.split(
     ' ',
   ),
 );

@@ -7,7 +7,7 @@ import type { Note, Span } from '../notes/model.ts';
 import { spared } from './compound.ts';
 import { constructionsFor } from './constructions/index.ts';
 import type { Reading } from './constructions/model.ts';
-import { readFacts } from './facts.ts';
+import { firstScenes, readFacts } from './facts.ts';
 import { readHeaded } from './headed.ts';
 import { judge } from './judge/index.ts';
 import { readLists } from './lists.ts';
@@ -15,6 +15,7 @@ import type { Claim, Statement } from './model.ts';
 import { comparesParts } from './parts.ts';
 import { readKeys } from './quiz/index.ts';
 import { stanceOf } from './stance.ts';
+import { readCells } from './tables/cells.ts';
 import { readTables } from './tables/index.ts';
 import { ofOtherGauge } from './text/foreign.ts';
 import type { Scene } from './text/scene.ts';
@@ -39,7 +40,8 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
     judge(claim, 'asserted', note, context),
   );
   const heard = new Set(prose.map(({ claim }) => `${claim.kind} ${claim.focus.start}`));
-  const facts = readFacts(reads, scenes)
+  const first = firstScenes(scenes);
+  const facts = [...readFacts(reads, first), ...readCells(note, reads, first)]
     .filter(({ claim }) => !heard.has(`${claim.kind} ${claim.focus.start}`))
     .map(({ claim, stance }) => judge(claim, stance, note, context));
   const said = [...prose, ...facts, ...placed].filter(({ claim }) => !offered(claim.focus.start));

@@ -3,14 +3,15 @@ import { sourceSpan } from '../notes/index.ts';
 import type { Span } from '../notes/model.ts';
 import type { Item } from './text/items.ts';
 import type { Scene } from './text/scene.ts';
+import type { Sentence } from './text/sentences.ts';
 
 /** A mark beside a true/false statement. */
 export type Keyed = 'true' | 'false';
 
 const TRUE_KEY =
-  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:true|t|correct|fact|agree)[\s.)\]*]*$/;
+  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:true|t|correct|right|fact|agree)[\s.)\]*]*$/;
 const FALSE_KEY =
-  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:false|f|incorrect|fiction|myth|disagree)[\s.)\]*]*$/;
+  /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:false|f|incorrect|wrong|untrue|fiction|myth|disagree)[\s.)\]*]*$/;
 
 /** The key of a true/false item: "(False.)" after it, or "T"/"F" in front, when the place says true or false. */
 export function keyOf(scene: Scene): Keyed | undefined {
@@ -19,8 +20,16 @@ export function keyOf(scene: Scene): Keyed | undefined {
   const own = trailingKey(scene.items);
   const next = scene.after[0];
   if (own) return own;
-  return next ? keyText(next.items.map((item) => item.word).join(' ')) : undefined;
+  return next ? (keyText(next.items.map((item) => item.word).join(' ')) ?? reasoned(next)) : undefined;
 }
+
+/** "False – the number runs the other way.": the key, and why. */
+function reasoned({ items }: Sentence): Keyed | undefined {
+  const [key, mark] = items;
+  if (key?.capital !== true || !REASONS.test(mark?.word ?? '')) return undefined;
+  return keyText(key.word);
+}
+const REASONS = /^(?:[–—:;,.-]|because|as|since)$/;
 
 /** Where the key of a true/false statement stands, for a finding to point at. */
 export function keySpan(scene: Scene): Span | undefined {

@@ -115,11 +115,15 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   // "with a 20 G and a 22 G alike": with both.
   if (items[at]!.word === 'alike' && items[at - 1]?.kind === 'size') return -1;
   if (at > b.to + 6) return -1;
+  // "for 22 G and 24 G alike": what is said holds for both.
+  if (items[at]!.word === 'alike' && FOR_BOTH.test(items[a.from - 1]?.word ?? '')) return -1;
   // "000 is the same as 3-0 and thicker than 0000": what is the same stands before the other size.
   if (items.slice(at + 1, b.from).some((item) => item.kind === 'size')) return -1;
   if (OTHER_SAME.test(wordsIn(items, at + 1, at + 5))) return -1;
   return items.slice(a.to + 1, at).some((item) => ITEM_STOPS.has(item.word)) ? -1 : at;
 }
+
+const FOR_BOTH = /^(?:for|in|with|to|on|of|by|from|through)$/;
 
 /** "4 × 6 Fr = 24 Fr", "36 Fr − 9 Fr = 27 Fr": a sum. */
 const reckoned = (items: readonly Item[], a: Group, b: Group): boolean =>

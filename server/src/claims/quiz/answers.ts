@@ -61,12 +61,13 @@ export class Answers {
 }
 
 const LABEL =
-  /^\W*((?:section|part|set|paper|block|deck|page|round)\s+(?:\d{1,2}|one|two|three|four|five|six|[a-z])|[a-z](?=[.)]\s|:\s*\d))\b/i;
+  /^\W*((?:section|part|set|paper|block|deck|page|round)\s+(?:\d{1,2}|one|two|three|four|five|six|[a-z])|[a-z](?=[.):]\W{0,4}(?:q ?)?\d{1,2}\W{0,4}(?:true|false|[a-ft]|i{1,3})\b))\b/i;
 const labelOf = (text: string): string =>
   (LABEL.exec(text)?.[1] ?? '').toLowerCase().replace(/^.* (?=\S+$)/, '');
 
 const KEY_WORDS = /\b(?:answers?|key|solutions|marking (?:guide|scheme))\b/i;
-const OPENS_KEY = /^\W*(?:answer key|answers|key|solutions)\b|^\W*a\s?1\b(?=.*\ba\s?2\b)/i;
+const OPENS_KEY =
+  /^\W*(?:answer key|(?:(?:right|correct|model) )?answers|key|solutions|gaps(?=\s*:))\b|^\W*a\s?1\b(?=.*\ba\s?2\b)/i;
 const ENTRY =
   /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
 /** "a) false", "b = T". */
@@ -126,6 +127,7 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
     OPENS_KEY.test(lead) ||
     (before !== undefined && /^\W*(?:answer key|answers|key|solutions)\W*$/i.test(before.text)) ||
     mostlyEntries(passage.text) ||
+    counted(passage.text) ||
     /^\W*(?:true|false)\s*[:=]\s*\d/i.test(passage.text)
   );
 }
@@ -148,9 +150,18 @@ function speaksOfKey(heading: string): boolean {
   );
 }
 
+/** "1 = 22 G; 2 = 6 Fr; 3 = 2-0": nothing but entries, from the first on, each set off alike. */
+function counted(text: string): boolean {
+  if (!/^\W{0,4}1\s*[=→–—:-]/.test(text)) return false;
+  const line = text.slice(0, LONGEST_COUNT);
+  return bodiesIn(line, { start: 0, end: line.length }).length >= 3;
+}
+const LONGEST_COUNT = 400;
+
 /** "1b, 2a, 3d": two entries or more and little else. */
 function mostlyEntries(text: string): boolean {
-  const entries = [...text.matchAll(ENTRY)];
+  const numbered = [...text.matchAll(ENTRY)];
+  const entries = numbered.length > 0 ? numbered : [...text.matchAll(LETTERED_TRUTH)];
   const share = entries.length >= 3 ? 0.5 : 0.8;
   return (
     entries.length >= 2 && entries.reduce((sum, match) => sum + match[0].length, 0) >= share * text.length

@@ -3,6 +3,7 @@ import type { Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Claim, ColourClaim, EquivalenceClaim, Operand, OrderClaim, Stance } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import type { Measured } from '../text/magnitudes.ts';
 import { materialsIn } from '../text/materials.ts';
 import { groups, operand } from '../text/scene.ts';
 import { codeOf } from '../words/codes.ts';
@@ -42,7 +43,8 @@ export function readChoice(key: Keyed, desk: Desk): KeyReading[] {
 
 const asArray = <T>(one: T | undefined): T[] | undefined => (one === undefined ? undefined : [one]);
 
-function operandOf(piece: Piece, question?: Piece): Operand | undefined {
+/** The one size of a choice, or the number that the question makes one. */
+export function choiceOperand(piece: Piece, question?: Piece): Operand | undefined {
   const all = groups(piece.items);
   if (all.length === 0 && question) return bareOperand(piece, question);
   return all.length === 1 && all[0]!.mentions.length === 1 ? operand(piece.read, all[0]!) : undefined;
@@ -64,7 +66,7 @@ export const negated = (piece: Piece): boolean =>
 function sequenced({ quiz, chosen, sequence }: Keyed, focus: Span): KeyReading[] | undefined {
   const cue = orderCue(quiz.question.items);
   if (!cue || !sequence) return undefined;
-  const items = sequence.map((piece) => operandOf(piece));
+  const items = sequence.map((piece) => choiceOperand(piece));
   if (chosen !== sequence[0] || items.length < 2 || items.some((item) => item === undefined)) return [];
   const claim: OrderClaim = {
     kind: 'order',
@@ -78,17 +80,29 @@ function sequenced({ quiz, chosen, sequence }: Keyed, focus: Span): KeyReading[]
   return [{ claim, stance: 'asserted' }];
 }
 
+/** "Which cannula to give blood fast?": of several the one that lets most through, where nobody small or frail is spoken of. */
+function inHaste({ items }: Piece): Pick<Measured, 'axis' | 'sign'> | undefined {
+  const text = textOf(items);
+  return HASTE.test(text) && /\bwhich\b/.test(text) && !FRAIL.test(text)
+    ? { axis: 'flow', sign: 1 }
+    : undefined;
+}
+const HASTE =
+  /\b(?:(?:fluids?|blood|volume|litres?|bags?|transfus\w+|infus\w+|resuscitat\w+|give|giving|run|running|pour|flow)\b.{0,40}\b(?:fast|quickly|rapidly|in a hurry|as fast as possible)|rapid (?:transfusion|infusion|volume|fluids?|resuscitation)|massive (?:transfusion|haemorrhage|hemorrhage|bleed\w*))\b/;
+const FRAIL =
+  /\b(?:child|children|baby|babies|infants?|neonat\w*|toddlers?|elderly|frail|old|small|tiny|little|thin|poor|difficult|kg|weighs?|dogs?|cats?|wires?|line|lumens?|central|picc|not|least|except|slow\w*)\b/;
+
 /** "Which is thinnest?": the chosen option against every other. */
 function extreme(key: Keyed, focus: Span): KeyReading[] | undefined {
   const { question } = key.quiz;
-  const word = askedMagnitude(question.items);
-  const chosen = operandOf(key.chosen, question);
+  const word = askedMagnitude(question.items) ?? inHaste(question);
+  const chosen = choiceOperand(key.chosen, question);
   if (!word || !chosen || negated(question)) return undefined;
   if (groups(question.items).length > 0 && /\bthan\b/.test(textOf(question.items))) return undefined;
   if (key.several) return [];
   const others = key.quiz.options
     .filter((option) => option !== key.chosen)
-    .map((option) => operandOf(option, question));
+    .map((option) => choiceOperand(option, question));
   const known = others.filter((other) => other !== undefined);
   if (known.length === 0) return undefined;
   if (limited(question.items)) return [];
@@ -108,8 +122,8 @@ const PASSES = /\b(?:will|can|does|to|must) (?:take|accept|fit|pass|admit)\b/;
 /** "What is the diameter of a 12 Fr?" with measures to choose from, or the other way round. */
 export function converted(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyReading[] | undefined {
   const { question } = key.quiz;
-  const asked = operandOf(question);
-  const chosen = operandOf(key.chosen, question);
+  const asked = choiceOperand(question);
+  const chosen = choiceOperand(key.chosen, question);
   if (!asked || !chosen) return undefined;
   const [a, b] = [asked.sizes[0]!.system, chosen.sizes[0]!.system];
   const text = textOf(question.items);
@@ -166,7 +180,7 @@ export function coloured(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyR
   if (negated(question)) return undefined;
   const asked = question.items.filter((item) => item.colour);
   const chosen = key.chosen.items.filter((item) => item.colour);
-  const size = operandOf(asked.length === 1 ? key.chosen : question, question);
+  const size = choiceOperand(asked.length === 1 ? key.chosen : question, question);
   const colour = asked.length === 1 ? asked[0]!.colour : chosen.length === 1 ? chosen[0]!.colour : undefined;
   if (!size || !colour || (asked.length === 1 && chosen.length > 0)) return undefined;
   const device = codeOf(question.items) ?? codeOf(key.chosen.items);
@@ -220,11 +234,17 @@ export function threaded(question: Piece, claim: Claim): boolean {
 
 /** One claim a choice; of a material every property that is asked for must hold. */
 const telling = (all: readonly Claim[]): readonly Claim[] => {
-  const claims = all.filter((claim) => claim.kind !== 'comparison' || alike(claim.left, claim.right));
+  const claims = worked(all).filter((claim) => claim.kind !== 'comparison' || alike(claim.left, claim.right));
   return claims[0]?.kind === 'property'
     ? claims.filter((claim) => claim.kind === 'property')
     : claims.slice(0, 1);
 };
+/** A question that states a rule asks what it gives: the sum is said, not the rule. */
+export function worked(claims: readonly Claim[]): readonly Claim[] {
+  const sums = claims.filter((claim) => claim.kind === 'formula' && claim.sum !== undefined);
+  return sums.length > 0 ? sums : claims;
+}
+
 /** No question sets a thread against a needle. */
 const alike = (left: Operand, right: Operand): boolean =>
   (left.sizes[0]?.system === 'usp') === (right.sizes[0]?.system === 'usp') ||

@@ -4,7 +4,7 @@ import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { linesOf } from './lines.ts';
-import { markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
+import { labelNumber, letterNumber, markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
 import { slashed } from './slashed.ts';
 
 export interface Quiz {
@@ -61,8 +61,20 @@ function questionLines(read: Read): Span[] {
     const next = text.indexOf('\n', at);
     at = next < 0 ? -1 : next + 1;
   }
+  if (starts.length < 2) starts.splice(0, starts.length, ...letteredQuestions(read));
   if (starts.length < 2) return [{ start: 0, end: text.length }];
   return starts.map((start, i) => ({ start, end: starts[i + 1] ?? text.length }));
+}
+
+/** Lines "A. …?", "B. …?" that each offer choices counted otherwise: questions, not choices. */
+function letteredQuestions(read: Read): number[] {
+  const lines = linesOf(read).filter(
+    ({ start }) => letterNumber(read.passage.text.slice(start, start + 12)) !== undefined,
+  );
+  const offering = lines.filter(({ start, end }) =>
+    /[?:]\s+\(?i[).]\s/i.test(read.passage.text.slice(start, end)),
+  );
+  return offering.length > 0 && lines.length > 1 ? lines.map(({ start }) => start) : [];
 }
 
 function quizAt(
@@ -104,20 +116,13 @@ function quizAt(
   )
     return undefined;
   const number =
-    dotted(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
-    numberIn(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
+    labelNumber(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
     writtenNumber(note, reads, read) ??
     place;
   const first = options[0]!;
   const stop = first.read === read ? Math.min(end, first.span.start) : end;
   const question = piece(read, bounds.start, Math.max(stop, bounds.start + 1));
   return { question, number, options, end: bounds.end, last: options.at(-1)!.read.passage.index };
-}
-
-/** "2.1 Which …": no key that counts from 1 speaks of it. */
-function dotted(text: string): number | undefined {
-  const match = /^\W*\d{1,2}\.\d{1,2}(?=[\s.):])/.exec(text);
-  return match ? Number(match[0].replace(/^\W*/, '')) : undefined;
 }
 
 /** Lettered choices after a question; after any other stem only when an answer line closes them. */

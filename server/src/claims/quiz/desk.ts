@@ -115,6 +115,7 @@ const UNITS: readonly (readonly [RegExp, System])[] = [
   [/\binch(?:es)?\b/, 'inch'],
   [/\bgauges?\b/, 'needle-gauge'],
   [/\b(?:french|charri[eè]re)\b/, 'french'],
+  [/\bmetric\b/, 'ep-metric'],
 ];
 
 const NUMBER_WORDS =

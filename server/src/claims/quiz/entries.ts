@@ -1,6 +1,6 @@
 /** The entries of an answer section in one line: "1 b, 2 a", "(1) pink; (2) 6 mm", "A1 7-0. A2 silk.", "a) 7 Fr. b) 0.035." */
 import type { Span } from '../../notes/model.ts';
-import { LETTERS_FROM, placeOf } from './piece.ts';
+import { compositeNumber, LETTERS_FROM, placeOf, ROMAN, ROMANS_FROM } from './piece.ts';
 
 export interface Body {
   readonly number: number;
@@ -9,9 +9,9 @@ export interface Body {
 }
 
 const OPENER =
-  /^[\s*_(>–—-]*(?:(?:answer key|answers?|key|solutions?|marking (?:guide|scheme))\b[^:.\n]{0,24}[:.)–—-]?\s*)?/i;
+  /^[\s*_(>–—-]*(?:(?:answer key|answers?|key|solutions?|gaps|marking (?:guide|scheme))\b[^:.\n]{0,24}[:.)–—-]?\s*)?/i;
 const MARK =
-  /(?:^|(?<=[\s,;.(|·/]))(?:(?:q(?:uestion)?|a(?:nswer|ns)?|no\.|item|#)\s*)?[(*]*(\d{1,2}|[a-h])[*]*(?:(\s*[).:=>→–—-]+(?!\d)|,(?=\s))|(?=\s|$))/gi;
+  /(?:^|(?<=[\s,;.(|·/]))(?:(?:q(?:uestion)?|a(?:nswer|ns)?|no\.|item|#)\s*)?[(*]*([1-9]\d?\.\d{1,2}|\d{1,2}|[ivx]{1,4}|[a-h])[*]*(?:(\s*[).:=>→–—-]+(?!\d)|,(?=\s))|(?=\s|$))/gi;
 
 interface Mark {
   readonly number: number;
@@ -43,14 +43,23 @@ function marksIn(line: string, from: number): Mark[] {
   return [...line.matchAll(MARK)].flatMap((match) => {
     const written = match[1]!;
     const style = (match[2] ?? '').trim().slice(0, 1);
-    const lettered = /[a-h]/i.test(written);
+    const lettered = /[a-z]/i.test(written);
     // A letter without a bracket or a stop is a word, or the answer itself.
     if (match.index < from || (lettered && !/[).:]/.test(style))) return [];
     if (style === '' && match.index > from && !opensEntry(line, from, match.index)) return [];
-    const number = lettered ? LETTERS_FROM + placeOf(written) : Number(written);
-    if (lettered && placeOf(written) < 0) return [];
+    const number = labelOf(written);
+    if (number === undefined) return [];
     return [{ number, style, at: match.index, end: match.index + match[0].length }];
   });
+}
+
+function labelOf(written: string): number | undefined {
+  const [part, of] = written.split('.');
+  if (of !== undefined) return compositeNumber(part!, of);
+  if (/\d/.test(written)) return Number(written);
+  const roman = ROMAN.indexOf(written.toLowerCase());
+  if (roman >= 0) return ROMANS_FROM + roman;
+  return placeOf(written) < 0 ? undefined : LETTERS_FROM + placeOf(written);
 }
 
 /** A bare number opens an entry at the start of the key or after a mark. */

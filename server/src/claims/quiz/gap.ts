@@ -2,7 +2,7 @@
 import { sourceSpan } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
-import type { Item } from '../text/items.ts';
+import { type Item, readItems } from '../text/items.ts';
 import type { Read } from '../text/scenes.ts';
 import { numberSize, written } from './desk.ts';
 import type { Piece } from './piece.ts';
@@ -20,12 +20,45 @@ export function gapIn(read: Read, { start, end }: Span): Span | undefined {
   return { start: start + gap.index, end: start + gap.index + gap[0].length };
 }
 
+/** "the bore gets ____ (larger)": the word in brackets right behind a gap fills it, where it is one of a pair. */
+export function bracketed({ passage }: Read, gap: Span, end: number): Span | undefined {
+  const match = /^\s*\(\s*([a-z]+)\s*\)/i.exec(passage.text.slice(gap.end, Math.min(end, gap.end + 24)));
+  const word = match && readItems(match[1]!, [])[0];
+  if (!match || !(word?.magnitude || word?.colour)) return undefined;
+  const start = gap.end + match[0].indexOf(match[1]!);
+  return { start, end: start + match[1]!.length };
+}
+
 const UNIT: readonly (readonly [RegExp, System])[] = [
   [/^(?:mm|millimet(?:re|er)s?)$/, 'millimetre'],
   [/^(?:g|gauge)$/, 'needle-gauge'],
   [/^(?:fr|f|ch|french|charri[eè]re)$/, 'french'],
   [/^(?:inch|inches|in)$/, 'inch'],
 ];
+
+/** "labelled by the (inside / outside) diameter": the question with the one of the two that the reply names. */
+export function chosenIn({ items }: Piece, reply: Piece): Item[] | undefined {
+  const slash = items.findIndex((item) => item.word === '/');
+  const open = items.findLastIndex((item, i) => i < slash && item.word === '(');
+  const close = items.findIndex((item, i) => i > slash && item.word === ')');
+  if (slash < 0 || open < 0 || close < 0 || close - open > LONGEST_CHOICE) return undefined;
+  const said = wordsOf(reply.items);
+  const chosen = [items.slice(open + 1, slash), items.slice(slash + 1, close)].filter(
+    (choice) => wordsOf(choice) === said,
+  );
+  if (TRUTH.test(said)) return undefined;
+  return chosen.length === 1
+    ? [...items.slice(0, open), ...chosen[0]!, ...items.slice(close + 1)]
+    : undefined;
+}
+/** Those judge what was said before. */
+const TRUTH = /^(?:right|wrong|true|false|yes|no|t|f|correct|incorrect)$/;
+const LONGEST_CHOICE = 9;
+const wordsOf = (items: readonly Item[]): string =>
+  items
+    .filter((item) => item.kind !== 'punctuation')
+    .map((item) => item.word)
+    .join(' ');
 
 /** The question with the reply in its gap; a bare number takes the unit printed after the gap. */
 export function filled(question: Piece, reply: Piece): Item[] | undefined {

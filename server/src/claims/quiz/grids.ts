@@ -1,9 +1,10 @@
 /** Keys set as tables: question numbers beside their answers, or in a row above them. */
 import type { Read } from '../text/scenes.ts';
-import { type Piece, piece } from './piece.ts';
+import { labelNumber, type Piece, piece } from './piece.ts';
 
 type Grid = readonly (readonly (Read | undefined)[])[];
-const NUMBER_CELL = /^(?:(?:q(?:uestion)?|item|no\.?|#)\s*)?(\d{1,2})[.)]?$/i;
+const NUMBER_CELL =
+  /^(?:(?:q(?:uestion)?|item|no\.?|#)\s*)?\(?([1-9]\d?\.\d{1,2}|\d{1,2}|i{1,3}|iv|vi{0,3}|ix|x)[.)]?\)?$/i;
 /** A letter alone, or a letter with the choice or a reason after it. */
 const ANSWER_CELL = /^\(?(true|false|[A-FTa-ft])\)?(?:\.?$|[.,:;)—–(-]\s*\S|\s+[(—–-]|\s*[,;])/i;
 const ANSWER_HEADER =
@@ -24,10 +25,12 @@ export function readGrid(rows: Grid, add: (number: number, answer: string, at: P
       const letter =
         ANSWER_CELL.exec(text)?.[1] ?? (beside ? /^\(?([A-Fa-f])\)?\s/.exec(text)?.[1] : undefined);
       if (answer && text !== '' && (letter || beside))
-        add(Number(number[1]), letter ?? text, piece(answer, 0, answer.passage.text.length));
+        add(labelOf(number[1]!), letter ?? text, piece(answer, 0, answer.passage.text.length));
     });
   });
 }
+
+const labelOf = (written: string): number => labelNumber(`${written}. `) ?? Number(written);
 
 /** Of the rows under a row of numbers: the one that calls itself the key, else the first of letters. */
 function answerRow(below: Grid): Grid[number] | undefined {

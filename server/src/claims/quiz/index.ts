@@ -6,9 +6,12 @@ import { quizzes } from './collect.ts';
 import { crossed } from './crosses.ts';
 import { deskOf, type KeyReading, spanOf } from './desk.ts';
 import { keyed } from './key.ts';
+import { matched } from './matching.ts';
 import { pairs } from './pairs.ts';
+import { readReason } from './reasons.ts';
 import { readReply } from './reply.ts';
 import { sectionPairs, tablePairs } from './sections.ts';
+import { sortedPairs } from './sorting.ts';
 
 export type { KeyReading } from './desk.ts';
 
@@ -20,17 +23,27 @@ export interface Keys {
 
 export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
   const desk = deskOf(note, reads, scenes);
-  const offering = quizzes(note, reads);
+  const all = quizzes(note, reads);
+  const asking = new Set(all.map(({ question }) => question.read.passage.index));
+  const match = matched(desk, answers, asking);
+  const offering = all.filter(({ question }) => !match.numbers.has(question.read.passage.index));
   const offered = new Set(
     offering.flatMap(({ question, options }) => [question, ...options].map(({ read }) => read.passage.index)),
   );
   const keys = keyed(note, reads, offering, answers);
   const settled = new Set(keys.map(({ quiz }) => quiz.question.read.passage.index));
-  const replied = [...pairs(desk, offered), ...tablePairs(desk), ...sectionPairs(desk, answers)];
+  const replied = [
+    ...pairs(desk, offered),
+    ...reads.flatMap((read) => sortedPairs(desk, read)),
+    ...tablePairs(desk),
+    ...sectionPairs(desk, answers),
+  ];
   const free = replied.filter(({ question }) => !settled.has(question.read.passage.index));
   return {
     readings: [
       ...[...keys, ...crossed(note, reads)].flatMap((key) => readChoice(key, desk)),
+      ...keys.flatMap((key) => readReason(key, note, reads)),
+      ...match.readings,
       ...free.flatMap((pair) => readReply(pair, desk)),
     ],
     choices: keys.flatMap(({ quiz }) => quiz.options.map(spanOf)),

@@ -126,7 +126,8 @@ function keyLine(reads: readonly Read[], quiz: Quiz, limit: number): Keyed | und
     const hit =
       letterIn(read, quiz, within) ??
       contentIn(read, quiz, within, i > quiz.last) ??
-      (i > quiz.last ? echoIn(read, quiz) : undefined);
+      (i > quiz.last ? echoIn(read, quiz) : undefined) ??
+      (i === quiz.last + 1 ? aloneIn(read, quiz) : undefined);
     if (hit) return hit;
   }
   return undefined;
@@ -171,6 +172,18 @@ function echoIn(read: Read, quiz: Quiz): Keyed | undefined {
   return plainText(match[2]!) === text
     ? { quiz, chosen, at: piece(read, 0, read.passage.text.length) }
     : undefined;
+}
+
+/** Right below the choices one of their letters opens a paragraph: "C. It is the highest number.", "b, as 3 Fr make 1 mm". */
+function aloneIn(read: Read, quiz: Quiz): Keyed | undefined {
+  if (read.passage.kind === 'heading' || quiz.options[0]!.read === read) return undefined;
+  const match = /^[\s>*_(]*([A-Fa-f])(?:[).:,]|\s*[–—-]\s|\s+(?:as|because|since|being|is)\b|\s*$)/.exec(
+    read.passage.text,
+  );
+  const chosen = match && quiz.options[placeOf(match[1]!)];
+  if (!match || !chosen) return undefined;
+  const start = match[0].lastIndexOf(match[1]!);
+  return { quiz, chosen, at: piece(read, start, start + 1) };
 }
 
 /** The key repeats one option's words. */

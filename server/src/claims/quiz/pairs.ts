@@ -1,12 +1,14 @@
 /** Questions and the replies that the layout of a note gives them: the next speaker, the back of a card, a column, a key. */
+import { sourceSpan } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
 import { rejects } from '../stance.ts';
+import { readItems } from '../text/items.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { REPORTED_SPEAKERS } from '../words/frames.ts';
-import type { Desk } from './desk.ts';
+import { type Desk, spanOf } from './desk.ts';
 import { bodiesIn } from './entries.ts';
-import { gapIn } from './gap.ts';
+import { bracketed, gapIn } from './gap.ts';
 import { linesOf } from './lines.ts';
 import { LETTERS_FROM, type Piece, piece } from './piece.ts';
 
@@ -15,7 +17,15 @@ export interface Pair {
   readonly reply: Piece;
   /** Said to be the answer by a word, a column or a key, not only by its place. */
   readonly marked: boolean;
+  /** "Correct.": the next speaker says so too, and the finding belongs to both. */
+  readonly confirmed?: Span;
 }
+
+/** Where a finding about the reply stands, in the source. */
+export const replySpan = ({ reply, confirmed }: Pair): Span => {
+  const own = spanOf(reply);
+  return confirmed ? { start: own.start, end: Math.max(own.end, confirmed.end) } : own;
+};
 
 /** Every pair of the note but those of tables and answer sections. `offered`: passages that belong to questions with choices. */
 export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
@@ -63,17 +73,20 @@ export function replyIn(read: Read, span: Span): Reply {
 }
 
 const QUESTION_LABEL =
-  /^\s*(?:(?:q(?:uestion)?|(?:card )?front|term|prompt|card|ask|viva)\s*\d{0,2}\s*[.:)–—-]|\d{1,2}[.)]\s)\s*/i;
+  /^\s*(?:(?:q(?:uestion)?|(?:card )?front|term|prompt|card|ask|viva)\s*\d{0,2}\s*[.:)–—-]|\d{1,2}\.\d{1,2}[.)]?\s|\(?[ivx]{1,4}[.)]\s|\d{1,2}[.)]\s)\s*/i;
 
 /** A question without "Q:", "3)", "Tutor:". */
 export function questionIn(read: Read, span: Span): Piece {
   let { start } = span;
   for (const pattern of [OPENERS, QUESTION_LABEL, SPEAKER, OPENERS]) {
     const match = pattern.exec(read.passage.text.slice(start, span.end));
-    if (match) start += match[0].length;
+    if (match && !(pattern === SPEAKER && asks(match[1]!))) start += match[0].length;
   }
   return piece(read, start, span.end);
 }
+
+/** "Wider: 6 Fr or 8 Fr?": nobody of that name speaks. */
+const asks = (name: string): boolean => readItems(name, []).some((item) => item.magnitude !== undefined);
 
 const PROMPT = /^\W{0,3}(?:q(?:uestion)?|(?:card )?front|term|prompt|card)\s*\d{0,2}\s*[.:)–—-]\s*\S/i;
 /** A word that can only announce an answer. */
@@ -154,6 +167,15 @@ function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
 function gapped(desk: Desk, read: Read, line: Span, below: Span | undefined): Pair[] {
   const gap = line.end - line.start > LONGEST_LINE ? undefined : gapIn(read, line);
   if (!gap) return [];
+  const filling = bracketed(read, gap, line.end);
+  if (filling)
+    return [
+      {
+        question: questionIn(read, { start: sentenceStart(read, line, gap), end: gap.end }),
+        reply: piece(read, filling.start, filling.end),
+        marked: true,
+      },
+    ];
   const stop = /[.?!](?=\s|$)/.exec(read.passage.text.slice(gap.end, line.end));
   const cut = stop ? gap.end + stop.index : line.end;
   const rest = { start: Math.min(cut + 1, line.end), end: line.end };
@@ -186,17 +208,25 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
   const short = first.items.length <= 2 && at.sentences[from + 1] !== undefined;
   const last = short ? at.sentences[from + 1]! : first;
   const reply = replyIn(at, { start: first.start, end: last.end });
-  const after = at.sentences[from + (short ? 2 : 1)] ?? desk.reads[at.passage.index + 1]?.sentences[0];
-  if (!reply.marked && (offered.has(read.passage.index) || offered.has(at.passage.index))) return [];
+  const rest = at.sentences[from + (short ? 2 : 1)];
+  const after = rest ?? desk.reads[at.passage.index + 1]?.sentences[0];
+  const choice = !reply.marked || FIRST_CHOICE.test(at.passage.text.slice(first.start, last.end));
+  if (choice && (offered.has(read.passage.index) || offered.has(at.passage.index))) return [];
   if (last.close === '?' || doubted(after) || (learner(reply.speaker) && !confirmed(after))) return [];
   return [
     {
       question: questionIn(read, { start: asked.start, end: asked.end }),
       reply: reply.piece,
       marked: reply.marked || reply.speaker !== undefined,
+      ...(after && seconded(reply, after)
+        ? { confirmed: placeIn(rest ? at : desk.reads[at.passage.index + 1]!, after) }
+        : {}),
     },
   ];
 }
+
+/** "A. 6 mm" where choices are offered is the first of them, no answer. */
+const FIRST_CHOICE = /^\W*a[.)]\s/i;
 
 /** A line of numbered answers belongs to several questions. */
 const severalEntries = ({ passage }: Read): boolean => {
@@ -218,6 +248,15 @@ const doubted = (after: Sentence | undefined): boolean =>
   after !== undefined &&
   (rejects(after) ||
     (after.items.length <= 12 && DOUBT.test(after.items.map((item) => item.word).join(' '))));
+
+/** Another speaker says that it is right, and no more. */
+const seconded = (reply: Reply, after: Sentence): boolean =>
+  reply.speaker !== undefined &&
+  after.items[1]?.word === ':' &&
+  after.items.length <= SHORT &&
+  confirmed(after);
+const SHORT = 7;
+const placeIn = ({ passage }: Read, { start, end }: Sentence): Span => sourceSpan(passage, { start, end });
 
 const learner = (speaker = ''): boolean =>
   speaker

@@ -56,9 +56,29 @@ export function markerNumber(note: Note, read: Read): number | undefined {
 
 /** "Q3.", "3)", "Question 3" at the head of a text. */
 export const numberIn = (text: string): number | undefined => {
+  const parts = /^\s*\(?(?:q(?:uestion)?\s*)?([1-9]\d?)\.(\d{1,2})(?=[\s).:]|$)/i.exec(text);
+  if (parts) return compositeNumber(parts[1]!, parts[2]!);
   const match = /^\s*\(?(?:q(?:uestion)?\s*(\d{1,3})|(\d{1,3})[).:])(?=[\s).:]|$)/i.exec(text);
   return match ? Number(match[1] ?? match[2]) : undefined;
 };
+
+/** "2.3": the third of part 2. */
+export const compositeNumber = (part: string, number: string): number =>
+  PARTS_FROM + Number(part) * 100 + Number(number);
+const PARTS_FROM = 100_000;
+
+/** "(iv)": counted by roman numerals. */
+export const romanNumber = (text: string): number | undefined => {
+  const match = /^\s*\(?([ivx]{1,4})[).:]\s/i.exec(text);
+  const value = match ? ROMAN.indexOf(match[1]!.toLowerCase()) : -1;
+  return value >= 0 ? ROMANS_FROM + value : undefined;
+};
+export const ROMAN = ['i', 'ii', 'iii', 'iv', 'v', 'vi', 'vii', 'viii', 'ix', 'x'];
+export const ROMANS_FROM = 2000;
+
+/** Whatever counts the line: a number, a letter, a numeral. */
+export const labelNumber = (text: string): number | undefined =>
+  numberIn(text) ?? letterNumber(text) ?? romanNumber(text);
 
 /** Statements may be counted by letters: "a)" is the first; such numbers are kept apart from figures. */
 export const letterNumber = (text: string): number | undefined => {

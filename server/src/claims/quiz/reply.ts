@@ -7,7 +7,7 @@ import type { Item } from '../text/items.ts';
 import { measuredWords } from '../text/magnitudes.ts';
 import { groups, operand } from '../text/scene.ts';
 import { HEDGES, NEGATIONS } from '../words/changes.ts';
-import { coloured, converted, joined, negated, threaded } from './choice.ts';
+import { coloured, converted, joined, negated, threaded, worked } from './choice.ts';
 import type { Quiz } from './collect.ts';
 import {
   askedMagnitude,
@@ -23,8 +23,10 @@ import {
   spanOf,
   textOf,
 } from './desk.ts';
-import { filled } from './gap.ts';
-import type { Pair } from './pairs.ts';
+import { elliptic } from './ellipsis.ts';
+import { chosenIn, filled } from './gap.ts';
+import { type Pair, replySpan } from './pairs.ts';
+import { NO, YES } from './yes.ts';
 
 const LONGEST = 16;
 
@@ -33,19 +35,28 @@ export function readReply(pair: Pair, desk: Desk): KeyReading[] {
   if (reply.items.length === 0 || reply.items.length > LONGEST || question.items.length > 60) return [];
   if (reply.items.some((item) => HEDGES.has(item.word) || item.word === '?')) return [];
   return (
-    gap(pair, desk) ?? either(pair, desk) ?? sequence(pair) ?? polar(pair, desk) ?? told(pair, desk) ?? []
+    gap(pair, desk) ??
+    either(pair, desk) ??
+    sequence(pair) ??
+    elliptic(pair, desk) ??
+    polar(pair, desk) ??
+    told(pair, desk) ??
+    []
   );
 }
 
 const asserted = (claims: readonly Claim[], pair: Pair, stance: Stance = 'asserted'): KeyReading[] =>
-  claims.slice(0, 1).map((claim) => ({
-    claim: onKey(claim, spanOf(pair.reply), spanOf(pair.question)),
-    stance,
-  }));
+  worked(claims)
+    .slice(0, 1)
+    .map((claim) => ({
+      claim: onKey(claim, replySpan(pair), spanOf(pair.question)),
+      stance,
+    }));
 
 /** The question with its gap filled is a statement. */
 function gap(pair: Pair, desk: Desk): KeyReading[] | undefined {
-  const items = filled(pair.question, pair.reply);
+  const items =
+    filled(pair.question, pair.reply) ?? (pair.marked ? chosenIn(pair.question, pair.reply) : undefined);
   const scene = sceneOf(desk, pair.question);
   if (!items) return undefined;
   if (!scene || (!pair.marked && pair.reply.items.length > 5)) return [];
@@ -86,7 +97,7 @@ function sequence(pair: Pair): KeyReading[] | undefined {
     (item) => item.kind === 'word' && !/^(?:then|and|to)$/.test(item.word),
   );
   if (!pair.marked || items.length < 2 || words.length > 0) return [];
-  const focus = spanOf(pair.reply);
+  const focus = replySpan(pair);
   const claim: OrderClaim = {
     kind: 'order',
     construction: 'answer-key',
@@ -99,9 +110,7 @@ function sequence(pair: Pair): KeyReading[] | undefined {
   return [{ claim, stance: 'asserted' }];
 }
 
-const POLAR = /^(?:is|are|does|do|was|were)$/;
-const YES = /^(?:yes|yep|yeah|correct|right|true|indeed|exactly|it is|it does|they are|they do|of course)\b/;
-const NO = /^(?:no|nope|false|wrong|not at all|it is not|it isn't|it does not|it doesn't|they are not)\b/;
+const POLAR = /^(?:is|are|does|do|was|were|would|will|can|could)$/;
 const OPEN =
   /\b(?:or|if|when|unless|not|always|ever|every|all|any|only|just|much|exactly|really|enough|too|safe|better|still|most|usually)\b|n't\b/;
 const DOES = /^(?:does|do)$/;
@@ -124,11 +133,12 @@ const POLAR_KINDS: ReadonlySet<Claim['kind']> = new Set([
 /** "Is a 22 G wider than an 18 G? No." */
 function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const items = pair.question.items.filter((item) => item.kind !== 'punctuation' || item.word !== '?');
-  const first = items.findIndex((item) => item.kind === 'word');
+  const first = items.findIndex((item) => item.kind !== 'punctuation');
   const scene = sceneOf(desk, pair.question);
   const said = textOf(pair.reply.items);
   const yes = YES.test(said);
-  if (!POLAR.test(items[first]?.word ?? '') || (!yes && !NO.test(said))) return undefined;
+  if (!yes && !NO.test(said)) return undefined;
+  if (!POLAR.test(items[first]?.word ?? '')) return yes ? agreed(pair, desk) : undefined;
   if (!scene || OPEN.test(textOf(items))) return [];
   if (PERSONAL.test(items[first + 1]?.word ?? '')) return [];
   const body = items.slice(first + 1).map((item) => (DOES.test(items[first]!.word) ? inflected(item) : item));
@@ -141,6 +151,26 @@ function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
   return asserted([claim], pair, yes ? 'asserted' : 'denied');
 }
 
+/** "So the 16 Fr is the wider one, isn't it?" "Yes.": a statement put as a question, and agreed to. */
+function agreed(pair: Pair, desk: Desk): KeyReading[] | undefined {
+  const words = pair.question.items.filter((item) => item.word !== '?');
+  const tag = words.findIndex((item, i) => item.word === ',' && TAG.test(textOf(words.slice(i + 1))));
+  const start = words.findIndex((item) => item.kind !== 'punctuation' && !LINKING.test(item.word));
+  const items = words.slice(Math.max(0, start), tag < 0 ? words.length : tag);
+  const scene = sceneOf(desk, pair.question);
+  if (BUT.test(textOf(pair.reply.items))) return [];
+  if (ASKING.test(textOf(items)) || OPEN.test(textOf(items))) return undefined;
+  const claim = scene && readAs(scene, items).find((one) => POLAR_KINDS.has(one.kind));
+  return claim ? asserted([claim], pair) : undefined;
+}
+const TAG =
+  /^(?:(?:is|are|does|do|was|would|will)n't (?:it|they|that)|right|yes|correct|no|then|i take it|is that right)$/;
+const LINKING = /^(?:so|and|but|then|now|well|ok|okay|right|hang|on|wait|hence)$/;
+/** "Exactly the other way", "right idea, wrong sum": agreed to in part. */
+const BUT =
+  /\b(?:other|others|wrong|but|not|no|idea|except|reverse|opposite|almost|nearly|question|unless|if|only|though|until|track|way)\b/;
+const ASKING = /\b(?:which|what|who|why|how|when|where)\b/;
+
 /** A choice named, a measure, a colour, a fate. */
 function told(pair: Pair, desk: Desk): KeyReading[] | undefined {
   if (mends(pair)) return [];
@@ -151,7 +181,7 @@ function told(pair: Pair, desk: Desk): KeyReading[] | undefined {
   if (!pair.marked && said.length > 6) return [];
   const quiz: Quiz = { question: pair.question, number: 0, options: [], end: 0, last: 0 };
   const key = { quiz, chosen: pair.reply };
-  const focus = spanOf(pair.reply);
+  const focus = replySpan(pair);
   return converted(key, focus) ?? anyCode(coloured(key, focus)) ?? sentence(pair, desk);
 }
 
@@ -184,18 +214,25 @@ function sentence(pair: Pair, desk: Desk): KeyReading[] {
   const scene = sceneOf(desk, pair.question);
   if (!scene || !pair.marked) return [];
   const items = joined(pair.question, pair.reply).filter((item) => item.word !== '.');
+  const asked = readAs(scene, withoutMark(pair.question.items)).map(placeOf);
+  const told = readAs(scene, items).filter((claim) => !asked.includes(placeOf(claim)));
   return asserted(
-    readAs(scene, items).filter((claim) => TELLING.has(claim.kind) && !threaded(pair.question, claim)),
+    told.filter((claim) => TELLING.has(claim.kind) && !threaded(pair.question, claim)),
     pair,
   );
 }
+
+const withoutMark = (items: readonly Item[]) => items.filter((item) => item.word !== '?');
+
+/** What the question says by itself the reply does not add. */
+const placeOf = ({ kind, focus }: Claim): string => `${kind} ${focus.start}`;
 
 const FIRST = /\b(?:first|former)\b/;
 const SECOND = /\b(?:second|latter)\b/;
 
 /** "Which is thinner, a 22 G or a 25 G? The second.": the choice against the others that the question names. */
 function picked(pair: Pair): KeyReading[] | undefined {
-  const { question, reply } = pair;
+  const { question } = pair;
   const word = askedMagnitude(question.items);
   const all = groups(question.items)
     .flatMap(singles)
@@ -211,7 +248,7 @@ function picked(pair: Pair): KeyReading[] | undefined {
   return all
     .filter((group) => group.sizes[0]!.value !== all[at]!.sizes[0]!.value)
     .map((group) => ({
-      claim: compare(left, operand(question.read, group), word, spanOf(reply), spanOf(question)),
+      claim: compare(left, operand(question.read, group), word, replySpan(pair), spanOf(question)),
       stance: 'asserted' as const,
     }));
 }

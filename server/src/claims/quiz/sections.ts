@@ -7,7 +7,7 @@ import { type Desk, wholePiece } from './desk.ts';
 import { gapIn } from './gap.ts';
 import { linesOf } from './lines.ts';
 import { type Pair, questionIn, replyIn } from './pairs.ts';
-import { letterNumber, markerNumber, numberIn, type Piece } from './piece.ts';
+import { labelNumber, markerNumber, type Piece } from './piece.ts';
 
 const PROMPT_HEAD = /\b(?:questions?|prompts?|front|cards?|stem|items?|asks?|asked|viva|q)\b|\?\s*$/i;
 const REPLY_HEAD =
@@ -57,15 +57,19 @@ function numbered(note: Note, read: Read, answers: Answers): Pair[] {
   return linesOf(read).flatMap((line, i) => {
     const text = read.passage.text.slice(line.start, line.end);
     const head = text.slice(0, 14);
-    const number = numberIn(head) ?? letterNumber(head) ?? (i === 0 ? markerNumber(note, read) : undefined);
+    const number = labelNumber(head) ?? (i === 0 ? markerNumber(note, read) : undefined);
     const entry = number === undefined ? undefined : answers.find(number, read);
     const given = entry?.body ?? entry?.at;
     if (!given || given.read === read || given.read.passage.index < read.passage.index) return [];
-    if (!text.includes('?') && !gapIn(read, line) && !orderCue(questionIn(read, line).items)) return [];
+    const asks = text.includes('?') || CHOICE.test(text) || gapIn(read, line);
+    if (!asks && !orderCue(questionIn(read, line).items)) return [];
     const reply = replyIn(given.read, firstSentence(given));
     return [{ question: questionIn(read, line), reply: reply.piece, marked: true }];
   });
 }
+
+/** "is (thinner / thicker) than": one of the two is to be chosen. */
+const CHOICE = /\([^()/\n]{2,24}\/[^()/\n]{2,24}\)/;
 
 /** A reason after the answer is read on its own. */
 function firstSentence({ read, span }: Piece): Span {

@@ -2,6 +2,7 @@
 import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
+import { type ColourCode, colourFits } from '../../sizes/index.ts';
 import type { Device } from '../../sizes/model.ts';
 import type { ColourClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
@@ -23,12 +24,13 @@ const CODE_WORDS = new Set(
     /\s+/,
   ),
 );
+export const codeWord = (word: string): boolean => CODE_WORDS.has(word);
 const ofElse = (header: string): boolean =>
   (header.toLowerCase().match(/\p{L}{3,}/gu) ?? []).some((word) => !CODE_WORDS.has(word));
 
 /** Where colours sort blood tubes, patients or children, they are no hub's. */
 const OTHER_CODES =
-  /\b(?:tube tops?|additives?|triage|zones?|bands?|wristbands?|urine|skin|ecg|masks?|patients?|kg|weights?|broselow)\b/;
+  /\b(?:tube tops?|additives?|triage|zones?|bands?|wristbands?|urine|skin|ecg|masks?|kg|weights?|broselow)\b/;
 
 /** "Q2" at the head of a column: what somebody answered. */
 const ANSWERED = /^\W*q(?:uestion)?\W?\d/;
@@ -49,7 +51,10 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
     const header = grid.header[column]!;
     if (!subject || PACKING.test(header) || ANSWERED.test(header) || ofElse(header)) return [];
     if (grid.header.some((head) => OTHER_CODES.test(head))) return [];
-    const device = deviceFor(grid, header, row, subject.mention);
+    const device =
+      codeOf(wordsOf(header)) ??
+      followed(grid, column, subject.column) ??
+      deviceFor(grid, row, subject.mention);
     if (device === 'both') return [];
     return [colourClaim(subject.mention, read, word, device, rowSpan(row))];
   });
@@ -64,12 +69,35 @@ const onlyColour = (items: readonly Item[]) =>
   items.filter((item) => item.kind === 'word').length <= 3 &&
   !items.some((item) => item.mention);
 
-/** Which code a colour column follows: its own header, the row, the header of the size, the words above. */
-function deviceFor(grid: Grid, header: string, row: Row, mention: Mention): Device | 'both' | undefined {
-  return (
-    codeOf(wordsOf(header)) ?? codeOfRow(row) ?? codeOfHeader(grid) ?? mention.device ?? codeOfWords(grid)
-  );
+/** Which code a colour follows: the row's, that of the header of the size, of the words above. */
+function deviceFor(grid: Grid, row: Row, mention: Mention): Device | 'both' | undefined {
+  return codeOfRow(row) ?? codeOfHeader(grid) ?? mention.device ?? codeOfWords(grid);
 }
+
+/** The code of gauges that most rows of a column follow, where the other hardly fits any: a calf's drip may stand among needles. */
+const ENOUGH = 3;
+
+function followed(grid: Grid, column: number, sized: number): Device | undefined {
+  const [needles, cannulas] = votes(grid)[column] ?? [0, 0];
+  if (sized < 0 || Math.max(needles, cannulas) < ENOUGH || Math.min(needles, cannulas) > 1) return undefined;
+  return needles > cannulas ? 'needle' : 'cannula';
+}
+
+/** How many rows of each column give a gauge the colour of its needle, and of its cannula. */
+const votes = remembered((grid: Grid): readonly (readonly [number, number])[] =>
+  grid.header.map((_, column) => {
+    const pairs = grid.rows.flatMap((row) => {
+      const words = row[column]?.items.filter((item) => item.colour) ?? [];
+      const mention = row.map(sole).find((one) => one !== undefined && systemOf(one) === 'needle-gauge');
+      return words.length === 1 && mention && mention.sizes.length === 1
+        ? [{ gauge: mention.sizes[0]!.value, colour: words[0]!.colour! }]
+        : [];
+    });
+    const fitting = (code: ColourCode) =>
+      pairs.filter(({ gauge, colour }) => colourFits(code, gauge, colour) === true).length;
+    return [fitting('ISO 6009'), fitting('ISO 10555-5')] as const;
+  }),
+);
 
 const wordsOf = (text: string) => text.split(/[^a-z0-9-]+/).map((word) => ({ word }));
 // Asked once a cell, so kept.

@@ -56,10 +56,29 @@ export function upright(grid: Grid): Grid {
   };
 }
 
-function isSubject(read: Read | undefined): boolean {
+/** One size that is no measure, or one material: what a row or a column may be about. */
+export function isSubject(read: Read | undefined): boolean {
   const mention = sole(read);
   if (mention) return !MEASURES.has(systemOf(mention));
   return read !== undefined && read.items.length <= 4 && soleMaterial([read]) !== undefined;
+}
+
+/** Rows below a row that names a thing and nothing else, "| **14 G** | |", each as a row of that thing. */
+export function sectioned(grid: Grid): Grid[] {
+  const found: Grid[] = [];
+  let subject: Read | undefined;
+  for (const row of grid.rows) {
+    const empty = row.slice(1).every((read) => !read || read.passage.text.trim() === '');
+    if (empty) subject = isSubject(row[0]) ? row[0] : undefined;
+    else if (subject && row[0] && row.length === 2 && !isSubject(row[0]))
+      found.push({
+        ...grid,
+        header: [grid.header[0]!, row[0].passage.text.toLowerCase()],
+        heads: [grid.heads[0], row[0]],
+        rows: [[subject, row[1]]],
+      });
+  }
+  return found;
 }
 
 /** The one mention of a cell that holds nothing else to compare. */

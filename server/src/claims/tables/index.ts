@@ -5,9 +5,11 @@ import type { Read } from '../text/scenes.ts';
 import { colours } from './colours.ts';
 import { comparisons, picks, signed, verdicts } from './compared.ts';
 import { directions } from './directions.ts';
-import { type Grid, gridOf, type Row, upright } from './grid.ts';
+import { fits } from './fits.ts';
+import { type Grid, gridOf, type Row, sectioned, upright } from './grid.ts';
 import { headedMaterials, properties } from './materials.ts';
 import { columnOrders, rankings, rowOrders } from './orders.ts';
+import { rowReferences } from './rows.ts';
 import { equivalences } from './values.ts';
 
 export function readTables(note: Note, reads: readonly Read[]): Claim[] {
@@ -17,9 +19,11 @@ export function readTables(note: Note, reads: readonly Read[]): Claim[] {
     const grid = upright(set);
     return [
       ...grid.rows.flatMap((row) => readRow(grid, row)),
+      ...sectioned(set).flatMap((part) => part.rows.flatMap((row) => readRow(part, row))),
       ...columnOrders(set),
       ...rowOrders(set),
       ...rankings(set),
+      ...(lettered(set) ? [] : rowReferences(grid)),
       ...directions(set),
     ];
   });
@@ -61,5 +65,6 @@ function readRow(grid: Grid, row: Row): Claim[] {
     ...picks(grid, row),
     ...signed(row),
     ...verdicts(row),
+    ...fits(grid, row),
   ];
 }

@@ -66,6 +66,9 @@ function propertyCell(header: string, read: Read): string[] {
   const fate = fateIn(read.items.map((item) => item.word).join(' ')) ?? shortFate(read);
   if (fate) return [typeof fate === 'string' ? fate : fate.property];
   const text = read.passage.text.trim().toLowerCase();
+  const strands = strandsIn(header, text);
+  if (strands) return [strands];
+  if (GONE.test(header) && SOON.test(text)) return ['absorbable:yes'];
   const asked = [...readItems(header, [])].flatMap((item) => PROPERTY_WORDS.get(item.word) ?? []);
   if (asked.length === 1 && (YES.test(text) || NO.test(text))) {
     const row = asked[0]!;
@@ -79,6 +82,23 @@ function propertyCell(header: string, read: Read): string[] {
     return row ? [`${row.property}:${row.value}`] : [];
   });
 }
+
+/** "single strand", "one" under "Filaments". */
+function strandsIn(header: string, text: string): string | undefined {
+  const counted = /^(?:number of )?(?:strands?|filaments?)\W*$/.test(header.trim());
+  const match =
+    /^(?:a |of )?(single|one|1|many|several|multiple|lots of)(?: (?:strands?|filaments?|fibres?|fibers?|threads?))?$/.exec(
+      text,
+    );
+  if (!match || (!counted && !/(?:strand|filament)s?$/.test(text))) return undefined;
+  return /^(?:single|one|1)$/.test(match[1]!) ? 'structure:monofilament' : 'structure:multifilament';
+}
+
+/** "Gone after | 8 weeks": a thread that is gone within half a year absorbs. */
+const GONE =
+  /\b(?:gone|absorbed|dissolved|dissolves|disappears|absorbs)\b(?: (?:after|by|in|within|at))?\W*$/;
+const SOON =
+  /^(?:about |around |roughly |within |in |after )?\d{1,2}(?: ?[-–—] ?\d{1,2}| to \d{1,2})? ?(?:days?|weeks?|wk)$/;
 
 /** "never, it absorbs": a verb alone is enough in a cell. */
 function shortFate(read: Read): string | undefined {

@@ -26,8 +26,12 @@ export function columnOrders(grid: Grid): OrderClaim[] {
   const above = readItems(grid.around.split(/[.!?]\s/).at(-1) ?? '', []);
   const cue = sorts(above) ? undefined : orderCue(above);
   const sized = cue ? firstSized(grid) : -1;
+  const beside = besideSizes(grid, firstSized(grid));
   return grid.header.flatMap((header, column) => {
-    const own = orderCue(readItems(header, [])) ?? arrow(header) ?? (column === sized ? cue : undefined);
+    const own =
+      orderCue(readItems(column === beside?.column ? beside.header : header, [])) ??
+      arrow(header) ??
+      (column === sized ? cue : undefined);
     if (!own) return [];
     return ordered(
       grid.rows.map((row) => sole(row[column])),
@@ -36,13 +40,21 @@ export function columnOrders(grid: Grid): OrderClaim[] {
   });
 }
 
+/** "| Thin to thick | |" over numbered rows: the words stand over the numbers, the sizes under no word. */
+function besideSizes({ header }: Grid, sized: number): { column: number; header: string } | undefined {
+  const filled = header.filter((text) => text.trim() !== '');
+  return sized > 0 && filled.length === 1 && header[sized]!.trim() === ''
+    ? { column: sized, header: filled[0]! }
+    : undefined;
+}
+
 /** "| Thin | | | Thick |" or "| Narrow → wide | | |": the sizes of each row run that way. */
 export function rowOrders(grid: Grid): OrderClaim[] {
   const words = grid.heads.map((read) => (read ? measuredWords(read.items) : []));
   const [first, last] = [words[0]?.[0], words.at(-1)?.[0]];
   const filled = grid.header.filter((text) => text.trim() !== '').length;
   const ends =
-    filled === 2 &&
+    (filled === 2 || middling(grid)) &&
     first &&
     bare(grid.heads[0]) &&
     bare(grid.heads.at(-1)) &&
@@ -54,6 +66,15 @@ export function rowOrders(grid: Grid): OrderClaim[] {
   const cue = ends ?? (filled === 1 && grid.heads[0] ? orderCue(grid.heads[0].items) : undefined);
   return cue && decidable(cue.axis) ? grid.rows.flatMap((row) => ordered(row.map(sole), cue)) : [];
 }
+
+/** "| Thickest | Middle | Thinnest |": every column between the ends says that it lies between. */
+const middling = ({ header }: Grid): boolean =>
+  header.length > 2 &&
+  header
+    .slice(1, -1)
+    .every((text) =>
+      /^\W*(?:middle|mid|medium|between|in[- ]between|next|second|then|and then)?\W*$/.test(text),
+    );
 
 /** The word of an end and nothing it is said of. */
 const bare = (read: Row[number]): boolean =>

@@ -2,8 +2,10 @@
 import type { Mention } from '../../mentions/model.ts';
 import type { Span } from '../../notes/model.ts';
 import type { EquivalenceClaim, Operand } from '../model.ts';
+import { materialsIn } from '../text/materials.ts';
 import { STRUCK_HEADER } from '../text/scenes.ts';
 import { type Grid, MEASURES, operandOf, type Row, rowSpan, sole, soleMaterial, systemOf } from './grid.ts';
+import { threadOf } from './threads.ts';
 
 /** A header that says what is measured settles that it is no length. */
 const ACROSS = /\b(?:diameter|o\.?d\.?|width|thickness|across|outer|outside)\b/;
@@ -28,6 +30,8 @@ const WIDTH_WORDS = new Set(
   this that is are what how says gives works out comes one diameter's not`.split(/\s+/),
 );
 
+export const widthWord = (word: string): boolean => WIDTH_WORDS.has(word);
+
 /** A header of millimetres that names something else than a width. */
 const measuresElse = (header: string): boolean =>
   (header.toLowerCase().match(/\p{L}{3,}/gu) ?? []).some((word) => !WIDTH_WORDS.has(word));
@@ -49,7 +53,7 @@ const ROLES: readonly (readonly [RegExp, Role])[] = [
   [/\b(?:needle length|length|long)\b/, 'length'],
   [/\b(?:colou?rs?|hub|valve colou?r|funnel|code)\b/, 'colour'],
   [
-    /\b(?:outer|outside|external|diameter|o\.?d\.?|ø|mm|millimet(?:re|er)s?|inch(?:es)?|thickness|across|width|metric|usp|french|fr|gauge|ch|size|ep|in)\b|″/,
+    /\b(?:outer|outside|external|diameter|o\.?d\.?|ø|mm|millimet(?:re|er)s?|inch(?:es)?|thickness|across|width|how (?:wide|thick|broad|big|large)|metric|usp|french|fr|gauge|ch|size|ep|in)\b|″/,
     'outer',
   ],
 ];
@@ -57,12 +61,26 @@ const ROLES: readonly (readonly [RegExp, Role])[] = [
 const roleOf = (header: string): Role =>
   STRUCK_HEADER.test(header) ? 'none' : (ROLES.find(([pattern]) => pattern.test(header))?.[1] ?? 'none');
 
+/** "0.89 mm across": the cell says itself what it measures, whatever stands above it. */
+const saysWidth = (read: Row[number]): boolean =>
+  read !== undefined &&
+  read.items.length <= 4 &&
+  /\b(?:across|wide|thick|in diameter|outside)\b/.test(read.passage.text);
+const roleIn = (header: string, read: Row[number]): Role => {
+  const role = roleOf(header);
+  return role === 'none' && !STRUCK_HEADER.test(header) && saysWidth(read) && GENERAL.test(header)
+    ? 'outer'
+    : role;
+};
+const GENERAL =
+  /^\W*(?:what (?:it|that|this) (?:means|is)|meaning|in words|notes?|remarks?|facts?|that is|means|says)\W*$/;
+
 /** The row's own size (its first cell with one) against every measure of the row. */
 export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
   if (grid.header.some((header) => OF_TISSUE.test(header))) return [];
   const cells = row.map((read, column) => ({
     mention: OTHER_SCALE.test(grid.header[column]!) ? undefined : sole(read),
-    role: roleOf(grid.header[column]!),
+    role: roleIn(grid.header[column]!, read),
     headed: soleMaterial([grid.heads[column]]),
     read,
   }));
@@ -72,7 +90,7 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     cells.find((cell) => cell.mention && !MEASURES.has(systemOf(cell.mention)) && cell.role !== 'length') ??
     cells.find((cell) => cell.mention && cell.role === 'outer');
   if (!subject?.mention) return [];
-  const material = soleMaterial(row);
+  const material = soleMaterial(row) ?? (named(row) ? undefined : threadOf(grid));
   return cells.flatMap((cell, column) => {
     if (
       !cell.mention ||
@@ -83,7 +101,8 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];
     if (systemOf(subject.mention!) === 'french' && WIRE.test(grid.header[column]!)) return [];
-    if (MEASURES.has(systemOf(cell.mention)) && measuresElse(grid.header[column]!)) return [];
+    if (MEASURES.has(systemOf(cell.mention)) && !saysWidth(cell.read) && measuresElse(grid.header[column]!))
+      return [];
     const own = grid.header[cells.indexOf(subject)] ?? '';
     if (
       TUBE.test(grid.header[column]!) &&
@@ -104,6 +123,10 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     return [equivalence(left, operandOf(cell.mention, cell.headed ?? material), cell.role, rowSpan(row))];
   });
 }
+
+/** Does the row name any material? */
+const named = (row: Row): boolean =>
+  row.some((read) => read !== undefined && materialsIn(read.items).length > 0);
 
 /** "0.035 in | 0.89 mm | 18 G": a row that opens with one thing in two units; the gauge is that of another. */
 function twiceMeasured<Cell extends { readonly mention: Mention | undefined; readonly role: Role }>(

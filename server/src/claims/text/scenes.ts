@@ -3,9 +3,10 @@ import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage } from '../../notes/model.ts';
 import type { Device, Size, System } from '../../sizes/model.ts';
-import { correctionAt } from '../errata.ts';
+import { corrected } from '../corrected.ts';
+import { correctionAt, ofErrata } from '../errata.ts';
 import { type Answers, answersOf } from '../quiz/answers.ts';
-import { letterNumber, markerNumber, numberIn, type Piece } from '../quiz/piece.ts';
+import { labelNumber, markerNumber, type Piece } from '../quiz/piece.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { settleAlternatives } from './alternatives.ts';
 import { type Item, readItems } from './items.ts';
@@ -103,9 +104,10 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
   const truth = lazy(() => isTruthItem(read, around.lead, headings));
   const key = lazy(() => truthKey(note, reads, read, truth()));
   const lined = lazy(() => lineKeys(read));
+  const errata = lazy(() => ofErrata(passage.text, headings));
   return sentences.flatMap((whole, i) => {
     const { sentence: settled, open } = settleAlternatives(whole, passage);
-    return splitErratum(settled).map(({ sentence, erratum }): Scene => {
+    return splitErratum(settled, sentences[i - 1], errata()).map(({ sentence, erratum, built }): Scene => {
       const keys = lazy(() => ({
         ...(truth() ? { truthItem: true } : {}),
         ...(key() ? { key: key() } : {}),
@@ -122,7 +124,7 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
         after: sentences.slice(i + 1, i + 3),
         context: around.context,
         headings,
-        quotes: read.quotes,
+        quotes: built ? [] : read.quotes,
         erratum,
         reported,
         next,
@@ -174,7 +176,7 @@ function keyedElsewhere(
   const text = read.passage.text;
   const line = text.lastIndexOf('\n', sentence.start) + 1;
   const head = text.slice(line, line + 14);
-  const number = numberIn(head) ?? letterNumber(head) ?? (line === 0 ? markerNumber(note, read) : undefined);
+  const number = labelNumber(head) ?? (line === 0 ? markerNumber(note, read) : undefined);
   const entry = number === undefined ? undefined : answers.find(number, read);
   // Beside a statement that offers no choices an F is not the sixth of them.
   if (KEYED_AT_HEAD.test(text.slice(line, line + 30))) return {};
@@ -204,17 +206,27 @@ function ofOtherSizes(body: Piece | undefined, { items }: Sentence): boolean {
 interface Part {
   readonly sentence: Sentence;
   readonly erratum?: 'struck' | 'holds';
+  /** Put together from what the erratum quotes. */
+  readonly built?: true;
 }
 
 /** "For X read Y", "X should read Y": two sentences of opposite standing. */
-function splitErratum(sentence: Sentence): Part[] {
+function splitErratum(sentence: Sentence, earlier: Sentence | undefined, errata: boolean): Part[] {
+  const built = errata ? corrected(sentence.items, earlier?.items ?? []) : undefined;
   const cut = correctionAt(sentence.items);
-  if (cut === undefined) return [{ sentence }];
+  if (cut === undefined && !built) return [{ sentence }];
   const part = (items: readonly Item[], erratum: 'struck' | 'holds'): Part[] =>
     items.length === 0
       ? []
       : [{ sentence: { ...sentence, items, start: items[0]!.start, end: items.at(-1)!.end }, erratum }];
-  return [...part(sentence.items.slice(0, cut), 'struck'), ...part(sentence.items.slice(cut + 1), 'holds')];
+  if (built)
+    return [
+      ...part(sentence.items, 'struck'),
+      ...part(built, 'holds').map((one) => ({ ...one, built: true as const })),
+    ];
+  return cut === undefined
+    ? [{ sentence }]
+    : [...part(sentence.items.slice(0, cut), 'struck'), ...part(sentence.items.slice(cut + 1), 'holds')];
 }
 
 /** A cell under "Printed", "Wrong", "Was": what stands there is reported, not taught. */
@@ -231,7 +243,7 @@ function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean
 const CALLED_FALSE = /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|not true|not so)\s*[,;:.(–—-]\s*\w/i;
 
 export const STRUCK_HEADER =
-  /^(?:printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|instead of|not this|don't)\b/i;
+  /^(?:for(?=\W*$)|printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|instead of|not this|don't)\b/i;
 
 /** A passage without sizes, systems, colours, points or materials claims nothing of ours. */
 const speaks = (read: Read): boolean =>

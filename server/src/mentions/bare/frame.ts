@@ -131,10 +131,20 @@ function numbersSection(place: Place, { value, decimals, spoken }: Bare): boolea
 /** "6. Skin barrier 7. Tape 8. Syringe": items numbered within a line. */
 function enumerates(place: Place, bare: Bare): boolean {
   const text = place.scene.passage.text;
+  if (numbersLine(text, bare)) return true;
   if (bare.decimals > 0 || !/^\.\s[A-Z(0-9]/.test(text.slice(place.span.end, place.span.end + 3)))
     return false;
   const near = text.slice(Math.max(0, place.span.start - 160), place.span.end + 160);
   return [bare.value - 1, bare.value + 1].some((next) => near.includes(` ${next}. `));
+}
+
+/** "11: 11 Fr", and on the next line "12: 0.018 in": each line opens with its number. */
+function numbersLine(text: string, { span, value, decimals }: Bare): boolean {
+  const sign = decimals > 0 ? undefined : /^ ?[:.)=]/.exec(text.slice(span.end, span.end + 2))?.[0];
+  if (sign === undefined || (span.start > 0 && text.charAt(span.start - 1) !== '\n')) return false;
+  const before = `\n${text.slice(Math.max(0, span.start - 160), span.start)}`;
+  const after = text.slice(span.end, span.end + 160);
+  return before.includes(`\n${value - 1}${sign}`) || after.includes(`\n${value + 1}${sign}`);
 }
 
 const MAGNITUDE =

@@ -62,6 +62,8 @@ export const DEVICE_WORDS: readonly (readonly [Device, readonly string[]])[] = [
       'large-bore',
       'large bore',
       'over-needle catheter',
+      'over-needle',
+      'over-the-needle',
       'vein',
     ],
   ],

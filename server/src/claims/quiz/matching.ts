@@ -1,0 +1,136 @@
+/** Matching exercises: numbered things, lettered things, and a key that joins them: "1-C, 2-A, 3-B". */
+import type { Note, Span } from '../../notes/model.ts';
+import type { Claim, Operand } from '../model.ts';
+import type { Read } from '../text/scenes.ts';
+import type { Answers } from './answers.ts';
+import { type Desk, type KeyReading, mark, onKey, readAs, sceneOf, spanOf } from './desk.ts';
+import { linesOf } from './lines.ts';
+import { LETTERS_FROM, letterNumber, markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
+
+/** Fewest things on each side, and longest of them in items. */
+const FEWEST = 3;
+const LONGEST = 8;
+/** Passages between the last number and the first letter. */
+const APART = 2;
+
+interface Thing {
+  /** From 1, or from `LETTERS_FROM`. */
+  readonly label: number;
+  readonly body: Piece;
+}
+
+/** What the key says, and the passages of the numbered things: no questions of their own. */
+export interface Matched {
+  readonly readings: readonly KeyReading[];
+  readonly numbers: ReadonlySet<number>;
+}
+
+/** `asking`: passages of questions with choices. The letters below the last number look like choices of its own. */
+export function matched(desk: Desk, answers: Answers, asking: ReadonlySet<number>): Matched {
+  if (answers.empty) return { readings: [], numbers: new Set() };
+  const things = [
+    ...runsIn(desk.reads.filter(({ passage }) => !passage.cell).flatMap((read) => listed(desk.note, read))),
+    ...desk.note.tables.flatMap(({ rows }) => runsIn(byColumn(rows, desk.reads))),
+  ];
+  const found = things.flatMap((numbers, i) => {
+    const letters = things.slice(i + 1, i + 3).find((run) => run[0]!.label === LETTERS_FROM);
+    const free = !numbers.slice(0, -1).some(({ body }) => asking.has(body.read.passage.index));
+    return numbers[0]!.label === 1 && letters && free && together(numbers, letters)
+      ? [{ numbers, letters }]
+      : [];
+  });
+  return {
+    readings: found.flatMap(({ numbers, letters }) =>
+      numbers.flatMap((thing) => joinedBy(thing, letters, desk, answers)),
+    ),
+    numbers: new Set(found.flatMap(({ numbers }) => numbers.map(({ body }) => body.read.passage.index))),
+  };
+}
+
+/** What stands behind a number or a letter at the head of each line. */
+function listed(note: Note, read: Read): Thing[] {
+  return linesOf(read).flatMap((line, i) => {
+    const head = read.passage.text.slice(line.start, line.start + 14);
+    const written = numberIn(head) ?? letterNumber(head);
+    const label = written ?? (i === 0 ? markerNumber(note, read) : undefined);
+    return label === undefined ? [] : thingAt(read, line, label, written === undefined ? 0 : 1);
+  });
+}
+
+function thingAt(read: Read, line: Span, label: number, written: number): Thing[] {
+  const text = read.passage.text.slice(line.start, line.end);
+  const lead = written ? (/^\W*\w+[).:]?\s*/.exec(text)?.[0].length ?? 0) : 0;
+  const body = piece(read, line.start + lead, line.end);
+  const fits = body.items.length > 0 && body.items.length <= LONGEST && !text.includes('?');
+  return fits ? [{ label, body }] : [];
+}
+
+/** The cells of a table column by column: "1. 12 Fr", or "1" with the thing in the cell beside it. */
+function byColumn(rows: Note['tables'][number]['rows'], reads: readonly Read[]): Thing[] {
+  return (rows[0] ?? []).flatMap((_, column) =>
+    rows.slice(1).flatMap((row) => {
+      const [cell, beside] = [reads[row[column] ?? -1], reads[row[column + 1] ?? -1]];
+      const text = cell?.passage.text ?? '';
+      const whole = (read: Read): Span => ({ start: 0, end: read.passage.text.length });
+      const label = numberIn(text) ?? letterNumber(text);
+      if (cell && label !== undefined) return thingAt(cell, whole(cell), label, 1);
+      const alone = /^\W*(?:(\d{1,2})|([a-h]))\W*$/i.exec(text);
+      if (!alone || !beside) return [];
+      return thingAt(
+        beside,
+        whole(beside),
+        alone[1] ? Number(alone[1]) : LETTERS_FROM + placeOf(alone[2]!),
+        0,
+      );
+    }),
+  );
+}
+
+/** Things counted from the first label on, one by one. */
+function runsIn(things: readonly Thing[]): Thing[][] {
+  const runs: Thing[][] = [];
+  for (const thing of things) {
+    const open = runs.at(-1);
+    if (thing.label === 1 || thing.label === LETTERS_FROM) runs.push([thing]);
+    else if (open && open.at(-1)!.label === thing.label - 1) open.push(thing);
+  }
+  return runs.filter((run) => run.length >= FEWEST);
+}
+
+const together = (numbers: readonly Thing[], letters: readonly Thing[]): boolean => {
+  const from = numbers.at(-1)!.body.read.passage;
+  const to = letters[0]!.body.read.passage;
+  const apart = to.index - from.index;
+  const near = from.cell ? from.cell.table === to.cell?.table : apart >= 0 && apart <= APART;
+  return near && from.path.join() === to.path.join();
+};
+
+/** The numbered thing and the one that the key gives it, read as one statement. */
+function joinedBy(thing: Thing, letters: readonly Thing[], desk: Desk, answers: Answers): KeyReading[] {
+  const entry = answers.find(thing.label, thing.body.read);
+  const other = entry && /^[a-h]$/.test(entry.answer) ? letters[placeOf(entry.answer)] : undefined;
+  const scene = sceneOf(desk, thing.body);
+  if (!entry || !other || !scene || entry.at.read.passage.index < thing.body.read.passage.index) return [];
+  const claims = readAs(scene, [...thing.body.items, mark(':'), ...other.body.items]).filter(({ kind }) =>
+    KINDS.has(kind),
+  );
+  return claims.slice(0, 1).map((claim) => ({
+    claim: onKey(untouched(claim), spanOf(entry.at), spanOf(thing.body)),
+    stance: 'asserted',
+  }));
+}
+
+/** A thing on offer is right for another number: no edit is offered in it. */
+function untouched(claim: Claim): Claim {
+  if (claim.kind !== 'equivalence') return claim;
+  const bare = (side: Operand): Operand => ({
+    ...side,
+    mentions: side.mentions.map((mention) => ({
+      ...mention,
+      source: { start: mention.source.start, end: mention.source.start },
+    })),
+  });
+  return { ...claim, left: bare(claim.left), right: bare(claim.right) };
+}
+
+const KINDS: ReadonlySet<Claim['kind']> = new Set(['equivalence', 'colour', 'property', 'category']);

@@ -1,0 +1,48 @@
+/** Tasks to put sizes in order, and the row of sizes that answers them on the next line: "Smallest first: 28, 12, 20 Fr." "12, 20, 28 Fr." */
+import type { Span } from '../../notes/model.ts';
+import { orderCue } from '../constructions/order.ts';
+import type { Read } from '../text/scenes.ts';
+import { type Desk, sizesOf } from './desk.ts';
+import { linesOf } from './lines.ts';
+import { type Pair, questionIn, replyIn } from './pairs.ts';
+import type { Piece } from './piece.ts';
+
+/** Longest line that is looked at, and fewest sizes that make a row. */
+const LONGEST = 300;
+const FEWEST = 3;
+
+/** Every line that asks for an order with the row of sizes right below it. */
+export function sortedPairs(desk: Desk, read: Read): Pair[] {
+  if (read.passage.cell || read.passage.kind === 'heading') return [];
+  const lines = linesOf(read);
+  return lines.flatMap((line, i) => {
+    if (line.end - line.start > LONGEST) return [];
+    const question = questionIn(read, line);
+    if (!orderCue(question.items)) return [];
+    const below = lines[i + 1];
+    const next = below ? read : desk.reads[read.passage.index + 1];
+    const own = below ?? (next && !next.passage.cell ? linesOf(next)[0] : undefined);
+    const answer = next && own && rowIn(next, own);
+    if (!answer) return [];
+    const asked = valuesOf(question);
+    const given = valuesOf(answer.piece);
+    const answers = asked.length > 0 ? sameButOrder(asked, given) : answer.spoken;
+    return answers ? [{ question, reply: answer.piece, marked: true }] : [];
+  });
+}
+
+/** The sizes of a line that holds a row of them, without a remark after it: "B: 22 G, 20 G, 18 G. Easy." */
+function rowIn(read: Read, line: Span): { readonly piece: Piece; readonly spoken: boolean } | undefined {
+  const first = read.sentences.find(({ start, end }) => start >= line.start && end <= line.end);
+  const reply = replyIn(read, first ? { start: line.start, end: first.end } : line);
+  return sizesOf(reply.piece).length >= FEWEST
+    ? { piece: reply.piece, spoken: reply.speaker !== undefined }
+    : undefined;
+}
+
+const valuesOf = (piece: Piece): string[] =>
+  sizesOf(piece).map(({ sizes }) => `${sizes[0]!.system} ${sizes[0]!.value}`);
+
+/** What was to be put in order, put in another. */
+const sameButOrder = (asked: readonly string[], given: readonly string[]): boolean =>
+  asked.join() !== given.join() && [...asked].sort().join() === [...given].sort().join();

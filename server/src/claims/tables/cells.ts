@@ -1,0 +1,93 @@
+/** Cells that hold several short facts about the thing of their row: "green, 1.3 mm", "monofilament; thinner than 2-0". */
+import type { Note } from '../../notes/model.ts';
+import { type FactReading, isSubject, readFact } from '../facts.ts';
+import { mark, readingsIn } from '../quiz/desk.ts';
+import { stanceOf } from '../stance.ts';
+import type { Item } from '../text/items.ts';
+import { pointsIn } from '../text/points.ts';
+import type { Scene } from '../text/scene.ts';
+import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
+import { REPORTED_SPEAKERS } from '../words/frames.ts';
+import { codeWord } from './colours.ts';
+import { widthWord } from './values.ts';
+import { generalHeader, wordsIn } from './words.ts';
+
+/** Facts of a cell, and items of the name of the thing; longer ones are prose. */
+const MANY = 6;
+const LONG_NAME = 5;
+const LONGEST = 40;
+
+export function readCells(
+  note: Note,
+  reads: readonly Read[],
+  first: ReadonlyMap<Read['passage'], Scene>,
+): FactReading[] {
+  return note.tables.flatMap(({ rows }) => {
+    const heads = (rows[0] ?? []).map((index) => reads[index]?.passage.text ?? '');
+    const columns = heads.flatMap((head, column) => (column > 0 && tells(head) ? [column] : []));
+    if (wordsIn(heads[0] ?? '').some((word) => REPORTED_SPEAKERS.has(word))) return [];
+    const edges = heads.flatMap((head, column) => (column > 0 && EDGE.test(head) ? [column] : []));
+    if (columns.length + edges.length === 0) return [];
+    return rows.slice(1).flatMap((row) => {
+      const subject = reads[row[0] ?? -1];
+      if (subject && edges.length > 0 && pointsIn(subject.items).length === 1)
+        return edges.flatMap((column) => edgeOf(subject, reads[row[column] ?? -1], first));
+      if (!subject || subject.items.length > LONG_NAME || !isSubject(subject.items)) return [];
+      return columns.flatMap((column) => {
+        const cell = reads[row[column] ?? -1];
+        const scene = cell && first.get(cell.passage);
+        return cell && scene && cell.items.length <= LONGEST ? factsOf(scene, subject, cell) : [];
+      });
+    });
+  });
+}
+
+const tells = (head: string): boolean =>
+  !STRUCK_HEADER.test(head) && (generalHeader(head) || colourAndWidth(head));
+
+/** "Colour and width": two things known of a size, in one column. */
+function colourAndWidth(head: string): boolean {
+  const words = wordsIn(head).filter((word) => word !== 'and');
+  return (
+    words.every((word) => codeWord(word) || widthWord(word)) &&
+    words.some((word) => /^colou?rs?$/.test(word)) &&
+    words.some((word) => !codeWord(word))
+  );
+}
+
+function factsOf(scene: Scene, subject: Read, cell: Read): FactReading[] {
+  const parts = cut(cell.items);
+  return parts.length <= MANY ? parts.flatMap((part) => readFact(scene, subject.items, part)) : [];
+}
+
+const EDGE =
+  /^\W*(?:the )?(?:third |cutting |extra |sharp )*(?:edge|apex|side|point of the triangle)\b[^.]{0,20}$/i;
+
+/** "| reverse cutting | outer curve |" under "Edge". */
+function edgeOf(
+  subject: Read,
+  cell: Read | undefined,
+  first: ReadonlyMap<Read['passage'], Scene>,
+): FactReading[] {
+  const scene = cell && first.get(cell.passage);
+  if (!cell || !scene || cell.items.length > LONG_NAME) return [];
+  const { scene: whole, readings } = readingsIn(scene, [
+    ...subject.items,
+    mark(':'),
+    mark('edge'),
+    ...cell.items,
+  ]);
+  const reading = readings.find(({ claim }) => claim.kind === 'property');
+  return reading ? [{ claim: reading.claim, stance: stanceOf(whole, reading) }] : [];
+}
+
+const EDGES = /^[;·•|,.]$/;
+
+function cut(items: readonly Item[]): Item[][] {
+  const parts: Item[][] = [[]];
+  for (const item of items) {
+    if (EDGES.test(item.word)) parts.push([]);
+    else parts.at(-1)!.push(item);
+  }
+  return parts.filter((part) => part.length > 0);
+}

@@ -1,0 +1,32 @@
+/** Which of the two tables of threads a chart follows, gut's or that of all others, where its rows settle it. */
+import { uspRow } from '../../sizes/index.ts';
+import { remembered } from '../text/remember.ts';
+import { type Grid, type Row, sole, soleMaterial, systemOf } from './grid.ts';
+
+/** Stands for any thread but gut. */
+const NOT_GUT = 'synthetic';
+/** Rows that must speak for one table before another row is held to it. */
+const ENOUGH = 2;
+
+/** The material for rows that name none: several rows hold for other threads and not for gut, and none the other way. */
+export const threadOf = remembered((grid: Grid): string | undefined => {
+  const rows = grid.rows.map(follows);
+  const others = rows.filter((table) => table === 'others').length;
+  return others >= ENOUGH &&
+    !/\b(?:gut|catgut|collagen|chromic)\b/.test(`${grid.header.join(' ')} ${grid.around}`) &&
+    !grid.rows.some((row) => /\bgut$/.test(soleMaterial(row) ?? '')) &&
+    rows.filter((table) => table === 'gut').length < others
+    ? NOT_GUT
+    : undefined;
+});
+
+/** The table by which the USP size and the metric number of a row are one thing. */
+function follows(row: Row): 'gut' | 'others' | undefined {
+  const mentions = row.flatMap((read) => sole(read) ?? []);
+  const usp = mentions.find((mention) => systemOf(mention) === 'usp')?.sizes[0];
+  const metric = mentions.find((mention) => systemOf(mention) === 'ep-metric')?.sizes[0];
+  if (!usp || !metric) return undefined;
+  const holds = (gut: boolean) => uspRow(usp.value, gut)?.metric === metric.value;
+  if (holds(true) === holds(false)) return undefined;
+  return holds(true) ? 'gut' : 'others';
+}

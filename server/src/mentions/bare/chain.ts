@@ -66,4 +66,5 @@ function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Ment
 }
 
 /** "nylon says 2, 5-0 …": the number belongs to the verb, not to the next size. */
-const says = (before: string): boolean => /\b(?:says|reads|is|equals|of|=)\s?$/i.test(before.slice(-10));
+const says = (before: string): boolean =>
+  /\b(?:says|reads|is|has|have|equals|of|=)\s?$/i.test(before.slice(-10));

@@ -68,6 +68,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
     counts(after) ||
     (bare.run.values.length > 1 && counts(afterRun)) ||
     (BLADED.test(place.text) &&
+      !ofTube(place, bare) &&
       !(
         bare.value >= 16 &&
         DETERMINED.test(place.before) &&
@@ -80,6 +81,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
     PART_OF_NAME.test(after) ||
     (CITED_AFTER.test(after) && CITED_BEFORE.test(place.before)) ||
     countsThings(place, bare) ||
+    countsMany(place, bare) ||
     enumerates(place, bare) ||
     numbersSection(place, bare) ||
     (/^[.)]\s/.test(after) &&
@@ -97,6 +99,19 @@ const countsThings = (place: Place, { run, plural, span }: Bare): boolean =>
   run.values.length === 1 &&
   !DETERMINED.test(place.before) &&
   place.devices.some((hit) => hit.start === span.end + 1 && /(?:s|ae)$/.test(hit.word));
+
+/** "a Guedel 3 beside the 7.5 tube". */
+const ofTube = (place: Place, { decimals }: Bare): boolean =>
+  decimals > 0 &&
+  /^(?:\smm)?\s(?:cuffed\s|uncuffed\s)?(?:tubes?|ETTs?|trach\w*|endotracheal)\b/i.test(place.after);
+
+/** "4 failed, 14 were resited": so many did. */
+const countsMany = (place: Place, { run, plural, spoken }: Bare): boolean =>
+  !plural &&
+  !spoken &&
+  run.values.length === 1 &&
+  !DETERMINED.test(place.before) &&
+  /^\s(?:were|have)\s/i.test(place.after);
 
 /** "5 0 silk": the dash of a thread size got lost, so neither number stands alone. */
 const spacedZero = (place: Place, { value }: Bare, after: string): boolean =>
@@ -163,12 +178,16 @@ const isRanked = (place: Place): boolean =>
 
 /** "face 5 days, scalp 7, trunk 10 to 14": the unit said once holds for the items after it. */
 function carriesUnit(place: Place, { run, plural }: Bare): boolean {
+  if (plural || DETERMINED.test(place.before)) return false;
   const text = place.scene.passage.text.slice(place.sentence.start, run.start);
-  const unit = plural ? undefined : [...text.matchAll(OTHER_UNIT)].at(-1);
+  const unit = [...text.matchAll(OTHER_UNIT)].at(-1);
   if (!unit) return false;
   const [first, ...items] = text.slice(unit.index + unit[0].length).split(/[,;]\s/);
+  if (items.length === 1 && items[0] === '') return FOR_WHAT.test(first!) && FOR_WHAT.test(place.after);
   return first?.trim() === '' && items.length > 0 && items.every((item) => ITEM.test(item));
 }
+/** "5 mL for a small one, 30 after surgery". */
+const FOR_WHAT = /^\s(?:for|after|before|in|if|when|on)\s[a-z\s-]{1,40}/i;
 const OTHER_UNIT =
   /[0-9]\s?(?:days?|weeks?|months?|years?|hours?|min(?:ute)?s?|m[lL]|mg|mcg|kg|cm|%|°C?|bar|atm|kPa)\b/g;
 const ITEM = /^(?:(?:and|or)\s)?(?:[A-Za-z]+\s){1,6}(?:[0-9]{1,3}(?:\s?(?:to|or|–|-)\s?[0-9]{1,3})?)?$/;

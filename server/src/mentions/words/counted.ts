@@ -114,6 +114,7 @@ const COUNTED_WORDS = [
   'hundred',
   'thousand',
   'percent',
+  'per',
   'fingers?',
   'hands?',
   'teams?',
@@ -305,6 +306,17 @@ export const NOT_SIZES = startsWith([
   'oropharyngeal',
   'lma',
   'laryngeal mask',
+  'masks?',
+  'handles?',
+  'boots?',
+  'collars?',
+  'stockings?',
+  'napp(?:y|ies)',
+  'diapers?',
+  'tourniquets?',
+  'helmets?',
+  'trousers',
+  'electrodes?',
   'scrubs',
   'gown',
   'pair',
@@ -322,8 +334,15 @@ export const NOT_SIZES = startsWith([
 ]);
 
 const OTHER_BEFORE =
-  /\b(?:ph|gcs|apgar|bmi|news|asa|hb|spo2|sats|pulse|peep|mallampati|cormack|gravida|para|scor(?:e|es|ed|ing)|handles?(?:\sis)?|airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?)\s(?:(?:an?|in|of|is|under|over|below|above|sizes?|no\.|numbers?)\s){0,2}$/i;
+  /\b(?:ph|op|cvp|icp|gcs|apgar|bmi|news|asa|hb|spo2|sats|pulse|peep|mallampati|cormack|gravida|para|scor(?:e|es|ed|ing)|handles?(?:\sis)?|airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?)\s(?:(?:an?|in|of|is|under|over|below|above|sizes?|no\.|numbers?)\s){0,2}$/i;
 
-/** Right before a number: an airway or mask, a glove, a blade. */
-export const otherBefore = (before: string): boolean =>
-  OTHER_BEFORE.test(before.slice(-40)) && !/nasopharyngeal|npa/i.test(before.slice(-40));
+/** "par level for the 16 Fr Foley is": how many are kept. */
+const KEPT =
+  /\b(?:par|reorder|stock|count|total|quantity|price|cost|pass mark)\b[^.;,]{0,48}\s(?:is|was|at)\s$/i;
+
+/** Right before a number: an airway or mask, a glove, a blade; or how many there are. */
+export function otherBefore(before: string): boolean {
+  if (KEPT.test(before.slice(-80))) return true;
+  const near = before.slice(-40);
+  return OTHER_BEFORE.test(near) && !/nasopharyngeal|npa/i.test(near);
+}

@@ -58,6 +58,7 @@ export const DEVICE_WORDS: readonly (readonly [Device, readonly string[]])[] = [
       'venenverweilkanülen',
       'cathéter veineux',
       'pivc',
+      'piv',
       'intravenous catheter',
       'large-bore',
       'large bore',

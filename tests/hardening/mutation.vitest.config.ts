@@ -14,6 +14,7 @@ export default defineConfig({
       .map((one) => (one.endsWith('.ts') ? `tests/${one}` : `tests/${one}/**/*.test.ts`)),
     setupFiles: ['tests/hardening/mutation.setup.ts'],
     exclude: ['tests/**/growth.test.ts', 'tests/editor/manifest.test.ts'],
-    testTimeout: 60_000,
+    // Long, or a busy machine would be taken for a test that noticed.
+    testTimeout: 600_000,
   },
 });

@@ -30,4 +30,19 @@ class Drawn {
   }
 }
 
-export const strykerPlugins = [{ kind: 'Checker', name: 'drawn', injectableClass: Drawn }];
+/** Says what became of each fault as soon as it is known, so that a run that is stopped was not for nothing. */
+class Telling {
+  onMutantTested({ status, fileName, mutatorName, replacement, location: { start } }) {
+    if (status === 'CompileError' || status === 'Killed')
+      process.stdout.write(status === 'Killed' ? '.' : '');
+    else
+      process.stdout.write(
+        `\n${status} ${fileName}:${start.line}:${start.column} ${mutatorName} → ${replacement}\n`,
+      );
+  }
+}
+
+export const strykerPlugins = [
+  { kind: 'Checker', name: 'drawn', injectableClass: Drawn },
+  { kind: 'Reporter', name: 'drawn', injectableClass: Telling },
+];

@@ -15,7 +15,7 @@ export interface Point {
 const slope = (from: Point, to: Point): number =>
   Math.log(Math.max(to.cost, 1) / Math.max(from.cost, 1)) / Math.log(to.size / from.size);
 
-const median = (values: readonly number[]): number => {
+export const median = (values: readonly number[]): number => {
   const sorted = values.toSorted((a, b) => a - b);
   const half = sorted.length >> 1;
   return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;

@@ -56,6 +56,9 @@ export interface Score {
   /** "file:line" of what was missed and of what was flagged without reason. */
   readonly missed: readonly string[];
   readonly wrong: readonly string[];
+  /** "file:line:system:size" of sizes that were not seen, and of those seen where none is labelled. */
+  readonly unseen: readonly string[];
+  readonly extra: readonly string[];
 }
 
 const rows = <T>(path: string): T[] =>
@@ -174,10 +177,14 @@ const counted = (keys: readonly string[]): Map<string, number> => {
   return counts;
 };
 
+/** Keys that one count has more often than the other. */
+const beyond = (counts: ReadonlyMap<string, number>, others: ReadonlyMap<string, number>): string[] =>
+  [...counts].filter(([key, n]) => n > (others.get(key) ?? 0)).map(([key]) => key);
+
 function mentionScore(
   mentions: readonly LabelledMention[],
   labelled: readonly LabelledMention[],
-): Pick<Score, 'mentionRecall' | 'mentionPrecision'> {
+): Pick<Score, 'mentionRecall' | 'mentionPrecision' | 'unseen' | 'extra'> {
   // On a line with an open question either answer is fine.
   const open = new Set(labelled.flatMap((m) => (m.system === 'ambiguous' ? [`${m.file}:${m.line}`] : [])));
   const wanted = counted(labelled.filter((m) => m.system !== 'ambiguous').flatMap(keysOf));
@@ -191,6 +198,8 @@ function mentionScore(
   return {
     mentionRecall: { right: hits(everywhere), all: sum(wanted) },
     mentionPrecision: { right: hits(seen), all: sum(seen) },
+    unseen: beyond(wanted, everywhere),
+    extra: beyond(seen, wanted),
   };
 }
 
@@ -199,10 +208,15 @@ const show = ({ right, all }: Ratio): string =>
 
 /** The score as lines of text. */
 export function report(score: Score, misses: boolean): string {
-  const { byKind, missed, wrong, ...ratios } = score;
+  const { byKind, missed, wrong, unseen, extra, ...ratios } = score;
   const lines = Object.entries(ratios).map(([name, ratio]) => `${name.padEnd(24)}${show(ratio)}`);
   const spread = [...byKind].map(([name, { right, all }]) => `${name} ${right}/${all}`).join(', ');
-  const listed = [...missed.map((one) => `missed  ${one}`), ...wrong.map((one) => `wrong   ${one}`)];
+  const listed = [
+    ...missed.map((one) => `missed  ${one}`),
+    ...wrong.map((one) => `wrong   ${one}`),
+    ...unseen.map((one) => `unseen  ${one}`),
+    ...extra.map((one) => `extra   ${one}`),
+  ];
   return [...lines, `by kind: ${spread}`, ...(misses ? listed : [])].join('\n');
 }
 

@@ -42,6 +42,16 @@ describe('a mark', () => {
       ['covered: for the quiz', 'idle-mark'],
     ],
     ['with line endings of Windows', `${MARK}\r\n\r\n${WRONG}\r\n`, ['covered: for the quiz']],
+    [
+      'over a block of lines with line endings of Windows',
+      `${MARK}\r\n${WRONG}\r\n${WRONG}\r\n\r\n${WRONG}\r\n`,
+      ['covered: for the quiz', 'covered: for the quiz', 'size-comparison'],
+    ],
+    [
+      'on the line, with line endings of old machines',
+      `${WRONG} ${MARK}\r${WRONG}\r`,
+      ['covered: for the quiz', 'size-comparison'],
+    ],
   ])('%s', (_, text, expected) => {
     expect(outcome(text)).toEqual(expected);
   });
@@ -50,8 +60,21 @@ describe('a mark', () => {
     expect(analyseWhole(`${MARK}\n`).findings).toMatchObject([
       { says: 'This mark covers no finding.', unnecessary: true, fixes: [{ title: 'Remove the mark' }] },
     ]);
-    expect(analyseWhole('<!-- wrong on purpose: -->\n').findings).toMatchObject([
-      { says: 'This mark gives no reason.', unnecessary: false, fixes: [] },
+    expect(analyseWhole('<!-- wrong on purpose: -->\n').findings).toEqual([
+      {
+        check: 'idle-mark',
+        kind: 'style',
+        severity: 'hint',
+        span: { start: 0, end: 26 },
+        says: 'This mark gives no reason.',
+        holds: 'Write why the error is left in: <!-- wrong on purpose: reason -->.',
+        source: 'this checker',
+        sources: [],
+        fixes: [],
+        related: [],
+        derivation: [],
+        unnecessary: false,
+      },
     ]);
   });
 });

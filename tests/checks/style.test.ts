@@ -60,6 +60,20 @@ describe('the style of a course', () => {
     expect(mended('house-style', 'An 18 G needle.', { french: '14Fr' })).toBe('An 18 G needle.');
   });
 
+  it.each([{ usp: '2/0' }, { gauge: '18G' }, { french: '14Fr' }, { millimetre: '0.9mm' }] as const)(
+    'is for the kind of size it names alone: %j',
+    (style) => {
+      const others: readonly (readonly [keyof HouseStyle, string])[] = [
+        ['usp', 'Take 3-0 silk.'],
+        ['gauge', 'An 18 G needle.'],
+        ['french', 'A 14 Fr Foley catheter.'],
+        ['millimetre', 'The needle is 0.9 mm thick.'],
+      ];
+      for (const [kind, text] of others)
+        expect(mended('house-style', text, style) === text).toBe(!(kind in style));
+    },
+  );
+
   it('says how it is written and how it should be', () => {
     const [one] = findings('Take 3/0 silk.', { usp: '2-0' });
     expect(one).toMatchObject({
@@ -89,9 +103,21 @@ describe('the letter O for a zero', () => {
   );
 
   it('is named', () => {
-    expect(findings('Use 4-O nylon.')[0]).toMatchObject({
-      says: '“4-O” is written with the letter O.',
-      holds: 'Write 4-0 with the figure zero.',
-    });
+    const span = { start: 4, end: 7 };
+    expect(findings('Use 4-O nylon.')).toEqual([
+      {
+        check: 'letter-for-zero',
+        kind: 'style',
+        severity: 'hint',
+        span,
+        says: '“4-O” is written with the letter O.',
+        holds: 'Write 4-0 with the figure zero.',
+        source: 'common practice, no source',
+        sources: [],
+        fixes: [{ title: 'Write 4-0', safety: 'safe', edits: [{ span, text: '4-0' }] }],
+        related: [],
+        derivation: [],
+      },
+    ]);
   });
 });

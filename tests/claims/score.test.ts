@@ -51,6 +51,9 @@ test('a mention not labelled costs precision, one not seen costs recall', () => 
   const score = scoreFolder(folder);
   expect(score.mentionRecall).toEqual({ right: 11, all: 12 });
   expect(score.mentionPrecision).toEqual({ right: 11, all: 12 });
+  expect(score.unseen.map((key) => key.split(':').at(-1))).toEqual(['15']);
+  expect(score.extra.map((key) => key.split(':').at(-1))).toEqual(['14']);
+  expect(report(score, true)).toMatch(/^unseen {2}note-1\.md:\d+:\S+:15$/m);
 });
 
 test('a folder without mentions is scored on its labels alone', () => {

@@ -35,6 +35,33 @@ test('a table that a formatter aligned is still up to date', () => {
   expect(analyse(aligned).findings).toEqual([]);
 });
 
+test('a table with blank lines more or fewer around it is still up to date', () => {
+  const right = stretch('table', 'french 12 14');
+  for (const note of [right.replaceAll('\n\n', '\n\n\n'), right.replace('-->\n\n', '-->\n')]) {
+    expect(note).not.toBe(right);
+    expect(analyse(note).findings).toEqual([]);
+  }
+});
+
+test('what is wrong with a table is said, with nothing beside it', () => {
+  const comment = '<!-- sizes table: french 12 -->';
+  const [found, ...more] = analyse(`${comment}\n`).findings;
+  expect(more).toEqual([]);
+  expect({ ...found, fixes: found!.fixes.map(({ title, safety }) => [title, safety]) }).toEqual({
+    check: 'size-sheet',
+    kind: 'style',
+    severity: 'warning',
+    span: { start: 0, end: comment.length },
+    says: 'The table is missing.',
+    holds: 'It ends with <!-- end of sizes -->.',
+    source: 'this checker',
+    sources: [],
+    fixes: [['Write the table here', 'choice']],
+    related: [],
+    derivation: [],
+  });
+});
+
 test('no blank line ends the picture early, and its text is escaped', () => {
   const chart = sheetText('chart', readRequest('gauge 14 16 18') as never);
   const picture = chart.slice(0, chart.indexOf('</svg>'));

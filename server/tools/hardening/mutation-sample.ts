@@ -2,9 +2,10 @@
  * How many faults the tests of a room notice, estimated from a sample drawn by chance: a whole run takes a day.
  *
  * Usage: npm run mutation:sample -- --room claims [--mutants 60] [--seed 1] [--only PART-OF-A-PATH] [--tests a,b]
+ *        npm run mutation:sample -- --room claims --left [--every]
  *
- * What is left over is tried once more with every test of the room at once (--once leaves that out): an answer that one test
- * asked for and a second one found kept is otherwise counted for the first alone.
+ * What is left over is kept in `artifacts`; `--left` tries it again, once there are tests for it. `--every` does so with
+ * every test of the room: of an answer that one test asked for and a second one found kept, only the first counts otherwise.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -88,10 +89,10 @@ async function tried(
   // Of its own, so that two samples may run side by side.
   const folder = join(ROOT, `.cache/mutation-sample-${process.pid}`);
   mkdirSync(folder, { recursive: true });
-  const [drawn, config, report] = ['drawn.json', 'config.json', 'report.json'].map((name) =>
+  const [asked, config, report] = ['drawn.json', 'config.json', 'report.json'].map((name) =>
     join(folder, name),
   );
-  writeFileSync(drawn!, JSON.stringify(faults.map((fault) => JSON.parse(faultKey(fault)))));
+  writeFileSync(asked!, JSON.stringify(faults.map((fault) => JSON.parse(faultKey(fault)))));
   const settings = {
     ...base,
     mutate: [...new Set(faults.map(rangeOf))],
@@ -111,7 +112,7 @@ async function tried(
     ['node_modules/@stryker-mutator/core/bin/stryker.js', 'run', config!],
     {
       cwd: ROOT,
-      env: { ...process.env, MUTATION_TESTS: tests, MUTATION_DRAWN: drawn!, SIZEWRIGHT_PIECES: '10' },
+      env: { ...process.env, MUTATION_TESTS: tests, MUTATION_DRAWN: asked!, SIZEWRIGHT_PIECES: '10' },
       stdio: ['ignore', 'inherit', 'inherit'],
     },
   );
@@ -145,30 +146,37 @@ export function summary(faults: readonly Fault[], became: ReadonlyMap<string, St
   ].join('\n');
 }
 
+/** A sample of a room's faults, and what it is a sample of. */
+async function drawn(
+  room: string,
+  only: string,
+  count: number,
+  seed: number,
+): Promise<{ faults: Fault[]; of: string }> {
+  const all = (await faultsBelow(`server/src/${room}`)).filter(({ file }) => file.includes(only));
+  return { faults: draw(all, count, seed), of: `${all.length} faults of ${room}, seed ${seed}` };
+}
+
 async function main(): Promise<void> {
   const { values } = parseArgs({
     options: {
       room: { type: 'string', default: 'claims' }, mutants: { type: 'string', default: '60' },
       seed: { type: 'string', default: '1' }, only: { type: 'string', default: '' },
-      tests: { type: 'string' }, once: { type: 'boolean', default: false },
+      tests: { type: 'string' }, left: { type: 'boolean', default: false },
+      every: { type: 'boolean', default: false },
     },
   }); // biome-ignore format: options
   const tests = values.tests ?? TESTS[values.room];
   if (!tests) throw new Error(`rooms: ${Object.keys(TESTS).join(', ')}`);
-  const all = (await faultsBelow(`server/src/${values.room}`)).filter(({ file }) =>
-    file.includes(values.only),
-  );
-  const faults = draw(all, Number(values.mutants), Number(values.seed));
-  console.log(
-    `${faults.length} of ${all.length} faults of ${values.room}, seed ${values.seed}; tests: ${tests}`,
-  );
-  const became = await tried(faults, tests, 'perTest');
+  const kept = join(ROOT, `artifacts/mutation-left-${values.room}.json`);
+  const { faults, of } = values.left
+    ? { faults: JSON.parse(readFileSync(kept, 'utf8')) as Fault[], of: 'those left over' }
+    : await drawn(values.room, values.only, Number(values.mutants), Number(values.seed));
+  console.log(`${faults.length} of ${of}; tests: ${tests}`);
+  const became = await tried(faults, tests, values.every ? 'off' : 'perTest');
   console.log(summary(faults, became));
-  const left = faults.filter((fault) => became.get(faultKey(fault)) === 'Survived');
-  if (values.once || left.length === 0) return;
-  for (const [key, status] of await tried(left, tests, 'off'))
-    if (MISSED.has(became.get(key))) became.set(key, status);
-  console.log(`\nWith every test at once:\n${summary(faults, became)}`);
+  mkdirSync(join(ROOT, 'artifacts'), { recursive: true });
+  writeFileSync(kept, JSON.stringify(faults.filter((fault) => MISSED.has(became.get(faultKey(fault))))));
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await main();

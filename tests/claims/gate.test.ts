@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { CONSTRUCTIONS, constructionsFor } from '../../server/src/claims/constructions/index.ts';
 import { readWhole } from '../../server/src/claims/text/scenes.ts';
 import { speaksOfTrade } from '../../server/src/claims/text/trade.ts';
@@ -34,6 +34,9 @@ function hidden(text: string): string[] {
       .map((one) => `${one.id}: ${text}`);
   });
 }
+
+/** Every construction over some five thousand notes: a busy machine takes its time. */
+vi.setConfig({ testTimeout: 180_000 });
 
 describe('what a construction needs', () => {
   it('hides nothing in the bank and its look-alikes', () => {

@@ -11,7 +11,7 @@ import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
 import { keyOf } from './truth.ts';
-import { unreal } from './unreal.ts';
+import { packed, unreal } from './unreal.ts';
 import { CONDITIONS, HEDGES, NEGATIONS } from './words/changes.ts';
 import {
   MISTAKE_WORDS,
@@ -44,7 +44,9 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
         ? whole(scene, reading)
         : frame;
   if (graded(scene) || disputed(scene) || onlyOne(scene)) return 'quoted';
-  if (rejected(scene) || mistake(scene, reading) || reported(scene, reading)) return 'quoted';
+  if (rejected(scene) || mistake(scene, reading)) return 'quoted';
+  if (reported(scene, reading) && !(reading.claim.kind === 'existence' && packed(scene, reading)))
+    return 'quoted';
   if (hearsay(scene, reading)) return 'quoted';
   if (
     reading.claim.kind !== 'existence' &&
@@ -378,12 +380,14 @@ function closesCondition(items: readonly Item[], comma: number): boolean {
 function hedged(scene: Scene, { at }: Reading): boolean {
   const start = clauseFrom(scene.items, at);
   const { items } = scene;
-  return items
-    .slice(start, at + 1)
-    .some(
-      (item, i) =>
-        HEDGES.has(item.word) && !(item.word === 'may' && item.capital) && !wanting(items, start + i),
-    );
+  return items.slice(start, at + 1).some(
+    (item, i) =>
+      HEDGES.has(item.word) &&
+      !(item.word === 'may' && item.capital) &&
+      !wanting(items, start + i) &&
+      // "some 12 mm wide": about as much, said of a number.
+      !(item.word === 'some' && items[start + i + 1]?.kind === 'size'),
+  );
 }
 
 /** "you may want to go up to": advice, said kindly. */

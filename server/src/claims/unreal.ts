@@ -7,7 +7,10 @@ import { NEGATIONS } from './words/changes.ts';
 export function unreal({ items }: Scene, { at }: Reading): boolean {
   const before = items.slice(Math.max(0, at - 5), at);
   const comma = before.findLastIndex((item) => item.word === ',');
-  const near = [...before.slice(comma + 1), ...items.slice(at, at + 6)];
+  const behind = items.slice(at, at + 6);
+  const aside = behind.findIndex((item) => /^(?:,|which|who)$/.test(item.word));
+  // "the 3.5-0, which is not often stocked": something else is denied.
+  const near = [...before.slice(comma + 1), ...(aside < 0 ? behind : behind.slice(0, aside))];
   const denied = items.some((item) => NEGATIONS.has(item.word));
   return (
     near.some((item) => NEGATIONS.has(item.word) && !/^(?:hardly|without)$/.test(item.word)) ||
@@ -20,6 +23,15 @@ export function unreal({ items }: Scene, { at }: Reading): boolean {
     )
   );
 }
+/** "The box from the eye clinic says 4.5-0": what is printed on it is there. */
+export const packed = (scene: Scene, { at }: Reading): boolean =>
+  scene.items
+    .slice(0, at)
+    .some((item) => /^(?:box|boxes|packet|packets|pack|packs|label|labels|card|lid)$/.test(item.word)) &&
+  !scene.items
+    .slice(0, at)
+    .some((item) => /^(?:slides?|posters?|figure|misprint|draft|photo)$/.test(item.word));
+
 /** "A trainee once asked for 4.5-0": a story of somebody's mistake. */
 const ASKED_ONCE =
   /\b(?:once (?:asked|called|begged|sent)|(?:student|trainee|somebody|someone|anyone|intern|newcomer|he|she|they) (?:\w+ )?(?:asked|asks|called|wrote|ordered))\b/;

@@ -1,17 +1,11 @@
 /** Hub colours: "18 G pink, 20 G yellow", "the deep green hub is the 23 G", "black tells you it is a 25 G". */
 import { colourCodeOf, colourOf } from '../../sizes/index.ts';
-import type { Device } from '../../sizes/model.ts';
 import type { ColourClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { codeOf } from '../words/codes.ts';
+import { type Colour, deviceOf } from './hub-code.ts';
 import type { Construction, Reading } from './model.ts';
-
-interface Colour {
-  readonly at: number;
-  readonly to: number;
-  readonly family: string;
-}
 
 export const colour: Construction = {
   id: 'colour',
@@ -136,6 +130,10 @@ function pairUp(
     const gs = sizes.filter((g) => g.from >= from && g.to < to);
     if (cs.length === gs.length && alternate(cs, gs))
       return cs.map((c, i): [Colour, Group] => [c, gs[i]!]).filter(([c, g]) => tied(items, c, g));
+    if (cs.length === gs.length && cs.length > 1) return touching(items, cs, gs);
+    if (gs.length === 1 && cs.length === 2 && onBoth(items, cs))
+      return cs.map((c): [Colour, Group] => [c, gs[0]!]);
+    if (gs.length > 1 && cs.length > gs.length) return nearest(items, cs, gs);
     const one = gs.length === 1 && cs.length > 1 ? cs.filter((c) => tied(items, c, gs[0]!)) : [];
     if (one.length === 1) return [[one[0]!, gs[0]!]];
     if (
@@ -148,6 +146,49 @@ function pairUp(
     return [];
   });
 }
+
+/** "a 14 Fr with the orange connector, next to the green 16 Fr": each colour touches a size of its own. */
+function touching(
+  items: readonly Item[],
+  colours: readonly Colour[],
+  sizes: readonly Group[],
+): [Colour, Group][] {
+  const pairs = colours.flatMap((c): [Colour, Group][] => {
+    const after = sizes.find((g) => g.from === c.to + 1);
+    const before = sizes.find(
+      (g) =>
+        g.to < c.at &&
+        /^(?:with|in|has|have|:|=|\() ?(?:an?|the|its|their)?$/.test(text(items.slice(g.to + 1, c.at))) &&
+        HUBS.has(items[c.to + 1]?.word ?? ''),
+    );
+    const [one, ...more] = [after, before].filter((g) => g !== undefined);
+    return one && more.length === 0 ? [[c, one]] : [];
+  });
+  return new Set(pairs.map(([, g]) => g)).size === colours.length ? pairs : [];
+}
+const text = (items: readonly Item[]): string => items.map((item) => item.word).join(' ');
+
+/** "If the orange hubs have run out, take the brown: brown is the 25 G and the grey is the 26 G": each size has its own colour just before it. */
+function nearest(
+  items: readonly Item[],
+  colours: readonly Colour[],
+  sizes: readonly Group[],
+): [Colour, Group][] {
+  const pairs = sizes.flatMap((g, i): [Colour, Group][] => {
+    const c = colours.findLast((one) => one.to < g.from && (i === 0 || one.at > sizes[i - 1]!.to));
+    return c && g.from - c.to <= 5 && tied(items, c, g) ? [[c, g]] : [];
+  });
+  const last = colours.at(-1)!;
+  return pairs.length === sizes.length && last.to < sizes.at(-1)!.from ? pairs : [];
+}
+
+/** "Pink on a needle and pink on a cannula both mean 20 G." */
+const onBoth = (items: readonly Item[], [a, b]: readonly Colour[]): boolean =>
+  a!.family === b!.family &&
+  /^(?:on|for) (?:an? |the )?\S+ and (?:an? |the )?$/.test(`${text(items.slice(a!.to + 1, b!.at))} `) &&
+  /^(?:on|for) (?:an? |the )?\S+ (?:both |each )?(?:means?|are|is|stands? for|mark)\b/.test(
+    text(items.slice(b!.to + 1)),
+  );
 
 /** "an orange 25 G, or with a 30 G", "the pink 20 G blew, so he tried a 22 G": the second size is another thing. */
 const afresh = (items: readonly Item[], c: Colour, a: Group, b: Group): boolean =>
@@ -186,7 +227,7 @@ const TIES = new Set(
   therefore thus also always usually now still definitely just course naturally simply
   colour color coloured colored and tells you that are holding it gets get carries valve catheter foley shows signals says to mean cap plastic
   coded colour-coded color-coded urinary suction connector connectors funnel urethral
-  size iv hypodermic your this by standard code chart iso hub's wings flange by holds hold be gives give then which can told known recognised recognized spotted identified respectively what find see always goes belongs stands so it's you're chooses`.split(
+  size iv hypodermic your this by standard code chart iso hub's wings flange by holds hold be gives give then which can told known recognised recognized spotted identified respectively what find see always goes belongs stands so it's you're chooses must be at`.split(
     /\s+/,
   ),
 );
@@ -195,17 +236,31 @@ const TIES = new Set(
 const BODY =
   /^(?:arms?|hands?|lips?|skin|legs?|foot|feet|fingers?|toes?|face|nails?|sites?|wounds?|bruises?)$/;
 
+/** The body is what is coloured, unless a hub stands before it: not "the cannula in her foot is yellow", "hand me". */
+const ofPatient = (items: readonly Item[], from: number, to: number): boolean =>
+  items
+    .slice(from, to)
+    .some(
+      (item, i) =>
+        BODY.test(item.word) &&
+        !/^(?:me|him|her|us|over|them|up|you)$/.test(items[from + i + 1]?.word ?? '') &&
+        !items
+          .slice(0, from + i)
+          .some((thing, k) => HUBS.has(thing.word) && /^(?:in|on|into|at)$/.test(items[k + 1]?.word ?? '')),
+    );
+
 /** Only tying words may stand between a colour and its size, and not many. */
 function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const [from, to] = c.to < g.from ? [c.to, g.from] : [g.to, c.at];
-  if (items.slice(Math.max(0, Math.min(c.at, g.from) - 5), c.at).some((item) => BODY.test(item.word)))
-    return false;
+  if (ofPatient(items, Math.max(0, Math.min(c.at, g.from) - 5), c.at)) return false;
   const between = unbracketed(items.slice(from + 1, to).filter((_, i, all) => !dropped(all, i)));
   if (between.length > 14 || PUT.test(between.map((item) => item.word).join(' '))) return false;
   if (c.to < g.from && afterComma(items, between, g)) return false;
   if (between.every(ties)) return true;
   const said = between.map((item) => item.word).join(' ');
   if (c.to < g.from && (WANTED.test(said) || KNOWN.test(said) || apposed(items, between, g))) return true;
+  if (c.to < g.from && HUBS.has(between[0]?.word ?? '') && EXPECTED.test(said) && between.every(plain))
+    return true;
   if (c.to < g.from && /^(?:is|are|was|were) .* at(?: an?| the)?$/.test(said) && between.every(plain))
     return true;
   // A noun phrase may stand before the verb: "the brown hub in the tray is a 26 G".
@@ -226,7 +281,7 @@ const dropped = (all: readonly Item[], i: number): boolean => {
   );
 };
 
-/** ", on my old truck," between commas. */
+/** ", on my old truck," or ", which you will handle most," between commas. */
 function unbracketed(between: readonly Item[]): readonly Item[] {
   const first = between.findIndex((item) => item.word === ',');
   const last = between.findLastIndex((item) => item.word === ',');
@@ -236,7 +291,14 @@ function unbracketed(between: readonly Item[]): readonly Item[] {
     last > first + 1 &&
     inside.length <= 6 &&
     inside.every((item) => plain(item) && !VERBS.has(item.word));
-  return aside && /^(?:on|in|at|from|of|for|with|by)$/.test(inside[0]!.word)
+  const told =
+    first >= 0 &&
+    last > first + 2 &&
+    inside.length <= 14 &&
+    /^(?:which|that|the)$/.test(inside[0]!.word) &&
+    inside.every((item) => item.kind !== 'size' && !item.colour && !/^[;.:(]$/.test(item.word)) &&
+    VERBS.has(between[last + 1]?.word ?? '');
+  return told || (aside && /^(?:on|in|at|from|of|for|with|by)$/.test(inside[0]!.word))
     ? [...between.slice(0, first), ...between.slice(last + 1)]
     : between;
 }
@@ -249,6 +311,10 @@ function afterComma(items: readonly Item[], between: readonly Item[], g: Group):
   const next = items[g.to + 1]?.deviceNoun ? items[g.to + 2] : items[g.to + 1];
   return /^(?:and|or|is|are|was|were|has|will|lies|sits|goes)$/.test(next?.word ?? '');
 }
+
+/** "asks for a grey cannula they are asking for", "of the white-funnelled catheter has failed, expect to find". */
+const EXPECTED =
+  /(?:^| )(?:(?:they|you|we|he|she) (?:are |is |will be |will |must |can )?(?:ask(?:s|ing)?(?: you)? for|after|mean(?:s|ing)?|want(?:s|ing)?|hold(?:ing)?|look(?:ing)? at|get(?:ting)?)|expect(?: to (?:find|see|get))?|(?:it|that|this) (?:is|will be|must be|has to be|is going to be|means)|(?:is|are|was) called)(?: an?| the| size)*$/;
 
 /** "handed a blue cannula, recognises it as …". */
 const KNOWN =
@@ -354,90 +420,4 @@ function reading(scene: Scene, c: Colour, g: Group): Reading {
     ...(device ? { device } : {}),
   };
   return { claim, at: Math.max(c.to, g.to), from: Math.min(c.at, g.from), to: Math.max(c.to, g.to) };
-}
-
-/** The device the code belongs to: nearest words of the clause, the sentence, the sentences before, the headings. */
-function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
-  // "a pink cannula is 20 G": the thing between the two, whatever code was named before.
-  const stretch = scene.items.slice(c.to < g.from ? c.to + 1 : g.to + 1, c.to < g.from ? g.from : c.at);
-  const between = stretch.some((item) => item.kind === 'size') ? undefined : codeOf(stretch);
-  if (between && between !== 'both') return between;
-  const own = codeOf(ownStretch(scene.items, c, g));
-  if (own && own !== 'both') return own;
-  const led = leadCode(scene.items, Math.min(c.at, g.from));
-  if (led) return led;
-  const several = scene.items.filter((item) => item.kind === 'size').length > 1;
-  const near = several ? undefined : codeOf(scene.items.slice(Math.max(0, g.from - 5), g.to + 6));
-  if (near) return near === 'both' ? undefined : near;
-  const here =
-    several && own !== 'both' && bothNamed(scene.items) ? undefined : codeOf(outside(scene.items, c, g));
-  if (here) return here === 'both' ? undefined : here;
-  // "pink = 18 G, green = 21 G (needle)": the line speaks of needles itself, whatever came before.
-  if (codeOf(scene.items) === 'needle') return undefined;
-  for (const sentence of [...scene.before].reverse()) {
-    const found = codeOf(sentence.items);
-    if (found) return found === 'both' ? undefined : found;
-  }
-  // A lead-in or the passage before settles it only when it speaks of one code; then the nearest heading.
-  const around = codeOf(scene.context.flatMap((sentence) => sentence.items));
-  if (around && around !== 'both') {
-    const above = headingCode(scene);
-    return above && above !== around ? undefined : around;
-  }
-  const heading = headingCode(scene);
-  if (heading) return heading;
-  const told = g.mentions[0]!.device;
-  return told === 'needle' ? undefined : told;
-}
-
-/** "Cannula code: green 18 G, pink 20 G": the word that opens the row of pairs this one stands in. */
-function leadCode(items: readonly Item[], at: number): Device | undefined {
-  let colon = false;
-  for (let i = at - 1; i >= 0; i--) {
-    const { word, kind, colour: family } = items[i]!;
-    const code = codeOf([items[i]!]);
-    if (code) return colon && code !== 'both' ? code : undefined;
-    colon ||= word === ':';
-    if (kind !== 'size' && !family && !ROW.test(word)) return undefined;
-  }
-  return undefined;
-}
-const ROW = /^(?:[,:=()–—-]|and|is|for|means|code|codes|colou?rs?|hubs?|the|an?|deep|pale|light|dark)$/;
-
-/** "blue, not black (that is the needle)": a bracket further off speaks of something else. */
-function outside(items: readonly Item[], c: Colour, g: Group): readonly Item[] {
-  const open = items.findIndex((item, i) => item.word === '(' && i > Math.max(c.to, g.to) + 1);
-  const close = items.findIndex((item, i) => item.word === ')' && i > open);
-  return open < 0 || close < 0 || close - open > 8 ? items : [...items.slice(0, open), ...items.slice(close)];
-}
-
-/** The sentence gives one size to a needle and another to a cannula. */
-const bothNamed = (items: readonly Item[]) => items.filter((item) => item.colour !== undefined).length > 1;
-
-/** From the size or colour before this pair to the one after it. */
-function ownStretch(items: readonly Item[], c: Colour, g: Group): readonly Item[] {
-  const marks = (item: Item) =>
-    item.kind === 'size' || item.colour !== undefined || item.word === ';' || item.word === '.';
-  const sized = items.slice(0, g.from).findLastIndex((item) => item.kind === 'size');
-  // One colour may serve two sizes: then only the second size's own words count for it.
-  const shared = c.to < g.from && sized > c.to;
-  const [from, to] = shared ? [g.from, g.to] : [Math.min(c.at, g.from), Math.max(c.to, g.to)];
-  const start = items.slice(0, from).findLastIndex(marks) + 1;
-  const next = items.slice(to + 1).findIndex(marks);
-  // When the colour comes first, what follows the size belongs to the next pair.
-  const end =
-    c.to < g.from && !shared && next >= 0
-      ? Math.min(to + 3, items.length)
-      : next < 0
-        ? items.length
-        : to + 1 + next;
-  return items.slice(start, end);
-}
-
-function headingCode(scene: Scene): Device | undefined {
-  for (const heading of [...scene.headings].reverse()) {
-    const found = codeOf(heading.split(/[^a-z0-9-]+/).map((word) => ({ word })));
-    if (found) return found === 'both' ? undefined : found;
-  }
-  return undefined;
 }

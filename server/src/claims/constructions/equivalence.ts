@@ -1,39 +1,13 @@
 /** "16 Fr is 5.3 mm", "27 G (0.4 mm)", "nine French, three millimetres across", "= 0.89 mm". */
 import type { Item } from '../text/items.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
+import { EQUAL, HOLES, idle, LENGTH_AFTER, MEASURE_AFTER, NEVER, phrase } from './equal-words.ts';
 import { dimensionOf, equate, LENGTHS, longEnough, SHORTEST } from './equate.ts';
 import type { Construction, Reading } from './model.ts';
+import { answered } from './replied.ts';
 import { beyond, crossedLength, second } from './set-apart.ts';
 import { inSum } from './sums.ts';
-
-const EQUAL = new Set(
-  `= ≈ ~ → ➜ => ⇒ is are was equals equal measures measure measured means mean comes come works work makes make gives i.e. i.e namely which that stands stand
-  being be reads becomes carries bears fall falls lie lies sit sits run runs range ranges read called call corresponds converts translates`.split(
-    /\s+/,
-  ),
-);
-const IDLE = new Set(
-  `a an the of about around roughly approximately approx nearly almost just under over hair shade touch some or in at on to out by exactly
-  outer outside external diameter od o.d width across wide thick thickness size calibre caliber needle cannula catheter tube sheath
-  wire guidewire suture thread strand drain line foley one feeding dialysis our its it they so only little bit more less than not quite itself hub
-  nominal inner internal inside bore lumen id i.d radius circumference girth full whole good clean single diameter's roughly measuring micrometer caliper calipers units metric millimetres mm
-  actually still really then for french gauge number size's silk nylon gut polypropylene converted stated labelled label tray old hypodermic iv tall fr g
-  corresponding range band interval limits spec pharmacopeia pharmacopoeia runs sits lies starts printed stated total overall works put comes you get
-  in'mm outwardly full exact fully whole plain single own smooth strong
-  close iso sold designated labelled labeled listed known would as
-  good fully full-blown bare likewise marked should anywhere somewhere between will must can from then you
-  say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
-  usp ep same what says talking looking speaking
-  and = ≈ ( , : — – - ~ + as near enough well say shaft barrel`.split(/\s+/),
-);
-const MEASURE_AFTER = new Set(
-  'across wide thick outer outside od o.d diameter round inner inside bore id i.d'.split(' '),
-);
-const LENGTH_AFTER = new Set(
-  'long length deep apart above below from of away high tall proximal distal margin margins bite bites'.split(
-    ' ',
-  ),
-);
+import { aside, introducedBy, made, metered, read, thought } from './told.ts';
 
 export const equivalence: Construction = {
   id: 'equivalence',
@@ -55,16 +29,23 @@ export function readPairs(scene: Scene): Reading[] {
   return all.slice(0, -1).flatMap((left, i) => readPair(scene, left, all[i + 1]!));
 }
 
-/** "USP 2-0 and metric 3 are the same size", "a 9 Fr and a 3 mm catheter are the same thing". */
+/**
+ * "USP 2-0 and metric 3 are the same size", "a 9 Fr and a 3 mm catheter are the same thing", "18 G and 18 Fr are as wide as
+ * each other", "laid beside a 15 G needle the 15 Fr tube is the same thickness".
+ */
 function sameThing(scene: Scene, all: readonly Group[]): Reading[] {
   const [left, right] = all;
   if (all.length !== 2 || !left || !right || left.mentions.length > 1 || right.mentions.length > 1) return [];
   const [a, b] = [left.sizes[0]!.system, right.sizes[0]!.system];
   if (a === b || !(LENGTHS.has(a) || LENGTHS.has(b) || crossed(a, b)) || isLength(left, right)) return [];
   const between = scene.items.slice(left.to + 1, right.from).map((item) => item.word);
-  const after = scene.items.slice(right.to + 1, right.to + 9).map((item) => item.word);
-  const same = after.findIndex((word) => word === 'same' || word === 'identical' || word === 'equal');
-  const joined = between.length <= 5 && (between.includes('and') || between.includes(','));
+  const after = scene.items.slice(right.to + 1, right.to + 10).map((item) => item.word);
+  const same = after.findIndex(
+    (word, i) =>
+      /^(?:same|identical|equal|alike)$/.test(word) || (word === 'each' && after[i + 1] === 'other'),
+  );
+  const joined =
+    between.length <= 5 && (between.includes('and') || between.includes(',') || laid(scene, left));
   const equated =
     same >= 0 &&
     after.slice(0, same).some((word) => word === 'is' || word === 'are') &&
@@ -73,12 +54,23 @@ function sameThing(scene: Scene, all: readonly Group[]): Reading[] {
   if (
     !joined ||
     !equated ||
-    rest.includes('as') ||
+    (after[same] === 'each' &&
+      !/^as (?:wide|thick|big|large|broad) as$/.test(after.slice(Math.max(0, same - 3), same).join(' '))) ||
+    rest.slice(0, 2).includes('as') ||
     rest.some((word) => /^(?:length|colour|color|price|way|box|shelf|drawer)$/.test(word))
   )
     return [];
   return equate(scene, left, right);
 }
+
+/** "Laid beside a 15 G needle": one is held against the other. */
+const laid = ({ items }: Scene, left: Group): boolean =>
+  /(?:^|, )(?:laid|held|put|placed|set|side by side|next|measured)? ?(?:beside|against|next to|alongside|with)(?: an?| the| our)?$/.test(
+    items
+      .slice(0, left.from)
+      .map((item) => item.word)
+      .join(' '),
+  );
 
 /** A term at the head of a line, its definition on the next: what stands before it belongs to another term. */
 function opensTerm({ passage, items }: Scene, right: Group): boolean {
@@ -105,6 +97,8 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
       made(items, left, between) ||
       thought(items, left, between) ||
       metered(items, left, between) ||
+      read(items, left, right, between) ||
+      aside(items, right, between) ||
       introducedBy(items, right, between)
     ) ||
     opensTerm(scene, right) ||
@@ -147,8 +141,6 @@ const attributive = (items: readonly Item[], right: Group): boolean => {
     HOLES.test(next.word)
   );
 };
-const HOLES =
-  /^(?:holes?|openings?|tracts?|tracks?|strictures?|wounds?|incisions?|cuts?|veins?|vessels?|arter(?:y|ies)|ducts?|urethras?|defects?|ports?|gaps?|tunnels?|punctures?|stab|slits?|stones?|meatus)$/;
 
 const bothLengths = (left: Group, right: Group) =>
   LENGTHS.has(left.sizes[0]!.system) && LENGTHS.has(right.sizes[0]!.system);
@@ -166,43 +158,6 @@ const gapped = (items: readonly Item[], left: Group, right: Group, between: read
   items.slice(Math.max(0, left.from - 8), left.from).some((item) => item.kind === 'size') &&
   items.slice(0, left.from).some((item) => EQUAL.has(item.word)) &&
   items.slice(Math.max(0, left.from - 3), left.from).some((item) => item.word === ',' || item.word === 'and');
-
-/** "it makes a 16 Fr about 5.3 mm": the verb stands before both. */
-const made = (items: readonly Item[], left: Group, between: readonly Item[]) =>
-  between.length > 0 &&
-  between.length <= 2 &&
-  between.every((item) => ['about', 'roughly', 'around', 'some', 'nearly'].includes(item.word)) &&
-  items
-    .slice(Math.max(0, left.from - 3), left.from)
-    .some((item) => /^(?:makes?|gives?|puts?|has|have)$/.test(item.word));
-
-/** "think of a 30 Fr as 10 mm". */
-const thought = (items: readonly Item[], left: Group, between: readonly Item[]) =>
-  between.some((item) => item.word === 'as') &&
-  between.every((item) => idle(item) || phrase(item)) &&
-  items
-    .slice(Math.max(0, left.from - 4), left.from)
-    .some((item) => /^(?:think|picture|remember|know|read)$/.test(item.word));
-
-/** "32 French is the big one, eleven millimetres across": what it is, and then its width. */
-const introducedBy = (items: readonly Item[], right: Group, between: readonly Item[]) =>
-  between.length >= 4 &&
-  between.length <= 8 &&
-  between.at(-1)!.word === ',' &&
-  (between.at(-2)!.deviceNoun === true || between.at(-2)!.word === 'size') &&
-  /^(?:is|was)$/.test(between[0]!.word) &&
-  /^(?:the|our|an?|my)$/.test(between[1]!.word) &&
-  between.slice(2, -1).every((item) => item.kind === 'word' && !NEVER.has(item.word)) &&
-  MEASURE_AFTER.has(items[right.to + 1]?.word ?? '');
-
-/** "Put a caliper on an 18 Fr and it should read 6 mm." */
-const metered = (items: readonly Item[], left: Group, between: readonly Item[]) =>
-  items.slice(0, left.from).some((item) => TOOLS.test(item.word)) &&
-  !items.slice(0, left.from).some((item) => HOLES.test(item.word)) &&
-  READS.test(between.map((item) => item.word).join(' '));
-const TOOLS = /^(?:cal+ipers?|micrometers?|micrometres?|rulers?|gauges?|measure|measured|measuring)$/;
-const READS =
-  /^(?:\S+ ){0,2}?(?:,|and|,? ?then)? ?(?:you|we|it|they) (?:should |will |would |'ll |can )?(?:reads?|finds?|gets?|sees?|measures?|shows?)(?: (?:about|roughly|only|just|nearly|around))?$/;
 
 const passed = (items: readonly Item[], left: Group) =>
   items.slice(Math.max(0, left.from - 2), left.from).some((item) => PASSED.has(item.word));
@@ -249,7 +204,7 @@ function crossed(a: string, b: string): boolean {
 
 /** Nothing but a noun phrase before the equating word, and nothing but idle words after it. */
 function ties(items: readonly Item[], between: readonly Item[], left: Group, right: Group): boolean {
-  const words = between.map((item) => item.word);
+  const words = between.map((item, i) => (goesBy(between, i) ? 'is' : item.word));
   if (words.some((word) => NEVER.has(word))) return false;
   if (words.includes('to') && !words.some((w) => TO_VERBS.has(w))) return false;
   const verb = words.findIndex(
@@ -284,6 +239,10 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
   return apposition && items.slice(right.to + 1, right.to + 4).some((item) => MEASURE_AFTER.has(item.word));
 }
 
+/** "USP 3-0 goes by metric 2". */
+const goesBy = (between: readonly Item[], i: number): boolean =>
+  /^goes?$/.test(between[i]!.word) && /^(?:by|as|under)$/.test(between[i + 1]?.word ?? '');
+
 /** "1.2 mm is what a 22 G measures", not "8 mm is what a 12 Fr needs". */
 const WHAT_IT = /^(?:measures?|is|comes|works|has|reads)$/;
 
@@ -316,30 +275,9 @@ const DASHES = new Set(['–', '—', '-', '…']);
 const closed = (item: Item, next: Item | undefined) =>
   item.magnitude?.degree === 'comparative' && next?.word === ',';
 
-const idle = (item: Item) =>
-  IDLE.has(item.word) || EQUAL.has(item.word) || item.deviceNoun === true || item.colour !== undefined;
-const phrase = (item: Item) => item.kind === 'word' && !item.magnitude && !NEVER.has(item.word);
 /** "3.5 Fr tomcat catheter": a word that says which kind of device. */
 const kind = (item: Item, next: Item | undefined) =>
   phrase(item) && /^\p{L}{3,}$/u.test(item.word) && !PREPOSITIONS.has(item.word) && next?.deviceNoun === true;
-const NEVER = new Set([
-  'and',
-  'than',
-  'but',
-  'not',
-  'while',
-  'whereas',
-  'if',
-  'when',
-  ';',
-  'unlike',
-  'without',
-  'needs',
-  'takes',
-  'goes',
-  'accepts',
-  'fits',
-]);
 const TO_VERBS = new Set([
   'close',
   'comes',
@@ -351,6 +289,11 @@ const TO_VERBS = new Set([
   'come',
   'equivalent',
   'out',
+  'runs',
+  'amounts',
+  'boils',
+  'gets',
+  'adds',
 ]);
 const PREPOSITIONS = new Set(['through', 'into', 'over', 'down', 'past', 'via']);
 const MEASURED = new Set(['measures', 'measure', 'measured', 'equals', '=']);
@@ -386,52 +329,3 @@ const FRENCH_SHORTEST = 21;
 
 const lengthAfter = (items: readonly Item[], right: Group) =>
   items.slice(right.to + 1, right.to + 3).some((item) => LENGTH_AFTER.has(item.word));
-
-/** "And a fifteen French? Fifteen millimetres": a short answer to a question about one size. */
-function answered(scene: Scene, all: readonly Group[]): Reading[] {
-  const previous = scene.before.at(-1) ?? scene.context.at(-1);
-  const answer = all[0];
-  const resumed = /^(?:that|which) (?:is|makes|comes|means)\b/.test(
-    scene.items
-      .slice(0, 2)
-      .map((item) => item.word)
-      .join(' '),
-  );
-  if ((previous?.close !== '?' && !resumed) || !previous || !answer || answer.mentions.length > 1) return [];
-  if (
-    answer.from > (introduced(scene.items, answer) ? 6 : 3) ||
-    !LENGTHS.has(answer.sizes[0]!.system) ||
-    answer.mentions[0]!.length
-  )
-    return [];
-  const asked = groups(previous.items);
-  const left = asked[0];
-  if (
-    asked.length !== 1 ||
-    !left ||
-    left.mentions.length > 1 ||
-    left.sizes[0]!.system === answer.sizes[0]!.system
-  )
-    return [];
-  if (scene.option || /^(?:\(|[a-f]|i)$/.test(scene.items[0]?.word ?? '')) return [];
-  if (previous.items.length > 14 || CHOICE.test(previous.items.map((item) => item.word).join(' '))) return [];
-  // The question's items are not this sentence's: the claim stands on the answer alone.
-  const shift = previous.items.length;
-  const joined = { ...scene, items: [...previous.items, ...scene.items] };
-  return equate(joined, left, { ...answer, from: answer.from + shift, to: answer.to + shift }).map(
-    (reading) => ({ ...reading, at: answer.from, from: answer.from, to: answer.to }),
-  );
-}
-/** "Bex: Narrower, about 1.5 mm.": a speaker and a comparing word in front. */
-const introduced = (items: readonly Item[], answer: Group): boolean =>
-  items
-    .slice(0, answer.from)
-    .every(
-      (item, i) =>
-        item.kind === 'punctuation' ||
-        item.magnitude?.degree === 'comparative' ||
-        (i === 0 && item.capital) ||
-        /^(?:about|roughly|around|nearly|only|just|that|is|it's|a)$/.test(item.word),
-    );
-
-const CHOICE = /\b(?:how (?:long|deep|far)|length|depth|which|who|when)\b/;

@@ -22,11 +22,20 @@ export const fit: Construction = {
 };
 
 const leftOpen = (items: readonly Item[], i: number): boolean =>
-  LEFT_OPEN.test(items[i]!.word) && !GOING.has(items[i + 1]?.word ?? '');
+  LEFT_OPEN.test(items[i]!.word) && !GOING.has(items[i + 1]?.word ?? '') && !easily(items, i);
 
 /** A fit denied, wished for or named as the exception says nothing that the tables settle. */
 const LEFT_OPEN =
   /^(?:not|no|never|cannot|neither|nor|without|unless|n't|\w+n't|hardly|barely|unable|fails?|refuses?)$/;
+
+/** "without a struggle": how well it goes. */
+const easily = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === 'without' &&
+  items
+    .slice(i + 1, i + 4)
+    .some(({ word }) =>
+      /^(?:struggle|fuss|trouble|difficulty|problems?|effort|force|ado|complaint)$/.test(word),
+    );
 
 interface Order {
   /** Item of the verb. */

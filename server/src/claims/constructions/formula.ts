@@ -1,9 +1,11 @@
 /** "French ÷ 3 = millimetres", "multiply the French by three", "French is the circumference". */
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
-import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { readMetric } from './metric-rule.ts';
 import type { Construction, Reading } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
 import { scaleRule } from './scales.ts';
 
 type Operation = 'times' | 'over';
@@ -219,6 +221,35 @@ function frenchFormula(
 const FROM_TO =
   /\bfrom (?:the )?(french|fr|charri\S+|mm|millimet\w+)(?: (?:size|number|sizes|numbers))? (?:in)?to (?:the )?(?:french|fr|charri|mm|millimet)/;
 
+/** "to get millimetres, divide by three": whether French is worked on, by what comes out. */
+function fromResult(text: string): boolean | undefined {
+  if (
+    /\b(?:into|to get|to find|gives?|for|gets? you|french (?:back )?(?:in)?to) (?:the )?(?:mm|millimet)/.test(
+      text,
+    )
+  )
+    return true;
+  if (/\b(?:get|find|work out|calculate|obtain|want|need) (?:the |its |your )?(?:french|charri)/.test(text))
+    return false;
+  if (
+    /\b(?:get|find|work out|calculate|obtain|want|need) (?:the |its |your )?(?:mm|millimet|(?:outer |outside )?diameter)/.test(
+      text,
+    )
+  )
+    return true;
+  return /\b(?:into|to get|to find|gives?|for|gets? you|(?:mm|millimet\w+) (?:back )?(?:in)?to) (?:the )?(?:french|fr|charri)/.test(
+    text,
+  )
+    ? false
+    : undefined;
+}
+
+/** "divide by three to get millimetres": what it gives, not what is worked on. */
+const given = (items: readonly Item[], at: number, object: number): boolean =>
+  /(?:^| )(?:to (?:get|find|have)|into|gives?|for|and (?:you|we) (?:get|have))(?: \S+)?$/.test(
+    words(items.slice(at + 1, at + 1 + object)),
+  );
+
 function actsOnFrench(items: readonly Item[], french: number, size: number, at: number): boolean | undefined {
   const word = items[at]!.word;
   const trip = FROM_TO.exec(words(items));
@@ -241,30 +272,12 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
       const named = items.slice(0, at).findLast((item) => item.system === 'french' || MM.test(item.word));
       if (named) return named.system === 'french';
     }
+    if (found && given(items, at, object)) return found.system !== 'french';
     if (found && !/^it$/.test(items[at + 1]!.word)) return found.system === 'french';
     // "Take the French size and divide it by …"
     if (items[at + 1]?.word === 'it' && french < at && (size < 0 || size > at)) return true;
     if (found) return found.system === 'french';
-    const text = words(items);
-    if (
-      /\b(?:into|to get|to find|gives?|for|gets? you|french (?:back )?(?:in)?to) (?:the )?(?:mm|millimet)/.test(
-        text,
-      )
-    )
-      return true;
-    if (/\b(?:get|find|work out|calculate|obtain|want|need) (?:the |its |your )?(?:french|charri)/.test(text))
-      return false;
-    if (
-      /\b(?:get|find|work out|calculate|obtain|want|need) (?:the |its |your )?(?:mm|millimet|(?:outer |outside )?diameter)/.test(
-        text,
-      )
-    )
-      return true;
-    return /\b(?:into|to get|to find|gives?|for|gets? you|(?:mm|millimet\w+) (?:back )?(?:in)?to) (?:the )?(?:french|fr|charri)/.test(
-      text,
-    )
-      ? false
-      : undefined;
+    return fromResult(words(items));
   }
   if (/^(?:times|third|thrice|twice|half)$/.test(word)) {
     // "one French is a third of a millimetre" defines the unit: the same as dividing French by three.
@@ -308,14 +321,15 @@ function named(scene: Scene, french: number): Reading[] {
   // What stands after a comma is another statement: "gives the outside; the bore is smaller".
   const text = words(items.slice(french)).split(/ [;,.] /)[0]!;
   const about =
-    /^\S+(?: \S+){0,4}? (?:is|means|measures|equals|gives|=|describes|refers to|tells you|counts) (?:\S+ ){0,6}?/;
+    /^\S+(?: \S+){0,4}? (?:is|are|means?|measures?|equals?|gives?|=|describes?|refers? to|tells? you|counts?) (?:\S+ ){0,6}?/;
   const ofMeasure = (pattern: string) => affirms(new RegExp(`${about.source}(?:${pattern})\\b`), text);
   const hit = ofMeasure('circumference')
     ? 'french-is-circumference'
     : ofMeasure('(?:inner|inside|internal) (?:diameter|bore)|lumen|bore')
       ? 'french-is-inner'
-      : ofMeasure('(?:outer |outside )?(?:diameter|width|thickness|size) in (?:mm|millimet(?:re|er)s)') &&
-          !/\b(?:third|three|3|times|tripl|multipl)|[×*_…]/.test(text)
+      : ofMeasure(
+            '(?:outer |outside )?(?:diameters?|widths?|thickness|size) in (?:mm|millimet(?:re|er)s)|(?:just|simply|nothing but|only) (?:the )?(?:number of )?(?:mm|millimet(?:re|er)s)',
+          ) && !/\b(?:third|three|3|times|tripl|multipl)|[×*_…]/.test(text)
         ? 'french-is-diameter-mm'
         : undefined;
   if (!hit || /\b(?:sheath|introducer|roughly|about|approximately|nearly|near)\b/.test(words(items)))
@@ -353,7 +367,7 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   const whole = words(items);
   if (
     !denied &&
-    /\b(?:divide (?:one|an|1)(?: inch)? by the gauge|one inch divided by the gauge|(?:one|1) (?:divided by|over) (?:its |the |your )?gauge|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
+    /\b(?:divide (?:one|an|1)(?: inch)? by the gauge|one inch divided by the gauge|(?:one|1) (?:divided by|over) (?:its |the |your )?gauge|gauge is (?:just |simply )?(?:one|1) (?:divided by|over) (?:the|its)|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
       whole,
     )
   )
@@ -368,74 +382,16 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   return id ? [reading(scene, 'needle-gauge', id, gauge, gauge, items.length - 1)] : [];
 }
 
-/** "the metric number is the diameter in millimetres divided by ten", "the number divided by five gives millimetres". */
-function metricOperation(text: string): string | undefined {
-  if (!/\b(?:mm|millimet(?:re|er)s?|diameter)\b/.test(text)) return undefined;
-  const operation =
-    /\b(divided by|times|multiplied by|over|÷|×) (ten|10|five|5|two|2|three|3|four|4|a hundred|100)\b/.exec(
-      text,
-    );
-  const verb =
-    /\b(multiply|divide) (?:\w+ ){0,7}?by (ten|10|five|5|two|2|three|3|four|4|a hundred|100)\b/.exec(text);
-  if (verb && !operation) {
-    // Multiplying the metric number never gives millimetres; dividing it by ten does.
-    const gives = /\b(?:to get|into|to|for|gives?) (?:the )?(?:mm|millimet)/.test(text);
-    if (!gives) return undefined;
-    return verb[1] === 'divide' && /^(?:ten|10)$/.test(verb[2]!) ? 'metric-is-tenths' : 'metric-is-other';
-  }
-  const tenfold = /\bten times\b/.test(text);
-  if (!operation && !tenfold) return undefined;
-  const of = /\b(?:mm|millimet(?:re|er)s?|diameter)\b.{0,30}(?:divided|times|multiplied|over|÷|×)/.test(text);
-  if (tenfold) return 'metric-is-tenths';
-  const ten = /^(?:ten|10)$/.test(operation![2]!);
-  const divides = /^(?:divided|over|÷)/.test(operation![1]!);
-  return ten && divides !== of ? 'metric-is-tenths' : 'metric-is-other';
-}
-
-const FRACTION =
-  /\b(?:(tenths?|thousandths?|hundredths?|quarters?|thirds?|halves)) of (?:a|an|one) (millimet(?:re|er)|mm|inch)\b/;
-function readMetric(scene: Scene): Reading[] {
-  const { items } = scene;
-  const at = items.findIndex(
-    (item, i) =>
-      /^(?:metric|ep)$/.test(item.word) &&
-      items.slice(i + 1, i + 3).some((near) => /^(?:numbers?|sizes?|gauge|figures?|terms)$/.test(near.word)),
-  );
-  if (at < 0) return [];
-  if (/\b(?:are|is|means?|counts?) (?:whole|full) millimet(?:re|er)s?\b/.test(words(items.slice(at))))
-    return [reading(scene, 'ep-metric', 'metric-is-other', at, at, items.length - 1)];
-  if (
-    /\b(?:is|means|gives|equals) (?:just |simply )?(?:the )?(?:least |minimum |smallest )?(?:diameter|thickness|width) in (?:mm|millimet(?:re|er)s?)\b/.test(
-      words(items.slice(at)),
-    ) &&
-    !/\b(?:tenths?|ten|10)\b/.test(words(items))
-  )
-    return [reading(scene, 'ep-metric', 'metric-is-other', at, at, items.length - 1)];
-  const match = FRACTION.exec(words(items.slice(at)));
-  const operation = match ? undefined : metricOperation(words(items));
-  if (operation) return [reading(scene, 'ep-metric', operation, at, at, items.length - 1)];
-  if (!match) return [];
-  const id = match[1]!.startsWith('tenth') && match[2] !== 'inch' ? 'metric-is-tenths' : 'metric-is-other';
-  return [reading(scene, 'ep-metric', id, at, at, items.length - 1)];
-}
-
 function reading(
   scene: Scene,
-  system: 'french' | 'needle-gauge' | 'ep-metric' | 'tube-id',
+  system: 'french' | 'needle-gauge' | 'tube-id',
   id: string,
   at: number,
   from: number,
   to: number,
 ): Reading {
   return {
-    claim: {
-      kind: 'formula',
-      construction: 'formula',
-      span: sentenceSpan(scene),
-      focus: spanOf(scene, scene.items[at]!),
-      system,
-      formula: id,
-    },
+    claim: ruleClaim(scene, 'formula', system, id, at),
     at,
     from,
     to,

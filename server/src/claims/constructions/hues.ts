@@ -1,9 +1,9 @@
 /** One colour on two devices: "a pink needle and a pink cannula are the same gauge", "orange means the same gauge on both". */
 import { colourFamily, gaugesOf } from '../../sizes/index.ts';
-import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Scene } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
 
 /** What a hub colour is learned for; wider ones are rare. */
 const WIDEST = 14;
@@ -42,14 +42,14 @@ export const hues: Construction = {
 };
 
 function reading(scene: Scene, at: number, from: number): Reading {
-  const claim: FormulaClaim = {
-    kind: 'formula',
-    construction: 'hues',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[at]!, scene.items[Math.min(at + 1, scene.items.length - 1)]!),
-    system: 'needle-gauge',
-    formula: 'colour-is-one-gauge',
-  };
+  const claim = ruleClaim(
+    scene,
+    'hues',
+    'needle-gauge',
+    'colour-is-one-gauge',
+    at,
+    Math.min(at + 1, scene.items.length - 1),
+  );
   return { claim, at, from: Math.min(at, from), to: at };
 }
 

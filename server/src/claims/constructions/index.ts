@@ -25,6 +25,7 @@ import { formula } from './formula.ts';
 import { chooser } from './gate.ts';
 import { grab } from './grab.ts';
 import { hence } from './hence.ts';
+import { hued } from './hued.ts';
 import { hues } from './hues.ts';
 import { kinds } from './kinds.ts';
 import { label } from './label.ts';
@@ -60,6 +61,7 @@ import { turn } from './turn.ts';
 import { unit } from './unit.ts';
 import { usual } from './usual.ts';
 import { whole } from './whole.ts';
+import { width } from './width.ts';
 import { worded } from './worded.ts';
 import { wrongUnit } from './wrong-unit.ts';
 import { zeros } from './zeros.ts';
@@ -97,9 +99,11 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   sums,
   worded,
   equivalence,
+  width,
   alike,
   colour,
   hues,
+  hued,
   category,
   range,
   limit,

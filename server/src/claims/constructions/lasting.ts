@@ -3,11 +3,11 @@
  * gone within two weeks".
  */
 import { wordValue } from '../../mentions/words/numbers.ts';
-import type { PropertyClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
-import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { materialClaim } from './material-claim.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const lasting: Construction = {
@@ -36,7 +36,8 @@ const LATE = /\b(?:later|slower|more slowly|less quickly|less fast)\b/;
 const EARLY = /\b(?:sooner|faster|earlier|quicker|more quickly|more rapidly)\b/;
 const KEEPS =
   /\bstronger for longer\b|\b(?:keeps?|holds?|retains?|supports?) (?:on )?(?:its |their |the |up |good |most of its )?(?:strength|tension|tensile|wound|wounds|edges|tissue|for|longer|up)?/;
-const LOSES = /\b(?:loses?|losing) (?:its |their |tensile )?(?:tensile )?(?:strength|hold|tension|grip)\b/;
+const LOSES =
+  /\b(?:loses?|losing|gives? up|surrenders?) (?:its |their |tensile )?(?:tensile )?(?:strength|hold|tension|grip)\b/;
 const GOES = /\b(?:absorb(?:s|ed)?|dissolves?|disappears?|resorbed|gone|goes)\b/;
 const LASTS = /\b(?:lasts?|outlasts?|outlive[sd]?|stays)\b/;
 
@@ -143,15 +144,6 @@ function spanAt(items: readonly Item[]): { low: number; high: number } | undefin
 }
 
 function reading(scene: Scene, m: NamedMaterial, at: number, to: number, property: string): Reading {
-  const claim: PropertyClaim = {
-    kind: 'property',
-    construction: 'lasting',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[at]!),
-    subject: m.id,
-    of: 'material',
-    property,
-    has: true,
-  };
+  const claim = materialClaim(scene, 'lasting', m.id, property, at);
   return { claim, at, from: m.at, to: Math.max(at, to) };
 }

@@ -1,7 +1,8 @@
 /** Flow against length and width as rules: "the longer the cannula, the slower the flow", "a narrow line runs faster". */
 import { measuredWords } from '../text/magnitudes.ts';
-import { groups, type Scene, sentenceSpan, spanOf, wordsOf } from '../text/scene.ts';
+import { groups, type Scene, wordsOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
 
 const LONG = new Map<string, 1 | -1>([
   ['long', 1],
@@ -55,14 +56,7 @@ function ofWidth(scene: Scene): Reading[] {
 
 function rule(scene: Scene, formula: string, from: number, at: number): Reading {
   return {
-    claim: {
-      kind: 'formula',
-      construction: 'lengths',
-      span: sentenceSpan(scene),
-      focus: spanOf(scene, scene.items[at]!),
-      system: 'needle-gauge',
-      formula,
-    },
+    claim: ruleClaim(scene, 'lengths', 'needle-gauge', formula, at),
     at,
     from,
     to: at,

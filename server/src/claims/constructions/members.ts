@@ -2,11 +2,12 @@
  * Materials listed under a property: "absorbable sutures: polyglactin 910, polydioxanone", "braids such as silk and polyester",
  * "nonabsorbable sutures include …"; and a material alone in a list under such a heading, or in answer to such a question.
  */
-import type { PropertyClaim } from '../model.ts';
 import { type Item, readItems } from '../text/items.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
-import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Scene } from '../text/scene.ts';
+import { fateIn } from '../words/fates.ts';
 import { PROPERTY_WORDS, type PropertyRow } from '../words/properties.ts';
+import { materialClaim } from './material-claim.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const members: Construction = {
@@ -19,9 +20,62 @@ export const members: Construction = {
       const row = PROPERTY_WORDS.get(item.word);
       return row ? listed(scene.items, at, named).map((m) => reading(scene, m, row)) : [];
     });
-    return said.length > 0 ? said : alone(scene, named);
+    if (said.length > 0) return said;
+    const told = [...underFate(scene, named), ...sorted(scene, named)];
+    return told.length > 0 ? told : alone(scene, named);
   },
 };
+
+/** "Stitches that dissolve by themselves: polyglactin, nylon": a class told by what becomes of it. */
+function underFate(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
+  const { items } = scene;
+  const colon = items.findIndex((item) => item.word === ':');
+  if (colon < 2 || colon > 14 || named.some((m) => m.at < colon) || named.length < 2) return [];
+  const lead = items.slice(0, colon);
+  if (lead.some((item) => EXCEPTS.test(item.word) && !/^(?:no|not|never)$/.test(item.word))) return [];
+  if (
+    !lead.some((item) =>
+      /^(?:sutures?|threads?|stitch|stitches|materials?|ones|those|these)$/.test(item.word),
+    )
+  )
+    return [];
+  const fate = fateIn(lead.map((item) => item.word).join(' '));
+  if (!fate || !items.slice(colon + 1).every((item) => listable(item, named, items))) return [];
+  const [property, value] = fate.property.split(':') as ['absorbable', string];
+  return named.map((m) => ({ ...reading(scene, m, { word: '', property, value }), own: true }));
+}
+
+const listable = (item: Item, named: readonly NamedMaterial[], items: readonly Item[]): boolean => {
+  const at = items.indexOf(item);
+  return JOINS.has(item.word) || item.word === '.' || named.some((m) => m.at <= at && at <= m.to);
+};
+
+const FILES =
+  /^(?:move|moves|put|puts|list|lists|listed|file|filed|place|placed|count|counts|counted|class|classed|group|grouped|sort|sorted|goes|go|belongs|belong|sits|stands)$/;
+const SHELF =
+  /^(?:to|into|in|under|among|with|on|the|our|a|an|column|columns|list|group|groups|heading|row|pile|side|drawer|shelf|class|of|for|headed|as|one|other)$/;
+
+/** "Move polyglactin to the column of monofilaments", "nylon goes under braided". */
+function sorted(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
+  const { items } = scene;
+  const [only] = named;
+  if (!only || named.length > 1 || items.some((item) => EXCEPTS.test(item.word) || item.word === 'if'))
+    return [];
+  const at = items.findIndex((item, i) => i > only.to && PROPERTY_WORDS.has(item.word));
+  const next = items[at + 1];
+  const between = items.slice(only.to + 1, Math.max(at, 0));
+  if (at < 0 || (next && next.kind !== 'punctuation' && !SHELVED.test(next.word))) return [];
+  const verb =
+    FILES.test(items[only.at - 1]?.word ?? '') && only.at === 1
+      ? between
+      : FILES.test(between[0]?.word ?? '')
+        ? between.slice(1)
+        : undefined;
+  if (!verb || verb.length === 0 || !verb.every((item) => SHELF.test(item.word))) return [];
+  return [reading(scene, only, PROPERTY_WORDS.get(items[at]!.word)!)];
+}
+const SHELVED =
+  /^(?:column|list|group|heading|row|pile|side|class|sutures?|threads?|ones|materials?|drawer|shelf)$/;
 
 /** "Monofilament: silk ✗, nylon ✓": each name has its own answer. */
 const ticked = ({ passage, sentence: { start, end } }: Scene): boolean =>
@@ -124,15 +178,6 @@ function soleProperty(items: readonly Item[]): PropertyRow | undefined {
 }
 
 function reading(scene: Scene, m: NamedMaterial, row: PropertyRow): Reading {
-  const claim: PropertyClaim = {
-    kind: 'property',
-    construction: 'members',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[m.at]!, scene.items[m.to]!),
-    subject: m.id,
-    of: 'material',
-    property: `${row.property}:${row.value}`,
-    has: true,
-  };
+  const claim = materialClaim(scene, 'members', m.id, `${row.property}:${row.value}`, m.at, m.to);
   return { claim, at: m.at, from: m.at, to: m.to };
 }

@@ -1,8 +1,9 @@
 /** What a size is taken for: "a 6 Fr sheath is 2.0 mm on the outside", "the 4-0 tells you the size of the needle". */
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { type Group, groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { type Group, groups, type Scene } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
 
 export const namedBy: Construction = {
   id: 'named-by',
@@ -63,13 +64,6 @@ function reading(
   system: FormulaClaim['system'],
   formula: string,
 ): Reading {
-  const claim: FormulaClaim = {
-    kind: 'formula',
-    construction: 'named-by',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[at]!),
-    system,
-    formula,
-  };
+  const claim = ruleClaim(scene, 'named-by', system, formula, at);
   return { claim, at, from, to: at };
 }

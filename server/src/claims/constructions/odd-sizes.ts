@@ -34,7 +34,7 @@ const WHOLE = 'gauge and French are numbers above zero';
 
 function oddAt(items: readonly Item[], i: number): Odd | undefined {
   const { word, kind } = items[i]!;
-  if (kind === 'size') return slashed(items, i);
+  if (kind === 'size') return zerosWithUnit(items, i) ?? slashed(items, i);
   const next = items[i + 1]?.word ?? '';
   if (/^\d{1,2}[-/]0$/.test(word) && UNIT.test(next))
     return { from: i, to: i + 1, because: 'a count of zeros belongs to sutures, not to gauge or French' };
@@ -42,6 +42,16 @@ function oddAt(items: readonly Item[], i: number): Odd | undefined {
     return { from: i, to: i + 1, because: WHOLE };
   if (/^[-−–]$/.test(word)) return negative(items, i);
   return thread(items, i) ? { from: i, to: i, because: USP } : undefined;
+}
+
+/** "a 9-0 French feeding tube": read as a suture size, and yet with the unit of another scale. */
+function zerosWithUnit(items: readonly Item[], i: number): Odd | undefined {
+  const { word } = items[i]!;
+  return /^\d{1,2}[-/]0$/.test(word) &&
+    UNIT.test(items[i + 1]?.word ?? '') &&
+    THING.test(items[i + 2]?.deviceNoun ? items[i + 2]!.word : (items[i + 3]?.word ?? ''))
+    ? { from: i, to: i + 1, because: 'a count of zeros belongs to sutures, not to gauge or French' }
+    : undefined;
 }
 
 /** "1/0/0": a size with another slash and number. */
@@ -80,10 +90,15 @@ function thread(items: readonly Item[], i: number): boolean {
   if (/^\d[.,]\d[-/]0$/.test(word)) return bare(items, i);
   return (
     (backwards || many) &&
-    materialsIn(items).some((m) => m.at === i + 1) &&
+    (materialsIn(items).some((m) => m.at === i + 1) || (ofThread(items) && bare(items, i) && backwards)) &&
     !/^(?:to|and|or|x|×)$/.test(items[i - 1]?.word ?? '')
   );
 }
+
+/** "It's a very fine thread, an 8-1": a thread is what the sentence is about. */
+const ofThread = (items: readonly Item[]): boolean =>
+  items.some((item) => /^(?:threads?|sutures?|silk|nylon)$/.test(item.word)) &&
+  !items.some((item) => /^(?:won|lost|score|scored|beat|ratio|page|room|ward)$/.test(item.word));
 
 function reading(scene: Scene, { from, to, because }: Odd): Reading {
   const [first, last] = [scene.items[from]!, scene.items[to]!];

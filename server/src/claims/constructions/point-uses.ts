@@ -7,9 +7,18 @@ import type { Construction, Reading } from './model.ts';
 
 const TISSUES: ReadonlyMap<string, string> = new Map([
   ...['skin', 'dermis', 'epidermis', 'scalp', 'sole'].map((word) => [word, 'skin'] as const),
-  ...['bowel', 'bowels', 'gut', 'intestine', 'intestines', 'colon', 'gut-wall'].map(
-    (word) => [word, 'bowel'] as const,
-  ),
+  ...[
+    'bowel',
+    'bowels',
+    'gut',
+    'intestine',
+    'intestines',
+    'colon',
+    'ileum',
+    'jejunum',
+    'duodenum',
+    'gut-wall',
+  ].map((word) => [word, 'bowel'] as const),
   ...['vessel', 'vessels', 'artery', 'arteries', 'vein', 'veins', 'aorta', 'vascular'].map(
     (word) => [word, 'vessels'] as const,
   ),
@@ -28,7 +37,7 @@ const TOUGH = /^(?:tough|thick|sole|dense|leathery|callused|calloused)$/;
 const USES =
   /^(?:for|on|in|through|with|is|are|takes?|needs?|wants?|calls?|suits?|used|use|choose|chosen|pick|load|ask|sewn|sew|sewing|stitched|stitch|stitching|closed?|closing|sutured?|suturing|anastomos\w+|repair(?:ed|ing)?|joined?|joining|meant|made|designed|best|right|ideal|good|gets|get|goes|go|works?|done)$/;
 const SMALL =
-  /^(?:a|an|the|of|to|and|or|by|it|its|we|you|i|always|usually|our|your|most|any|all|used|needle|needles|wall|layer|layers|edge|edges|tissue|tissues|other|such|as|like|so|,|:|your|ones?|point|points|tip|first|choice|should|must|can|will|be|is|are|right|best|ideal|good|meant|made|designed|well|tough|thick|delicate|soft|friable|small|large|human|adult|closure|work|surgery|repair|anastomosis|anastomoses|normal|ordinary|that|which|one|for|on|in|up|out|job|thing|under|suture|stitch|through|fine)$/;
+  /^(?:a|an|the|of|to|and|or|by|it|its|we|you|i|always|usually|our|your|most|any|all|used|needle|needles|wall|layer|layers|edge|edges|tissue|tissues|other|such|as|like|so|,|:|your|ones?|point|points|tip|first|choice|should|must|can|will|be|is|are|right|best|ideal|good|gentlest|kindest|safest|gentle|kind|safe|usual|standard|favourite|preferred|proper|natural|sensible|meant|made|designed|well|tough|thick|delicate|soft|friable|small|large|human|adult|closure|work|surgery|repair|anastomosis|anastomoses|normal|ordinary|that|which|one|for|on|in|up|out|job|thing|when|whenever|where|they|this|these|here|there|reach|do|doing|job|put|back|together|start|every|each|always|only|patient's|under|suture|stitch|through|fine)$/;
 /** Sentences that warn, compare, hedge or explain are left alone. */
 const CONTRARY =
   /^(?:not|never|no|avoid|instead|rather|than|too|wrong|damages?|damaged|tears?|tearing|risks?|would|unless|why|if|except|without|unsuitable|cannot|can't|don't|isn't|aren't|unlike|but|while|whereas|may|might|could|neither|nor|hardly|trauma|holes?|leaks?|ruins?|drawer|tray|box|pack|card|next|before|after|then|over|only|until|away|beyond)$/;
@@ -37,10 +46,19 @@ export const pointUses: Construction = {
   id: 'point-uses',
   needs: () => [{ like: POINT_WORDS }],
   read(scene) {
-    if (scene.items.some((item) => CONTRARY.test(item.word))) return [];
-    return clauses(scene.items).flatMap(([from, to]) => readClause(scene, from, to));
+    const main = scene.items.slice(0, reasonAt(scene.items));
+    if (main.some((item) => CONTRARY.test(item.word))) return [];
+    return clauses(main).flatMap(([from, to]) => readClause(scene, from, to));
   },
 };
+
+/** ", since its edges do not cut": the ground is another statement. */
+function reasonAt(items: readonly Item[]): number {
+  const at = items.findIndex(
+    (item, i) => i > 4 && /^(?:since|because|as)$/.test(item.word) && items[i - 1]!.word === ',',
+  );
+  return at < 0 ? items.length : at;
+}
 
 /** Where a sentence names several points, each clause is read by itself. */
 function clauses(items: readonly Item[]): [number, number][] {
@@ -88,7 +106,7 @@ function anchored(items: readonly Item[], point: PointAt, first: number): boolea
   const before = items.slice(Math.max(0, first - 4), first).map((item) => item.word);
   if (point.to < first)
     return before.some((word) =>
-      /^(?:for|on|in|through|to|sew(?:ing)?|stitch(?:ing)?|clos(?:e|ing)|sutur(?:e|ing)|anastomosing|joining|repairing|suits?|on)$/.test(
+      /^(?:for|on|in|through|to|sew(?:ing)?|stitch(?:ing)?|clos(?:e|ing)|sutur(?:e|ing)|anastomos(?:e|ing)|join(?:ing)?|repair(?:ing)?|suits?|on)$/.test(
         word,
       ),
     );

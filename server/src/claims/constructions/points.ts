@@ -66,6 +66,8 @@ function facing(items: readonly Item[], at: number): 'inner' | 'outer' | undefin
     .some((item) => /^(?:edges?|apex|third)$/.test(item.word));
   if (!wound || !edge) return undefined;
   if (word === 'away') return 'outer';
+  if (/^(?:looks?|points?|turns?|turned)$/.test(word) && /^(?:at|to|into)$/.test(items[at + 1]?.word ?? ''))
+    return 'inner';
   if (!/^(?:faces|facing|towards?)$/.test(word) || items[at - 1]?.word === 'away') return undefined;
   return 'inner';
 }
@@ -94,12 +96,20 @@ function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
     const next = cutting[i + 1];
     const madeBy = cutting.length === 1 && at < point.at && makes(items.slice(at + 1, point.at));
     if ((at < point.to && !madeBy) || (next && at > next.at)) return [];
-    return [reading(scene, point, at, `edge:${side}`)];
+    // "If the edge is on the inside, you hold …": the condition is what tells the needle.
+    return [{ ...reading(scene, point, at, `edge:${side}`), ...(madeBy ? { unconditional: true } : {}) }];
   });
 }
 /** "The edge on the outer curve makes it a reverse cutting needle." */
 const makes = (between: readonly Item[]) =>
-  between.length <= 8 && between.some((item) => /^(?:makes?|means|marks|defines)$/.test(item.word));
+  between.length <= 8 &&
+  (between.some((item) => /^(?:makes?|means|marks|defines|holding|called)$/.test(item.word)) ||
+    IS_ONE.test(between.map((item) => item.word).join(' '))) &&
+  !between.some((item) =>
+    /^(?:than|like|unlike|not|no|never|on|beside|stronger|better|safer)$/.test(item.word),
+  );
+/** "… on the outer curve is a", "… you have a". */
+const IS_ONE = /(?:^| )(?:is|are|it's|(?:you|we) have|(?:you|we) (?:are|'re) using)(?: an?| the)?$/;
 const EDGE = new Set(['edge', 'edges', 'curve', 'curvature', 'apex', 'side', 'cutting', 'third', 'surface']);
 
 /** "a taper point has three cutting edges". */
@@ -110,7 +120,7 @@ function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {
   const at = items.findIndex((item, i) => i > taper.to && /^edges?$/.test(item.word));
   if (at < 0 || at - taper.to > 18) return [];
   const between = items.slice(taper.to, at);
-  const says = between.some((item) => /^(?:has|have|with|carries|cuts|three|sharp|its)$/.test(item.word));
+  const says = between.some((item) => /^(?:has|have|with|carries|cuts|three|sharp|its|:)$/.test(item.word));
   // "a taper needle, since a sharp edge could …": the edge is another needle's.
   const reason = between.findIndex((item) => /^(?:since|because|as|so|where|unlike|than)$/.test(item.word));
   const foreign =
@@ -193,12 +203,14 @@ function tearing(scene: Scene, named: readonly PointAt[]): Reading[] {
     .slice(first.to + 1, Math.max(than, 0))
     .map((item) => item.word)
     .join(' ');
-  const match = TEARS.exec(text);
+  const match = TEARS.exec(text) ?? TORN.exec(text);
   if (!match || /\b(?:not|never|no|if)\b/.test(text)) return [];
   const more = match[1]!.startsWith('less') === (first.id === 'reverse-cutting');
   const at = items.findIndex((item, i) => i > first.to && /^(?:more|less|likelier)$/.test(item.word));
   return [reading(scene, first, at, more ? 'cuts-out:conventional' : 'cuts-out:reverse')];
 }
+/** "cut out through the edge more readily". */
+const TORN = /\b(?:cut|tear|pull)s? (?:out|through)\b.{0,40}? (more|less) (?:readily|often|easily)\b/;
 const TEARS =
   /\b(more|less|likelier)(?: likely| prone| apt| often| readily| easily)? (?:to )?(?:cut|tear|pull)(?:s|ting|ing)? (?:out|through|towards|into|the)\b/;
 

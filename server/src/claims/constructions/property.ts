@@ -2,9 +2,11 @@
 
 import type { Item } from '../text/items.ts';
 import { materialsIn } from '../text/materials.ts';
-import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { qualityAt, STRANDS } from '../text/qualities.ts';
+import type { Scene } from '../text/scene.ts';
 import { FATE_WORDS, fateIn } from '../words/fates.ts';
 import { PROPERTY_WORDS, type PropertyRow } from '../words/properties.ts';
+import { materialClaim } from './material-claim.ts';
 import type { Construction, Reading } from './model.ts';
 
 const CONTRAST = new Set([
@@ -26,30 +28,24 @@ const CONTRAST = new Set([
 
 export const property: Construction = {
   id: 'property',
-  needs: () => [{ holds: ['material'], words: PROPERTY_WORDS.keys(), like: STRAND }, { like: FATE_WORDS }],
+  needs: () => [{ holds: ['material'], words: PROPERTY_WORDS.keys(), like: STRANDS }, { like: FATE_WORDS }],
   leaning: true,
   read(scene) {
     const materials = materialsIn(scene.items);
     const fate = fated(scene, materials);
     if (materials.length === 0) return fate;
-    const said = scene.items.flatMap((item, at) => {
-      const row = PROPERTY_WORDS.get(item.word) ?? singleStrand(scene.items, at);
+    const said = scene.items.flatMap((_, at) => {
+      const row = qualityAt(scene.items, at);
       if (!row) return [];
       return subjects(scene.items, at, materials).map((m) => reading(scene, at, m, row));
     });
-    return [...said, ...fate];
+    return [...said, ...fate.filter((one) => !said.some((other) => sayTheSame(one, other)))];
   },
 };
 
-const MONOFILAMENT = PROPERTY_WORDS.get('monofilament');
-
-const STRAND = /^(?:strand|filament|fibre|fiber)$/;
-/** "a single smooth strand". */
-const singleStrand = (items: readonly Item[], at: number): PropertyRow | undefined =>
-  STRAND.test(items[at]!.word) &&
-  items.slice(Math.max(0, at - 3), at).some((item) => item.word === 'single' || item.word === 'one')
-    ? MONOFILAMENT
-    : undefined;
+/** "is absorbable, so nobody has to take it out": said twice, found once. */
+const sayTheSame = ({ claim: a }: Reading, { claim: b }: Reading): boolean =>
+  a.kind === 'property' && b.kind === 'property' && a.subject === b.subject && a.property === b.property;
 
 interface Named {
   readonly at: number;
@@ -181,24 +177,15 @@ const ADJECTIVE_GAP = new Set([
 const PREDICATE_GAP = new Set(
   `made spun from manufactured fibre fiber fibres fibers substance is are being , ( : — – as a an the by way suture sutures material thread strand one of our its also counts fully completely truly
   classed it gets stays remains usually always which that and slowly quickly rapidly soft strong smooth most coated long-lasting common both only what we call
-  single in both it's they're one's body skin inert soon comes tissue source from to among belongs belong under over weeks within months days`.split(
+  solid thick just simply tiny fine finer thin bundle many several long continuous of single in both it's they're one's body skin inert soon comes tissue source from to among belongs belong under over weeks within months days`.split(
     /\s+/,
   ),
 );
 
 function reading(scene: Scene, at: number, m: Named, row: PropertyRow): Reading {
+  const claim = materialClaim(scene, 'property', m.id, `${row.property}:${row.value}`, at);
   return {
-    claim: {
-      kind: 'property',
-      construction: 'property',
-      span: sentenceSpan(scene),
-      focus: spanOf(scene, scene.items[at]!),
-      subject: m.id,
-      of: 'material',
-      property: `${row.property}:${row.value}`,
-      has: true,
-      ...(at < m.at ? { presupposed: true as const } : {}),
-    },
+    claim: at < m.at ? { ...claim, presupposed: true } : claim,
     at,
     from: Math.min(m.at, at),
     to: Math.max(m.to, at),

@@ -2,21 +2,22 @@
  * A property said of materials that are named further off: "the former is braided", "It is a monofilament." after the
  * sentence that names it, "silk, nylon and polyester are all permanent", "neither silk nor nylon is absorbable".
  */
-import type { PropertyClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
-import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { qualityAt, STRANDS } from '../text/qualities.ts';
+import type { Scene } from '../text/scene.ts';
 import { PROPERTY_WORDS, type PropertyRow } from '../words/properties.ts';
+import { materialClaim } from './material-claim.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const referents: Construction = {
   id: 'referents',
   leaning: true,
-  needs: () => [{ words: PROPERTY_WORDS.keys() }],
+  needs: () => [{ words: PROPERTY_WORDS.keys() }, { like: STRANDS }],
   read(scene) {
     if (scene.items.some((item) => /^(?:unlike|except|than|if|unless|or)$/.test(item.word))) return [];
-    return scene.items.flatMap((item, at) => {
-      const row = PROPERTY_WORDS.get(item.word);
+    return scene.items.flatMap((_, at) => {
+      const row = qualityAt(scene.items, at);
       if (!row) return [];
       const predicate = predicateAt(scene.items, at);
       const said = predicate ? subjectsOf(scene, predicate.from) : [];
@@ -202,16 +203,7 @@ function nominal(items: readonly Item[], at: number): NamedMaterial[] {
 }
 
 function reading(scene: Scene, at: number, m: NamedMaterial, row: PropertyRow, denied: boolean): Reading {
-  const claim: PropertyClaim = {
-    kind: 'property',
-    construction: 'referents',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[at]!),
-    subject: m.id,
-    of: 'material',
-    property: `${row.property}:${row.value}`,
-    has: true,
-  };
+  const claim = materialClaim(scene, 'referents', m.id, `${row.property}:${row.value}`, at);
   const from = m.at < 0 ? at : Math.min(m.at, at);
   return { claim, at, from, to: Math.max(m.to, at), own: true, ...(denied ? { denied } : {}) };
 }

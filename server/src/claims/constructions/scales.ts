@@ -4,11 +4,11 @@
  * that order, with nothing but small words between; the table below says which of those statements hold.
  */
 import type { System } from '../../sizes/model.ts';
-import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Reading } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
 
 type Scale = 'gauge' | 'french' | 'metric' | 'tube' | 'double-lumen' | 'sheath' | 'wire';
 type Measure =
@@ -95,8 +95,9 @@ function scales(items: readonly Item[]): Chunk<Scale>[] {
   return items.flatMap((item, i): Chunk<Scale>[] => {
     const at = (what: Scale, to = i): Chunk<Scale>[] => [{ what, from: i, to }];
     const [here, next] = [word(items, i), word(items, i + 1)];
-    if (/^double-lumen$/.test(here) && /^(?:endobronchial|tubes?)$/.test(next))
+    if (/^double-lumen$/.test(here) && /^(?:endobronchial|tubes?|packets?|packs?|ones?)$/.test(next))
       return at('double-lumen', i + 1);
+    if (/^(?:breathing|airway)$/.test(here) && /^tubes?$/.test(next)) return at('tube', i + 1);
     if (/^(?:endotracheal|tracheal|et|ett)$/.test(here) && word(items, i - 1) !== 'double-lumen')
       return /^tubes?$/.test(next) || here === 'ett' ? at('tube', here === 'ett' ? i : i + 1) : [];
     if (/^(?:sheaths?|introducers?)$/.test(here)) return at('sheath');
@@ -135,7 +136,7 @@ function measureAt(items: readonly Item[], i: number): Chunk<Measure> | undefine
   const chunk = (what: Measure, to = i): Chunk<Measure> => ({ what, from: i, to });
   if (/^(?:inner|inside|internal)$/.test(here)) return chunk('inner', noun.test(next) ? i + 1 : i);
   if (/^(?:outer|outside|external)$/.test(here)) return chunk('outer', noun.test(next) ? i + 1 : i);
-  if (here === 'lumen') return chunk('inner');
+  if (here === 'lumen' || hollow(items, i)) return chunk('inner');
   if (/^(?:length|lengths)$/.test(here) || (here === 'long' && word(items, i - 1) === 'how'))
     return chunk('length');
   const part = /^(tenths?|hundredths?|thousandths?)$/.exec(here)?.[1];
@@ -152,6 +153,24 @@ function measureAt(items: readonly Item[], i: number): Chunk<Measure> | undefine
       : undefined;
 }
 
+/** "the hole down the middle", "the bore rather than the outside": by itself "bore" may be said of the width. */
+const hollow = (items: readonly Item[], i: number): boolean => {
+  const after = items
+    .slice(i + 1, i + 8)
+    .map((item) => item.word)
+    .join(' ');
+  return (
+    (items[i]!.word === 'hole' &&
+      /^(?:down|through|inside|in|along|running) (?:\S+ ){0,2}(?:middle|needle|centre|center|tube|catheter|inside)\b/.test(
+        after,
+      )) ||
+    (/^(?:bore|channel|hole)$/.test(items[i]!.word) &&
+      /^(?:rather than|, ?(?:and )?not|and not|not|instead of|as opposed to) (?:by )?(?:the |its )?(?:outside|outer|external|wall)\b/.test(
+        after,
+      ))
+  );
+};
+
 const stem = (part: string): string => part.replace(/s$/, '');
 const unitOf = (text: string): 'mm' | 'inches' | undefined =>
   /^(?:mm|millimet(?:re|er)s?)$/.test(text) ? 'mm' : /^inch(?:es)?$/.test(text) ? 'inches' : undefined;
@@ -163,17 +182,43 @@ const TURNS =
 /** The statement of one scale in the sentence, when it is read as a whole. */
 export function scaleRule(scene: Scene): Reading[] {
   const { items } = scene;
-  if (items.length > 40 || items.some((item) => NEGATIONS.has(item.word))) return [];
-  const named = scales(items);
-  const scale = pick(named);
+  if (items.length > 40) return [];
+  const scale = pick(scales(items)) ?? ofNumber(scene);
   if (!scale || TURNS.test(items.map((item) => item.word).join(' '))) return [];
-  if (items.some((item, i) => item.kind === 'size' && i !== scale.from)) return [];
+  const given = exampleAt(items, scale.to);
+  if (items.some((item, i) => item.kind === 'size' && i !== scale.from && i !== given)) return [];
   const link = items.findIndex((item, i) => i > scale.to && i <= scale.to + 7 && LINK.test(item.word));
-  if (link < 0 || !items.slice(scale.to + 1, link).every(quiet)) return [];
+  if (
+    link < 0 ||
+    !items
+      .slice(given < 0 ? scale.to + 1 : given + 1, link)
+      .every((item) => quiet(item) || (given >= 0 && /^(?:,|say|\))$/.test(item.word)))
+  )
+    return [];
   const measure = measureAfter(items, link);
   const formula = measure && RULES[scale.what][measure.what];
   if (!measure || !formula || foreign(items, scale, measure)) return [];
+  // "the inner diameter, not the outer one": what is denied comes after what is said.
+  const apart = items.slice(measure.to + 1, measure.to + 3).some((item) => /^(?:not|never)$/.test(item.word));
+  const said = apart ? items.slice(0, measure.to + 1) : items;
+  if (said.some((item) => NEGATIONS.has(item.word) && !(apart && item.word === 'rather'))) return [];
   return [reading(scene, scale, measure, formula)];
+}
+
+/** "The number on the packet, 37 say, is …". */
+const exampleAt = (items: readonly Item[], after: number): number =>
+  /^[,(]$/.test(items[after + 1]?.word ?? '') && items[after + 2]?.kind === 'size' ? after + 2 : -1;
+
+/** "What the number describes is …" where one scale alone is spoken of. */
+function ofNumber({ items, system }: Scene): Chunk<Scale> | undefined {
+  const scale = system === 'needle-gauge' ? 'gauge' : system === 'french' ? 'french' : undefined;
+  const at = items.findIndex((item) => /^(?:number|figure|size)$/.test(item.word));
+  const before = items.slice(0, Math.max(at, 0)).map((item) => item.word);
+  return scale &&
+    at >= 0 &&
+    before.every((one) => /^(?:what|so|and|the|this|that|its|all|printed|here|,)$/.test(one))
+    ? { what: scale, from: at, to: at }
+    : undefined;
 }
 
 /** One scale, or a scale and the device whose number it is: "the French of a sheath". */
@@ -227,17 +272,13 @@ function foreign(items: readonly Item[], scale: Chunk<Scale>, measure: Chunk<Mea
 }
 
 function reading(scene: Scene, scale: Chunk<Scale>, measure: Chunk<Measure>, formula: string): Reading {
-  const claim: FormulaClaim = {
-    kind: 'formula',
-    construction: 'scales',
-    span: sentenceSpan(scene),
-    focus: spanOf(
-      scene,
-      scene.items[measure.from]!,
-      scene.items[Math.min(measure.to, scene.items.length - 1)]!,
-    ),
-    system: SYSTEMS[scale.what],
+  const claim = ruleClaim(
+    scene,
+    'scales',
+    SYSTEMS[scale.what],
     formula,
-  };
+    measure.from,
+    Math.min(measure.to, scene.items.length - 1),
+  );
   return { claim, at: measure.from, from: scale.from, to: measure.to };
 }

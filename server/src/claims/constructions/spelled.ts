@@ -7,11 +7,12 @@ import type { Item } from '../text/items.ts';
 import { compares } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSizes, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
 import { comparison, wordless } from './than.ts';
 
 /** Words that set two writings of one size beside each other. */
 const WRITES =
-  /^(?:write|writes|written|writing|spell|spells|spelt|spelled|print|prints|printed|read|reads|called|call|means|mean|marked|labelled|labeled|stands|words|is|are|=|as|dash|hyphen|slash|stroke|difference|order|orders|ordering|put|say|says|i\.e|namely|name|denote|describe|stand|make|stitch|differ|matter)$/;
+  /^(?:write|writes|written|writing|spell|spells|spelt|spelled|print|prints|printed|read|reads|called|call|means|mean|different|distinct|separate|two|from|marked|labelled|labeled|stands|words|is|are|=|as|dash|hyphen|slash|stroke|difference|order|orders|ordering|put|say|says|i\.e|namely|name|denote|describe|stand|make|stitch|differ|matter)$/;
 
 export const spelled: Construction = {
   id: 'spelled',
@@ -24,7 +25,7 @@ export const spelled: Construction = {
         ? [reading(scene, a, b, a.to)]
         : [];
     });
-    return pairs.length > 0 ? pairs : dashed(scene, all);
+    return pairs.length > 0 ? pairs : [...apart(scene, all), ...dashed(scene, all)];
   },
 };
 
@@ -51,7 +52,7 @@ const BETWEEN = new RegExp(
   `^${NOUN}${PLACE}(?:, )?(?:which |it )?(?:` +
     `(?:may|can|could) ${OFTEN}be ${OFTEN}(?:written|spelt|spelled|printed|read|called|shown)|` +
     `(?:is|are) ${OFTEN}(?:written|spelt|spelled|printed|read|called|pronounced|shown|noted)|` +
-    `(?:is|=) what (?:others|some|we|they|most|the \\w+) (?:call|write|print)|` +
+    `(?:is|=) what (?:others|some|we|they|most|the \\w+) (?:now |today |usually |would )?(?:call|write|print)|` +
     `${OFTEN}(?:means|reads|stands for|corresponds to)|has (?:the|an) (?:old|older|other|modern|new) name|, in other words|, that is to say|, i\\.e(?: \\.)?|, namely|` +
     `is (?:a |the |an )?(?:(?:other|another|old|older|long|short) )?(?:way|form|spelling|shorthand) (?:of|for|to write)(?: writing)?` +
     `) (?:, )?${AS}$`,
@@ -65,7 +66,7 @@ const AS_BETWEEN = new RegExp(`^${NOUN}as ${SIZE}$`);
 /** "000 is 3-0": a row of zeros is nothing but another writing. */
 const ZEROS = /^0{2,}$/;
 const SETS_EQUAL = new RegExp(
-  `^${NOUN}(?:(?:is|=|are) ${OFTEN}(?:nothing but |none other than |really |only )?|, (?:you (?:are holding|hold|have)|it is|it's|that is|that's|think|read|take it as|expect|hand over|give|pass|open|fetch) )${SIZE}$`,
+  `^${NOUN}${PLACE}(?:(?:is|=|are) ${OFTEN}(?:nothing but |none other than |really |only )?|(?:it is|it's|that is|you have) |, (?:you (?:are holding|hold|have)|it is|it's|that is|that's|think|read|take it as|expect|hand over|give|pass|open|fetch) )${SIZE}$`,
 );
 
 function ties(items: readonly Item[], a: Group, b: Group): boolean {
@@ -99,6 +100,28 @@ const shared = (a: Group, b: Group) =>
   a.mentions[0]!.material === undefined ||
   b.mentions[0]!.material === undefined ||
   a.mentions[0]!.material === b.mentions[0]!.material;
+
+/** Two writings of one size said to be two: "2/0 and 2-0 are different threads", "1-0 is not the same as 0". */
+function apart(scene: Scene, all: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const [a, b, ...more] = all;
+  if (!a || !b || more.length > 0 || !sameSizes(a, b) || !shared(a, b)) return [];
+  if (a.mentions[0]!.text === b.mentions[0]!.text || b.from - a.to > 9) return [];
+  const after = text(items.slice(b.to + 1, b.to + 12));
+  const between = text(items.slice(a.to + 1, b.from));
+  const both = /^(?:(?:on|in) (?:\S+ ){1,3})?(?:and|from|while the other (?:says|has)|,)(?: an?| the)?$/;
+  const two = DIFFERENT.test(after) && (both.test(between) || items.some((item) => item.word === 'and'));
+  if (!two && !NOT_ONE.test(between)) return [];
+  if (items.some((item) => /^(?:myth|nobody|wrongly|\?)$/.test(item.word))) return [];
+  const at = two ? items.findIndex((item, i) => i > b.to && APART.test(item.word)) : b.from - 1;
+  const claim = ruleClaim(scene, 'spelled', 'usp', 'writings-differ', a.from, b.to);
+  return [{ claim, at: Math.max(at, a.to), from: a.from, to: b.to, own: true, unconditional: true }];
+}
+const APART = /^(?:different|two|distinct|separate|not|never|mixed|swapped)$/;
+const DIFFERENT =
+  /^(?:(?:on|in) (?:\S+ ){1,3})?(?:, )?(?:they )?(?:are|is|name|mean|make) (?:in fact |quite |really |two )?(?:different|distinct|separate|not the same|two)\b(?! (?:ways|forms|writings|spellings|names|way|habits|styles|printings|labels|notations))/;
+const NOT_ONE =
+  /(?:^| )(?:is|are) (?:not the same(?: (?:size|thread|suture|thing))? as|different from|another (?:size|thread) (?:than|from)|a different (?:size|thread|suture) (?:from|to|than))(?: an?| the)?$/;
 
 const MARK = /^(?:dash|hyphen|slash|stroke|zero|nought)$/;
 const SAME =
@@ -146,6 +169,10 @@ const figure = (items: readonly Item[], at: number): Group => {
   return { from: at, to: at, mentions: [], sizes: [{ system: 'usp', value: Number(items[at]!.word) }] };
 };
 
+/** "If the packet prints 0000 it is a 4-0": the condition is how it is written. */
+const shown = (items: readonly Item[], a: Group, b: Group): boolean =>
+  /(?:^| )(?:it is|it's|that is|you have)(?: an?| size)*$/.test(text(items.slice(a.to + 1, b.from)));
+
 function reading(scene: Scene, a: Group, b: Group, at: number): Reading {
   const word = compares(b.from, 'outer', 1);
   const left = a.mentions.length > 0 ? a : undefined;
@@ -155,5 +182,12 @@ function reading(scene: Scene, a: Group, b: Group, at: number): Reading {
   const said = left
     ? read.claim.left
     : { sizes: a.sizes, mentions: [], span: spanOf(scene, scene.items[a.from]!) };
-  return { ...read, claim: { ...read.claim, focus, left: said }, at, from: a.from, to: b.to };
+  return {
+    ...read,
+    claim: { ...read.claim, focus, left: said },
+    at,
+    from: a.from,
+    to: b.to,
+    ...(shown(scene.items, a, b) ? { unconditional: true } : {}),
+  };
 }

@@ -1,7 +1,7 @@
 /** How a thread is built, in words: "polyglactin 910 consists of many filaments", "nylon is made of a single strand". */
-import type { PropertyClaim } from '../model.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
-import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Scene } from '../text/scene.ts';
+import { materialClaim } from './material-claim.ts';
 import type { Construction, Reading } from './model.ts';
 
 const COUNT: ReadonlyMap<string, string> = new Map([
@@ -9,7 +9,7 @@ const COUNT: ReadonlyMap<string, string> = new Map([
   ...['many', 'several', 'multiple', 'numerous'].map((word) => [word, 'structure:multifilament'] as const),
 ]);
 const FILAMENT = /^(?:filaments?|strands?|fibres?|fibers?)$/;
-const BUILT = /^(?:consists?|made|composed|built|spun)$/;
+const BUILT = /^(?:consists?|made|composed|built|spun|woven|plaited|twisted|braided|formed|wound)$/;
 
 export const strands: Construction = {
   id: 'strands',
@@ -40,7 +40,8 @@ function counted(scene: Scene, subject: NamedMaterial): Reading[] {
   return [reading(scene, subject, at, COUNT.get(items[at]!.word)!)];
 }
 
-const MADE = /^(?:consists?|made|composed|built|spun|has|comes?|derived|prepared|twisted|woven|is|are)$/;
+const MADE =
+  /^(?:consists?|made|composed|built|spun|formed|wound|plaited|braided|has|comes?|derived|prepared|twisted|woven|is|are)$/;
 const SOURCE = /^(?:made|spun|comes?|derived|prepared|twisted|woven|drawn)$/;
 const ORIGINS: ReadonlyMap<string, string> = new Map([
   ...'animal animals sheep cow cows cattle beef ox collagen intestine bowel silkworm silkworms cocoon cocoons worm worms'
@@ -81,15 +82,6 @@ function from(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
 }
 
 function reading(scene: Scene, subject: NamedMaterial, at: number, property: string): Reading {
-  const claim: PropertyClaim = {
-    kind: 'property',
-    construction: 'strands',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[at]!),
-    subject: subject.id,
-    of: 'material',
-    property,
-    has: true,
-  };
+  const claim = materialClaim(scene, 'strands', subject.id, property, at);
   return { claim, at, from: subject.at, to: at };
 }

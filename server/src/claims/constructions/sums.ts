@@ -55,7 +55,8 @@ function figureAt(items: readonly Item[], i: number): Figure | undefined {
 }
 
 /** One of these stands in every sum. */
-const SIGNS = /^(?:over|÷|\/|×|\*|x|times|divid\w+|multipl\w+|third|split|\d+\/\d+)$/;
+const SIGNS =
+  /^(?:over|÷|\/|×|\*|x|times|divid\w+|multipl\w+|third|split|\d+\/\d+|(?:doubl|trebl|tripl|halv)\w+|double|treble|triple|twice|thrice)$/;
 const OVER = /^(?:over|÷|\/)$/;
 const TIMES = /^(?:×|\*|x|times)$/;
 /** What may stand between a sum and its result. */
@@ -71,6 +72,17 @@ function resultAfter(items: readonly Item[], after: number): Figure | undefined 
     if (/^(?:\+|plus|minus|add|[-−])$/.test(items[i]!.word) || !LEADS.test(items[i]!.word)) return undefined;
   }
   return undefined;
+}
+
+/** "a 14 Fr, twice seven": the result stands right before the sum, with its unit. */
+function resultBefore(
+  items: readonly Item[],
+  i: number,
+  { operand }: Omit<Sum, 'result'>,
+): Figure | undefined {
+  const mark = items[i - 1]?.word ?? '';
+  const figure = /^(?:[,(=:]|is|since|because)$/.test(mark) ? figureAt(items, i - 2) : undefined;
+  return figure?.unit && figure.at !== operand.at ? figure : undefined;
 }
 
 /** "24 over 3", "4 × 3", "24 divided by three", "three times four". */
@@ -118,6 +130,8 @@ function prefix(items: readonly Item[], i: number): Omit<Sum, 'result'> | undefi
     const operand = figureAt(items, i + 2);
     return operand && { kind: 'over', operand, by: 3, from: i, to: operand.to };
   }
+  const fold = foldOf(word);
+  if (fold) return folded(items, i, fold);
   const over = /^divid(?:e|ed|ing)$/.test(word);
   if (!over && !/^(?:multipl(?:y|ied|ying)|times)$/.test(word)) return undefined;
   const own = firstFigure(items, i + 1, 3);
@@ -133,6 +147,44 @@ function prefix(items: readonly Item[], i: number): Omit<Sum, 'result'> | undefi
     from: Math.min(i, operand.at),
     to: factor.to,
   };
+}
+
+interface Fold {
+  readonly kind: Sum['kind'];
+  readonly by: number;
+}
+
+/** "double", "treble it", "twice", "halve". */
+const foldOf = (word: string): Fold | undefined =>
+  /^(?:doubl(?:e|ed|es|ing)|twice)$/.test(word)
+    ? { kind: 'times', by: 2 }
+    : /^(?:(?:trebl|tripl)(?:e|ed|es|ing)|thrice)$/.test(word)
+      ? { kind: 'times', by: 3 }
+      : /^halv(?:e|ed|es|ing)$/.test(word)
+        ? { kind: 'over', by: 2 }
+        : undefined;
+
+/** "double it", "treble the 6 mm", "twice seven": of the figure right behind, or of the one size named before. */
+function folded(items: readonly Item[], i: number, { kind, by }: Fold): Omit<Sum, 'result'> | undefined {
+  const named =
+    /^(?:(?:it|that|this)|(?:the|its|that) (?:french |millimetre )?(?:number|size|figure|diameter|width|millimetres|french))\b/.exec(
+      items
+        .slice(i + 1, i + 4)
+        .map((item) => item.word)
+        .join(' '),
+    );
+  const own = named ? undefined : firstFigure(items, i + 1, 3);
+  if (!own && !named) return undefined;
+  const operand = own ?? nearestBefore(items, i, kind === 'over');
+  return (
+    operand && {
+      kind,
+      operand,
+      by,
+      from: Math.min(i, operand.at),
+      to: own ? own.to : i + named![0].split(' ').length,
+    }
+  );
 }
 
 function firstFigure(items: readonly Item[], from: number, reach: number): Figure | undefined {
@@ -156,10 +208,16 @@ export const sumsIn = remembered((items: readonly Item[]): readonly Sum[] => {
   const found: Sum[] = [];
   for (let i = 0; i < items.length; i++) {
     const sum = infix(items, i) ?? prefix(items, i);
-    const result = sum && resultAfter(items, sum.to);
+    const result = sum && (resultAfter(items, sum.to) ?? resultBefore(items, i, sum));
     if (!sum || !result) continue;
-    found.push({ ...sum, result: restated(items, result), from: sum.from, to: result.to });
-    i = result.to;
+    found.push({
+      ...sum,
+      result: restated(items, result),
+      from: Math.min(sum.from, result.at),
+      to: Math.max(sum.to, result.to),
+    });
+    // A result may stand before its sum: never go back.
+    i = Math.max(i, sum.to, result.to);
   }
   return found;
 });
@@ -180,15 +238,44 @@ export const inSum = (items: readonly Item[], at: number): boolean =>
 
 export const sums: Construction = {
   id: 'sums',
-  needs: () => [{ like: SIGNS }],
+  needs: () => [{ like: SIGNS }, { like: FINISHES }],
   leaning: true,
   read(scene) {
-    return sumsIn(scene.items).flatMap((sum) => {
+    const here = sumsIn(scene.items).flatMap((sum) => {
       const system = systemOf(scene, sum);
       return system ? [reading(scene, sum, system)] : [];
     });
+    return here.length > 0 ? here : overSentences(scene);
   },
 };
+
+/** With which a result is told after the sum's own sentence: "That leaves 9 mm." */
+const FINISHES = /^(?:that|which|so|leaves?|gives?|makes?|answer|result|=|comes|get|is)$/;
+const MOST_BEFORE = 2;
+
+/** "You have a 21 Fr sound. Divide by three. That leaves 7 mm.": a sum in steps, its result in this sentence. */
+function overSentences(scene: Scene): Reading[] {
+  const before = scene.before.slice(-MOST_BEFORE);
+  const own = scene.items;
+  if (!own.some((item) => FINISHES.test(item.word) || SIGNS.test(item.word))) return [];
+  if (before.length === 0 || own.length > 30 || scene.sentence.close === '?') return [];
+  for (let n = 1; n <= before.length; n++) {
+    const lead = before.slice(-n);
+    if (lead.some(({ close, items }) => close === '?' || items.length > 30)) return [];
+    const earlier = lead.flatMap(({ items }) => items.filter((item) => !/^[.!]$/.test(item.word)));
+    if (![...earlier, ...own].some((item) => SIGNS.test(item.word))) continue;
+    const joined: Scene = { ...scene, items: [...earlier, ...own] };
+    const shift = earlier.length;
+    const found = sumsIn(joined.items).flatMap((sum) => {
+      const system = sum.result.at >= shift && sum.from < shift ? systemOf(joined, sum) : undefined;
+      if (!system) return [];
+      const read = reading(joined, sum, system);
+      return [{ ...read, at: read.at - shift, from: Math.max(0, read.from - shift), to: read.to - shift }];
+    });
+    if (found.length > 0) return found;
+  }
+  return [];
+}
 
 const FOREIGN =
   /\b(?:mg|mcg|µg|ml|mls|kg|doses?|days?|hours?|minutes?|weeks?|months?|years?|age|aged|beats?|litres?|drops?|patients?|pounds?|euros?)\b/;
@@ -213,7 +300,13 @@ function systemOf(
   if (measure.unit !== undefined && measure.unit !== 'millimetre') return undefined;
   if (by === 3) return 'french';
   // Another divisor is a sum of its own unless both ends carry their units.
-  return by <= 5 && french.unit && measure.unit && !/\b(?:tube|tracheal|suction)\b/.test(text)
+  const measured =
+    measure.unit ??
+    scene.items.find(
+      (item) =>
+        item.mention?.sizes[0]?.system === 'millimetre' && item.mention.sizes[0].value === measure.value,
+    );
+  return by <= 5 && french.unit && measured && !/\b(?:tube|tracheal|suction)\b/.test(text)
     ? 'french'
     : undefined;
 }

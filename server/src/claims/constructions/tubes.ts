@@ -3,17 +3,19 @@
  * numbers, and the tube whose number is said to be its outside.
  */
 import { readNumber, wordValue } from '../../mentions/words/numbers.ts';
-import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { type Group, groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { type Group, groups, type Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
 
 export const tubes: Construction = {
   id: 'tubes',
   needs: () => [
     { like: /^age/ },
     { like: /\bsuction\b/, also: CUES },
+    { holds: ['tube', 'mixed'], like: /^(?:is|=|means|equals|measures|works|comes)$/, also: CUES },
+    { like: /^(?:outside|outer|external|length)$/, also: /^tubes?$/ },
     { holds: ['tube'], like: /\b(?:outside|outer|external(?:ly)?|od)\b/, also: CUES },
     { like: /\b(?:plus|add)\b|\+/, also: CUES },
   ],
@@ -28,6 +30,8 @@ export const tubes: Construction = {
       ...suctionRule(scene, text),
       ...suctionSize(scene, text),
       ...outside(scene),
+      ...labelled(scene, text),
+      ...inFrench(scene),
       ...byAge(scene),
       ...cuffs(scene, text),
     ];
@@ -100,6 +104,36 @@ function outside(scene: Scene): Reading[] {
     return [];
   if (!/\b(?:is|measures?|has|means|=|with|of|:)\b|[=:(]/.test(between)) return [];
   return [reading(scene, 'tube-is-outer', other.from, id.from)];
+}
+const LABELLED =
+  /\b(?:breathing |tracheal |endotracheal |airway )?(?:tube|tubes) (?:says|reads|is marked|are marked|marked|carries|is called|labelled|is labelled|is a|that says) \S+ , (?:that|it|this|the \d\S*|the number) (?:is|means|gives|tells you|refers to) (?:the |its )?([^.;]{0,50})/;
+
+/** "When a tube says 6.0, that is the width over the outside." */
+function labelled(scene: Scene, text: string): Reading[] {
+  const measure = LABELLED.exec(text)?.[1] ?? '';
+  const outer = /\b(?:outside|outer|external)\b/.test(measure);
+  const length = /^(?:\w+ )?length\b/.test(measure);
+  if ((!outer && !length) || /\b(?:inside|inner|internal|not|french|double-lumen)\b/.test(text)) return [];
+  const at = scene.items.findLastIndex((item) => /^(?:outside|outer|external|length)$/.test(item.word));
+  return [reading(scene, outer ? 'tube-is-outer' : 'tube-is-length', at, at)];
+}
+
+/** "A size 8 tracheal tube is 8 Fr": its outside is more than three times that. */
+function inFrench(scene: Scene): Reading[] {
+  const [id, french, ...more] = groups(scene.items);
+  if (!id || !french || more.length > 0 || !single(id) || !single(french)) return [];
+  if (id.sizes[0]!.system !== 'tube-id' || french.sizes[0]!.system !== 'french') return [];
+  const between = textOf(scene.items.slice(id.to + 1, french.from));
+  if (
+    !/^(?:tracheal |endotracheal |breathing )?(?:tube )?(?:is|=|means|equals|measures|works out at|comes to)(?: an?| about| the same as an?)?$/.test(
+      between,
+    )
+  )
+    return [];
+  if (/\b(?:suction|takes?|double|lumen)\b/.test(`${textOf(scene.items)} ${earlier(scene)}`)) return [];
+  return french.sizes[0]!.value > 3 * id.sizes[0]!.value
+    ? []
+    : [reading(scene, 'tube-in-french', french.from, id.from)];
 }
 const single = ({ mentions, sizes }: Group) => mentions.length === 1 && sizes.length === 1;
 
@@ -186,13 +220,6 @@ function itemAt(items: readonly Item[], offset: number): number {
 }
 
 function reading(scene: Scene, formula: string, at: number, from: number): Reading {
-  const claim: FormulaClaim = {
-    kind: 'formula',
-    construction: 'tubes',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[at]!),
-    system: 'tube-id',
-    formula,
-  };
+  const claim = ruleClaim(scene, 'tubes', 'tube-id', formula, at);
   return { claim, at, from, to: at };
 }

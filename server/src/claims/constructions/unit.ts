@@ -1,8 +1,8 @@
 /** What one step of a scale is: "one French is a third of a millimetre", "three French make a millimetre", "an inch is 25.4 mm". */
 import type { FormulaClaim } from '../model.ts';
 import { itemAt, joined } from '../text/joined.ts';
-import { sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
 
 const NUMBER =
   '(?:a third|one third|one-third|1/3|a tenth|one tenth|(?:a|one) (?:hundredth|thousandth)|a quarter|a fifth|a half|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
@@ -193,14 +193,7 @@ export const unit: Construction = {
       const last = itemAt(scene.items, match.index + match[0].length - 1);
       // "about 0.3", "25 mm" and "0.33" round; more than a tenth off is another rule.
       const right = Math.abs(value - shape.truth) / shape.truth < 0.11;
-      const claim: FormulaClaim = {
-        kind: 'formula',
-        construction: 'unit',
-        span: sentenceSpan(scene),
-        focus: spanOf(scene, scene.items[at]!, scene.items[last]!),
-        system: shape.system,
-        formula: right ? shape.right : shape.wrong,
-      };
+      const claim = ruleClaim(scene, 'unit', shape.system, right ? shape.right : shape.wrong, at, last);
       return [{ claim, at: last, from: at, to: last }];
     }).slice(0, 1);
   },

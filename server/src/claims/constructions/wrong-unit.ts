@@ -1,8 +1,9 @@
 /** A number with a unit of another scale: "a 0.014 mm guidewire" (inches), "an 8 French endotracheal tube" (mm inside). */
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { type Group, groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { type Group, groups, type Scene } from '../text/scene.ts';
 import type { Construction } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
 
 /** Guidewire diameters as printed, in thousandths of an inch. */
 const WIRES = new Set([10, 14, 18, 21, 25, 28, 32, 35, 38]);
@@ -24,6 +25,7 @@ export const wrongUnit: Construction = {
         inchesAsMm(scene.items, group) ??
         tubeInFrench(scene.items, group) ??
         needleInFrench(scene.items, group) ??
+        catheterInGauge(scene.items, group) ??
         twoUnits(group);
       return formula ? [reading(scene, group, formula)] : [];
     });
@@ -58,6 +60,23 @@ function needleInFrench(items: readonly Item[], group: Group): FormulaClaim['for
   return /^needles?$/.test(items[group.to + 1]?.word ?? '') ? 'needle-in-french' : undefined;
 }
 
+/** "a 16 G Foley": only the French scale is used on what goes into a bladder or a stomach. */
+function catheterInGauge(items: readonly Item[], group: Group): FormulaClaim['formula'] | undefined {
+  const { system } = group.sizes[0]!;
+  if (
+    system !== 'needle-gauge' ||
+    items.some(
+      (item) => /^(?:not|never|no|or|suprapubic|needle|needles)$/.test(item.word) && item.word !== 'or',
+    )
+  )
+    return undefined;
+  const [next, more] = [items[group.to + 1]?.word ?? '', items[group.to + 2]?.word ?? ''];
+  const foley =
+    /^foleys?$/.test(next) ||
+    (/^(?:urinary|urethral|bladder|nasogastric|foley)$/.test(next) && /^(?:catheters?|tubes?)$/.test(more));
+  return foley ? 'catheter-in-gauge' : undefined;
+}
+
 /** "a 16 G Fr catheter". */
 const twoUnits = (group: Group): FormulaClaim['formula'] | undefined =>
   group.mentions.some(({ text }) => /[0-9]\s?-?G\s?[/-]?\s?Fr\b|[0-9]\s?-?Fr\s?[/-]?\s?G\b/.test(text))
@@ -65,13 +84,6 @@ const twoUnits = (group: Group): FormulaClaim['formula'] | undefined =>
     : undefined;
 
 function reading(scene: Scene, group: Group, formula: string) {
-  const claim: FormulaClaim = {
-    kind: 'formula',
-    construction: 'wrong-unit',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[group.from]!, scene.items[group.to]!),
-    system: group.sizes[0]!.system,
-    formula,
-  };
+  const claim = ruleClaim(scene, 'wrong-unit', group.sizes[0]!.system, formula, group.from, group.to);
   return { claim, at: group.from, from: group.from, to: group.to };
 }

@@ -1,8 +1,8 @@
 /** The noughts of a suture size, counted: "2-0 is written with two zeros", "four-oh has four noughts". */
-import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { groups, sentenceSpan, spanOf } from '../text/scene.ts';
+import { groups } from '../text/scene.ts';
 import type { Construction } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
 
 const COUNTS = new Map(
   'one two three four five six seven eight nine ten eleven twelve'
@@ -32,14 +32,13 @@ export const zeros: Construction = {
       if (count === undefined || !size || size.sizes.length > 1 || size.sizes[0]!.system !== 'usp') return [];
       const written = 1 - size.sizes[0]!.value;
       if (written < 1) return [];
-      const claim: FormulaClaim = {
-        kind: 'formula',
-        construction: 'zeros',
-        span: sentenceSpan(scene),
-        focus: spanOf(scene, items[at - 1]!),
-        system: 'usp',
-        formula: count === written ? 'zeros-as-written' : 'zeros-miscounted',
-      };
+      const claim = ruleClaim(
+        scene,
+        'zeros',
+        'usp',
+        count === written ? 'zeros-as-written' : 'zeros-miscounted',
+        at - 1,
+      );
       return [{ claim, at: at - 1, from: Math.min(size.from, at - 1), to: at }];
     });
   },

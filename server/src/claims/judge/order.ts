@@ -11,7 +11,7 @@ import { FRAME } from '../texts/frame.ts';
 import { ORDER } from '../texts/order.ts';
 import { REPAIR } from '../texts/repairs.ts';
 import { cannotTell, type Judgement, lensOf, type Repair, sourceNames } from './model.ts';
-import { endWords, labels, ruleWords } from './words.ts';
+import { endWords, ruleWords, sizeWords } from './words.ts';
 
 export function judgeOrder(claim: OrderClaim, note: Note, context?: Context): Judgement {
   const up = claim.runs === 'up';
@@ -47,7 +47,7 @@ export function judgeOrder(claim: OrderClaim, note: Note, context?: Context): Ju
   };
 }
 
-const itemWords = (item: Operand): Part => labels(item.sizes, FRAME.to);
+const itemWords = (item: Operand): Part => sizeWords(item, FRAME.to);
 
 /** How `a` stands to `b`; undefined when the sizes are not of one system. */
 function compareItems(a: Operand, b: Operand, context?: Context): Thickness['result'] | undefined {

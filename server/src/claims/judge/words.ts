@@ -1,13 +1,20 @@
 /** How claims are said in messages. */
 import { DIRECTION_WORDS, direction, label } from '../../sizes/index.ts';
 import type { Size, System } from '../../sizes/model.ts';
-import { list, type Part, type Phrase, phrase, type Text } from '../../texts/index.ts';
+import { list, type Part, type Phrase, phrase, quote, type Text } from '../../texts/index.ts';
 import type { Axis, Operand, Relation } from '../model.ts';
 import { RELATION } from '../texts/comparison.ts';
 import { DIRECTION, ENDS, NUMBER } from '../texts/direction.ts';
 import { FRAME } from '../texts/frame.ts';
 
-export const sizeWords = ({ sizes }: Operand): Part => labels(sizes, FRAME.or);
+/** A size as it is called: by its label, and by its colour where that is all the text gives. */
+export const sizeWords = (operand: Operand, by: Text = FRAME.or): Part => {
+  const words = labels(operand.sizes, by);
+  const [mention] = operand.mentions;
+  return mention?.notation === 'colour'
+    ? phrase(FRAME.coloured, { colour: quote(mention.text), sizes: words })
+    : words;
+};
 
 /** Labels in a row; one alone is just itself. */
 export const labels = (sizes: readonly Size[], by: Text): Part =>

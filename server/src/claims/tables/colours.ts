@@ -71,7 +71,13 @@ const onlyColour = (items: readonly Item[]) =>
 
 /** Which code a colour follows: the row's, that of the header of the size, of the words above. */
 function deviceFor(grid: Grid, row: Row, mention: Mention): Device | 'both' | undefined {
-  return codeOfRow(row) ?? codeOfHeader(grid) ?? mention.device ?? codeOfWords(grid);
+  return (
+    codeOfRow(row) ??
+    codeOfHeader(grid) ??
+    // A gauge with nothing beside it is taken for a needle's: what the table stands under says more.
+    (mention.device === 'needle' ? (codeOfWords(grid) ?? mention.device) : mention.device) ??
+    codeOfWords(grid)
+  );
 }
 
 /** The code of gauges that most rows of a column follow, where the other hardly fits any: a calf's drip may stand among needles. */
@@ -101,7 +107,10 @@ const votes = remembered((grid: Grid): readonly (readonly [number, number])[] =>
 
 const wordsOf = (text: string) => text.split(/[^a-z0-9-]+/).map((word) => ({ word }));
 // Asked once a cell, so kept.
-const codeOfRow = remembered((row: Row) => codeOf(row.flatMap((read) => read?.items ?? [])));
+// "Calf drip" says what it is for, not which hub it has.
+const codeOfRow = remembered((row: Row) =>
+  codeOf(row.flatMap((read) => read?.items ?? []).filter(({ word }) => !/^(?:drip|infusion)$/.test(word))),
+);
 const codeOfHeader = remembered((grid: Grid) => codeOf(wordsOf(grid.header.join(' '))));
 const codeOfWords = remembered((grid: Grid) => codeOf(wordsOf(grid.around)));
 

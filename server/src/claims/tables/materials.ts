@@ -3,6 +3,7 @@ import { sourceSpan } from '../../notes/index.ts';
 import type { PropertyClaim } from '../model.ts';
 import { readItems } from '../text/items.ts';
 import { materialsIn } from '../text/materials.ts';
+import { strandsAt } from '../text/qualities.ts';
 import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
 import { fateIn } from '../words/fates.ts';
 import { PROPERTY_WORDS } from '../words/properties.ts';
@@ -76,6 +77,8 @@ function propertyCell(header: string, read: Read): string[] {
     return [`absorbable:${YES.test(text) === (row.value === 'yes') ? 'yes' : 'no'}`];
   }
   const words = read.items.filter((item) => item.kind === 'word');
+  const built = read.items.flatMap((_, i) => strandsAt(read.items, i) ?? []);
+  if (built.length === 1 && words.length <= 4) return [`${built[0]!.property}:${built[0]!.value}`];
   if (words.length > 3 || words.some((item) => ['not', 'or', 'and'].includes(item.word))) return [];
   return words.flatMap((item) => {
     const row = PROPERTY_WORDS.get(item.word);

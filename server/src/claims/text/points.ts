@@ -41,7 +41,11 @@ function pointAt(items: readonly Item[], i: number, cutting: boolean): PointAt |
     return found('cutting', i + 1);
   if (word === 'conventional' && cutting && /^(?:ones?|kind|sort|type)$/.test(next))
     return found('cutting', i + 1);
-  if (word === 'cutting' && /^needles?$/.test(next) && before !== 'reverse') return found('cutting');
+  if (word === 'cutting' && /^(?:needles?|points?)$/.test(next) && !/^(?:reverse|sharp|short)$/.test(before))
+    return found('cutting');
+  // "a plain cutting one"
+  if (word === 'cutting' && /^ones?$/.test(next) && /^(?:an?|the|plain|ordinary)$/.test(before))
+    return found('cutting');
   if (word === 'cutters' || (word === 'cutter' && /^(?:an?|the)$/.test(before))) return found('cutting');
   if (TAPER.test(word)) return found('taper');
   if (
@@ -53,7 +57,7 @@ function pointAt(items: readonly Item[], i: number, cutting: boolean): PointAt |
     word === 'blunt-tipped' ||
     (word === 'blunt' && (/^(?:taper|tip|suture)/.test(next) || NEEDLES.test(next)))
   )
-    return found('blunt');
+    return found('blunt', next === 'taper' ? i + 1 : i);
   return /^(?:spatula|spatulated|side-cutting)$/.test(word) &&
     (NEEDLES.test(next) || /^(?:needles?|points?)$/.test(before))
     ? found('spatula')

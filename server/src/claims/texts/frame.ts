@@ -12,6 +12,8 @@ export const FRAME = {
     de: '{says} (gelesen von "{construction}", {stance})',
   },
   keyMarks: { en: 'The key marks this answer', de: 'Die Lösung markiert diese Antwort' },
+  /** A size that the text names by its hub alone. */
+  coloured: { en: '{colour} ({sizes})', de: '{colour} ({sizes})' },
   or: { en: ' or ', de: ' oder ' },
   to: { en: ' to ', de: ' bis ' },
   and: { en: ', and ', de: ' und ' },

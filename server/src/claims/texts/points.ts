@@ -30,7 +30,7 @@ export const POINT = {
   reverse: { en: 'reverse', de: 'außen' },
   saysUse: { en: 'Says a {point} needle is for {tissue}.', de: 'Hier steht: Eine {point} ist für {tissue}.' },
   use: { en: 'A {point} needle is for {use}{better}.', de: 'Eine {point} ist für {use}{better}.' },
-  better: { en: '; {tissue} takes a {point} needle', de: '; für {tissue} nimmt man eine {point}' },
+  better: { en: '; for {tissue} take a {point} needle', de: '; für {tissue} nimmt man eine {point}' },
   saysSection: {
     en: 'Says a {point} needle is {shape} in section.',
     de: 'Hier steht: Eine {point} ist im Querschnitt {shape}.',

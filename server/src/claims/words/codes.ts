@@ -7,7 +7,7 @@ const NEEDLE = new Set(
   ),
 );
 const CANNULA = new Set(
-  'cannula cannulae cannulas cannulation iv ivs intravenous pivc pivcs 10555-5 10555 over-the-needle drip infusion'.split(
+  'cannula cannulae cannulas cannulation iv ivs intravenous pivc pivcs 10555-5 10555 over-the-needle over-needle drip infusion'.split(
     ' ',
   ),
 );

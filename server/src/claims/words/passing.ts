@@ -4,7 +4,7 @@
 export const GOING: ReadonlySet<string> = new Set(
   `go goes going went pass passes passed passing fit fits fitted slide slides slid slip slips slipped thread threads
   threaded threading sliding pushing advancing slipping inserting running railroading run runs advance advances advanced push pushes pushed put place placed insert inserted introduce introduced
-  feed feeds fed ride rides lead railroad railroads railroaded squeeze squeezes come comes drop drops dropped load loads loaded`.split(
+  feed feeds fed feeding ride rides lead railroad railroads railroaded squeeze squeezes come comes drop drops dropped load loads loaded`.split(
     /\s+/,
   ),
 );
@@ -37,5 +37,7 @@ export const ON_THE_WAY: ReadonlySet<string> = new Set(
   wire wires guidewire guidewires guide catheter catheters needle needles cannula cannulas cannulae tube tubes probe scope
   dilator dilators stent stents sheath sheaths introducer introducers drain drains inch standard ordinary plain angled
   hydrophilic access micropuncture finder spinal introducing bone biopsy dental diagnostic guiding channel lumen pigtail up of to in stiff
-  normal normally usually simply both one coil device thin steel hollow bore fine`.split(/\s+/),
+  normal normally usually simply both one coil device thin steel hollow bore fine tuohy epidural`.split(
+    /\s+/,
+  ),
 );

@@ -70,6 +70,13 @@ export const RULES: Readonly<Record<string, string>> = {
   'a needle has its size in French': 'eine Kanüle wird in Charrière benannt',
   'Needles are sized by gauge: 19 G is 1.1 mm, 19 Fr would be 6.3 mm':
     'Kanülen werden nach Gauge benannt: 19 G sind 1,1 mm, 19 Fr wären 6,3 mm',
+  'a bladder or stomach catheter has its size in gauge':
+    'ein Blasenkatheter oder eine Magensonde wird in Gauge benannt',
+  'Urinary and nasogastric catheters are sized in French, not in gauge':
+    'Blasenkatheter und Magensonden werden in Charrière benannt, nicht in Gauge',
+  'two ways to write one size are two sizes': 'zwei Schreibweisen einer Stärke sind zwei Stärken',
+  '2-0, 2/0 and 00 are one size; so are 0, 1-0 and 1/0':
+    '2-0, 2/0 und 00 sind eine Stärke, ebenso 0, 1-0 und 1/0',
   'one number is gauge and French at once': 'eine Zahl ist Gauge und Charrière zugleich',
   'Gauge and French are different scales: 16 G is 1.6 mm, 16 Fr is 5.3 mm':
     'Gauge und Charrière sind verschiedene Skalen: 16 G sind 1,6 mm, 16 Fr sind 5,3 mm',

@@ -12,6 +12,7 @@ export const STANDARDS: Readonly<Record<string, string>> = {
   'nominal needle gauge chart': 'Tabelle der Nennmaße von Kanülen',
   'nominal needle gauge chart; AWG formula (GNU Units)':
     'Tabelle der Nennmaße von Kanülen; AWG-Formel (GNU Units)',
+  'ISO 20696 and the definition of the French': 'ISO 20696 und die Definition der Charrière',
   'definition of the French (UCUM, ISO 20696)': 'Definition der Charrière (UCUM, ISO 20696)',
   'definition of the inch': 'Definition des Zolls',
   'ISO 9626 and the definition of the French': 'ISO 9626 und Definition der Charrière',

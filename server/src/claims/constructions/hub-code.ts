@@ -1,0 +1,129 @@
+/** Which colour code a hub colour in the text belongs to: that of needles, of IV cannulas, of urinary or suction catheters. */
+import type { Device } from '../../sizes/model.ts';
+import type { Item } from '../text/items.ts';
+import type { Group, Scene } from '../text/scene.ts';
+import { codeOf } from '../words/codes.ts';
+
+/** A colour word of a sentence, with the word for its shade. */
+export interface Colour {
+  readonly at: number;
+  readonly to: number;
+  readonly family: string;
+}
+
+/** The device the code belongs to: nearest words of the clause, the sentence, the sentences before, the headings. */
+export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
+  // "a pink cannula is 20 G": the thing between the two, whatever code was named before.
+  if (lettered(scene.items, c)) return undefined;
+  const stretch = c.to < g.from ? untilColour(scene.items, c, g) : scene.items.slice(g.to + 1, c.at);
+  const french = g.sizes[0]!.system === 'french';
+  // "a white-funnelled catheter, 10 Ch": the colour's own word may name its thing; "catheter" by itself names no code.
+  const between = stretch.some((item) => item.kind === 'size')
+    ? undefined
+    : codeOf(french ? scene.items.slice(Math.min(c.at, g.from), Math.max(c.to, g.to) + 1) : stretch);
+  if (between && between !== 'both' && !(french && between === 'cannula')) return between;
+  const own = codeOf(ownStretch(scene.items, c, g));
+  if (own && own !== 'both') return own;
+  const led = leadCode(scene.items, Math.min(c.at, g.from));
+  if (led) return led;
+  const several = scene.items.filter((item) => item.kind === 'size').length > 1;
+  const near = several ? undefined : codeOf(scene.items.slice(Math.max(0, g.from - 5), g.to + 6));
+  if (near) return near === 'both' ? undefined : near;
+  const here =
+    several && own !== 'both' && bothNamed(scene.items) ? undefined : codeOf(outside(scene.items, c, g));
+  if (here) return here === 'both' ? undefined : here;
+  // "pink = 18 G, green = 21 G (needle)": the line speaks of needles itself, whatever came before.
+  if (codeOf(scene.items) === 'needle') return undefined;
+  for (const sentence of [...scene.before].reverse()) {
+    const found = codeOf(sentence.items);
+    if (found) return found === 'both' ? undefined : found;
+  }
+  // A lead-in or the passage before settles it only when it speaks of one code; then the nearest heading.
+  const around = codeOf(scene.context.flatMap((sentence) => sentence.items));
+  if (around && around !== 'both') {
+    const above = headingCode(scene);
+    return above && above !== around ? undefined : around;
+  }
+  const heading = headingCode(scene);
+  if (heading) return heading;
+  const told = g.mentions[0]!.device;
+  return told === 'needle' ? undefined : told;
+}
+
+/** "A pink is 20 G, B pink is 18 G": drawers or lists with letters, whose things are told elsewhere. */
+const lettered = (items: readonly Item[], c: Colour): boolean =>
+  /^[a-d]$/.test(items[c.at - 1]?.word ?? '') &&
+  items.some((item, i) => /^[b-d]$/.test(item.word) && items[i + 1]?.colour !== undefined);
+
+/** From a colour to its size, or to the next colour: "pink on a needle and pink on a cannula both mean 20 G". */
+function untilColour(items: readonly Item[], c: Colour, g: Group): readonly Item[] {
+  const stretch = items.slice(c.to + 1, g.from);
+  const next = stretch.findIndex((item) => item.colour);
+  return next < 0 ? stretch : stretch.slice(0, next);
+}
+
+/** "Cannula code: green 18 G, pink 20 G": the word that opens the row of pairs this one stands in. */
+function leadCode(items: readonly Item[], at: number): Device | undefined {
+  let colon = false;
+  for (let i = at - 1; i >= 0; i--) {
+    const { word, kind, colour: family } = items[i]!;
+    const code = codeOf([items[i]!]);
+    if (code) return colon && code !== 'both' ? code : undefined;
+    colon ||= word === ':';
+    if (kind !== 'size' && !family && !ROW.test(word)) return undefined;
+  }
+  return undefined;
+}
+const ROW = /^(?:[,:=()–—-]|and|is|for|means|code|codes|colou?rs?|hubs?|the|an?|deep|pale|light|dark)$/;
+
+/** "blue, not black (that is the needle)": a bracket further off speaks of something else. */
+function outside(items: readonly Item[], c: Colour, g: Group): readonly Item[] {
+  const open = items.findIndex((item, i) => item.word === '(' && i > Math.max(c.to, g.to) + 1);
+  const close = items.findIndex((item, i) => item.word === ')' && i > open);
+  return open < 0 || close < 0 || close - open > 8 ? items : [...items.slice(0, open), ...items.slice(close)];
+}
+
+/** The sentence gives one size to a needle and another to a cannula. */
+const bothNamed = (items: readonly Item[]) => items.filter((item) => item.colour !== undefined).length > 1;
+
+/** From the size or colour before this pair to the one after it. */
+function ownStretch(items: readonly Item[], c: Colour, g: Group): readonly Item[] {
+  const marks = (item: Item) =>
+    item.kind === 'size' || item.colour !== undefined || item.word === ';' || item.word === '.';
+  const sized = items.slice(0, g.from).findLastIndex((item) => item.kind === 'size');
+  // One colour may serve two sizes: then only the second size's own words count for it.
+  const shared = c.to < g.from && sized > c.to;
+  const [from, to] = shared ? [g.from, g.to] : [Math.min(c.at, g.from), Math.max(c.to, g.to)];
+  const start = items.slice(0, from).findLastIndex(marks) + 1;
+  const next = items.slice(to + 1).findIndex(marks);
+  // When the colour comes first, what follows the size belongs to the next pair.
+  const end =
+    c.to < g.from && !shared && next >= 0
+      ? Math.min(to + 3, items.length)
+      : next < 0
+        ? items.length
+        : to + 1 + next;
+  return items.slice(start, end);
+}
+
+function headingCode(scene: Scene): Device | undefined {
+  for (const heading of [...scene.headings].reverse()) {
+    const found = codeOf(heading.split(/[^a-z0-9-]+/).map((word) => ({ word })));
+    if (found) return found === 'both' ? undefined : found;
+  }
+  return undefined;
+}
+
+/** The one code that a sentence speaks of, or, when it names none, the sentences, the passage and the headings before it. */
+export function codeAround(scene: Scene): Device | undefined {
+  const here = codeOf(scene.items);
+  if (here) return here === 'both' ? undefined : here;
+  for (const sentence of [...scene.before].reverse()) {
+    const found = codeOf(sentence.items);
+    if (found) return found === 'both' ? undefined : found;
+  }
+  const around = codeOf(scene.context.flatMap((sentence) => sentence.items));
+  const above = headingCode(scene);
+  if (around === 'both' || (around && above && around !== above)) return undefined;
+  return around ?? above;
+}

@@ -1,0 +1,128 @@
+/**
+ * Sizes named by the colour of their hub: "a pink cannula is wider than a green one", "if the blue is too small, go to a
+ * yellow". Each colour is put for the one size that has it in the code spoken of; then the sentence is read like any other.
+ */
+import type { Mention } from '../../mentions/model.ts';
+import { sourceSpan } from '../../notes/index.ts';
+import { colourCodeOf, gaugesOf } from '../../sizes/index.ts';
+import type { Device } from '../../sizes/model.ts';
+import type { Item } from '../text/items.ts';
+import type { Scene } from '../text/scene.ts';
+import { codeOf } from '../words/codes.ts';
+import { beside } from './beside.ts';
+import { contrast } from './contrast.ts';
+import { effect } from './effect.ts';
+import { equative } from './equative.ts';
+import { extreme } from './extreme.ts';
+import { follow } from './follow.ts';
+import { grab } from './grab.ts';
+import { hence } from './hence.ts';
+import { codeAround } from './hub-code.ts';
+import type { Construction, Reading } from './model.ts';
+import { next } from './next.ts';
+import { order } from './order.ts';
+import { outdo } from './outdo.ts';
+import { pair } from './pair.ts';
+import { stepping } from './stepping.ts';
+import { than } from './than.ts';
+import { turn } from './turn.ts';
+
+/** What reads sizes set against each other. */
+const READERS: readonly Construction[] = [
+  than,
+  outdo,
+  extreme,
+  beside,
+  hence,
+  order,
+  contrast,
+  turn,
+  pair,
+  effect,
+  next,
+  stepping,
+  follow,
+  equative,
+  grab,
+];
+
+export const hued: Construction = {
+  id: 'hued',
+  leaning: true,
+  needs: () => [
+    { holds: ['colour', 'measured'] },
+    { holds: ['colour'], like: /^(?:(?:up|down)(?:siz(?:e|es|ed|ing))?|than|same|swap|equal)$/ },
+  ],
+  read(scene) {
+    const sized = withSizes(scene);
+    if (!sized) return [];
+    const found: Reading[] = [];
+    for (const reader of READERS) if (found.length === 0) found.push(...reader.read(sized));
+    return found;
+  },
+};
+
+/** The sentence with its colours put for sizes; nothing when one of them could be anything else. */
+function withSizes(scene: Scene): Scene | undefined {
+  const { items } = scene;
+  const at = items.flatMap((item, i) =>
+    item.colour && !/^(?:cells?|blood)$/.test(items[i + 1]?.word ?? '') ? [i] : [],
+  );
+  const families = new Set(at.map((i) => items[i]!.colour));
+  if (families.size < 2 || items.some((item) => item.kind === 'size' || OTHERS.test(item.word)))
+    return undefined;
+  const around = codeAround(scene);
+  const put = at.map((i) =>
+    stands(items, i) ? sizeOf(scene, i, codeBeside(items, i) ?? around) : undefined,
+  );
+  if (put.some((item) => item === undefined)) return undefined;
+  return { ...scene, items: items.map((item, i) => put[at.indexOf(i)] ?? item) };
+}
+
+/** Central lines and filter needles have colours of their own; so have the things hubs are told apart from. */
+const OTHERS =
+  /^(?:blunt|filter|lumens?|dental|intraosseous|io|cvc|clamps?|tubes?|bottles?|box(?:es)?|drawers?|syringes?|skin|lips?|tape|dye|flash|colou?rs?|shades?|label|labels|funnels?|connectors?|catheters?)$/;
+
+const BEFORE =
+  /^(?:an?|the|to|than|from|for|or|and|of|with|through|over|via|,|:|;|—|–|\(|your|our|is|are|use|take|try|choose|pick|grab|open|fetch|need|between|one|any|every|this|that|go|deep|pale|light|dark)$/;
+const AFTER =
+  /^(?:needles?|cannulas?|cannulae|ones?|hubs?|ivs?|venous|peripheral|and|or|is|are|was|has|have|gives?|runs?|flows?|lets?|for|to|than|if|when|because|since|as|will|would|can|at|in|does|beats?|,|\.|;|:|—|–|\)|!|too)$/;
+
+/** A colour that stands for a hub: "a pink", "the green one", "pink cannula". */
+const stands = (items: readonly Item[], i: number): boolean =>
+  (i === 0 || BEFORE.test(items[i - 1]!.word)) && (i === items.length - 1 || AFTER.test(items[i + 1]!.word));
+
+function codeBeside(items: readonly Item[], i: number): Device | undefined {
+  const found = codeOf(items.slice(i + 1, i + 3).filter((item) => item.kind === 'word' && !item.colour));
+  return found === 'both' ? undefined : found;
+}
+
+/** Wider and finer hubs are hardly met, and share their colours with the usual ones. */
+const usual =
+  (device: Device) =>
+  (gauge: number): boolean =>
+    gauge >= (device === 'cannula' ? 14 : 16) && gauge <= 30;
+
+function sizeOf(scene: Scene, i: number, device: Device | undefined): Item | undefined {
+  const item = scene.items[i]!;
+  const code = device && colourCodeOf(device);
+  if (!device || !code?.startsWith('ISO')) return undefined;
+  const [gauge, ...others] = gaugesOf(code, item.colour!).filter(usual(device));
+  if (gauge === undefined || others.length > 0) return undefined;
+  const span = { start: item.start, end: item.end };
+  const mention: Mention = {
+    passage: 0,
+    span,
+    source: sourceSpan(scene.passage, span),
+    text: item.word,
+    kind: 'size',
+    sizes: [{ system: 'needle-gauge', value: gauge }],
+    readings: [],
+    notation: 'colour',
+    device,
+    decimals: 0,
+    evidence: [],
+  };
+  const { colour: _, ...rest } = item;
+  return { ...rest, kind: 'size', mention };
+}

@@ -1,0 +1,62 @@
+/** Ways to tell the width of a size without a verb that sets them equal: calipers, asides, a noun for what it is. */
+import type { Item } from '../text/items.ts';
+import type { Group } from '../text/scene.ts';
+import { HOLES, idle, MEASURE_AFTER, NEVER, phrase } from './equal-words.ts';
+import { LENGTHS } from './equate.ts';
+
+/** "it makes a 16 Fr about 5.3 mm": the verb stands before both. */
+export const made = (items: readonly Item[], left: Group, between: readonly Item[]) =>
+  between.length > 0 &&
+  between.length <= 2 &&
+  between.every((item) => ['about', 'roughly', 'around', 'some', 'nearly'].includes(item.word)) &&
+  items
+    .slice(Math.max(0, left.from - 3), left.from)
+    .some((item) => /^(?:makes?|gives?|puts?|has|have)$/.test(item.word));
+
+/** "think of a 30 Fr as 10 mm". */
+export const thought = (items: readonly Item[], left: Group, between: readonly Item[]) =>
+  between.some((item) => item.word === 'as') &&
+  between.every((item) => idle(item) || phrase(item)) &&
+  items
+    .slice(Math.max(0, left.from - 4), left.from)
+    .some((item) => /^(?:think|picture|remember|know|read)$/.test(item.word));
+
+/** "32 French is the big one, eleven millimetres across": what it is, and then its width. */
+export const introducedBy = (items: readonly Item[], right: Group, between: readonly Item[]) =>
+  between.length >= 4 &&
+  between.length <= 8 &&
+  between.at(-1)!.word === ',' &&
+  (between.at(-2)!.deviceNoun === true || between.at(-2)!.word === 'size') &&
+  /^(?:is|was)$/.test(between[0]!.word) &&
+  /^(?:the|our|an?|my)$/.test(between[1]!.word) &&
+  between.slice(2, -1).every((item) => item.kind === 'word' && !NEVER.has(item.word)) &&
+  MEASURE_AFTER.has(items[right.to + 1]?.word ?? '');
+
+/** "Put a caliper on an 18 Fr and it should read 6 mm." */
+export const metered = (items: readonly Item[], left: Group, between: readonly Item[]) =>
+  items.slice(0, left.from).some((item) => TOOLS.test(item.word)) &&
+  !items.slice(0, left.from).some((item) => HOLES.test(item.word)) &&
+  READS.test(between.map((item) => item.word).join(' '));
+const TOOLS = /^(?:cal+ipers?|micrometers?|micrometres?|rulers?|gauges?|measure|measured|measuring)$/;
+const READS =
+  /^(?:\S+ ){0,2}?(?:,|and|,? ?then)? ?(?:you|we|it|they) (?:should |will |would |'ll |can )?(?:reads?|finds?|found|gets?|got|sees?|saw|measures?|measured|shows?|showed|gives?|gave|says?|said|comes? to|came to)(?: (?:about|roughly|only|just|nearly|around))?$/;
+
+/** "The calipers showed 0.5 mm on a 25 G needle." */
+export const read = (items: readonly Item[], left: Group, right: Group, between: readonly Item[]) =>
+  LENGTHS.has(left.sizes[0]!.system) &&
+  !LENGTHS.has(right.sizes[0]!.system) &&
+  items.slice(0, left.from).some((item) => TOOLS.test(item.word)) &&
+  /^(?:on|for|across|over) (?:an?|the|our|this|one)(?: \S+)?$/.test(
+    between.map((item) => item.word).join(' '),
+  ) &&
+  items.slice(Math.max(0, left.from - 3), left.from).some((item) => SHOWS.test(item.word));
+const SHOWS =
+  /^(?:shows?|showed|reads?|gives?|gave|says?|said|measures?|measured|gets?|got|finds?|found|was|is)$/;
+
+/** "a 27 G needle, at 0.4 mm, hardly hurts". */
+export const aside = (items: readonly Item[], right: Group, between: readonly Item[]) =>
+  LENGTHS.has(right.sizes[0]!.system) &&
+  /^(?:\S+ )?, (?:at|with its|being|all of|which is)(?: (?:about|around|roughly|only|just|a|some|nearly))*$/.test(
+    between.map((item) => item.word).join(' '),
+  ) &&
+  /^(?:[,)]|across|wide|thick)$/.test(items[right.to + 1]?.word ?? '');

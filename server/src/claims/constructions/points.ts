@@ -1,5 +1,6 @@
 /** Suture needle points: where the edge of a cutting needle lies, and that a taper point has none. */
 import { type Item, readItems } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { POINT_WORDS, type PointAt, pointsIn } from '../text/points.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -120,7 +121,11 @@ function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {
   const at = items.findIndex((item, i) => i > taper.to && /^edges?$/.test(item.word));
   if (at < 0 || at - taper.to > 18) return [];
   const between = items.slice(taper.to, at);
-  const says = between.some((item) => /^(?:has|have|with|carries|cuts|three|sharp|its|:)$/.test(item.word));
+  const says =
+    between.some((item) => /^(?:has|have|with|carries|cuts|three|sharp|its)$/.test(item.word)) ||
+    // "Taper: cutting edges on three sides."
+    (/^: (?:two |sharp |cutting )+$/.test(`${joined(between, 1)} `) &&
+      !/^(?:none|no|:|absent)$/.test(items[at + 1]?.word ?? ''));
   // "a taper needle, since a sharp edge could …": the edge is another needle's.
   const reason = between.findIndex((item) => /^(?:since|because|as|so|where|unlike|than)$/.test(item.word));
   const foreign =

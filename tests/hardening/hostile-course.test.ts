@@ -1,4 +1,5 @@
 /** Settings, ignore files, links and names of a course that somebody means ill with. */
+
 import { existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -8,6 +9,7 @@ import { analyseWhole, mergeSettings, readSettings, SETTINGS_FILE } from '../../
 import { isTame, literalSigns, refusal } from '../../server/src/course/settings/patterns.ts';
 import { CourseFiles } from '../../server/src/lsp/course-files.ts';
 import { readSettings as readEditorSettings } from '../../server/src/lsp/settings.ts';
+import { tell } from '../../server/src/texts/index.ts';
 import { folderOf, sizewright } from '../cli/support.ts';
 import { parseSource, sourceFiles } from '../house/source.ts';
 
@@ -28,7 +30,7 @@ describe('patterns', () => {
       for (const key of ['notes', 'leaveOut', 'ignoreFiles']) {
         const { file, problems } = readSettings(settings({ [key]: [pattern] }));
         expect(file).toBeUndefined();
-        expect(problems.map(({ message }) => message)).toEqual([`"${key}": the pattern ${refusal(pattern)}`]);
+        expect(problems.map(({ message }) => message)).toEqual([`"${key}": ${tell(refusal(pattern)!)}`]);
       }
     }
     expect(refusal('**/drafts/**')).toBeUndefined();
@@ -169,6 +171,7 @@ it('an address that is not well formed is no reason to fail', async () => {
 
 describe('no code of a workspace is run', () => {
   const shipped = ['server/src', 'client/src', 'client/webview'].flatMap(sourceFiles);
+  const STARTER = 'server/src/entry/start.ts';
 
   it('one place starts a program, and that is git, without a shell', () => {
     const starting = shipped.filter((path) =>
@@ -176,16 +179,26 @@ describe('no code of a workspace is run', () => {
     );
     expect(starting).toEqual(['server/src/cli/course/revision.ts']);
     const source = readFileSync(starting[0]!, 'utf8');
-    expect(source.match(/spawnSync\('git', \[/g)).toHaveLength(1);
+    expect(source.match(/spawnSync\(\s*'git',\s*\[/g)).toHaveLength(1);
+    expect(source.match(/\b(?:spawn|exec|fork)\w*\(/g)).toHaveLength(1);
     expect(source).not.toMatch(/shell: true|exec\(/);
   });
 
   it('nothing is evaluated, and nothing loaded by a name that is not written down', () => {
     for (const path of shipped) {
       const source = readFileSync(path, 'utf8');
-      expect([path, /\beval\(|new Function\(|\bvm\b/.exec(source)?.[0]]).toEqual([path, undefined]);
+      const allowed = path === STARTER ? 'vm' : undefined;
+      expect([path, /\beval\(|new Function\(|\bvm\b/.exec(source)?.[0]]).toEqual([path, allowed]);
       expect([path, /\bimport\((?!['"])/.exec(source)?.[0]]).toEqual([path, undefined]);
     }
+  });
+
+  it('a starter runs the program that was built beside it, and no other', () => {
+    const source = readFileSync(STARTER, 'utf8');
+    expect(source).toContain('const file = join(__dirname, PROGRAM);');
+    expect(source.match(/\bnew Script\(/g)).toHaveLength(1);
+    expect(source.match(/readFileSync\((\w+)/g)).toEqual(['readFileSync(file']);
+    expect(source).not.toMatch(/process\.(?:argv|env|cwd)|runInNewContext|\brequire\(/);
   });
 
   it('a course with files named as configuration of tools runs none of them', () => {

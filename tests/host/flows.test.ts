@@ -326,5 +326,10 @@ test('the walkthrough leads in', async () => {
   await runCommand(page, 'Welcome: Open Walkthrough');
   await answerInput(page, 'Sizes in your teaching notes');
   await page.getByText('Write as you always do').first().waitFor();
+  // The page beside the step is shown where there is room.
+  await page.keyboard.press('Control+B');
+  await webview(page).getByText('What a hover tells').first().waitFor({ timeout: 20_000 });
+  await page.waitForTimeout(600);
   await shot(page, 'walkthrough');
+  await page.keyboard.press('Control+B');
 });

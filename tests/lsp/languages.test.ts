@@ -86,6 +86,31 @@ describe('a German client', () => {
   });
 });
 
+test('a wrong settings file is named in the language of the client', async () => {
+  const said = async (locale: string): Promise<string[]> => {
+    const text = '{ "checks": { "size-directon": "off" }, "outermost": 1 }';
+    const disk = {
+      list: async () => [],
+      read: async (uri: string) => (uri.endsWith('/sizewright.course.json') ? text : null),
+    };
+    client = await startClient({ locale, disk, root: 'file:///course' });
+    const told = new Promise<Diagnostic[]>((resolve) => {
+      client.connection.onNotification('textDocument/publishDiagnostics', ({ uri, diagnostics }) => {
+        if (String(uri).endsWith('.json')) resolve(diagnostics);
+      });
+    });
+    await messages(client.open(NOTE));
+    return (await told).map(({ message }) => String(message));
+  };
+  const [wrongCheck, wrongFlag] = await said('de');
+  client.close();
+  expect(wrongCheck).toMatch(
+    /^Die Prüfung „size-directon“ gibt es nicht; meinten Sie „size-direction“\? \(erlaubt: /,
+  );
+  expect(wrongFlag).toBe('"outermost": hier muss true oder false stehen');
+  expect((await said('en'))[1]).toBe('"outermost" must be true or false');
+});
+
 test.each([undefined, 'en-GB', 'fr'])('a client in %s reads English', async (locale) => {
   client = await startClient(locale === undefined ? {} : { locale });
   const uri = client.open(NOTE);

@@ -11,6 +11,7 @@ import {
   type Settings,
   type SettingsFile,
 } from '../course/index.ts';
+import type { Locale } from '../texts/index.ts';
 
 interface Layer {
   readonly folder: string;
@@ -35,6 +36,8 @@ export class CourseFiles {
   private readonly read: (uri: string) => Promise<string | null>;
   private readonly onFile: (file: Faulty) => void;
   private roots: readonly string[] = [];
+  /** Of what is wrong in a settings file. */
+  private locale: Locale = 'en';
   private readonly folders = new Map<string, Promise<Folder>>();
 
   /** `onFile` hears of every settings file read, with its problems, if any. */
@@ -44,7 +47,8 @@ export class CourseFiles {
   }
 
   /** Folders of the workspace: nothing above them counts. */
-  begin(roots: readonly string[]): void {
+  begin(roots: readonly string[], locale = this.locale): void {
+    this.locale = locale;
     this.roots = roots.map((root) => root.replace(/\/$/, ''));
     this.clear();
   }
@@ -87,7 +91,7 @@ export class CourseFiles {
     const uri = `${folder}/${SETTINGS_FILE}`;
     const text = await this.read(uri);
     if (text === null) return undefined;
-    const { file, problems } = readSettings(text);
+    const { file, problems } = readSettings(text, this.locale);
     this.onFile({ uri, text, problems });
     return file;
   }

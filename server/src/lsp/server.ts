@@ -81,7 +81,7 @@ function begin(session: Session, host: Host, params: InitializeParams): Initiali
   session.showsPages = params.initializationOptions?.showsPages === true;
   session.showsFindings = params.initializationOptions?.showsFindings === true;
   session.asksReasons = params.initializationOptions?.asksReasons === true;
-  session.course.begin(folders);
+  session.course.begin(folders, session.locale);
   return {
     serverInfo: { name: 'sizewright', version: host.version },
     capabilities: {

@@ -16,7 +16,12 @@ export type Shape =
   /** A list of at least one. */
   | { readonly is: 'choices'; readonly of: readonly string[] }
   /** `keys` undefined: any key. */
-  | { readonly is: 'map'; readonly keys?: readonly string[]; readonly of: Shape; readonly what: string }
+  | {
+      readonly is: 'map';
+      readonly keys?: readonly string[];
+      readonly of: Shape;
+      readonly what: 'check' | 'name';
+    }
   | { readonly is: 'group'; readonly keys: readonly Key[] };
 
 export interface Key {

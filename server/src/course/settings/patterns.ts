@@ -3,6 +3,9 @@
  * and signs that some matchers take for regular expressions stand for themselves.
  */
 
+import { type Phrase, phrase } from '../../texts/index.ts';
+import { PATTERN } from '../texts/settings.ts';
+
 const LONGEST = 200;
 /** Each star may be tried at every character of a path, so few keep the work small. */
 const STARS = 3;
@@ -15,12 +18,12 @@ const countOf = (pattern: string, sign: RegExp): number => pattern.match(sign)?.
 const stars = (pattern: string): number => countOf(pattern, /\*+/g) - doubleStars(pattern);
 const doubleStars = (pattern: string): number => countOf(pattern, /\*\*+/g);
 
-/** Why a pattern is refused, as the end of a sentence about it; undefined when it is not. */
-export function refusal(pattern: string): string | undefined {
-  if (pattern.length > LONGEST) return `is longer than ${LONGEST} characters`;
-  if (stars(pattern) > STARS) return `has more than ${STARS} stars`;
-  if (doubleStars(pattern) > DOUBLE_STARS) return `has more than ${DOUBLE_STARS} double stars`;
-  if (countOf(pattern, /\{/g) > BRACES) return `has more than ${BRACES} choices in braces`;
+/** Why a pattern is refused; undefined when it is not. */
+export function refusal(pattern: string): Phrase | undefined {
+  if (pattern.length > LONGEST) return phrase(PATTERN.long, { most: LONGEST });
+  if (stars(pattern) > STARS) return phrase(PATTERN.stars, { most: STARS });
+  if (doubleStars(pattern) > DOUBLE_STARS) return phrase(PATTERN.doubleStars, { most: DOUBLE_STARS });
+  if (countOf(pattern, /\{/g) > BRACES) return phrase(PATTERN.braces, { most: BRACES });
   return undefined;
 }
 

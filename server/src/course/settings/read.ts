@@ -1,6 +1,8 @@
 /** Reads the text of a settings file. Everything wrong in it is named with its place and what is allowed. */
 import { getNodeValue, type Node, type ParseError, parseTree, printParseErrorCode } from 'jsonc-parser';
 import type { Span } from '../../notes/model.ts';
+import { type Locale, type Part, type Phrase, phrase, quote, tell } from '../../texts/index.ts';
+import { NAMED, SYNTAX, WRONG } from '../texts/settings.ts';
 import { KEYS, type Key, type Shape } from './keys.ts';
 import type { SettingsFile } from './model.ts';
 import { nearest } from './near.ts';
@@ -19,126 +21,135 @@ export interface ReadSettings {
 
 const spanOf = ({ offset, length }: Node): Span => ({ start: offset, end: offset + length });
 
-const EMPTY: Problem = { span: { start: 0, end: 0 }, message: 'the file is empty; write at least {}' };
+/** A problem not yet in any language. */
+interface Found {
+  readonly span: Span;
+  readonly message: Part;
+}
 
-/** Never throws. */
-export function readSettings(text: string): ReadSettings {
-  if (text.trim() === '') return { problems: [EMPTY] };
-  const errors: ParseError[] = [];
-  const body = text.replace(/^\ufeff/, ' ');
-  const root = parseTree(body, errors, { disallowComments: true });
-  const problems = errors.map(syntaxProblem);
-  if (problems.length === 0 && root) checkGroup(root, KEYS, 'the settings', problems);
+const EMPTY: Found = { span: { start: 0, end: 0 }, message: phrase(WRONG.empty, { braces: quote('{}') }) };
+
+/** Never throws. `locale`: the language of what is wrong. */
+export function readSettings(text: string, locale?: Locale): ReadSettings {
+  const { root, found } = parsed(text);
+  const problems = found.map(({ span, message }) => ({ span, message: tell(message, locale) }));
   return problems.length > 0 || !root ? { problems } : { file: getNodeValue(root) as SettingsFile, problems };
 }
 
-const SYNTAX: Readonly<Record<string, string>> = {
-  InvalidSymbol: 'this is no JSON value',
-  InvalidNumberFormat: 'this is no JSON number',
-  PropertyNameExpected: 'a key in double quotes is expected here',
-  ValueExpected: 'a value is expected here',
-  ColonExpected: 'a colon is expected here',
-  CommaExpected: 'a comma is expected here',
-  CloseBraceExpected: 'a closing brace } is missing',
-  CloseBracketExpected: 'a closing bracket ] is missing',
-  EndOfFileExpected: 'nothing may follow here',
-  InvalidCommentToken: 'JSON has no comments',
-  UnexpectedEndOfString: 'the closing quote is missing',
-};
-
-function syntaxProblem({ error, offset, length }: ParseError): Problem {
-  const name = printParseErrorCode(error);
-  return { span: { start: offset, end: offset + length }, message: SYNTAX[name] ?? `not JSON (${name})` };
+function parsed(text: string): { root?: Node; found: readonly Found[] } {
+  if (text.trim() === '') return { found: [EMPTY] };
+  const errors: ParseError[] = [];
+  const root = parseTree(text.replace(/^\ufeff/, ' '), errors, { disallowComments: true });
+  const found = errors.map(syntaxProblem);
+  if (root === undefined) return { found };
+  if (found.length === 0) checkGroup(root, KEYS, phrase(WRONG.settings), found);
+  return { root, found };
 }
 
-const listed = (allowed: readonly string[]): string => `allowed: ${allowed.join(', ')}`;
+function syntaxProblem({ error, offset, length }: ParseError): Found {
+  const name = printParseErrorCode(error);
+  const known = Object.hasOwn(SYNTAX, name) ? SYNTAX[name as keyof typeof SYNTAX] : undefined;
+  const message = known ? phrase(known) : phrase(WRONG.notJson, { name: quote(name) });
+  return { span: { start: offset, end: offset + length }, message };
+}
 
-function unknown(what: string, word: string, allowed: readonly string[]): string {
+const listed = (allowed: readonly string[]): Phrase =>
+  phrase(WRONG.allowed, { allowed: quote(allowed.join(', ')) });
+
+function unknown(what: Part, word: string, allowed: readonly string[]): Phrase {
   const guess = nearest(word, allowed);
-  return `no ${what} "${word}"${guess ? `; did you mean "${guess}"?` : ''} (${listed(allowed)})`;
+  return phrase(WRONG.unknown, {
+    what,
+    word: quote(word),
+    guess: guess ? phrase(WRONG.guess, { guess: quote(guess) }) : '',
+    allowed: listed(allowed),
+  });
 }
 
 /** What an object, a property or a list holds; the parser gives it to each of them. */
 const childrenOf = (node: Node): readonly Node[] => node.children!;
 
 /** Key and value nodes of an object; a problem when it is none. */
-function entries(node: Node, where: string, problems: Problem[]): [Node, Node][] {
+function entries(node: Node, where: Part, problems: Found[]): [Node, Node][] {
   if (node.type !== 'object') {
-    problems.push({ span: spanOf(node), message: `${where} must be an object { … }` });
+    problems.push({ span: spanOf(node), message: phrase(WRONG.object, { where, object: quote('{ … }') }) });
     return [];
   }
   const seen = new Set<string>();
   return childrenOf(node).map((property) => {
     // A key without a value is a syntax error, and then nothing is looked at.
     const [key, value] = childrenOf(property) as [Node, Node];
-    if (seen.has(key.value)) problems.push({ span: spanOf(key), message: `"${key.value}" is set twice` });
+    if (seen.has(key.value))
+      problems.push({ span: spanOf(key), message: phrase(WRONG.twice, { key: quote(key.value) }) });
     seen.add(key.value);
     return [key, value];
   });
 }
 
-function checkGroup(node: Node, keys: readonly Key[], where: string, problems: Problem[]): void {
+function checkGroup(node: Node, keys: readonly Key[], where: Part, problems: Found[]): void {
   const names = keys.map(({ name }) => name);
   for (const [key, value] of entries(node, where, problems)) {
     const known = keys.find(({ name }) => name === key.value);
-    if (known) checkShape(value, known.shape, `"${known.name}"`, problems);
+    if (known) checkShape(value, known.shape, quote(`"${known.name}"`), problems);
     else if (keys !== KEYS || key.value !== '$schema')
-      problems.push({ span: spanOf(key), message: unknown('key', key.value, names) });
+      problems.push({ span: spanOf(key), message: unknown(phrase(NAMED.key), key.value, names) });
   }
 }
 
-function checkMap(node: Node, shape: Shape & { is: 'map' }, where: string, problems: Problem[]): void {
+function checkMap(node: Node, shape: Shape & { is: 'map' }, where: Part, problems: Found[]): void {
   for (const [key, value] of entries(node, where, problems)) {
     if (shape.keys && !shape.keys.includes(key.value))
-      problems.push({ span: spanOf(key), message: unknown(shape.what, key.value, shape.keys) });
-    checkShape(value, shape.of, `"${key.value}"`, problems);
+      problems.push({
+        span: spanOf(key),
+        message: unknown(phrase(NAMED[shape.what]), key.value, shape.keys),
+      });
+    checkShape(value, shape.of, quote(`"${key.value}"`), problems);
   }
 }
 
-function checkPatterns(node: Node, where: string, problems: Problem[]): void {
+function checkPatterns(node: Node, where: Part, problems: Found[]): void {
   if (node.type !== 'array') {
-    problems.push({ span: spanOf(node), message: `${where} must be a list of texts [ "…" ]` });
+    problems.push({ span: spanOf(node), message: phrase(WRONG.list, { where }) });
     return;
   }
   for (const child of childrenOf(node)) {
     const problem = patternProblem(child);
-    if (problem !== undefined) problems.push({ span: spanOf(child), message: `${where}: ${problem}` });
+    if (problem !== undefined)
+      problems.push({ span: spanOf(child), message: phrase(WRONG.at, { where, problem }) });
   }
 }
 
-function patternProblem({ type, value }: Node): string | undefined {
-  if (type !== 'string' || value === '') return 'each entry must be a text in double quotes';
-  const why = refusal(value);
-  return why && `the pattern ${why}`;
-}
+const patternProblem = ({ type, value }: Node): Phrase | undefined =>
+  type !== 'string' || value === '' ? phrase(WRONG.entry) : refusal(value);
 
-function checkChoices(node: Node, allowed: readonly string[], where: string, problems: Problem[]): void {
+function checkChoices(node: Node, allowed: readonly string[], where: Part, problems: Found[]): void {
   const chosen = node.type === 'array' ? childrenOf(node) : [];
   if (chosen.length === 0)
     problems.push({
       span: spanOf(node),
-      message: `${where} must be a list of at least one (${listed(allowed)})`,
+      message: phrase(WRONG.someOf, { where, allowed: listed(allowed) }),
     });
   for (const child of chosen) checkChoice(child, allowed, where, problems);
 }
 
-function checkChoice(node: Node, allowed: readonly string[], where: string, problems: Problem[]): void {
+function checkChoice(node: Node, allowed: readonly string[], where: Part, problems: Found[]): void {
   if (node.type === 'string' && allowed.includes(node.value)) return;
   const written = node.type === 'string' ? node.value : JSON.stringify(getNodeValue(node));
-  problems.push({ span: spanOf(node), message: `${where}: ${unknown('value', written, allowed)}` });
+  const problem = unknown(phrase(NAMED.value), written, allowed);
+  problems.push({ span: spanOf(node), message: phrase(WRONG.at, { where, problem }) });
 }
 
 type CheckOf<T extends Shape['is']> = (
   node: Node,
   shape: Shape & { is: T },
-  where: string,
-  problems: Problem[],
+  where: Part,
+  problems: Found[],
 ) => void;
 
 const SHAPES: { readonly [T in Shape['is']]: CheckOf<T> } = {
   flag: (node, _shape, where, problems) => {
     if (node.type !== 'boolean')
-      problems.push({ span: spanOf(node), message: `${where} must be true or false` });
+      problems.push({ span: spanOf(node), message: phrase(WRONG.flag, { where }) });
   },
   patterns: (node, _shape, where, problems) => checkPatterns(node, where, problems),
   choice: (node, shape, where, problems) => checkChoice(node, shape.of, where, problems),
@@ -150,8 +161,8 @@ const SHAPES: { readonly [T in Shape['is']]: CheckOf<T> } = {
 function checkShape<T extends Shape['is']>(
   node: Node,
   shape: Shape & { is: T },
-  where: string,
-  problems: Problem[],
+  where: Part,
+  problems: Found[],
 ): void {
   const check = SHAPES[shape.is] as CheckOf<T>;
   check(node, shape, where, problems);

@@ -151,7 +151,9 @@ function askedBefore(scene: Scene): PropertyRow | undefined {
   const question = scene.before.at(-1);
   if (question?.close !== '?' || !/^(?:which|name|what)$/.test(question.items[0]?.word ?? ''))
     return undefined;
-  const denies = question.items.some((item) => /^(?:not|isn't|never|least|except|no)$/.test(item.word));
+  const denies = question.items.some((item) =>
+    /^(?:not|isn't|never|least|except|no|for|than|instead|replaces?|swap|exchange|from)$/.test(item.word),
+  );
   return denies ? undefined : soleProperty(question.items);
 }
 

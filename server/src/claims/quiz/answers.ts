@@ -5,6 +5,7 @@ import { bodiesIn } from './entries.ts';
 import { readGrid } from './grids.ts';
 import { linesOf } from './lines.ts';
 import { LETTERS_FROM, markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
+import { saidIn } from './verdicts.ts';
 
 export interface Entry {
   /** Letter, roman numeral, "true" or "false", else the words of the answer, lower case. */
@@ -72,7 +73,6 @@ const ENTRY =
   /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
 /** "a) false", "b = T". */
 const LETTERED_TRUTH = /(?:^|[\n\s,;])\(?([a-h])[).:]?\s*[-–—=:]*\s*(true|false|[TF](?=[\s,;.]|$))/g;
-const TRUTH_LIST = /\b(true|false)\s*[:=]\s*(\d{1,2}(?:\s*(?:,|and|&)\s*\d{1,2})*)/gi;
 
 /** "Key to 1: option 3". */
 const KEY_TO =
@@ -128,7 +128,7 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
     (before !== undefined && /^\W*(?:answer key|answers|key|solutions)\W*$/i.test(before.text)) ||
     mostlyEntries(passage.text) ||
     counted(passage.text) ||
-    /^\W*(?:true|false)\s*[:=]\s*\d/i.test(passage.text)
+    (!passage.list?.ordered && saidIn(passage.text).length > 0)
   );
 }
 
@@ -191,14 +191,12 @@ function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entr
       add(table, number, opening[1]!, piece(read, start, start + opening[1]!.length), body(number));
     } else add(table, number, own.trim(), piece(read, span.start, span.end), body(number));
   }
-  if ((bodies.length < 2 || first === line.end) && text.slice(line.start).search(TRUTH_LIST) < 0)
+  const said = saidIn(text.slice(line.start));
+  for (const { number, answer, at, end } of said)
+    add(table, number, answer, piece(read, line.start + at, line.start + end));
+  if ((bodies.length < 2 || first === line.end) && said.length === 0)
     from(ENTRY, (match) => [Number(match[1]), match[2]!]);
   from(LETTERED_TRUTH, (match) => [LETTERS_FROM + placeOf(match[1]!), match[2]!]);
-  for (const match of text.slice(line.start).matchAll(TRUTH_LIST)) {
-    const at = line.start + match.index;
-    for (const number of match[2]!.matchAll(/\d+/g))
-      add(table, Number(number[0]), match[1]!, piece(read, at, at + match[0].length));
-  }
   from(KEY_TO, (match) => [Number(match[1]), match[2]!]);
   if (line.start > 0) return;
   const number = read.passage.list?.ordered ? markerNumber(note, read) : undefined;

@@ -146,7 +146,7 @@ export function converted(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): Key
 }
 
 /** "Which thread must come out?", "Which one dissolves?": the chosen material's fate. */
-function kept(key: Keyed, focus: Span): KeyReading[] | undefined {
+export function kept(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyReading[] | undefined {
   const { items } = key.quiz.question;
   const named = materialsIn(key.chosen.items);
   if (named.length !== 1 || materialsIn(items).length > 0 || negated(key.quiz.question)) return undefined;

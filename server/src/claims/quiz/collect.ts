@@ -131,7 +131,8 @@ function following(reads: readonly Read[], read: Read, asked: boolean): Piece[] 
   const last = pieces?.at(-1)?.read.passage.index;
   if (!pieces || last === undefined || asked) return pieces;
   const next = reads[last + 1]?.passage.text ?? '';
-  return /^\W*(?:the )?(?:correct |right )?(?:answers?|ans|key|wrong|false)\b/i.test(next)
+  return /^\W*(?:the )?(?:correct |right )?(?:answers?|ans|key|wrong|false)\b/i.test(next) ||
+    LETTER_ALONE.test(next)
     ? pieces
     : undefined;
 }
@@ -185,8 +186,9 @@ const asksItself = ({ read, span }: Piece): boolean =>
 /** An answer line right below the choices. */
 function closed(reads: readonly Read[], options: readonly Piece[]): boolean {
   const next = reads[(options.at(-1)?.read.passage.index ?? reads.length) + 1];
-  return next !== undefined && KEY_BELOW.test(next.passage.text);
+  return next !== undefined && (KEY_BELOW.test(next.passage.text) || LETTER_ALONE.test(next.passage.text));
 }
+const LETTER_ALONE = /^\W*[a-f]\W*$/i;
 const KEY_BELOW = /^\W*(?:the )?(?:correct |right )?(?:answers?|ans|key|wrong|false)\b\W*\(?[a-f1-6]\b/i;
 
 /** Stands under a heading of a test. */
@@ -212,12 +214,15 @@ function lettered(reads: readonly Read[], read: Read): Piece[] | undefined {
   for (let i = read.passage.index + 1; i < reads.length && i <= read.passage.index + 6; i++) {
     const next = reads[i]!;
     if (next.passage.list && !leads(read, next) && !sameItem(read, next) && pieces.length === 0) break;
+    if (KEY_OPENS.test(next.passage.text)) break;
     const own = letteredPieces(next, { start: 0, end: next.passage.text.length }, pieces.length);
     if (own.length === 0) break;
     pieces.push(...own);
   }
   return pieces.length >= 2 ? pieces : undefined;
 }
+
+const KEY_OPENS = /^\W*(?:(?:right |correct |model )?answers?|key|ans|solutions?)\b/i;
 
 function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
   const text = read.passage.text.slice(0, within.end);

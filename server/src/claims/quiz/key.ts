@@ -16,7 +16,8 @@ export interface Keyed {
   readonly sequence?: readonly Piece[];
 }
 
-const TICK = /[✓✔☑✅]|\((?:correct|right|answer|key)\)|←\s*(?:correct|answer|key)|\bcorrect answer\b|\*\s*$/i;
+const TICK =
+  /[✓✔☑✅]|\((?:correct|right|answer|key)\)|(?:←|<--?|⇐)\s*(?:correct|answer|key|$)|\bcorrect answer\b|\*\s*$/i;
 const KEY_LINE =
   /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answers?|choices?|options?|response)|ans|keyed|key|solution|correct|right|(?:wrong|false|odd)(?: one| statement)?(?: out)?)\.?\s*(?:is|was|as|:|=|—|–|-|→|⇒|▸|=>)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-]|\s*(?:,|and|&|\+|→)\s*\(?[A-Fa-f]\b|\s+[A-F]\b)/i;
 
@@ -71,12 +72,30 @@ function keyCell(note: Note, reads: readonly Read[], quiz: Quiz): Keyed | undefi
 
 /** Exactly one option in bold, ticked or checked. */
 function marked(quiz: Quiz): Keyed | undefined {
-  for (const test of [ticked, boxed, checked, bold, markedLetter('strong'), markedLetter('emphasis')]) {
+  for (const test of [
+    ticked,
+    boxed,
+    checked,
+    bold,
+    left(quiz),
+    markedLetter('strong'),
+    markedLetter('emphasis'),
+  ]) {
     const hits = quiz.options.filter(test);
     if (hits.length === 1) return { quiz, chosen: hits[0]!, at: hits[0]! };
   }
   return undefined;
 }
+
+/** Every other option is struck out. */
+const left =
+  ({ options }: Quiz) =>
+  (option: Piece): boolean =>
+    !struck(option) && options.every((other) => other === option || struck(other));
+const struck = ({ read, span }: Piece): boolean =>
+  read.passage.marks.some(
+    (mark) => mark.kind === 'strike' && mark.start <= span.start + 2 && mark.end >= span.end - 2,
+  );
 
 /** Only the letter in front of the option is set off. */
 const markedLetter =

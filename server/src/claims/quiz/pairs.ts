@@ -39,7 +39,7 @@ export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
 const placeOfReply = ({ reply }: Pair): string => `${reply.read.passage.index} ${reply.span.start}`;
 
 const ANSWER_LABEL =
-  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|definition|response|reply|solution|key|a)\s*\d{0,2}\s*(?:[.:)=–—-]|is\b|→)\s*/i;
+  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|definition|response|reply|solution|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=–—-]|is\b|→)\s*/i;
 const ARROW = /^\s*(?:→|⇒|➜|►|▸|▶|=>|->|—>|»|>)\s*/;
 const SPEAKER = /^\s*["“]?(\p{Lu}[\p{L}.'’ -]{0,24}?)\s*:\s+/u;
 const OPENERS = /^[\s"“'‘([*—–-]+/;
@@ -64,7 +64,7 @@ export function replyIn(read: Read, span: Span): Reply {
     [OPENERS, ''],
   ] as const) {
     const match = pattern.exec(read.passage.text.slice(start, span.end));
-    if (!match || (kind === 'speaker' && marked)) continue;
+    if (!match || (kind === 'speaker' && (marked || denies(match[1]!)))) continue;
     start += match[0].length;
     marked ||= kind === 'label';
     if (kind === 'speaker') speaker = match[1]!;
@@ -84,6 +84,9 @@ export function questionIn(read: Read, span: Span): Piece {
   }
   return piece(read, start, span.end);
 }
+
+/** "Do not accept: 18 mm": nobody of that name speaks. */
+const denies = (name: string): boolean => /\b(?:not|never|no|wrong|reject|refuse)\b|n['’]t\b/i.test(name);
 
 /** "Wider: 6 Fr or 8 Fr?": nobody of that name speaks. */
 const asks = (name: string): boolean => readItems(name, []).some((item) => item.magnitude !== undefined);
@@ -158,10 +161,27 @@ function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
   const lines = linesOf(read);
   const gaps = lines.flatMap((line, i) => gapped(desk, read, line, lines[i + 1]));
   const asked = read.sentences.flatMap((sentence, i) =>
-    sentence.close === '?' ? answered(desk, read, sentence, i, offered) : [],
+    sentence.close === '?' || requests(sentence) ? answered(desk, read, sentence, i, offered) : [],
   );
   return [...gaps, ...asked];
 }
+
+/** "Name a monofilament.", "Work out the diameter of a 21 Fr drain.": asked without a question mark. */
+const requests = ({ items, close }: Sentence): boolean =>
+  close === '.' &&
+  items.length <= LONGEST_REQUEST &&
+  /^(?:work out|calculate|convert|name (?:an?|one|the)|give (?:an?|one|the)|state|find the)\b/.test(
+    items
+      .slice(0, 2)
+      .map((item) => item.word)
+      .join(' '),
+  );
+const LONGEST_REQUEST = 14;
+
+/** "(1 mark)" between a question and its answer. */
+const marksAlone = (read: Read, sentence: Sentence | undefined): boolean =>
+  sentence !== undefined &&
+  /^\W*\d{1,2} (?:marks?|points?|pts?)\W*$/i.test(read.passage.text.slice(sentence.start, sentence.end));
 
 /** What follows the sentence of a gap on its line, else the passage below. */
 function gapped(desk: Desk, read: Read, line: Span, below: Span | undefined): Pair[] {
@@ -200,9 +220,10 @@ function sentenceStart(read: Read, line: Span, gap: Span): number {
 }
 
 function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: ReadonlySet<number>): Pair[] {
-  const own = read.sentences[i + 1];
+  const step = marksAlone(read, read.sentences[i + 1]) ? 2 : 1;
+  const own = read.sentences[i + step];
   const next = desk.reads[read.passage.index + 1];
-  const [at, from] = own ? [read, i + 1] : next && follows(read, next) ? [next, 0] : [undefined, 0];
+  const [at, from] = own ? [read, i + step] : next && follows(read, next) ? [next, 0] : [undefined, 0];
   const first = at?.sentences[from];
   if (!at || !first || severalEntries(at)) return [];
   const short = first.items.length <= 2 && at.sentences[from + 1] !== undefined;

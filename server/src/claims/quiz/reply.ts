@@ -1,5 +1,6 @@
 /** What a question asserts together with its reply in free words: "Is a 22 G wider than an 18 G? No.", "And 24 Fr? Eight." */
 
+import type { Span } from '../../notes/model.ts';
 import { compound } from '../compound.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Claim, OrderClaim, Stance } from '../model.ts';
@@ -7,7 +8,7 @@ import type { Item } from '../text/items.ts';
 import { measuredWords } from '../text/magnitudes.ts';
 import { groups, operand } from '../text/scene.ts';
 import { HEDGES, NEGATIONS } from '../words/changes.ts';
-import { coloured, converted, joined, negated, threaded, worked } from './choice.ts';
+import { coloured, converted, joined, kept, negated, threaded, worked } from './choice.ts';
 import type { Quiz } from './collect.ts';
 import {
   askedMagnitude,
@@ -15,6 +16,7 @@ import {
   type Desk,
   type KeyReading,
   limited,
+  mark,
   onKey,
   readAs,
   sceneOf,
@@ -25,6 +27,7 @@ import {
 } from './desk.ts';
 import { elliptic } from './ellipsis.ts';
 import { chosenIn, filled } from './gap.ts';
+import type { Keyed } from './key.ts';
 import { type Pair, replySpan } from './pairs.ts';
 import { NO, YES } from './yes.ts';
 
@@ -182,7 +185,46 @@ function told(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const quiz: Quiz = { question: pair.question, number: 0, options: [], end: 0, last: 0 };
   const key = { quiz, chosen: pair.reply };
   const focus = replySpan(pair);
-  return converted(key, focus) ?? anyCode(coloured(key, focus)) ?? sentence(pair, desk);
+  return (
+    converted(key, focus) ??
+    anyCode(coloured(key, focus)) ??
+    materialNamed(pair, key, focus) ??
+    happens(pair, desk) ??
+    sentence(pair, desk)
+  );
+}
+
+/** "Which suture needs no removal? Nylon.", "Name a monofilament. Silk.": a material and little else. */
+function materialNamed(
+  pair: Pair,
+  key: Pick<Keyed, 'quiz' | 'chosen'>,
+  focus: Span,
+): KeyReading[] | undefined {
+  const text = textOf(pair.question.items);
+  const words = pair.reply.items.filter((item) => item.kind === 'word');
+  return /\b(?:which|what|name|give|state)\b/.test(text) && words.length <= 3 && !EXCHANGES.test(text)
+    ? kept(key, focus)
+    : undefined;
+}
+const EXCHANGES = /\b(?:for|than|instead|replaces?|swap|rather|before|after|like|as|from|with|did|except)\b/;
+
+/** "What happens to the bore as the gauge number climbs? It grows.": the clause and what is said to happen. */
+function happens(pair: Pair, desk: Desk): KeyReading[] | undefined {
+  const { items } = pair.question;
+  const match =
+    /\bwhat (?:happens|does happen|becomes) (?:to|of) (?:the )?((?:\S+ ){1,3}?)(if|when|as|once|with)\b/.exec(
+      textOf(items),
+    );
+  const from = match ? items.findIndex((item) => item.word === match[2] && item.kind === 'word') : -1;
+  const scene = sceneOf(desk, pair.question);
+  if (!match || from < 0 || !scene) return undefined;
+  const noun = items
+    .slice(0, from)
+    .findLastIndex((item) => item.axisNoun !== undefined || item.magnitude !== undefined);
+  const said = pair.reply.items.filter((item) => !/^(?:it|they|that|the|\.)$/.test(item.word));
+  if (noun < 0 || said.length === 0 || said.length > 3) return [];
+  const clause = items.slice(from).filter((item) => item.word !== '?');
+  return asserted(readAs(scene, [...clause, mark(','), mark('the'), items[noun]!, ...said]), pair);
 }
 
 /** A whole statement with a size of its own after another statement mends it: the two are not one sentence. */

@@ -27,6 +27,7 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
         c !== prompt && REPLY_HEAD.test(head) && !OTHERS.test(head) && !(choices && /^\W*a\W*$/i.test(head)),
     );
     if (reply < 0) return [];
+    const offer = heads.findIndex((head) => OFFER_HEAD.test(head));
     return rows.slice(1).flatMap((row) => {
       const asked = reads[row[prompt < 0 ? asking(row, reads) : prompt] ?? -1];
       const given = reads[row[reply] ?? -1];
@@ -34,7 +35,7 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
       const { text } = asked.passage;
       return [
         {
-          question: questionIn(asked, { start: 0, end: text.length }),
+          question: withChoices(questionIn(asked, { start: 0, end: text.length }), reads[row[offer] ?? -1]),
           reply: wholePiece(given),
           marked: true,
         },
@@ -42,6 +43,12 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
     });
   });
 }
+
+const OFFER_HEAD = /^\W*(?:options?|choices?|choose from|pick from|out of|of)\W*$/i;
+
+/** The choices stand in a cell of their own. */
+const withChoices = (question: Piece, offer: Read | undefined): Piece =>
+  offer ? { ...question, items: [...question.items, ...offer.items] } : question;
 
 /** Without a header for it, the questions are known by their marks. */
 const asking = (row: readonly number[], reads: readonly Read[]): number =>

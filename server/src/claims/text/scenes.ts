@@ -109,7 +109,7 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
     const { sentence: settled, open } = settleAlternatives(whole, passage);
     return splitErratum(settled, sentences[i - 1], errata()).map(({ sentence, erratum, built }): Scene => {
       const keys = lazy(() => ({
-        ...(truth() ? { truthItem: true } : {}),
+        ...(truth() || key() ? { truthItem: true } : {}),
         ...(key() ? { key: key() } : {}),
         ...lined()(sentence.start),
         ...keyedElsewhere(note, read, sentence, answers),

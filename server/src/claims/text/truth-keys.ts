@@ -65,7 +65,7 @@ export function truthKey(
   read: Read,
   truth: boolean,
 ): 'true' | 'false' | undefined {
-  if (!truth) return undefined;
+  if (!truth && !markedBeside(reads, read)) return undefined;
   const boxes = BOXES.exec(read.passage.text);
   if (boxes) {
     const second = boxes[1] !== ' ';
@@ -78,6 +78,17 @@ export function truthKey(
   const front = FRONT_KEY.exec(read.passage.text) ?? /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
   return front ? (/^(?:T|[✅✔☑])/u.test(front[1] ?? front[2] ?? '') ? 'true' : 'false') : undefined;
 }
+
+/** "- F: …" where the items beside it open with T or F as well: no speaker. */
+const MARKED_ITEM = /^\(?(?:T|F)\)?\s*[:.)–—-]\s/;
+const markedBeside = (reads: readonly Read[], { passage }: Read): boolean => {
+  if (!passage.list || !MARKED_ITEM.test(passage.text)) return false;
+  const beside = [-2, -1, 1, 2].flatMap((step) => {
+    const near = reads[passage.index + step]?.passage;
+    return near?.list && near.list.list === passage.list!.list ? [near.text] : [];
+  });
+  return beside.length > 0 && beside.every((text) => MARKED_ITEM.test(text));
+};
 
 const ANSWER_HEADER =
   /\b(?:key|answers?|true|t\/f|t or f|correct|right|so\?|verdict|holds|agree|fact or (?:myth|fiction))\b|\byes ?(?:\/|or) ?no\b/i;
@@ -162,9 +173,31 @@ function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'fals
   const table = cell && note.tables[cell.table];
   if (!cell || !table || cell.row === 0) return undefined;
   if (REASON_HEADER.test(reads[table.rows[0]![cell.column]!]?.passage.text ?? '')) return undefined;
+  const blank = blankKey(reads, table, cell.row, cell.column);
+  if (blank) return blank;
   const answers = rowAnswers(table.rows[cell.row]!, table, reads);
   return answers.find(({ column }) => column !== cell.column)?.says ?? tickedKey(reads, table, cell.row);
 }
+
+/** Under "Tick if true" a cell left empty, where others are ticked and nothing else stands there, says that the row is false. */
+function blankKey(
+  reads: readonly Read[],
+  table: Table,
+  row: number,
+  own: number,
+): 'true' | 'false' | undefined {
+  const column = table.rows[0]!.findIndex(
+    (index, c) => c !== own && TICK_TRUE.test(reads[index]?.passage.text ?? ''),
+  );
+  if (column < 0 || table.rows.length > MANY_ROWS) return undefined;
+  const cells = columnOf(table, column, reads).map((text) => text.trim());
+  const ticked = cells.some((text) => TICKED.test(text));
+  if (!ticked || cells.some((text) => text !== '' && !TICKED.test(text))) return undefined;
+  return TICKED.test(cells[row - 1] ?? '') ? 'true' : 'false';
+}
+const TICK_TRUE = /^\W*tick(?:ed)? (?:if|when|the) (?:true|right|correct)/i;
+const TICKED = /^(?:✓|✔|✅|☑|x|\[x\])$/iu;
+const MANY_ROWS = 40;
 
 const LINE_FRONT =
   /^\W{0,3}?(?:\d{1,2}[.)]?\s+)?(?:[[(]\s*(T|F|True|False|✓|✔|✗|✘)\s*[\])]|(TRUE|FALSE|True|False)\s*:|(T|F)(?=\s+\d{1,2}[.)]\s))/u;

@@ -88,10 +88,12 @@ export const handedThread = (place: Place, bare: Bare): Verdict | undefined =>
 
 /** "tie the tubing with a two", "pass a 2": thread named in the sentence, nothing after the number. */
 const tied = (place: Place): boolean =>
-  /\b(?:pass|tie|tied|ties|use|with|hand|close|stitch)\b[a-z\s]{0,30}\san?\s["“‘']?$/i.test(place.before) &&
-  (place.devices.some((hit) => hit.means === 'suture') ||
-    /^\s?on an? (?:round|taper|cutting|reverse)/i.test(place.after)) &&
-  ENDS.test(place.after);
+  (/\b(?:clos(?:e|es|ed|ing)|ti(?:e|es|ed)|sew|sewn|stitch(?:ed)?)\swith\s$/i.test(place.before) &&
+    ENDS.test(place.after)) ||
+  (/\b(?:pass|tie|tied|ties|use|with|hand|close|stitch)\b[a-z\s]{0,30}\san?\s["“‘']?$/i.test(place.before) &&
+    (place.devices.some((hit) => hit.means === 'suture') ||
+      /^\s?on an? (?:round|taper|cutting|reverse)/i.test(place.after)) &&
+    ENDS.test(place.after));
 
 /** "2 silk sutures", "2 polypropylene mesh sheets": a count. */
 const counted = (place: Place, from: number): boolean =>

@@ -109,7 +109,6 @@ const FAR: ReadonlySet<RungName> = new Set([
   'note',
   'general-device',
   'label',
-  'flow',
   'tube-decimal',
 ]);
 /** Rungs that settle a number whatever word follows. */

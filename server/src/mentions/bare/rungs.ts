@@ -244,9 +244,23 @@ const title: Rung = ({ place, board }) =>
 
 /** Talk of flow is talk of cannulas, in a note that has gauges. */
 const flow: Rung = ({ place }) =>
-  FLOW.test(place.text) && factsOf(place.around).gauge ? ['needle-gauge'] : [];
+  factsOf(place.around).gauge && (FLOW.test(lately(place)) || FLOW.test(turnBefore(place)))
+    ? ['needle-gauge']
+    : [];
+
+/** The sentence and what stands shortly before it in the passage. */
+const lately = ({ scene, sentence }: Place): string =>
+  scene.passage.text.slice(Math.max(0, sentence.start - 100), sentence.end);
+
+/** A short passage just before under the same heading that names no thing: the turn of talk that is answered. */
+function turnBefore({ around, scene }: Place): string {
+  const last = around.scenes[scene.passage.index - 1];
+  if (!last || last.kinds.size > 0 || last.passage.kind === 'heading' || last.passage.text.length > 120)
+    return '';
+  return last.passage.path.join() === scene.passage.path.join() ? last.passage.text : '';
+}
 const FLOW =
-  /\b(?:drips?|flows?|runs? like|runs? (?:faster|slower)|volume|(?:for|of|take) blood|transfus\w*|infus\w*|bolus\w*|saline|lit(?:er|re) (?:first|faster)|veins?)\b/i;
+  /\b(?:drips?|flows?|runs? like|runs? (?:faster|slower)|volume|(?:for|of|take) (?:the )?blood|contrast|bled|bleeds?|bleeding|ha?emorrhages?|resus\w*|transfus\w*|infus\w*|bolus\w*|saline|lit(?:er|re) (?:first|faster)|veins?)\b/i;
 
 /** "14, 16, 18, 20": the gauges of the cannulas, where the note speaks more of gauge than of French. */
 const gaugeRun: Rung = ({ bare, board }) => {

@@ -89,7 +89,7 @@ const STORES = wholeWords([
 
 /** Talk of how wide or fast a thing is, or of what is named: the context is there to be followed. */
 export const SIZE_TALK =
-  /\b(?:[a-z]+er than|thick\w*|thinn?\w*|wid(?:e|er|est|th)|narrow\w*|bores?|fine[rst]*|big\w*|large\w*|small\w*|flows?|fast\w*|slow\w*|runs?|millilit\w+|m[lL]|drips?|gau?ges?|french|diameters?|usual\w*|instead|number|fails?|bleed\w*|blood|transfus\w*|veins?|vein|contrast|colou?r)\b|[0-9]\s?-?(?:mm|G|Fr|Ch)\b/i;
+  /\b(?:[a-z]+er than|thick\w*|thinn?\w*|wid(?:e|er|est|th)|narrow\w*|bores?|fine[rst]*|big\w*|large\w*|small\w*|flows?|fast\w*|slow\w*|runs?|millilit\w+|m[lL]|drips?|gau?ges?|french|diameters?|usual\w*|instead|number|fails?|bleed\w*|bled|blood|transfus\w*|veins?|vein|contrast|colou?r)\b|[0-9]\s?-?(?:mm|G|Fr|Ch)\b/i;
 
 const AFTER =
   /^["”’'*_]?\s?(?:[.,;:)?!"”’*_]|$|(?:and|for|when|from|by|at|on|with|in|into|to|out|ready|please|before|over|back|each|as|open|here|there|aside|handy|now|today|tonight|tomorrow|if|in case|so|put|placed|sited)\b)/i;

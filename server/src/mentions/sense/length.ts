@@ -217,6 +217,10 @@ function closesQuote(before: string): boolean {
   return open || before.lastIndexOf('“') > before.lastIndexOf('”');
 }
 
+/** "put a 16 in": the verb takes the word. */
+const PUT_IN =
+  /\b(?:put|puts|get|gets|got|have|has|had|leave|left|keep|slip|slid|pop|popped|stick|stuck|went|goes)\s(?:[a-z]+\s){0,2}(?:an?|the)\s$/i;
+
 /** "in" is the preposition far more often than the unit. */
 function inchUnit(place: Place, match: string): boolean {
   if (/["”]\.?$/.test(match) && closesQuote(place.before))
@@ -224,6 +228,7 @@ function inchUnit(place: Place, match: string): boolean {
   // A sentence that begins with "In" after the number of a section.
   if (/\sIn$/.test(match)) return false;
   if (!/[\s]in\.?$/.test(match)) return true;
+  if (PUT_IN.test(place.before) && /^[0-9]+\sin/.test(match)) return false;
   if (/[½¼¾⅛⅜⅝⅞⅓⅔]/.test(match) && !/^\s(?:the|an?|each|every)\b/i.test(place.after)) return true;
   if (
     /^\s(?:the|a|an|each|every|this|that|my|our|your|his|her|its|their|any|all|[0-9]|water|place|and out|one|two|case|order|use|stock|total|line|half|bay|room|adults?|children|series|width and)\b/i.test(

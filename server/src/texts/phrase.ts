@@ -31,15 +31,27 @@ export function tell(part: Part, locale: Locale = 'en'): string {
 export const say = <T extends Text>(locale: Locale | undefined, text: T, ...filling: Filling<T>): string =>
   tell(phrase(text, ...filling), locale);
 
-const SLOT = /\{(\^?)(\w+)\}/g;
+/** Templates cut at their slots, once each: text and names of slots in turn. There are as many as stand in the tables. */
+const cut = new Map<string, readonly string[]>();
+
+function piecesOf(template: string): readonly string[] {
+  const known = cut.get(template);
+  if (known !== undefined) return known;
+  const pieces = template.split(/\{(\^?\w+)\}/);
+  cut.set(template, pieces);
+  return pieces;
+}
 
 function filled({ text, parts }: Phrase, locale: Locale): string {
-  const template = text[locale];
-  if (!template.includes('{')) return template;
-  return template.replace(SLOT, (_, capital: string, name: string) => {
-    const words = tell(parts[name] ?? '', locale);
-    return capital === '' ? words : upper(words);
-  });
+  const pieces = piecesOf(text[locale]);
+  let told = pieces[0]!;
+  for (let i = 1; i < pieces.length; i += 2) told += slot(pieces[i]!, parts, locale) + pieces[i + 1]!;
+  return told;
+}
+
+function slot(name: string, parts: Phrase['parts'], locale: Locale): string {
+  if (!name.startsWith('^')) return tell(parts[name] ?? '', locale);
+  return upper(tell(parts[name.slice(1)] ?? '', locale));
 }
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -9,8 +9,8 @@ export const ABOUT_DE: Readonly<Record<string, { readonly title: string; readonl
     docs: 'Zwei Größen werden nach Dicke, lichter Weite, Reißfestigkeit oder dem Loch verglichen, das sie machen, und die Tabellen sagen das Gegenteil. Größen verschiedener Systeme werden in Millimetern verglichen, und nur, wenn sich ihre Bereiche nicht überschneiden.',
   },
   'flow-comparison': {
-    title: 'Die größere lichte Weite lässt schneller durch',
-    docs: 'Von zwei gleich langen Venenverweilkanülen lässt die weitere schneller durch. Geprüft wird nur die Reihenfolge, nie eine Flussrate; bei verschiedenen Längen wird nichts gemeldet.',
+    title: 'Die größere lichte Weite hat mehr Durchfluss',
+    docs: 'Von zwei gleich langen Venenverweilkanülen hat die weitere mehr Durchfluss. Geprüft wird nur die Reihenfolge, nie eine Flussrate; bei verschiedenen Längen wird nichts gemeldet.',
   },
   'size-conversion': {
     title: 'Der umgerechnete Wert stimmt nicht',

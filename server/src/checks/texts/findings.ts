@@ -3,7 +3,7 @@ import type { Texts } from '../../texts/index.ts';
 
 export const UNCLEAR = {
   says: { en: '“{text}” can be read as {readings}.', de: '„{text}“ lässt sich lesen als {readings}.' },
-  either: { en: '{first}, or as {last}', de: '{first} oder als {last}' },
+  either: { en: '{first}, or as {last}', de: '{first}, oder als {last}' },
   as: { en: ', as ', de: ', als ' },
   holds: { en: 'Write out the one you mean.', de: 'Schreiben Sie aus, was gemeint ist.' },
   fix: { en: 'Write “{text}” ({meaning})', de: '„{text}“ schreiben ({meaning})' },

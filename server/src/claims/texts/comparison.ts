@@ -37,9 +37,9 @@ export const RELATION = {
     { en: 'is as wide inside as', de: 'ist innen so weit wie' },
   ],
   flow: [
-    { en: 'flows faster than', de: 'lässt schneller durch als' },
-    { en: 'flows slower than', de: 'lässt langsamer durch als' },
-    { en: 'flows as fast as', de: 'lässt so schnell durch wie' },
+    { en: 'flows faster than', de: 'hat mehr Durchfluss als' },
+    { en: 'flows slower than', de: 'hat weniger Durchfluss als' },
+    { en: 'flows as fast as', de: 'hat so viel Durchfluss wie' },
   ],
   strength: [
     { en: 'is stronger than', de: 'ist reißfester als' },

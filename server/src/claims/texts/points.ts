@@ -9,7 +9,7 @@ export const POINT = {
   },
   saysCurve: {
     en: 'Says the edge of a {point} needle lies on the {curve} curve.',
-    de: 'Hier steht: Die Schneide einer {point} liegt an der {curve} der Krümmung.',
+    de: 'Hier steht: Eine {point} hat ihre Schneide an der {curve} der Krümmung.',
   },
   holds: { en: 'A {point} needle {where}.', de: 'Eine {point} {where}.' },
   edgeless: { en: 'has no cutting edge', de: 'hat keine Schneide' },

@@ -53,7 +53,7 @@ export const HUB = {
 
 export const TOOLTIP = {
   unclear: { en: '{text} can be read as {readings}', de: '{text} lässt sich lesen als {readings}' },
-  or: { en: ', or ', de: ' oder als ' },
+  or: { en: ', or ', de: ', oder als ' },
   outer: { en: 'Outer diameter by {standard}', de: 'Außendurchmesser nach {standard}' },
   inner: { en: 'Inner diameter by {standard}', de: 'Innendurchmesser nach {standard}' },
   innerShort: { en: '{measure} ID', de: '{measure} ID' },

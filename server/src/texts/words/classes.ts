@@ -9,7 +9,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   'a fine needle': 'eine feine Kanüle',
   'a thick needle': 'eine dicke Kanüle',
   'Large-bore IV access is 14 to 16 G; some texts include 18 G, none a thinner one':
-    'Ein großlumiger venöser Zugang hat 14 bis 16 G; manche Texte zählen 18 G dazu, keiner eine dünnere',
+    'Ein großlumiger venöser Zugang hat 14 bis 16 G; manche Texte zählen 18 G dazu, keiner eine dünnere Größe',
   '14 and 16 G are large-bore, at the wide end of the scale':
     '14 und 16 G sind großlumig, am weiten Ende der Skala',
   'Large-bore chest drains are more than 20 Fr; 14 Fr and less is small-bore':

@@ -14,9 +14,9 @@ export const RULES: Readonly<Record<string, string>> = {
     'Führungsdrähte werden in Zoll benannt: 0,014 in sind 0,36 mm und 0,035 in sind 0,89 mm',
   'A thou is a thousandth of an inch, 0.0254 mm': 'Ein Thou ist ein Tausendstel Zoll, 0,0254 mm',
   'Of two cannulas of one gauge the longer flows slower':
-    'Von zwei Venenverweilkanülen mit gleichem Gauge lässt die längere langsamer durch',
+    'Von zwei Venenverweilkanülen mit gleichem Gauge hat die längere weniger Durchfluss',
   'Of two cannulas of one length the wider flows faster':
-    'Von zwei gleich langen Venenverweilkanülen lässt die weitere schneller durch',
+    'Von zwei gleich langen Venenverweilkanülen hat die weitere mehr Durchfluss',
   'millimetres are French divided by 3': 'Millimeter sind Charrière geteilt durch 3',
   'millimetres are French multiplied by 3': 'Millimeter sind Charrière mal 3',
   'French is millimetres multiplied by 3': 'Charrière ist Millimeter mal 3',
@@ -89,10 +89,10 @@ export const RULES: Readonly<Record<string, string>> = {
   'The USP size is the diameter of the thread; the needle is described apart from it':
     'Die USP-Stärke ist der Durchmesser des Fadens; die Nadel wird gesondert beschrieben',
   'the figure before “-0” is not the number of zeros': 'die Ziffer vor „-0“ ist nicht die Anzahl der Nullen',
-  'a longer cannula flows slower': 'eine längere Venenverweilkanüle lässt langsamer durch',
-  'a longer cannula flows faster': 'eine längere Venenverweilkanüle lässt schneller durch',
-  'a wider cannula flows faster': 'eine weitere Venenverweilkanüle lässt schneller durch',
-  'a wider cannula flows slower': 'eine weitere Venenverweilkanüle lässt langsamer durch',
+  'a longer cannula flows slower': 'eine längere Venenverweilkanüle hat weniger Durchfluss',
+  'a longer cannula flows faster': 'eine längere Venenverweilkanüle hat mehr Durchfluss',
+  'a wider cannula flows faster': 'eine Venenverweilkanüle mit größerer lichter Weite hat mehr Durchfluss',
+  'a wider cannula flows slower': 'eine Venenverweilkanüle mit größerer lichter Weite hat weniger Durchfluss',
   'gauge measures the inner diameter': 'Gauge misst den Innendurchmesser',
   'Needle gauge goes by the outer diameter; the bore depends on the wall':
     'Das Gauge einer Kanüle richtet sich nach dem Außendurchmesser; die lichte Weite hängt von der Wand ab',

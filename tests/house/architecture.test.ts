@@ -120,6 +120,16 @@ describe('the order of the folders', () => {
     expect(refused(client, inside)).toEqual([]);
   });
 
+  it('copies a scene only with what its place settles, which a spread would leave behind', () => {
+    const spread = server.filter(
+      ({ path }) =>
+        path.startsWith('server/src/claims/') &&
+        path !== 'server/src/claims/text/place.ts' &&
+        /\.\.\.scene\s*[,}]|\.\.\.rest \} = scene\b/.test(read(path)),
+    );
+    expect(spread.map(({ path }) => path)).toEqual([]);
+  });
+
   it('has no circle of files that need each other to run', () => {
     expect(circle(server)).toBeUndefined();
   });

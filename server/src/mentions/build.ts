@@ -14,7 +14,7 @@ export function mentionOf(place: Place, candidate: Candidate, verdict: Verdict):
   if (verdict.is === 'nothing') return undefined;
   const { passage } = place.scene;
   const { span, item, notation } = candidate;
-  const base = {
+  const built: Built = {
     passage: passage.index,
     span,
     source: sourceSpan(passage, span),
@@ -22,30 +22,33 @@ export function mentionOf(place: Place, candidate: Candidate, verdict: Verdict):
     notation: notation.id,
     decimals: item.decimals,
     evidence: [verdict.evidence],
-    ...(item.spoken ? { spoken: true } : {}),
   };
-  if (verdict.is === 'ambiguous')
-    return { ...base, kind: 'ambiguous', sizes: [], readings: verdict.readings };
+  if (item.spoken) built.spoken = true;
+  if (verdict.is === 'ambiguous') {
+    built.kind = 'ambiguous';
+    built.sizes = [];
+    built.readings = verdict.readings;
+    return built as Mention;
+  }
   const { system } = verdict;
   const values = verdict.values ?? item.values;
   if (!values.every((value) => plausible(system, value))) return undefined;
   const device = deviceOf(place, verdict.evidence.rule === 'gauge-by-length' ? 'needle-gauge' : system);
   const material = materialOf(place, system);
-  const bound = boundOf(place.before, place.after, base.text);
-  return {
-    ...base,
-    kind: values.length > 1 ? 'range' : 'size',
-    sizes: values.map((value) => ({ system, value })),
-    readings: [],
-    ...(device ? { device } : {}),
-    ...(material ? { material } : {}),
-    ...(bound ? { bound } : {}),
-    ...(approximate(place.before) ? { approximate: true } : {}),
-    ...(isLength(place, verdict.evidence.rule, { system, value: values[0]! }, device)
-      ? { length: true }
-      : {}),
-  };
+  const bound = boundOf(place.before, place.after, built.text);
+  built.kind = values.length > 1 ? 'range' : 'size';
+  built.sizes = values.map((value) => ({ system, value }));
+  built.readings = [];
+  if (device) built.device = device;
+  if (material) built.material = material;
+  if (bound) built.bound = bound;
+  if (approximate(place.before)) built.approximate = true;
+  if (isLength(place, verdict.evidence.rule, { system, value: values[0]! }, device)) built.length = true;
+  return built as Mention;
 }
+
+/** A mention under way. Its parts are set one by one: spreading them together takes longer than finding them. */
+type Built = { -readonly [Part in keyof Mention]?: Mention[Part] } & Pick<Mention, 'text'>;
 
 /** Thickest needle, mm: what is longer is a length. */
 const THICKEST_NEEDLE = 4;

@@ -7,6 +7,7 @@ import { sourceSpan } from '../../notes/index.ts';
 import { colourCodeOf, gaugesOf } from '../../sizes/index.ts';
 import type { Device } from '../../sizes/model.ts';
 import type { Item } from '../text/items.ts';
+import { changed } from '../text/place.ts';
 import type { Scene } from '../text/scene.ts';
 import { codeOf } from '../words/codes.ts';
 import { beside } from './beside.ts';
@@ -76,7 +77,7 @@ function withSizes(scene: Scene): Scene | undefined {
     stands(items, i) ? sizeOf(scene, i, codeBeside(items, i) ?? around) : undefined,
   );
   if (put.some((item) => item === undefined)) return undefined;
-  return { ...scene, items: items.map((item, i) => put[at.indexOf(i)] ?? item) };
+  return changed(scene, { items: items.map((item, i) => put[at.indexOf(i)] ?? item) });
 }
 
 /** Central lines and filter needles have colours of their own; so have the things hubs are told apart from. */

@@ -1,5 +1,6 @@
 /** A length that answers what was asked, or takes up what was said, in the sentence before. */
 import type { Item } from '../text/items.ts';
+import { changed } from '../text/place.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { equate, LENGTHS } from './equate.ts';
 import type { Reading } from './model.ts';
@@ -34,7 +35,7 @@ export function answered(scene: Scene, all: readonly Group[]): Reading[] {
   if (previous.items.length > 14 || CHOICE.test(previous.items.map((item) => item.word).join(' '))) return [];
   // The question's items are not this sentence's: the claim stands on the answer alone.
   const shift = previous.items.length;
-  const joined = { ...scene, items: [...previous.items, ...scene.items] };
+  const joined = changed(scene, { items: [...previous.items, ...scene.items] });
   return equate(joined, left, { ...answer, from: answer.from + shift, to: answer.to + shift }).map(
     (reading) => ({ ...reading, at: answer.from, from: answer.from, to: answer.to }),
   );

@@ -6,6 +6,7 @@ import { wordValue } from '../../mentions/words/numbers.ts';
 import type { System } from '../../sizes/model.ts';
 import type { EquivalenceClaim, Operand } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { changed } from '../text/place.ts';
 import { remembered } from '../text/remember.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -264,7 +265,7 @@ function overSentences(scene: Scene): Reading[] {
     if (lead.some(({ close, items }) => close === '?' || items.length > 30)) return [];
     const earlier = lead.flatMap(({ items }) => items.filter((item) => !/^[.!]$/.test(item.word)));
     if (![...earlier, ...own].some((item) => SIGNS.test(item.word))) continue;
-    const joined: Scene = { ...scene, items: [...earlier, ...own] };
+    const joined = changed(scene, { items: [...earlier, ...own] });
     const shift = earlier.length;
     const found = sumsIn(joined.items).flatMap((sum) => {
       const system = sum.result.at >= shift && sum.from < shift ? systemOf(joined, sum) : undefined;

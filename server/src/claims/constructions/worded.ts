@@ -4,6 +4,7 @@
  */
 import type { Item } from '../text/items.ts';
 import { LENGTH_HEDGES, LENGTH_UNITS, withLengths } from '../text/lengths.ts';
+import { changed } from '../text/place.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { equate } from './equate.ts';
 import { readPairs } from './equivalence.ts';
@@ -24,7 +25,7 @@ export const worded: Construction = {
       said
         ? { ...reading, at: said.at[reading.at]!, from: said.at[reading.from]!, to: said.at[reading.to]! }
         : reading;
-    const row = { ...scene, items };
+    const row = said ? changed(scene, { items }) : scene;
     const pairs = said ? readPairs(row).filter(openEnded) : [];
     return [...pairs, ...ahead(row), ...resumed(row)].map(back);
   },
@@ -69,7 +70,7 @@ function resumed(scene: Scene): Reading[] {
     return [];
   if (previous.close === '?' || items[length.to + 1]?.magnitude?.degree === 'comparative') return [];
   const shift = previous.items.length;
-  const joined = { ...scene, items: [...previous.items, ...items] };
+  const joined = changed(scene, { items: [...previous.items, ...items] });
   return equate(joined, size, { ...length, from: length.from + shift, to: length.to + shift }).map(
     (reading) => ({
       ...reading,

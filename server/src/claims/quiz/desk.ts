@@ -8,6 +8,7 @@ import type { Reading } from '../constructions/model.ts';
 import type { Axis, Claim, ComparisonClaim, Operand, Stance } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { changed } from '../text/place.ts';
 import { type Group, groups, operand, type Scene } from '../text/scene.ts';
 import type { Read } from '../text/scenes.ts';
 import { type Piece, piece } from './piece.ts';
@@ -49,8 +50,8 @@ export const mark = (word: string): Item => ({
 /** Everything the grammar reads in a row of items taken as one sentence that stands alone. */
 export function readingsIn(scene: Scene, items: readonly Item[]): { scene: Scene; readings: Reading[] } {
   const sentence = { items, start: 0, end: 0, close: '.' };
-  const { next: _, lead: __, ...rest } = scene;
-  const own: Scene = { ...rest, items, before: [], after: [], context: [], sentence };
+  const apart = { before: [], after: [], context: [], next: undefined, lead: undefined };
+  const own = changed(scene, { ...apart, items, sentence });
   return { scene: own, readings: CONSTRUCTIONS.flatMap((construction) => construction.read(own)) };
 }
 

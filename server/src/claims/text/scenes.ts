@@ -10,6 +10,7 @@ import { labelNumber, markerNumber, type Piece } from '../quiz/piece.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { settleAlternatives } from './alternatives.ts';
 import { type Item, readItems } from './items.ts';
+import { placed } from './place.ts';
 import { quotationSpans } from './quotations.ts';
 import { type Scene, wordsOf } from './scene.ts';
 import { type Sentence, splitSentences } from './sentences.ts';
@@ -114,7 +115,7 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
         ...lined()(sentence.start),
         ...keyedElsewhere(note, read, sentence, answers),
       }));
-      return {
+      const given = {
         note,
         passage,
         sentence,
@@ -129,22 +130,9 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
         reported,
         next,
         lead: around.lead,
-        get system() {
-          return system();
-        },
-        get option() {
-          return option() || open || leftEmpty(reads, read) || unfilled(passage.text, sentence);
-        },
-        get truthItem() {
-          return keys().truthItem;
-        },
-        get key() {
-          return keys().key;
-        },
-        get keyAt() {
-          return keys().keyAt;
-        },
       };
+      const chosen = () => option() || open || leftEmpty(reads, read) || unfilled(passage.text, sentence);
+      return placed(given, { system, option: chosen, keys });
     });
   });
 }

@@ -29,6 +29,7 @@ class SceneInPlace implements Scene {
   readonly after: readonly Sentence[];
   readonly context: readonly Sentence[];
   readonly headings: readonly string[];
+  readonly named: Scene['named'];
   readonly next: Scene['next'];
   readonly lead: Scene['lead'];
   readonly quotes: Scene['quotes'];
@@ -45,6 +46,7 @@ class SceneInPlace implements Scene {
     this.after = given.after;
     this.context = given.context;
     this.headings = given.headings;
+    this.named = given.named;
     this.next = given.next;
     this.lead = given.lead;
     this.quotes = given.quotes;

@@ -127,7 +127,7 @@ const TIES = new Set(
   cannulas catheter catheters chest feeding nasogastric pleural thoracic not isn't aren't . venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such hand arm forearm vein always really definitely certainly too so with fine good enough
   chest trolley cart tray hand over give offer
   sit sits run runs range ranges bracket from between covers cover anything everything what we mean by locking pigtail
-  meaning think then example instance including namely adults come comes as children's therefore thus hence say will do serve serves drainage something like these those all take qualify bed bay room states were used considered regarded deemed reckoned rated termed labelled include includes including falls fall into class group category this ward unit ask want only placed sited
+  meaning think range resuscitation trauma transfusion shock bleeding haemorrhage hemorrhage anywhere then example instance including namely adults come comes as children's therefore thus hence say will do serve serves drainage something like these those all take qualify bed bay room states were used considered regarded deemed reckoned rated termed labelled include includes including falls fall into class group category this ward unit ask want only placed sited
   belongs belong sits lives with pigtails shelf drains drain tubes sold known classed counted described
   among amongst both each left right on side
   true plain ready already here there grown-up proper call called call it open use put place insert choose grab take pick get fetch reach go`.split(

@@ -82,7 +82,25 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   const size = sizes[0];
   if (!number || !size || !alike(numbers) || !agree(sizes)) return [];
   if (!linked(items, number, size)) return [];
-  return [directionClaim(scene, from, number, size)];
+  const both = bothScales(items, number);
+  if (both === undefined) return [];
+  return [directionClaim(scene, from, { ...number, system: both }, size)];
+}
+
+/** "Gauge and French both rise with the width": said of each, so of the one that goes the other way. */
+function bothScales(items: readonly Item[], number: NumberSide): NumberSide['system'] | undefined {
+  const joined = items.some(
+    (item, i) =>
+      item.system &&
+      items[i + 1]?.word === 'and' &&
+      items[i + 2]?.system &&
+      item.system !== items[i + 2]!.system,
+  );
+  if (!joined) return number.system;
+  const systems = new Set(items.flatMap((item) => item.system ?? []));
+  const both = items.some((item) => /^(?:both|alike|each)$/.test(item.word));
+  if (!both || systems.size !== 2 || !systems.has('needle-gauge') || !systems.has('french')) return undefined;
+  return number.sign === 1 ? 'needle-gauge' : 'french';
 }
 
 /** Several number words are fine when they are of one system and go one way. */

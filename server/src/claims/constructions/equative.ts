@@ -1,7 +1,7 @@
 /** "1-0 and 0 are the same size", "as thick as", "two-aught is another way to say number two". */
 import type { Item, Magnitude } from '../text/items.ts';
 import { compares, decidable, type Measured } from '../text/magnitudes.ts';
-import { distinct, type Group, groups, type Scene, sameSystem, together } from '../text/scene.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem, together } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison, wordless } from './than.ts';
 
@@ -51,7 +51,10 @@ export const equative: Construction = {
     { sizes: 2, like: SAY_CUE },
   ],
   read(scene) {
-    const all = distinct(apart(groups(scene.items)));
+    const written = apart(groups(scene.items));
+    const two = twoSpellings(scene, written);
+    if (two) return [two];
+    const all = distinct(written);
     if (all.length !== 2 || !sameSystem(all[0]!, all[1]!)) return asAs(scene, all);
     if (together(scene.items, all[0]!) !== together(scene.items, all[1]!)) return [];
     const at = sameWord(scene, all[0]!, all[1]!);
@@ -63,8 +66,28 @@ export const equative: Construction = {
   },
 };
 
-/** "1-0 is a different size from 0". */
+/** "2/0 and 2-0 are different threads": one size in two spellings. */
+function twoSpellings(scene: Scene, [a, b, ...more]: readonly Group[]): Reading | undefined {
+  if (!a || !b || more.length > 0 || a.sizes.length !== 1 || !sameSizes(a, b)) return undefined;
+  if (a.mentions[0]!.text === b.mentions[0]!.text) return undefined;
+  const at = differentWord(scene, a, b);
+  return at < 0 ? undefined : { ...reading(scene, at, a, b), denied: true, own: true };
+}
+
+/** "1-0 is a different size from 0", "2/0 and 2-0 are different threads". */
 function differentWord({ items }: Scene, a: Group, b: Group): number {
+  const later = items.findIndex((item, i) => i > b.to && item.word === 'different');
+  const link = items
+    .slice(b.to + 1, Math.max(later, 0))
+    .filter((item) => !item.deviceNoun)
+    .map((item) => item.word)
+    .join(' ');
+  if (
+    later > 0 &&
+    /^(?:on \w+ )?(?:, )?(?:they )?are (?:two |quite )?$/.test(`${link} `) &&
+    THINGS.test(items[later + 1]?.word ?? '')
+  )
+    return later;
   const at = items.findIndex((item, i) => i > a.to && i < b.from && item.word === 'different');
   const sized = items.slice(at + 1, at + 3).some((item) => SIZE_WORDS.has(item.word));
   return at >= 0 &&
@@ -83,6 +106,8 @@ function apart(all: readonly Group[]): Group[] {
     return { from: at, to: at, mentions: [mention], sizes: mention.sizes };
   });
 }
+
+const THINGS = /^(?:sizes|threads|sutures|strands|things|diameters|thicknesses|stitches|gauges)$/;
 
 function reading(scene: Scene, at: number, left: Group, right: Group): Reading {
   const word: Measured = {

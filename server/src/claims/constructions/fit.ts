@@ -22,7 +22,16 @@ export const fit: Construction = {
 };
 
 const leftOpen = (items: readonly Item[], i: number): boolean =>
-  LEFT_OPEN.test(items[i]!.word) && !GOING.has(items[i + 1]?.word ?? '') && !easily(items, i);
+  LEFT_OPEN.test(items[i]!.word) &&
+  !GOING.has(items[i + 1]?.word ?? '') &&
+  !easily(items, i) &&
+  // "…, so you need not change it": said of what follows from it.
+  !(
+    i > 0 &&
+    items
+      .slice(0, i)
+      .some((item, k) => item.word === 'so' && items[k - 1]?.word === ',' && items[k + 1]?.word !== 'they')
+  );
 
 /** A fit denied, wished for or named as the exception says nothing that the tables settle. */
 const LEFT_OPEN =

@@ -93,6 +93,8 @@ function readFrench(scene: Scene, french: number): Reading[] {
   const at = operations[0] ?? -1;
   // "Half a French is a sixth of a millimetre": a part of the unit, not an operation on it.
   if (/\b(?:half|quarter|third) (?:of )?(?:an?|one) (?:french|fr|charri)/.test(words(items))) return [];
+  // "Doubling the French doubles the diameter": how the two go together.
+  if (/\b(doubl|tripl|halv)\w*\b.*\b\1\w*/.test(words(items))) return [];
   // "Halve nothing: divide by three": two rules in one sentence are told apart by nobody.
   const factors = new Set(operations.map((i) => factor(items, i)));
   if (operations.length > 1 && factors.size > 1) return [];

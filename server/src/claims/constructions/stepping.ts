@@ -26,7 +26,7 @@ export const stepping: Construction = {
   id: 'stepping',
   needs: () => [
     { sizes: 2, like: WAY },
-    { sizes: 1, words: ['up', 'down'] },
+    { sizes: 1, words: ['up', 'down', 'drop', 'drops', 'dropped', 'dropping'] },
     { sizes: 2, holds: ['compared'] },
     { sizes: 2, holds: ['axis'], words: ['from'] },
   ],
@@ -112,8 +112,18 @@ function anchoredEnds(scene: Scene, all: readonly Group[], way: Way): [Group, Gr
   const to = all.find((g) => g.from > from.to && g.from - from.to <= 9);
   if (to && !items.slice(from.to + 1, to.from).some(stops) && links(items, from.to, to.from))
     return [from, to];
-  const named = all.filter((g) => g.to < way.at).at(-1);
-  return named && placed(items, named.to, way.at) ? [from, named] : undefined;
+  const named = all.filter((g) => g.to < way.at).at(-1) ?? fragment(scene, way);
+  const said = named && (named.from < 0 || placed(items, named.to, way.at));
+  return said ? [from, named] : undefined;
+}
+
+/** "Catheter 10 Fr. Up a size from 8 Fr.": a sentence without a subject goes on about the size before. */
+function fragment(scene: Scene, way: Way): Group | undefined {
+  const before = scene.before.at(-1);
+  const [only, ...more] = before && before.close !== '?' ? distinct(groups(before.items)) : [];
+  const opens =
+    way.at <= 1 && /^(?:dropped|up|down|went|gone|stepped|moved|one|two|a)$/.test(scene.items[0]?.word ?? '');
+  return opens && only && more.length === 0 ? { ...only, from: -1, to: -1 } : undefined;
 }
 
 /** "a 12 Fr is the next size up from …": the step is said of the size before. */

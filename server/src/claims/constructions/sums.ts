@@ -58,6 +58,7 @@ function figureAt(items: readonly Item[], i: number): Figure | undefined {
 /** One of these stands in every sum. */
 const SIGNS =
   /^(?:over|÷|\/|×|\*|x|times|divid\w+|multipl\w+|third|split|\d+\/\d+|(?:doubl|trebl|tripl|halv)\w+|double|treble|triple|twice|thrice)$/;
+const signed = remembered((items: readonly Item[]): boolean => items.some(({ word }) => SIGNS.test(word)));
 const OVER = /^(?:over|÷|\/)$/;
 const TIMES = /^(?:×|\*|x|times)$/;
 /** What may stand between a sum and its result. */
@@ -207,6 +208,7 @@ function nearestBefore(items: readonly Item[], i: number, over: boolean): Figure
 /** Sums of a sentence with their results. */
 export const sumsIn = remembered((items: readonly Item[]): readonly Sum[] => {
   const found: Sum[] = [];
+  if (!signed(items) && !items.some(({ word }) => word.includes('/'))) return found;
   for (let i = 0; i < items.length; i++) {
     const sum = infix(items, i) ?? prefix(items, i);
     const result = sum && (resultAfter(items, sum.to) ?? resultBefore(items, i, sum));
@@ -258,7 +260,8 @@ const MOST_BEFORE = 2;
 function overSentences(scene: Scene): Reading[] {
   const before = scene.before.slice(-MOST_BEFORE);
   const own = scene.items;
-  if (!own.some((item) => FINISHES.test(item.word) || SIGNS.test(item.word))) return [];
+  if (!signed(own) && !before.some(({ items }) => signed(items))) return [];
+  if (!signed(own) && !own.some((item) => FINISHES.test(item.word))) return [];
   if (before.length === 0 || own.length > 30 || scene.sentence.close === '?') return [];
   for (let n = 1; n <= before.length; n++) {
     const lead = before.slice(-n);

@@ -34,10 +34,11 @@ export const materialsIn = remembered((items: readonly Item[]): readonly NamedMa
   return found;
 });
 
-const plain = (item: Item): string => item.word.replace(/'s$/, '');
+const unowned = (word: string): string => (word.endsWith("'s") ? word.slice(0, -2) : word);
+const plain = (item: Item): string => unowned(item.word);
 
 /** Whether the name of a material may begin with this word. */
-export const mayNameMaterial = (word: string): boolean => LONGEST.has(word.replace(/'s$/, ''));
+export const mayNameMaterial = (word: string): boolean => LONGEST.has(unowned(word));
 
 function longestAt(items: readonly Item[], at: number): NamedMaterial | undefined {
   const most = LONGEST.get(plain(items[at]!)) ?? 0;

@@ -77,7 +77,7 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
     return rest.length > 0 ? rest : inverse;
   }
   if (inverse.length > 0) return inverse;
-  if (wholeNumbers(items) >= 0) return [];
+  if (wholeNumbers(items) >= 0 || withoutZeros(items)) return [];
   const number = numbers[0];
   const size = sizes[0];
   if (!number || !size || !alike(numbers) || !agree(sizes)) return [];
@@ -86,6 +86,14 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   if (both === undefined) return [];
   return [directionClaim(scene, from, { ...number, system: both }, size)];
 }
+
+/** "numbers without a nought rise with the thickness": said of the sizes that have none. */
+const withoutZeros = (items: readonly Item[]): boolean =>
+  items.some(
+    (item, i) =>
+      item.system === 'usp-zeros' &&
+      items.slice(Math.max(0, i - 2), i).some((near) => /^(?:without|lacking)$/.test(near.word)),
+  );
 
 /** "Gauge and French both rise with the width": said of each, so of the one that goes the other way. */
 function bothScales(items: readonly Item[], number: NumberSide): NumberSide['system'] | undefined {

@@ -230,7 +230,11 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
   if (words.length === 1 && DASHES.has(words[0]!) && left.from <= 1) return true;
   const bracket = words[0] === '(' || (words.length <= 4 && words.includes('('));
   if (bracket || words.includes(':')) return true;
-  if (left.sizes[0]!.system === 'wire-inch' && words.every((word) => word === ',' || word === 'or'))
+  if (
+    left.sizes[0]!.system === 'wire-inch' &&
+    // "0.035 in, 12 Fr pigtail": what follows a comma in French is another thing.
+    words.every((word) => (word === ',' && right.sizes[0]!.system !== 'french') || word === 'or')
+  )
     return true;
   // "metric 3, at least 0.03 mm": the number is a least diameter.
   if (left.sizes[0]!.system === 'ep-metric' && right.mentions[0]?.bound === 'at-least')

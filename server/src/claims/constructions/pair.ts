@@ -55,6 +55,7 @@ function readWord(
     const own = exchange.negates ? undefined : ownSubject(scene, word, [exchange.given, exchange.chosen]);
     const subject = own ?? exchange.chosen;
     if (hasForeignSubject(scene, word) || newSubject(scene.items, word)) return [];
+    if (newPair(scene, exchange, word)) return [];
     if (handed(scene.items.slice(word.to + 1, exchange.chosen.from))) return [];
     if (exchange.negates && setOff(scene.items, word)) return [];
     const other = sameSizes(subject, exchange.chosen) ? exchange.given : exchange.chosen;
@@ -63,6 +64,13 @@ function readWord(
   }
   return definite(scene, word, all);
 }
+
+/** "from 4-0 to 6-0 is finer; from 0 to 2 is thicker": two other sizes follow a semicolon, before the word. */
+const newPair = ({ items }: Scene, { given, chosen }: Exchange, word: Measured): boolean => {
+  const last = Math.max(given.to, chosen.to);
+  const cut = items.findIndex((item, i) => i > last && item.word === ';');
+  return cut > 0 && cut < word.at && items.slice(cut, word.at).filter((item) => item.mention).length > 1;
+};
 
 /** "asked for a finer thread and was handed 2-0 instead of 5-0": the wish and what came are not the same. */
 const handed = (between: readonly Item[]): boolean =>

@@ -176,7 +176,8 @@ function folded(items: readonly Item[], i: number, { kind, by }: Fold): Omit<Sum
         .join(' '),
     );
   const own = named ? undefined : firstFigure(items, i + 1, 3);
-  if (!own && !named) return undefined;
+  // "6 Fr triple: 1.3 and 2 mm": a colon opens a list.
+  if ((!own && !named) || items[i + 1]?.word === ':') return undefined;
   const operand = own ?? nearestBefore(items, i, kind === 'over');
   return (
     operand && {

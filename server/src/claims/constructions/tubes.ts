@@ -95,8 +95,8 @@ function outside(scene: Scene): Reading[] {
   if (!/^(?:tube-id|millimetre)$/.test(other.sizes[0]!.system)) return [];
   if (other.sizes[0]!.value > id.sizes[0]!.value || other.from - id.to > 12) return [];
   const between = textOf(items.slice(id.to + 1, other.from));
-  const after = textOf(items.slice(other.to + 1, other.to + 5)).split(/ (?:and|but|while|[,;.(]) /)[0]!;
-  const near = `${between} ${after}`;
+  const after = ` ${textOf(items.slice(other.to + 1, other.to + 5))}`.split(/ (?:and|but|while|[,;.(]) /)[0]!;
+  const near = `${between} ${textOf([items[other.from]!])}${after}`;
   if (
     !/\b(?:outside|outer|external|externally|od)\b/.test(near) ||
     /\b(?:inside|inner|internal|id|than)\b/.test(near)

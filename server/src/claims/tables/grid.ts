@@ -17,6 +17,8 @@ export interface Grid {
   readonly rows: readonly Row[];
   /** Words of the heading and lead-in above. */
   readonly around: string;
+  /** The words above, without the paragraph that only happens to stand before the table. */
+  readonly above: string;
 }
 
 /** A row of units below the header belongs to it. */
@@ -38,6 +40,7 @@ export function gridOf(note: Note, reads: readonly Read[], table: Table): Grid {
     heads: head.map((index) => (index < 0 ? undefined : reads[index])),
     rows: body.map((row) => row.map((index) => (index < 0 ? undefined : reads[index]))),
     around: `${path} ${lead}`.toLowerCase(),
+    above: `${path} ${/[:：]\s*$/.test(lead) ? lead : ''}`.toLowerCase(),
   };
 }
 

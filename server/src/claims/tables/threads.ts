@@ -4,7 +4,8 @@ import { remembered } from '../text/remember.ts';
 import { type Grid, type Row, sole, soleMaterial, systemOf } from './grid.ts';
 
 /** Stands for any thread but gut. */
-const NOT_GUT = 'synthetic';
+export const NOT_GUT = 'synthetic';
+const GUT = /\b(?:gut|catgut|collagen|chromic)\b/;
 /** Rows that must speak for one table before another row is held to it. */
 const ENOUGH = 2;
 
@@ -13,11 +14,24 @@ export const threadOf = remembered((grid: Grid): string | undefined => {
   const rows = grid.rows.map(follows);
   const others = rows.filter((table) => table === 'others').length;
   return others >= ENOUGH &&
-    !/\b(?:gut|catgut|collagen|chromic)\b/.test(`${grid.header.join(' ')} ${grid.around}`) &&
+    !GUT.test(`${grid.header.join(' ')} ${grid.around}`) &&
     !grid.rows.some((row) => /\bgut$/.test(soleMaterial(row) ?? '')) &&
     rows.filter((table) => table === 'gut').length < others
     ? NOT_GUT
     : undefined;
+});
+
+/** Rows that must speak for other threads before gut, named in the paragraph before, is taken for another matter. */
+const MOST = 3;
+
+/** A paragraph on gut stands before the table, yet every row holds for other threads and nothing in it says gut. */
+export const strayGut = remembered((grid: Grid): boolean => {
+  const rows = grid.rows.map(follows);
+  return (
+    !GUT.test(`${grid.header.join(' ')} ${grid.above}`) &&
+    !rows.includes('gut') &&
+    rows.filter((table) => table === 'others').length >= MOST
+  );
 });
 
 /** The table by which the USP size and the metric number of a row are one thing. */

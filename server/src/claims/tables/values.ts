@@ -5,7 +5,7 @@ import type { EquivalenceClaim, Operand } from '../model.ts';
 import { materialsIn } from '../text/materials.ts';
 import { STRUCK_HEADER } from '../text/scenes.ts';
 import { type Grid, MEASURES, operandOf, type Row, rowSpan, sole, soleMaterial, systemOf } from './grid.ts';
-import { threadOf } from './threads.ts';
+import { NOT_GUT, strayGut, threadOf } from './threads.ts';
 
 /** A header that says what is measured settles that it is no length. */
 const ACROSS = /\b(?:diameter|o\.?d\.?|width|thickness|across|outer|outside)\b/;
@@ -91,6 +91,7 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     cells.find((cell) => cell.mention && cell.role === 'outer');
   if (!subject?.mention) return [];
   const material = soleMaterial(row) ?? (named(row) ? undefined : threadOf(grid));
+  const stray = !named(row) && strayGut(grid) ? { material: NOT_GUT } : {};
   return cells.flatMap((cell, column) => {
     if (
       !cell.mention ||
@@ -119,8 +120,13 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
       return [];
     if (!comparable(systemOf(subject.mention!), systemOf(cell.mention))) return [];
     if (twice && !MEASURES.has(systemOf(cell.mention))) return [];
-    const left = { ...operandOf(subject.mention!, material), ...(cell.headed && { material: cell.headed }) };
-    return [equivalence(left, operandOf(cell.mention, cell.headed ?? material), cell.role, rowSpan(row))];
+    const left = {
+      ...operandOf(subject.mention!, material),
+      ...stray,
+      ...(cell.headed && { material: cell.headed }),
+    };
+    const right = { ...operandOf(cell.mention, cell.headed ?? material), ...stray };
+    return [equivalence(left, right, cell.role, rowSpan(row))];
   });
 }
 

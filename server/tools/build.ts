@@ -118,6 +118,19 @@ function stamped(name: string): Record<string, string> {
   return { PROGRAM: JSON.stringify(name), STAMP: JSON.stringify(stamp) };
 }
 
+/** A character beyond ASCII where writing it as an escape would change its meaning: escaped already, or in raw text. */
+const LEFT_ALONE = /\\[^\0-\x7f]|\braw`[^`]*[^\0-\x7f]/;
+
+/**
+ * The bundler escapes what is in strings but not what is in patterns. In ASCII a program reads alike whatever
+ * encoding it is taken for, and the engine keeps it in half the space.
+ */
+function inAscii(code: string): string {
+  const found = LEFT_ALONE.exec(code);
+  if (found) throw new Error(`cannot be written in ASCII: ${found[0]}`);
+  return code.replace(/[^\0-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`);
+}
+
 async function bundle(one: Bundle): Promise<string> {
   const outfile = join(OUT, one.out);
   const { metafile } = await build({
@@ -134,6 +147,7 @@ async function bundle(one: Bundle): Promise<string> {
   for (const output of Object.values(metafile?.outputs ?? {}))
     for (const [input, { bytesInOutput }] of Object.entries(output.inputs))
       if (bytesInOutput > 0) inputs.add(input);
+  writeFileSync(outfile, inAscii(readFileSync(outfile, 'utf8')));
   return `${(statSync(outfile).size / 1024).toFixed(0).padStart(6)} kB  ${relative(ROOT, outfile)}`;
 }
 

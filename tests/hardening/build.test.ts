@@ -5,7 +5,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import manifest from '../../package.json' with { type: 'json' };
-import { folderOf } from '../cli/support.ts';
+import { analyse } from '../../server/src/course/analyse.ts';
+import { folderOf, jsonLines, sizewright } from '../cli/support.ts';
 
 function built(): Map<string, string> {
   const folder = folderOf();
@@ -32,6 +33,32 @@ describe('the build', () => {
     const [one, two] = [built(), built()];
     expect(one.size).toBeGreaterThan(8);
     expect([...two]).toEqual([...one]);
+  });
+
+  it('is in ASCII, which reads alike in every encoding', () => {
+    for (const name of readdirSync('dist').filter((each) => /\.c?js$/.test(each)))
+      expect([name, /[^\0-\x7f]/.exec(readFileSync(join('dist', name), 'utf8'))?.[0]]).toEqual([
+        name,
+        undefined,
+      ]);
+  });
+
+  it('reads as the source does', () => {
+    const folder = 'tests/notations';
+    const said = sizewright(['list', '-r', 'jsonl', folder]).stdout;
+    const inProgram = jsonLines<{ file: string; text: string }>(said).map(
+      ({ file, text }) => `${file}: ${text}`,
+    );
+    const inSource = readdirSync(folder)
+      .sort()
+      .flatMap((name) => {
+        const text = readFileSync(join(folder, name), 'utf8');
+        return analyse(text).mentions.map(
+          ({ source }) => `${folder}/${name}: ${text.slice(source.start, source.end)}`,
+        );
+      });
+    expect(inSource.length).toBeGreaterThan(100);
+    expect(inProgram).toEqual(inSource);
   });
 
   it('leaves nothing of the machine in what ships', () => {

@@ -33,6 +33,7 @@ const place = placeFor(`${PROGRAM}-${STAMP}`);
 startWith(place === undefined ? undefined : new KeptCode(place));
 
 function startWith(kept: KeptCode | undefined): void {
+  // The build writes programs in ASCII, of which Latin-1 is the quickest reading.
   const script = new Script(
     `(function (exports, require, module, __filename, __dirname) {${readFileSync(file, 'latin1')}\n})`,
     { filename: file, ...(kept?.code && { cachedData: kept.code }) },

@@ -33,6 +33,11 @@ export function correctionAt(items: readonly Item[]): number | undefined {
       .join(' ');
     if (!CORRECTIONS.some((pattern) => pattern.test(text))) continue;
     const next = items[i + 1]?.word;
+    // 'Correction: for "X" read "Y"': the word only opens the erratum.
+    if (items[i]!.word === 'correction' && next === ':') {
+      const read = forRead(items);
+      if (read !== undefined && read > i) return read;
+    }
     if (OPENING.has(next ?? '') || (frame && items[i]!.word !== 'correct')) return i;
   }
   return forRead(items);

@@ -84,3 +84,17 @@ const asksToJudge = remembered((passage: Passage) =>
 const opensWithOnly = remembered((passage: Passage) => ONLY.test(passage.text.slice(0, 60)));
 const ONLY =
   /(?:^|\n|[.!]\s)\W*only (?:i{1,3}|iv|\d|[a-f]|the (?:first|second|third|fourth|last)|(?:statement|number) \w+)(?: and \w+)? (?:is|are|holds?|was) ?(?:true|right|correct)?\s*[.\n]?/i;
+
+/** "Circle the odd one out: 14 G orange, 18 G pink": one of them is wrong, and is there to be found. */
+export const oddOneOut = ({ items, before }: Scene): boolean =>
+  seeksOdd(items) || seeksOdd(before.at(-1)?.items ?? []);
+const seeksOdd = (items: readonly Item[]): boolean => {
+  const at = items.findIndex(
+    (item) => item.word === 'odd' || item.word === 'match' || item.word === 'belong',
+  );
+  if (at < 0) return false;
+  const words = joined(items, 0, at + 3);
+  return /\bodd (?:one|pair|man) out\b|^(?:\W*\d* ?\W*)which\b.{0,40}\b(?:not|doesn't|don't) (?:match|belong)\b/.test(
+    words,
+  );
+};

@@ -27,7 +27,7 @@ export const colour: Construction = {
 };
 
 const OWN_CODE =
-  /^(?:blunt|filter|fill|blunt-fill|filter-needle|dental|dentistry|io|ios|intraosseous|osseous|cvcs?|cvls?|distal|proximal|medial|lumens)$/;
+  /^(?:blunt|filter|fill|blunt-fill|filter-needle|dental|dentistry|io|ios|intraosseous|osseous|cvcs?|cvls?|distal|proximal|medial|lumens?)$/;
 
 const coded = (group: Group) =>
   group.sizes[0]!.system === 'needle-gauge' || group.sizes[0]!.system === 'french';
@@ -78,7 +78,7 @@ const fruit = (items: readonly Item[], at: number): boolean =>
 /** "the blue clamp", "the 20 G drawer": the colour of something that is not a hub. */
 const otherThing = (next: Item | undefined) =>
   next?.kind === 'word' &&
-  /^(?:lights?|clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?|pouch(?:es)?|wrappers?|wraps?|sleeves?|envelopes?|bottles?|cups?|bowls?|rings?|arrows?|rows?|boards?|charts?|cloths?|covers?|folders?|stripes?|trolley|cupboards?|shel(?:f|ves)|end|ends|team|area)$/.test(
+  /^(?:lights?|clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|taps?|stopcocks?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?|pouch(?:es)?|wrappers?|wraps?|sleeves?|envelopes?|bottles?|cups?|bowls?|rings?|arrows?|rows?|boards?|charts?|cloths?|covers?|folders?|stripes?|trolley|cupboards?|shel(?:f|ves)|end|ends|team|area)$/.test(
     next.word,
   );
 

@@ -151,7 +151,7 @@ const gapped = (items: readonly Item[], left: Group, right: Group, between: read
   !EQUAL.has(items[left.from - 1]?.word ?? '') &&
   !EQUAL.has(items[right.to + 1]?.word ?? '') &&
   // "16 G 1.6 mm, 18 G 1.2 mm": a measure right after a size is that size's, not the next one's.
-  items[left.from - 1]?.kind !== 'size' &&
+  items[left.from - (/^(?:an?|about)$/.test(items[left.from - 1]?.word ?? '') ? 2 : 1)]?.kind !== 'size' &&
   between.length <= 3 &&
   between.every((item) => ['at', ',', 'to', 'about', 'roughly', 'around'].includes(item.word)) &&
   between.length > 0 &&

@@ -36,6 +36,7 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
   if (codeOf(scene.items) === 'needle') return undefined;
   for (const sentence of [...scene.before].reverse()) {
     const found = codeOf(sentence.items);
+    if (found && anotherEntry(scene, sentence.start)) return undefined;
     if (found) return found === 'both' ? undefined : found;
   }
   // A lead-in or the passage before settles it only when it speaks of one code; then the nearest heading.
@@ -47,8 +48,18 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
   const heading = headingCode(scene);
   if (heading) return heading;
   const told = g.mentions[0]!.device;
-  return told === 'needle' ? undefined : told;
+  return told === 'needle' || told === 'winged-set' ? undefined : told;
 }
+
+/** "Mrs E: butterfly 23 G, blue wings.", and on the next line "Mr F: 24 G yellow": a line of a list of people is about its own thing. */
+function anotherEntry({ passage, sentence }: Scene, before: number): boolean {
+  const { text } = passage;
+  const [from, here] = [before, sentence.start].map((at) => text.lastIndexOf('\n', at - 1) + 1);
+  return (
+    from !== here && PERSON.test(text.slice(here, here! + 40)) && PERSON.test(text.slice(from, from! + 40))
+  );
+}
+const PERSON = /^\W*(?:Mrs?|Ms|Miss|Bed|Room|Bay|Patient|Pt|Case)\.? \w+:/;
 
 /** "A pink is 20 G, B pink is 18 G": drawers or lists with letters, whose things are told elsewhere. */
 const lettered = (items: readonly Item[], c: Colour): boolean =>

@@ -57,6 +57,7 @@ function readWord(
     if (hasForeignSubject(scene, word) || newSubject(scene.items, word)) return [];
     if (newPair(scene, exchange, word)) return [];
     if (handed(scene.items.slice(word.to + 1, exchange.chosen.from))) return [];
+    if (UNMET.test(scene.items[word.at - 1]?.word ?? '')) return [];
     if (exchange.negates && setOff(scene.items, word)) return [];
     const other = sameSizes(subject, exchange.chosen) ? exchange.given : exchange.chosen;
     const read = emit(scene, 'exchange', subject, other, word);
@@ -71,6 +72,9 @@ const newPair = ({ items }: Scene, { given, chosen }: Exchange, word: Measured):
   const cut = items.findIndex((item, i) => i > last && item.word === ';');
   return cut > 0 && cut < word.at && items.slice(cut, word.at).filter((item) => item.mention).length > 1;
 };
+
+/** "changed for a 24 G as nothing bigger would go in": what there was none of. */
+const UNMET = /^(?:nothing|anything|none)$/;
 
 /** "asked for a finer thread and was handed 2-0 instead of 5-0": the wish and what came are not the same. */
 const handed = (between: readonly Item[]): boolean =>

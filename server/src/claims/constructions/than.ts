@@ -76,7 +76,7 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
   if (otherwiseMeant(scene.items, word)) return [];
   const left = leftOf(scene, word, at, right, all);
   if (left && together(scene.items, left) !== together(scene.items, right)) return [];
-  if (left && bounded(scene.items, left, right)) return [];
+  if (left && (bounded(scene.items, left, right) || asNumbers(scene.items, word, left, right))) return [];
   if (!left || (sameSizes(left, right) && left.mentions[0]!.text === right.mentions[0]!.text)) return [];
   const answered =
     scene.after[0] !== undefined &&
@@ -94,6 +94,16 @@ const otherwiseMeant = (items: readonly Item[], word: Measured): boolean =>
         items[i - 1]?.word === 'the' &&
         /^(?:is|looks|seems)$/.test(items[i + 1]?.word ?? '')),
   );
+
+/** "Although 27 is greater than 25, a 27 G is the finer": the figures are compared, and then the things. */
+const asNumbers = (items: readonly Item[], word: Measured, left: Group, right: Group): boolean =>
+  GENERAL.has(items[word.at]!.word) &&
+  [left, right].every(
+    ({ from, mentions }) =>
+      /^\d+$/.test(mentions[0]!.text) && !/^(?:an?|the|our|your)$/.test(items[from - 1]?.word ?? ''),
+  ) &&
+  items.some((item) => CONCEDES.test(item.word));
+const CONCEDES = /^(?:although|though|but|yet|while|whilst|whereas|however|because|since|still)$/;
 
 /** One of them has help, or carries another liquid: "with a pressure bag … than without", "blood … than water". */
 function driven(items: readonly Item[]): boolean {

@@ -81,8 +81,9 @@ function elsewhere(code: ColourCode, size: Size, claim: ColourClaim, says: Part)
 }
 
 function codesFor(size: Size, claim: ColourClaim): ColourCode[] {
-  // A hub is said of needles and cannulas alike: without a word for either, both codes could be meant.
-  const told = claim.size.device === 'needle' ? undefined : claim.size.device;
+  // A hub is said of needles and cannulas alike: without a word for either, both codes could be meant. So is a
+  // colour on the line below a winged set.
+  const told = /^(?:needle|winged-set)$/.test(claim.size.device ?? '') ? undefined : claim.size.device;
   const device = claim.device ?? told;
   const code = device ? colourCodeOf(device) : undefined;
   const fits = (one: ColourCode) => one.startsWith('ISO') === (size.system === 'needle-gauge');

@@ -97,7 +97,7 @@ function extreme(key: Keyed, focus: Span): KeyReading[] | undefined {
   const { question } = key.quiz;
   const word = askedMagnitude(question.items) ?? inHaste(question);
   const chosen = choiceOperand(key.chosen, question);
-  if (!word || !chosen || negated(question)) return undefined;
+  if (!word || !chosen || negated(question) || tells(question)) return undefined;
   if (groups(question.items).length > 0 && /\bthan\b/.test(textOf(question.items))) return undefined;
   if (key.several) return [];
   const others = key.quiz.options
@@ -111,6 +111,13 @@ function extreme(key: Keyed, focus: Span): KeyReading[] | undefined {
     stance: 'asserted',
   }));
 }
+
+/** "As they grow the cannula gets wider.", above boxes to tick: a sentence that compares and asks nothing. */
+const tells = (question: Piece): boolean =>
+  /\.\W*$/.test(written(question)) &&
+  !/[?_]|\b(?:which|what|choose|pick|select|tick|mark|circle|underline|name|identify|find|put|give|most|\w+est)\b/i.test(
+    written(question),
+  );
 
 const ASKS_MEASURE =
   /\b(?:how (?:wide|thick|many|big|large|broad)|diameters?|equals?|converts?|mm|millimet(?:re|er)s?|inch(?:es)?|measures?|across|same as|corresponds?|metric|outside|width|french|size of|usp|is|are)\b(?!.*\b(?:takes?|accepts?|fits?|passes|goes through|room for)\b)/;

@@ -11,7 +11,7 @@ import { labelNumber, markerNumber, type Piece } from './piece.ts';
 
 const PROMPT_HEAD = /\b(?:questions?|prompts?|front|cards?|stem|items?|asks?|asked|viva|q)\b|\?\s*$/i;
 const REPLY_HEAD =
-  /\b(?:answers?|back|response|reply|replies|solutions?|expected|model answer|a)\b|^\W*(?:key|correct|right)\W*$/i;
+  /\b(?:answers?|back|response|reply|replies|solutions?|expected|model answer)\b|^\W*(?:key|correct|right|a)\W*$/i;
 
 /** What a learner answers is not the key. */
 const OTHERS = /\b(?:your|my|students?|candidates?|learners?|given|wrong)\b/i;
@@ -21,7 +21,7 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
   return note.tables.flatMap(({ rows }) => {
     const heads = (rows[0] ?? []).map((index) => reads[index]?.passage.text ?? '');
     const prompt = heads.findIndex((head) => PROMPT_HEAD.test(head));
-    const choices = heads.some((head) => /^\W*b\W*$/i.test(head));
+    const choices = heads.some((head) => /^\W*(?:(?:option|choice) )?b\W*$/i.test(head));
     const reply = heads.findIndex(
       (head, c) =>
         c !== prompt && REPLY_HEAD.test(head) && !OTHERS.test(head) && !(choices && /^\W*a\W*$/i.test(head)),

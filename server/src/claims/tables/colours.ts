@@ -67,7 +67,9 @@ const isCoded = (mention: Mention) =>
 const onlyColour = (items: readonly Item[]) =>
   items.filter((item) => item.colour).length === 1 &&
   items.filter((item) => item.kind === 'word').length <= 3 &&
-  !items.some((item) => item.mention);
+  !items.some((item) => item.mention || OTHER_THING.test(item.word));
+/** "red tap": the colour of what is put on it. */
+const OTHER_THING = /^(?:taps?|stopcocks?|stickers?|labels?|lids?|clamps?|clips?|tapes?)$/;
 
 /** Which code a colour follows: the row's, that of the header of the size, of the words above. */
 function deviceFor(grid: Grid, row: Row, mention: Mention): Device | 'both' | undefined {

@@ -7,6 +7,7 @@ import {
   counts,
   IN_A_SUM,
   LABELLED,
+  NUMBERED,
   otherBefore,
   PART_OF_NAME,
   POURED,
@@ -41,7 +42,8 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   const text = place.scene.passage.text;
   if (text.trim() === text.slice(place.span.start, place.span.end)) return 'alone';
   if (elsewhere(place, bare)) return undefined;
-  if (COLOUR_AFTER.test(place.after) || COLOUR_BEFORE.test(place.before)) return 'colour';
+  if (COLOUR_AFTER.test(place.after) || COLOUR_BEFORE.test(place.before))
+    return NUMBERED.test(place.before) ? undefined : 'colour';
   if (OPTION.test(place.before) || (FIRST_CHOICE.test(place.before) && /\sB[\s).]/.test(place.after)))
     return 'option';
   const before = text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));

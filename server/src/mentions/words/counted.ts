@@ -250,6 +250,25 @@ const LABELS = [
 /** Right before a number: what it labels. */
 export const LABELLED = endsWith(LABELS);
 
+/** Right before a number beside a colour: a place in the course, a bed, an age. "Page 16: orange …", "bed 20, pink". */
+export const NUMBERED = endsWith([
+  ...['days?', 'weeks?', 'months?', 'years?', 'ages?', 'aged'],
+  ...[
+    'pages?',
+    'p\\.',
+    'pp\\.',
+    'chapters?',
+    'slides?',
+    'cards?',
+    'figures?',
+    'fig\\.?',
+    'tables?',
+    'sections?',
+  ],
+  ...['questions?', 'q', 'modules?', 'lessons?', 'units?', 'stations?', 'cases?', 'posters?'],
+  ...['rooms?', 'bays?', 'beds?', 'wards?'],
+]);
+
 /** Right before: something is filled, inflated or pushed on by the number. */
 export const POURED =
   /\b(?:balloons?|inflate[ds]?|fill(?:ed|s)?|flush(?:ed|es)?|aspirate[ds]?|advance[ds]?|insert(?:ed|s)?|push(?:ed|es)?|pressure)\s(?:(?:is|to|with|of|at|by|another|in)\s){0,2}$/i;

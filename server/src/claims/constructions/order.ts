@@ -141,6 +141,8 @@ function first(items: readonly Item[], words: readonly Measured[]): Cue | undefi
     const near = items.slice(word.to + 1, word.to + 6).map((item) => item.word);
     const i = near.findIndex((w) => FIRST.has(w) || LAST_PLACE.has(w) || w === 'down' || w === 'up');
     if (i < 0 || near.slice(0, i).some((w) => w === ',' || w === ':')) continue;
+    // "The first is the biggest and the last the smallest": the place belongs to the word after it.
+    if (near[i - 1] === 'the' && near[i - 2] === 'and') continue;
     // "the finest first choice" puts nothing in order.
     if (/^(?:choice|line|attempt|option|pass|aid)$/.test(near[i + 1] ?? '')) continue;
     const grows = FIRST.has(near[i]!)

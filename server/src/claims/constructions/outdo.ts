@@ -41,10 +41,16 @@ export const outdo: Construction = {
       const left = all.filter((g) => g.to < at && at - g.to <= 8).at(-1);
       const right = all.find((g) => g.from > at && g.from - at <= 5);
       if (!verb || !left || !right || !sameSystem(left, right) || sameSizes(left, right)) return [];
+      if (byLength(scene.items)) return [];
       return [reading(scene, at, verb, left, right)];
     });
   },
 };
+
+/** "A short 18 G beats a long 16 G lumen": they differ in length as well. */
+const byLength = (items: readonly Item[]): boolean =>
+  items.some((item) => /^short(?:er)?$/.test(item.word)) &&
+  items.some((item) => /^long(?:er)?$/.test(item.word));
 
 /** Verbs of winning, which say nothing of what is won on. */
 const WINS =

@@ -105,13 +105,16 @@ const asNumbers = (items: readonly Item[], word: Measured, left: Group, right: G
   items.some((item) => CONCEDES.test(item.word));
 const CONCEDES = /^(?:although|though|but|yet|while|whilst|whereas|however|because|since|still)$/;
 
-/** One of them has help, or carries another liquid: "with a pressure bag … than without", "blood … than water". */
+/** One of them has help or is held up, or carries another liquid: "with a pressure bag … than without", "the clamp was half shut". */
+const HINDERED = /^(?:clamp|clamped|kinked|bent|clotted|blocked|tissued|infiltrated|positional|spasm)$/;
 function driven(items: readonly Item[]): boolean {
   const has = (words: RegExp) => items.some((item) => words.test(item.word));
   return (
     has(/^(?:single|double|triple)$/) ||
     (has(/^(?:pressure|pressurised|pressurized|pump|pumped|bag|squeezed)$/) &&
-      has(/^(?:without|gravity|unaided)$/)) ||
+      has(/^(?:without|gravity|unaided|stand|hung)$/)) ||
+    has(HINDERED) ||
+    (has(/^my$/) && has(/^(?:her|his|your|their)$/)) ||
     (has(/^blood$/) && has(/^(?:water|saline|crystalloids?|plasma|fluids?)$/))
   );
 }

@@ -53,12 +53,19 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
     if (grid.header.some((head) => OTHER_CODES.test(head))) return [];
     const device =
       codeOf(wordsOf(header)) ??
+      headed(grid.header[subject.column]) ??
       followed(grid, column, subject.column) ??
       deviceFor(grid, row, subject.mention);
     if (device === 'both') return [];
     return [colourClaim(subject.mention, read, word, device, rowSpan(row))];
   });
 }
+
+/** "Needle" above the sizes says whose they are, whatever else the row speaks of. */
+const headed = (header: string | undefined): Device | undefined => {
+  const code = codeOf(wordsOf(header ?? ''));
+  return code === 'both' ? undefined : code;
+};
 
 const isCoded = (mention: Mention) =>
   mention.sizes.length === 1 && ['needle-gauge', 'french'].includes(systemOf(mention));

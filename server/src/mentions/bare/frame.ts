@@ -43,7 +43,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (text.trim() === text.slice(place.span.start, place.span.end)) return 'alone';
   if (elsewhere(place, bare)) return undefined;
   if (COLOUR_AFTER.test(place.after) || COLOUR_BEFORE.test(place.before))
-    return NUMBERED.test(place.before) ? undefined : 'colour';
+    return NUMBERED.test(place.before) || countsColoured(place) ? undefined : 'colour';
   if (OPTION.test(place.before) || (FIRST_CHOICE.test(place.before) && /\sB[\s).]/.test(place.after)))
     return 'option';
   const before = text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));
@@ -60,6 +60,15 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (HANDED.test(place.before)) return 'handed';
   return isReference(place, bare) ? undefined : 'loose';
 }
+
+/** "20 blue cannulas per box", "14 blue, 16 pink and 18 green cannulas"; "cannulas left: grey 12, pink 18". */
+const countsColoured = (place: Place): boolean =>
+  COLOURED_THINGS.test(place.after) || IN_STOCK.test(place.before);
+const COLOURED_THINGS = new RegExp(
+  `^\\s${COLOUR}(?:,?\\s(?:and\\s)?[0-9]{1,3}\\s${COLOUR}){0,6}\\s(?:cannulas|cannulae|needles|catheters|butterflies|ones)\\b`,
+  'i',
+);
+const IN_STOCK = /\b(?:left|used|wasted|opened|counted|ordered|needed)\b[^:.;]{0,20}:\s[^:.;]*$/i;
 
 /** Counted, summed, enumerated, or on a blade. */
 function elsewhere(place: Place, bare: Bare): boolean {

@@ -266,7 +266,8 @@ export const NUMBERED = endsWith([
     'sections?',
   ],
   ...['questions?', 'q', 'modules?', 'lessons?', 'units?', 'stations?', 'cases?', 'posters?'],
-  ...['rooms?', 'bays?', 'beds?', 'wards?'],
+  ...['rooms?', 'bays?', 'beds?', 'wards?', 'items?', 'no\\.?', 'rr', 'resp(?:iratory)? rate'],
+  ...['(?:man|woman|boy|girl) of', '(?:box|pack|bag|tray)(?:es|s)? of'],
 ]);
 
 /** Right before: something is filled, inflated or pushed on by the number. */

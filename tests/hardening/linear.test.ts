@@ -19,7 +19,7 @@ import {
   lastExponent,
   type Point,
 } from '../../server/tools/hardening/growth.ts';
-import { TEXTS, type Text, WIDE_TABLE } from '../../server/tools/hardening/hostile-texts.ts';
+import { FULL_SIZE, TEXTS, type Text } from '../../server/tools/hardening/hostile-texts.ts';
 import { runs } from '../notes/markdown-pieces.ts';
 import { incremental } from './pipeline.ts';
 
@@ -113,19 +113,17 @@ describe('what an analysis holds grows with the length of', () => {
 
 // Run with SIZEWRIGHT_RUNS above 1: these need seconds to minutes.
 describe.runIf(LONG)('is read in the end:', () => {
-  it('one line of 5 MB', () => {
-    const line = 'The 18 G needle is thinner than the 16 G needle. '.repeat(100_000);
-    expect(incremental(line).mentions.length).toBe(200_000);
-  }, 600_000);
+  it.each(Object.entries(FULL_SIZE))(
+    '%s',
+    (_, { text, mentions, findings }) => {
+      const read = incremental(text());
+      expect([read.mentions.length, read.findings.length]).toEqual([mentions, findings]);
+    },
+    600_000,
+  );
 
-  it('a table of 10,000 columns', () => {
-    expect(incremental(WIDE_TABLE(150_000, '')).mentions.length).toBe(10_000);
-  }, 600_000);
-
-  it('a note of 50 MB', () => {
-    const prose = 'Wash your hands, greet the patient and say what you are about to do. '.repeat(30);
-    const text = `${prose}\n\nA 16 G cannula is thinner than a 20 G cannula.\n\n`.repeat(24_000);
-    const { mentions, findings } = incremental(text);
-    expect([text.length > 50_000_000, mentions.length, findings.length]).toEqual([true, 48_000, 24_000]);
-  }, 600_000);
+  it('texts of the size they claim', () => {
+    expect(FULL_SIZE['one line of 5 MB'].text().length).toBeGreaterThan(5e6);
+    expect(FULL_SIZE['a note of 50 MB'].text().length).toBeGreaterThan(50e6);
+  });
 });

@@ -35,6 +35,23 @@ const long =
 
 export const WIDE_TABLE = wide('|18 G', '|green');
 
+const PROSE = 'Wash your hands, greet the patient and say what you are about to do. '.repeat(30);
+
+/** Few texts of full size, which take seconds to minutes, with how many sizes and findings each has. */
+export const FULL_SIZE = {
+  'one line of 5 MB': {
+    text: () => 'The 18 G needle is thinner than the 16 G needle. '.repeat(102_100),
+    mentions: 204_200,
+    findings: 0,
+  },
+  'a table of 10,000 columns': { text: () => WIDE_TABLE(150_000, ''), mentions: 10_000, findings: 0 },
+  'a note of 50 MB': {
+    text: () => `${PROSE}\n\nA 16 G cannula is thinner than a 20 G cannula.\n\n`.repeat(24_000),
+    mentions: 48_000,
+    findings: 24_000,
+  },
+} as const;
+
 export const TEXTS: Readonly<Record<string, Text>> = {
   digits: repeat('0123456789'), dashes: repeat('-'), zeros: repeat('3-0-'), slashes: repeat('3/0/'), dots: repeat('0.'),
   sizes: repeat('18 G, '), words: repeat('eighteen gauge '), spoken: repeat('two-oh '), comparing: repeat('thicker than '),

@@ -7,6 +7,7 @@
  * with the analysis still held, less the heap before.
  *
  * Usage: npm run linear -- [--only words,table] [--largest 64000] [--runs 4] [--most 1.1]
+ *        npm run linear -- --full      (a line of 5 MB, a table of 10,000 columns, a note of 50 MB, once each)
  */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
@@ -18,7 +19,7 @@ import { findMentions } from '../../src/mentions/index.ts';
 import { readWhole } from '../../src/notes/read-markdown.ts';
 import { doubling, exponent, lastExponent, median, type Point } from './growth.ts';
 import { heapNow } from './heap.ts';
-import { TEXTS, type Text } from './hostile-texts.ts';
+import { FULL_SIZE, TEXTS, type Text } from './hostile-texts.ts';
 
 const SELF = fileURLToPath(import.meta.url);
 /** Sizes of a series, each twice the one before. */
@@ -142,22 +143,48 @@ const row = (name: string, series: Series): string =>
     `${(series.memory.at(-1)!.cost / 1e6).toFixed(1)} MB`.padStart(10),
   ].join('');
 
+/** Reads one text of full size and says what it took. */
+function readFull(name: keyof typeof FULL_SIZE): string {
+  const text = FULL_SIZE[name].text();
+  const start = process.cpuUsage();
+  const { mentions, findings } = analyseWhole(text);
+  const { user, system } = process.cpuUsage(start);
+  const peak = process.resourceUsage().maxRSS / 1000;
+  return [
+    `${name}: ${(text.length / 1e6).toFixed(1)} million characters, ${((user + system) / 1e6).toFixed(1)} s of a core`,
+    `${peak.toFixed(0)} MB at most, ${mentions.length} sizes, ${findings.length} findings`,
+  ].join(', ');
+}
+
+/** Each in a process of its own, so that one's memory is not another's. */
+function full(): void {
+  for (const name of Object.keys(FULL_SIZE)) {
+    const args = [...process.execArgv, SELF, '--full', '--child', name];
+    if (spawnSync(process.execPath, args, { stdio: 'inherit' }).status !== 0) process.exitCode = 1;
+  }
+}
+
+const sizesTo = (largest: string): number[] => doubling(Number(largest) / 2 ** (STEPS - 1), STEPS);
+
 function main(): void {
   const { values } = parseArgs({
     options: {
       only: { type: 'string' }, largest: { type: 'string', default: '64000' }, runs: { type: 'string', default: '4' },
-      most: { type: 'string', default: '1.1' }, child: { type: 'string' },
+      most: { type: 'string', default: '1.1' }, child: { type: 'string' }, full: { type: 'boolean' },
     },
   }); // biome-ignore format: options
+  if (values.full && values.child) console.log(readFull(values.child as keyof typeof FULL_SIZE));
+  else if (values.full) full();
+  else if (values.child)
+    process.stdout.write(
+      JSON.stringify(measured(TEXTS[values.child]!, sizesTo(values.largest), Number(values.runs))),
+    );
+  else all(values);
+}
+
+function all(values: { only?: string; largest: string; runs: string; most: string }): void {
   const most = Number(values.most);
-  const asked = {
-    sizes: doubling(Number(values.largest) / 2 ** (STEPS - 1), STEPS),
-    runs: Number(values.runs),
-  };
-  if (values.child) {
-    process.stdout.write(JSON.stringify(measured(TEXTS[values.child]!, asked.sizes, asked.runs)));
-    return;
-  }
+  const asked = { sizes: sizesTo(values.largest), runs: Number(values.runs) };
   const names = values.only?.split(',') ?? Object.keys(TEXTS);
   console.log(`${''.padEnd(16)}  time   at ${values.largest}  memory  at ${values.largest}`);
   let worse = 0;

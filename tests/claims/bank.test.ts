@@ -51,8 +51,9 @@ describe('sentence bank', () => {
   test.each(parts)('%s: the fix of a false twin makes it true', (_, items) => {
     const broken = items.flatMap(({ file, line, wrong }) => {
       const fix = contradictions(wrong)[0]?.fixes.find((one) => one.safety === 'safe');
-      const edit = fix?.edits[0];
-      if (!edit) return [];
+      if (!fix) return [];
+      const [edit] = fix.edits;
+      if (!edit) return [`${file}:${line}: a fix that changes nothing`];
       const mended = wrong.slice(0, edit.span.start) + edit.text + wrong.slice(edit.span.end);
       return contradictions(mended).length > 0 ? [`${file}:${line}: ${mended}`] : [];
     });

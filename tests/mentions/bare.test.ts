@@ -23,6 +23,12 @@ test.each<readonly [string, readonly string[]]>([
   // So many things are no size.
   ['The 18 G cannula is green. We did 14 cannulas and 3 drains.', ['`18 G`: 18 G, cannula']],
   ['The 18 G cannula is green. In all 14 cannulas failed.', ['`18 G`: 18 G, cannula']],
+  // Grams stay grams where a gauge is named on nothing that has one.
+  ['The 20 G line is in. Each 18g of sugar.', ['`20 G`: 20 G']],
+  // Units that are explained are no sizes.
+  ['Three French make one millimetre, so 12 Fr is 4 mm.', ['`12 Fr`: 12 Fr', '`4 mm`: 4 mm']],
+  ['Three steps 1 mm, says the chart for 12 Fr.', ['`12 Fr`: 12 Fr']],
+  ['One inch makes 25.4 mm.', []],
   // A colour alone is a question, whatever the sentence before speaks of.
   ['A 20 G cannula lay there. Grab a green one.', ['`20 G`: 20 G, cannula', GREEN]],
   ['A 20 G cannula lay there. Bring a needle. Grab a green one.', ['`20 G`: 20 G, cannula', GREEN]],

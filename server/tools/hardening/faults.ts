@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Instrumenter } from '@stryker-mutator/instrumenter';
-import type { Fault, Place } from './draw.ts';
+import { type Fault, faultKey, type Place } from './draw.ts';
 
 const quiet = (): void => {};
 const LOG = {
@@ -25,6 +25,47 @@ interface Visited {
 
 const spot = (start: Place, end: Place): string => `${start.line}:${start.column}-${end.line}:${end.column}`;
 
+interface Mutant {
+  readonly fileName: string;
+  readonly mutatorName: string;
+  readonly replacement: string;
+  readonly location: { readonly start: Place; readonly end: Place };
+}
+
+const toFault = ({ fileName, location: { start, end }, mutatorName, replacement }: Mutant): Fault => ({
+  file: fileName,
+  kind: mutatorName,
+  start: { line: start.line + 1, column: start.column },
+  end: { line: end.line + 1, column: end.column },
+  replacement,
+});
+
+export interface Put {
+  /** Source with the faults in it, each behind a switch, by file. */
+  readonly files: ReadonlyMap<string, string>;
+  /** The switch of each fault. */
+  readonly ids: ReadonlyMap<string, string>;
+}
+
+/** Puts faults into their files, and those beside them that stand in the same place. */
+export async function putIn(faults: readonly Fault[]): Promise<Put> {
+  const names = [...new Set(faults.map(({ file }) => file))];
+  const at = ({ line, column }: Place): Place => ({ line: line - 1, column });
+  const files = names.map((name) => ({
+    name,
+    content: readFileSync(name, 'utf8'),
+    mutate: faults
+      .filter(({ file }) => file === name)
+      .map(({ start, end }) => ({ start: at(start), end: at(end) })),
+  }));
+  const options = { plugins: null, excludedMutations: [], ignorers: [], noHeader: false };
+  const put = await new Instrumenter(LOG).instrument(files, options);
+  return {
+    files: new Map(put.files.map(({ name, content }) => [name, content])),
+    ids: new Map(put.mutants.map((mutant) => [faultKey(toFault(mutant)), mutant.id])),
+  };
+}
+
 /** Faults in what a file does when it is called: a value made at loading would need every test anew. */
 export async function faultsIn(file: string, content = readFileSync(file, 'utf8')): Promise<Fault[]> {
   const called = new Set<string>();
@@ -39,15 +80,7 @@ export async function faultsIn(file: string, content = readFileSync(file, 'utf8'
     [{ name: file, content, mutate: true }],
     options,
   );
-  return mutants
-    .map(({ location, mutatorName, replacement }) => ({
-      file,
-      kind: mutatorName,
-      start: { line: location.start.line + 1, column: location.start.column },
-      end: { line: location.end.line + 1, column: location.end.column },
-      replacement,
-    }))
-    .filter(({ start, end }) => called.has(spot(start, end)));
+  return mutants.map(toFault).filter(({ start, end }) => called.has(spot(start, end)));
 }
 
 /** The same of all files below a folder, in order of their names. */

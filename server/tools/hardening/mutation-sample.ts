@@ -120,6 +120,10 @@ async function tried(
   return statuses(JSON.parse(readFileSync(report!, 'utf8')) as Report);
 }
 
+/** Faults that no test noticed. */
+export const leftOver = (faults: readonly Fault[], became: ReadonlyMap<string, Status>): Fault[] =>
+  faults.filter((fault) => MISSED.has(became.get(faultKey(fault))));
+
 /** The line a fault stands on, and what it makes of the place. */
 function shown({ file, kind, start, end, replacement }: Fault): string {
   const lines = readFileSync(join(ROOT, file), 'utf8').split('\n');
@@ -176,7 +180,7 @@ async function main(): Promise<void> {
   const became = await tried(faults, tests, values.every ? 'off' : 'perTest');
   console.log(summary(faults, became));
   mkdirSync(join(ROOT, 'artifacts'), { recursive: true });
-  writeFileSync(kept, JSON.stringify(faults.filter((fault) => MISSED.has(became.get(faultKey(fault))))));
+  writeFileSync(kept, JSON.stringify(leftOver(faults, became)));
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await main();

@@ -1,0 +1,186 @@
+/**
+ * Faults of a sample against whole sentences and notes, in one process: the sentence bank, its look-alikes and the labelled
+ * rounds. The faults are those of `mutation-sample.ts`, put in by the same tool; what is left out is the test runner, which takes
+ * most of the time, and with it the other tests, so that a score may only be better than this one.
+ *
+ * Usage: npm run mutation:sentences -- [--room claims] [--mutants 60] [--seed 1]
+ *        npm run mutation:sentences -- --room claims --left      (what `mutation-sample.ts` or this left over)
+ */
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { Script } from 'node:vm';
+import { build } from 'esbuild';
+import { readBank, type Twin } from '../../../tests/claims/bank.ts';
+import type { analyse } from '../../src/course/analyse.ts';
+import type { scoreFolder } from '../score.ts';
+import { draw, type Fault, faultKey } from './draw.ts';
+import { faultsBelow, type Put, putIn } from './faults.ts';
+import { leftOver, type Status, summary } from './mutation-sample.ts';
+
+const ROOT = fileURLToPath(new URL('../../../', import.meta.url));
+const CLAIMS = join(ROOT, 'tests/claims');
+
+interface House {
+  readonly analyse: typeof analyse;
+  readonly scoreFolder: typeof scoreFolder;
+}
+
+/** Something that holds of the house while no fault is in it. */
+interface Trial {
+  readonly name: string;
+  readonly holds: (house: House) => boolean;
+}
+
+const lines = (path: string): string[] =>
+  readFileSync(path, 'utf8')
+    .split('\n')
+    .filter((line) => line !== '');
+
+const contradictions = ({ analyse }: House, text: string) =>
+  analyse(text).findings.filter(({ kind, deliberate }) => kind === 'contradiction' && !deliberate);
+
+/** As the test of the bank: the true one is silent, the false one is reported, and its fix makes it true. */
+function twinHolds(house: House, { right, wrong }: Twin): boolean {
+  if (contradictions(house, right).length > 0) return false;
+  const [found] = contradictions(house, wrong);
+  if (!found) return false;
+  const fix = found.fixes.find(({ safety }) => safety === 'safe');
+  if (!fix) return true;
+  const [edit] = fix.edits;
+  if (!edit) return false;
+  return (
+    contradictions(house, wrong.slice(0, edit.span.start) + edit.text + wrong.slice(edit.span.end)).length ===
+    0
+  );
+}
+
+/** As the test of the rounds: nothing is missed, wrong, unseen or seen that was not before. */
+function roundTrial(round: string): Trial {
+  const folder = join(CLAIMS, 'rounds', round);
+  const told = ({ scoreFolder }: House): string[] => {
+    const { missed, wrong, unseen, extra } = scoreFolder(folder);
+    return [
+      ...missed.map((one) => `missed ${one}`), ...wrong.map((one) => `wrong ${one}`),
+      ...unseen.map((one) => `unseen ${one}`), ...extra.map((one) => `extra ${one}`),
+    ]; // biome-ignore format: a table
+  };
+  const known = new Set([...lines(join(folder, 'open.txt')), ...lines(join(folder, 'sizes.txt'))]);
+  return { name: round, holds: (house) => told(house).every((line) => known.has(line)) };
+}
+
+const trials = (): Trial[] => [
+  ...readBank().map((twin) => ({
+    name: `${twin.file}:${twin.line}`,
+    holds: (house: House) => twinHolds(house, twin),
+  })),
+  ...lines(join(CLAIMS, 'bank/silent.txt'))
+    .filter((line) => !line.startsWith('# '))
+    .map((line, i) => ({
+      name: `silent ${i}`,
+      holds: (house: House) => contradictions(house, line.replaceAll('⏎', '\n')).length === 0,
+    })),
+  ...readdirSync(join(CLAIMS, 'rounds')).map(roundTrial),
+];
+
+/** What the faults are switched by, as the tool that puts them in writes it. */
+interface Switch {
+  activeMutant?: string | undefined;
+  currentTestId?: string | undefined;
+  hitCount?: number | undefined;
+  hitLimit?: number | undefined;
+  mutantCoverage?: { readonly static: Counts; readonly perTest: Readonly<Record<string, Counts>> };
+}
+type Counts = Readonly<Record<string, number>>;
+
+/** How often a fault may be passed before the run is taken never to end. */
+const ENDLESS = 20_000_000;
+
+/** The house with all faults in it, none of them switched on; each call loads it anew. */
+async function houseWith(put: ReadonlyMap<string, string>): Promise<(active?: string) => [House, Switch]> {
+  const { outputFiles } = await build({
+    stdin: {
+      contents: `export { analyse } from './server/src/course/analyse.ts'; export { scoreFolder } from './server/tools/score.ts';`,
+      resolveDir: ROOT,
+      loader: 'ts',
+    },
+    bundle: true, write: false, platform: 'node', format: 'cjs', target: 'node20', logLevel: 'error',
+    mainFields: ['module', 'main'], define: { 'import.meta.url': '"file:///none.js"' },
+    plugins: [{
+      name: 'faults',
+      setup: ({ onLoad }) =>
+        onLoad({ filter: /\.ts$/ }, ({ path }) => {
+          const contents = put.get(relative(ROOT, path).replaceAll('\\', '/'));
+          return contents === undefined ? undefined : { contents, loader: 'ts' };
+        }),
+    }],
+  }); // biome-ignore format: options
+  const script = new Script(`(function (module, exports, require) {${outputFiles![0]!.text}\n})`);
+  const globals = globalThis as { __stryker__?: Switch | undefined };
+  return (active) => {
+    const state: Switch = { activeMutant: active ?? 'none', hitCount: 0, hitLimit: ENDLESS };
+    globals.__stryker__ = state;
+    const module = { exports: {} as House };
+    script.runInThisContext()(module, module.exports, createRequire(import.meta.url));
+    return [module.exports, state];
+  };
+}
+
+/** False when the trial fails, or when it throws: nothing may. */
+function passes(trial: Trial, house: House): boolean {
+  try {
+    return trial.holds(house);
+  } catch {
+    return false;
+  }
+}
+
+/** Which trials come past each fault, and which faults run while the house is loaded. */
+function coverage(all: readonly Trial[], [house, state]: [House, Switch]): Map<string, Trial[]> {
+  const past = new Map<string, Trial[]>();
+  for (const trial of all) {
+    state.currentTestId = trial.name;
+    if (!passes(trial, house)) throw new Error(`${trial.name} does not hold without a fault`);
+    for (const id of Object.keys(state.mutantCoverage?.perTest[trial.name] ?? {}))
+      past.set(id, [...(past.get(id) ?? []), trial]);
+  }
+  return past;
+}
+
+/** Trials that come past a fault; where only few do, what they found may have been kept for the others: then all. */
+const FEW = 3;
+
+async function main(): Promise<void> {
+  const { values } = parseArgs({
+    options: {
+      room: { type: 'string', default: 'claims' }, mutants: { type: 'string', default: '60' },
+      seed: { type: 'string', default: '1' }, left: { type: 'boolean', default: false },
+    },
+  }); // biome-ignore format: options
+  const kept = join(ROOT, `artifacts/mutation-left-${values.room}.json`);
+  const faults = values.left
+    ? (JSON.parse(readFileSync(kept, 'utf8')) as Fault[])
+    : draw(await faultsBelow(`server/src/${values.room}`), Number(values.mutants), Number(values.seed));
+  const put: Put = await putIn(faults);
+  const load = await houseWith(put.files);
+  const all = trials();
+  const past = coverage(all, load());
+  const became = new Map<string, Status>();
+  for (const fault of faults) {
+    const id = put.ids.get(faultKey(fault))!;
+    const own = past.get(id) ?? [];
+    const [house] = load(id);
+    const noticed =
+      own.some((trial) => !passes(trial, house)) ||
+      (own.length > 0 && own.length <= FEW && all.some((trial) => !passes(trial, house)));
+    became.set(faultKey(fault), noticed ? 'Killed' : own.length > 0 ? 'Survived' : 'NoCoverage');
+    console.log(`${became.get(faultKey(fault))} ${fault.file}:${fault.start.line} (${own.length})`);
+  }
+  mkdirSync(join(ROOT, 'artifacts'), { recursive: true });
+  writeFileSync(kept, JSON.stringify(leftOver(faults, became)));
+  console.log(`${all.length} sentences and notes, seed ${values.seed}\n${summary(faults, became)}`);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await main();

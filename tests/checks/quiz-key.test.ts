@@ -16,3 +16,11 @@ it.each([
   const { findings } = analyseWhole(note);
   expect(findings.map(({ check, says }) => [check, says])).toEqual([['quiz-key', `The key says ${said}.`]]);
 });
+
+it.each(['ask X', 'not yes', 'see box x'])(
+  'a cell that says “%s” is no tick: the statement stands by itself',
+  (cell) => {
+    const note = `| Statement | True | False |\n|---|---|---|\n| A 4-0 is thicker than a 2-0. | ${cell} | |\n`;
+    expect(analyseWhole(note).findings.map(({ check }) => check)).toEqual(['size-comparison']);
+  },
+);

@@ -1,6 +1,6 @@
 /**
- * Faults of a sample against whole sentences and notes, in one process: the sentence bank, its look-alikes and the labelled
- * rounds. The faults are those of `mutation-sample.ts`, put in by the same tool; what is left out is the test runner, which takes
+ * Faults of a sample against whole sentences and notes, in one process: the fixtures of mentions, the sentence bank, its look-alikes and
+ * the labelled rounds. The faults are those of `mutation-sample.ts`, put in by the same tool; what is left out is the test runner, which takes
  * most of the time, and with it the other tests, so that a score may only be better than this one.
  *
  * Usage: npm run mutation:sentences -- [--room claims] [--mutants 60] [--seed 1]
@@ -14,6 +14,8 @@ import { parseArgs } from 'node:util';
 import { Script } from 'node:vm';
 import { build } from 'esbuild';
 import { readBank, type Twin } from '../../../tests/claims/bank.ts';
+import { BARE } from '../../../tests/mentions/bare-cases.ts';
+import { casesOf } from '../../../tests/mentions/fixtures.ts';
 import type { analyse } from '../../src/course/analyse.ts';
 import type { scoreFolder } from '../score.ts';
 import { draw, type Fault, faultKey } from './draw.ts';
@@ -24,6 +26,7 @@ const ROOT = fileURLToPath(new URL('../../../', import.meta.url));
 const CLAIMS = join(ROOT, 'tests/claims');
 
 interface House {
+  readonly readIn: (note: string) => readonly string[];
   readonly analyse: typeof analyse;
   readonly scoreFolder: typeof scoreFolder;
 }
@@ -71,7 +74,37 @@ function roundTrial(round: string): Trial {
   return { name: round, holds: (house) => told(house).every((line) => known.has(line)) };
 }
 
+/** As the tests of mentions: what is read in a note, with device, material and bounds. */
+const readTrial = (name: string, note: string, read: readonly string[]): Trial => ({
+  name,
+  holds: (house) => house.readIn(note).join('\n') === read.join('\n'),
+});
+
+/** Every size of the demo course, note by note. */
+function courseTrials(): Trial[] {
+  const stored = readFileSync(join(ROOT, 'tests/mentions/course.golden.txt'), 'utf8').trimEnd().split('\n\n');
+  return stored.map((block) => {
+    const [head, ...read] = block.split('\n');
+    return readTrial(head!, readFileSync(join(ROOT, 'tests/course', head!.slice(2)), 'utf8'), read);
+  });
+}
+
+const NOTATIONS = join(ROOT, 'tests/notations');
+
+const mentionTrials = (): Trial[] => [
+  ...readdirSync(NOTATIONS)
+    .filter((name) => name.endsWith('.md'))
+    .flatMap((file) =>
+      casesOf(readFileSync(join(NOTATIONS, file), 'utf8')).map(({ title, note, expected }) =>
+        readTrial(`${file} ${title}`, note, expected),
+      ),
+    ),
+  ...BARE.map(([note, read], i) => readTrial(`bare ${i}`, note, read)),
+  ...courseTrials(),
+];
+
 const trials = (): Trial[] => [
+  ...mentionTrials(),
   ...readBank().map((twin) => ({
     name: `${twin.file}:${twin.line}`,
     holds: (house: House) => twinHolds(house, twin),
@@ -102,7 +135,7 @@ const ENDLESS = 20_000_000;
 async function houseWith(put: ReadonlyMap<string, string>): Promise<(active?: string) => [House, Switch]> {
   const { outputFiles } = await build({
     stdin: {
-      contents: `export { analyse } from './server/src/course/analyse.ts'; export { scoreFolder } from './server/tools/score.ts';`,
+      contents: `export { analyse } from './server/src/course/analyse.ts'; export { scoreFolder } from './server/tools/score.ts'; export { readIn } from './tests/mentions/fixtures.ts';`,
       resolveDir: ROOT,
       loader: 'ts',
     },

@@ -7,6 +7,7 @@ import type { Item } from '../text/items.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import type { Scene } from '../text/scene.ts';
 import { AXIS_CHANGE, DOWN, UP } from '../words/changes.ts';
+import { ACTS, actedOn } from './acting.ts';
 import { INVERSE, inverseIn, STRAIGHT } from './inverse.ts';
 import type { Construction, Reading } from './model.ts';
 import {
@@ -419,32 +420,8 @@ function axisMoves(items: readonly Item[], taken: (at: number) => boolean): Size
   return [];
 }
 
-const ACTS: ReadonlyMap<string, 1 | -1> = new Map([
-  ...['gain', 'gains', 'increases', 'increase', 'raises', 'enlarges', 'widens', 'expands'].map(
-    (word) => [word, 1] as const,
-  ),
-  ...['lose', 'loses', 'decreases', 'decrease', 'reduces', 'reduce', 'lowers', 'narrows', 'shrinks'].map(
-    (word) => [word, -1] as const,
-  ),
-]);
-
 /** "a suture with more zeros": how many, not which way. */
 const QUANTITY = /^(?:more|extra|additional|added|another|greater|less|fewer)$/;
-
-/** "decreases the diameter": a verb with the quantity as its object. */
-function actedOn(items: readonly Item[], i: number): { at: number; sign: 1 | -1 } | undefined {
-  for (const at of [i - 1, i - 2, i - 3]) {
-    const sign = ACTS.get(items[at]?.word ?? '');
-    if (
-      sign &&
-      items
-        .slice(at + 1, i)
-        .every((item) => /^(?:the|its|some|a|bit|of|little|in|outer|inner|outside|inside)$/.test(item.word))
-    )
-      return { at, sign };
-  }
-  return undefined;
-}
 
 /** The two sides must stand close and nothing concrete may come between. */
 function linked(items: readonly Item[], number: NumberSide, size: SizeSide): boolean {

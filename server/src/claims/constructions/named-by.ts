@@ -54,6 +54,7 @@ function threadOrNeedle(scene: Scene): Reading[] {
     .join(' ');
   if (!NEEDLE.test(words) || /\b(?:not|never|nor|if|whether|but)\b|\?/.test(words)) return [];
   const at = items.findLastIndex((item) => item.word === 'needle');
+  if (at < 0) return [];
   return [reading(scene, at, at, 'usp', 'usp-is-needle')];
 }
 

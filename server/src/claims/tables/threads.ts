@@ -24,14 +24,12 @@ export const threadOf = remembered((grid: Grid): string | undefined => {
 /** Rows that must speak for other threads before gut, named in the paragraph before, is taken for another matter. */
 const MOST = 3;
 
-/** A paragraph on gut stands before the table, yet every row holds for other threads and nothing in it says gut. */
+/** A paragraph on gut stands before the table, yet nearly every row holds for other threads and nothing in it says gut. */
 export const strayGut = remembered((grid: Grid): boolean => {
   const rows = grid.rows.map(follows);
-  return (
-    !GUT.test(`${grid.header.join(' ')} ${grid.above}`) &&
-    !rows.includes('gut') &&
-    rows.filter((table) => table === 'others').length >= MOST
-  );
+  const others = rows.filter((table) => table === 'others').length;
+  const gut = rows.filter((table) => table === 'gut').length;
+  return !GUT.test(`${grid.header.join(' ')} ${grid.above}`) && others >= MOST && others > gut * MOST;
 });
 
 /** The table by which the USP size and the metric number of a row are one thing. */

@@ -55,7 +55,7 @@ function readWord(
     const own = exchange.negates ? undefined : ownSubject(scene, word, [exchange.given, exchange.chosen]);
     const subject = own ?? exchange.chosen;
     if (hasForeignSubject(scene, word) || newSubject(scene.items, word)) return [];
-    if (newPair(scene, exchange, word)) return [];
+    if (newPair(scene, exchange, word) || recalled(scene.items, word)) return [];
     if (handed(scene.items.slice(word.to + 1, exchange.chosen.from))) return [];
     if (UNMET.test(scene.items[word.at - 1]?.word ?? '')) return [];
     if (exchange.negates && setOff(scene.items, word)) return [];
@@ -65,6 +65,20 @@ function readWord(
   }
   return definite(scene, word, all);
 }
+
+/** "because the smaller one blocked": one of the two is meant, not told about. */
+const recalled = (items: readonly Item[], word: Measured): boolean => {
+  const next = items[word.to + 1];
+  return (
+    /^(?:because|since|as|when|after|once) the$/.test(
+      items
+        .slice(Math.max(0, word.at - 2), word.at)
+        .map((item) => item.word)
+        .join(' '),
+    ) &&
+    (next?.word === 'one' || next?.deviceNoun === true)
+  );
+};
 
 /** "from 4-0 to 6-0 is finer; from 0 to 2 is thicker": two other sizes follow a semicolon, before the word. */
 const newPair = ({ items }: Scene, { given, chosen }: Exchange, word: Measured): boolean => {
@@ -159,6 +173,17 @@ const newSubject = (items: readonly Item[], word: Measured): boolean =>
 const setOff = (items: readonly Item[], word: Measured): boolean =>
   items[word.at - 1]?.word === 'the' && items[word.at - 2]?.word === ',';
 
+/** "Mare 24 Fr, gelding 22 Fr, so the mare's is the wider": said of whose it is. */
+const owned = (items: readonly Item[], nearest: Group, word: Measured): boolean =>
+  items
+    .slice(nearest.to + 1, word.at)
+    .some(
+      (item, i, all) =>
+        /^(?:hers|his|mine|yours|theirs|ours)$|^(?!it's|that's|what's|there's|here's)\w+['’]s$/.test(
+          item.word,
+        ) && /^(?:is|was)$/.test(all[i + 1]?.word ?? ''),
+    );
+
 const PLACED = new Set(['left', 'right', 'first', 'second', 'other', 'upper', 'lower', 'top', 'bottom']);
 
 const OF_SET = new Set(['two', 'pair', 'three', 'lot', 'set', 'bunch', 'trio']);
@@ -180,7 +205,7 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
     .at(-1);
   if (!nearest || hasForeignSubject(scene, word) || saidOfNext(items, word) || grounded(items, nearest, word))
     return [];
-  if (setBeside(items, nearest)) return [];
+  if (setBeside(items, nearest) || owned(items, nearest, word)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
   if (still && all.length === 3 && nearest.from === all[2]!.from)
     return emit(scene, 'of-three', nearest, both(all.slice(0, 2)), word);

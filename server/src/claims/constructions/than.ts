@@ -2,6 +2,7 @@
 import type { Relation } from '../model.ts';
 import { sentencesBefore, single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { compares, type Measured, measuredWords } from '../text/magnitudes.ts';
 import {
   distinct,
@@ -76,7 +77,14 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
   if (otherwiseMeant(scene.items, word)) return [];
   const left = leftOf(scene, word, at, right, all);
   if (left && together(scene.items, left) !== together(scene.items, right)) return [];
-  if (left && (bounded(scene.items, left, right) || asNumbers(scene.items, word, left, right))) return [];
+  if (
+    left &&
+    (bounded(scene.items, left, right) ||
+      asNumbers(scene.items, word, left, right) ||
+      excepted(scene.items, left))
+  )
+    return [];
+  if (left && imagined(scene.items, left, word, right)) return [];
   if (!left || (sameSizes(left, right) && left.mentions[0]!.text === right.mentions[0]!.text)) return [];
   const answered =
     scene.after[0] !== undefined &&
@@ -124,6 +132,22 @@ const bounded = (items: readonly Item[], left: Group, right: Group): boolean =>
   left.sizes[0]!.system !== right.sizes[0]!.system &&
   (/^(?:over|above|beyond|under|below|past)$/.test(items[left.from - 1]?.word ?? '') ||
     items.slice(Math.max(0, left.from - 2), left.from).some((item) => item.word === 'than'));
+
+/** "All but the 0 are finer than 1-0": said of the others. */
+const excepted = (items: readonly Item[], left: Group): boolean =>
+  /\b(?:but|except|save|besides|excepting)(?: for)?(?: (?:the|an?|our|that))?$/.test(
+    joined(items, Math.max(0, left.from - 3), left.from),
+  ) && items.slice(Math.max(0, left.from - 6), left.from).some(({ word }) => ALL.test(word));
+const ALL = /^(?:all|every|everything|each|any|anything)$/;
+
+/** "A 4-0 thicker than a 3-0 does not exist": a thing thought of, of which the verb tells. */
+const imagined = (items: readonly Item[], left: Group, word: Measured, right: Group): boolean =>
+  left.to < word.at &&
+  /^(?:an?|any)$/.test(items[left.from - 1]?.word ?? '') &&
+  items.slice(left.to + 1, word.at).every((item) => item.deviceNoun) &&
+  /^(?:does|do|would|could|cannot|can't|is|has|will|makes|means)$/.test(
+    items.slice(right.to + 1, right.to + 3).find((item) => !item.deviceNoun)?.word ?? '',
+  );
 
 function nearestBefore(measured: readonly Measured[], at: number): Measured | undefined {
   const word = measured
@@ -225,7 +249,8 @@ function leftOf(
   all: readonly Group[],
 ): Group | undefined {
   const inside = all.filter((g) => g.from > word.at && g.to < at);
-  if (inside.length === 1) return inside[0];
+  // "a thinner one than 3-0": "one" is no size there.
+  if (inside.length === 1 && inside[0]!.mentions[0]!.text.toLowerCase() !== 'one') return inside[0];
   const clause = clauseStart(scene.items, word.at);
   const own = all.filter((g) => g.from >= clause && g.to < word.at);
   const alike = own.filter((g) => g.sizes[0]!.system === right.sizes[0]!.system);

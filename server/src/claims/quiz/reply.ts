@@ -36,6 +36,8 @@ const LONGEST = 16;
 export function readReply(pair: Pair, desk: Desk): KeyReading[] {
   const { question, reply } = pair;
   if (reply.items.length === 0 || reply.items.length > LONGEST || question.items.length > 60) return [];
+  // "Who said it?" asks for a person.
+  if (/^(?:who|whose)$/.test(question.items[0]?.word ?? '')) return [];
   if (reply.items.some((item) => HEDGES.has(item.word) || item.word === '?')) return [];
   return (
     gap(pair, desk) ??

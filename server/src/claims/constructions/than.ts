@@ -2,7 +2,6 @@
 import type { Relation } from '../model.ts';
 import { sentencesBefore, single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
-import { joined } from '../text/joined.ts';
 import { compares, type Measured, measuredWords } from '../text/magnitudes.ts';
 import {
   distinct,
@@ -16,6 +15,7 @@ import {
   together,
 } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
+import { asNumbers, bounded, excepted, GENERAL, imagined, otherwiseMeant } from './than-otherwise.ts';
 
 const THAN = new Set(['than']);
 const REACH_BACK = 10;
@@ -33,18 +33,6 @@ export const than: Construction = {
     return scene.items.flatMap((item, at) => (THAN.has(item.word) ? readThan(scene, at, all, measured) : []));
   },
 };
-
-const GENERAL = new Set([
-  'greater',
-  'higher',
-  'lower',
-  'less',
-  'more',
-  'larger',
-  'smaller',
-  'bigger',
-  'lesser',
-]);
 
 /** "The flow through a 14 G is greater than through a 20 G": the noun in front says what is measured. */
 function bySubject(scene: Scene, word: Measured | undefined): Measured | undefined {
@@ -91,63 +79,6 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
     groups(scene.after[0].items).some((g) => g.mentions[0] === left.mentions[0]);
   return [{ ...comparison(scene, 'than', left, right, word), ...(answered ? { answered } : {}) }];
 }
-
-/** "The 4 Fr single lumen runs faster than each lumen of the 5 Fr", "a 22 looks bigger on paper", "the number 22 is larger". */
-const otherwiseMeant = (items: readonly Item[], word: Measured): boolean =>
-  (word.axis === 'flow' && driven(items)) ||
-  items.some(
-    (item, i) =>
-      (item.word === 'paper' && items[i - 1]?.word === 'on') ||
-      (item.mention?.text.toLowerCase().startsWith('number') === true &&
-        items[i - 1]?.word === 'the' &&
-        /^(?:is|looks|seems)$/.test(items[i + 1]?.word ?? '')),
-  );
-
-/** "Although 27 is greater than 25, a 27 G is the finer": the figures are compared, and then the things. */
-const asNumbers = (items: readonly Item[], word: Measured, left: Group, right: Group): boolean =>
-  GENERAL.has(items[word.at]!.word) &&
-  [left, right].every(
-    ({ from, mentions }) =>
-      /^\d+$/.test(mentions[0]!.text) && !/^(?:an?|the|our|your)$/.test(items[from - 1]?.word ?? ''),
-  ) &&
-  items.some((item) => CONCEDES.test(item.word));
-const CONCEDES = /^(?:although|though|but|yet|while|whilst|whereas|however|because|since|still)$/;
-
-/** One of them has help or is held up, or carries another liquid: "with a pressure bag … than without", "the clamp was half shut". */
-const HINDERED = /^(?:clamp|clamped|kinked|bent|clotted|blocked|tissued|infiltrated|positional|spasm)$/;
-function driven(items: readonly Item[]): boolean {
-  const has = (words: RegExp) => items.some((item) => words.test(item.word));
-  return (
-    has(/^(?:single|double|triple)$/) ||
-    (has(/^(?:pressure|pressurised|pressurized|pump|pumped|bag|squeezed)$/) &&
-      has(/^(?:without|gravity|unaided|stand|hung)$/)) ||
-    has(HINDERED) ||
-    (has(/^my$/) && has(/^(?:her|his|your|their)$/)) ||
-    (has(/^blood$/) && has(/^(?:water|saline|crystalloids?|plasma|fluids?)$/))
-  );
-}
-
-/** "All catheters over 18 Fr are thicker than 6 mm": not that size, but what lies beyond it. */
-const bounded = (items: readonly Item[], left: Group, right: Group): boolean =>
-  left.sizes[0]!.system !== right.sizes[0]!.system &&
-  (/^(?:over|above|beyond|under|below|past)$/.test(items[left.from - 1]?.word ?? '') ||
-    items.slice(Math.max(0, left.from - 2), left.from).some((item) => item.word === 'than'));
-
-/** "All but the 0 are finer than 1-0": said of the others. */
-const excepted = (items: readonly Item[], left: Group): boolean =>
-  /\b(?:but|except|save|besides|excepting)(?: for)?(?: (?:the|an?|our|that))?$/.test(
-    joined(items, Math.max(0, left.from - 3), left.from),
-  ) && items.slice(Math.max(0, left.from - 6), left.from).some(({ word }) => ALL.test(word));
-const ALL = /^(?:all|every|everything|each|any|anything)$/;
-
-/** "A 4-0 thicker than a 3-0 does not exist": a thing thought of, of which the verb tells. */
-const imagined = (items: readonly Item[], left: Group, word: Measured, right: Group): boolean =>
-  left.to < word.at &&
-  /^(?:an?|any)$/.test(items[left.from - 1]?.word ?? '') &&
-  items.slice(left.to + 1, word.at).every((item) => item.deviceNoun) &&
-  /^(?:does|do|would|could|cannot|can't|is|has|will|makes|means)$/.test(
-    items.slice(right.to + 1, right.to + 3).find((item) => !item.deviceNoun)?.word ?? '',
-  );
 
 function nearestBefore(measured: readonly Measured[], at: number): Measured | undefined {
   const word = measured

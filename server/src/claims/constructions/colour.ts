@@ -256,8 +256,16 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const between = unbracketed(items.slice(from + 1, to).filter((_, i, all) => !dropped(all, i)));
   if (between.length > 14 || PUT.test(between.map((item) => item.word).join(' '))) return false;
   if (c.to < g.from && afterComma(items, between, g)) return false;
-  if (between.every(ties)) return true;
   const said = between.map((item) => item.word).join(' ');
+  if (g.to < c.at && (LOOSE_CAP.test(said) || OTHER_MAKE.test(text(items.slice(c.to + 1, c.to + 6)))))
+    return false;
+  const next = items[c.to + 1]?.word ?? '.';
+  if (
+    g.to < c.at &&
+    ((OWN_HUB.test(said) && /^[.,;)!]$/.test(next)) || (POINTED.test(said) && HUBS.has(next)))
+  )
+    return true;
+  if (between.every(ties)) return true;
   if (c.to < g.from && (WANTED.test(said) || KNOWN.test(said) || apposed(items, between, g))) return true;
   if (c.to < g.from && HUBS.has(between[0]?.word ?? '') && EXPECTED.test(said) && between.every(plain))
     return true;
@@ -346,6 +354,17 @@ const PUT = /\b(?:goes|go|sits|screws|clips|fits) (?:on|onto|over)\b/;
 /** "Take the green one if you want an 18 G". */
 const WANTED =
   /^(?:(?:one|hub|cannula|needle|catheter|cap) )?(?:if|when|where) (?:you|we|they|the (?:notes?|plan|order|chart)) (?:want|need|call for|calls? for|ask for|asks? for|say|says|are after)s? (?:an?|the)$/;
+/** "An 18 G needle, and the cap is red": the cap of a packet or of a filter needle. */
+const LOOSE_CAP = /(?:^| )and the cap (?:is|was)(?: an?)?$/;
+/** "orange on the other make": not the code. */
+const OTHER_MAKE =
+  /^(?:on|in|from|with) (?:the|an|some|that|our)? ?(?:other|another|old) (?:make|makes|kind|supplier|kit|brand)\b/;
+/** "A 21 G needle; its hub is orange", "21 G, and here the hub is orange". */
+const OWN_HUB =
+  /^(?:(?:needle|cannula|catheter) )?[,;:—–-] (?:and |where )?(?:here )?(?:its|the) hub (?:is|will be|should be)(?: an?| the)?$/;
+/** "A 16 G cannula; that is the blue hub". */
+const POINTED =
+  /^(?:(?:needle|cannula|catheter) )?[,;:—–-] (?:and )?(?:that is|that's|this is|it is|it's|that will be) (?:the|an?)$/;
 const VERBS = new Set([
   'identifies',
   'denotes',

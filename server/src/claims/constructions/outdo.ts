@@ -134,8 +134,19 @@ function breaksBefore({ items }: Scene, at: number): { axis: Axis; sign: 1 | -1 
 function exceeds(scene: Scene, at: number): { axis: Axis; sign: 1 | -1 } | undefined {
   if (!EXCEEDS.test(scene.items[at]!.word)) return undefined;
   const noun = scene.items.slice(Math.max(0, at - 8), at).find((item) => item.axisNoun)?.axisNoun;
-  return noun && noun.axis !== 'number' ? noun : undefined;
+  if (!noun) return bare(scene.items, at) ? { axis: 'outer', sign: 1 } : undefined;
+  return noun.axis === 'number' ? undefined : noun;
 }
+
+/** "4 Fr exceeds 5 Fr": where number and width grow together, nothing need be said of what is larger. */
+function bare(items: readonly Item[], at: number): boolean {
+  const after = /^(?:an?|the)$/.test(items[at + 1]?.word ?? '') ? at + 2 : at + 1;
+  const both = [items[at - 1], items[after]].every((item) => item?.mention && GROWS.has(systemOf(item)));
+  const lead = items.slice(0, at - 1).every((item) => /^(?:as|since|because|an?|the)$/.test(item.word));
+  return both && lead && /^[,.;)]?$/.test(items[after + 1]?.word ?? '');
+}
+const GROWS: ReadonlySet<string> = new Set(['french', 'millimetre', 'tube-id']);
+const systemOf = (item: Item): string => item.mention?.sizes[0]?.system ?? '';
 
 /** "the 24 G empties it before the 18 G does": first to be done flows faster. */
 function earlier(scene: Scene, at: number): { axis: 'flow'; sign: 1 } | undefined {

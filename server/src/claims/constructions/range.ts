@@ -2,7 +2,19 @@
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf, together } from '../text/scene.ts';
-import { COVERS, INSIDE, OUTSIDE, PLACED, POINTS_BACK, UNSETTLED, WINDOW } from '../words/windows.ts';
+import {
+  AMONG,
+  CONCLUDES,
+  COUNTED,
+  COVERS,
+  INSIDE,
+  OPENS_RANGE,
+  OUTSIDE,
+  PLACED,
+  POINTS_BACK,
+  UNSETTLED,
+  WINDOW,
+} from '../words/windows.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const range: Construction = {
@@ -12,7 +24,7 @@ export const range: Construction = {
     { sizes: 1, words: POINTS_BACK },
     { sizes: 3, words: INSIDE },
     { sizes: 3, words: OUTSIDE },
-    { sizes: 3, words: ['one', 'which', 'and'] },
+    { sizes: 3, words: ['one', 'which', 'and', 'counts', 'qualifies', 'included'] },
   ],
   read(scene) {
     if (!bounded(scene.items) && !bounded(near(scene))) return [];
@@ -113,8 +125,16 @@ function covered(items: readonly Item[], single: Group, all: readonly Group[]): 
   const bounds = all.find((g) => g.to < single.from && endsOf(items, g));
   if (!bounds || single.from - bounds.to > 16) return undefined;
   const between = text(items.slice(bounds.to + 1, single.from));
-  return COVERS.test(between) ? { at: single.from - 1, to: single.to, inside: true } : undefined;
+  return COVERS.test(between) || AMONG.test(between) || drawn(items, bounds, single, between)
+    ? { at: single.from - 1, to: single.to, inside: true }
+    : undefined;
 }
+
+/** "Anything from 20 to 28 Fr, so a 32 Fr would be one of them": said to follow from the range. */
+const drawn = (items: readonly Item[], bounds: Group, single: Group, between: string): boolean =>
+  CONCLUDES.test(between) &&
+  OPENS_RANGE.test(joined(items, Math.max(0, bounds.from - 4), bounds.from)) &&
+  COUNTED.test(joined(items, single.to + 1, single.to + 9));
 const DIRECT =
   /^(?:is|lies|falls|sits|comes|stays) (?:also |therefore |still |well |just )?(?:within|inside|(outside|beyond)|one of (?:the |our )?(?:sizes?|numbers?|gauges?|needles|catheters|drains|tubes)(?: (?:from|between|in|of))?)(?: the| our| a)?$/;
 

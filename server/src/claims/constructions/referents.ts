@@ -93,7 +93,7 @@ function pairOf(scene: Scene, here: readonly NamedMaterial[], rank: 'former' | '
 
 /** "It is braided." after a sentence about one material, "Both are braided." after two. */
 function before(scene: Scene, here: readonly NamedMaterial[], phrase: string): NamedMaterial[] {
-  const previous = scene.before.at(-1) ?? scene.context.at(-1);
+  const previous = spokenBefore(scene);
   if (
     here.length > 0 ||
     !previous ||
@@ -106,6 +106,14 @@ function before(scene: Scene, here: readonly NamedMaterial[], phrase: string): N
   if (/^(?:this|that)$/.test(phrase) && previous.close === '?' && previous.items.length > 8) return [];
   return found.map((m) => away(m, false));
 }
+
+/** The sentence before; "In 2-0 and 3-0." tells nothing but sizes and is passed over. */
+const spokenBefore = ({ before: sentences, context }: Scene) =>
+  sentences.findLast(
+    ({ items }) => !items.every((item) => item.kind === 'size' || SIZES_ONLY.test(item.word)),
+  ) ?? context.at(-1);
+const SIZES_ONLY =
+  /^(?:in|from|to|and|or|,|\.|comes|sizes?|sold|kept|stocked|only|mostly|usually|here|we|use)$/;
 
 const distinct = (found: readonly NamedMaterial[]): NamedMaterial[] =>
   found.filter((m, i) => found.findIndex((other) => other.id === m.id) === i);

@@ -60,3 +60,18 @@ export const aside = (items: readonly Item[], right: Group, between: readonly It
     between.map((item) => item.word).join(' '),
   ) &&
   /^(?:[,)]|across|wide|thick)$/.test(items[right.to + 1]?.word ?? '');
+
+/** "A 16 Fr drain, and that is 1.6 mm thick". */
+export const resumed = (items: readonly Item[], right: Group, between: readonly Item[]) =>
+  LENGTHS.has(right.sizes[0]!.system) &&
+  between.slice(0, 2).every((item) => item.deviceNoun || /^(?:,|and|;|so|—|–|that)$/.test(item.word)) &&
+  RESUMES.test(between.map((item) => item.word).join(' ')) &&
+  MEASURE_AFTER.has(items[right.to + 1]?.word ?? '');
+const RESUMES =
+  /^(?:\S+ )?(?:[,;—–] )?(?:and|so) (?:that|it) (?:is|measures|will be|comes to)(?: (?:about|roughly|only|just|nearly|around|some))*$/;
+
+/** "18 Ch: take off a third, 12 mm", "15 Fr over pi, 4.8 mm": the sum is told on the way. */
+export const reckoned = (right: Group, between: readonly Item[]) =>
+  LENGTHS.has(right.sizes[0]!.system) && RECKONS.test(between.map((item) => item.word).join(' '));
+const RECKONS =
+  /^(?:[:,;—–] )?(?:(?:take|knock) (?:off|away) (?:a|one) (?:third|half|quarter)|(?:take|knock) (?:a|one) (?:third|half|quarter) (?:off|away)|(?:over|÷|divided by|divide by) (?:pi|π|three|3)) [,:=](?: (?:so|that is|makes|gives|is))?$/;

@@ -48,6 +48,17 @@ export const PLACED: readonly { readonly pattern: RegExp; readonly inside: boole
 export const COVERS =
   /(?:^|[,;] (?:and )?|\. )(?:which|that|this|it|and) (?:also |therefore |thus |still |easily )?(?:covers|includes|takes in|spans|comprises|allows for|leaves room for)(?: (?:an?|the|our|size))?$/;
 
+/** "Needles in the 25 to 27 G range, among them the 29 G": between a range and the size. */
+export const AMONG = /^(?:\w+ )?[,(] (?:among|amongst) (?:them|these|those|which)(?: an?| the| our)?$/;
+
+/** "Anything from 16 to 20 G will do, so a 22 G counts as well": what opens the range, draws the conclusion, and is concluded. */
+export const OPENS_RANGE =
+  /(?:^|[^a-z])(?:anything|any (?:size|gauge|needle|cannula|catheter|drain|tube)|everything|all (?:sizes|gauges)) (?:from|between)$/;
+export const CONCLUDES =
+  /[,;:.] (?:and )?(?:so|hence|thus|therefore)(?: ,)?(?: for (?:instance|example)(?: ,)?)?(?: an?| the| our)?$/;
+export const COUNTED =
+  /^(?:also |therefore |still )?(?:counts|qualifies|(?:is|would be) (?:also )?(?:included|one of (?:them|these|those|the (?:usual|normal|common) (?:ones|sizes))))(?: (?:as well|too|also))?(?: [.,;!)]|$)/;
+
 /** The range is left open, or it is another one that counts. */
 export const UNSETTLED =
   /^(?:unlike|except|unless|if|formerly|previously|old|whereas|while|was|were|used|not)$/;

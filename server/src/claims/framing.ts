@@ -35,12 +35,16 @@ export function framed(scene: Scene, reading: Reading): Stance | undefined {
   return denies === (reading.denied === true) ? 'asserted' : 'denied';
 }
 
+/** No line with what it earns is longer. */
+const LONGEST = 300;
+
 /** "0 marks: says …", "Called it green: no points": an answer of a learner, with what it earns. */
 export function graded({ passage, sentence }: Scene): boolean {
-  const { text } = passage;
-  const line = text.slice(text.lastIndexOf('\n', sentence.start) + 1, sentence.end + 24).split('\n')[0]!;
+  const near = Math.max(0, sentence.start - LONGEST);
+  const around = passage.text.slice(near, sentence.end + 24);
+  const line = around.slice(around.slice(0, sentence.start - near + 1).lastIndexOf('\n') + 1).split('\n')[0]!;
   return (
-    line.length < 300 &&
+    line.length < LONGEST &&
     (/^\W{0,3}(?:\d|no|half a?|full) (?:marks?|points?)\W/i.test(line) ||
       /[:–—-]\s*(?:\d|no) (?:marks?|points?)\W*$/i.test(line))
   );

@@ -1,7 +1,9 @@
 /** Ways of setting a statement before the reader without standing behind it, beyond plain reporting. */
+import type { Passage } from '../notes/model.ts';
 import type { Reading } from './constructions/model.ts';
 import type { Item } from './text/items.ts';
 import { joined } from './text/joined.ts';
+import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 
 /** Said before the claim: what people once held, what nobody should say, what was drawn or felt. */
@@ -95,7 +97,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
     OTHER_WORLD.test(words(scene.items, first - REACH, at + 1)) ||
     TRUE_OR_FALSE.test(opening) ||
     HELD_UP.test(opening) ||
-    /\bt(?:rue)?[\s*_]*\/[\s*_]*f(?:alse)?[\s.)\]*_]*$/i.test(scene.passage.text) ||
+    eitherAtEnd(scene.passage) ||
     (claim.kind === 'order' && SORTING.test(opening)) ||
     crossed(scene, scene.items[at]?.start ?? 0) ||
     inverted(scene) ||
@@ -136,10 +138,20 @@ function reportedLead(scene: Scene): boolean {
   return SAID_BY.test(lead) || FORBIDDEN.test(lead);
 }
 
+/** "A 14 G is wider. T / F": to be called true or false. Asked once a passage. */
+const eitherAtEnd = remembered((passage: Passage) =>
+  /\bt(?:rue)?[\s*_]*\/[\s*_]*f(?:alse)?[\s.)\]*_]*$/i.test(passage.text.slice(-40)),
+);
+
+/** What stands farther from the start of its line was not written beside a mark there. */
+const LONGEST_LINE = 600;
+
 /** "✗ 5-0 is thicker than 3-0": a line with a cross in front. */
 function crossed({ passage }: Scene, at: number): boolean {
-  const line = passage.text.lastIndexOf('\n', at - 1) + 1;
-  return /^\s*[✗✘✖❌]/u.test(passage.text.slice(line, line + 6));
+  const near = Math.max(0, at - LONGEST_LINE);
+  const line = passage.text.slice(near, at).lastIndexOf('\n');
+  if (line < 0 && near > 0) return false;
+  return /^\s*[✗✘✖❌]/u.test(passage.text.slice(near + line + 1, near + line + 7));
 }
 
 /** "Were 5-0 thicker, …", "Had the 22 G been wider, …": a condition without its "if". */

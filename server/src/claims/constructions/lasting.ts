@@ -128,7 +128,7 @@ function spanAt(items: readonly Item[]): { low: number; high: number } | undefin
         !/^(?:about|around|roughly|some|only|just|nearly|almost|a|an|the|further|matter|of)$/.test(item.word),
     )
     .map((item) => item.word);
-  const unitAt = words.findIndex((word) => DAYS[word.replace(/s$/, '')] !== undefined);
+  const unitAt = words.findIndex((word) => Object.hasOwn(DAYS, word.replace(/s$/, '')));
   if (unitAt < 0 || unitAt > 3) return undefined;
   const unit = DAYS[words[unitAt]!.replace(/s$/, '')]!;
   const numbers = words.slice(0, unitAt).flatMap((word) => {

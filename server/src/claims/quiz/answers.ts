@@ -206,11 +206,10 @@ function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entr
   add(table, number, opening?.[1] ?? text, opening ? piece(read, 0, opening[0].length) : whole, whole);
 }
 
-const WORDS: Readonly<Record<string, string>> = { t: 'true' };
-
 function add(table: Map<number, Entry>, number: number, answer: string, at: Piece, body?: Piece): void {
   const lower = answer.toLowerCase();
-  if (!table.has(number)) table.set(number, { answer: WORDS[lower] ?? lower, at, ...(body ? { body } : {}) });
+  if (!table.has(number))
+    table.set(number, { answer: lower === 't' ? 'true' : lower, at, ...(body ? { body } : {}) });
 }
 
 /** The number before an entry of its own. */

@@ -1,5 +1,6 @@
 /** Keys that stand beside statements to be called true or false: a letter in front or behind, a tick, a cell of the row. */
-import type { Note, Table } from '../../notes/model.ts';
+import type { Note, Passage, Table } from '../../notes/model.ts';
+import { remembered } from './remember.ts';
 import type { Scene } from './scene.ts';
 import { wordsOf } from './scene.ts';
 import type { Read } from './scenes.ts';
@@ -30,14 +31,18 @@ function eitherKey({ passage }: Read): 'true' | 'false' | undefined {
 const TRUTH =
   /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false|fact or (?:fiction|myth)|myth or fact|right or wrong|agree (?:or|\/) disagree|agree\/disagree)\b/;
 
+/** Its own words set a passage out to be called true or false. Asked once a passage, however many sentences it has. */
+const setsOut = remembered(
+  ({ text, kind }: Passage): boolean =>
+    TRUTH.test(text.toLowerCase()) ||
+    BOXES.test(text) ||
+    EITHER.test(text) ||
+    (kind !== 'heading' && !SEVERAL_KEYS.test(text) && (FRONT_KEY.test(text) || END_KEY.test(text))),
+);
+
 export function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly string[]): boolean {
   return (
-    TRUTH.test(read.passage.text.toLowerCase()) ||
-    BOXES.test(read.passage.text) ||
-    EITHER.test(read.passage.text) ||
-    (read.passage.kind !== 'heading' &&
-      !SEVERAL_KEYS.test(read.passage.text) &&
-      (FRONT_KEY.test(read.passage.text) || END_KEY.test(read.passage.text))) ||
+    setsOut(read.passage) ||
     (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
     headings.some(
       (heading, i) =>

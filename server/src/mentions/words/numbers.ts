@@ -23,6 +23,10 @@ const SMALL: Readonly<Record<string, number>> = {
   nineteen: 19,
 };
 
+/** A word of the text may be the name of something that every object has. */
+const own = (table: Readonly<Record<string, number>>, word: string): number | undefined =>
+  Object.hasOwn(table, word) ? table[word] : undefined;
+
 const TENS: Readonly<Record<string, number>> = { twenty: 20, thirty: 30, forty: 40, fifty: 50, sixty: 60 };
 
 /** Typeset fractions. */
@@ -122,9 +126,9 @@ export function wordValue(text: string): number | undefined {
     .toLowerCase()
     .split(/[-\s]+/) as [string, ...string[]];
   if (rest.length > 0) return undefined;
-  const tens = TENS[first];
-  if (tens === undefined) return second === undefined ? SMALL[first] : undefined;
+  const tens = own(TENS, first);
+  if (tens === undefined) return second === undefined ? own(SMALL, first) : undefined;
   if (second === undefined) return tens;
-  const ones = SMALL[second];
+  const ones = own(SMALL, second);
   return ones !== undefined && ones > 0 && ones < 10 ? tens + ones : undefined;
 }

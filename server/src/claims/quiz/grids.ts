@@ -12,15 +12,16 @@ const ANSWER_HEADER =
 
 /** A table of question numbers and answers: beside each other, or one row above the other. */
 export function readGrid(rows: Grid, add: (number: number, answer: string, at: Piece) => void): void {
+  const below = answerRows(rows);
+  const isKey = once((column) => keyColumn(rows, column));
   rows.forEach((row, r) => {
     row.forEach((cell, c) => {
       const number = NUMBER_CELL.exec(cell?.passage.text.trim() ?? '');
       if (!number) return;
       const header = rows[0]?.[c + 1]?.passage.text ?? '';
-      const beside = r > 0 && (ANSWER_HEADER.test(header) || keyColumn(rows, c)) ? row[c + 1] : undefined;
+      const beside = r > 0 && (ANSWER_HEADER.test(header) || isKey(c)) ? row[c + 1] : undefined;
       const across = NUMBER_CELL.test(row[c + 1]?.passage.text.trim() ?? '') || c > 0;
-      const below = across ? answerRow(rows.slice(r + 1))?.[c] : undefined;
-      const answer = beside ?? below;
+      const answer = beside ?? (across ? below[r]?.[c] : undefined);
       const text = answer?.passage.text.trim() ?? '';
       const letter =
         ANSWER_CELL.exec(text)?.[1] ?? (beside ? /^\(?([A-Fa-f])\)?\s/.exec(text)?.[1] : undefined);
@@ -32,14 +33,29 @@ export function readGrid(rows: Grid, add: (number: number, answer: string, at: P
 
 const labelOf = (written: string): number => labelNumber(`${written}. `) ?? Number(written);
 
-/** Of the rows under a row of numbers: the one that calls itself the key, else the first of letters. */
-function answerRow(below: Grid): Grid[number] | undefined {
+/** For each row the answers under it: the row that calls itself the key, else the first of letters. */
+function answerRows(rows: Grid): readonly (Grid[number] | undefined)[] {
   const text = (read: Read | undefined) => read?.passage.text.trim() ?? '';
-  const named = below.find((row) => ANSWER_HEADER.test(text(row[0])));
-  return (
-    named ??
-    below.find((row) => row.slice(1).every((cell) => text(cell) === '' || ANSWER_CELL.test(text(cell))))
-  );
+  const found: (Grid[number] | undefined)[] = [];
+  let named: Grid[number] | undefined;
+  let lettered: Grid[number] | undefined;
+  for (let r = rows.length - 1; r >= 0; r--) {
+    found[r] = named ?? lettered;
+    const row = rows[r]!;
+    if (ANSWER_HEADER.test(text(row[0]))) named = row;
+    if (row.slice(1).every((cell) => text(cell) === '' || ANSWER_CELL.test(text(cell)))) lettered = row;
+  }
+  return found;
+}
+
+/** Asks for a column only once. */
+function once(ask: (column: number) => boolean): (column: number) => boolean {
+  const known = new Map<number, boolean>();
+  return (column) => {
+    const answer = known.get(column) ?? ask(column);
+    known.set(column, answer);
+    return answer;
+  };
 }
 
 /** A column of numbers beside a column of letters is a key whatever its header says. */

@@ -11,7 +11,6 @@ import type { Read } from '../text/scenes.ts';
 import { codeOf } from '../words/codes.ts';
 import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 
-/** A colour cell beside the row's one gauge or French. */
 /** The colour of a box or a lid is no code. */
 const PACKING =
   /\b(?:box|boxes|packets?|packs?|trays?|lids?|drawers?|stickers?|labels?|bags?|bins?|baskets?|folders?|tubs?|crates?|shelf|shelves|cupboards?|lumens?|clips?|hangers?)\b/;
@@ -32,9 +31,12 @@ const ofElse = (header: string): boolean =>
 const OTHER_CODES =
   /\b(?:tube tops?|additives?|triage|zones?|bands?|wristbands?|urine|skin|ecg|masks?|kg|weights?|broselow)\b/;
 
+const ofOthers = remembered((grid: Grid) => grid.header.some((head) => OTHER_CODES.test(head)));
+
 /** "Q2" at the head of a column: what somebody answered. */
 const ANSWERED = /^\W*q(?:uestion)?\W?\d/;
 
+/** A colour cell beside the row's one gauge or French. */
 export function colours(grid: Grid, row: Row): ColourClaim[] {
   const coded = row.flatMap((read, column) => {
     const mention = sole(read);
@@ -50,7 +52,7 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
     const subject = coded.find((cell) => cell.column !== column);
     const header = grid.header[column]!;
     if (!subject || PACKING.test(header) || ANSWERED.test(header) || ofElse(header)) return [];
-    if (grid.header.some((head) => OTHER_CODES.test(head))) return [];
+    if (ofOthers(grid)) return [];
     const device =
       codeOf(wordsOf(header)) ??
       headed(grid.header[subject.column]) ??
@@ -98,12 +100,17 @@ function followed(grid: Grid, column: number, sized: number): Device | undefined
   return needles > cannulas ? 'needle' : 'cannula';
 }
 
+/** The first gauge that stands alone in a cell. Asked once a cell, so kept. */
+const gaugeIn = remembered((row: Row) =>
+  row.map(sole).find((one) => one !== undefined && systemOf(one) === 'needle-gauge'),
+);
+
 /** How many rows of each column give a gauge the colour of its needle, and of its cannula. */
 const votes = remembered((grid: Grid): readonly (readonly [number, number])[] =>
   grid.header.map((_, column) => {
     const pairs = grid.rows.flatMap((row) => {
       const words = row[column]?.items.filter((item) => item.colour) ?? [];
-      const mention = row.map(sole).find((one) => one !== undefined && systemOf(one) === 'needle-gauge');
+      const mention = gaugeIn(row);
       return words.length === 1 && mention && mention.sizes.length === 1
         ? [{ gauge: mention.sizes[0]!.value, colour: words[0]!.colour! }]
         : [];

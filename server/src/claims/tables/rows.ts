@@ -1,9 +1,11 @@
 /** Cells that compare their row with another: "finer than for the cheek", "wider than the chest drain", "narrower than the row above". */
+
 import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { ComparisonClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { decidable, measuredWords } from '../text/magnitudes.ts';
+import { remembered } from '../text/remember.ts';
 import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
@@ -74,15 +76,15 @@ const nameOf = (items: readonly Item[]): string => {
   return items.length > FEW ? '' : kept.join(' ');
 };
 
-/** The size of a row that holds just one. */
-function onlyIn(row: Row): Mention | undefined {
+/** The size of a row that holds just one. Asked once a cell, so kept. */
+const onlyIn = remembered((row: Row): Mention | undefined => {
   const all = row.flatMap((read) => read?.items.flatMap((item) => item.mention ?? []) ?? []);
   const ours = all.filter((mention) => !/^(?:millimetre|inch)$/.test(systemOf(mention)));
   const only = ours[0];
   return ours.length === 1 && only?.kind === 'size' && !only.bound && only.sizes.length === 1
     ? only
     : undefined;
-}
+});
 
 const onlyOf = (read: Read | undefined, like: Mention): Mention | undefined => {
   const mention = sole(read);

@@ -17,6 +17,8 @@ const CALLS = [
   'chownSync',
 ];
 let count = 0;
+/** Descriptors opened to be read only. */
+const reading = new Set();
 
 const kill = () => {
   process.kill(process.pid, 'SIGKILL');
@@ -27,7 +29,12 @@ for (const name of CALLS) {
   const own = fs[name];
   fs[name] = (...args) => {
     const standard = typeof args[0] === 'number' && args[0] < 3;
-    const reads = name === 'openSync' && !/[wax+]/.test(String(args[1]));
+    if (name === 'openSync' && !/[wax+]/.test(String(args[1]))) {
+      const opened = own(...args);
+      reading.add(opened);
+      return opened;
+    }
+    const reads = name === 'closeSync' && reading.delete(args[0]);
     if (standard || reads || ++count !== at) return own(...args);
     if (way === 'half') {
       if (name === 'writeSync') own(args[0], args[1].subarray(0, Math.floor(args[1].length / 2)));

@@ -7,6 +7,7 @@ import type { Reading } from './constructions/model.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
 import { joined } from './text/joined.ts';
+import { lineAt } from './text/lines.ts';
 import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 import { NEGATIONS } from './words/changes.ts';
@@ -40,13 +41,13 @@ const LONGEST = 300;
 
 /** "0 marks: says …", "Called it green: no points": an answer of a learner, with what it earns. */
 export function graded({ passage, sentence }: Scene): boolean {
-  const near = Math.max(0, sentence.start - LONGEST);
-  const around = passage.text.slice(near, sentence.end + 24);
-  const line = around.slice(around.slice(0, sentence.start - near + 1).lastIndexOf('\n') + 1).split('\n')[0]!;
+  const { start, end } = lineAt(passage, sentence.start);
+  const last = Math.min(end, sentence.end + 24);
+  if (last - start >= LONGEST) return false;
+  const line = passage.text.slice(start, last);
   return (
-    line.length < LONGEST &&
-    (/^\W{0,3}(?:\d|no|half a?|full) (?:marks?|points?)\W/i.test(line) ||
-      /[:–—-]\s*(?:\d|no) (?:marks?|points?)\W*$/i.test(line))
+    /^\W{0,3}(?:\d|no|half a?|full) (?:marks?|points?)\W/i.test(line) ||
+    /[:–—-]\s*(?:\d|no) (?:marks?|points?)\W*$/i.test(line)
   );
 }
 

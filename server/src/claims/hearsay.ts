@@ -1,10 +1,10 @@
 /** Ways of setting a statement before the reader without standing behind it, beyond plain reporting. */
-import type { Passage } from '../notes/model.ts';
 import type { Reading } from './constructions/model.ts';
 import type { Item } from './text/items.ts';
 import { joined } from './text/joined.ts';
-import { remembered } from './text/remember.ts';
+import { lineAt } from './text/lines.ts';
 import type { Scene } from './text/scene.ts';
+import { offersEither } from './text/truth-keys.ts';
 
 /** Said before the claim: what people once held, what nobody should say, what was drawn or felt. */
 const BEFORE: readonly RegExp[] = [
@@ -97,7 +97,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
     OTHER_WORLD.test(words(scene.items, first - REACH, at + 1)) ||
     TRUE_OR_FALSE.test(opening) ||
     HELD_UP.test(opening) ||
-    eitherAtEnd(scene.passage) ||
+    offersEither(scene.passage) ||
     (claim.kind === 'order' && SORTING.test(opening)) ||
     crossed(scene, scene.items[at]?.start ?? 0) ||
     inverted(scene) ||
@@ -138,20 +138,10 @@ function reportedLead(scene: Scene): boolean {
   return SAID_BY.test(lead) || FORBIDDEN.test(lead);
 }
 
-/** "A 14 G is wider. T / F": to be called true or false. Asked once a passage. */
-const eitherAtEnd = remembered((passage: Passage) =>
-  /\bt(?:rue)?[\s*_]*\/[\s*_]*f(?:alse)?[\s.)\]*_]*$/i.test(passage.text.slice(-40)),
-);
-
-/** What stands farther from the start of its line was not written beside a mark there. */
-const LONGEST_LINE = 600;
-
 /** "✗ 5-0 is thicker than 3-0": a line with a cross in front. */
 function crossed({ passage }: Scene, at: number): boolean {
-  const near = Math.max(0, at - LONGEST_LINE);
-  const line = passage.text.slice(near, at).lastIndexOf('\n');
-  if (line < 0 && near > 0) return false;
-  return /^\s*[✗✘✖❌]/u.test(passage.text.slice(near + line + 1, near + line + 7));
+  const line = lineAt(passage, at).start;
+  return /^\s*[✗✘✖❌]/u.test(passage.text.slice(line, line + 6));
 }
 
 /** "Were 5-0 thicker, …", "Had the 22 G been wider, …": a condition without its "if". */

@@ -1,6 +1,7 @@
 /** Which colour code a hub colour in the text belongs to: that of needles, of IV cannulas, of urinary or suction catheters. */
 import type { Device } from '../../sizes/model.ts';
 import type { Item } from '../text/items.ts';
+import { lineAt } from '../text/lines.ts';
 import type { Group, Scene } from '../text/scene.ts';
 import { codeOf } from '../words/codes.ts';
 
@@ -54,9 +55,10 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
 /** "Mrs E: butterfly 23 G, blue wings.", and on the next line "Mr F: 24 G yellow": a line of a list of people is about its own thing. */
 function anotherEntry({ passage, sentence }: Scene, before: number): boolean {
   const { text } = passage;
-  const [from, here] = [before, sentence.start].map((at) => text.lastIndexOf('\n', at - 1) + 1);
+  const from = lineAt(passage, before).start;
+  const here = lineAt(passage, sentence.start).start;
   return (
-    from !== here && PERSON.test(text.slice(here, here! + 40)) && PERSON.test(text.slice(from, from! + 40))
+    from !== here && PERSON.test(text.slice(here, here + 40)) && PERSON.test(text.slice(from, from + 40))
   );
 }
 const PERSON = /^\W*(?:Mrs?|Ms|Miss|Bed|Room|Bay|Patient|Pt|Case)\.? \w+:/;

@@ -5,6 +5,7 @@
 import { judgeComparison } from '../judge/comparison.ts';
 import type { Axis, ComparisonClaim, Operand } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { lineAt } from '../text/lines.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { groups } from '../text/scene.ts';
 import type { Read } from '../text/scenes.ts';
@@ -158,7 +159,7 @@ const negates = (items: readonly Item[]): boolean =>
 /** Sizes named in the sentences before the question: of its own passage, else of the one before. */
 function before({ question }: Pair, desk: Desk): Operand[] {
   const { read, span } = question;
-  const line = read.passage.text.lastIndexOf('\n', span.start - 1) + 1;
+  const line = lineAt(read.passage, span.start).start;
   const own = sizesOf(piece(read, Math.max(0, line - FAR), span.start));
   if (own.length > 0) return own;
   const previous: Read | undefined = desk.reads[read.passage.index - 1];

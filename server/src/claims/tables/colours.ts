@@ -122,8 +122,7 @@ const votes = remembered((grid: Grid): readonly (readonly [number, number])[] =>
 );
 
 const wordsOf = (text: string) => text.split(/[^a-z0-9-]+/).map((word) => ({ word }));
-// Asked once a cell, so kept.
-// "Calf drip" says what it is for, not which hub it has.
+// What is asked once a cell is kept. "Calf drip" says what it is for, not which hub it has.
 const codeOfRow = remembered((row: Row) =>
   codeOf(row.flatMap((read) => read?.items ?? []).filter(({ word }) => !/^(?:drip|infusion)$/.test(word))),
 );

@@ -10,6 +10,7 @@ import { labelNumber, markerNumber, type Piece } from '../quiz/piece.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { settleAlternatives } from './alternatives.ts';
 import { type Item, readItems } from './items.ts';
+import { lineAt } from './lines.ts';
 import { placed } from './place.ts';
 import { quotationSpans } from './quotations.ts';
 import { type Scene, wordsOf } from './scene.ts';
@@ -162,7 +163,7 @@ function keyedElsewhere(
 ): Pick<Scene, 'truthItem' | 'key' | 'keyAt'> {
   if (answers.empty) return {};
   const text = read.passage.text;
-  const line = text.lastIndexOf('\n', sentence.start) + 1;
+  const line = lineAt(read.passage, sentence.start).start;
   const head = text.slice(line, line + 14);
   const number = labelNumber(head) ?? (line === 0 ? markerNumber(note, read) : undefined);
   const entry = number === undefined ? undefined : answers.find(number, read);

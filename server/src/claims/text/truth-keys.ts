@@ -1,5 +1,6 @@
 /** Keys that stand beside statements to be called true or false: a letter in front or behind, a tick, a cell of the row. */
 import type { Note, Passage, Table } from '../../notes/model.ts';
+import { lineAt } from './lines.ts';
 import { remembered } from './remember.ts';
 import type { Scene } from './scene.ts';
 import { wordsOf } from './scene.ts';
@@ -8,6 +9,9 @@ import type { Sentence } from './sentences.ts';
 
 /** "A 14 G … T / F", one of the letters set off. */
 const EITHER = /\b(T(?:rue)?)[\s*_]*\/[\s*_]*(F(?:alse)?)[\s.)\]*_]*$/i;
+
+/** Does a passage end in the two letters, to be called true or false? Asked once a passage. */
+export const offersEither = remembered(({ text }: Passage): boolean => EITHER.test(text));
 
 /** The letter in strong type or emphasis, or the one not struck. */
 function eitherKey({ passage }: Read): 'true' | 'false' | undefined {
@@ -32,13 +36,15 @@ const TRUTH =
   /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false|fact or (?:fiction|myth)|myth or fact|right or wrong|agree (?:or|\/) disagree|agree\/disagree)\b/;
 
 /** Its own words set a passage out to be called true or false. Asked once a passage, however many sentences it has. */
-const setsOut = remembered(
-  ({ text, kind }: Passage): boolean =>
+const setsOut = remembered((passage: Passage): boolean => {
+  const { text, kind } = passage;
+  return (
     TRUTH.test(text.toLowerCase()) ||
     BOXES.test(text) ||
-    EITHER.test(text) ||
-    (kind !== 'heading' && !SEVERAL_KEYS.test(text) && (FRONT_KEY.test(text) || END_KEY.test(text))),
-);
+    offersEither(passage) ||
+    (kind !== 'heading' && !SEVERAL_KEYS.test(text) && (FRONT_KEY.test(text) || END_KEY.test(text)))
+  );
+});
 
 export function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly string[]): boolean {
   return (
@@ -227,11 +233,9 @@ function lineKey(line: string): 'true' | 'false' | undefined {
 /** The key that each line of a passage carries, for the sentence that begins at an offset. */
 export function lineKeys({ passage }: Read): (at: number) => Pick<Scene, 'truthItem' | 'key'> {
   if (passage.cell || passage.kind === 'heading') return () => ({});
-  const { text } = passage;
   return (at) => {
-    const from = text.lastIndexOf('\n', at) + 1;
-    const next = text.indexOf('\n', at);
-    const key = lineKey(text.slice(from, Math.min(next < 0 ? text.length : next, from + 300)));
+    const { start, end } = lineAt(passage, at);
+    const key = lineKey(passage.text.slice(start, Math.min(end, start + 300)));
     return key ? { truthItem: true, key } : {};
   };
 }

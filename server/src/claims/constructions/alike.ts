@@ -2,9 +2,9 @@
  * Sizes of two systems said to be alike: "a 14 Fr and a 14 G are interchangeable", "the 0.018 in wire and the 18 G needle
  * are equally thick", "written as 0.35 mm it is the same wire".
  */
-
 import type { EquivalenceClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { joined, textOf } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { equate, LENGTHS } from './equate.ts';
@@ -24,7 +24,6 @@ export const alike: Construction = {
   },
 };
 
-const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 const single = (g: Group) =>
   g.mentions.length === 1 && g.sizes.length === 1 && !g.mentions[0]!.bound && !g.mentions[0]!.length;
 
@@ -45,17 +44,19 @@ const WIDTH = /^(?:width|thickness|diameter|size|calib(?:re|er)|gauge|outside)$/
 function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const { items } = scene;
   if (!single(left) || !single(right) || left.sizes[0]!.system === right.sizes[0]!.system) return [];
-  if (!joined(items.slice(left.to + 1, right.from))) return [];
-  const swapped = /^for /.test(text(items.slice(left.to + 1, right.from).filter((item) => !item.deviceNoun)));
+  if (!sideBySide(items.slice(left.to + 1, right.from))) return [];
+  const swapped = /^for /.test(
+    textOf(items.slice(left.to + 1, right.from).filter((item) => !item.deviceNoun)),
+  );
   const rest = items.slice(right.to + 1, right.to + 12);
   const they = rest.findIndex((item) => item.word === 'they');
   // "swap a 12 Fr for a 12 G, since they are equally wide"
-  if (swapped && !/^(?:\S+ )?, (?:since|because|as|for|so)$/.test(text(rest.slice(0, Math.max(they, 0)))))
+  if (swapped && !/^(?:\S+ )?, (?:since|because|as|for|so)$/.test(textOf(rest.slice(0, Math.max(they, 0)))))
     return [];
   const skipped = swapped ? they + 1 : 0;
   const after = rest.slice(skipped, skipped + 8);
   const at = after.findIndex((item) => ALIKE.test(item.word));
-  const verb = text(after.slice(0, Math.max(0, at)));
+  const verb = textOf(after.slice(0, Math.max(0, at)));
   const possessed = swapped || /\b(?:have|has)\b/.test(verb);
   if (at < 0 || (!possessed && elsewhere(left, right, after[at]!.word))) return [];
   if (
@@ -75,13 +76,13 @@ function said(rest: readonly Item[]): boolean {
   const [word, next, more] = rest.map((item) => item.word);
   if (word === 'equally') return WIDE.test(next ?? '') && more !== 'spread';
   if (word === 'same' || word === 'identical' || word === 'equal')
-    return rest.slice(1, 3).some((item) => WIDTH.test(item.word)) && !/\bas\b/.test(text(rest.slice(1, 5)));
+    return rest.slice(1, 3).some((item) => WIDTH.test(item.word)) && !/\bas\b/.test(textOf(rest.slice(1, 5)));
   return /^(?:interchangeabl[ey])$/.test(word ?? '') && (next === undefined || /^[.,;!)]$/.test(next));
 }
 
 /** "A and B", "both carry an eighteen, so that wire and an 18 G needle". */
-const joined = (between: readonly Item[]): boolean => {
-  const words = text(between.filter((item) => !item.deviceNoun));
+const sideBySide = (between: readonly Item[]): boolean => {
+  const words = textOf(between.filter((item) => !item.deviceNoun));
   return (
     /^for (?:an?|the|one)?$/.test(words) ||
     /^(?:tracheal |endotracheal |spinal |[\p{L}-]{3,} )?and(?: (?:an?|the|our|size))?$/u.test(words) ||
@@ -97,7 +98,7 @@ function referred(scene: Scene, all: readonly Group[]): Reading[] {
   const previous = scene.before.at(-1);
   const own = all[0];
   if (!previous || all.length !== 1 || !own || !single(own) || !LENGTHS.has(own.sizes[0]!.system)) return [];
-  const words = text(scene.items);
+  const words = joined(scene.items);
   if (!REFERS.test(words) || /\b(?:not|never|if|unless|different)\b/.test(words)) return [];
   const named = onlySize(previous);
   if (!named || named.sizes[0]!.system === own.sizes[0]!.system) return [];
@@ -107,7 +108,7 @@ function referred(scene: Scene, all: readonly Group[]): Reading[] {
 /** "Is a 14 G as wide as a 14 Fr? Yes, they are the same width." */
 function asked(scene: Scene): Reading[] {
   const question = scene.before.at(-1);
-  const words = text(scene.items);
+  const words = joined(scene.items);
   const match = THEY.exec(words);
   if (question?.close !== '?' || !match || /\b(?:no|not|never|if|unless|neither|hardly)\b/.test(words))
     return [];
@@ -141,7 +142,7 @@ function pointed(scene: Scene, all: readonly Group[]): Reading[] {
   );
   const after = items.slice(own.to + 1, own.to + 6);
   const at = after.findIndex((item) => ALIKE.test(item.word));
-  const verb = text(after.slice(0, Math.max(at, 0)));
+  const verb = textOf(after.slice(0, Math.max(at, 0)));
   if (named.length !== 1 || !single(own) || own.sizes[0]!.system === system || at < 0) return [];
   return /^(?:\S+ )?(?:are|have)(?: (?:the|exactly))*$/.test(verb) && said(after.slice(at))
     ? [across(scene, named[0]!, own, own.to + 1 + at)]

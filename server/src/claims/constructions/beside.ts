@@ -3,6 +3,7 @@
  * "a 20 G looks slim next to a 16 G", "the 14 G is wide, not so the 24 G".
  */
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -42,7 +43,7 @@ function ahead(scene: Scene, neighbour: Group, subject: Group): Reading[] | unde
   const { items } = scene;
   const opener = items.slice(0, neighbour.from).filter((item) => !ARTICLES.has(item.word));
   const comma = items.slice(neighbour.to + 1, subject.from).map((item) => item.word);
-  if (!comma.includes(',') || comma.length > 4 || !OPENS.test(text(opener))) return undefined;
+  if (!comma.includes(',') || comma.length > 4 || !OPENS.test(textOf(opener))) return undefined;
   const word = measuredWords(items).find((m) => m.at > subject.to && m.degree !== 'superlative');
   if (!word || !said(items, subject, word)) return undefined;
   return [comparison(scene, 'beside', subject, neighbour, word)];
@@ -55,14 +56,12 @@ function behind(scene: Scene, subject: Group, neighbour: Group): Reading[] | und
   if (word?.degree !== 'plain' || !said(items, subject, word)) return undefined;
   const between = items.slice(word.to + 1, neighbour.from);
   const rest = between.findIndex((item) => !item.deviceNoun);
-  if (rest > 1 || !BEHIND.test(text(between.slice(Math.max(rest, 0))))) return undefined;
+  if (rest > 1 || !BEHIND.test(textOf(between.slice(Math.max(rest, 0))))) return undefined;
   const end = items.slice(neighbour.to + 1).find((item) => !item.deviceNoun);
   return !end || end.kind === 'punctuation'
     ? [comparison(scene, 'beside', subject, neighbour, word)]
     : undefined;
 }
-
-const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 
 /** The word is said of the subject by a verb of being or looking. */
 function said(items: readonly Item[], subject: Group, word: Measured): boolean {

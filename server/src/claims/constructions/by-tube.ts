@@ -1,6 +1,7 @@
 /** A suction catheter worked out by the rule that stands before: "Double the tube. For a 7.0 tube you land on 14 Fr." */
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { groups, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
 import type { Construction } from './model.ts';
@@ -42,8 +43,6 @@ export const byTube: Construction = {
 const OVER = 1.5;
 const STOPS = /\b(?:not|never|than|if|too|instead|or|unless|but|though|wrong|blocks?|was|were|without)\b|\?/;
 const TWICE = /\b(?:twice|doubles?(?!-)|doubled|doubling|two times|times (?:two|2)|2 (?:×|x|times))\b/;
-
-const textOf = (items: readonly Item[]): string => items.map((item) => item.word).join(' ');
 
 /** The rule in a sentence: the tube doubled, for suction or in French. */
 function doubles(sentence: Sentence): boolean {

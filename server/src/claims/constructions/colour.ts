@@ -2,6 +2,7 @@
 import { colourCodeOf, colourOf } from '../../sizes/index.ts';
 import type { ColourClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { codeOf } from '../words/codes.ts';
 import { type Colour, deviceOf } from './hub-code.ts';
@@ -158,7 +159,7 @@ function touching(
     const before = sizes.find(
       (g) =>
         g.to < c.at &&
-        /^(?:with|in|has|have|:|=|\() ?(?:an?|the|its|their)?$/.test(text(items.slice(g.to + 1, c.at))) &&
+        /^(?:with|in|has|have|:|=|\() ?(?:an?|the|its|their)?$/.test(textOf(items.slice(g.to + 1, c.at))) &&
         HUBS.has(items[c.to + 1]?.word ?? ''),
     );
     const [one, ...more] = [after, before].filter((g) => g !== undefined);
@@ -166,7 +167,6 @@ function touching(
   });
   return new Set(pairs.map(([, g]) => g)).size === colours.length ? pairs : [];
 }
-const text = (items: readonly Item[]): string => items.map((item) => item.word).join(' ');
 
 /** "If the orange hubs have run out, take the brown: brown is the 25 G and the grey is the 26 G": each size has its own colour just before it. */
 function nearest(
@@ -185,9 +185,9 @@ function nearest(
 /** "Pink on a needle and pink on a cannula both mean 20 G." */
 const onBoth = (items: readonly Item[], [a, b]: readonly Colour[]): boolean =>
   a!.family === b!.family &&
-  /^(?:on|for) (?:an? |the )?\S+ and (?:an? |the )?$/.test(`${text(items.slice(a!.to + 1, b!.at))} `) &&
+  /^(?:on|for) (?:an? |the )?\S+ and (?:an? |the )?$/.test(`${textOf(items.slice(a!.to + 1, b!.at))} `) &&
   /^(?:on|for) (?:an? |the )?\S+ (?:both |each )?(?:means?|are|is|stands? for|mark)\b/.test(
-    text(items.slice(b!.to + 1)),
+    textOf(items.slice(b!.to + 1)),
   );
 
 /** "an orange 25 G, or with a 30 G", "the pink 20 G blew, so he tried a 22 G": the second size is another thing. */
@@ -257,7 +257,7 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   if (between.length > 14 || PUT.test(between.map((item) => item.word).join(' '))) return false;
   if (c.to < g.from && afterComma(items, between, g)) return false;
   const said = between.map((item) => item.word).join(' ');
-  if (g.to < c.at && (LOOSE_CAP.test(said) || OTHER_MAKE.test(text(items.slice(c.to + 1, c.to + 6)))))
+  if (g.to < c.at && (LOOSE_CAP.test(said) || OTHER_MAKE.test(textOf(items.slice(c.to + 1, c.to + 6)))))
     return false;
   const next = items[c.to + 1]?.word ?? '.';
   if (

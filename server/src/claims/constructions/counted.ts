@@ -1,9 +1,9 @@
 /** Steps between threads, counted: "three sizes finer than 2-0 is 5-0", "a 5-0 is two steps below a 3-0", "from 2-0 to 5-0 is three steps". */
-
 import { wordValue } from '../../mentions/words/numbers.ts';
 import { phrase } from '../../texts/index.ts';
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { RULE } from '../texts/rules.ts';
@@ -85,28 +85,27 @@ function wayOf(items: readonly Item[], step: number, [a, b]: readonly [Group, Gr
   return fromTo(items, step, a, b) ?? betweenThem(items, step, a, b);
 }
 
-const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 const TIE =
   /^(?:(?:silk|nylon|suture|thread|one|polypropylene|size) )?(?:is|=|:|gives|means|makes|(?:, )?that is|(?:, )?so|, i\.e|comes to)(?: (?:a|an|the|size|to|:|,))?$/;
-const says = (items: readonly Item[], a: Group, b: Group) => TIE.test(text(items.slice(a.to + 1, b.from)));
+const says = (items: readonly Item[], a: Group, b: Group) => TIE.test(textOf(items.slice(a.to + 1, b.from)));
 
 /** "A 5-0 suture is two sizes", "000, which is four steps". */
 const is = (items: readonly Item[], a: Group, step: number) =>
   /^(?:\S+ )?(?:, )?(?:which |that |it )?(?:is|lies|sits|stands|=)(?: just| exactly)?$/.test(
-    text(items.slice(a.to + 1, step - 1)),
+    textOf(items.slice(a.to + 1, step - 1)),
   );
 
 /** "From 2-0 to 5-0 silk is three steps." */
 function fromTo(items: readonly Item[], step: number, a: Group, b: Group): Way | undefined {
   const from = items[a.from - 1]?.word === 'from';
-  const verb = /^(?:\S+ )?(?:is|=|makes|takes|:)$/.test(text(items.slice(b.to + 1, step - 1)));
+  const verb = /^(?:\S+ )?(?:is|=|makes|takes|:)$/.test(textOf(items.slice(b.to + 1, step - 1)));
   return from && verb && b.to < step ? { from: a, to: b } : undefined;
 }
 
 /** "Between 2-0 and 6-0 silk there are three sizes." */
 function betweenThem(items: readonly Item[], step: number, a: Group, b: Group): Way | undefined {
   const between = items[a.from - 1]?.word === 'between' && b.to < step;
-  const verb = /^(?:\S+ )?(?:there )?(?:are|lie|come|is|lies)$/.test(text(items.slice(b.to + 1, step - 1)));
+  const verb = /^(?:\S+ )?(?:there )?(?:are|lie|come|is|lies)$/.test(textOf(items.slice(b.to + 1, step - 1)));
   return between && verb && items[step]?.word.startsWith('size')
     ? { from: a, to: b, inner: true }
     : undefined;

@@ -1,5 +1,6 @@
 /** A class by the text's own words: "'small' means 8 to 12 Fr; a 16 Fr is therefore small", "we call 24 to 28 Fr large". */
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sameSystem, sentenceSpan, spanOf } from '../text/scene.ts';
 import { UNSETTLED } from '../words/windows.ts';
 import type { Construction, Reading } from './model.ts';
@@ -23,7 +24,6 @@ export const defined: Construction = {
 };
 
 const ranges = (items: readonly Item[]) => items.some((item) => item.mention?.kind === 'range');
-const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 const plain = (words: string) =>
   words
     .replace(/["“”'‘’*_]/g, ' ')
@@ -48,7 +48,7 @@ function memberIn(items: readonly Item[]): Member | undefined {
     (g) => g.sizes.length === 1 && g.mentions.length === 1 && !g.mentions[0]!.bound,
   );
   if (!group) return undefined;
-  const match = IS.exec(plain(text(items.slice(group.to + 1, group.to + 10))));
+  const match = IS.exec(plain(textOf(items.slice(group.to + 1, group.to + 10))));
   if (!match) return undefined;
   const clause = items.slice(0, group.from).findLastIndex((item) => /^[;,]$/.test(item.word));
   const near = items.slice(Math.max(0, clause), group.to + 8);
@@ -68,8 +68,8 @@ function definitionIn(items: readonly Item[]): { readonly term: string; readonly
   if (!range || all.length !== 1 || range.mentions.length !== 1 || range.mentions[0]!.kind !== 'range')
     return undefined;
   if (items.some((item) => UNSETTLED.test(item.word))) return undefined;
-  const before = plain(text(items.slice(0, range.from)));
-  const after = plain(text(items.slice(range.to + 1, range.to + 5)));
+  const before = plain(textOf(items.slice(0, range.from)));
+  const after = plain(textOf(items.slice(range.to + 1, range.to + 5)));
   const called = /\b(?:call|calls|name)$/.test(before)
     ? new RegExp(`^${TERM}(?= [.,;]|$)`).exec(after)
     : null;

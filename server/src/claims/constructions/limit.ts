@@ -3,6 +3,7 @@
  * "a 22 G satisfies the rule of 18 G or wider".
  */
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { LIMIT_WORDS, type Limit, limitsIn } from '../text/limits.ts';
 import {
   type Group,
@@ -47,9 +48,8 @@ export const limit: Construction = {
   },
 };
 
-const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 const excepted = (items: readonly Item[]) =>
-  text(items)
+  textOf(items)
     .replace(SOFT, ' ')
     .split(' ')
     .some((word) => EXCEPTS.test(word) || PATIENTS.test(word));
@@ -116,10 +116,10 @@ const bracketed = (items: readonly Item[], limit: Limit, g: Group) =>
 function exampled(items: readonly Item[], limit: Limit, g: Group): boolean {
   for (let n = 1; n <= 5; n++) {
     const opener = items.slice(Math.max(limit.to + 1, g.from - n), g.from);
-    if (opener.length === n && EXAMPLES.some((pattern) => pattern.test(text(opener)))) return true;
+    if (opener.length === n && EXAMPLES.some((pattern) => pattern.test(textOf(opener)))) return true;
   }
   const comma = /^(?:,|\(|—|–)$/.test(items[g.from - 1]?.word ?? '');
-  return comma && EXAMPLE_AFTER.test(text(items.slice(g.to + 1, g.to + 4)).replace(/^, /, ''));
+  return comma && EXAMPLE_AFTER.test(textOf(items.slice(g.to + 1, g.to + 4)).replace(/^, /, ''));
 }
 
 /** "…, so a 10 Fr will do", "…, and a 22 G meets that rule". */
@@ -128,7 +128,7 @@ function drawn(scene: Scene, limit: Limit): Reading[] {
   const g = others(scene, limit).find((one) => one.from > limit.to);
   if (!g) return [];
   const link = items.slice(limit.to + 1, g.from);
-  if (BELONGS.test(text(items.slice(g.to + 1, g.to + 6))) && !excepted(link))
+  if (BELONGS.test(textOf(items.slice(g.to + 1, g.to + 6))) && !excepted(link))
     return [reading(scene, limit, g, g.to)];
   if (!rules(items, limit)) return [];
   const verb = acceptedAt(items, limit, g) ?? handedAt(items, link, g) ?? verbAt(items, g, limit);
@@ -150,7 +150,7 @@ function acceptedAt(items: readonly Item[], limit: Limit, g: Group): number | un
 /** "so hand over the 0", "so take a 20 G". */
 const handedAt = (items: readonly Item[], link: readonly Item[], g: Group): number | undefined =>
   (items.slice(g.to + 1).find((item) => !item.deviceNoun)?.kind ?? 'punctuation') === 'punctuation' &&
-  HANDED.test(text(link))
+  HANDED.test(textOf(link))
     ? g.from
     : undefined;
 const HANDED =
@@ -192,7 +192,7 @@ function referred(scene: Scene): Reading[] {
   const g = all[0];
   if (!before || !limit || limits.length !== 1 || !g || all.length !== 1 || !sameSystem(g, limit.bound))
     return [];
-  const belongs = BELONGS.test(text(items.slice(g.to + 1, g.to + 6)));
+  const belongs = BELONGS.test(textOf(items.slice(g.to + 1, g.to + 6)));
   const verb = belongs ? g.to : rules(before.items, limit) ? verbAt(items, g, limit) : undefined;
   if (verb === undefined || before.close === '?' || excepted(items) || together(items, g)) return [];
   if (groups(before.items).length !== 1 || excepted(beside(before, limit))) return [];
@@ -215,7 +215,7 @@ function verbAt(items: readonly Item[], g: Group, limit: Limit): number | undefi
   const patterns = [...KEEPS, limit.side === 'at-least' ? KEEPS_ABOVE : KEEPS_BELOW];
   for (let at = g.to + 1; at <= g.to + 6; at++) {
     if (!standsBefore(items.slice(g.to + 1, at))) continue;
-    const phrase = text(items.slice(at, at + 6));
+    const phrase = textOf(items.slice(at, at + 6));
     const match = patterns.map((pattern) => pattern.exec(phrase)?.[0]).find((found) => found !== undefined);
     if (match !== undefined) {
       const elsewhere = ELSEWHERE.has(phrase.slice(match.length + 1).split(' ')[0]!);
@@ -232,7 +232,7 @@ const standsBefore = (between: readonly Item[]): boolean => {
   return (
     rest.length === 0 ||
     /^(?:in|on|from|of) (?:(?:the|her|his|my|our|this|that|your|their) )?(?:[a-z]+ )?[a-z0-9]+$/.test(
-      text(rest),
+      textOf(rest),
     )
   );
 };
@@ -240,7 +240,7 @@ const standsBefore = (between: readonly Item[]): boolean => {
 /** "The protocol asks for an 18 G or wider, and a 16 G qualifies": a rule, and a word of keeping it. */
 const qualifies = (items: readonly Item[], verb: number, rule: readonly Item[], limit: Limit): boolean =>
   /^(?:qualif(?:y|ies)|complies|conforms|is (?:allowed|permitted|acceptable|within|enough|sufficient|in order|compliant))\b/.test(
-    text(items.slice(verb, verb + 2)),
+    textOf(items.slice(verb, verb + 2)),
   ) &&
   rule
     .slice(Math.max(0, limit.from - 6), limit.from)
@@ -252,7 +252,7 @@ const qualifies = (items: readonly Item[], verb: number, rule: readonly Item[], 
 
 /** "that rule", "this limit", "the requirement", "meets this". */
 const refersBack = (items: readonly Item[], verb: number) =>
-  POINTS.test(text(items.slice(verb, verb + 6))) ||
+  POINTS.test(textOf(items.slice(verb, verb + 6))) ||
   items
     .slice(verb, verb + 8)
     .some(

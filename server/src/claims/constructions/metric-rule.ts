@@ -1,10 +1,8 @@
 /** What the metric number of a thread says: tenths of a millimetre, and what is made of it. */
-import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
 import type { Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
-
-const words = (items: readonly Item[]): string => items.map((item) => item.word).join(' ');
 
 /** "the metric number is the diameter in millimetres divided by ten", "the number divided by five gives millimetres". */
 function metricOperation(text: string): string | undefined {
@@ -40,17 +38,17 @@ export function readMetric(scene: Scene): Reading[] {
       items.slice(i + 1, i + 3).some((near) => /^(?:numbers?|sizes?|gauge|figures?|terms)$/.test(near.word)),
   );
   if (at < 0) return [];
-  if (/\b(?:are|is|means?|counts?) (?:whole|full) millimet(?:re|er)s?\b/.test(words(items.slice(at))))
+  if (/\b(?:are|is|means?|counts?) (?:whole|full) millimet(?:re|er)s?\b/.test(textOf(items.slice(at))))
     return [reading(scene, 'metric-is-other', at)];
   if (
     /\b(?:is|means|gives|equals) (?:just |simply )?(?:the )?(?:least |minimum |smallest )?(?:diameter|thickness|width) in (?:mm|millimet(?:re|er)s?)\b/.test(
-      words(items.slice(at)),
+      textOf(items.slice(at)),
     ) &&
-    !/\b(?:tenths?|ten|10)\b/.test(words(items))
+    !/\b(?:tenths?|ten|10)\b/.test(textOf(items))
   )
     return [reading(scene, 'metric-is-other', at)];
-  const match = FRACTION.exec(words(items.slice(at)));
-  const operation = match ? undefined : metricOperation(words(items));
+  const match = FRACTION.exec(textOf(items.slice(at)));
+  const operation = match ? undefined : metricOperation(textOf(items));
   if (operation) return [reading(scene, operation, at)];
   if (!match) return [];
   const id = match[1]!.startsWith('tenth') && match[2] !== 'inch' ? 'metric-is-tenths' : 'metric-is-other';

@@ -1,6 +1,6 @@
 /** What a size is taken for: "a 6 Fr sheath is 2.0 mm on the outside", "the 4-0 tells you the size of the needle". */
 import type { FormulaClaim } from '../model.ts';
-import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
@@ -15,7 +15,6 @@ export const namedBy: Construction = {
 };
 
 const SHEATH = /^(?:sheaths?|introducers?)$/;
-const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 
 /** What the French of a sheath gives is what passes through; as wide as that outside it cannot be. */
 const ROUNDING = 0.06;
@@ -26,11 +25,11 @@ function sheathOutside(scene: Scene): Reading[] {
   const [sheath, length] = all;
   if (all.length !== 2 || !sheath || !length || !items.some((item) => SHEATH.test(item.word))) return [];
   if (!one(sheath, 'french') || !one(length, 'millimetre') || length.from - sheath.to > 8) return [];
-  const near = text(items.slice(sheath.to + 1, length.to + 6));
+  const near = textOf(items.slice(sheath.to + 1, length.to + 6));
   const outside = /\b(?:outside|outer|external|externally|od)\b/.test(near);
   if (!outside || /\b(?:inside|inner|internal|not|than|through|lets|takes|dilator|if)\b/.test(near))
     return [];
-  if (!/\b(?:is|measures?|has|=)\b/.test(text(items.slice(sheath.to + 1, length.from)))) return [];
+  if (!/\b(?:is|measures?|has|=)\b/.test(textOf(items.slice(sheath.to + 1, length.from)))) return [];
   if (length.sizes[0]!.value > sheath.sizes[0]!.value / 3 + ROUNDING) return [];
   return [reading(scene, length.from, sheath.from, 'french', 'sheath-is-outer')];
 }

@@ -7,6 +7,7 @@ import { direction } from '../../sizes/index.ts';
 import type { Size } from '../../sizes/model.ts';
 import { lastSpoken, single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -65,8 +66,6 @@ function narrowed(items: readonly Item[], at: number): boolean {
 }
 const NARROWS = /^(?:of|for|in|on|among|amongst|with|at|during|when|if|where)$/;
 
-const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
-
 const SAID =
   /(?:^|[,;—–:] (?:(?:since|because|as|for|and|so) )?(?:(?:it|that|this|which|the latter) )?|\b(?:since|because|as) (?:it|that|this) )(?:is|was|are|being|it's|=)(?: (?:by far|clearly|also|easily|simply|quite simply|still))?$/;
 const FOLLOWS =
@@ -81,12 +80,12 @@ function chosenIn(scene: Scene, word: Measured, tail: number): Group | undefined
   const all = groups(items).flatMap(single);
   const after = all.find((g) => g.from > tail);
   const before = all.filter((g) => g.to < word.at);
-  const link = after ? text(items.slice(tail + 1, after.from)) : '';
+  const link = after ? textOf(items.slice(tail + 1, after.from)) : '';
   if (after && before.length === 0 && link !== '' && FOLLOWS.test(link)) return after;
   const wish = items.slice(Math.max(0, word.at - 6), word.at).some((item) => WISHES.test(item.word));
   if (after && before.length === 0 && wish && after.from - tail <= 6 && DRAWN.test(link)) return after;
   const named = before.at(-1);
-  const said = text(items.slice((named?.to ?? -1) + 1, word.at - 1).filter((item) => !item.deviceNoun));
+  const said = textOf(items.slice((named?.to ?? -1) + 1, word.at - 1).filter((item) => !item.deviceNoun));
   if (named) return before.length === 1 && word.at - named.to <= 14 && SAID.test(said) ? named : undefined;
   return all.length === 0 && /^(?:and )?(?:it|that|this|that one) (?:is|was)$|^it's$/.test(said)
     ? lastSpoken(scene)

@@ -4,7 +4,7 @@
  * "below 4-0 in thickness comes 5-0".
  */
 import { single } from '../text/focus.ts';
-import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { compares, decidable, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -26,8 +26,6 @@ export const owing: Construction = {
   },
 };
 
-const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
-
 const OWING =
   /^(?:owing to|because of|thanks to|with|due to|given|by virtue of|on account of|for)? ?its(?: (?:much|far|slightly|rather))?$/;
 const OF_TWO = /^(?:as|being) the(?: (?:much|clearly|slightly))?$/;
@@ -39,14 +37,14 @@ function grounded(scene: Scene, a: Group, b: Group): Reading[] {
   const { items } = scene;
   const word = measuredWords(items).find((m) => m.degree === 'comparative' && m.to < a.from);
   if (!word || !decidable(word.axis) || word.idiom || word.at > 6) return [];
-  const opening = text(items.slice(0, word.at));
-  const link = text(items.slice(word.to + 1, a.from));
+  const opening = textOf(items.slice(0, word.at));
+  const link = textOf(items.slice(word.to + 1, a.from));
   const own = OWING.test(opening) && /^(?:, |makes |gives |puts )(?:an? |the )?$/.test(`${link} `);
   const two =
     OF_TWO.test(opening) &&
     /^(?:(?:\w+ )?of the (?:two|pair)|one|sibling) , (?:an? |the )?$/.test(`${link} `);
   if (!own && !two) return [];
-  if (own && !OVER.test(text(items.slice(a.to + 1, b.from)))) return [];
+  if (own && !OVER.test(textOf(items.slice(a.to + 1, b.from)))) return [];
   return [{ ...comparison(scene, 'owing', a, b, word), own: true }];
 }
 
@@ -67,7 +65,7 @@ function placed(scene: Scene, anchor: Group, rest: readonly Group[]): Reading[] 
   const noun = items[anchor.to + 1]?.word === 'in' ? items[anchor.to + 2]?.axisNoun : undefined;
   const [first] = rest;
   if (!sign || at > 3 || !noun || !decidable(noun.axis) || !first) return undefined;
-  const link = text(items.slice(anchor.to + 3, first.from));
+  const link = textOf(items.slice(anchor.to + 3, first.from));
   if (!/^(?:comes?|is|are|lies|lie|sits?|stands?|follows?)(?: (?:an?|the))?$/.test(link)) return undefined;
   const others: Group = {
     from: first.from,

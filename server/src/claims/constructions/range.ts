@@ -1,6 +1,6 @@
 /** "an 18 Fr is inside that 14–16 window", "14 to 18 Fr, so a 20 is within range", "a 9 Fr is one of the sizes from 10 to 14 Fr". */
 import type { Item } from '../text/items.ts';
-import { joined } from '../text/joined.ts';
+import { joined, textOf } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf, together } from '../text/scene.ts';
 import {
   AMONG,
@@ -111,7 +111,7 @@ const STEADY = /^(?:also|therefore|thus|still|too|in|on|bed|tray|[0-9]|box|then|
 function direct(items: readonly Item[], single: Group, all: readonly Group[]): Place | undefined {
   const bounds = all.find((g) => g.from > single.to && g.mentions[0]!.kind === 'range');
   if (!bounds || bounds.from - single.to > 9) return undefined;
-  const between = text(items.slice(single.to + 1, bounds.from));
+  const between = textOf(items.slice(single.to + 1, bounds.from));
   const match = DIRECT.exec(between) ?? NOT_OUTSIDE.exec(between);
   if (!match) return undefined;
   const denies = between.includes('not');
@@ -124,7 +124,7 @@ const NOT_OUTSIDE =
 function covered(items: readonly Item[], single: Group, all: readonly Group[]): Place | undefined {
   const bounds = all.find((g) => g.to < single.from && endsOf(items, g));
   if (!bounds || single.from - bounds.to > 16) return undefined;
-  const between = text(items.slice(bounds.to + 1, single.from));
+  const between = textOf(items.slice(bounds.to + 1, single.from));
   return COVERS.test(between) || AMONG.test(between) || drawn(items, bounds, single, between)
     ? { at: single.from - 1, to: single.to, inside: true }
     : undefined;
@@ -137,8 +137,6 @@ const drawn = (items: readonly Item[], bounds: Group, single: Group, between: st
   COUNTED.test(joined(items, single.to + 1, single.to + 9));
 const DIRECT =
   /^(?:is|lies|falls|sits|comes|stays) (?:also |therefore |still |well |just )?(?:within|inside|(outside|beyond)|one of (?:the |our )?(?:sizes?|numbers?|gauges?|needles|catheters|drains|tubes)(?: (?:from|between|in|of))?)(?: the| our| a)?$/;
-
-const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 
 /** The sentence before, or the one before the passage. */
 const near = (scene: Scene): readonly Item[] => (scene.before.at(-1) ?? scene.context.at(-1))?.items ?? [];

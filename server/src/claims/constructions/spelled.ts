@@ -2,8 +2,8 @@
  * How threads are written: "a 3-0 may also be written 00", "000 is read as size 2-0", "4/0 means number four", "2 or 2-0:
  * the dash is a habit of printing, the thread is the same".
  */
-
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { compares } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSizes, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -29,7 +29,6 @@ export const spelled: Construction = {
   },
 };
 
-const text = (items: readonly Item[]) => items.map((item) => item.word).join(' ');
 const thread = (g: Group) => g.sizes.length === 1 && g.sizes[0]!.system === 'usp';
 
 /** A list of sizes, each by itself: "000 is 3-0, 00 is 2-0". */
@@ -70,14 +69,14 @@ const SETS_EQUAL = new RegExp(
 );
 
 function ties(items: readonly Item[], a: Group, b: Group): boolean {
-  const gap = `${text(items.slice(a.to + 1, b.from))} `;
+  const gap = `${textOf(items.slice(a.to + 1, b.from))} `;
   const after = items[b.to + 1]?.word ?? '';
   // "is 3-0 or finer", "means 2-0 to 4-0": not one size.
   if (/^(?:or|and|to|than)$/.test(after) && items[b.to + 2]?.kind !== 'word') return false;
   if (items[b.to + 1]?.word === 'or' && items[b.to + 2]?.magnitude) return false;
   if (!shared(a, b)) return false;
   if (BETWEEN.test(gap)) return true;
-  const before = text(items.slice(Math.max(0, a.from - 4), a.from));
+  const before = textOf(items.slice(Math.max(0, a.from - 4), a.from));
   if (VERB_BEFORE.test(before) && AS_BETWEEN.test(gap)) return true;
   const zeros = [a, b].some((g) => ZEROS.test(g.mentions[0]!.text));
   return zeros && !/^(?:instead|too|as|first)$/.test(items[b.to + 1]?.word ?? '') && SETS_EQUAL.test(gap);
@@ -85,8 +84,8 @@ function ties(items: readonly Item[], a: Group, b: Group): boolean {
 
 /** "5-0 nylon and 0000 nylon name one thread." */
 function oneThread(items: readonly Item[], a: Group, b: Group): boolean {
-  const between = `${text(items.slice(a.to + 1, b.from))} `;
-  const after = text(items.slice(b.to + 1, b.to + 7));
+  const between = `${textOf(items.slice(a.to + 1, b.from))} `;
+  const after = textOf(items.slice(b.to + 1, b.to + 7));
   return (
     new RegExp(`^${NOUN}and ${SIZE}$`).test(between) &&
     new RegExp(
@@ -107,8 +106,8 @@ function apart(scene: Scene, all: readonly Group[]): Reading[] {
   const [a, b, ...more] = all;
   if (!a || !b || more.length > 0 || !sameSizes(a, b) || !shared(a, b)) return [];
   if (a.mentions[0]!.text === b.mentions[0]!.text || b.from - a.to > 9) return [];
-  const after = text(items.slice(b.to + 1, b.to + 12));
-  const between = text(items.slice(a.to + 1, b.from));
+  const after = textOf(items.slice(b.to + 1, b.to + 12));
+  const between = textOf(items.slice(a.to + 1, b.from));
   const both = /^(?:(?:on|in) (?:\S+ ){1,3})?(?:and|from|while the other (?:says|has)|,)(?: an?| the)?$/;
   const two = DIFFERENT.test(after) && (both.test(between) || items.some((item) => item.word === 'and'));
   if (!two && !NOT_ONE.test(between)) return [];
@@ -132,7 +131,7 @@ const WRITTEN = /^(?:write|writes|written|writing|put|print|printed|says|say|ord
 /** "Whether you write 3 or 3-0 makes no difference": the same figure with a dash and without. */
 function dashed(scene: Scene, all: readonly Group[]): Reading[] {
   const { items } = scene;
-  const words = text(items);
+  const words = textOf(items);
   const last = all.at(-1);
   if (
     !last ||
@@ -171,7 +170,7 @@ const figure = (items: readonly Item[], at: number): Group => {
 
 /** "If the packet prints 0000 it is a 4-0": the condition is how it is written. */
 const shown = (items: readonly Item[], a: Group, b: Group): boolean =>
-  /(?:^| )(?:it is|it's|that is|you have)(?: an?| size)*$/.test(text(items.slice(a.to + 1, b.from)));
+  /(?:^| )(?:it is|it's|that is|you have)(?: an?| size)*$/.test(textOf(items.slice(a.to + 1, b.from)));
 
 function reading(scene: Scene, a: Group, b: Group, at: number): Reading {
   const word = compares(b.from, 'outer', 1);

@@ -23,7 +23,7 @@ export const tubes: Construction = {
   read(scene) {
     const text = textOf(scene.items);
     const age = ageRule(scene);
-    if (age.length > 0) return [...age, ...cuffs(scene, textOf(scene.items))];
+    if (age.length > 0) return [...age, ...cuffs(scene, text)];
     if (!TUBE.test(`${text} ${scene.headings.join(' ')} ${earlier(scene)}`) || scene.items.some(denies))
       return [];
     return [

@@ -3,6 +3,7 @@ import type { Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Claim, ColourClaim, EquivalenceClaim, Operand, OrderClaim, Stance } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import type { Measured } from '../text/magnitudes.ts';
 import { materialsIn } from '../text/materials.ts';
 import { groups, operand } from '../text/scene.ts';
@@ -22,7 +23,6 @@ import {
   readAs,
   sceneOf,
   spanOf,
-  textOf,
   written,
 } from './desk.ts';
 import type { Keyed } from './key.ts';

@@ -7,6 +7,7 @@ import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { Reading } from '../constructions/model.ts';
 import type { Axis, Claim, ComparisonClaim, Operand, Stance } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { changed } from '../text/place.ts';
 import { type Group, groups, operand, type Scene } from '../text/scene.ts';
@@ -32,7 +33,6 @@ export function deskOf(note: Note, reads: readonly Read[], all: readonly Scene[]
 }
 
 export const spanOf = ({ read, span }: Piece): Span => sourceSpan(read.passage, span);
-export const textOf = (items: readonly Item[]): string => items.map((item) => item.word).join(' ');
 export const written = ({ read, span }: Piece): string => read.passage.text.slice(span.start, span.end);
 export const wholePiece = (read: Read): Piece => piece(read, 0, read.passage.text.length);
 

@@ -5,21 +5,13 @@
 import { judgeComparison } from '../judge/comparison.ts';
 import type { Axis, ComparisonClaim, Operand } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { lineAt } from '../text/lines.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { groups } from '../text/scene.ts';
 import type { Read } from '../text/scenes.ts';
 import { NEGATIONS } from '../words/changes.ts';
-import {
-  askedMagnitude,
-  compare,
-  type Desk,
-  type KeyReading,
-  limited,
-  sizesOf,
-  spanOf,
-  textOf,
-} from './desk.ts';
+import { askedMagnitude, compare, type Desk, type KeyReading, limited, sizesOf, spanOf } from './desk.ts';
 import { type Pair, replySpan } from './pairs.ts';
 import { piece } from './piece.ts';
 import { YES } from './yes.ts';

@@ -1,10 +1,10 @@
 /** What a question asserts together with its reply in free words: "Is a 22 G wider than an 18 G? No.", "And 24 Fr? Eight." */
-
 import type { Span } from '../../notes/model.ts';
 import { compound } from '../compound.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Claim, OrderClaim, Stance } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { measuredWords } from '../text/magnitudes.ts';
 import { groups, operand } from '../text/scene.ts';
 import { HEDGES, NEGATIONS } from '../words/changes.ts';
@@ -23,7 +23,6 @@ import {
   singles,
   sizesOf,
   spanOf,
-  textOf,
 } from './desk.ts';
 import { elliptic } from './ellipsis.ts';
 import { chosenIn, filled } from './gap.ts';

@@ -61,6 +61,18 @@ export interface Score {
   readonly extra: readonly string[];
 }
 
+/** Statements of a folder that are not yet read right, a line each: what is kept in its `open.txt`. */
+export const openLines = ({ missed, wrong }: Score): string[] => [
+  ...missed.map((place) => `missed ${place}`),
+  ...wrong.map((place) => `wrong ${place}`),
+];
+
+/** The same for its sizes, kept in `sizes.txt`. */
+export const sizeLines = ({ unseen, extra }: Score): string[] => [
+  ...unseen.map((size) => `unseen ${size}`),
+  ...extra.map((size) => `extra ${size}`),
+];
+
 const rows = <T>(path: string): T[] =>
   existsSync(path)
     ? readFileSync(path, 'utf8')

@@ -6,19 +6,9 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { type Score, scoreFolder } from '../../server/tools/score.ts';
+import { openLines, type Score, scoreFolder, sizeLines } from '../../server/tools/score.ts';
 
 const ROUNDS = join(import.meta.dirname, 'rounds');
-
-const openIn = ({ missed, wrong }: Score): string[] => [
-  ...missed.map((place) => `missed ${place}`),
-  ...wrong.map((place) => `wrong ${place}`),
-];
-
-const sizesIn = ({ unseen, extra }: Score): string[] => [
-  ...unseen.map((size) => `unseen ${size}`),
-  ...extra.map((size) => `extra ${size}`),
-];
 
 /** Lines that the file does not have; asked to, it is written with these and no others. */
 function added(path: string, lines: readonly string[]): string[] {
@@ -38,12 +28,12 @@ describe.each(readdirSync(ROUNDS))('round %s', (round) => {
 
   test('what is read right stays so, and nothing true is called wrong anew', () => {
     expect(score().contradictionRecall.all).toBeGreaterThan(20);
-    expect(added(join(folder, 'open.txt'), openIn(score()))).toEqual([]);
+    expect(added(join(folder, 'open.txt'), openLines(score()))).toEqual([]);
   });
 
   test('what is seen stays so, and no size is seen anew where none is', () => {
     expect(score().mentionRecall.all).toBeGreaterThan(20);
-    expect(added(join(folder, 'sizes.txt'), sizesIn(score()))).toEqual([]);
+    expect(added(join(folder, 'sizes.txt'), sizeLines(score()))).toEqual([]);
   });
 
   test('nearly every size is found, and nearly nothing else', () => {

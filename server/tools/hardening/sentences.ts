@@ -17,7 +17,7 @@ import { readBank, type Twin } from '../../../tests/claims/bank.ts';
 import { BARE } from '../../../tests/mentions/bare-cases.ts';
 import { casesOf } from '../../../tests/mentions/fixtures.ts';
 import type { analyse } from '../../src/course/analyse.ts';
-import type { scoreFolder } from '../score.ts';
+import { openLines, type scoreFolder, sizeLines } from '../score.ts';
 import { draw, type Fault, faultKey } from './draw.ts';
 import { faultsBelow, type Put, putIn } from './faults.ts';
 import { leftOver, type Status, summary } from './mutation-sample.ts';
@@ -64,11 +64,8 @@ function twinHolds(house: House, { right, wrong }: Twin): boolean {
 function roundTrial(round: string): Trial {
   const folder = join(CLAIMS, 'rounds', round);
   const told = ({ scoreFolder }: House): string[] => {
-    const { missed, wrong, unseen, extra } = scoreFolder(folder);
-    return [
-      ...missed.map((one) => `missed ${one}`), ...wrong.map((one) => `wrong ${one}`),
-      ...unseen.map((one) => `unseen ${one}`), ...extra.map((one) => `extra ${one}`),
-    ]; // biome-ignore format: a table
+    const score = scoreFolder(folder);
+    return [...openLines(score), ...sizeLines(score)];
   };
   const known = new Set([...lines(join(folder, 'open.txt')), ...lines(join(folder, 'sizes.txt'))]);
   return { name: round, holds: (house) => told(house).every((line) => known.has(line)) };

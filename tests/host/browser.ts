@@ -40,10 +40,13 @@ async function ask(page: Page, keys: string, text: string): Promise<void> {
   throw new Error(`no input box after ${keys}`);
 }
 
+/** A row of the list under the input box. Enter takes the first row, which need not be the one with these words. */
+const rowOf = (page: Page, words: string): Locator =>
+  page.locator('.quick-input-list .monaco-list-row', { hasText: words }).first();
+
 /** Takes the first row that holds the words, once it is there. */
 async function takeRow(page: Page, words: string): Promise<void> {
-  await page.locator('.quick-input-list .monaco-list-row', { hasText: words }).first().waitFor();
-  await page.keyboard.press('Enter');
+  await rowOf(page, words).click({ timeout: 8000 });
   await quickInput(page)
     .waitFor({ state: 'hidden' })
     .catch(() => undefined);
@@ -54,7 +57,7 @@ export async function openNote(page: Page, name: string): Promise<void> {
   const tab = page.locator('.tab.active', { hasText: name }).first();
   for (let tries = 0; tries < 6; tries++) {
     await ask(page, 'Control+P', name);
-    await takeRow(page, name);
+    await takeRow(page, name).catch(() => page.keyboard.press('Escape'));
     await tab.waitFor({ timeout: 5000 }).catch(() => undefined);
     await page.waitForTimeout(300);
     if (await tab.isVisible()) break;
@@ -65,14 +68,15 @@ export async function openNote(page: Page, name: string): Promise<void> {
 
 /** Runs a command from the palette; opens it again when something else on a busy machine has closed it. */
 export async function runCommand(page: Page, title: string): Promise<void> {
-  const row = page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first();
   for (let tries = 0; tries < 4; tries++) {
     await ask(page, 'F1', `>${title}`);
-    const shown = await row.waitFor({ timeout: 8000 }).then(
-      () => true,
-      () => false,
-    );
-    if (shown) return page.keyboard.press('Enter');
+    const taken = await rowOf(page, title)
+      .click({ timeout: 8000 })
+      .then(
+        () => true,
+        () => false,
+      );
+    if (taken) return;
     await page.keyboard.press('Escape');
   }
   throw new Error(`no command "${title}" in the palette`);

@@ -10,42 +10,14 @@ import type { Item } from '../text/items.ts';
 import { changed } from '../text/place.ts';
 import type { Scene } from '../text/scene.ts';
 import { codeOf } from '../words/codes.ts';
-import { beside } from './beside.ts';
-import { contrast } from './contrast.ts';
-import { effect } from './effect.ts';
+import { COMPARISONS } from './comparisons.ts';
 import { equative } from './equative.ts';
-import { extreme } from './extreme.ts';
-import { follow } from './follow.ts';
 import { grab } from './grab.ts';
-import { hence } from './hence.ts';
 import { codeAround } from './hub-code.ts';
 import type { Construction, Reading } from './model.ts';
-import { next } from './next.ts';
-import { order } from './order.ts';
-import { outdo } from './outdo.ts';
-import { pair } from './pair.ts';
-import { stepping } from './stepping.ts';
-import { than } from './than.ts';
-import { turn } from './turn.ts';
 
-/** What reads sizes set against each other. */
-const READERS: readonly Construction[] = [
-  than,
-  outdo,
-  extreme,
-  beside,
-  hence,
-  order,
-  contrast,
-  turn,
-  pair,
-  effect,
-  next,
-  stepping,
-  follow,
-  equative,
-  grab,
-];
+/** What reads sizes set against each other, likenesses and choices included. */
+const READERS: readonly Construction[] = [...COMPARISONS, equative, grab];
 
 export const hued: Construction = {
   id: 'hued',

@@ -1,0 +1,51 @@
+/** What reads sizes set against each other, in the order in which it is tried. */
+import { beside } from './beside.ts';
+import { chain } from './chain.ts';
+import { contrast } from './contrast.ts';
+import { countedSet } from './counted-set.ts';
+import { effect } from './effect.ts';
+import { ends } from './ends.ts';
+import { extreme } from './extreme.ts';
+import { follow } from './follow.ts';
+import { hence } from './hence.ts';
+import { kinds } from './kinds.ts';
+import type { Construction } from './model.ts';
+import { next } from './next.ts';
+import { nothing } from './nothing.ts';
+import { order } from './order.ts';
+import { outdo } from './outdo.ts';
+import { outermost } from './outermost.ts';
+import { owing } from './owing.ts';
+import { pair } from './pair.ts';
+import { ratio } from './ratio.ts';
+import { reason } from './reason.ts';
+import { stepping } from './stepping.ts';
+import { superlative } from './superlative.ts';
+import { than } from './than.ts';
+import { turn } from './turn.ts';
+
+export const COMPARISONS: readonly Construction[] = [
+  than,
+  outdo,
+  ratio,
+  superlative,
+  extreme,
+  countedSet,
+  outermost,
+  nothing,
+  beside,
+  reason,
+  owing,
+  hence,
+  chain,
+  order,
+  contrast,
+  ends,
+  kinds,
+  turn,
+  pair,
+  effect,
+  next,
+  stepping,
+  follow,
+];

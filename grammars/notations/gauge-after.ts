@@ -4,13 +4,15 @@ import { alternation, GAUGE_WORDS } from '../../server/src/mentions/words/units.
 import type { Notation } from './model.ts';
 import { AFTER, BEFORE, readSeries, series } from './series.ts';
 
+/** "Q-26G", "(P)-25 G": a kind of needle, a hyphen, its gauge. */
+const LETTERED = '(?<=[A-Za-z)]-)';
 const NUMBER = '[0-9]{1,2}(?:\\.5)?';
 /** A small g after a number above the needles is a gram. */
 const plausible =
   (text: string) =>
   (value: number): boolean =>
     value >= 7 && value <= (/[0-9]\s?g$/.test(text) ? 40 : 60);
-const UNIT = `[\\s]?-?[\\s]?(?:g[\\s]gauge|${alternation(GAUGE_WORDS)})s?`;
+const UNIT = `(?:[\\s]?-?[\\s]?|[‐‑–])(?:g[\\s]gauge|${alternation(GAUGE_WORDS)})s?`;
 
 export const gaugeAfter: Notation = {
   id: 'gauge-after',
@@ -18,7 +20,7 @@ export const gaugeAfter: Notation = {
   about:
     'Needles, over-needle cannulas: the number, then G, ga or gauge; lists and ranges may share one unit.',
   system: 'needle-gauge',
-  pattern: `${BEFORE}#?(?:${series(NUMBER)})${UNIT}\\+?${AFTER}(?![\\s]?fr(?:ench)?(?![a-z]))`,
+  pattern: `(?:${BEFORE}|${LETTERED})#?(?:${series(NUMBER)})${UNIT}\\+?${AFTER}(?![\\s]?fr(?:ench)?(?![a-z]))`,
   anyCase: true,
   read: (text) => readSeries(text, DIGITS, plausible(text)),
   examples: [

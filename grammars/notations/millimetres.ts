@@ -10,6 +10,10 @@ import type { Item, Notation } from './model.ts';
 import { AFTER, AFTER_NUMBER, BEFORE, readSeries, series } from './series.ts';
 
 const NUMBER = '(?:[0-9]{1,3}(?:[.,][0-9]{1,4})?|[.][0-9]{1,3})';
+/** "12.70 ± 0.02": what follows the sign is no second size. */
+const TOLERATED = `${NUMBER}(?:[\\s]?±[\\s]?${NUMBER})?`;
+const withoutTolerance = (text: string): string =>
+  text.replace(/±[\s]?[0-9.,]+/g, (all) => ' '.repeat(all.length));
 const plausible = (value: number): boolean => value > 0;
 const scaled = (items: readonly Item[], factor: number): readonly Item[] =>
   items.map((item) => ({
@@ -23,10 +27,10 @@ export const millimetres: Notation = {
   title: 'Millimetres',
   about: 'A diameter, bore or needle length in mm; decimal point or comma.',
   system: 'millimetre',
-  pattern: `${BEFORE}(?:${series(NUMBER, 5)})[\\s]?-?(?:${alternation(MILLIMETRE_WORDS)})${AFTER}(?![²³23]|[\\s]?hg)`,
+  pattern: `(?<!±)(?<!±[\\s])${BEFORE}(?:${series(TOLERATED, 5)})[\\s]?-?(?:${alternation(MILLIMETRE_WORDS)})${AFTER}(?![²³23]|[\\s]?hg)`,
   anyCase: true,
   // "1/3 mm" is a fraction, no list of two.
-  read: (text) => (/^1[/⁄][0-9]/.test(text) ? [] : readSeries(text, NUMBER, plausible)),
+  read: (text) => (/^1[/⁄][0-9]/.test(text) ? [] : readSeries(withoutTolerance(text), NUMBER, plausible)),
   examples: ['4.7 mm', '0,85 mm', '25mm', '0.20–0.249 mm', '25-mm'],
   counterExamples: ['120 mmHg', '5 mm2'],
 };

@@ -6,7 +6,7 @@ export const CUES: Readonly<Record<string, RegExp>> = {
   'tube-inner': /(?:[0-9]|mm)\s?i\.?d|id\s[0-9]/i,
   hegar: /hegar/i,
   'wire-gauge': /wg|b&s/i,
-  'gauge-after': /[0-9]\s?-?\s?(?:g|calibre|jauge)/i,
+  'gauge-after': /[0-9](?:\s?-?\s?|[‐‑–])(?:g|calibre|jauge)/i,
   'gauge-spoken':
     /(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|teen|ty|zero)[\s-]gau?ge/i,
   'gauge-before': /g[0-9]|(?:gau?ge|calibre|jauge)s?\s(?:sizes?\s)?[0-9]/i,

@@ -35,13 +35,21 @@ export function judgeFit(claim: FitClaim, context?: Context): Judgement {
 interface Hole {
   readonly within: Interval;
   readonly bored: boolean;
+  /** The widest that it can be inside with walls as thin as any are made, mm. */
+  readonly thinnest?: number;
 }
+
+/**
+ * Both walls of the thinnest needle tubing together, mm: sources disagree whether a 0.035 in wire needs an 18 G or goes
+ * through a 19 G with thin walls (northcutt against irblog, learnir, thoracic).
+ */
+const WALLS = 0.2;
 
 function holeOf(size: Size, lens: Lens): Hole | undefined {
   if (size.system === 'millimetre') return { within: outerDiameter(size)!, bored: true };
   const inner = innerDiameter(size, lens);
-  if (inner) return { within: inner, bored: true };
   const outer = outerDiameter(size, lens);
+  if (inner) return { within: inner, bored: true, thinnest: Math.max(inner.max, (outer?.max ?? 0) - WALLS) };
   return outer && { within: outer, bored: false };
 }
 
@@ -54,7 +62,7 @@ const roomWords = (size: Size, { within, bored }: Hole): Phrase =>
 /** Rounding of charts in the last place written, mm. */
 const SLACK = 0.03;
 
-function verdictOf(outside: Interval, { within, bored }: Hole): Judgement['verdict'] {
-  if (outside.min > within.max + SLACK) return 'contradicted';
+function verdictOf(outside: Interval, { within, bored, thinnest = within.max }: Hole): Judgement['verdict'] {
+  if (outside.min > thinnest + SLACK) return 'contradicted';
   return bored && outside.max < within.min ? 'agrees' : 'cannot-tell';
 }

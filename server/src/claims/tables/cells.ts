@@ -27,11 +27,14 @@ export function readCells(
     const columns = heads.flatMap((head, column) => (column > 0 && tells(head) ? [column] : []));
     if (wordsIn(heads[0] ?? '').some((word) => REPORTED_SPEAKERS.has(word))) return [];
     const edges = heads.flatMap((head, column) => (column > 0 && EDGE.test(head) ? [column] : []));
-    if (columns.length + edges.length === 0) return [];
+    const shapes = heads.flatMap((head, column) => (column > 0 && SHAPE.test(head) ? [column] : []));
+    if (columns.length + edges.length + shapes.length === 0) return [];
     return rows.slice(1).flatMap((row) => {
       const subject = reads[row[0] ?? -1];
       if (subject && edges.length > 0 && pointsIn(subject.items).length === 1)
         return edges.flatMap((column) => edgeOf(subject, reads[row[column] ?? -1], first));
+      const drawn = subject && shapes.flatMap((column) => edgeIn(subject, reads[row[column] ?? -1], first));
+      if (drawn && drawn.length > 0) return drawn;
       if (!subject || subject.items.length > LONG_NAME || !isSubject(subject.items)) return [];
       return columns.flatMap((column) => {
         const cell = reads[row[column] ?? -1];
@@ -70,13 +73,27 @@ function edgeOf(
   first: ReadonlyMap<Read['passage'], Scene>,
 ): FactReading[] {
   const scene = cell && first.get(cell.passage);
-  if (!cell || !scene || cell.items.length > LONG_NAME) return [];
-  const { scene: whole, readings } = readingsIn(scene, [
-    ...subject.items,
-    mark(':'),
-    mark('edge'),
-    ...cell.items,
-  ]);
+  return !cell || !scene || cell.items.length > LONG_NAME
+    ? []
+    : edgeSaid(scene, [...subject.items, mark(':'), mark('edge'), ...cell.items]);
+}
+
+const SHAPE =
+  /^\W*(?:needle )?(?:cross[- ]sections?|shapes?|designs?|geometry|descriptions?|features?|profiles?|characteristics?)\W*$/i;
+/** "| reverse cutting | triangular, apex on the outer curve |" under "Cross-section": the part that tells of the edge. */
+function edgeIn(
+  subject: Read,
+  cell: Read | undefined,
+  first: ReadonlyMap<Read['passage'], Scene>,
+): FactReading[] {
+  const scene = cell && first.get(cell.passage);
+  if (!scene || cell.items.length > LONGEST || pointsIn(subject.items).length !== 1) return [];
+  const part = cut(cell.items).find((items) => items.some(({ word }) => /^(?:edge|apex)$/.test(word)));
+  return part ? edgeSaid(scene, [...subject.items, mark(':'), ...part]) : [];
+}
+
+function edgeSaid(scene: Scene, items: readonly Item[]): FactReading[] {
+  const { scene: whole, readings } = readingsIn(scene, [...items]);
   const reading = readings.find(({ claim }) => claim.kind === 'property');
   return reading ? [{ claim: reading.claim, stance: stanceOf(whole, reading) }] : [];
 }

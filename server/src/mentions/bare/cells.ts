@@ -9,14 +9,19 @@ import { size } from '../sense/verdict.ts';
 import { HEADERS } from '../words/frames.ts';
 import { isOther, measured } from './measures.ts';
 import { setting } from './rungs.ts';
+import { suits } from './suits.ts';
 import { bareCandidate } from './tokens.ts';
 
 const NUMBER =
-  '(?:[0-9]{0,2}[½¼¾⅛⅜⅝⅞]|(?:[0-9]{1,2}\\s)?[1-9][0-9]?/(?:2|4|8|16|32)(?![0-9])|[0-9]{1,3}(?:[.,][0-9]{1,4})?)';
+  '(?:[0-9]{0,2}[½¼¾⅛⅜⅝⅞]|(?:[0-9]{1,2}\\s)?[1-9][0-9]?/(?:2|4|8|16|32)(?![0-9])|[0-9]{1,3}(?:[.,][0-9]{1,5})?)';
 const CELL = new RegExp(
   `^\\s*[~≈≥≤<>*_]?\\s?(${NUMBER}(?:(?:\\s?[-–—/,&]\\s?|\\s(?:to|or|and)\\s|,\\s(?:or|and)\\s)${NUMBER}){0,8})(?=\\s*$|\\s*[(;,*_]|\\s(?:for|or|if|in|with|and (?:above|below|up|over|larger|smaller))\\b)`,
   'i',
 );
+
+/** "20/16" is two gauges, no fraction. */
+const WHOLE = /[0-9]{1,3}(?:[.,][0-9]{1,4})?/g;
+const ANY = new RegExp(NUMBER, 'g');
 
 /** "0 braided" under "Suture size". */
 const THREAD_CELL = /^\s*([012])(?=\s[A-Za-z]{3})/;
@@ -27,7 +32,8 @@ export function tableNumbers(around: Surroundings, scene: Scene, own: readonly M
   const system = cell && systemOfCell(around, scene);
   if (!cell || !system) return [];
   const offset = cell.index + cell[0].length - cell[1]!.length;
-  const numbers = [...cell[1]!.matchAll(new RegExp(NUMBER, 'g'))];
+  const fractions = system === 'inch' || system === 'millimetre';
+  const numbers = [...cell[1]!.matchAll(fractions ? ANY : WHOLE)];
   return numbers.flatMap((match) => {
     const span = { start: offset + match.index, end: offset + match.index + match[0].length };
     if (own.some((one) => one.span.start < span.end && one.span.end > span.start)) return [];
@@ -51,18 +57,19 @@ function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
   const unit = unitUnder(around, scene);
   if (unit) return named(unit);
   // "12 Fr" at the head of a column names one size: the label of the row says what is measured.
-  if (header && /\d/.test(header.passage.text)) return named(row) ?? named(header);
+  if (header && /\d/.test(header.passage.text)) return named(row) ?? named(header) ?? paired(row, scene);
   return (
     named(header) ??
     measured(around, header, scene) ??
     named(row) ??
     sized(around, header, row, scene) ??
+    paired(row, scene) ??
     reach(header, scene)
   );
 }
 
 const UNIT_CELL =
-  /^\W*(?:mm|cm|in|inch(?:es)?|fr(?:ench)?|ch|g|ga|gauge|usp|metric|colou?r|name|type|device|material)?\W*$/i;
+  /^\W*(?:(?:tol(?:erance)?s?\b\.?\s?(?:mm|cm|in|inch(?:es)?)?(?:\s\((?:mm|cm|in)\))?)|mm|cm|in|inch(?:es)?|fr(?:ench)?|ch|g|ga|gauge|usp|metric|colou?r|name|type|device|material)?\W*$/i;
 
 /** A first row of units below the header: "| Catheter | Outside |" over "| Fr | mm |". */
 function unitUnder(around: Surroundings, scene: Scene): Scene | undefined {
@@ -108,6 +115,18 @@ function sized(
     if (systems.length > 0) return systems.length === 1 ? systems[0] : undefined;
   }
   return undefined;
+}
+
+/** "22/18" in a row of cannulas: either of two sizes of the thing that the row is about. */
+function paired(row: Scene | undefined, scene: Scene): System | undefined {
+  const numbers = /^\s*([0-9]{1,2})\s?\/\s?([0-9]{1,2})\s*$/.exec(scene.passage.text)?.slice(1).map(Number);
+  const system = numbers && row ? setting(row) : [];
+  const [only] = system;
+  return system.length === 1 &&
+    (only === 'needle-gauge' || only === 'french') &&
+    numbers!.every((value) => suits(only, { value, decimals: 0, spoken: false }))
+    ? only
+    : undefined;
 }
 
 /** "No." beside a column that names its system, or with the row's own place below it, counts the rows. */

@@ -2,7 +2,7 @@
 import { mentionOf } from '../build.ts';
 import type { Mention } from '../model.ts';
 import type { Scene, Surroundings } from '../scene.ts';
-import { placeOf } from '../sense/place.ts';
+import { type Place, placeOf } from '../sense/place.ts';
 import { size } from '../sense/verdict.ts';
 import { counts, LABELLED } from '../words/counted.ts';
 import { isClosed } from './frame.ts';
@@ -57,13 +57,21 @@ function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Ment
     /\bthe\s$/i.test(scene.passage.text.slice(Math.max(0, bare.span.start - 4), bare.span.start))
   )
     return undefined;
-  if (!system || neighbour.kind === 'ambiguous' || !suits(system, bare)) return undefined;
+  if (!system || neighbour.kind === 'ambiguous') return undefined;
   const place = placeOf(around, scene, bare);
+  if (!suits(system, bare) && !thickThread(place, system, bare)) return undefined;
   if (LABELLED.test(place.before) || counts(place.after) || says(place.before) || isThird(place, bare))
     return undefined;
   if (!isClosed(place, bare) && !/^(?:\s?[/–-]|\s\([a-z])/.test(place.after)) return undefined;
   return mentionOf(place, bare, size(system, 'chain', neighbour.text));
 }
+
+/** "from 11-0 (smallest) to 7": the far end of the scale of threads, thicker than any that is used much. */
+const thickThread = (place: Place, system: string, { value, decimals }: Bare): boolean =>
+  system === 'usp' &&
+  decimals === 0 &&
+  value <= 10 &&
+  /\bfrom\s(?:size\s)?[0-9]{1,2}[-/]0\b[^.;]{0,24}\sto\s$/i.test(place.before);
 
 /** "nylon says 2, 5-0 …": the number belongs to the verb, not to the next size. */
 const says = (before: string): boolean =>

@@ -4,6 +4,7 @@ import {
   BLADED,
   CITED_AFTER,
   CITED_BEFORE,
+  COUNT_OF,
   counts,
   IN_A_SUM,
   LABELLED,
@@ -40,7 +41,9 @@ const FIRST_CHOICE = /[:?]\sA\s$/;
 /** Undefined when something about the number says it counts or labels another thing. */
 export function frameOf(place: Place, bare: Bare): Frame | undefined {
   const text = place.scene.passage.text;
-  if (text.trim() === text.slice(place.span.start, place.span.end)) return 'alone';
+  // "22s" in a cell is a gauge of laboratory syringes with a bore of its own, no plural.
+  if (text.trim() === text.slice(place.span.start, place.span.end))
+    return bare.plural && place.scene.passage.kind === 'cell' ? undefined : 'alone';
   if (elsewhere(place, bare)) return undefined;
   if (COLOUR_AFTER.test(place.after) || COLOUR_BEFORE.test(place.before))
     return NUMBERED.test(place.before) || countsColoured(place) ? undefined : 'colour';
@@ -88,6 +91,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
     otherBefore(place.before) ||
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||
+    COUNT_OF.test(place.before) ||
     RANGE_COUNTED.test(after) ||
     PART_OF_NAME.test(after) ||
     (CITED_AFTER.test(after) && CITED_BEFORE.test(place.before)) ||

@@ -1,5 +1,6 @@
 /** A ladder of evidence for the system of a bare number: the nearest rung that names one system decides. */
 import type { System } from '../../sizes/model.ts';
+import type { Place } from '../sense/place.ts';
 import { holds, mentionsIn } from './board.ts';
 import type { Frame } from './frame.ts';
 import { type Question, RUNGS } from './rungs.ts';
@@ -60,6 +61,7 @@ export function settle(question: Question): Settled | undefined {
     const systems = RUNGS[rung](question).filter(
       (system) =>
         suits(system, bare) ||
+        (system === 'usp' && countsUp(bare)) ||
         rung === 'asked' ||
         rung === 'a-third' ||
         rung === 'unit-ahead' ||
@@ -74,6 +76,10 @@ export function settle(question: Question): Settled | undefined {
   }
   return undefined;
 }
+
+/** "0, 1, 2, 3, 4, 5, 6, 7": the whole numbers of the threads, told one after the other. */
+const countsUp = ({ run, value, spoken }: Question['bare']): boolean =>
+  !spoken && value <= 10 && run.values.includes(0) && run.values.includes(value - 1);
 
 /** Thousandths of an inch by which guidewires are asked for: "swap the 35 for an 18". */
 const WIRES: ReadonlySet<number> = new Set([14, 16, 18, 21, 25, 32, 35, 38]);
@@ -95,6 +101,24 @@ const TUBE_RUNGS: ReadonlySet<RungName> = new Set<RungName>([
   'noun',
 ]);
 
+/** "… in children 1, 2" at the very end, after a word that hands nothing over: numbers of references. */
+function citation(
+  { scene, devices, materials }: Place,
+  { run, spoken, decimals }: Question['bare'],
+): boolean {
+  const { text } = scene.passage;
+  if (spoken || decimals > 0 || run.values.length < 2 || run.values.includes(0)) return false;
+  if (!/^[.)]?\s*(?:\n|$)/.test(text.slice(run.end)) || !/[a-z]{4}[).]?\s$/.test(text.slice(0, run.start)))
+    return false;
+  if (!/^[0-9]{1,2}(?:,\s?[0-9]{1,2})+$/.test(text.slice(run.start, run.end))) return false;
+  return (
+    ![...devices, ...materials].some((hit) => hit.end === run.start - 1) &&
+    !HANDING.test(text.slice(0, run.start))
+  );
+}
+const HANDING =
+  /\b(?:sizes?|numbers?|USP|sutures?|threads?|strands?|stitch(?:es)?|gut|with|using|from|than|into|between|either|comes|stocked|need(?:s|ed)?|want(?:s|ed)?|take[ns]?|call(?:s|ed)?|then|also|only|just)\s$/i;
+
 /** Thread numbers and small number words need more than a context. */
 function allowed(system: System, rung: RungName, { bare, frame, place }: Question): boolean {
   if (bare.spoken && bare.value < 12 && system !== 'usp' && bare.decimals === 0)
@@ -103,6 +127,7 @@ function allowed(system: System, rung: RungName, { bare, frame, place }: Questio
   if (bare.spoken)
     return rung === 'sentence' && bare.value <= 1 && frame === 'article' && /\ban?\s$/i.test(place.before);
   if (rung === 'bracket') return true;
+  if (citation(place, bare)) return false;
   if (rung === 'sentence') return frame !== 'loose' || (bare.value === 0 && !bare.spoken);
   return (
     frame === 'alone' ||

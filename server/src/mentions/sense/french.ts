@@ -1,6 +1,7 @@
 /** Is "14F" a catheter, an age, a temperature, a tracer? Is "two French" people? */
 import { phrase } from '../../texts/index.ts';
 import { reading } from '../reading.ts';
+import { labelsOf } from '../scene.ts';
 import { READING } from '../texts/readings.ts';
 import { FRENCH_PEOPLE, PATIENT, PATIENT_WORDS, PERSON_BEFORE } from '../words/people.ts';
 import { factsOf } from './note-facts.ts';
@@ -63,6 +64,7 @@ function letterF(place: Place, match: string, value: number): Verdict {
   if (/\b(?:temp(?:erature)?s?|fever|febrile|warm|degrees?|heat|cold)\b|°/i.test(place.text) && value > 34)
     return NOTHING;
   if (person(place, value)) return NOTHING;
+  if (underFrench(place)) return size('french', 'table-label', match);
   if (/^\s?[x×]\s?[0-9]/.test(place.after)) return size('french', 'by-length', match);
   if (follows(place)) return size('french', 'catheter-follows', match);
   if (!Number.isInteger(value) && value <= 34) return size('french', 'decimal', match);
@@ -85,6 +87,12 @@ const rangedFrench = (place: Place): boolean =>
   CUED.test(place.text) ||
   ([...place.scene.kinds].some((device) => systemOf(device) === 'french') &&
     /\b(?:sizes?|French|Fr|lumens?|catheters?)\b/.test(place.scene.brief));
+
+/** A cell under "French size". */
+function underFrench({ around, scene }: Place): boolean {
+  const header = scene.passage.cell && labelsOf(around, scene.passage).header?.passage.text;
+  return header !== undefined && header.length < 60 && /\b(?:French|Fr|[Cc]harri[eè]re)\b/.test(header);
+}
 
 /** French written out a few words away. */
 const UNIT_NEAR = /[0-9][\s-]?(?:Fr|FR|French|Ch)\b/;

@@ -26,10 +26,18 @@ const gaugeNear = (place: Place): boolean =>
   /[0-9]\s?-?(?:G\b|ga\b|gauge\b)/.test(place.before + place.after) ||
   wider(place).some((scene) => GAUGED.some((device) => scene.kinds.has(device)));
 
+/** "Q-26G", "(P)-25 G" beside needles; "Wi-Fi-5G" and "REF-20G" are none. */
+const hyphened = (place: Place, match: string, value: number): boolean =>
+  value <= 34 &&
+  /^[0-9]{2}\s?(?:G|Gauge|gauge)$/.test(match) &&
+  !/[A-Z]{3}-$/.test(place.before) &&
+  (isGauge(place) || place.scene.kinds.has('needle'));
+
 /** Gauge by unit word or letter, after or before the number. */
 export function gaugeSense(place: Place, match: string, value: number): Verdict {
   if (NOT_GAUGE.test(place.after) || NOT_GAUGE_BEFORE.test(place.before)) return NOTHING;
   if (ofOtherTrade(place)) return NOTHING;
+  if (/[A-Za-z)]-$/.test(place.before) && !hyphened(place, match, value)) return NOTHING;
   if (SPUN.test(place.text) && !isGauge(place)) return NOTHING;
   if (
     /^gau?ge/i.test(match) &&

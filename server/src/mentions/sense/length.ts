@@ -10,6 +10,7 @@ import {
   DIAMETER,
   ELSEWHERE,
   FILTERED,
+  IN_METRIC,
   OTHER_LENGTH,
   STEP_OF_A_SCALE,
 } from '../words/lengths.ts';
@@ -38,7 +39,12 @@ const EQUATED =
 const RIGHT_AFTER =
   /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|outside|inside|outer|inner|in diameter|diameters?|od\b|id\b|bore|thick|of outer|of outside|lumen|calib(?:er|re)|internal|external|in width|round)\b/i;
 const THING_AFTER =
-  /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|taper|reverse|cutting|circle|curve|three-eighths|half[- ]circle|round-bodied|channel|scope|[a-z]+oscopes?)\b/i;
+  /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|trocars?|taper|reverse|cutting|circle|curve|three-eighths|half[- ]circle|round-bodied|channel|scope|[a-z]+oscopes?)\b/i;
+/** "trocars greater than 5 mm", "ports of 10 mm". */
+const PORT_BEFORE =
+  /\b(?:trocars?|ports?)(?:\s(?:sites?|sizes?))?\s(?:(?:of|are|is|that are|at least)\s)?(?:(?:(?:great|larg|bigg|wid|small)er|more|less)\sthan(?:\sor equal to)?\s|over\s|above\s|under\s|up to\s|[≥>≤<]\s?)?(?:[0-9]{1,2}\s?mm\s(?:and|or)\s)?$/i;
+/** "1 inch (25 mm) needle": the same length in the other unit, between it and its thing. */
+const TWIN_AFTER = /^\s?\([0-9.,/½¼¾⅛⅜⅝⅞\s-]{1,9}(?:mm|cm|in|inch|inches|["″”])\)(?=\s)/i;
 const NEEDLE = /\b(?:needles?|wires?|guidewires?|threads?|taper|cutting)\b/i;
 
 /** One test of the ladder: its evidence when it holds. */
@@ -47,6 +53,7 @@ const when = (holds: boolean, rule: string): string | undefined => (holds ? rule
 
 /** Asked in order; `stop` ends the matter. */
 const LADDER: readonly Test[] = [
+  (place) => when(PORT_BEFORE.test(place.before.slice(-60)), 'port-before'),
   (place) =>
     when(
       ELSEWHERE.test(place.after) ||
@@ -78,7 +85,7 @@ const LADDER: readonly Test[] = [
       'thing-long',
     ),
   (place) => when(EQUATED.test(place.before.slice(-60)), 'equated'),
-  (place) => when(THING_AFTER.test(place.after), 'thing-follows'),
+  (place) => when(THING_AFTER.test(place.after.replace(TWIN_AFTER, '')), 'thing-follows'),
   (_, __, clause) =>
     when(
       OTHER_LENGTH.test(clause) && !/\b(?:diameters?|outer|inner|lumen|bore|od|id)\b/i.test(clause),
@@ -124,7 +131,11 @@ function defines(place: Place, match: string): boolean {
     /\bthree\s(?:French|steps?)\b[^0-9.;]{0,30}$/i.test(place.before)
   )
     return true;
-  return /^(?:one|1|an?)?\s?inch$/i.test(match) && DEFINES_AFTER.test(place.after);
+  return (
+    (/^(?:one|1|an?)?\s?inch$/i.test(match) && DEFINES_AFTER.test(place.after)) ||
+    (/^1\s?in\.?$/i.test(match) &&
+      IN_METRIC.test(place.scene.passage.text.slice(place.span.end, place.span.end + 12)))
+  );
 }
 
 /** A gauge within a few words on either side. */
@@ -231,7 +242,7 @@ function inchUnit(place: Place, match: string): boolean {
   if (PUT_IN.test(place.before) && /^[0-9]+\sin/.test(match)) return false;
   if (/[½¼¾⅛⅜⅝⅞⅓⅔]/.test(match) && !/^\s(?:the|an?|each|every)\b/i.test(place.after)) return true;
   if (
-    /^\s(?:the|a|an|each|every|this|that|my|our|your|his|her|its|their|any|all|[0-9]|water|place|and out|one|two|case|order|use|stock|total|line|half|bay|room|adults?|children|series|width and)\b/i.test(
+    /^\s(?:the|a|an|each|every|this|that|my|our|your|his|her|its|their|any|all|[0-9]|water|place|and out|one|two|case|order|use|stock|total|line|half|bay|room|adults?|children|series|width and|both|either|neither|which|(?:wo)?men|patients?|humans?|groups?|general|terms|vitro|vivo|favou?r|comparison|contrast|addition|relation|response)\b/i.test(
       place.after,
     )
   )

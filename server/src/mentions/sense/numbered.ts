@@ -38,10 +38,15 @@ export function numberedSense(place: Place, match: string, values: readonly numb
 /** "Fix #3", "(#29, #30)": the number of a report in a list of changes. */
 const isIssue = (place: Place, match: string): boolean =>
   match.startsWith('#') &&
-  (/\b(?:fix(?:es|ed)?|clos(?:e|es|ed)|resolv(?:e|es|ed)|issues?|pr|pull request|bugs?|tickets?|refs?|merge)\s$/i.test(
-    place.before,
-  ) ||
+  (PLACE_BEFORE.test(place.before) ||
+    /\b(?:fix(?:es|ed)?|clos(?:e|es|ed)|resolv(?:e|es|ed)|issues?|pr|pull request|bugs?|tickets?|refs?|merge)\s$/i.test(
+      place.before,
+    ) ||
     (/\($/.test(place.before) && /^\)/.test(place.after)));
+
+/** "IV pump #14", "bed #12": one of many alike. */
+const PLACE_BEFORE =
+  /\b(?:pumps?|monitors?|scanners?|machines?|ventilators?|beds?|rooms?|bays?|wards?|theat(?:re|er)s?|trolleys?|carts?|lockers?|cabinets?|drawers?|shelf|bins?|stations?|patients?|subjects?|cases?|charts?|visits?|orders?|lots?|items?|questions?|cards?|slides?|figures?|tables?|steps?|attempts?|notes?|chapters?|lessons?|days?|rules?|tips?)\s$/i;
 
 /** The system of the nearest thing whose sizes can have this value. */
 function systemNear(place: Place, values: readonly number[]): System | undefined {

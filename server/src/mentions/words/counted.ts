@@ -276,7 +276,10 @@ export const POURED =
 
 /** Part of a sum. */
 export const IN_A_SUM =
-  /[+×÷*]\s$|\b(?:plus|minus|times)\s$|[0-9]\s?(?:mm)?\s?[xX]\s$|\b(?:age|weight|years)\s?\/\s?$/i;
+  /[+×÷*]\s$|\b(?:plus|minus|times)\s$|(?<![A-Za-z])[xX]\s$|\b(?:age|weight|years)\s?\/\s?$/i;
+
+/** "(n = 28)": so many of them. */
+export const COUNT_OF = /\b[nNkK]\s?=\s?$/;
 
 /** After it: the name of which it is a part: "the 25 in poliglecaprone 25". */
 export const PART_OF_NAME =

@@ -175,6 +175,8 @@ export const DIAMETER = wholeWords([
 /** Definitions of the units themselves: "one inch is 25.4 mm", "each French is 0.33 mm". */
 export const DEFINES_AFTER =
   /^\s(?:to|in|per|make|makes|is|equals|=)\s(?:(?:an?|one|the|each|every|1|about|exactly)\s)?(?:inch|French|25[.,]4|2[.,]54)/i;
+/** "1 in. = 2.54 cm". */
+export const IN_METRIC = /^\.?\s?=\s?(?:25[.,]4|2[.,]54)/;
 export const STEP_OF_A_SCALE =
   /\b(?:(?:an?|one|each|every|per)\s(?:extra\s|single\s|further\s)?(?:French|Fr|step)\b|\bsteps? (?:up|on))[^0-9;]{0,44}$/i;
 /** Filters, cells and particles are measured in micrometres too. */

@@ -57,7 +57,7 @@ export const WORD_NUMBER = `(?:(?:${alternatives(TENS)})(?:[-\\s](?:${ONES})(?![
 export const DIGITS = '[0-9]{1,3}(?:[.,][0-9]{1,3})?';
 
 /** A length in inches: "1½", "1 1/2", "5/8", ".035", "0.5". */
-export const INCHES = `(?:[0-9]{1,2}[-\\s]?[½¼¾⅛⅜⅝⅞⅓⅔]|[½¼¾⅛⅜⅝⅞⅓⅔]|(?:[0-9]{1,2}(?:[-\\s]|[\\s]and[\\s]))?[0-9]{1,2}[/⁄][0-9]{1,2}|[0-9]{0,2}[.,][0-9]{1,4}|[0-9]{1,2})`;
+export const INCHES = `(?:[0-9]{1,2}[-\\s]?[½¼¾⅛⅜⅝⅞⅓⅔]|[½¼¾⅛⅜⅝⅞⅓⅔]|(?:[0-9]{1,2}(?:[-\\s]|[\\s]and[\\s]))?[0-9]{1,2}[/⁄][0-9]{1,2}|[0-9]{0,2}[.,][0-9]{1,5}|[0-9]{1,2})`;
 
 /** A number read: its value and how many decimals were written. */
 export interface Read {

@@ -59,8 +59,16 @@ const RESULTS = new Set([
   'need',
 ]);
 
+/** "If a 12 Fr leaks use a …": advice right behind what fails. */
+const ADVICE = /^(?:use|take|try|pick|choose|open|reach|pass|change|switch|go)$/;
+const blamed = (items: readonly Item[], i: number): boolean =>
+  /^(?:fails|blocks|leaks|jams|kinks|sticks|snaps|breaks|tears|clots|out|fit|pass|block|leak)$/.test(
+    items[i - 1]!.word,
+  ) && items.slice(Math.max(0, i - 6), i).some((item) => item.kind === 'size');
+
 /** "If you swap your 4-0 for a 2-0 you have gone down": the main clause begins after the condition has named its size. */
 function consequenceFrom(items: readonly Item[], i: number): boolean {
+  if (ADVICE.test(items[i]!.word) && items[i - 1]?.kind === 'word' && blamed(items, i)) return true;
   if (!SUBJECTS.has(items[i]!.word) || !RESULTS.has(items[i + 1]?.word ?? '')) return false;
   const condition = items.slice(0, i).findLastIndex((item) => CONDITIONS.has(item.word));
   return (

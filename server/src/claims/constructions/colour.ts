@@ -5,6 +5,17 @@ import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { codeOf } from '../words/codes.ts';
+import {
+  COMES,
+  EXPECTED,
+  KNOWN,
+  LOOSE_CAP,
+  OTHER_MAKE,
+  OWN_HUB,
+  POINTED,
+  PUT,
+  WANTED,
+} from './colour-links.ts';
 import { type Colour, deviceOf } from './hub-code.ts';
 import type { Construction, Reading } from './model.ts';
 
@@ -205,13 +216,20 @@ function split(items: readonly Item[]): [number, number][] {
   const cuts: [number, number][] = [];
   let from = 0;
   for (let i = 0; i < items.length; i++) {
-    if (items[i]!.word !== ';' && items[i]!.word !== '.') continue;
+    if ((items[i]!.word !== ';' && items[i]!.word !== '.') || pointsBack(items, i)) continue;
     cuts.push([from, i]);
     from = i + 1;
   }
   cuts.push([from, items.length]);
   return cuts;
 }
+
+/** "A 16 G; that is the blue hub": the pronoun goes on about the size before. */
+const pointsBack = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === ';' &&
+  /^(?:and )?(?:that's|it's|(?:that|this|it|these|its)(?: one)?(?: is| comes| has| will| are| wears| hub| colour)\b)/.test(
+    textOf(items.slice(i + 1, i + 4)),
+  );
 
 /** Either every colour comes before its size or every one after it. */
 function alternate(colours: readonly Colour[], sizes: readonly Group[]): boolean {
@@ -262,7 +280,8 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const next = items[c.to + 1]?.word ?? '.';
   if (
     g.to < c.at &&
-    ((OWN_HUB.test(said) && /^[.,;)!]$/.test(next)) || (POINTED.test(said) && HUBS.has(next)))
+    (((OWN_HUB.test(said) || COMES.test(said)) && /^[.,;)!]$/.test(next)) ||
+      (POINTED.test(said) && HUBS.has(next)))
   )
     return true;
   if (between.every(ties)) return true;
@@ -320,14 +339,6 @@ function afterComma(items: readonly Item[], between: readonly Item[], g: Group):
   return /^(?:and|or|is|are|was|were|has|will|lies|sits|goes)$/.test(next?.word ?? '');
 }
 
-/** "asks for a grey cannula they are asking for", "of the white-funnelled catheter has failed, expect to find". */
-const EXPECTED =
-  /(?:^| )(?:(?:they|you|we|he|she) (?:are |is |will be |will |must |can )?(?:ask(?:s|ing)?(?: you)? for|after|mean(?:s|ing)?|want(?:s|ing)?|hold(?:ing)?|look(?:ing)? at|get(?:ting)?)|expect(?: to (?:find|see|get))?|(?:it|that|this) (?:is|will be|must be|has to be|is going to be|means)|(?:is|are|was) called)(?: an?| the| size)*$/;
-
-/** "handed a blue cannula, recognises it as …". */
-const KNOWN =
-  /^(?:(?:one|hub|cannula|needle|catheter|cap|funnel) )?(?:, )?(?:\w+ ){0,2}?(?:recogni[sz]es?|identif(?:y|ies)|knows?|reads?|calls?|names?|takes?|treats?|counts?|makes?) (?:it|this|that|them)(?: as| to be| is| for)?(?: an?| the)?$/;
-
 /** "the grey cannula is the largest we stock, a 14 G": a name and, last, the size it has. A list goes on after it. */
 function apposed(items: readonly Item[], between: readonly Item[], g: Group): boolean {
   const last = between.at(-1)?.word ?? '';
@@ -349,22 +360,6 @@ function apposed(items: readonly Item[], between: readonly Item[], g: Group): bo
 
 const ties = (item: Item) =>
   TIES.has(item.word) || item.deviceNoun === true || CODE_WORDS.has(item.word) || SHADES.has(item.word);
-/** "The blue cap goes on the 18 G": a thing put on another. */
-const PUT = /\b(?:goes|go|sits|screws|clips|fits) (?:on|onto|over)\b/;
-/** "Take the green one if you want an 18 G". */
-const WANTED =
-  /^(?:(?:one|hub|cannula|needle|catheter|cap) )?(?:if|when|where) (?:you|we|they|the (?:notes?|plan|order|chart)) (?:want|need|call for|calls? for|ask for|asks? for|say|says|are after)s? (?:an?|the)$/;
-/** "An 18 G needle, and the cap is red": the cap of a packet or of a filter needle. */
-const LOOSE_CAP = /(?:^| )and the cap (?:is|was)(?: an?)?$/;
-/** "orange on the other make": not the code. */
-const OTHER_MAKE =
-  /^(?:on|in|from|with) (?:the|an|some|that|our)? ?(?:other|another|old) (?:make|makes|kind|supplier|kit|brand)\b/;
-/** "A 21 G needle; its hub is orange", "21 G, and here the hub is orange". */
-const OWN_HUB =
-  /^(?:(?:needle|cannula|catheter) )?[,;:—–-] (?:and |where )?(?:here )?(?:its|the) hub (?:is|will be|should be)(?: an?| the)?$/;
-/** "A 16 G cannula; that is the blue hub". */
-const POINTED =
-  /^(?:(?:needle|cannula|catheter) )?[,;:—–-] (?:and )?(?:that is|that's|this is|it is|it's|that will be) (?:the|an?)$/;
 const VERBS = new Set([
   'identifies',
   'denotes',

@@ -1,6 +1,7 @@
 /** What reads sizes set against each other, in the order in which it is tried. */
 import { beside } from './beside.ts';
 import { chain } from './chain.ts';
+import { chosen } from './chosen.ts';
 import { contrast } from './contrast.ts';
 import { countedSet } from './counted-set.ts';
 import { effect } from './effect.ts';
@@ -48,4 +49,5 @@ export const COMPARISONS: readonly Construction[] = [
   next,
   stepping,
   follow,
+  chosen,
 ];

@@ -36,7 +36,8 @@ function findExchange(items: readonly Item[], all: readonly Group[]): Exchange |
     inAndOut(items, all) ??
     forIt(items, all) ??
     contrasted(items, all) ??
-    failed(items, all)
+    failed(items, all) ??
+    lacking(items, all)
   );
 }
 
@@ -189,6 +190,37 @@ function failed(items: readonly Item[], all: readonly Group[]): Exchange | undef
   return away && put && between.includes('so') ? { given: a, chosen: b } : undefined;
 }
 
+const LACKS =
+  /(?:^|[ ,])(?:(?:if|when|where|should) (?:there (?:is|are) no|you (?:have no|run out of|have run out of|cannot find an?|cannot get an?)|we (?:have no|run out of|are out of)|you are out of|out of)|no more|no|out of|short of)(?: (?:an?|the))?$/;
+const LACKED =
+  /^(?:\w+ )?(?:fails|blocks|leaks|bypasses|clots|jams|kinks|snaps|breaks|tears|cuts (?:through|out)|is (?:missing|gone|finished|out|not there|out of stock|not to hand|used up)|has run out|runs out|cannot be (?:had|found)|will not (?:pass|go|do))\b/;
+
+/** "If there is no 2-0, take 3-0", "no 16 Fr left: use a 14 Fr", "use the 10 Fr if the 12 Fr blocks", "21 G first, then 25 G". */
+function lacking(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
+  const [a, b] = all;
+  if (all.length !== 2 || !a || !b || b.from - a.to > 12) return undefined;
+  const before = words(items, Math.max(0, a.from - 7), a.from);
+  const between = words(items, a.to + 1, b.from);
+  if (/^(?:\w+ )?first , (?:and )?(?:then|next)\b/.test(between)) return { given: a, chosen: b };
+  const taken =
+    /(?:^| )(?:take|use|try|open|pass|reach for|go for|put in|pick|choose|ask for|the)(?: (?:in|up))?(?: (?:an?|the|our))?$/;
+  const away =
+    LACKS.test(before) ||
+    (/(?:^| )(?:if|when|where)(?: (?:an?|the|your|our))?$/.test(before) && LACKED.test(between));
+  const proposed = /^(?:\w+ )?(?:is|would|will|should)\b/.test(words(items, b.to + 1, b.to + 3));
+  if (away && /[,:;—]|then/.test(between) && (taken.test(between) || proposed))
+    return { given: a, chosen: b };
+  const late = /(?:^| )(?:if|when|where)(?: (?:an?|the|your|our))?$/.test(between);
+  return late && taken.test(before) && LACKED.test(words(items, b.to + 1, b.to + 6))
+    ? { given: b, chosen: a }
+    : undefined;
+}
+const words = (items: readonly Item[], from: number, to: number): string =>
+  items
+    .slice(from, to)
+    .map((item) => item.word)
+    .join(' ');
+
 /** "not the 14 G but the 18 G", "it was the 18 G, not the 16 G, that ran faster". */
 function contrasted(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
   for (let i = 0; i + 1 < all.length; i++) {
@@ -219,6 +251,13 @@ export const EXCHANGE_WORDS: ReadonlySet<string> = new Set([
   '→',
   'back',
   'away',
+  'no',
+  'out',
+  'short',
+  'first',
+  'if',
+  'when',
+  'where',
 ]);
 export const EXCHANGES = new RegExp(
   `^prefer(?:s|red)?$|\\b(?:rather|instead|place|preference|swap|change|replace|exchange|trade|switch|not)$|${FAILS.source}`,

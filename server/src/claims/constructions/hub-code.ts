@@ -18,30 +18,35 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
   if (lettered(scene.items, c)) return undefined;
   const stretch = c.to < g.from ? untilColour(scene.items, c, g) : scene.items.slice(g.to + 1, c.at);
   const french = g.sizes[0]!.system === 'french';
+  // The valve and the bladder of a sentence about gauges are no code.
+  const codeFor = (items: readonly { readonly word: string }[]) => {
+    const code = codeOf(items);
+    return french || code === 'needle' || code === 'cannula' || code === 'both' ? code : undefined;
+  };
   // "a white-funnelled catheter, 10 Ch": the colour's own word may name its thing; "catheter" by itself names no code.
   const between = stretch.some((item) => item.kind === 'size')
     ? undefined
-    : codeOf(french ? scene.items.slice(Math.min(c.at, g.from), Math.max(c.to, g.to) + 1) : stretch);
+    : codeFor(french ? scene.items.slice(Math.min(c.at, g.from), Math.max(c.to, g.to) + 1) : stretch);
   if (between && between !== 'both' && !(french && between === 'cannula')) return between;
-  const own = codeOf(ownStretch(scene.items, c, g));
+  const own = codeFor(ownStretch(scene.items, c, g));
   if (own && own !== 'both') return own;
   const led = leadCode(scene.items, Math.min(c.at, g.from));
   if (led) return led;
   const several = scene.items.filter((item) => item.kind === 'size').length > 1;
-  const near = several ? undefined : codeOf(scene.items.slice(Math.max(0, g.from - 5), g.to + 6));
+  const near = several ? undefined : codeFor(scene.items.slice(Math.max(0, g.from - 5), g.to + 6));
   if (near) return near === 'both' ? undefined : near;
   const here =
-    several && own !== 'both' && bothNamed(scene.items) ? undefined : codeOf(outside(scene.items, c, g));
+    several && own !== 'both' && bothNamed(scene.items) ? undefined : codeFor(outside(scene.items, c, g));
   if (here) return here === 'both' ? undefined : here;
   // "pink = 18 G, green = 21 G (needle)": the line speaks of needles itself, whatever came before.
-  if (codeOf(scene.items) === 'needle') return undefined;
+  if (codeFor(scene.items) === 'needle') return undefined;
   for (const sentence of [...scene.before].reverse()) {
-    const found = codeOf(sentence.items);
+    const found = codeFor(sentence.items);
     if (found && anotherEntry(scene, sentence.start)) return undefined;
     if (found) return found === 'both' ? undefined : found;
   }
   // A lead-in or the passage before settles it only when it speaks of one code; then the nearest heading.
-  const around = codeOf(scene.context.flatMap((sentence) => sentence.items));
+  const around = codeFor(scene.context.flatMap((sentence) => sentence.items));
   if (around && around !== 'both') {
     const above = headingCode(scene);
     return above && above !== around ? undefined : around;

@@ -32,6 +32,7 @@ import { points } from './points.ts';
 import { property } from './property.ts';
 import { range } from './range.ts';
 import { referents } from './referents.ts';
+import { scaleOf } from './scale-of.ts';
 import { spelled } from './spelled.ts';
 import { strands } from './strands.ts';
 import { sums } from './sums.ts';
@@ -70,6 +71,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   byAge,
   byTube,
   formula,
+  scaleOf,
   namedBy,
   lengths,
   unit,

@@ -63,14 +63,15 @@ function instead(scene: Scene, excess: Measured, given: Group, all: readonly Gro
     .slice(Math.max(0, chosen.from - 4), chosen.from)
     .some((item) => TAKES.test(item.word));
   const link = scene.items.slice(chosen.to + 1, given.from).some((item) => GROUND.test(item.word));
-  if (!verb || !link || given.from - chosen.to > 6) return [];
+  if (!verb || !link || given.from - chosen.to > 9) return [];
   const reading = comparison(scene, 'too-much', chosen, given, excess, excess.sign === 1 ? 'less' : 'more');
   const focus = spanOf(scene, scene.items[chosen.from]!, scene.items[chosen.to]!);
   const { word: _, ...claim } = reading.claim as ComparisonClaim;
   return [{ claim: { ...claim, focus }, at: chosen.from, from: chosen.from, to: chosen.to }];
 }
-const TAKES = /^(?:take|use|choose|pick|open|try|prefer|want|get)$/;
-const GROUND = /^(?:[:;—]|because|since|as)$/;
+const TAKES =
+  /^(?:take|use|choose|pick|open|try|prefer|want|get|have|keep|bring|draw|fetch|ready|spare|was|is|kept|had|change|go)$/;
+const GROUND = /^(?:[:;—]|because|since|as|case|if|when|should)$/;
 
 const bounded = (items: readonly Item[], given: Group) =>
   given.mentions.some((m) => m.bound) ||

@@ -22,7 +22,8 @@ export const ratio: Construction = {
   read(scene) {
     const all = groups(scene.items);
     return scene.items.flatMap((item, at) => {
-      const sign = counted(scene.items, at) ? undefined : RATIOS.get(item.word);
+      const part = counted(scene.items, at) ? undefined : RATIOS.get(item.word);
+      const sign = part === -1 && grown(scene.items, at) ? 1 : part;
       const time = sign && timeAfter(scene.items, at);
       const axis = time ? 'flow' : sign && measuredAfter(scene.items, at);
       if (!sign || !axis) return [];
@@ -35,6 +36,10 @@ export const ratio: Construction = {
 };
 
 const flip = (sign: 1 | -1): 1 | -1 => (sign === 1 ? -1 : 1);
+
+/** "half as wide again as": by half more. */
+const grown = (items: readonly Item[], at: number): boolean =>
+  items.slice(at + 1, at + 6).some((item, i, near) => item.word === 'again' && near[i + 1]?.word === 'as');
 
 /** "in half the time", "twice as long to run a litre": time taken is slowness where fluid runs. */
 const timeAfter = (items: readonly Item[], at: number): boolean =>

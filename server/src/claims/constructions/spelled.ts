@@ -16,16 +16,21 @@ const WRITES =
 
 export const spelled: Construction = {
   id: 'spelled',
-  needs: () => [{ sizes: 1, like: WRITES }],
+  needs: () => [
+    { sizes: 1, like: WRITES },
+    { sizes: 1, holds: ['answers'] },
+  ],
   read(scene) {
     const all = groups(scene.items).flatMap(singly(scene.items)).filter(thread);
     const pairs = all.slice(1).flatMap((b, i) => {
       const a = all[i]!;
       return !sameSizes(a, b) && (ties(scene.items, a, b) || oneThread(scene.items, a, b))
-        ? [reading(scene, a, b, a.to)]
+        ? [reading(scene, a, b, /^["“”'‘’]$/.test(scene.items[a.to + 1]?.word ?? '') ? b.to : a.to)]
         : [];
     });
-    return pairs.length > 0 ? pairs : [...apart(scene, all), ...dashed(scene, all)];
+    if (pairs.length > 0) return pairs;
+    const asked = answered(scene, all);
+    return asked.length > 0 ? asked : [...apart(scene, all), ...dashed(scene, all)];
   },
 };
 
@@ -65,11 +70,11 @@ const AS_BETWEEN = new RegExp(`^${NOUN}as ${SIZE}$`);
 /** "000 is 3-0": a row of zeros is nothing but another writing. */
 const ZEROS = /^0{2,}$/;
 const SETS_EQUAL = new RegExp(
-  `^${NOUN}${PLACE}(?:(?:is|=|are) ${OFTEN}(?:nothing but |none other than |really |only )?|(?:it is|it's|that is|you have) |, (?:you (?:are holding|hold|have)|it is|it's|that is|that's|think|read|take it as|expect|hand over|give|pass|open|fetch) )${SIZE}$`,
+  `^${NOUN}${PLACE}(?:(?:is|=|are) ${OFTEN}(?:nothing but |none other than |really |only )?|(?:it is|it's|that is|you have) |, (?:which (?:is|means)|you (?:are holding|hold|have)|it is|it's|that is|that's|think|read|take it as|expect|hand over|give|pass|open|fetch) )${SIZE}$`,
 );
 
 function ties(items: readonly Item[], a: Group, b: Group): boolean {
-  const gap = `${textOf(items.slice(a.to + 1, b.from))} `;
+  const gap = `${gapText(items, a, b)} `;
   const after = items[b.to + 1]?.word ?? '';
   // "is 3-0 or finer", "means 2-0 to 4-0": not one size.
   if (/^(?:or|and|to|than)$/.test(after) && items[b.to + 2]?.kind !== 'word') return false;
@@ -81,6 +86,29 @@ function ties(items: readonly Item[], a: Group, b: Group): boolean {
   const zeros = [a, b].some((g) => ZEROS.test(g.mentions[0]!.text));
   return zeros && !/^(?:instead|too|as|first)$/.test(items[b.to + 1]?.word ?? '') && SETS_EQUAL.test(gap);
 }
+
+/** What stands between two sizes, without the quotation marks around them and an aside that counts: "0000, four of them, is". */
+const gapText = (items: readonly Item[], a: Group, b: Group): string =>
+  textOf(items.slice(a.to + 1, b.from).filter((item) => !/^["“”'‘’*]$/.test(item.word))).replace(
+    /^, (?:that is )?\w+ (?:of them|noughts|zeros|zeroes|in a row|in all)(?: in a row)? , /,
+    '',
+  );
+
+/** "And 000? 4-0.", "What is 00? 3-0.": the answer is nothing but a size. */
+function answered(scene: Scene, [only, ...more]: readonly Group[]): Reading[] {
+  const before = scene.before.at(-1) ?? scene.context.at(-1);
+  if (!only || more.length > 0 || before?.close !== '?' || before.items.length > 9) return [];
+  if (!scene.items.every((item) => item.kind === 'size' || ALONE.test(item.word))) return [];
+  const [asked, ...others] = groups(before.items);
+  if (!asked || others.length > 0 || !thread(asked) || !ZEROS.test(asked.mentions[0]!.text)) return [];
+  if (sameSizes(asked, only) || !before.items.every((item) => item.kind === 'size' || ASKS.test(item.word)))
+    return [];
+  const read = wordless(comparison(scene, 'spelled', asked, only, compares(only.from, 'outer', 1), 'same'));
+  return [{ ...read, at: only.from, from: only.from, to: only.to, own: true }];
+}
+const ALONE = /^(?:an?|that|is|it|it's|the|that's|size|silk|nylon|suture|[.!*"“”])$/;
+const ASKS =
+  /^(?:and|what|about|is|does|mean|then|so|how|which|size|a|an|the|of|on|packet|box|label|printed|marked|stand|for|do|you|call|read|would|old|[?,*"“”'‘’])$/;
 
 /** "5-0 nylon and 0000 nylon name one thread." */
 function oneThread(items: readonly Item[], a: Group, b: Group): boolean {

@@ -302,7 +302,14 @@ function exampleAfter(scene: Scene, word: Measured, right: Group, all: readonly 
   if (!wanted(scene, word)) return undefined;
   const here = all.find((g) => g.from > right.to && g.from <= right.to + 5);
   const said = scene.items.slice(right.to + 1, here?.from);
-  if (here && said.some((item) => SAYS.has(item.word)) && !said.some((item) => item.word === 'than'))
+  const apposed =
+    /^, (?:an?|the)$/.test(said.map((item) => item.word).join(' ')) &&
+    /^[.;,)]$/.test(scene.items[(here?.to ?? 0) + 1]?.word ?? '.');
+  if (
+    here &&
+    (apposed || said.some((item) => SAYS.has(item.word))) &&
+    !said.some((item) => item.word === 'than')
+  )
     return here;
   const next = scene.sentence.close === '?' ? scene.after[0] : undefined;
   const answer = next ? groups(next.items)[0] : undefined;

@@ -16,7 +16,7 @@ export const tubes: Construction = {
     { like: /\bsuction\b/, also: CUES },
     { holds: ['tube', 'mixed'], like: /^(?:is|=|means|equals|measures|works|comes)$/, also: CUES },
     { like: /^(?:outside|outer|external|length)$/, also: /^tubes?$/ },
-    { holds: ['tube'], like: /\b(?:outside|outer|external(?:ly)?|od)\b/, also: CUES },
+    { holds: ['tube'], like: /\b(?:outside|outer|external(?:ly)?|od)\b/ },
     { like: /\b(?:plus|add)\b|\+/, also: CUES },
   ],
   leaning: true,
@@ -31,6 +31,7 @@ export const tubes: Construction = {
       ...suctionSize(scene, text),
       ...outside(scene),
       ...labelled(scene, text),
+      ...toldOutside(scene),
       ...inFrench(scene),
       ...byAge(scene),
       ...cuffs(scene, text),
@@ -96,7 +97,9 @@ function outside(scene: Scene): Reading[] {
   if (other.sizes[0]!.value > id.sizes[0]!.value || other.from - id.to > 12) return [];
   const between = textOf(items.slice(id.to + 1, other.from));
   const after = ` ${textOf(items.slice(other.to + 1, other.to + 5))}`.split(/ (?:and|but|while|[,;.(]) /)[0]!;
-  const near = `${between} ${textOf([items[other.from]!])}${after}`;
+  // "The external diameter of a 7.0 tube is 7.0 mm."
+  const of = OUTSIDE_OF.exec(textOf(items.slice(Math.max(0, id.from - 6), id.from)))?.[0] ?? '';
+  const near = `${of} ${between} ${textOf([items[other.from]!])}${after}`;
   if (
     !/\b(?:outside|outer|external|externally|od)\b/.test(near) ||
     /\b(?:inside|inner|internal|id|than)\b/.test(near)
@@ -104,6 +107,21 @@ function outside(scene: Scene): Reading[] {
     return [];
   if (!/\b(?:is|measures?|has|means|=|with|of|:)\b|[=:(]/.test(between)) return [];
   return [reading(scene, 'tube-is-outer', other.from, id.from)];
+}
+const OUTSIDE_OF =
+  /\b(?:outside|outer|external)(?: (?:diameter|width|side|measurement))? of (?:an?|the|this|that|your|our|every|each)(?: size)?$/;
+
+/** "The 3.5 on the tube is the outside diameter", "the 7.0 refers to its outer width": the number, and what it tells. */
+const TOLD =
+  /^(?:tube |tracheal tube )?(?:(?:(?:printed|marked|written|stamped) )?(?:on|along) (?:it|(?:the|a|your|this) (?:(?:tracheal|breathing|cuffed|uncuffed) )?(?:tube|packet|pack|label|box|connector|pilot balloon)) )?(?:is|means|gives|refers to|stands for|tells you|describes|says|denotes)(?: you)? (?:the|its) (?:outside|outer|external)(?: (?:diameter|width|measurement|calibre|size))?(?= in (?:mm|millimet(?:re|er)s)| of the tube| [.,;:]|$)/;
+function toldOutside(scene: Scene): Reading[] {
+  const { items } = scene;
+  const [id, ...more] = groups(items);
+  if (!id || more.length > 0 || id.sizes[0]!.system !== 'tube-id' || !single(id)) return [];
+  if (!/^(?:the|that|this|its)$/.test(items[id.from - 1]?.word ?? '')) return [];
+  if (!TOLD.test(textOf(items.slice(id.to + 1))) || /\bdouble\b/.test(earlier(scene))) return [];
+  const at = items.findIndex((item, i) => i > id.to && /^(?:outside|outer|external)$/.test(item.word));
+  return [reading(scene, 'tube-is-outer', at, id.from)];
 }
 const LABELLED =
   /\b(?:breathing |tracheal |endotracheal |airway )?(?:tube|tubes) (?:says|reads|is marked|are marked|marked|carries|is called|labelled|is labelled|is a|that says) \S+ , (?:that|it|this|the \d\S*|the number) (?:is|means|gives|tells you|refers to) (?:the |its )?([^.;]{0,50})/;

@@ -8,6 +8,7 @@ import type { Item } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { exchangeIn } from './exchange.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
@@ -15,7 +16,7 @@ const TURNS =
   /^(?:try|trying|change|changing|changed|switched|moved|stepped|dropped|reached|turned|picked|preferred|swapped|replaced|asked|needed|wanted|gave|handed|fetched|inserted|placed|gets|got|takes|needs|wants|has|go|going|move|moving|switch|switching|step|stepping|drop|dropping|reach|turn|use|take|pick|choose|prefer|swap|swapping|replace|trade|ask|open|want|need|so|went|chose|opened|took|used|tried|passed|pass|put|insert|place|give|hand|fetch|upsize)$/;
 const RESIZES = /^(?:up|down)siz(?:e|es|ed|ing)$/;
 const NAMES = new Set(
-  'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g usually often a an the perhaps : ( yet still again which would be that will of .'.split(
+  'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g i.e namely usually often a an the perhaps : ( yet still again which would be that will of .'.split(
     ' ',
   ),
 );
@@ -78,8 +79,9 @@ function wished(scene: Scene, a: Group, b: Group): Reading | undefined {
   const picked = groups(items).at(-1)!;
   const verb = items.slice(Math.max(0, picked.from - 2), picked.from).some((item) => TURNS.test(item.word));
   const word = measuredWords(items).find((m) => m.at > picked.to && m.degree === 'comparative' && !m.idiom);
-  if (!verb || !word || word.axis === 'other' || word.axis === 'number' || items[0]?.word !== 'between')
-    return undefined;
+  if (!verb || !word || word.axis === 'other' || word.axis === 'number') return undefined;
+  const exchange = items[0]?.word === 'between' ? undefined : exchangeIn(items, groups(items));
+  if (items[0]?.word !== 'between' && (!exchange || !sameSizes(exchange.chosen, picked))) return undefined;
   const wish = items
     .slice(picked.to + 1, word.at)
     .map((item) => item.word)
@@ -93,7 +95,7 @@ function wished(scene: Scene, a: Group, b: Group): Reading | undefined {
 /** "change to a thicker thread such as", "try something narrower, like". */
 function turned(items: readonly Item[], word: Measured, given: Group, chosen: Group): boolean {
   const swap = swapped(items, given, word);
-  const start = swap ? Math.max(0, given.from - 3) : Math.max(given.to + 1, word.at - 5);
+  const start = swap ? Math.max(0, given.from - 3) : Math.max(given.to + 1, word.at - 7);
   const verb = start + items.slice(start, word.at).findLastIndex((item) => TURNS.test(item.word));
   const denied = items.slice(Math.max(0, verb - 2), word.at).some((item) => NEGATIONS.has(item.word));
   const between = items.slice(word.at + 1, chosen.from);

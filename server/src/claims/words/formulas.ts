@@ -53,6 +53,16 @@ const wire: Pick<FormulaRow, 'holds' | 'standard' | 'sources'> = {
   sources: ['northcutt', 'irblog'],
 };
 
+const things = (id: string, system: System, says: string): FormulaRow => ({
+  id,
+  system,
+  says,
+  true: false,
+  holds: 'Needles are sized by gauge; urinary catheters, drains and feeding tubes in French',
+  standard: 'ISO 9626, ISO 20696',
+  sources: ['ISO9626-scope', 'ISO20696'],
+});
+
 const thou: Pick<FormulaRow, 'holds' | 'standard' | 'sources'> = {
   holds: 'A thou is a thousandth of an inch, 0.0254 mm',
   standard: 'definition of the inch',
@@ -113,6 +123,8 @@ export const FORMULAS: readonly FormulaRow[] = [
     true: false,
     ...wire,
   },
+  things('needle-in-french', 'needle-gauge', 'needles are sized in French'),
+  things('catheter-in-gauge', 'french', 'urinary catheters, drains or feeding tubes are sized by gauge'),
   {
     id: 'gauge-is-length',
     system: 'needle-gauge',

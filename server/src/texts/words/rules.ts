@@ -37,6 +37,11 @@ export const RULES: Readonly<Record<string, string>> = {
     'ein Doppellumentubus wird nach seinem Innendurchmesser benannt',
   'a double-lumen tube is sized by its outer diameter':
     'ein Doppellumentubus wird nach seinem Außendurchmesser benannt',
+  'Needles are sized by gauge; urinary catheters, drains and feeding tubes in French':
+    'Nadeln werden nach Gauge benannt; Blasenkatheter, Drainagen und Ernährungssonden in Charrière',
+  'needles are sized in French': 'Nadeln werden in Charrière benannt',
+  'urinary catheters, drains or feeding tubes are sized by gauge':
+    'Blasenkatheter, Drainagen oder Ernährungssonden werden nach Gauge benannt',
   'guidewires are sized in inches': 'Führungsdrähte werden in Zoll benannt',
   'guidewires are sized on another scale': 'Führungsdrähte werden auf einer anderen Skala benannt',
   'the gauge gives the length of a needle': 'das Gauge gibt die Länge einer Kanüle an',

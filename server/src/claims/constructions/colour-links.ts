@@ -1,0 +1,35 @@
+/** What may stand between a colour and its size, as people write it: one pattern a way of saying. */
+
+/** "The blue cap goes on the 18 G": a thing put on another. */
+export const PUT = /\b(?:goes|go|sits|screws|clips|fits) (?:on|onto|over)\b/;
+
+/** "Take the green one if you want an 18 G". */
+export const WANTED =
+  /^(?:(?:one|hub|cannula|needle|catheter|cap) )?(?:if|when|where) (?:you|we|they|the (?:notes?|plan|order|chart)) (?:want|need|call for|calls? for|ask for|asks? for|say|says|are after)s? (?:an?|the)$/;
+
+/** "An 18 G needle, and the cap is red": the cap of a packet or of a filter needle. */
+export const LOOSE_CAP = /(?:^| )and the cap (?:is|was)(?: an?)?$/;
+
+/** "orange on the other make": not the code. */
+export const OTHER_MAKE =
+  /^(?:(?:hub|cap|one|needle|cannula) )?(?:on|in|from|with) (?:the|an|some|that|our)? ?(?:other|another|old) (?:make|makes|kind|supplier|kit|brand)\b/;
+
+/** "A 21 G needle; its hub is orange", "21 G, and here the hub is orange". */
+export const OWN_HUB =
+  /^(?:(?:needle|cannula|catheter) )?[,;:—–-] (?:and |where )?(?:here )?(?:its|the) hub (?:is|will be|should be)(?: an?| the)?$/;
+
+/** "A 16 G cannula; that is the blue hub". */
+export const POINTED =
+  /^(?:(?:needle|cannula|catheter|one|ready|first|please|in|, please) )*[,;:—–(-] (?:and )?(?:that is|that's|this is|it is|it's|that will be|this one is|which is|it has|this has|that has|this one has|this one wears|it wears)(?: always| of course| usually)? (?:the|an?)$/;
+
+/** "…; this one comes in grey". */
+export const COMES =
+  /^(?:(?:needle|cannula|catheter|one|ready|first|please|in|, please) )*[,;:—–(-] (?:and )?(?:it|this one|that one|this|that|which) (?:comes in|wears|is|will be)$/;
+
+/** "asks for a grey cannula they are asking for", "of the white-funnelled catheter has failed, expect to find". */
+export const EXPECTED =
+  /(?:^| )(?:(?:they|you|we|he|she) (?:are |is |will be |will |must |can )?(?:ask(?:s|ing)?(?: you)? for|after|mean(?:s|ing)?|want(?:s|ing)?|hold(?:ing)?|look(?:ing)? at|get(?:ting)?)|expect(?: to (?:find|see|get))?|(?:it|that|this) (?:is|will be|must be|has to be|is going to be|means)|(?:is|are|was) called)(?: an?| the| size)*$/;
+
+/** "handed a blue cannula, recognises it as …". */
+export const KNOWN =
+  /^(?:(?:one|hub|cannula|needle|catheter|cap|funnel) )?(?:, )?(?:\w+ ){0,2}?(?:recogni[sz]es?|identif(?:y|ies)|knows?|reads?|calls?|names?|takes?|treats?|counts?|makes?) (?:it|this|that|them)(?: as| to be| is| for)?(?: an?| the)?$/;

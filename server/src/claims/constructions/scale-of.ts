@@ -1,0 +1,57 @@
+/**
+ * Which things a scale is for: "needles are sized in French and drains in gauge", "catheters go by gauge and needles by
+ * French". A catheter by itself may be an IV catheter, which goes by gauge; so only named kinds are judged.
+ */
+import { itemAt, joined } from '../text/joined.ts';
+import { NEGATIONS } from '../words/changes.ts';
+import type { Construction } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
+
+const NEEDLES = '(?:needles|needle sizes|iv cannulas|iv cannulae)';
+const TUBES =
+  '(?:(?:urinary|bladder|urethral|suction|foley) catheters?|(?:chest |wound |surgical )?drains?|(?:feeding|nasogastric|stomach|gastric) tubes?|nephrostom(?:y tubes|ies))';
+const HOW =
+  '(?:(?:are|is) (?:(?:always|usually|all|mostly) )?(?:sized|measured|counted|numbered|graded|sold|labelled|labeled|called|named|given|ordered|quoted|marked)|goe?s?|comes?|runs?|counts?|are|is)';
+const BY = '(?:(?:in|by|on|with|to|using|according to)(?: the)?)';
+const AND = '(?:(?:,|;|and|but|while|whereas) )*';
+
+/** "needles are sized in French", "catheters go by gauge and needles by French", "we count needles in French". */
+const shape = (things: string, scale: string): RegExp =>
+  new RegExp(
+    `(?:^|[ ,;])${things} (?:${HOW} )?(?:simply |just |always |usually )?${BY} ${scale}(?: scale| system| numbers?| units?| sizes?)?(?= [.,;:!)]| and | but | while | whereas |$)`,
+  );
+const SHAPES: readonly { readonly pattern: RegExp; readonly formula: string; readonly french: boolean }[] = [
+  { pattern: shape(NEEDLES, '(?:french|charri[eè]re)'), formula: 'needle-in-french', french: true },
+  { pattern: shape(TUBES, '(?:gauges?|needle gauge)'), formula: 'catheter-in-gauge', french: false },
+];
+/** Without a verb of its own a thing leans on one before it: "catheters go by gauge and …", "we count …". */
+const LED = new RegExp(
+  `(?:^|[ ,;])(?:${HOW} ${BY} \\S+(?: scale| numbers?)? ${AND}|(?:we|you|they) (?:count|size|measure|order|number|label|name|grade|sort) (?:our |the |all |most )?|\\S+ (?:in|by) (?:gauge|french|millimetres|mm) ${AND})$`,
+);
+
+export const scaleOf: Construction = {
+  id: 'scale-of',
+  needs: () => [
+    { holds: ['system'], like: /^(?:needles?|drains?|tubes?|catheters?|cannula[se]|nephrostom.+)$/ },
+  ],
+  read(scene) {
+    const { items } = scene;
+    const odd = (word: string) =>
+      NEGATIONS.has(word) || /^(?:or|than|if|once|used|were|was|some)$/.test(word);
+    if (items.length > 40 || items.some((item) => item.kind === 'size' || odd(item.word))) return [];
+    const text = joined(items);
+    for (const { pattern, formula, french } of SHAPES) {
+      const match = pattern.exec(text);
+      if (!match) continue;
+      const own = new RegExp(` (?:${HOW}) `).test(match[0]);
+      if (!own && !LED.test(text.slice(0, match.index + 1))) continue;
+      const at = itemAt(
+        items,
+        match.index + match[0].search(french ? /french|charri/ : /gauges?|needle gauge/),
+      );
+      const claim = ruleClaim(scene, 'scale-of', french ? 'needle-gauge' : 'french', formula, at);
+      return [{ claim, at, from: itemAt(items, match.index + 1), to: at }];
+    }
+    return [];
+  },
+};

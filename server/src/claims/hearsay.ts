@@ -31,7 +31,7 @@ const BEFORE: readonly RegExp[] = [
 
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
-  /\b(?:used|rather|instead|without|stop|avoid|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|world|who|whoever|none|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns)\b/;
+  /\b(?:used|rather|instead|without|stop|avoid|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|none|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns)\b/;
 
 /** Right before the claim: words or thoughts of the past, things one may say, ideas held up to be looked at. */
 const HELD = new RegExp(

@@ -80,6 +80,8 @@ export interface RangeClaim extends Base {
   readonly low: Operand;
   readonly high: Operand;
   readonly inside: boolean;
+  /** Between the ends, so neither of them: "halfway between 0 and 2-0". */
+  readonly strict?: boolean;
 }
 
 /** A size said to keep to a limit: "nothing narrower than 16 G, so a 20 G will do". */

@@ -92,11 +92,19 @@ function mended(scene: Scene, { at }: Reading): boolean {
 
 /** Inside a pair of quotation marks of the passage. An unclosed mark quotes nothing (it is an inch mark). */
 function quoted(scene: Scene, { at, from }: Reading): boolean {
-  const spans = scene.quotes;
   const inside = (item: Item | undefined) =>
-    item !== undefined && spans.some(([start, end]) => start < item.start && item.end <= end);
+    item !== undefined &&
+    scene.quotes.some(
+      ([start, end]) => start < item.start && item.end <= end && !ownWords(scene.passage.text, start),
+    );
   return inside(scene.items[at]) && inside(scene.items[from]);
 }
+
+/** 'Me: "…"', 'Tutor: "…"': a dialogue in which the author, or who teaches, has the word. */
+const ownWords = (text: string, quote: number): boolean =>
+  TEACHER.test(text.slice(Math.max(0, quote - 40), quote));
+const TEACHER =
+  /(?:^|[\n—–.!?"”*_>|-])[ \t*_]*(?:me|i|my (?:answer|reply)|(?:the )?(?:answer|reply|tutor|teacher|lecturer|instructor|trainer|demonstrator|consultant|professor|educator))[ \t*_]*:[ \t*_]*$/i;
 
 /** The clause ends in a question mark, or opens like a question. A tag ("…, right?") still asks. */
 function asked(scene: Scene, { at }: Reading): boolean {
@@ -390,6 +398,15 @@ function hedged(scene: Scene, { at }: Reading): boolean {
   );
 }
 
+const PEOPLE =
+  /^(?:you|we|they|who|anyone|students?|trainees?|nurses?|juniors?|registrars?|learners?|staff|doctors?|midwives|paramedics?)$/;
+
 /** "you may want to go up to": advice, said kindly. */
-const wanting = (items: readonly Item[], i: number): boolean =>
-  items[i]!.word === 'may' && /^(?:want|wish|need|have|like|as)$/.test(items[i + 1]?.word ?? '');
+const wanting = (items: readonly Item[], i: number): boolean => {
+  const next = items[i + 1]?.word ?? '';
+  if (items[i]!.word !== 'may') return false;
+  if (/^(?:want|wish|need|have|like|as)$/.test(next)) return true;
+  // "students may take the next one thicker": leave is given, to people.
+  const people = items.slice(Math.max(0, i - 8), i).some(({ word }) => PEOPLE.test(word));
+  return people && /^(?:take|use|try|open|choose|pick|swap)$/.test(next);
+};

@@ -1,5 +1,6 @@
 /** Sizes that a text names as no size: said not to exist, asked for by mistake, joked about. */
 import type { Reading } from './constructions/model.ts';
+import { joined } from './text/joined.ts';
 import type { Scene } from './text/scene.ts';
 import { NEGATIONS } from './words/changes.ts';
 
@@ -15,12 +16,7 @@ export function unreal({ items }: Scene, { at }: Reading): boolean {
   return (
     near.some((item) => NEGATIONS.has(item.word) && !/^(?:hardly|without)$/.test(item.word)) ||
     items.some((item) => UNREAL.has(item.word) && (denied || !/^exists?$/.test(item.word))) ||
-    ASKED_ONCE.test(
-      items
-        .slice(0, at)
-        .map((item) => item.word)
-        .join(' '),
-    )
+    (ASKED_ONCE.test(joined(items, 0, at)) && !KEPT.test(joined(items, at + 1, at + 14)))
   );
 }
 /** "The box from the eye clinic says 4.5-0": what is printed on it is there. */
@@ -35,6 +31,10 @@ export const packed = (scene: Scene, { at }: Reading): boolean =>
 /** "A trainee once asked for 4.5-0": a story of somebody's mistake. */
 const ASKED_ONCE =
   /\b(?:once (?:asked|called|begged|sent)|(?:student|trainee|somebody|someone|anyone|intern|newcomer|he|she|they) (?:\w+ )?(?:asked|asks|called|wrote|ordered))\b/;
+
+/** "Someone asked for 4.5-0; it is kept in the small box": there it is. */
+const KEPT =
+  /^(?:nylon |silk |thread |suture )?[;,:.] (?:and )?(?:it|that|this|they|those|we) (?:is|are|'s|live|lives|sit|sits|stay|stays|keep|stock|have|hold)(?: it| that| them)?(?: (?:kept|stocked|stored|filed|found|in|on|at|beside|next|under))/;
 
 const UNREAL = new Set([
   'joking',

@@ -1,5 +1,7 @@
 /** "7-0 sits between 5-0 and 6-0": a size placed between two others of its system. */
+import type { Item } from '../text/items.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
 
 const PLACES = new Set([
@@ -38,7 +40,8 @@ export const between: Construction = {
     const bounds = boundsAfter(all, at);
     if (subject?.sizes.length !== 1 || !bounds) return [];
     if (subject.sizes[0]!.system !== bounds[0].sizes[0]!.system) return [];
-    const verbs = scene.items.slice(subject.to + 1, at);
+    const said = scene.items.slice(subject.to + 1, at);
+    const verbs = said.slice(resumedAt(said));
     if (
       verbs.length === 0 ||
       verbs.length > 4 ||
@@ -48,6 +51,19 @@ export const between: Construction = {
     return [reading(scene, subject, bounds, at)];
   },
 };
+
+/** "A 19 G needle has a cream hub and sits between …": where a second verb of the same subject begins. */
+function resumedAt(said: readonly Item[]): number {
+  const link = said.findLastIndex(({ word }) => word === 'and' || word === 'which');
+  const first = said.find((item) => !item.deviceNoun)?.word ?? '';
+  const rest = said.slice(0, link);
+  return link > 1 &&
+    link <= 10 &&
+    (/^(?:is|has|comes|looks|feels|goes)$/.test(first) || first === ',') &&
+    rest.every((item, i) => !NEGATIONS.has(item.word) && (item.word !== ',' || i === 0))
+    ? link + 1
+    : 0;
+}
 
 /** The two ends: a list of two, a range, or two groups joined by "and". */
 function boundsAfter(all: readonly Group[], at: number): readonly [Group, Group] | undefined {
@@ -70,6 +86,7 @@ function reading(scene: Scene, subject: Group, [low, high]: readonly [Group, Gro
       low: operand(scene, low),
       high: operand(scene, high),
       inside: true,
+      ...(/^(?:halfway|midway)$/.test(scene.items[at - 1]!.word) ? { strict: true } : {}),
     },
     at,
     from: subject.from,

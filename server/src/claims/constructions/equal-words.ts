@@ -15,7 +15,7 @@ export const IDLE = new Set(
   actually still really then for french gauge number size's silk nylon gut polypropylene converted stated labelled label tray old hypodermic iv tall fr g
   corresponding range band interval limits spec pharmacopeia pharmacopoeia runs sits lies starts printed stated total overall works put comes you get
   in'mm outwardly full exact fully whole plain single own smooth strong
-  close iso sold designated labelled labeled listed known would as
+  therefore thus hence accordingly close iso sold designated labelled labeled listed known would as
   good fully full-blown bare likewise marked should anywhere somewhere between will must can from then you
   say's chest pleural dialysis feeding introducer spinal suction three-way has have least packet packets box boxes
   usp ep same what says goes by under talking looking speaking
@@ -48,6 +48,8 @@ export const NEVER = new Set([
   'needs',
   'takes',
   'goes',
+  'each',
+  'apiece',
   'accepts',
   'fits',
 ]);

@@ -25,6 +25,7 @@ const leftOpen = (items: readonly Item[], i: number): boolean =>
   LEFT_OPEN.test(items[i]!.word) &&
   !GOING.has(items[i + 1]?.word ?? '') &&
   !easily(items, i) &&
+  !inCondition(items, i) &&
   // "…, so you need not change it": said of what follows from it.
   !(
     i > 0 &&
@@ -32,6 +33,14 @@ const leftOpen = (items: readonly Item[], i: number): boolean =>
       .slice(0, i)
       .some((item, k) => item.word === 'so' && items[k - 1]?.word === ',' && items[k + 1]?.word !== 'they')
   );
+
+/** "When the 18 G is not to hand, …": denied in a condition that its comma closes, before what goes where. */
+function inCondition(items: readonly Item[], i: number): boolean {
+  if (!/^(?:when|where|whenever|once|as|since|because|if)$/.test(items[0]?.word ?? '')) return false;
+  const comma = items.findIndex((item) => item.word === ',');
+  const after = items.slice(comma + 1).filter((item) => item.kind === 'size');
+  return i < comma && after.length >= 2 && !items.slice(0, i).some(({ word }) => GOING.has(word));
+}
 
 /** A fit denied, wished for or named as the exception says nothing that the tables settle. */
 const LEFT_OPEN =

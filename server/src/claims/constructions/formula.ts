@@ -316,6 +316,10 @@ function stepOf(items: readonly Item[]): string | undefined {
   return match[1] === 'third' ? 'mm-is-french-over-3' : 'french-over-other';
 }
 
+/** The way around a tube. */
+const AROUND =
+  'circumference|girth|perimeter|(?:how far (?:it is |it goes |it measures )?|distance |length |millimetres |mm )(?:all the way |right )?a?round|way (?:all )?a?round (?:the|its?|an?)';
+
 /** "French is the circumference in millimetres", "French size is the inner diameter". */
 function named(scene: Scene, french: number): Reading[] {
   const { items } = scene;
@@ -325,7 +329,7 @@ function named(scene: Scene, french: number): Reading[] {
   const about =
     /^\S+(?: \S+){0,4}? (?:is|are|means?|measures?|equals?|gives?|=|describes?|refers? to|tells? you|counts?) (?:\S+ ){0,6}?/;
   const ofMeasure = (pattern: string) => affirms(new RegExp(`${about.source}(?:${pattern})\\b`), text);
-  const hit = ofMeasure('circumference')
+  const hit = ofMeasure(AROUND)
     ? 'french-is-circumference'
     : ofMeasure('(?:inner|inside|internal) (?:diameter|bore)|lumen|bore')
       ? 'french-is-inner'

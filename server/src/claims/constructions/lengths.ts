@@ -1,6 +1,8 @@
 /** Flow against length and width as rules: "the longer the cannula, the slower the flow", "a narrow line runs faster". */
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { measuredWords } from '../text/magnitudes.ts';
-import { groups, type Scene, wordsOf } from '../text/scene.ts';
+import { distinct, groups, type Scene, wordsOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 
@@ -10,7 +12,10 @@ const LONG = new Map<string, 1 | -1>([
   ['short', -1],
   ['shorter', -1],
 ]);
+/** "Of two 16 G catheters, one short and one long, …": both are of one gauge. */
+const OF_TWO = /^(?:of|with|between|take|for|given) (?:any )?(?:two|2)\b/;
 const TUBES = /^(?:cannulas?|cannulae|catheters?|lines?|tubes?|needles?|ones?|picc)$/;
+const FLOWS = /^(?:flows?|runs?|has|gives|delivers|drains|empties|is|carries)$/;
 /** Other things that change flow: the rule is not about the tube alone. */
 const OTHER =
   /\b(?:pressure|height|raised?|bag|valve|kinked|vein|than|wider|thinner|narrower|thicker|not|never|no|if)\b/;
@@ -19,19 +24,33 @@ export const lengths: Construction = {
   id: 'lengths',
   needs: () => [{ holds: ['compared'] }],
   read(scene) {
-    if (groups(scene.items).length > 0) return [];
+    const sizes = distinct(groups(scene.items));
+    if (sizes.length > 0)
+      return sizes.length === 1 && OF_TWO.test(joined(scene.items, 0, 12)) ? ofLength(scene) : [];
     return [...ofLength(scene), ...ofWidth(scene)];
   },
 };
+
+/** "the long one", "a short thin cannula": not "one short and one long". */
+function named(items: readonly Item[], at: number): boolean {
+  const next = items.slice(at + 1, at + 4);
+  const thing = next.findIndex((item) => TUBES.test(item.word));
+  return thing >= 0 && !next.slice(0, thing).some((item) => item.word === 'and' || item.word === ',');
+}
 
 /** "a short cannula flows faster (than a long one)": the first length word is the subject's. */
 function ofLength(scene: Scene): Reading[] {
   const { items } = scene;
   const at = items.findIndex(
-    (item, i) => LONG.has(item.word) && items.slice(i + 1, i + 4).some((next) => TUBES.test(next.word)),
+    (item, i) =>
+      LONG.has(item.word) &&
+      (named(items, i) || (items[i - 1]?.word === 'the' && FLOWS.test(items[i + 1]?.word ?? ''))),
   );
   const flow = measuredWords(items).find((m) => m.axis === 'flow' && m.degree === 'comparative' && m.at > at);
-  const than = wordsOf(scene.sentence).replace(/ than (?:a |an |the )?(?:long|longer|short|shorter)\b.*/, '');
+  const than = wordsOf(scene.sentence).replace(
+    / than (?:a |an |the )?(?:long|longer|short|shorter)\b.*| (?:because|since) .*/,
+    '',
+  );
   if (at < 0 || !flow || flow.at - at > 10 || OTHER.test(than)) return [];
   const slower = LONG.get(items[at]!.word) === 1 ? flow.sign === -1 : flow.sign === 1;
   return [rule(scene, slower ? 'longer-is-slower' : 'longer-is-faster', at, flow.at)];

@@ -87,13 +87,21 @@ function thread(items: readonly Item[], i: number): boolean {
     pair !== null && second > 0 && (first === 0 ? second > 1 : first > second && second === 1);
   const many = pair !== null && second === 0 && first > 20;
   if (/^0[.,]\d[-/]0$/.test(word)) return true;
-  if (/^\d[.,]\d[-/]0$/.test(word)) return bare(items, i);
+  if (/^\d[.,]\d[-/]0$/.test(word))
+    return (
+      bare(items, i) ||
+      (/^(?:for|and|or|in|as|,|:|to)$/.test(items[i - 1]?.word ?? '') && amongThreads(items))
+    );
   return (
     (backwards || many) &&
     (materialsIn(items).some((m) => m.at === i + 1) || (ofThread(items) && bare(items, i) && backwards)) &&
     !/^(?:to|and|or|x|×)$/.test(items[i - 1]?.word ?? '')
   );
 }
+
+/** Beside sizes of threads, or beside what they are made of. */
+const amongThreads = (items: readonly Item[]): boolean =>
+  ofThread(items) || items.some((item) => item.mention?.sizes[0]?.system === 'usp');
 
 /** "It's a very fine thread, an 8-1": a thread is what the sentence is about. */
 const ofThread = (items: readonly Item[]): boolean =>

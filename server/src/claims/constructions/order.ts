@@ -1,8 +1,10 @@
 /** Sizes said to run in an order: "thickest first: 18, 20, 22 G", "from fine to stout", "each wider than the last". */
 import type { Axis } from '../model.ts';
 import { type Item, readItems } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
 
 interface Cue {
@@ -16,7 +18,7 @@ export const order: Construction = {
   id: 'order',
   needs: () => [{ sizes: 3 }],
   read(scene) {
-    const cue = orderCue(scene.items) ?? headingCue(scene);
+    const cue = orderCue(scene.items) ?? headingCue(scene) ?? previousCue(scene);
     if (!cue) return [];
     const run = longestRun(scene.items, cue);
     return count(run) >= 3 ? [orderReading(scene, run, cue)] : [];
@@ -57,6 +59,19 @@ function headingCue(scene: Scene): Cue | undefined {
   return cue && { ...cue, at: -1, to: -1 };
 }
 
+/** "They run from fattest to thinnest. That makes it 14 G, 16 G, …": the sentence before says how it runs. */
+function previousCue(scene: Scene): Cue | undefined {
+  const previous = scene.before.at(-1);
+  const start = scene.items.findIndex((item) => item.kind === 'size');
+  if (!previous || previous.close === '?' || start > 7 || !DRAWN.test(joined(scene.items, 0, start)))
+    return undefined;
+  if (previous.items.some((item) => item.kind === 'size' || NEGATIONS.has(item.word))) return undefined;
+  const cue = orderCue(previous.items);
+  return cue && { ...cue, at: -1, to: -1 };
+}
+const DRAWN =
+  /^(?:so |thus |hence |which )?(?:(?:that|this|it|which|they|the (?:order|row|run|list|sequence)) )?(?:(?:therefore|then) )?(?:makes?|gives?|is|are|means|goes|go|runs?|reads?|comes out as)(?: (?:it|us|you|them|for us))?(?: ,| :)?(?: an?| the)?$|^(?:so|thus|hence|that is|i\.e) [,:]?$/;
+
 /** The way the sentence says its list runs, if it says so. */
 export function orderCue(items: readonly Item[]): Cue | undefined {
   const words = measuredWords(items).filter((m) => m.axis !== 'other' && m.axis !== 'number' && !m.idiom);
@@ -80,11 +95,38 @@ function fromTo(items: readonly Item[], words: readonly Measured[]): Cue | undef
     const [a, b] = [words[i]!, words[i + 1]!];
     const between = items.slice(a.to + 1, b.at).map((item) => item.word);
     const plainPair = a.degree === b.degree && a.sign !== b.sign;
-    if (!plainPair || between.length > 4 || !between.some((word) => TO.has(word))) continue;
+    const near = between.length <= 4 || (between.length <= 8 && between.every((word) => PLACES.has(word)));
+    if (!plainPair || !near || !between.some((word) => TO.has(word))) continue;
     return cueOf(a, b.to, a.sign === 1 ? 'down' : 'up');
   }
-  return undefined;
+  return leftOut(items, words);
 }
+
+/** "Least resistance to most": the noun is said once. */
+function leftOut(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
+  const word = words.find(
+    (m) =>
+      m.to > m.at &&
+      TO.has(items[m.to + 1]?.word ?? '') &&
+      ENDS.get(items[m.at]!.word) === items[m.to + 2]?.word,
+  );
+  return word && cueOf(word, word.to + 2, word.sign === 1 ? 'down' : 'up');
+}
+const ENDS: ReadonlyMap<string, string> = new Map([
+  ['least', 'most'],
+  ['most', 'least'],
+  ['lowest', 'highest'],
+  ['highest', 'lowest'],
+  ['smallest', 'largest'],
+  ['largest', 'smallest'],
+  ['less', 'more'],
+  ['more', 'less'],
+]);
+const PLACES: ReadonlySet<string> = new Set(
+  'at on in the top bottom left right front back first one end to down up our its of row shelf drawer rack'.split(
+    ' ',
+  ),
+);
 const TO = new Set(['to', 'down', 'up', 'through', '→', 'towards', '-', '–', 'until']);
 
 /** "from 14 Fr through 18 Fr to 22 Fr, the largest": the row ends at that end. */

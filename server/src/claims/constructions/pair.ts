@@ -209,8 +209,7 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
   if (still && all.length === 3 && nearest.from === all[2]!.from)
     return emit(scene, 'of-three', nearest, both(all.slice(0, 2)), word);
-  const flows =
-    word.axis === 'flow' && items.slice(nearest.to + 1, word.at).some((item) => FLOWS.test(item.word));
+  const flows = word.axis === 'flow' && items.slice(nearest.to + 1, word.at).some(flowing);
   const again = resumed(items, nearest, word, all) || found(items, nearest, word);
   if (!flows && !again && !predicates(items, nearest.to, word.at, whose)) return [];
   const marked =
@@ -362,6 +361,11 @@ const DEGREE = new Set([
   'would',
 ]);
 
+/** "empties", "runs", "lets blood through". */
+const flowing = ({ word }: Item, i: number, near: readonly Item[]): boolean =>
+  FLOWS.test(word) ||
+  (/^(?:lets|passes|carries|moves|gets)$/.test(word) &&
+    /^(?:blood|fluids?|saline|gas|air|urine|pus)$/.test(near[i + 1]?.word ?? ''));
 const FLOWS = /^(?:empt|deliver|run|drain|drip|flow|infus|fill|clear|pour)/;
 
 const STILL = new Set(['still', 'even', 'yet', 'again']);

@@ -170,7 +170,9 @@ const CLAUSE = new Set([
   'although',
   '(',
 ]);
-const PRONOUNS = new Set('its it that this they which these those whose one both either'.split(' '));
+const PRONOUNS = new Set(
+  "its it it's that that's this they they're which these those whose one both either".split(' '),
+);
 
 function leftOf(
   scene: Scene,

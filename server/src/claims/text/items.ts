@@ -16,6 +16,7 @@ import {
   superlativeOf,
 } from '../words/magnitude.ts';
 import { AXIS_NOUNS, DEVICE_NOUNS, SYSTEM_NOUNS } from '../words/nouns.ts';
+import { EFFORT_WORDS, laboured } from './effort.ts';
 import { JOINT, kindAt, LETTER, PAIR, SPACE } from './letters.ts';
 import { TIME_WORDS, timed, verbal } from './verbs.ts';
 
@@ -238,7 +239,7 @@ function joinDegrees(items: Item[]): Item[] {
     const item = items[i]!;
     if (!JOINING.has(item.word)) continue;
     const next = items[i + 1]!;
-    const time = timed(items, i);
+    const time = timed(items, i) ?? (EFFORT_WORDS.has(item.word) ? laboured(items, i) : undefined);
     if (time) item.magnitude = { ...time, settled: true };
     if (item.word === 'too' && next.magnitude?.degree === 'plain')
       next.magnitude = { ...next.magnitude, excess: true };
@@ -319,4 +320,10 @@ const DEGREE_WORDS: ReadonlyMap<string, { sign: 1 | -1; degree: Degree }> = new 
 ]);
 
 /** Every word that `joinDegrees` reads together with others. */
-const JOINING: ReadonlySet<string> = new Set([...TIME_WORDS, 'too', ...METRIC, ...DEGREE_WORDS.keys()]);
+const JOINING: ReadonlySet<string> = new Set([
+  ...TIME_WORDS,
+  ...EFFORT_WORDS,
+  'too',
+  ...METRIC,
+  ...DEGREE_WORDS.keys(),
+]);

@@ -1,6 +1,7 @@
 /** Finds the comparing words of a sentence and settles what each measures, by the noun it stands before. */
 import type { Axis } from '../model.ts';
 import type { Degree } from '../words/magnitude.ts';
+import { EFFORT_WORDS } from './effort.ts';
 import type { Item } from './items.ts';
 import { remembered } from './remember.ts';
 
@@ -40,10 +41,19 @@ export const measuredWords = remembered((items: readonly Item[]): readonly Measu
   const found: Measured[] = [];
   for (let i = 0; i < items.length; i++) {
     const measured = items[i]!.magnitude && measure(items, i);
-    if (measured) found.push(measured);
+    if (measured) found.push(otherEnd(items, found.at(-1), measured) ?? measured);
   }
   return found;
 });
+
+/** "From highest resistance to lowest": the noun is said once, and holds for both ends. */
+function otherEnd(items: readonly Item[], first: Measured | undefined, last: Measured): Measured | undefined {
+  if (!first || first.to === first.at || last.at !== first.to + 2 || items[first.to + 1]!.word !== 'to')
+    return undefined;
+  if (!/^(?:high|low|great|small|larg|bigg)est$/.test(items[last.at]!.word) || last.degree !== first.degree)
+    return undefined;
+  return { ...first, at: last.at, to: last.at, sign: first.sign === 1 ? -1 : 1, attributive: false };
+}
 
 /** What is done fast or slowly without anything flowing. */
 const OTHER_VERBS =
@@ -53,10 +63,11 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
   const magnitude = items[i]!.magnitude;
   if (!magnitude) return undefined;
   const base = { at: i, degree: magnitude.degree, excess: magnitude.excess ?? false };
-  if (magnitude.axis === 'flow' && OTHER_VERBS.test(items[i - 1]?.word ?? ''))
+  const effort = EFFORT_WORDS.has(items[i]!.word);
+  if (magnitude.axis === 'flow' && !effort && OTHER_VERBS.test(items[i - 1]?.word ?? ''))
     return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: false };
   const noun = magnitude.settled ? -1 : nounAfter(items, i);
-  if (magnitude.axis === 'flow' && toDo(items, i))
+  if (magnitude.axis === 'flow' && !effort && toDo(items, i))
     return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: false };
   if (noun < 0) {
     const said = predicated(items, i);

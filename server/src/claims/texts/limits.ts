@@ -23,6 +23,11 @@ export const RANGE = {
     en: 'Says {size} is outside {low} to {high}.',
     de: 'Hier steht: {size} liegt außerhalb von {low} bis {high}.',
   },
+  saysBetween: {
+    en: 'Says {size} lies between {low} and {high}.',
+    de: 'Hier steht: {size} liegt zwischen {low} und {high}.',
+  },
+  end: { en: '{size} is the same size as {end}.', de: '{size} ist dieselbe Größe wie {end}.' },
   inside: { en: '{size} lies inside {low} to {high}.', de: '{size} liegt innerhalb von {low} bis {high}.' },
   outside: { en: '{size} lies outside {low} to {high}.', de: '{size} liegt außerhalb von {low} bis {high}.' },
 } as const satisfies Texts;

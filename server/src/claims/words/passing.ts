@@ -33,7 +33,7 @@ export const HOLES: ReadonlySet<string> = new Set(
 /** Words that may stand between a size and the verb or the preposition without changing what goes where. */
 export const ON_THE_WAY: ReadonlySet<string> = new Set(
   `will can could should may might must would does do is are be a an the that this our its any every even only just still
-  too also easily comfortably happily quite well straight right all without with difficulty struggle snugly neatly fine
+  too also easily comfortably happily quite well straight right all therefore thus then instead hence nicely safely readily freely loosely without with difficulty struggle snugly neatly fine
   wire wires guidewire guidewires guide catheter catheters needle needles cannula cannulas cannulae tube tubes probe scope
   dilator dilators stent stents sheath sheaths introducer introducers drain drains inch standard ordinary plain angled
   hydrophilic access micropuncture finder spinal introducing bone biopsy dental diagnostic guiding channel lumen pigtail up of to in stiff

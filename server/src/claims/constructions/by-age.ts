@@ -59,7 +59,7 @@ const roundingOf = (sum: number): number => (Number.isInteger(sum * 2) ? 0.01 : 
 
 const MORE = '(4|four|3\\.5|3\\.0|3|three and a half|three)(?![.0-9])';
 const RULE = new RegExp(
-  `\\b(?:age (?:in years )?(?:\\)? ?)?(?:/|÷|over|divided by) ?(?:4|four)|divid\\w+ (?:the |his |her )?age by (?:4|four)|a quarter of the age)(?: \\))?(?: ,)?(?: and)?(?: then)? (?:\\+|plus|adds?|adding) ${MORE}(?: and a half)?`,
+  `\\b(?:age (?:in years )?(?:\\)? ?)?(?:/|÷|over|divided by) ?(?:4|four)|divid\\w+ (?:the |his |her )?age by (?:4|four)|(?:the|his|her) age (?:in years )?(?:, )?(?:and )?(?:then )?divid\\w+ (?:it |this |that )?by (?:4|four)|a quarter of the age)(?: \\))?(?: ,)?(?: and)?(?: then)? (?:\\+|plus|adds?|adding) ${MORE}(?: and a half)?`,
   'g',
 );
 const NO_CUFF = /\b(?:uncuffed|no cuff|without (?:a )?cuff)\b/;

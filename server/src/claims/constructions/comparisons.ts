@@ -11,6 +11,7 @@ import { follow } from './follow.ts';
 import { hence } from './hence.ts';
 import { kinds } from './kinds.ts';
 import type { Construction } from './model.ts';
+import { needed } from './needed.ts';
 import { next } from './next.ts';
 import { nothing } from './nothing.ts';
 import { order } from './order.ts';
@@ -27,6 +28,7 @@ import { turn } from './turn.ts';
 
 export const COMPARISONS: readonly Construction[] = [
   than,
+  needed,
   outdo,
   ratio,
   superlative,

@@ -2,7 +2,9 @@
  * What follows from a comparison: "the 22 G has a smaller bore than the 18 G. So the bag empties slower through the
  * 22 G.", "because a 27 G is thinner than a 22 G it leaves a smaller hole". The consequence is said of one of the two.
  */
+import { lastSpoken } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
+import { joined, textOf } from '../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -20,6 +22,8 @@ export const hence: Construction = {
     );
     if (!word || thanAfter(scene.items, word)) return [];
     const own = groups(scene.items);
+    const tied = described(scene, own, word, at);
+    if (tied) return [reading(scene, tied[0], tied[1], word, at)];
     const two = pairBefore(scene, own, at);
     if (!two) return [];
     const subject = subjectOf(scene.items, own, word, at);
@@ -68,6 +72,31 @@ function pairBefore(scene: Scene, own: readonly Group[], at: number): readonly [
   if (!previous || previous.close === '?') return undefined;
   return compared(previous.items, distinct(groups(previous.items)));
 }
+
+/** "The left lumen is 16 G; the right is 18 G and therefore of larger bore": the last size against the one before it. */
+function described(
+  scene: Scene,
+  own: readonly Group[],
+  word: Measured,
+  at: number,
+): readonly [Group, Group] | undefined {
+  const { items } = scene;
+  const last = own.at(-1);
+  if (!last || last.to > at || own.length > 2) return undefined;
+  if (!/^(?:is|are|was|were|a|an|has|,)$/.test(items[last.from - 1]?.word ?? '')) return undefined;
+  const before = items.slice(last.to + 1, at).filter((item) => !item.deviceNoun);
+  if (!/^(?:, )?(?:and)?$/.test(textOf(before))) return undefined;
+  if (
+    !/^(?:of |has |with |is )?(?:an? |the )?(?:much |far |slightly |somewhat )?$/.test(
+      spaced(items, at + 1, word.at),
+    )
+  )
+    return undefined;
+  const first = own.length === 2 ? own[0] : lastSpoken(scene);
+  return first && sameSystem(first, last) && !sameSizes(first, last) ? [last, first] : undefined;
+}
+const spaced = (items: readonly Item[], from: number, to: number): string =>
+  from < to ? `${joined(items, from, to)} ` : '';
 
 /** Two single sizes of one system with a comparison between them. */
 function compared(items: readonly Item[], two: readonly Group[]): readonly [Group, Group] | undefined {

@@ -2,6 +2,7 @@
 
 import type { ComparisonClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -19,7 +20,7 @@ export const next: Construction = {
       (m) => m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
     );
     const excess = words.find((m) => m.excess);
-    if (excess) return tooMuch(scene, excess, all);
+    if (excess) return latterToo(scene, excess, all) ?? tooMuch(scene, excess, all);
     return all.length === 1 ? afterwards(scene, all[0]!) : stepped(scene, words, all);
   },
 };
@@ -46,12 +47,32 @@ function tooMuch(scene: Scene, excess: Measured, all: readonly Group[]): Reading
     between.some((item) => STOPS.has(item.word))
   )
     return [];
+  return [chooses(scene, excess, chosen, given)];
+}
+
+/** What is asserted is the choice, not the condition that leads to it. */
+function chooses(scene: Scene, excess: Measured, chosen: Group, given: Group): Reading {
   const reading = comparison(scene, 'too-much', chosen, given, excess, excess.sign === 1 ? 'less' : 'more');
-  // What is asserted is the choice, not the condition that leads to it.
   const focus = spanOf(scene, scene.items[chosen.from]!, scene.items[chosen.to]!);
   const { word: _, ...claim } = reading.claim as ComparisonClaim;
-  return [{ claim: { ...claim, focus }, at: chosen.from, from: chosen.from, to: chosen.to }];
+  return { claim: { ...claim, focus }, at: chosen.from, from: chosen.from, to: chosen.to };
 }
+
+/** "4-0 is preferred to 2-0, for the latter is too fine": what is too much is the second of them. */
+function latterToo(scene: Scene, excess: Measured, all: readonly Group[]): Reading[] | undefined {
+  const { items } = scene;
+  const [chosen, given, ...more] = all.filter((g) => g.to < excess.at);
+  if (!chosen || !given || more.length > 0 || !sameSystem(given, chosen) || sameSizes(given, chosen))
+    return undefined;
+  if (excess.at - given.to > 10 || /^(?:tight|snug)$/.test(items[excess.at]!.word)) return undefined;
+  const ground = joined(items, given.to + 1, excess.at);
+  if (!LATTER.test(ground) || !OVER.test(joined(items, chosen.from - 3, given.from))) return undefined;
+  return [chooses(scene, excess, chosen, given)];
+}
+const LATTER =
+  /^(?:\S+ )?(?:[,;:(—–] )?(?:(?:(?:for|because|since|as) )?(?:the (?:latter|second)|that (?:one|size))|which) (?:is|was|being|would be|proves|proved|seems|seemed) (?:much |far |always |usually |often |simply )?too$/;
+const OVER =
+  /\b(?:(?:preferred|better|chosen|used|taken|picked|choose|chose|prefer|opt for|used|use|take|took)\b.* (?:to|than|over|not|rather than|instead of)|over)(?: (?:an?|the|our))?$/;
 
 /** "Take a 24 G: the 20 G is too thick": the choice first, then the ground. */
 function instead(scene: Scene, excess: Measured, given: Group, all: readonly Group[]): Reading[] {
@@ -64,10 +85,7 @@ function instead(scene: Scene, excess: Measured, given: Group, all: readonly Gro
     .some((item) => TAKES.test(item.word));
   const link = scene.items.slice(chosen.to + 1, given.from).some((item) => GROUND.test(item.word));
   if (!verb || !link || given.from - chosen.to > 9) return [];
-  const reading = comparison(scene, 'too-much', chosen, given, excess, excess.sign === 1 ? 'less' : 'more');
-  const focus = spanOf(scene, scene.items[chosen.from]!, scene.items[chosen.to]!);
-  const { word: _, ...claim } = reading.claim as ComparisonClaim;
-  return [{ claim: { ...claim, focus }, at: chosen.from, from: chosen.from, to: chosen.to }];
+  return [chooses(scene, excess, chosen, given)];
 }
 const TAKES =
   /^(?:take|use|choose|pick|open|try|prefer|want|get|have|keep|bring|draw|fetch|ready|spare|was|is|kept|had|change|go)$/;

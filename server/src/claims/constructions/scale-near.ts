@@ -34,9 +34,11 @@ export function systemNear(
 /** "French works like gauge: the higher the slimmer": said of the first. */
 function likened(items: readonly Item[]): NumberSide['system'] | undefined {
   const at = items.findIndex((item) => /^(?:like|unlike|as|against)$/.test(item.word));
-  const before = items.slice(0, Math.max(at, 0)).filter((item) => item.system);
+  const before = [
+    ...new Set(items.slice(0, Math.max(at, 0)).flatMap((item) => (item.system ? [item.system] : []))),
+  ];
   const next = items.slice(at + 1, at + 4).some((item) => item.system);
-  return at > 0 && before.length === 1 && next ? before[0]!.system : undefined;
+  return at > 0 && before.length === 1 && next ? before[0] : undefined;
 }
 
 /** "With needles a small number means …": the scale that such things are sized in, when only these are spoken of. */

@@ -10,10 +10,12 @@ import {
   operand,
   type Scene,
   sameSizes,
+  sameSystem,
   sentenceSpan,
   spanOf,
   together,
 } from '../text/scene.ts';
+import type { Sentence } from '../text/sentences.ts';
 import type { Construction, Reading } from './model.ts';
 import { asNumbers, bounded, excepted, GENERAL, imagined, otherwiseMeant } from './than-otherwise.ts';
 
@@ -117,19 +119,15 @@ function collective(scene: Scene, at: number, all: readonly Group[]): Group | un
     .slice(at + 1, at + 4)
     .map((item) => item.word)
     .join(' ');
-  const count = /^(?:either|both)\b/.test(text)
-    ? 2
-    : /^(?:any of them|all of them|the others|all the others)\b/.test(text)
-      ? 0
-      : -1;
+  const count = MEANT.find(([words]) => words.test(text))?.[1];
   const own = all.filter((g) => g.to < at);
   const left = own.at(-1);
-  if (count < 0 || own.length !== 1 || !left) return undefined;
+  if (count === undefined || own.length !== 1 || !left) return undefined;
   const previous = sentencesBefore(scene)[0];
-  const found = previous
-    ? distinct(groups(previous.items).flatMap(single)).filter((g) => !sameSizes(g, left))
-    : [];
-  if (found.length < 2 || (count > 0 && found.length !== count)) return undefined;
+  const found = previous ? spokenOf(previous, left) : [];
+  const values = found.reduce((sum, g) => sum + g.sizes.length, 0);
+  if (count === 1 ? found.length !== 1 : values < 2 || (count > 1 && found.length !== count))
+    return undefined;
   return {
     from: at + 1,
     to: at + 1,
@@ -137,6 +135,17 @@ function collective(scene: Scene, at: number, all: readonly Group[]): Group | un
     sizes: found.flatMap((g) => g.sizes),
   };
 }
+
+/** "than either", "than any of these", "than that": how many they stand for; 0 for several. */
+const MEANT: readonly (readonly [RegExp, number])[] = [
+  [/^(?:either|both)\b/, 2],
+  [/^(?:(?:any|all) of (?:them|these|those)|the others|all the others|these|those)\b(?! of\b)/, 0],
+  [/^(?:that|this|it)(?: [.,;:)!]|$| (?:and|but|so|one|size)\b)/, 1],
+];
+
+/** The sizes of a sentence that another may be set against: of its system, and not its own. */
+const spokenOf = (sentence: Sentence, left: Group): Group[] =>
+  distinct(groups(sentence.items).flatMap(single)).filter((g) => sameSystem(g, left) && !sameSizes(g, left));
 
 const BREAKS = new Set([
   ';',

@@ -71,6 +71,10 @@ const earlier = (scene: Scene): string =>
 /** How far over twice the tube a catheter must be: two steps, since tables round. */
 const OVER = 2;
 
+/** "No more than twice the tube size": the rule, not a comparison of what was taken. */
+const RULED =
+  /\b(?:no|not) (?:more|larger|wider|bigger|greater|thicker)(?: ,[^,]{1,20},)? than (?:twice|double|two times)\b/;
+
 /** "For an 8.0 tube take a 24 Fr suction catheter." */
 function suctionSize(scene: Scene, text: string): Reading[] {
   const all = groups(scene.items);
@@ -79,7 +83,7 @@ function suctionSize(scene: Scene, text: string): Reading[] {
   );
   if (
     !/\bsuction\b/.test(text) ||
-    /\b(?:too|blocks?|instead|than|if|why|jams?|stuck|tight|wide|big|large)\b/.test(text)
+    /\b(?:too|blocks?|instead|than|if|why|jams?|stuck|tight|wide|big|large)\b/.test(text.replace(RULED, ''))
   )
     return [];
   const [id, french] = [tube?.[0], other?.[0]];

@@ -140,7 +140,7 @@ function turnedFrom(scene: Scene, chosen: Group): Reading[] {
 /** "A finer thread such as 6-0 is kinder": the sentence opens with the wish. */
 const suchAs = (items: readonly Item[], word: Measured, chosen: Group): boolean =>
   word.at === 1 &&
-  /^(?:such as|like|, say|, e.g|, for example ,)(?: an?)?$/.test(
+  /^(?:such as|like|[,(—–] (?:say|e\.g|i\.e|namely|that is(?: to say)?|meaning|for (?:example|instance))[,.]? ?,?)(?: ?\b(?:an?|the|our))?$/.test(
     items
       .slice(word.at + 2, chosen.from)
       .map((item) => item.word)

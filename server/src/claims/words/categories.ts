@@ -99,6 +99,16 @@ export const CATEGORIES: readonly CategoryRow[] = [
     sources: ['ng'],
   },
   {
+    id: 'fine-bore-tube',
+    label: 'fine-bore',
+    forms: ['fine-bore', 'fine bore'],
+    system: 'french',
+    member: [4, 12],
+    outside: [20, 60],
+    holds: 'Fine-bore tubes are 12 Fr or less',
+    sources: ['ng'],
+  },
+  {
     id: 'microsuture',
     label: 'microsurgical',
     forms: ['microsurgical', 'microsurgery', 'microsuture', 'micro-suture', 'microvascular'],

@@ -260,21 +260,17 @@ export function companyOf(scene: Scene, at: number, sized: ReadonlySet<number>, 
   return { sentence: sized.has(index), before: before || sized.has(index - 1) || sized.has(index - 2) };
 }
 
+/** "7.5 mm on the outside", "9 mm tube = ? Fr": measured, and not the tube's number. */
+const MEASURED_AFTER =
+  /^\s?(?:(?:from |on |over |round |around )?(?:the |its )?(?:outer|outside|external)|od\b|across|wide|thick|bore|hole|lumen|opening|passage|ring|(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\b|(?:tube |drain )?(?:=|is|in) (?:\S{1,3} )?(?:Fr|French)\b)/i;
+/** "the outside diameter of the 3.5 tube is 3.5 mm", "pins of 2.0 mm". */
+const MEASURED_BEFORE =
+  /\b(?:outer|outside|external)\s(?:(?:diameter|width|size)\s)?(?:of\s(?:an?|the|this|that|our|your)\s[^.;,]{1,24}\s)?(?:(?:of|is|was|measures)\s)?(?:about\s)?$|\b(?:bore|hole|lumen|inside)\s(?:of|is)\s(?:about\s)?$|\b(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\s(?:of|is|are|measures?)\s(?:about\s)?$/i;
+
 /** A tube's "7.5 mm": its inner diameter when tracheal tubes are what is spoken of. */
 export function tubeLength(place: Place, values: readonly number[], decimals: number): boolean {
   if (!values.every((value) => value >= 2 && (value * 2) % 1 === 0)) return false;
-  if (
-    /^\s?(?:(?:from )?(?:the )?outer|outside|od\b|across|wide|thick|bore|hole|lumen|opening|passage|ring)/i.test(
-      place.after,
-    )
-  )
-    return false;
-  if (
-    /\b(?:outer|outside|external)\s(?:diameter\s)?(?:(?:of|is|was)\s)?(?:about\s)?$|\b(?:bore|hole|lumen|inside)\s(?:of|is)\s(?:about\s)?$/i.test(
-      place.before,
-    )
-  )
-    return false;
+  if (MEASURED_AFTER.test(place.after) || MEASURED_BEFORE.test(place.before.slice(-90))) return false;
   if (place.scene.passage.cell && !cellOfTubes(place)) return false;
   const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];
   const largest =

@@ -45,6 +45,12 @@ interface Gate {
 
 type Cue = (word: string) => boolean;
 
+/** The cues asked for so far; one that several constructions ask for is asked once. */
+interface Cues {
+  readonly all: Cue[];
+  readonly known: Map<string, number>;
+}
+
 /** Cues are bits of three numbers. */
 interface Bits {
   readonly low: number;
@@ -92,27 +98,31 @@ export function chooser(all: readonly Construction[]): (scene: Scene) => readonl
 }
 
 function prepare(all: readonly Construction[]) {
-  const cues: Cue[] = [mayNameMaterial];
+  const cues: Cues = { all: [mayNameMaterial], known: new Map() };
   const gated = all.map((construction) => ({
     construction,
     leaning: construction.leaning === true,
     gates: construction.needs?.().map((needs) => gateOf(needs, cues)),
   }));
-  return { gated, look: lookerFor(cues) };
+  return { gated, look: lookerFor(cues.all) };
 }
 
-function gateOf({ sizes = 0, holds = [], words, like, also }: Needs, cues: Cue[]): Gate {
+function gateOf({ sizes = 0, holds = [], words, like, also }: Needs, cues: Cues): Gate {
   const classes = holds.reduce((bits, name) => bits | CLASSES[name], 0);
   const second = also instanceof RegExp ? cueOf(undefined, also, cues) : cueOf(also, undefined, cues);
   return { sizes, classes, cues: cueOf(words, like, cues), also: second };
 }
 
-function cueOf(words: Iterable<string> | undefined, like: RegExp | undefined, cues: Cue[]): Bits {
+function cueOf(words: Iterable<string> | undefined, like: RegExp | undefined, cues: Cues): Bits {
   if (!words && !like) return NONE;
-  if (cues.length === MOST_CUES) throw new Error('More cues than bits');
   const set = new Set(words ?? []);
-  cues.push((word) => set.has(word) || like?.test(word) === true);
-  return bit(cues.length - 1);
+  const key = `${[...set].sort().join(' ')} ${like ?? ''}`;
+  const known = cues.known.get(key);
+  if (known !== undefined) return bit(known);
+  if (cues.all.length === MOST_CUES) throw new Error('More cues than bits');
+  cues.known.set(key, cues.all.length);
+  cues.all.push((word) => set.has(word) || like?.test(word) === true);
+  return bit(cues.all.length - 1);
 }
 
 function anyOpens(gates: readonly Gate[], holds: Holds): boolean {

@@ -2,16 +2,12 @@
  * Sentences that look like claims about sizes and are not, or that are true in a way a hasty reader would miss:
  * price, pain, length and place; sizes in company; other people's words. Nothing may be said about any of them.
  */
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { analyse } from '../../server/src/course/analyse.ts';
 import { pieces } from '../support/pieces.ts';
+import { lookAlikes } from './kept.ts';
 
-const sentences = readFileSync(join(import.meta.dirname, 'bank', 'silent.txt'), 'utf8')
-  .split('\n')
-  .filter((line) => line !== '' && !line.startsWith('# '))
-  .map((line) => line.replaceAll('⏎', '\n'));
+const sentences = lookAlikes();
 
 const parts = pieces(sentences).map(({ part, items }) => [part, items] as const);
 

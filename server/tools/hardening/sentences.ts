@@ -14,6 +14,8 @@ import { parseArgs } from 'node:util';
 import { Script } from 'node:vm';
 import { build } from 'esbuild';
 import { readBank, type Twin } from '../../../tests/claims/bank.ts';
+import { keptTexts, storedIn } from '../../../tests/claims/kept.ts';
+import type { blockOf } from '../../../tests/claims/readings.ts';
 import { BARE } from '../../../tests/mentions/bare-cases.ts';
 import { casesOf } from '../../../tests/mentions/fixtures.ts';
 import type { analyse } from '../../src/course/analyse.ts';
@@ -28,6 +30,7 @@ const CLAIMS = join(ROOT, 'tests/claims');
 interface House {
   readonly readIn: (note: string) => readonly string[];
   readonly analyse: typeof analyse;
+  readonly blockOf: typeof blockOf;
   readonly scoreFolder: typeof scoreFolder;
 }
 
@@ -100,18 +103,23 @@ const mentionTrials = (): Trial[] => [
   ...courseTrials(),
 ];
 
+/** As the test of what is kept: every text is read as it was. */
+const keptTrials = (): Trial[] =>
+  [...keptTexts()].flatMap(([file, texts]) => {
+    const stored = storedIn(file);
+    return texts.map((text, i) => ({
+      name: `kept ${file} ${i}`,
+      holds: ({ analyse, blockOf }: House) => stored.has(blockOf(text, analyse(text))),
+    }));
+  });
+
 const trials = (): Trial[] => [
   ...mentionTrials(),
+  ...keptTrials(),
   ...readBank().map((twin) => ({
     name: `${twin.file}:${twin.line}`,
     holds: (house: House) => twinHolds(house, twin),
   })),
-  ...lines(join(CLAIMS, 'bank/silent.txt'))
-    .filter((line) => !line.startsWith('# '))
-    .map((line, i) => ({
-      name: `silent ${i}`,
-      holds: (house: House) => contradictions(house, line.replaceAll('⏎', '\n')).length === 0,
-    })),
   ...readdirSync(join(CLAIMS, 'rounds')).map(roundTrial),
 ];
 
@@ -132,7 +140,7 @@ const ENDLESS = 20_000_000;
 async function houseWith(put: ReadonlyMap<string, string>): Promise<(active?: string) => [House, Switch]> {
   const { outputFiles } = await build({
     stdin: {
-      contents: `export { analyse } from './server/src/course/analyse.ts'; export { scoreFolder } from './server/tools/score.ts'; export { readIn } from './tests/mentions/fixtures.ts';`,
+      contents: `export { analyse } from './server/src/course/analyse.ts'; export { scoreFolder } from './server/tools/score.ts'; export { readIn } from './tests/mentions/fixtures.ts'; export { blockOf } from './tests/claims/readings.ts';`,
       resolveDir: ROOT,
       loader: 'ts',
     },

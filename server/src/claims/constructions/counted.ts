@@ -95,11 +95,11 @@ const is = (items: readonly Item[], a: Group, step: number) =>
     textOf(items.slice(a.to + 1, step - 1)),
   );
 
-/** "From 2-0 to 5-0 silk is three steps." */
+/** "From 2-0 to 5-0 silk is three steps"; "is a step to a finer thread" counts nothing. */
 function fromTo(items: readonly Item[], step: number, a: Group, b: Group): Way | undefined {
   const from = items[a.from - 1]?.word === 'from';
-  const verb = /^(?:\S+ )?(?:is|=|makes|takes|:)$/.test(textOf(items.slice(b.to + 1, step - 1)));
-  return from && verb && b.to < step ? { from: a, to: b } : undefined;
+  const verb = /^(?:\S+ )?(?:is|=|makes|takes|:)(?: a)?$/.test(textOf(items.slice(b.to + 1, step - 1)));
+  return from && verb && b.to < step && items[step - 1]!.word !== 'a' ? { from: a, to: b } : undefined;
 }
 
 /** "Between 2-0 and 6-0 silk there are three sizes." */

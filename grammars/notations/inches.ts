@@ -14,15 +14,17 @@ export const inches: Notation = {
   system: 'inch',
   pattern: `(?<!["“])${BEFORE}(?:${INCHES})(?:${JOIN}(?:${INCHES})){0,4}[\\s]?-?(?:${alternation(INCH_WORDS)})\\.?${AFTER}`,
   anyCase: true,
-  read: (text) =>
-    readSeries(
-      text.replace(/ and (?=1\/)/, (all) => all),
-      INCHES,
-      plausible,
-    ).map((item) => trimmed(item, text)),
+  read: (text) => afterList(readSeries(text, INCHES, plausible), text).map((item) => trimmed(item, text)),
   examples: ['1½ in', '5/8 inch', '0.5 in', '¼–½ in', '1 1/2 in', '1½″', '1.5-inch'],
   counterExamples: ['18 inside'],
 };
+
+/** "an 18 or 20, 1 inch": a list that "or" has closed goes on no further; what follows its comma stands alone. */
+function afterList(items: readonly Item[], text: string): readonly Item[] {
+  const closed = /\s(?:or|and)\s[^,]*,\s(?=[^,]*$)/.exec(text);
+  const from = closed ? closed.index + closed[0].length : 0;
+  return items.filter(({ start }) => start >= from);
+}
 
 /** A full stop after "in" ends the sentence more often than it abbreviates. */
 function trimmed(item: Item, text: string): Item {

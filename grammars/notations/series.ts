@@ -19,7 +19,7 @@ export const GAP = '[\\s]?';
 
 const DASHES = '-‐‑‒–—−';
 /** What may stand between two numbers of one series. */
-export const JOIN = `(?:[\\s]?[${DASHES}/&+][\\s]?(?!0(?![0-9.,]))|-?,[\\s](?:(?:and|or)[\\s])?|-?[\\s](?:to|through|and|or|und|oder|bis|a|y|o|ou|et|à|versus|vs\\.?)[\\s](?:(?:an?|the|even[\\s]an?)[\\s])?)`;
+export const JOIN = `(?:[\\s]?[${DASHES}/&+][\\s]?(?!0(?![0-9]|[.,][0-9]))|-?,[\\s](?:(?:and|or)[\\s])?|-?[\\s](?:to|through|and|or|und|oder|bis|a|y|o|ou|et|à|versus|vs\\.?)[\\s](?:(?:an?|the|even[\\s]an?)[\\s])?)`;
 
 /** `number (join number)*`, bounded. */
 export const series = (number: string, most = 9): string => `${number}(?:${JOIN}${number}){0,${most}}`;

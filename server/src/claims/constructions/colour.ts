@@ -18,6 +18,7 @@ import {
 } from './colour-links.ts';
 import { type Colour, deviceOf } from './hub-code.ts';
 import type { Construction, Reading } from './model.ts';
+import { onBoth } from './on-both.ts';
 
 export const colour: Construction = {
   id: 'colour',
@@ -192,14 +193,6 @@ function nearest(
   const last = colours.at(-1)!;
   return pairs.length === sizes.length && last.to < sizes.at(-1)!.from ? pairs : [];
 }
-
-/** "Pink on a needle and pink on a cannula both mean 20 G." */
-const onBoth = (items: readonly Item[], [a, b]: readonly Colour[]): boolean =>
-  a!.family === b!.family &&
-  /^(?:on|for) (?:an? |the )?\S+ and (?:an? |the )?$/.test(`${textOf(items.slice(a!.to + 1, b!.at))} `) &&
-  /^(?:on|for) (?:an? |the )?\S+ (?:both |each )?(?:means?|are|is|stands? for|mark)\b/.test(
-    textOf(items.slice(b!.to + 1)),
-  );
 
 /** "an orange 25 G, or with a 30 G", "the pink 20 G blew, so he tried a 22 G": the second size is another thing. */
 const afresh = (items: readonly Item[], c: Colour, a: Group, b: Group): boolean =>

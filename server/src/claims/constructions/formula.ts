@@ -246,6 +246,22 @@ function fromResult(text: string): boolean | undefined {
     : undefined;
 }
 
+/** "Take the diameter in millimetres and divide by three": what is taken first is worked on. */
+const TAKEN =
+  /\b(?:take|start (?:with|from|off with)|read(?: off)?|measure|have|use|grab) (?:(?:the|its|your|a|any|that|whatever) )?(?:\S+ ){0,3}?(french|fr|charri\S+|mm|millimet\w+|diameter|width|outside)(?: |$)/;
+
+/** "…, and that's your French", "… and there are your millimetres": whether French is worked on, by what it comes to. */
+const COMES_TO =
+  /\b(?:that's|that is|it's|it is|there's|there is|there are|you've got|you have got|you have|you've|which is|is|and) (?:(?:your|the|its|how many|how much|now|in) )+(french|fr|charri\S+|mm|millimet\w+)(?: |$)/;
+
+function fromTaken(items: readonly Item[], at: number): boolean | undefined {
+  const french = (word: string) => /^(?:french|fr|charri)/.test(word);
+  const taken = TAKEN.exec(words(items.slice(0, at)))?.[1];
+  const result = COMES_TO.exec(words(items.slice(at + 1)))?.[1];
+  if (taken && result && french(taken) === french(result)) return undefined;
+  return taken ? french(taken) : result ? !french(result) : undefined;
+}
+
 /** "divide by three to get millimetres": what it gives, not what is worked on. */
 const given = (items: readonly Item[], at: number, object: number): boolean =>
   /(?:^| )(?:to (?:get|find|have)|into|gives?|for|and (?:you|we) (?:get|have))(?: \S+)?$/.test(
@@ -275,11 +291,12 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
       if (named) return named.system === 'french';
     }
     if (found && given(items, at, object)) return found.system !== 'french';
+    if (found && /^by$/.test(items[at + 1]!.word)) return fromTaken(items, at) ?? found.system === 'french';
     if (found && !/^it$/.test(items[at + 1]!.word)) return found.system === 'french';
     // "Take the French size and divide it by …"
     if (items[at + 1]?.word === 'it' && french < at && (size < 0 || size > at)) return true;
     if (found) return found.system === 'french';
-    return fromResult(words(items));
+    return fromResult(words(items)) ?? fromTaken(items, at);
   }
   if (/^(?:times|third|thrice|twice|half)$/.test(word)) {
     // "one French is a third of a millimetre" defines the unit: the same as dividing French by three.
@@ -354,7 +371,7 @@ function affirms(pattern: RegExp, text: string): boolean {
 
 /** "gauge is the diameter in millimetres", "gauge tells you the number of tenths of a millimetre". */
 const GAUGE_MEASURE =
-  /^gauge(?: number| size)? (?:is|means|equals|gives|tells you|stands for|counts|measures) (?:just |simply )?(?:the )?(?:outer |outside |inner |inside )?(?:diameter|width|thickness|number of|bore)(?: of the (?:needle|cannula|bore))?(?: in)? (?:(?:tenths|hundredths|thousandths) of (?:a|an) )?(?:mm|millimet(?:re|er)s?|inch(?:es)?|cm)\b/;
+  /^gauge(?: number| size)? (?:is|means|equals|gives|tells you|stands for|counts|measures) (?:(?:just|simply|literally|really|actually|basically|nothing but) )*(?:the )?(?:outer |outside |inner |inside )?(?:diameter|width|thickness|number of|bore)(?: of the (?:needle|cannula|bore))?(?: in)? (?:(?:tenths|hundredths|thousandths) of (?:a|an) )?(?:mm|millimet(?:re|er)s?|inch(?:es)?|cm)\b/;
 
 function readGauge(scene: Scene, gauge: number): Reading[] {
   const { items } = scene;
@@ -373,7 +390,7 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   const whole = words(items);
   if (
     !denied &&
-    /\b(?:divide (?:one|an|1)(?: inch)? by the gauge|one inch divided by the gauge|(?:one|1) (?:divided by|over) (?:its |the |your )?gauge|gauge is (?:just |simply )?(?:one|1) (?:divided by|over) (?:the|its)|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
+    /\b(?:divide (?:one|an|1)(?: inch)? by the gauge|one inch divided by the gauge|(?:one|1) (?:divided by|over) (?:its |the |your )?gauge|gauge is (?:(?:just|simply|literally|really|actually|basically|nothing but) )*(?:one|1) (?:divided by|over) (?:the|its|your)|(?:flip|turn|invert) (?:the|a|your) gauge (?:number )?(?:over|upside down)? ?(?:and|to) (?:you )?(?:get|have|find)|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
       whole,
     )
   )

@@ -8,12 +8,12 @@ import { ruleClaim } from './rule-claim.ts';
 /** What a hub colour is learned for; wider ones are rare. */
 const WIDEST = 14;
 
-const NEEDLE = /^needles?$/;
+const NEEDLE = /^(?:needles?|hypodermics?)$/;
 const CANNULA = /^(?:cannula[es]?|cannulas|ivs?)$/;
 
 export const hues: Construction = {
   id: 'hues',
-  needs: () => [{ holds: ['colour'], like: CANNULA }, { words: ['colour', 'color'] }],
+  needs: () => [{ holds: ['colour'], like: CANNULA }, { words: ['colour', 'color', 'colours', 'colors'] }],
   leaning: true,
   read(scene) {
     const { items } = scene;
@@ -21,7 +21,7 @@ export const hues: Construction = {
     if (shared !== undefined) return [reading(scene, shared, shared)];
     const at = sameGauge(items);
     const family = at === undefined ? undefined : onlyColour(items);
-    if (at === undefined || !family || items.some((item) => item.kind === 'size' || OPEN.test(item.word)))
+    if (at === undefined || !family || items.some((item) => item.kind === 'size') || leftOpen(items))
       return [];
     if (!items.some((item) => NEEDLE.test(item.word)) || !items.some((item) => CANNULA.test(item.word)))
       return [];
@@ -54,11 +54,14 @@ function reading(scene: Scene, at: number, from: number): Reading {
 }
 
 const A = '(?:hypodermic |injection )?needles?';
-const B = '(?:iv |venous )?cannula(?:e|s)?';
+const B = '(?:(?:iv |venous )?cannula(?:e|s)?|iv catheters?|ivs?)';
+const HUES = 'colou?rs';
 const CODE = 'colou?r[ -](?:code|coding|scheme|system)s?';
 /** "Needles and cannulas share one colour code", "the colour code of cannulas is the same as that of needles". */
 const ONE_CODE = new RegExp(
   `\\b(?:(?:${A} and (?:the )?${B}|${B} and (?:the )?${A}) (?:both )?(?:share|have|use|follow|go by) (?:one|the same|a single|a common|the one) ${CODE}|` +
+    `(?:${A} ${HUES} and ${B}|${B} ${HUES} and ${A}) ${HUES} (?:are (?:exactly |just )?(?:the same|identical)|match)|` +
+    `${HUES} (?:carry|carries|transfer|go) (?:straight |right )?over (?:from (?:the )?(?:${A}|${B}) )?to (?:the )?(?:${A}|${B})|` +
     `${CODE} (?:of|for|on) (?:the )?(?:${A}|${B}) is (?:exactly |just )?the same as (?:that|the one) (?:of|for|on) (?:the )?(?:${A}|${B}))`,
 );
 
@@ -74,7 +77,16 @@ function oneCode(items: readonly Item[]): number | undefined {
 /** Words that leave it open, deny it, or speak of something else about the two. */
 const OPEN =
   /^(?:not|never|no|nor|neither|isn't|aren't|don't|doesn't|different|differ|differs|differently|two|unlike|but|although|though|while|whereas|if|unless|assume|assumes|think|thinks|believe|whether|or|yet|however|both|only|[?;])$/;
-const GAUGE = /^(?:gauge|gauges|size|sizes|width|thickness|bore|diameter|calibre|caliber)$/;
+
+/** "… the same thing though, 18 both ways": neither word takes anything back. */
+const leftOpen = (items: readonly Item[]): boolean =>
+  items.some(
+    (item, i) =>
+      OPEN.test(item.word) &&
+      !(item.word === 'though' && items[i + 1]?.kind === 'punctuation') &&
+      !(item.word === 'both' && /^(?:ways|times|cases)$/.test(items[i + 1]?.word ?? '')),
+  );
+const GAUGE = /^(?:gauge|gauges|size|sizes|thing|width|thickness|bore|diameter|calibre|caliber)$/;
 const LINK = /^(?:is|are|has|have|means|mean|:|must|=|always|be|of|stands|for)$/;
 
 /** "are the same gauge", ": one gauge". */

@@ -15,6 +15,7 @@ type Measure =
   | 'outer'
   | 'inner'
   | 'length'
+  | 'reach'
   | 'plain'
   | 'mm'
   | 'whole-mm'
@@ -41,6 +42,7 @@ const RULES: Readonly<Record<Scale, Partial<Record<Measure, string>>>> = {
   gauge: {
     inner: 'gauge-is-inner',
     length: 'gauge-is-length',
+    reach: 'gauge-is-length',
     mm: 'gauge-is-measure',
     'whole-mm': 'gauge-is-measure',
     'tenths-mm': 'gauge-is-measure',
@@ -139,6 +141,8 @@ function measureAt(items: readonly Item[], i: number): Chunk<Measure> | undefine
   if (here === 'lumen' || hollow(items, i)) return chunk('inner');
   if (/^(?:length|lengths)$/.test(here) || (here === 'long' && word(items, i - 1) === 'how'))
     return chunk('length');
+  const reach = here === 'how' && /^(?:far|deep)$/.test(next) ? reachEnd(items, i) : -1;
+  if (reach > 0) return chunk('reach', reach);
   const part = /^(tenths?|hundredths?|thousandths?)$/.exec(here)?.[1];
   const unit = part && next === 'of' ? unitOf(/^(?:an?|one)$/.test(third) ? fourth : third) : undefined;
   if (part && unit)
@@ -152,6 +156,11 @@ function measureAt(items: readonly Item[], i: number): Chunk<Measure> | undefine
       ? chunk('gauge')
       : undefined;
 }
+
+/** "how far the needle will reach", "how deep it goes": a length, of a needle. */
+const reachEnd = (items: readonly Item[], i: number): number =>
+  items.findIndex((item, k) => k > i + 1 && k <= i + 6 && REACHES.test(item.word));
+const REACHES = /^(?:reach|reaches|go|goes|gets?|is|penetrates?|sits?)$/;
 
 /** "the hole down the middle", "the bore rather than the outside": by itself "bore" may be said of the width. */
 const hollow = (items: readonly Item[], i: number): boolean => {
@@ -186,12 +195,13 @@ export function scaleRule(scene: Scene): Reading[] {
   const scale = pick(scales(items)) ?? ofNumber(scene);
   if (!scale || TURNS.test(items.map((item) => item.word).join(' '))) return [];
   const given = exampleAt(items, scale.to);
+  const start = given < 0 ? asideEnd(items, scale.to) : scale.to;
   if (items.some((item, i) => item.kind === 'size' && i !== scale.from && i !== given)) return [];
-  const link = items.findIndex((item, i) => i > scale.to && i <= scale.to + 7 && LINK.test(item.word));
+  const link = items.findIndex((item, i) => i > start && i <= start + 7 && LINK.test(item.word));
   if (
     link < 0 ||
     !items
-      .slice(given < 0 ? scale.to + 1 : given + 1, link)
+      .slice(given < 0 ? start + 1 : given + 1, link)
       .every((item) => quiet(item) || (given >= 0 && /^(?:,|say|\))$/.test(item.word)))
   )
     return [];
@@ -208,6 +218,22 @@ export function scaleRule(scene: Scene): Reading[] {
 /** "The number on the packet, 37 say, is …". */
 const exampleAt = (items: readonly Item[], after: number): number =>
   /^[,(]$/.test(items[after + 1]?.word ?? '') && items[after + 2]?.kind === 'size' ? after + 2 : -1;
+
+/** "Gauge, by the way, is …": where the remark between commas ends. */
+function asideEnd(items: readonly Item[], after: number): number {
+  if (items[after + 1]?.word !== ',') return after;
+  const end = items.findIndex((item, i) => i > after + 1 && i <= after + 8 && item.word === ',');
+  const aside =
+    end < 0
+      ? ''
+      : items
+          .slice(after + 2, end)
+          .map((item) => item.word)
+          .join(' ');
+  return ASIDE.test(aside) ? end : after;
+}
+const ASIDE =
+  /^(?:by the way|incidentally|of course|for the record|remember|don't forget|in case you (?:forgot|wondered|were wondering|didn't know|need it)|again|to be clear|simply put|in short|as you know|mind you|for what it's worth|as ever|after all|then|in other words)$/;
 
 /** "What the number describes is …" where one scale alone is spoken of. */
 function ofNumber({ items, system }: Scene): Chunk<Scale> | undefined {
@@ -237,7 +263,7 @@ const quiet = (item: Item): boolean =>
   item.kind === 'word' &&
   (SMALL.test(item.word) ||
     item.deviceNoun === true ||
-    /^(?:number|printed|marked|scale|system|hub|packet|box|label|standard|hollow|hypodermic|ordinary|french|size)$/.test(
+    /^(?:number|printed|marked|stamped|written|moulded|molded|scale|system|hub|cap|sleeve|wrapper|package|packet|box|label|standard|hollow|hypodermic|ordinary|french|size)$/.test(
       item.word,
     ));
 

@@ -6,6 +6,16 @@ import { type Grid, type Row, sole, soleMaterial, systemOf } from './grid.ts';
 /** Stands for any thread but gut. */
 export const NOT_GUT = 'synthetic';
 const GUT = /\b(?:gut|catgut|collagen|chromic)\b/;
+/** Other threads named with gut: "Gut, nylon and the rest" speaks of no one of them. */
+const OTHERS = /\b(?:nylon|silk|steel|poly\w+|synthetics?|non-?absorbables?|the rest)\b/;
+const SYNTHETIC = /\bsynthetics?\b/;
+
+const ofGut = (text: string): boolean => GUT.test(text) && !OTHERS.test(text);
+
+/** The header says it: "Synthetic, USP". */
+const headedSynthetic = ({ header }: Grid): boolean =>
+  header.some((text) => SYNTHETIC.test(text)) && !header.some((text) => GUT.test(text));
+
 /** Rows that must speak for one table before another row is held to it. */
 const ENOUGH = 2;
 
@@ -13,6 +23,7 @@ const ENOUGH = 2;
 export const threadOf = remembered((grid: Grid): string | undefined => {
   const rows = grid.rows.map(follows);
   const others = rows.filter((table) => table === 'others').length;
+  if (headedSynthetic(grid)) return NOT_GUT;
   return others >= ENOUGH &&
     !GUT.test(`${grid.header.join(' ')} ${grid.around}`) &&
     !grid.rows.some((row) => /\bgut$/.test(soleMaterial(row) ?? '')) &&
@@ -26,10 +37,11 @@ const MOST = 3;
 
 /** A paragraph on gut stands before the table, yet nearly every row holds for other threads and nothing in it says gut. */
 export const strayGut = remembered((grid: Grid): boolean => {
+  if (headedSynthetic(grid)) return true;
   const rows = grid.rows.map(follows);
   const others = rows.filter((table) => table === 'others').length;
   const gut = rows.filter((table) => table === 'gut').length;
-  return !GUT.test(`${grid.header.join(' ')} ${grid.above}`) && others >= MOST && others > gut * MOST;
+  return !ofGut(`${grid.header.join(' ')} ${grid.above}`) && others >= MOST && others > gut * MOST;
 });
 
 /** The table by which the USP size and the metric number of a row are one thing. */

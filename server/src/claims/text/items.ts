@@ -79,9 +79,20 @@ export function readItems(text: string, mentions: readonly Mention[]): Item[] {
     words(text, at, mention.span.start, items);
     items.push(sizeItem(text, mention));
     at = mention.span.end;
+    // "The 10's the bigger": the size is; not "the 10's bore".
+    if (CONTRACTED.test(text.slice(at, at + 16)))
+      at = push(items, itemOf(at, at + 2, 'is', 'word', false, undefined, NO_SENSES));
   }
   words(text, at, text.length, items);
   return joinDegrees(joinSystems(items));
+}
+
+const CONTRACTED =
+  /^['’]s\s(?:the|an?|too|much|far|so|not|way|still|what|(?!outer|inner|diam|numb)[a-z]+er)\b/;
+
+function push(items: Item[], item: Item): number {
+  items.push(item);
+  return item.end;
 }
 
 /** One shape for all items: reading a property of any of them is then as fast as can be. */
@@ -272,12 +283,23 @@ function joinDegrees(items: Item[]): Item[] {
       item.magnitude = { axis: 'outer', sign: degree.sign, degree: degree.degree, settled: true };
     } else if (!item.magnitude) {
       const noun = items.slice(i + 1, i + 4).find((near) => near.kind === 'word' && near.axisNoun);
+      if (noun && ROOM.test(noun.word) && elsewhere(items, items.indexOf(noun, i))) continue;
       if (noun?.axisNoun && noun.axisNoun.axis !== 'number')
         item.magnitude = { axis: noun.axisNoun.axis, sign: degree.sign, degree: degree.degree };
     }
   }
   return items;
 }
+
+/** "more room in the vein", "less space around it": not within the tube. */
+const ROOM = /^(?:room|space|elbow-room|headroom)$/;
+const elsewhere = (items: readonly Item[], at: number): boolean =>
+  /^(?:for (?:\w+ ){1,2}(?:to \w+ )?)?(?:around|beside|alongside|outside|between|past|(?:for|in|inside|within|of) (?:(?:the|her|his|their|your|a|an|that|this|our) )?(?:\w+ )?(?:veins?|arter(?:y|ies)|vessels?|urethra|airways?|trachea|nostrils?|nose|throat|mouth|chest|pleura|wounds?|bladder|canal|box|drawer|cart|tray|kit|bag))\b/.test(
+    items
+      .slice(at + 1, at + 10)
+      .map((item) => item.word)
+      .join(' '),
+  );
 
 const METRIC = new Set(['metric', 'ep', 'decimetric']);
 

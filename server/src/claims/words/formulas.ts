@@ -412,7 +412,7 @@ export const FORMULAS: readonly FormulaRow[] = [
   {
     id: 'gauge-is-reciprocal',
     system: 'needle-gauge',
-    says: 'a gauge is one over the diameter in inches',
+    says: 'a gauge is one over the diameter',
     true: false,
     holds: 'Gauge numbers come from a table: 20 G is about 0.036 in, not 1/20 in',
     standard: 'nominal needle gauge chart',

@@ -65,7 +65,8 @@ export function settle(question: Question): Settled | undefined {
         rung === 'asked' ||
         rung === 'a-third' ||
         rung === 'unit-ahead' ||
-        holdsNearby(question, system),
+        holdsNearby(question, system) ||
+        wideGauge(question, system),
     );
     const [system] = systems;
     if (system && systems.length === 1)
@@ -91,6 +92,18 @@ const holdsNearby = ({ bare, known: mentions, place }: Question, system: System)
   mentionsIn(mentions, { start: Math.max(0, place.span.start - 400), end: place.span.start }).some(
     (one) => one.decimals > 0 && one.sizes[0]?.system === system && holds(one, bare.value),
   );
+
+/** "a 10 is narrower than a 14", where "10 gauge" was written in full a few lines before. */
+const wideGauge = ({ bare, known: mentions, place, board, frame }: Question, system: System): boolean =>
+  system === 'needle-gauge' &&
+  frame === 'article' &&
+  bare.decimals === 0 &&
+  bare.value >= 7 &&
+  bare.value < 14 &&
+  [
+    ...mentionsIn(mentions, { start: Math.max(0, place.span.start - 400), end: place.span.start }),
+    ...[1, 2, 3, 4].flatMap((back) => board.settled[place.scene.passage.index - back] ?? []),
+  ].some((one) => one.sizes[0]?.system === system && holds(one, bare.value));
 
 /** Rungs near enough for "a seven" to be a tube. */
 const TUBE_RUNGS: ReadonlySet<RungName> = new Set<RungName>([

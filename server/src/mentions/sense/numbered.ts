@@ -17,7 +17,8 @@ export function numberedSense(place: Place, match: string, values: readonly numb
   if (NOT_SIZES.test(place.after) || counts(place.after) || ofOtherTrade(place)) return NOTHING;
   if (BLADED.test(place.after.slice(0, 40)) || otherBefore(place.before)) return NOTHING;
   // "Guedel size 2 is green, size 3 orange": the sentence names nothing else that size could be of.
-  if (BLADED.test(place.text) && place.devices.length + place.materials.length === 0) return NOTHING;
+  const nothingNamed = place.devices.length + place.materials.length === 0;
+  if (BLADED.test(place.text) && nothingNamed && !/absorbable\b/i.test(place.text)) return NOTHING;
   if (/^,?\s?[0-9.]+[\s-]?(?:Fr|French|F|G|gauge)\b/.test(place.after)) return NOTHING;
   const whole = values.every(Number.isInteger) && !/[.,]/.test(match);
   if (TUBE_AFTER.test(place.after) && whole) {
@@ -27,6 +28,7 @@ export function numberedSense(place: Place, match: string, values: readonly numb
   const system =
     systemNear(place, values) ??
     threadNumber(place, values) ??
+    (match.startsWith('#') ? hashedThread(place, values) : undefined) ??
     (/^sizes?\b/i.test(match) || (/^nu?m?/i.test(match) && THICKNESS.test(place.text))
       ? systemAround(place, values)
       : undefined);
@@ -89,6 +91,19 @@ function threadNumber(place: Place, values: readonly number[]): System | undefin
   ) && suits('usp', values)
     ? 'usp'
     : undefined;
+}
+
+/** "#3 is finer than 0", "It's #5, nonabsorbable": in a note of threads, with words of thickness or thread near. */
+function hashedThread(place: Place, values: readonly number[]): System | undefined {
+  if (!factsOf(place.around).thread || !suits('usp', values)) return undefined;
+  const near =
+    THICKNESS.test(place.text) ||
+    /\b(?:non-?)?absorbable\b|\b(?:suture|thread|stitch|spool|reel|strand)s?\b/i.test(place.text) ||
+    earlier(place, place.scene.materials).length > 0;
+  const others = place.devices.some(
+    (hit) => systemOf(hit.means) !== undefined && systemOf(hit.means) !== 'usp',
+  );
+  return near && !others ? 'usp' : undefined;
 }
 
 /** Values that a bare number can have: whole gauges from 14, threads to 5, French from 3. */

@@ -129,7 +129,7 @@ export const RULES: Readonly<Record<string, string>> = {
   'the gauge is the diameter in a unit of length': 'das Gauge ist der Durchmesser in einer Längeneinheit',
   'Gauge numbers come from a table and rise as needles get thinner: 18 G is about 1.27 mm, 25 G about 0.5 mm':
     'Gauge-Zahlen stammen aus einer Tabelle und steigen, je dünner die Kanüle wird: 18 G sind etwa 1,27 mm, 25 G etwa 0,5 mm',
-  'a gauge is one over the diameter in inches': 'das Gauge ist eins geteilt durch den Durchmesser in Zoll',
+  'a gauge is one over the diameter': 'das Gauge ist eins geteilt durch den Durchmesser',
   'Gauge numbers come from a table: 20 G is about 0.036 in, not 1/20 in':
     'Gauge-Zahlen stammen aus einer Tabelle: 20 G sind etwa 0,036 in, nicht 1/20 in',
   'the metric number is the diameter in tenths of a millimetre':

@@ -38,12 +38,28 @@ function firstWords(words: Iterable<string>): ReadonlySet<string> | undefined {
   return firsts;
 }
 
+const BUCKETS = 1 << 12;
+const hashed = (hash: number, code: number): number => (Math.imul(hash, 31) + (code | 0x20)) | 0;
+const bucket = (hash: number): number => (hash ^ (hash >>> 12)) & (BUCKETS - 1);
+
+/** Which hashes the words have, in any case: one that is not there is none of them. */
+function bucketsOf(words: Iterable<string>): Uint8Array {
+  const buckets = new Uint8Array(BUCKETS);
+  for (const word of words) {
+    let hash = 0;
+    for (let i = 0; i < word.length; i++) hash = hashed(hash, word.charCodeAt(i));
+    buckets[bucket(hash)] = 1;
+  }
+  return buckets;
+}
+
 /** Matches in order: the long pattern is tried only at words with which some phrase begins. */
 function matchesOf(words: readonly string[]): (text: string) => readonly RegExpExecArray[] {
   const firsts = firstWords(words);
   const anywhere = matcher(words, 'gi');
   if (!firsts) return (text) => [...text.matchAll(anywhere)];
   const here = matcher(words, 'iy');
+  const buckets = bucketsOf(firsts);
   return (text) => {
     const found: RegExpExecArray[] = [];
     for (let at = 0; at < text.length; ) {
@@ -53,8 +69,12 @@ function matchesOf(words: readonly string[]): (text: string) => readonly RegExpE
       }
       const start = at;
       let highest = 0;
-      for (; at < text.length && wordly(text, at); at++) highest |= text.charCodeAt(at);
-      if (highest < 0x80 && !firsts.has(text.slice(start, at).toLowerCase())) continue;
+      let hash = 0;
+      for (; at < text.length && wordly(text, at); at++) {
+        highest |= text.charCodeAt(at);
+        hash = hashed(hash, text.charCodeAt(at));
+      }
+      if (highest < 0x80 && buckets[bucket(hash)] === 0) continue;
       here.lastIndex = start;
       const match = here.exec(text);
       if (!match) continue;

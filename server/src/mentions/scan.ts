@@ -1,5 +1,7 @@
 /** Runs the notations over one passage: candidate sizes, not yet understood. */
+
 import { type Item, NOTATIONS, type Notation } from '../../../grammars/notations/index.ts';
+import { matchesOf } from '../notes/index.ts';
 import type { Span } from '../notes/model.ts';
 import { CUES } from './cues.ts';
 
@@ -24,7 +26,7 @@ export function scan(text: string): readonly Candidate[] {
   const found: Candidate[] = [];
   for (const { notation, regex, cue } of COMPILED) {
     if (!cue.test(text)) continue;
-    for (const match of text.matchAll(regex)) {
+    for (const match of matchesOf(text, regex)) {
       for (const candidate of candidates(notation, match[0], match.index)) {
         if (taken.claim(candidate.span)) found.push(candidate);
       }
@@ -35,12 +37,30 @@ export function scan(text: string): readonly Candidate[] {
 
 function candidates(notation: Notation, text: string, at: number): readonly Candidate[] {
   const match = { start: at, end: at + text.length };
-  return notation.read(text).map((item) => ({
+  return itemsOf(notation, text).map((item) => ({
     notation,
     item,
     match,
     span: { start: at + item.start, end: at + item.end },
   }));
+}
+
+/** Matches remembered, of all notations; a course writes the same few sizes over and over. */
+const MOST_MATCHES = 4000;
+/** Longest match remembered: a list of many sizes comes but once. */
+const LONGEST_MATCH = 40;
+const known = new Map<string, readonly Item[]>();
+
+/** What a notation reads in a match, which depends on nothing else. */
+function itemsOf(notation: Notation, text: string): readonly Item[] {
+  if (text.length > LONGEST_MATCH) return notation.read(text);
+  const key = `${notation.id} ${text}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  if (known.size >= MOST_MATCHES) known.clear();
+  const items = notation.read(text);
+  known.set(key, items);
+  return items;
 }
 
 /** Which characters already belong to a size. */

@@ -1,4 +1,5 @@
 /** Where a number stands: its sentence, the things named around it, its table, its headings. */
+import { matchesOf } from '../notes/index.ts';
 import type { Note, Passage, Span } from '../notes/model.ts';
 import type { Device } from '../sizes/model.ts';
 import type { Context } from './model.ts';
@@ -84,11 +85,13 @@ export function survey(note: Note, context: Context): Surroundings {
 const ABBREVIATION =
   /(?:\b(?:fr|no|nos|nr|vs|approx|ca|e\.g|i\.e|[a-e]|p|pp|dr|fig|min|max|dia|diam|ext))\.$/i;
 
+const SENTENCE_END = /(?<![.!?])[.!?]+["'”’)\]*_]*\s+|(?<!\n)\n\s*(?=\S)/g;
+
 /** Sentence spans: cut at ". ", "! ", "? ", never after an abbreviation or inside a decimal. */
 export function sentences(text: string): readonly Span[] {
   const spans: Span[] = [];
   let start = 0;
-  for (const match of text.matchAll(/(?<![.!?])[.!?]+["'”’)\]*_]*\s+|(?<!\n)\n\s*(?=\S)/g)) {
+  for (const match of matchesOf(text, SENTENCE_END)) {
     const stop = match.index + match[0].length;
     const newline = match[0].startsWith('\n');
     if (newline || ABBREVIATION.test(text.slice(Math.max(0, match.index - 8), match.index + 1))) continue;

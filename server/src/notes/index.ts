@@ -1,4 +1,6 @@
 /** A note as passages of clean prose. Nothing here knows what a size is. */
+
+export { matchesOf } from './matches.ts';
 export * from './model.ts';
 export { type Format, type ReadOptions, readNote } from './read.ts';
 export { mayHoldSizes } from './scan.ts';

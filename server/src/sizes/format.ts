@@ -29,7 +29,8 @@ function number(text: string): number | undefined {
 }
 
 /** Rounds away binary noise: 12 significant digits. */
-export const tidy = (value: number): number => Number(value.toPrecision(12));
+export const tidy = (value: number): number =>
+  Number.isInteger(value) && Math.abs(value) < 1e12 ? value : Number(value.toPrecision(12));
 
 /** "2-0", "18", "4.7", "0.035": the value without its unit, no trailing zeros. */
 export function writeValue(size: Size): string {

@@ -2,7 +2,9 @@
  * A child's tube worked out by the rule that the text gives: "age over four plus four: so a four-year-old needs a 5.0".
  * Only the sum is judged, with the rule as it is written.
  */
+
 import { wordValue } from '../../mentions/words/numbers.ts';
+import { matchesOf } from '../../notes/index.ts';
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
@@ -85,7 +87,7 @@ function ruleFor(scene: Scene, own: string): number | undefined {
 }
 
 function rulesIn(text: string): { more: number; cuff: Cuff }[] {
-  const matches = [...text.matchAll(RULE)];
+  const matches = matchesOf(text, RULE);
   return matches.flatMap((match, i) => {
     const from = i === 0 ? 0 : matches[i - 1]!.index + matches[i - 1]![0].length;
     const more = numberOf(match[0].endsWith('three and a half') ? '3.5' : match[1]!);
@@ -103,12 +105,13 @@ const NUMBER = '([0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|ele
 const AGED = new RegExp(
   `\\b(?:boy|girl|child|patient|one|toddler|kid) (?:of|aged|at) ${NUMBER}\\b(?! (?:kg|months?|weeks?|mm))|\\b${NUMBER}[- ](?:year|yr)s?[- ]olds?\\b|\\bage(?:d)? ${NUMBER}\\b(?! (?:months?|weeks?))|\\bat ${NUMBER}(?: years?\\b| (?=the |an? |he |she |her |his ))|: ${NUMBER} years?(?= ,)`,
 );
+const EACH_AGED = new RegExp(AGED.source, 'g');
 
 /** "at six the tube is 5.5, at eight 6.0". */
 const ROW = new RegExp(`\\bat ${NUMBER} .*\\bat ${NUMBER}\\b`);
 
 function ageIn(text: string): number | undefined {
-  const all = [...text.matchAll(new RegExp(AGED.source, 'g'))];
+  const all = matchesOf(text, EACH_AGED);
   const [only] = all;
   return only && all.length === 1 && !ROW.test(text)
     ? numberOf(only.slice(1).find((part) => part !== undefined)!)

@@ -75,6 +75,11 @@ const DRAWN =
 /** The way the sentence says its list runs, if it says so. */
 export function orderCue(items: readonly Item[]): Cue | undefined {
   const words = measuredWords(items).filter((m) => m.axis !== 'other' && m.axis !== 'number' && !m.idiom);
+  // Without such a word, only a noun of measure or a thing resized says how a row runs.
+  if (words.length === 0)
+    return items.some((item) => item.axisNoun || RESIZED.test(item.word))
+      ? (ranked(items) ?? series(items, words))
+      : undefined;
   return (
     fromTo(items, words) ??
     apposed(items, words) ??
@@ -210,12 +215,14 @@ const LAST_PLACE = new Set(['last', 'right', 'bottom', 'back']);
 const GROWING = new Set(['increasing', 'ascending', 'rising', 'growing', 'climbing']);
 const FALLING = new Set(['decreasing', 'descending', 'falling', 'shrinking', 'diminishing', 'dwindling']);
 
+const RESIZED = /^(up|down)siz/;
+
 /** "in order of increasing diameter", "ascending bore", "getting thinner". */
 function series(items: readonly Item[], words: readonly Measured[]): Cue | undefined {
   for (let i = 0; i < items.length; i++) {
     const along = runsAlong(items, i) ?? goesUp(items, i);
     if (along) return along;
-    const resized = /^(up|down)siz/.exec(items[i]!.word);
+    const resized = RESIZED.exec(items[i]!.word);
     if (resized && items.some((item) => /^(?:order|sequence|steps?)$/.test(item.word)))
       return { at: i, to: i, axis: 'outer', runs: resized[1] === 'up' ? 'up' : 'down' };
     const grows = GROWING.has(items[i]!.word) ? 1 : FALLING.has(items[i]!.word) ? -1 : 0;
@@ -226,6 +233,7 @@ function series(items: readonly Item[], words: readonly Measured[]): Cue | undef
     if (!noun) continue;
     return { at: i, to: i + 1, axis: noun.axis, runs: grows * noun.sign === 1 ? 'up' : 'down' };
   }
+  if (!words.some((word) => word.degree === 'comparative')) return undefined;
   const getting = items.findIndex(
     (item, i) =>
       item.word === 'getting' ||
@@ -243,9 +251,9 @@ function series(items: readonly Item[], words: readonly Measured[]): Cue | undef
 function goesUp(items: readonly Item[], i: number): Cue | undefined {
   const way = items[i + 1]?.word;
   const noun = items[i + 3]?.axisNoun;
-  if (!/^(?:count|counts|go|goes|run|runs|rise|rises|come|comes|step|steps)$/.test(items[i]!.word))
-    return undefined;
   if ((way !== 'up' && way !== 'down') || items[i + 2]?.word !== 'in' || !noun || noun.axis === 'number')
+    return undefined;
+  if (!/^(?:count|counts|go|goes|run|runs|rise|rises|come|comes|step|steps)$/.test(items[i]!.word))
     return undefined;
   const grows = (way === 'up') === (noun.sign === 1);
   return { at: i + 1, to: i + 3, axis: noun.axis, runs: grows ? 'up' : 'down' };

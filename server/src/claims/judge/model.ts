@@ -62,8 +62,16 @@ export function intervalWords(interval: Interval): Phrase {
   return phrase(MEASURE.span, { min: mm(min), max: mm(max) });
 }
 
+/** The first two names of sources, each once. */
 export function sourceNames(keys: readonly string[]): string {
-  return [...new Set(keys.flatMap((key) => SOURCES[key]?.short ?? []))].slice(0, 2).join('; ');
+  let first: string | undefined;
+  for (const key of keys) {
+    const name = SOURCES[key]?.short;
+    if (name === undefined || name === first) continue;
+    if (first !== undefined) return `${first}; ${name}`;
+    first = name;
+  }
+  return first ?? '';
 }
 
 export const sizesOf = (operand: Operand): readonly Size[] => operand.sizes;

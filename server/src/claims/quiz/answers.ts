@@ -1,4 +1,5 @@
 /** Answer sections: numbered entries under a heading or a word that says they are the key. */
+import { matchesOf } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import { bodiesIn } from './entries.ts';
@@ -160,8 +161,8 @@ const LONGEST_COUNT = 400;
 
 /** "1b, 2a, 3d": two entries or more and little else. */
 function mostlyEntries(text: string): boolean {
-  const numbered = [...text.matchAll(ENTRY)];
-  const entries = numbered.length > 0 ? numbered : [...text.matchAll(LETTERED_TRUTH)];
+  const numbered = matchesOf(text, ENTRY);
+  const entries = numbered.length > 0 ? numbered : matchesOf(text, LETTERED_TRUTH);
   const share = entries.length >= 3 ? 0.5 : 0.8;
   return (
     entries.length >= 2 && entries.reduce((sum, match) => sum + match[0].length, 0) >= share * text.length
@@ -176,7 +177,7 @@ function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entr
     return hit && piece(read, hit.span.start, hit.span.end);
   };
   const from = (pattern: RegExp, take: (match: RegExpMatchArray) => [number, string]) => {
-    for (const match of text.slice(line.start).matchAll(pattern)) {
+    for (const match of matchesOf(text.slice(line.start), pattern)) {
       const [number, answer] = take(match);
       const end = line.start + match.index! + match[0].length;
       add(table, number, answer, piece(read, end - answer.length, end), body(number));

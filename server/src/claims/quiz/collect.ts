@@ -1,4 +1,5 @@
 /** Finds the questions of a note that offer choices, with their choices. Keys are matched in `key.ts`. */
+import { matchesOf } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
@@ -239,7 +240,7 @@ interface Start {
 
 function lettersIn(text: string, from: number, pattern: RegExp, already: number): Start[] {
   const starts: Start[] = [];
-  for (const match of text.slice(from).matchAll(pattern)) {
+  for (const match of matchesOf(text.slice(from), pattern)) {
     if (placeOf(match[2]!) !== already + starts.length) continue;
     const at = from + match.index;
     starts.push({ at, body: at + match[0].length });

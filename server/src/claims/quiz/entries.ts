@@ -1,4 +1,5 @@
 /** The entries of an answer section in one line: "1 b, 2 a", "(1) pink; (2) 6 mm", "A1 7-0. A2 silk.", "a) 7 Fr. b) 0.035." */
+import { matchesOf } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
 import { compositeNumber, LETTERS_FROM, placeOf, ROMAN, ROMANS_FROM } from './piece.ts';
 
@@ -40,7 +41,7 @@ export function bodiesIn(text: string, { start, end }: Span): Body[] {
 }
 
 function marksIn(line: string, from: number): Mark[] {
-  return [...line.matchAll(MARK)].flatMap((match) => {
+  return matchesOf(line, MARK).flatMap((match) => {
     const written = match[1]!;
     const style = (match[2] ?? '').trim().slice(0, 1);
     const lettered = /[a-z]/i.test(written);

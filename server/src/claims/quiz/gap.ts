@@ -1,5 +1,5 @@
 /** Gaps to be filled: "a 24 Fr catheter is ___ mm wide", "a 5-0 is ........ than a 3-0". */
-import { sourceSpan } from '../../notes/index.ts';
+import { matchesOf, sourceSpan } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
 import { type Item, readItems } from '../text/items.ts';
@@ -11,7 +11,7 @@ const GAP = /_{2,}|\.{4,}|…(?:\s*…)*|\[\s*(?:\.{2,}|…|_+|\?)?\s*\]|\(\s*(?
 
 /** The one gap of a line; of several none can be told from the other. */
 export function gapIn(read: Read, { start, end }: Span): Span | undefined {
-  const found = [...read.passage.text.slice(start, end).matchAll(GAP)];
+  const found = matchesOf(read.passage.text.slice(start, end), GAP);
   const gap = found[0];
   // An ellipsis at the end of a line trails off.
   if (!gap || found.length > 1 || (gap[0].startsWith('…') && start + gap.index + gap[0].length >= end))

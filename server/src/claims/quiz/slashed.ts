@@ -1,4 +1,5 @@
 /** Choices in a row, without letters: "Thickest: 2-0 / 3-0 / 5-0", "Which is finest? 3-0, 4-0 or 6-0". */
+import { matchesOf } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import { materialsIn } from '../text/materials.ts';
@@ -42,7 +43,7 @@ function cut(row: string): Span[] {
     const end = at + part.replace(/[\s.]+$/, '').length;
     if (end > at + lead) spans.push({ start: at + lead, end });
   };
-  for (const match of row.matchAll(BETWEEN)) {
+  for (const match of matchesOf(row, BETWEEN)) {
     push(match.index);
     at = match.index + match[0].length;
   }

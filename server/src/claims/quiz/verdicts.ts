@@ -2,6 +2,8 @@
  * Keys that list numbers under a verdict or say them in a sentence: "True: 1, 3", "Numbers 1 and 3 are true; 2 is false", "All are
  * true except 2", "No. 1 is a, no. 2 is c".
  */
+import { matchesOf } from '../../notes/index.ts';
+
 export interface Said {
   readonly number: number;
   /** "true", "false", or the letter or number of a choice. */
@@ -43,7 +45,7 @@ const numbersIn = (text: string): number[] => (text.match(/\d+/g) ?? []).map(Num
 /** What a short text says of numbered questions; empty for any other. */
 export function saidIn(text: string): Said[] {
   if (text.length > LONGEST || !/\d/.test(text)) return [];
-  const [all, listed, exact] = [allBut(text), verdicts(text), [...text.matchAll(CHOSEN)]];
+  const [all, listed, exact] = [allBut(text), verdicts(text), matchesOf(text, CHOSEN)];
   if (all.length > 0) return all;
   if (listed.length > 0 || exact.length < 2) return listed;
   return exact.map((match) => ({
@@ -72,8 +74,8 @@ function allBut(text: string): Said[] {
 
 function verdicts(text: string): Said[] {
   const found = [
-    ...[...text.matchAll(LISTED)].map((match) => ({ match, truth: match[1]!, numbers: match[2]! })),
-    ...[...text.matchAll(SENTENCE)].map((match) => ({ match, truth: match[2]!, numbers: match[1]! })),
+    ...matchesOf(text, LISTED).map((match) => ({ match, truth: match[1]!, numbers: match[2]! })),
+    ...matchesOf(text, SENTENCE).map((match) => ({ match, truth: match[2]!, numbers: match[1]! })),
   ];
   return found.flatMap(({ match, truth, numbers }) =>
     numbersIn(numbers).map((number) => ({

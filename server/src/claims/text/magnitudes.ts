@@ -16,7 +16,7 @@ export interface Measured {
   /** "larger gauge": the number to some authors, the bore to others. */
   readonly idiom: boolean;
   /** Set when it measures the number of a system rather than a thing. */
-  readonly system?: Item['system'];
+  readonly system?: Item['system'] | undefined;
   /** Stands before a noun ("a thinner wire"), not after a verb. */
   readonly attributive: boolean;
 }
@@ -62,43 +62,45 @@ const OTHER_VERBS =
 function measure(items: readonly Item[], i: number): Measured | undefined {
   const magnitude = items[i]!.magnitude;
   if (!magnitude) return undefined;
-  const base = { at: i, degree: magnitude.degree, excess: magnitude.excess ?? false };
+  const { axis: own, sign: way } = magnitude;
   const effort = EFFORT_WORDS.has(items[i]!.word);
-  if (magnitude.axis === 'flow' && !effort && OTHER_VERBS.test(items[i - 1]?.word ?? ''))
-    return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: false };
+  if (own === 'flow' && !effort && OTHER_VERBS.test(items[i - 1]?.word ?? ''))
+    return measuredAs(magnitude, i, i, 'other', way, false);
   const noun = magnitude.settled ? -1 : nounAfter(items, i);
-  if (magnitude.axis === 'flow' && !effort && toDo(items, i))
-    return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: false };
+  if (own === 'flow' && !effort && toDo(items, i)) return measuredAs(magnitude, i, i, 'other', way, false);
   if (noun < 0) {
     const said = predicated(items, i);
-    const axis = said?.axis ?? magnitude.axis;
-    const sign = (magnitude.sign * (said?.sign ?? 1)) as 1 | -1;
-    const system = axis === 'number' && said ? said.system : undefined;
-    return { ...base, to: i, axis, sign, idiom: false, attributive: false, ...(system ? { system } : {}) };
+    const axis = said?.axis ?? own;
+    const sign = (way * (said?.sign ?? 1)) as 1 | -1;
+    return measuredAs(magnitude, i, i, axis, sign, false, axis === 'number' ? said?.system : undefined);
   }
   const item = items[noun]!;
   const better = items[i]!.word === 'better' || items[i]!.word === 'best' || items[i]!.word === 'good';
-  if (item.axisNoun && (magnitude.axis !== 'other' || better)) {
-    const axis = magnitude.axis === 'flow' && item.axisNoun.axis === 'number' ? 'other' : item.axisNoun.axis;
-    const sign = (magnitude.sign * item.axisNoun.sign) as 1 | -1;
-    const before = items[noun - 1]?.system;
-    const system = axis === 'number' ? before : undefined;
-    return { ...base, to: noun, axis, sign, idiom: false, attributive: true, ...(system ? { system } : {}) };
+  if (item.axisNoun && (own !== 'other' || better)) {
+    const axis = own === 'flow' && item.axisNoun.axis === 'number' ? 'other' : item.axisNoun.axis;
+    const sign = (way * item.axisNoun.sign) as 1 | -1;
+    const system = axis === 'number' ? items[noun - 1]?.system : undefined;
+    return measuredAs(magnitude, i, noun, axis, sign, true, system);
   }
-  if (item.system) return systemNumber(items, base, magnitude, noun);
-  if (wayIn(items, i, noun))
-    return { ...base, to: noun, axis: 'hole', sign: magnitude.sign, idiom: false, attributive: true };
-  if (item.kind !== 'size' && KEPT_IN.test(item.word))
-    return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: true };
-  if (
-    item.kind === 'size' ||
-    item.deviceNoun ||
-    item.colour ||
-    (magnitude.axis === 'flow' && FLOWING.test(item.word))
-  )
-    return { ...base, to: i, axis: magnitude.axis, sign: magnitude.sign, idiom: false, attributive: true };
-  return { ...base, to: i, axis: 'other', sign: magnitude.sign, idiom: false, attributive: true };
+  if (item.system) return systemNumber(items, i, magnitude, noun);
+  if (wayIn(items, i, noun)) return measuredAs(magnitude, i, noun, 'hole', way, true);
+  if (item.kind !== 'size' && KEPT_IN.test(item.word)) return measuredAs(magnitude, i, i, 'other', way, true);
+  if (item.kind === 'size' || item.deviceNoun || item.colour || (own === 'flow' && FLOWING.test(item.word)))
+    return measuredAs(magnitude, i, i, own, way, true);
+  return measuredAs(magnitude, i, i, 'other', way, true);
 }
+
+/** One shape for all, set at once: spreading parts together took longer than finding them. */
+const measuredAs = (
+  { degree, excess = false }: NonNullable<Item['magnitude']>,
+  at: number,
+  to: number,
+  axis: Axis,
+  sign: 1 | -1,
+  attributive: boolean,
+  system?: Item['system'],
+  idiom = false,
+): Measured => ({ at, to, axis, sign, degree, excess, idiom, system, attributive });
 
 /** "a faster drip", "a quicker bolus": what flows. */
 const FLOWING =
@@ -186,22 +188,15 @@ function subjectNoun(items: readonly Item[], from: number): Item['axisNoun'] {
 /** "higher gauge", "larger gauge number", "bigger French", "more zeros". */
 function systemNumber(
   items: readonly Item[],
-  base: Pick<Measured, 'at' | 'degree' | 'excess'>,
+  i: number,
   magnitude: NonNullable<Item['magnitude']>,
   noun: number,
 ): Measured {
   const system = items[noun]!.system;
   const number = items[noun + 1]?.axisNoun?.axis === 'number';
   const clear = number || magnitude.axis === 'number' || system !== 'needle-gauge';
-  return {
-    ...base,
-    to: number ? noun + 1 : noun,
-    axis: magnitude.axis === 'other' ? 'other' : 'number',
-    sign: magnitude.sign,
-    idiom: !clear,
-    attributive: true,
-    ...(system ? { system } : {}),
-  };
+  const axis = magnitude.axis === 'other' ? 'other' : 'number';
+  return measuredAs(magnitude, i, number ? noun + 1 : noun, axis, magnitude.sign, true, system, !clear);
 }
 
 /** Index of the noun the word at `i` stands before, or −1 when it stands alone. */
@@ -250,6 +245,7 @@ export const compares = (at: number, axis: Axis, sign: 1 | -1): Measured => ({
   degree: 'comparative',
   excess: false,
   idiom: false,
+  system: undefined,
   attributive: false,
 });
 

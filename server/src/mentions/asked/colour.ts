@@ -1,4 +1,5 @@
 /** "Get me a green one": two colour codes share the word, and nothing says which thing is meant. */
+import { matchesOf } from '../../notes/index.ts';
 import { phrase } from '../../texts/index.ts';
 import type { Reading } from '../model.ts';
 import { reading } from '../reading.ts';
@@ -19,6 +20,7 @@ const CODES: Readonly<Record<string, readonly [cannula: number, needle: number]>
   yellow: [24, 20],
 };
 const COLOUR = `(?:${Object.keys(CODES).join('|')})`;
+const COLOURED = new RegExp(COLOUR, 'i');
 const ASKED =
   '(?:fetch|grab|pass|hand(?:s|ed)?(?: out| over with)?|get|give|bring|pull|open|leave|send|use[ds]?|want(?:s|ed)?|need(?:s|ed)?|order(?:ed)?|restock(?:ed)?|hold(?:s)? up|pick out|(?:ask(?:s|ed)?|call(?:s|ed)?|rang|phoned?)(?: \\w+){0,3} for|says?(?: only)?|for|drawer\\b[^.]{0,40}:)';
 const QUANTITY = '(?:an?|the|two|three|four|another|some|a couple of|[0-9])';
@@ -38,7 +40,8 @@ const SPOKEN_OF = /\b(?:why|not|never|avoid|don't|do not)\b/i;
 export function colourQuestion(around: Surroundings, scene: Scene): Question | undefined {
   if (!factsOf(around).gauge) return undefined;
   const { text } = scene.passage;
-  for (const match of text.matchAll(PATTERN)) {
+  if (!COLOURED.test(text)) return undefined;
+  for (const match of matchesOf(text, PATTERN)) {
     const colour = (match[1] ?? match[2] ?? match[3])!.toLowerCase();
     const at = match.index + match[0].toLowerCase().lastIndexOf(colour);
     const span = { start: at, end: at + colour.length };

@@ -1,4 +1,5 @@
 /** How a bare number stands in its sentence: with an article, handed over, in a run, beside a colour. */
+import { matchesOf } from '../../notes/index.ts';
 import type { Place } from '../sense/place.ts';
 import {
   BLADED,
@@ -195,7 +196,7 @@ const isRanked = (place: Place): boolean =>
 function carriesUnit(place: Place, { run, plural }: Bare): boolean {
   if (plural || DETERMINED.test(place.before)) return false;
   const text = place.scene.passage.text.slice(place.sentence.start, run.start);
-  const unit = [...text.matchAll(OTHER_UNIT)].at(-1);
+  const unit = matchesOf(text, OTHER_UNIT).at(-1);
   if (!unit) return false;
   const [first, ...items] = text.slice(unit.index + unit[0].length).split(/[,;]\s/);
   if (items.length === 1 && items[0] === '') return FOR_WHAT.test(first!) && FOR_WHAT.test(place.after);

@@ -1,4 +1,5 @@
 /** The rungs of evidence for the system of a bare number: each names the systems that one kind of context speaks of. */
+import { matchesOf } from '../../notes/index.ts';
 import type { Device, System } from '../../sizes/model.ts';
 import type { Mention } from '../model.ts';
 import { type Hit, headingsOf, labelsOf, type Scene, within } from '../scene.ts';
@@ -212,7 +213,7 @@ const asked: Rung = ({ place, bare, board }) => {
   const { text, list } = place.scene.passage;
   const over = board.around.scenes[list?.leadIn ?? list?.parent ?? -1]?.passage.text.slice(-160) ?? '';
   const before = `${over} ${text.slice(Math.max(0, bare.span.start - 160), bare.span.start)}`;
-  const first = [...before.matchAll(FIRST_OPTION)].at(-1)?.index ?? before.length;
+  const first = matchesOf(before, FIRST_OPTION).at(-1)?.index ?? before.length;
   const question = before.slice(0, first).split('\n').at(-1)!.slice(-100);
   return ASKED.filter(([, pattern]) => pattern.test(question))
     .map(([system]) => system)

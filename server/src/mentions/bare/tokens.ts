@@ -9,10 +9,38 @@ const END = '(?![0-9A-Za-zÀ-ÿ%°_]|[.,:/][0-9]|-(?![0-9]{1,2}[.][05](?![0-9]))
 const SPOKEN = `twenties|thirties|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?`;
 
 /** Digits, words, the far end of "7.0-8.0"; a plural s may follow. */
-const TOKEN = new RegExp(
+const TOKEN_HERE = new RegExp(
   `(?:${START}(?:[0-9]{1,2}(?:[.][0-9])?|${SPOKEN})|(?<=[0-9][.][05]-)[0-9]{1,2}[.][05])(?:s(?![0-9A-Za-zÀ-ÿ]))?${END}`,
-  'gi',
+  'iy',
 );
+
+/** Signs with which a number begins, in digits or in words, and those right behind which none does. */
+const [BEGINS, INSIDE] = [1, 2];
+const SIGNS = new Uint8Array(0x80);
+for (let code = 0; code < SIGNS.length; code++) {
+  const sign = String.fromCharCode(code);
+  if (/[0-9a-z]/i.test(sign)) SIGNS[code] = INSIDE;
+  if (/[0-9efnostz]/i.test(sign)) SIGNS[code] = INSIDE | BEGINS;
+}
+
+/** The long pattern is tried only where a word or a number begins. */
+function tokensIn(text: string): readonly RegExpExecArray[] {
+  const found: RegExpExecArray[] = [];
+  let before = 0;
+  for (let at = 0; at < text.length; at++) {
+    const sign = SIGNS[text.charCodeAt(at)] ?? 0;
+    const inside = (before & INSIDE) !== 0;
+    before = sign;
+    if (inside || (sign & BEGINS) === 0) continue;
+    TOKEN_HERE.lastIndex = at;
+    const match = TOKEN_HERE.exec(text);
+    if (!match) continue;
+    found.push(match);
+    at += match[0].length - 1;
+    before = SIGNS[text.charCodeAt(at)] ?? 0;
+  }
+  return found;
+}
 
 /** Stands in for a notation: a bare number has no writing of its own. */
 const NOTATION: Notation = {
@@ -81,7 +109,7 @@ const LINK =
 export function bareNumbers(text: string, taken: readonly Span[]): readonly Bare[] {
   const found: Omit<Bare, 'run'>[] = [];
   let next = 0;
-  for (const match of text.matchAll(TOKEN)) {
+  for (const match of tokensIn(text)) {
     const span = { start: match.index, end: match.index + match[0].length };
     while (next < taken.length && taken[next]!.end <= span.start) next++;
     if (next < taken.length && taken[next]!.start < span.end) continue;

@@ -1,4 +1,5 @@
 /** What the whole note deals in, found once a note: the last resort of a rule, never its first. */
+import { matchesOf } from '../../notes/index.ts';
 import type { Surroundings } from '../scene.ts';
 import { systemOf } from './systems.ts';
 
@@ -48,7 +49,7 @@ const CHARRIERE =
 /** "3-0 Such": a word with a capital right after a thread size. */
 const NAMED = /(?<![0-9A-Za-z.-])(?:[1-9]|1[0-2])[-/]0\s([A-Z][A-Za-z]{2,23})\b/g;
 const namesIn = (text: string): readonly string[] =>
-  text.includes('0 ') ? [...text.matchAll(NAMED)].map((match) => match[1]!) : [];
+  text.includes('0 ') ? matchesOf(text, NAMED).map((match) => match[1]!) : [];
 
 function gather(around: Surroundings): NoteFacts {
   const any = (test: (text: string) => boolean): boolean =>

@@ -63,7 +63,7 @@ const BETWEEN = `(?:[${NOISE}\\s>;+"'“”‘’()-]|&#?[a-z0-9]{1,31};|\\]\\([
 
 const UNIT = `(?:gauged?|gages?|ga|gs?|frs?|chs?|fgs?|fs?|french|mm|cm|[uµμ]m|b&s|in|i\\.?d|[-‐‑‒–—−/⁄]${BETWEEN}[0o]|[mcufi](?=[${NOISE}]))(?![0-9A-Za-zÀ-ÿ])`;
 
-/** A number with a unit, zeros written out, a header that is a unit of length. */
+/** A number with a unit, zeros written out, a header that is a unit of length: tried where one of the signs below stands. */
 const MARKED = new RegExp(
   [
     `[0-9½¼¾⅛⅜⅝⅞⅓⅔]${BETWEEN}(?:${UNIT}|″)`,
@@ -73,7 +73,7 @@ const MARKED = new RegExp(
     `[(,|]\\s{0,3}(?:in|f|g)\\.?\\s{0,9}[)|\\n]`,
     '″',
   ].join('|'),
-  'i',
+  'iy',
 );
 
 const BUCKETS = 1 << 16;
@@ -91,6 +91,28 @@ for (let code = 0; code < 0x100; code++)
   if (/[a-zà-öø-ÿµ]/i.test(String.fromCharCode(code)))
     LETTERS[code] = String.fromCharCode(code).toLowerCase().charCodeAt(0);
 for (const sign of '*_~\\[]\u00ad\u200b\u200c\u200d\u2060\ufeff') LETTERS[sign.charCodeAt(0)] = NOISY;
+
+/** Signs with which one of the above begins: a digit, a zero, another sign, and one that opens a header or a cell. */
+const [DIGIT, ZERO, SIGN, OPENS] = [1, 2, 3, 4];
+const BEGINS = new Uint8Array(0x10000);
+for (const sign of '123456789') BEGINS[sign.charCodeAt(0)] = DIGIT;
+for (const sign of '½¼¾⅛⅜⅝⅞⅓⅔#″') BEGINS[sign.charCodeAt(0)] = SIGN;
+for (const sign of '(,|') BEGINS[sign.charCodeAt(0)] = OPENS;
+BEGINS['0'.charCodeAt(0)] = ZERO;
+
+/** Whether what is marked begins at `at`. What follows the sign is looked at first: mostly it settles that nothing does. */
+function markedAt(text: string, at: number, begins: number): boolean {
+  let follows = text.charCodeAt(at + 1);
+  if (begins === OPENS) {
+    for (let i = 1; i <= 3 && follows === SPACE; i++) follows = text.charCodeAt(at + i + 1);
+    if (follows < 0x80 && follows > SPACE && !FIRST_OF_UNIT.includes(follows)) return false;
+  }
+  if (begins <= ZERO && (follows === NIL ? begins === DIGIT : follows > NIL && follows <= NINE)) return false;
+  MARKED.lastIndex = at;
+  return MARKED.test(text);
+}
+const [SPACE, NIL, NINE] = [0x20, 0x30, 0x39];
+const FIRST_OF_UNIT: readonly number[] = [...'ifgIFG'].map((letter) => letter.charCodeAt(0));
 
 const next = (hash: number, letter: number): number => ((hash << 5) - hash + letter) | 0;
 const bucket = (hash: number): number => (hash ^ (hash >>> 15)) & (BUCKETS - 1);
@@ -157,13 +179,19 @@ function phraseAt(text: string, at: number, { whole }: Cues): boolean {
 const abbreviated = (text: string, at: number): boolean =>
   /e\.\s?$/i.test(text.slice(Math.max(0, at - 3), at));
 
-/** One pass over the characters: a hash for each word, asked of the buckets where the word ends. */
-function hasCue(text: string, cues: Cues): boolean {
+/**
+ * One pass over the characters: a hash for each word, asked of the buckets where the word ends. With `marks` what is marked
+ * counts too.
+ */
+function hasCue(text: string, cues: Cues, marks: boolean): boolean {
   const { buckets } = cues;
   const { length } = text;
   for (let i = 0; i < length; ) {
-    let letter = LETTERS[text.charCodeAt(i)]!;
+    const code = text.charCodeAt(i);
+    let letter = LETTERS[code]!;
     if (letter <= NOISY) {
+      const begins = BEGINS[code]!;
+      if (begins > 0 && marks && markedAt(text, i, begins)) return true;
       i++;
       continue;
     }
@@ -209,8 +237,8 @@ function localCues(context: Context): Cues | 'hidden' {
 export function maySpeakOfSizes(text: string, context: Context = {}): boolean {
   // With a device taken for granted, any number may be a size.
   if (context.device !== undefined) return mayHoldSizes(text);
-  if (MARKED.test(text) || hasCue(text, TRADE)) return true;
+  if (hasCue(text, TRADE, true)) return true;
   if (!context.devices && !context.materials) return false;
   const names = localCues(context);
-  return names === 'hidden' || hasCue(text, names);
+  return names === 'hidden' || hasCue(text, names, false);
 }

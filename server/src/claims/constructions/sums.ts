@@ -245,6 +245,10 @@ export const sums: Construction = {
   needs: () => [{ like: SIGNS }, { like: FINISHES }],
   leaning: true,
   read(scene) {
+    const before = scene.before.slice(-MOST_BEFORE);
+    if (!signed(scene.items) && !before.some(({ items }) => signed(items))) return [];
+    if (!scaled(scene.items) && !before.some(({ items }) => scaled(items)) && scene.system !== 'french')
+      return [];
     const here = sumsIn(scene.items).flatMap((sum) => {
       const system = systemOf(scene, sum);
       return system ? [reading(scene, sum, system)] : [];
@@ -252,6 +256,17 @@ export const sums: Construction = {
     return here.length > 0 ? here : overSentences(scene);
   },
 };
+
+/** Systems of which sums are told; French may also be spoken of around the sentence. */
+const SCALES: ReadonlySet<System | 'usp-zeros' | undefined> = new Set([
+  'french',
+  'inch',
+  'wire-inch',
+  'ep-metric',
+] as const);
+const scaled = remembered((items: readonly Item[]): boolean =>
+  items.some(({ system, mention }) => system === 'french' || SCALES.has(mention?.sizes[0]?.system)),
+);
 
 /** With which a result is told after the sum's own sentence: "That leaves 9 mm." */
 const FINISHES = /^(?:that|which|so|leaves?|gives?|makes?|answer|result|=|comes|get|is)$/;
@@ -268,7 +283,7 @@ function overSentences(scene: Scene): Reading[] {
     const lead = before.slice(-n);
     if (lead.some(({ close, items }) => close === '?' || items.length > 30)) return [];
     const earlier = lead.flatMap(({ items }) => items.filter((item) => !/^[.!]$/.test(item.word)));
-    if (![...earlier, ...own].some((item) => SIGNS.test(item.word))) continue;
+    if (!signed(own) && !lead.some(({ items }) => signed(items))) continue;
     const joined = changed(scene, { items: [...earlier, ...own] });
     const shift = earlier.length;
     const found = sumsIn(joined.items).flatMap((sum) => {

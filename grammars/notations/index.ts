@@ -18,7 +18,7 @@ import {
 import type { Notation } from './model.ts';
 import { numbered, numberedSpoken } from './numbered.ts';
 import { hegar, tubeInner } from './tubes.ts';
-import { uspDashed, uspNamed, uspSlip, uspSpoken, uspWritten } from './usp-zeros.ts';
+import { uspDashed, uspHyphened, uspNamed, uspSlip, uspSpoken, uspWritten } from './usp-zeros.ts';
 import { wireGauge } from './wire-gauge.ts';
 import { wireDigits, wireInches, wireShort, wireSpoken } from './wire-inches.ts';
 
@@ -51,6 +51,7 @@ export const NOTATIONS: readonly Notation[] = [
   uspNamed,
   uspDashed,
   uspWritten,
+  uspHyphened,
   uspSpoken,
   numbered,
   numberedSpoken,

@@ -36,6 +36,22 @@ export const uspWritten: Notation = {
   counterExamples: ['007', '0.00', '10:00'],
 };
 
+export const uspHyphened: Notation = {
+  id: 'usp-hyphened',
+  title: 'USP number hyphened to its thread',
+  about: 'A whole number, a hyphen and the thread: 0-silk, 1-nylon; read only in talk of sewing.',
+  system: 'usp',
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,:/⁄°$€£_#−-])#?[0-2]-[A-Za-z]{3,20}(?![A-Za-z])`,
+  contextual: true,
+  anyCase: false,
+  read: (text) => {
+    const number = text.split('-')[0]!;
+    return one(number, Number(number.replace('#', '')));
+  },
+  examples: ['0-silk', '1-nylon', '#2-polyester'],
+  counterExamples: ['3-0', '10-nylon', '2-D'],
+};
+
 const COUNT = 'two|three|four|five|six|seven|eight|nine|ten|eleven|twelve';
 const TIMES: Readonly<Record<string, number>> = { single: 1, double: 2, triple: 3, treble: 3, quadruple: 4 };
 

@@ -104,9 +104,13 @@ function sizedBefore(place: Place): boolean {
   const last = place.around.scenes[passage.index - 1];
   const short = last && last.passage.text.length < 60 ? place.around.scenes[passage.index - 2] : undefined;
   const before = [last, short, place.around.scenes[question ?? -1]];
+  if (last && MEASURE_TITLE.test(last.passage.text)) return true;
   if (passage.text.length >= 80) return false;
   return before.some((scene) => scene && SIZED.test(scene.passage.text.slice(-400))) || isKeyed(place);
 }
+
+/** A line of its own above: "Needle length:". */
+const MEASURE_TITLE = /^\W*(?:needle )?(?:lengths?|diameters?|gauges?)(?: of (?:the )?needles?)?:\W*$/i;
 
 /** A line of an answer key. */
 const isKeyed = (place: Place): boolean =>

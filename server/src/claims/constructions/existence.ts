@@ -7,6 +7,7 @@ export const existence: Construction = {
   id: 'existence',
   needs: () => [{ sizes: 1 }],
   read(scene) {
+    if (ofWireScale(scene)) return [];
     return groups(scene.items).flatMap((group) =>
       group.mentions.flatMap((mention) => {
         const lens = {
@@ -22,6 +23,10 @@ export const existence: Construction = {
     );
   },
 };
+
+/** The Birmingham scale goes on where needles end: a text that tells of it names its own last number. */
+const ofWireScale = ({ passage }: Scene): boolean =>
+  /\b(?:Birmingham|Stubs|BWG|wire gauges?)\b/.test(passage.text.slice(0, 4000));
 
 function reading(scene: Scene, at: number, group: ReturnType<typeof groups>[number]): Reading {
   return {

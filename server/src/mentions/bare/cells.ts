@@ -5,6 +5,7 @@ import type { Mention } from '../model.ts';
 import { headingsOf, labelsOf, type Scene, type Surroundings } from '../scene.ts';
 import { placeOf } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
+import { ofOtherTrade } from '../sense/trade.ts';
 import { size } from '../sense/verdict.ts';
 import { HEADERS } from '../words/frames.ts';
 import { isOther, measured } from './measures.ts';
@@ -38,10 +39,9 @@ export function tableNumbers(around: Surroundings, scene: Scene, own: readonly M
     const span = { start: offset + match.index, end: offset + match.index + match[0].length };
     if (own.some((one) => one.span.start < span.end && one.span.end > span.start)) return [];
     const candidate = bareCandidate(scene.passage.text, span)!;
-    return (
-      mentionOf(placeOf(around, scene, candidate), candidate, size(system, 'table-label', cell[0].trim())) ??
-      []
-    );
+    const place = placeOf(around, scene, candidate);
+    if (ofOtherTrade(place)) return [];
+    return mentionOf(place, candidate, size(system, 'table-label', cell[0].trim())) ?? [];
   });
 }
 

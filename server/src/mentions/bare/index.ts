@@ -6,6 +6,7 @@ import { labelsOf, type Scene } from '../scene.ts';
 import { tubeQuestion } from '../sense/numbered.ts';
 import { type Place, placeOf } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
+import { ofOtherTrade } from '../sense/trade.ts';
 import { size, type Verdict } from '../sense/verdict.ts';
 import { fetchQuestion, handedThread, threadQuestion } from './ask.ts';
 import type { Board } from './board.ts';
@@ -58,7 +59,7 @@ interface Passing {
 function understood({ board, scene, known, found }: Passing, bare: Bare): Mention | undefined {
   const place = placeOf(board.around, scene, bare);
   const frame = frameOf(place, bare);
-  if (!frame) return undefined;
+  if (!frame || ofOtherTrade(place)) return undefined;
   const asked = questionAbout(place, bare);
   if (asked) return mentionOf(place, bare, asked);
   const read = settle({ board, place, bare, frame, known, settledBare: found });

@@ -5,7 +5,7 @@ import { gaugeSense } from './gauge.ts';
 import { afterGauge, besideGauge, type LengthSystem, ofNeedle, sizedBeside } from './length.ts';
 import { numberedSense } from './numbered.ts';
 import type { Place } from './place.ts';
-import { metricSense, slipSense, threadSense } from './suture.ts';
+import { hyphenSense, metricSense, slipSense, threadSense } from './suture.ts';
 import { systemOf } from './systems.ts';
 import { ofOtherTrade } from './trade.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
@@ -31,6 +31,7 @@ export const RULES: Readonly<Record<string, Rule>> = {
   'usp-named': (_, match) => size('usp', 'unit-word', match),
   'wire-gauge': (place, match) => (ofOtherTrade(place) ? NOTHING : size('wire-gauge', 'unit-word', match)),
   'usp-spoken': thread,
+  'usp-hyphened': (place, match, { item }) => hyphenSense(place, match, item.values[0]!),
   'usp-decimal-slip': (place, match, { item }) => slipSense(place, match, item.values),
   'metric-before': (place, match) => metricSense(place, match),
   'metric-after': (place, match) => metricSense(place, match),

@@ -22,6 +22,10 @@ const GAUGED = ['needle', 'winged-set', 'cannula'] as const;
 const isGauge = (place: Place): boolean =>
   place.devices.some((hit) => systemOf(hit.means) === 'needle-gauge');
 
+/** "18 gauge wire": a wire's own gauge, whatever it is for. */
+const WIRE_AFTER =
+  /^[\s-](?:(?:solid|stranded|copper|steel|stainless|surgical|dental|orthopa?edic|soft|malleable|monofilament)\s){0,2}wires?\b/i;
+
 const gaugeNear = (place: Place): boolean =>
   /[0-9]\s?-?(?:G\b|ga\b|gauge\b)/.test(place.before + place.after) ||
   wider(place).some((scene) => GAUGED.some((device) => scene.kinds.has(device)));
@@ -44,12 +48,12 @@ export function gaugeSense(place: Place, match: string, value: number): Verdict 
     /\b(?:pressure|fuel|tyre|tire|steam|rain|rail\w*|strain|depth|film)\s$/i.test(place.before)
   )
     return NOTHING;
-  const wire = place.devices.some((hit) => hit.means === 'steel-wire');
+  const wire = place.devices.some((hit) => hit.means === 'steel-wire') || WIRE_AFTER.test(place.after);
   const system = wire ? 'wire-gauge' : 'needle-gauge';
   if (value > 40 && !(isGauge(place) || /^[\s-]?(?:catheter|cannula|needle|iv)/i.test(place.after)))
     return NOTHING;
   if (value > 40 && /ga$/i.test(match)) return NOTHING;
-  if (/gau?ge|calibre|jauge/i.test(match)) return size(system, 'unit-word', match);
+  if (/gau?ge|guage|calibre|jauge/i.test(match)) return size(system, 'unit-word', match);
   if (/ga\b/i.test(match)) return gestational(place) ? NOTHING : size(system, 'unit-word', match);
   if (/^g/i.test(match)) return letterFirst(place, match);
   if (/G/.test(match)) return capital(place, match, value, system);

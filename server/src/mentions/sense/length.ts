@@ -39,7 +39,7 @@ const EQUATED =
 const RIGHT_AFTER =
   /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|outside|inside|outer|inner|in diameter|diameters?|od\b|id\b|bore|thick|of outer|of outside|lumen|calib(?:er|re)|internal|external|in width|round)\b/i;
 const THING_AFTER =
-  /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|trocars?|taper|reverse|cutting|circle|curve|three-eighths|half[- ]circle|round-bodied|channel|scope|[a-z]+oscopes?)\b/i;
+  /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|trocars?|ports?|sleeves?|taper|reverse|cutting|circle|curve|three-eighths|half[- ]circle|round-bodied|channel|scope|[a-z]+oscopes?)\b/i;
 /** "trocars greater than 5 mm", "ports of 10 mm". */
 const PORT_BEFORE =
   /\b(?:trocars?|ports?)(?:\s(?:sites?|sizes?))?\s(?:(?:of|are|is|that are|at least)\s)?(?:(?:(?:great|larg|bigg|wid|small)er|more|less)\sthan(?:\sor equal to)?\s|over\s|above\s|under\s|up to\s|[≥>≤<]\s?)?(?:[0-9]{1,2}\s?mm\s(?:and|or)\s)?$/i;
@@ -106,7 +106,7 @@ const LADDER: readonly Test[] = [
 export function lengthSense(place: Place, match: string, system: LengthSystem, company: Company): Verdict {
   if (system === 'inch' && !inchUnit(place, match)) return NOTHING;
   if (/cm$/i.test(match) && !needleLength(place)) return NOTHING;
-  if (defines(place, match) || ofOtherTrade(place)) return NOTHING;
+  if (defines(place, match) || SPEED.test(place.after) || ofOtherTrade(place)) return NOTHING;
   if (/[µμu]m$|micro/i.test(match) && FILTERED.test(`${place.before.slice(-24)} ${place.after.slice(0, 24)}`))
     return NOTHING;
   const clause = nearby(place);
@@ -116,6 +116,10 @@ export function lengthSense(place: Place, match: string, system: LengthSystem, c
   }
   return NOTHING;
 }
+
+/** "10 mm/s", "2 mm a year". */
+const SPEED =
+  /^\s?(?:\/\s?|per\s|an?\s)(?:s|secs?|seconds?|min|minutes?|h|hrs?|hours?|days?|weeks?|months?|years?|yrs?)\b/i;
 
 /** Right after a gauge, with or without a times sign. */
 export const afterGauge = (place: Place): boolean =>

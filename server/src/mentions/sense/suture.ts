@@ -1,5 +1,6 @@
 /** Is "3-0" a thread, a score, a tracheostomy tube? Is "4.0" silk or a number? */
 
+import { counts } from '../words/counted.ts';
 import { wordValue } from '../words/numbers.ts';
 import { wholeWords } from '../words/pattern.ts';
 import { RESULT_AFTER, RESULT_BEFORE, SCORE } from '../words/scores.ts';
@@ -110,9 +111,24 @@ function tubeTalk(place: Place): boolean {
 const sewn = (place: Place, match: string): boolean =>
   /^(?:[2-9]|1[01])-0$/.test(match) &&
   /\b(?:using|with|of|interrupted|running|continuous)\s$/i.test(place.before) &&
-  /\b(?:secured|repair\w*|tacked|closed|closure|anastomos\w+|ligated|mesh|fascia|skin|oversewn|approximated|anchored)\b/i.test(
-    place.text,
-  );
+  SEWN.test(place.text);
+const SEWN =
+  /\b(?:secured|repair\w*|tacked|closed|closure|anastomos\w+|ligated|mesh|fascia|skin|oversewn|approximated|anchored)\b/i;
+
+/** "0-silk", "2-nylon": the thread right after the hyphen, or a name in talk of sewing. */
+export function hyphenSense(place: Place, match: string, value: number): Verdict {
+  const after = place.scene.passage.text.slice(place.span.end, place.span.end + 60);
+  if (counts(after)) return NOTHING;
+  if (place.materials.some((hit) => hit.start === place.span.end + 1))
+    return size('usp', 'thread-follows', match, [value]);
+  const named =
+    value === 0 ? /^-[A-Z][A-Za-z]{2}/ : /^-[A-Z][A-Za-z]{2,}\s(?:[A-Za-z]+\s)?(?:sutur|stitch|ties?\b|loop)/;
+  const spoken = place.devices.some((hit) => hit.means === 'suture' || hit.means === 'suture-needle');
+  return named.test(after) &&
+    (spoken || (factsOf(place.around).thread && (threadHere(place) || SEWN.test(place.text))))
+    ? size('usp', 'thread-beside', match, [value])
+    : NOTHING;
+}
 
 /** "4.0 silk": a slip only right beside a thread. */
 export function slipSense(place: Place, match: string, values: readonly number[]): Verdict {

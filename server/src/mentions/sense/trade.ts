@@ -1,7 +1,7 @@
 /** Does a size belong to another trade: jewellery, yarn, strings, electric wire? */
 import type { System } from '../../sizes/model.ts';
-import { headingsOf, type Scene } from '../scene.ts';
-import { tradeIn } from '../words/other-trades.ts';
+import { headingsOf, type Scene, type Surroundings } from '../scene.ts';
+import { speaksOfClinic, tradeIn } from '../words/other-trades.ts';
 import type { Place } from './place.ts';
 import { systemOf } from './systems.ts';
 
@@ -16,13 +16,27 @@ function tradeOf(scene: Scene): ReturnType<typeof tradeIn> {
 
 /** Named in the passage or the headings over it; a needle or cannula in the sentence outweighs all but yarn and dials. */
 export const ofOtherTrade = (place: Place): boolean =>
+  (noteOfTrade(place.around) && !clinical(place)) ||
   [place.scene, ...headingsOf(place.around, place.scene.passage)].some((scene) => {
     const trade = tradeOf(scene);
     return trade === 'needled' || (trade === 'needleless' && !clinical(place));
   });
 
 const clinical = (place: Place): boolean =>
-  place.materials.length > 0 ||
+  place.materials.some((hit) => hit.means !== 'stainless-steel') ||
   place.devices.some((hit) => CLINICAL.has(systemOf(hit.means)) || hit.means === 'steel-wire');
 
 const CLINICAL: ReadonlySet<System | undefined> = new Set<System | undefined>(['needle-gauge', 'usp']);
+
+const notes = new WeakMap<Surroundings, boolean>();
+
+/** Several passages of the note speak of another trade, hardly any of the clinic: what they leave unsaid is theirs too. */
+function noteOfTrade(around: Surroundings): boolean {
+  const known = notes.get(around);
+  if (known !== undefined) return known;
+  const count = (test: (scene: Scene) => boolean): number => around.scenes.filter(test).length;
+  const trade = count((scene) => tradeOf(scene) !== undefined);
+  const found = trade >= 2 && count((scene) => speaksOfClinic(scene.brief)) * 3 <= trade;
+  notes.set(around, found);
+  return found;
+}

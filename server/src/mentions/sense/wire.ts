@@ -1,6 +1,7 @@
 /** Is ".035" a guidewire, a p value, a dose? */
 import { factsOf } from './note-facts.ts';
 import { earlier, type Place, wider } from './place.ts';
+import { ofOtherTrade } from './trade.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 
 const isWire = (hits: Place['devices']): boolean => hits.some((hit) => hit.means === 'guidewire');
@@ -20,6 +21,7 @@ export function wireSense(place: Place, match: string, spokenDigits: boolean): V
   if (/\b(?:p|alpha|α|r|hr|or)\s?[=<>]\s?$/i.test(place.before)) return NOTHING;
   if (/\b(?:brackets?|slots?|arch ?wires?|orthodontic)\b/i.test(place.text)) return NOTHING;
   if (STATISTIC.test(place.before) || /^\s?(?:s|secs?|mg|ml|per)\b/i.test(place.after)) return NOTHING;
+  if (!isWire(place.devices) && ofOtherTrade(place)) return NOTHING;
   const united = /(?:in|inch|inches|["″”]|thousandths.*|thou)\.?$/i.test(match);
   if (united && !/thou$/i.test(match)) return size('wire-inch', 'unit-inch', match);
   if (isWire(place.devices) || (!spokenDigits && accepts(place.devices)))

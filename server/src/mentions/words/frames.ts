@@ -57,7 +57,7 @@ export const HEADERS: readonly (readonly [
     'tube-id',
     /\b(?:tubes?|ETT|trach\w*)\b.*\b(?:ID|inside|inner|internal)\b|\b(?:ID|inside|inner|internal)\b.*\b(?:tubes?|ETT|trach\w*)\b|\bETT\b|\btracheal tube|^(?!.*\b(?:chest|feeding|gastric|ng|drain\w*|suction|outer|outside|od|length|depth)\b).*\btubes?\b.*\bmm\b/i,
   ],
-  ['needle-gauge', /^(?!.*\b(?:French|Charri[eè]re)\b).*(?:\bgau?ge\b|\(G\)|\bga\b)|^G$/i],
+  ['needle-gauge', /^(?!.*\b(?:French|Charri[eè]re|[ASB]WG)\b).*(?:\bgau?ge\b|\(G\)|\bga\b)|^G$/i],
   ['millimetre', /\bmm\b|millimet/i],
   ['french', /\bFrench\b|\bFr\b|charri[eè]re|\(F\)|^F$|\bCh\b/i],
   ['ep-metric', /\bmetric\b|\bEP\b|\bPh\.? ?Eur/i],

@@ -118,10 +118,13 @@ export const BODY_MEASURED = wholeWords([
   'pupils?',
   'cysts?',
   'ulcers?',
+  'samples?',
+  'specimens?',
+  '(?:bronchial|tracheal|airway|venous|arterial|vessel|vein|ductal|duct|bronchus|trachea) diameters?',
 ]);
 
 const BODY =
-  '(?:trachea|windpipe|glottis|larynx|vein|artery|vessel|aorta|duct|ureter|urethra|meatus|flap|hole|gap|wound|cut|incision|laceration|scar|defect|ulcer|burn|stone|polyp|lesion|mass|nodule|lump|tumou?r|cyst|aneurysm|pupil|swelling|bruise|graft|bite|space|cord|canal|nostril|nail|finger|skin|fat|margin|edge|mark|line of stitches)s?';
+  '(?:trachea|bronchus|windpipe|glottis|larynx|vein|artery|vessel|aorta|duct|ureter|urethra|meatus|flap|hole|gap|wound|cut|incision|laceration|scar|defect|ulcer|burn|stone|polyp|lesion|mass|nodule|lump|tumou?r|cyst|aneurysm|pupil|swelling|bruise|graft|bite|space|cord|canal|nostril|nail|finger|skin|fat|margin|edge|mark|line of stitches)s?';
 
 /** "The trachea of an adult is about …", "a hole of up to …": a part of the body or a wound is what measures so much. */
 export const BODY_IS = new RegExp(

@@ -89,7 +89,17 @@ function readFraction(text: string): Read | undefined {
   if (typeset) return fraction(Number(typeset[1] || 0) + FRACTIONS[typeset[2]!]!);
   const plain = /^(?:([0-9]+)(?:[-\s]|\sand\s))?([0-9]+)[/⁄]([0-9]+)$/.exec(text);
   if (!plain || Number(plain[3]) === 0) return undefined;
+  const lost = plain[1] === undefined ? withoutSpace(plain[2]!, plain[3]!) : undefined;
+  if (lost !== undefined) return fraction(lost);
   return fraction(Number(plain[1] ?? 0) + Number(plain[2]) / Number(plain[3]));
+}
+
+/** "11/2" is 1 1/2 with its space lost: nobody counts inches in halves up to eleven. */
+function withoutSpace(above: string, below: string): number | undefined {
+  const [whole, part] = [Number(above[0]), Number(above.slice(1))];
+  return above.length === 2 && /^[248]$/.test(below) && part > 0 && part < Number(below)
+    ? whole + part / Number(below)
+    : undefined;
 }
 
 const fraction = (value: number): Read => ({ value, decimals: decimalsOf(value), spoken: false });

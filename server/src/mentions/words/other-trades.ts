@@ -22,6 +22,10 @@ const WITHOUT_NEEDLES = wholeWords([
   'jewell?e?ry',
   'jewell?ers?',
   'piercings?',
+  'pierced ears?',
+  'ear ?rings?',
+  'captive rings?',
+  'tragus',
   'ear ?lobes?',
   'rac(?:quets?|kets?)',
   'tennis',
@@ -46,6 +50,30 @@ const WITHOUT_NEEDLES = wholeWords([
   'loudspeakers?',
   'speaker (?:cables?|wires?)',
   'fuel',
+  'shot ?guns?',
+  'shotshells?',
+  'fire ?arms?',
+  'muskets?',
+  'lead balls?',
+  'railways?',
+  'rail transport',
+  'tramways?',
+  'locomotives?',
+  'track gauges?',
+  'amps?',
+  'ampacity',
+  'ohms?',
+  'stereos?',
+  'speakers? (?:runs?|wires?|cables?)',
+  '(?:bigger|better|your|loud) ?speakers?',
+  'amplifiers?',
+  'circuit breakers?',
+  '(?:lamp|extension) cords?',
+  'music wires?',
+  'piano wires?',
+  'stranded wires?',
+  'gauge (?:steel|metal)',
+  'carports?',
   'dashboards?',
   '(?:thicker|thinner|heavier) (?:metal|steel|sheets?)',
   'steel sheets?',
@@ -59,6 +87,21 @@ export function tradeIn(text: string): 'needled' | 'needleless' | undefined {
   if (WITH_NEEDLES.test(text) && !CLINIC.test(text)) return 'needled';
   return WITHOUT_NEEDLES.test(text) ? 'needleless' : undefined;
 }
+
+/** Words of the clinic that no other trade needs: one of them about, and a note is no note of piercings or wiring. */
+const CLINIC_ONLY = wholeWords([
+  'cannula\\w*',
+  'inject\\w*',
+  'sutur\\w*',
+  'veins?',
+  'venous',
+  'patients?',
+  'spinal',
+  'syringes?',
+  'catheters?',
+  'surg(?:ery|ical|eons?)',
+]);
+export const speaksOfClinic = (text: string): boolean => CLINIC_ONLY.test(text);
 
 /** A clinic may speak of knitting: with one of these words about, its needles are its own. */
 const CLINIC = wholeWords([

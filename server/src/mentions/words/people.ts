@@ -97,4 +97,4 @@ export const PERSON_BEFORE =
 
 /** What follows an age and sex: a comma and a complaint. */
 export const PATIENT =
-  /^[\s]?(?:,(?!\s[0-9]{1,2}[\s-]?F\b)|:|\bwith\b|presents?\b|presenting\b|c\/o\b|h\/o\b|post\b|admitted\b|referred\b|s\/p\b|who\b|seen\b|came\b|in (?:the )?(?:bay|bed|room)\b)/i;
+  /^[\s]?(?:,(?!\s(?:and\s|or\s)?[0-9]{1,2}[\s-]?F\b)|:|\bwith\b|presents?\b|presenting\b|c\/o\b|h\/o\b|post\b|admitted\b|referred\b|s\/p\b|who\b|seen\b|came\b|in (?:the )?(?:bay|bed|room)\b)/i;

@@ -9,7 +9,7 @@ type Row = Readonly<Partial<Record<Language | 'all', readonly string[]>>>;
 
 const GAUGE: Row = {
   all: ['gauges', 'gauge', 'ga', 'g'],
-  en: ['gages', 'gage', 'gauged', 'calibre', 'calibres'],
+  en: ['gages', 'gage', 'guages', 'guage', 'gauged', 'calibre', 'calibres'],
   es: ['calibre', 'calibres'],
   fr: ['calibre', 'calibres', 'jauge'],
 };

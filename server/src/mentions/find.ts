@@ -105,12 +105,21 @@ function sizedBefore(place: Place): boolean {
   const short = last && last.passage.text.length < 60 ? place.around.scenes[passage.index - 2] : undefined;
   const before = [last, short, place.around.scenes[question ?? -1]];
   if (last && MEASURE_TITLE.test(last.passage.text)) return true;
-  if (passage.text.length >= 80) return false;
+  if (passage.text.length >= 80) return lineLength(place) < 80 && isKeyed(place);
   return before.some((scene) => scene && SIZED.test(scene.passage.text.slice(-400))) || isKeyed(place);
 }
 
 /** A line of its own above: "Needle length:". */
 const MEASURE_TITLE = /^\W*(?:needle )?(?:lengths?|diameters?|gauges?)(?: of (?:the )?needles?)?:\W*$/i;
+
+/** How long the line is on which it stands; a key may hold many. */
+function lineLength({ scene, span }: Place): number {
+  const { text } = scene.passage;
+  const start = text.slice(Math.max(0, span.start - 80), span.start).lastIndexOf('\n');
+  const end = text.slice(span.end, span.end + 80).indexOf('\n');
+  const before = start < 0 ? Math.min(80, span.start) : span.start - Math.max(0, span.start - 80) - start;
+  return before + (end < 0 ? Math.min(80, text.length - span.end) : end);
+}
 
 /** A line of an answer key. */
 const isKeyed = (place: Place): boolean =>

@@ -34,9 +34,19 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
       ? undefined
       : size('usp', 'material-follows', material.word);
   if (material ? counted(place, material.end) : !tied(place)) return undefined;
-  if (material && !bare.spoken && besideWhole(place))
+  if (value === 0) return bare.spoken ? undefined : size('usp', 'thread-handed', place.text.slice(0, 40));
+  if (material && !bare.spoken && (besideWhole(place) || rankedWhole(place, value) || setApart(place, value)))
     return size('usp', 'whole-number-beside', material.word);
-  return threadAsk(place, value);
+  return explained(place, value) ? undefined : threadAsk(place, value);
+}
+
+/** A row of what was heard and what was meant: "two silk" beside 2-0. */
+function explained({ around, scene }: Place, value: number): boolean {
+  const { cell } = scene.passage;
+  const row = cell ? around.note.tables[cell.table]!.rows[cell.row]! : [];
+  return row
+    .slice(0, 8)
+    .some((index) => around.scenes[index]?.passage.text.trim().startsWith(`${value}-0`) === true);
 }
 
 /** "1 Such loop", where the note also writes "3-0 Such": the name of a thread follows. */
@@ -62,6 +72,19 @@ const besideWhole = (place: Place): boolean =>
       WHOLE_BEFORE.test(place.scene.passage.text.slice(Math.max(place.span.end, hit.start - 6), hit.start)),
   );
 const WHOLE_BEFORE = /(?:^|[^-0-9.,/])[01]\s$/;
+
+/** "closed with a 2 polyglactin. A 2 is heavier than a 1": the next sentence counts in whole numbers. */
+const rankedWhole = ({ scene, span, sentence }: Place, value: number): boolean =>
+  new RegExp(
+    `\\b(?:an?|the|size)\\s${value}\\s(?:is|was)\\s(?:(?:a bit|much|far|one step|a step)\\s)?(?:thick|heavi|stout|strong|coars)er\\sthan\\s(?:an?|the|size)\\s${value - 1}\\b`,
+    'i',
+  ).test(scene.passage.text.slice(span.end, sentence.end + 160));
+
+/** "a 5 nylon is not the same thread as 5-0 nylon": set against the thread with that many zeros. */
+const setApart = ({ text }: Place, value: number): boolean =>
+  new RegExp(`\\b${value}[-/]0\\b`).test(text) &&
+  /\b(?:same|thick\w*|thinn?\w*|fine[rst]*|heavi\w*|differ\w*|coarse\w*|wider|widest)\b/i.test(text) &&
+  !/\b(?:could|might|may|maybe|either|unclear|ambiguous|which|whether|asks?|asked|or)\b/i.test(text);
 
 /** The two ways to take a bare thread number. */
 const threadAsk = (place: Place, value: number): Verdict =>

@@ -56,7 +56,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (isRanked(place)) return 'article';
   const about = bare.decimals > 0 && /\babout\s$/i.test(place.before);
   if (!about && LABELLED.test(before) && (bare.decimals === 0 || LABELLED.test(place.before)))
-    return undefined;
+    return plainThread(place, bare) || ranOut(place) ? 'handed' : undefined;
   if (bare.plural) return /\b(?:over|under)[\s-]$/i.test(place.before) ? undefined : 'plural';
   if (DETERMINED.test(place.before) || compared(place)) return 'article';
   if (bare.run.values.length > 1) return 'run';
@@ -73,6 +73,13 @@ const COLOURED_THINGS = new RegExp(
   'i',
 );
 const IN_STOCK = /\b(?:left|used|wasted|opened|counted|ordered|needed)\b[^:.;]{0,20}:\s[^:.;]*$/i;
+
+/** "closed in 0 nylon": nobody counts none of a thread. */
+const plainThread = (place: Place, { value, spoken }: Bare): boolean =>
+  value === 0 && !spoken && place.materials.some((hit) => hit.start === place.span.end + 1);
+
+/** "If the tray runs out of 1": no score. */
+const ranOut = (place: Place): boolean => /\b(?:runs?|ran|running|are|is)\sout\sof\s$/i.test(place.before);
 
 /** Counted, summed, enumerated, or on a blade. */
 function elsewhere(place: Place, bare: Bare): boolean {

@@ -90,6 +90,7 @@ function runFits(system: System, { run, spoken }: Bare): boolean {
   // "the fat one and a twenty-two": a pronoun is no number.
   return (
     !bounds ||
+    run.values.length === 1 ||
     run.values.every((value) => (spoken && value === 1) || (value >= bounds[0] && value <= bounds[1]))
   );
 }

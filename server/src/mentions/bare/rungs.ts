@@ -31,7 +31,8 @@ const sizedNoun: Rung = ({ place, bare }) => {
   const next = place.devices.find((hit) => hit.start >= end && hit.start - end < 18);
   if (!next || !/^[\s-](?:[a-z-]+\s){0,2}$/i.test(place.scene.passage.text.slice(end, next.start))) return [];
   if (next.means === 'k-wire') return bare.decimals > 0 ? ['millimetre'] : [];
-  if (next.means === 'catheter' && /^tub/.test(next.word)) return bare.decimals > 0 ? ['tube-id'] : [];
+  if (next.means === 'catheter' && /^tub/.test(next.word))
+    return bare.decimals > 0 || /^\scuffed\b/i.test(place.after) ? ['tube-id'] : [];
   return known(systemOf(next.means));
 };
 
@@ -112,6 +113,16 @@ function nearestTwo(mentions: readonly Mention[], at: number): readonly Mention[
   return [before, after].filter((one): one is Mention => one !== undefined);
 }
 
+/** "25 mm for the shin, 45 mm for the arm. The 45 is longer": one of two lengths told before. */
+const longer: Rung = ({ place, known, bare }) =>
+  LONGER.test(place.after) &&
+  mentionsIn(known, { start: Math.max(0, place.sentence.start - 300), end: place.sentence.start }).some(
+    ({ sizes: [size] }) => size?.system === 'millimetre' && size.value === bare.value,
+  )
+    ? ['millimetre']
+    : [];
+const LONGER = /^\s(?:is|are|was)\s(?:the\s)?(?:just\s|only\s|simply\s|much\s)?(?:long|short)er\b/i;
+
 const earlierMentions: Rung = ({ place, known, bare, settledBare }) => {
   const start = Math.max(0, place.sentence.start - 600);
   const before = [
@@ -140,12 +151,16 @@ const sentenceDevices: Rung = ({ place, frame, known }) =>
 
 /** "3-0 nylon says 2", with the metric number spoken of: the number is the metric one. */
 const metricFigure: Rung = ({ place, known }) => {
-  if (!/\b(?:says|reads|is|be|shows|prints|becomes)\s$/i.test(place.before)) return [];
+  const beside = NEXT_TO.test(place.before.slice(-24));
+  if (!beside && !/\b(?:says|reads|is|be|shows|prints|becomes)\s$/i.test(place.before)) return [];
   const near = place.scene.passage.text.slice(Math.max(0, place.sentence.start - 120), place.sentence.end);
   const previous = place.around.scenes[place.scene.passage.index - 1]?.passage.text.slice(-160) ?? '';
   const thread = mentionsIn(known, place.sentence).some((one) => one.sizes[0]?.system === 'usp');
-  return thread && /\bmetric (?:figure|number|size)s?\b/i.test(`${previous} ${near}`) ? ['ep-metric'] : [];
+  const spoken = beside ? /\bmetric\b/i : /\bmetric (?:figure|number|size)s?\b/i;
+  return thread && spoken.test(`${previous} ${near}`) ? ['ep-metric'] : [];
 };
+/** "4-0 next to 1.5, or 6-0 beside 0.7": the two numbers of one box. */
+const NEXT_TO = /\b[0-9]{1,2}-0\s(?:next to|beside|alongside|over|above|with|by)\s$/i;
 
 /** "4 metric (1)", "2-0 (3)": the other number of the same thread. */
 const bracket: Rung = ({ place, known }) => {
@@ -188,7 +203,11 @@ const generalDevices: Rung = ({ place }) => (place.devices.some(isGeneral) ? ['f
 
 const ofDevices = (hits: readonly Hit<Device>[]): readonly System[] => ofKinds(hits.map((hit) => hit.means));
 const ofKinds = (devices: readonly Device[]): readonly System[] =>
-  unique(devices.filter((device) => device !== 'catheter').flatMap((device) => known(systemOf(device))));
+  unique(
+    devices
+      .filter((device) => device !== 'catheter')
+      .flatMap((device) => (device === 'k-wire' ? ['millimetre' as const] : known(systemOf(device)))),
+  );
 
 /** "Sizes in mm: 25 G is 0.5, 23 G is 0.6": the sentence says the unit once. */
 const unitAhead: Rung = ({ place }) =>
@@ -320,13 +339,25 @@ const passagesBefore: Rung = ({ place, board, bare }) => {
   return [];
 };
 
+/** A small table on the way counts for nothing. */
+const MOST_CELLS = 24;
+
+/** "3.5 Fr" in the table before: a decimal that was written in full there. */
+export const writtenBefore = ({ place, board, bare }: Question, system: System): boolean =>
+  bare.decimals > 0 &&
+  recent(place, board, 8).some(
+    (one) => one.decimals > 0 && one.sizes[0]?.system === system && holds(one, bare.value),
+  );
+
 /** Mentions of the passages before under the same heading. */
 function recent(place: Place, board: Board, most: number): readonly Mention[] {
   const { passage } = place.scene;
   const found: Mention[] = [];
-  for (let back = 1; back <= most; back++) {
+  const path = passage.path.join();
+  for (let back = 1, cells = 0; back <= most + cells; back++) {
     const scene = board.around.scenes[passage.index - back];
-    if (!scene || scene.passage.path.join() !== passage.path.join()) break;
+    if (!scene || scene.passage.path.join() !== path) break;
+    if (scene.passage.cell && !passage.cell && cells < MOST_CELLS) cells++;
     found.push(...board.settled[scene.passage.index]!);
   }
   return found;
@@ -368,6 +399,7 @@ export const RUNGS = {
   'noun-before': nounBefore,
   'noun-apart': nounApart,
   thrice,
+  longer,
   'thread-rule': threadRule,
   site,
   'for-people': forPeople,

@@ -3,7 +3,7 @@ import type { System } from '../../sizes/model.ts';
 import type { Place } from '../sense/place.ts';
 import { holds, mentionsIn } from './board.ts';
 import type { Frame } from './frame.ts';
-import { type Question, RUNGS } from './rungs.ts';
+import { type Question, RUNGS, writtenBefore } from './rungs.ts';
 import { suits } from './suits.ts';
 
 export type RungName = keyof typeof RUNGS;
@@ -29,6 +29,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['noun-before', ['article', 'run', 'handed', 'loose']],
   ['noun-apart', 'any'],
   ['thrice', 'any'],
+  ['longer', ['article']],
   ['sentence', 'any'],
   ['thread-rule', ['article', 'run', 'handed']],
   ['cells', ['alone']],
@@ -63,10 +64,13 @@ export function settle(question: Question): Settled | undefined {
         suits(system, bare) ||
         (system === 'usp' && countsUp(bare)) ||
         rung === 'asked' ||
+        rung === 'longer' ||
         rung === 'a-third' ||
         rung === 'unit-ahead' ||
         holdsNearby(question, system) ||
-        wideGauge(question, system),
+        wideGauge(question, system) ||
+        (rung === 'before' && writtenBefore(question, system)) ||
+        (rung === 'noun' && ofLargeAnimal(question, system)),
     );
     const [system] = systems;
     if (system && systems.length === 1)
@@ -85,6 +89,10 @@ const countsUp = ({ run, value, spoken }: Question['bare']): boolean =>
 /** Thousandths of an inch by which guidewires are asked for: "swap the 35 for an 18". */
 const WIRES: ReadonlySet<number> = new Set([14, 16, 18, 21, 25, 32, 35, 38]);
 const WIRE_FRAMES: ReadonlySet<Frame> = new Set<Frame>(['article', 'plural']);
+
+/** "a 26 cuffed tube": a horse's. */
+const ofLargeAnimal = ({ bare, place }: Question, system: System): boolean =>
+  system === 'tube-id' && bare.value <= 30 && /^\s(?:mm\s)?cuffed\b/i.test(place.after);
 
 /** French decimals are read where the same value was written in full: "the 8.5". */
 const holdsNearby = ({ bare, known: mentions, place }: Question, system: System): boolean =>

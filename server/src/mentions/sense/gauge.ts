@@ -96,7 +96,7 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
   if (weighed && /[0-9]\s/.test(match)) return NOTHING;
   if (/\bmeant by\b/i.test(place.scene.brief)) return NOTHING;
   if (notes.smallLetterGauge && !weighed) return size('needle-gauge', 'own-style', match);
-  if (!weighed && besideOwnGauge(place)) return size('needle-gauge', 'gauge-near', match);
+  if (!weighed && !WRITTEN.test(place.before) && besideOwnGauge(place)) return size('needle-gauge', 'gauge-near', match);
   return ask(
     [
       reading(phrase(READING.needle, { value }), `${value} G`, { system: 'needle-gauge', value }),
@@ -106,6 +106,10 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
     match,
   );
 }
+
+/** The whole of what somebody wrote: the sentences around it were not there to be read. */
+const WRITTEN =
+  /\b(?:wrote|written|writes|says?|said|reads?|scribbled|scrawled|put|has)(?:\s(?:just|only|simply|down))?:?,?\s["“]$/i;
 
 /** Needles and gauges with their unit elsewhere in the passage. */
 const besideOwnGauge = ({ scene }: Place): boolean =>

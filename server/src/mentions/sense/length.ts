@@ -100,7 +100,7 @@ const LADDER: readonly Test[] = [
   (place) => when(threadThin(place), 'thread-thin'),
   (_, company) => when(company.sentence, 'size-beside'),
   (place, _, clause) => when(place.devices.length > 0 && NEEDLE.test(clause), 'device-beside'),
-  (place, company) => when(company.before || needleHeading(place), 'size-before'),
+  (place, company) => when(company.before || needleHeading(place) || rowOfWires(place), 'size-before'),
 ];
 
 export function lengthSense(place: Place, match: string, system: LengthSystem, company: Company): Verdict {
@@ -182,6 +182,10 @@ function needleHeading(place: Place): boolean {
   if (!/\b(?:the|an?|our|their)\s$|\blength\s(?:is|of)\s$/i.test(place.before)) return false;
   return wider(place).some((scene) => scene.kinds.has('needle') || scene.kinds.has('suture-needle'));
 }
+
+/** A cell in a row of bone wires, which are called by their millimetres. */
+const rowOfWires = ({ around, scene }: Place): boolean =>
+  scene.passage.cell !== undefined && labelsOf(around, scene.passage).row?.kinds.has('k-wire') === true;
 
 /** A needle in the passage so far, or over it. */
 function needleSpokenOf(place: Place): boolean {

@@ -10,6 +10,7 @@ const WITH_NEEDLES = wholeWords([
   'crochet\\w*',
   'yarns?',
   'swatch(?:es)?',
+  '(?:root canal|endodontic|rotary) files?',
   'stitches per inch',
   'sts per inch',
   'stockinette',

@@ -1,6 +1,7 @@
 /** The constructions of the grammar, in the order in which they are tried. The first reading of a claim wins. */
 import { alike } from './alike.ts';
 import { between } from './between.ts';
+import { boxed } from './boxed.ts';
 import { byAge } from './by-age.ts';
 import { byTube } from './by-tube.ts';
 import { category } from './category.ts';
@@ -57,6 +58,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   worded,
   equivalence,
   width,
+  boxed,
   alike,
   colour,
   hues,

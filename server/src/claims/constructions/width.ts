@@ -4,6 +4,7 @@
  * as long as they bring in no other thing that could be so wide.
  */
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { equate, LENGTHS } from './equate.ts';
@@ -33,7 +34,7 @@ function read(scene: Scene, left: Group, right: Group): Reading[] {
   const systems = [named.sizes[0]!.system, length.sizes[0]!.system] as const;
   if (!NAMED.has(systems[0]) || !LENGTHS.has(systems[1]) || systems[0] === systems[1]) return [];
   if (left.mentions.length > 1 || right.mentions.length > 1) return [];
-  const between = items.slice(left.to + 1, right.from);
+  const between = spoken(items.slice(left.to + 1, right.from));
   if (between.length === 0 || between.length > REACH || !measured(items, length, between)) return [];
   if (
     second(items, left) ||
@@ -42,12 +43,27 @@ function read(scene: Scene, left: Group, right: Group): Reading[] {
   )
     return [];
   if (inSum(items, left.from) || inSum(items, right.from)) return [];
-  if (between.some(breaks) || otherThing(between, length === right)) return [];
+  if (between.some((item, i) => breaks(item) && !(length === right && resumed(between, i)))) return [];
+  if (otherThing(between, length === right)) return [];
   if (passed(items, left) && !between.some((item) => SOMETHING.test(item.word))) return [];
   if (/^(?:shorter|longer|wider|narrower|thicker|thinner|more|less|and|or|than)$/.test(after(items, length)))
     return [];
   return equate(scene, left, right);
 }
+
+/** Without what is said of the size aside (", the big three-way,") and without the "on" of "count on". */
+function spoken(between: readonly Item[]): readonly Item[] {
+  const close = between[0]?.word === ',' ? between.findIndex((item, i) => i > 0 && item.word === ',') : -1;
+  const aside =
+    close > 1 &&
+    close <= 7 &&
+    /^(?:the|our|an?|my|your|his|her|their)$/.test(between[1]!.word) &&
+    VERBS.test(between[close + 1]?.word ?? '');
+  return (aside ? between.slice(close + 1) : between).filter(
+    (item, i, all) => !/^(?:on|with)$/.test(item.word) || !/^(?:count|reckon|plan|bank)$/.test(all[i - 1]?.word ?? ''),
+  );
+}
+const VERBS = /^(?:is|was|measures?|measured|comes?|came|has|runs?)$/;
 
 /** "12 mm across", "8 mm in diameter", "a diameter of 8 mm", "calipers … showed 0.5 mm". */
 function measured(items: readonly Item[], length: Group, between: readonly Item[]): boolean {
@@ -75,10 +91,18 @@ const breaks = (item: Item): boolean =>
 
 const SOMETHING = /^(?:something|anything|talking|looking|dealing)$/;
 const PLAIN =
-  /^(?:about|around|roughly|nearly|almost|just|some|only|a|an|good|full|of|approximately|approx|exactly|at|most|least|bit|hair|shade|touch|over|under|something|anything|thing|measuring|that|which|is|are|was|comes?|to|out|measures?|it|its|outside|outer|total|whole|overall|,|\(|nominal|diameter|width|thickness|size|round|actual|real|near|enough)$/;
+  /^(?:about|around|roughly|nearly|almost|just|some|only|a|an|good|full|of|approximately|approx|exactly|at|most|least|bit|hair|shade|touch|over|under|something|anything|thing|measuring|that|which|is|are|was|comes?|to|out|measures?|it|its|outside|outer|total|whole|overall|,|\(|nominal|diameter|width|thickness|size|round|actual|real|near|enough|so|count|expect|reckon|figure|plan)$/;
+
+/** "…, which means it measures 1.8 mm across": the size itself, taken up again. */
+const RESUMES =
+  /(?:^| )(?:which means|meaning|that means|so|hence|therefore|you know|we know) (?:that )?(?:it|that|this|the (?:cannula|needle|catheter|drain|tube|thread|wire|size)) (?:is|measures|comes to|comes out at|will be|must be|should be|has to be)(?: (?:about|around|roughly|nearly|some|only|just))*$/;
+
+const resumed = (between: readonly Item[], at: number): boolean =>
+  between[at]!.word === 'which' && RESUMES.test(` ${textOf(between.slice(at))}`);
 
 /** "makes a scar 12 mm wide": a noun of its own right before the length; a device or "something" is the thing itself. */
 function otherThing(between: readonly Item[], lengthLast: boolean): boolean {
+  if (lengthLast && RESUMES.test(textOf(between))) return false;
   const vague = between.findLastIndex((item) => SOMETHING.test(item.word));
   if (vague >= 0 && lengthLast) return !between.slice(vague + 1).every((item) => PLAIN.test(item.word));
   const article = between.findLastIndex((item) => /^(?:an?|the|its|their|his|her|your|our)$/.test(item.word));

@@ -77,7 +77,7 @@ function judgeMeasured(
   const compared =
     bounded ??
     (measured.sizes.length === 2
-      ? ends(said, truth, rounding, margin)
+      ? ends(said, truth, rounding, margin, named.sizes.length === 2)
       : overlap(said, truth, rounding, margin));
   const verdict =
     compared === 'contradicted' && limitsOfGut(claim, named, said, lens, note) ? 'cannot-tell' : compared;
@@ -232,20 +232,30 @@ function boundVerdict(
   return broken ? 'contradicted' : 'cannot-tell';
 }
 
-/** A range said of one size: both ends must be off before it contradicts, and in the same direction. */
+/**
+ * A range said of one size: both ends must be off before it contradicts, and in the same direction. Of a range of sizes
+ * each end is its own: with one end right, the other may be wrong by itself, if by far.
+ */
 function ends(
   said: { min: number; max: number },
   truth: Interval,
   rounding: number,
   margin: number,
+  paired = false,
 ): Verdict {
   const [low, high] = [said.min - truth.min, said.max - truth.max];
   const slack = rounding + 1e-9;
   if (Math.abs(low) <= slack && Math.abs(high) <= slack) return 'agrees';
+  const [near, far] = Math.abs(low) < Math.abs(high) ? [low, high] : [high, low];
+  const wrong = Math.abs(far) > rounding + 2 * margin && Math.abs(far) > FAR * truth.max;
+  if (paired && Math.abs(near) <= slack && wrong) return 'contradicted';
   const away =
     Math.sign(low) === Math.sign(high) && Math.min(Math.abs(low), Math.abs(high)) > rounding + margin;
   return away ? 'contradicted' : 'cannot-tell';
 }
+
+/** How far one end of a range of sizes must be off when the other is right, as a share of the greater end. */
+const FAR = 0.2;
 
 /** USP against metric number, or gauge against French. */
 function judgeNumbers(claim: EquivalenceClaim, says: Part, note: Note, context?: Context): Judgement {

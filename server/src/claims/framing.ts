@@ -51,6 +51,27 @@ export function graded({ passage, sentence }: Scene): boolean {
   );
 }
 
+/**
+ * "Full marks for the candidate who explained that …", "some said …, which is correct": somebody else's words, which the
+ * author holds to be right.
+ */
+export function endorsed({ items }: Scene, { at, to }: Reading): boolean {
+  if (items.some((item) => OF_TWO_MINDS.test(item.word))) return false;
+  const earned = EARNED.exec(joined(items, 0, at));
+  return (
+    (earned !== null && (earned[1]!.match(SAYING) ?? []).length === 1) ||
+    HELD_RIGHT.test(joined(items, Math.max(at, to) + 1))
+  );
+}
+const EARNED =
+  /^(?:(?:full|one|a|1|two|2|top|extra|bonus) (?:marks?|points?|credit)|credit|(?:marks?|points?) (?:given|awarded)) (?:also |too |only )?(?:for|to|if)( .*)/;
+const SAYING =
+  /\b(?:explain(?:s|ed|ing)|said|says?|saying|stat(?:es|ed|ing)|knew|knows|knowing|told|telling|not(?:ed|es|ing)|answered|answering|adds?|added|adding|remember(?:s|ed|ing)|point(?:s|ed|ing) out) (?:\S+ )?(?:that )?/g;
+const HELD_RIGHT =
+  /^(?:[^,;.]{0,60} )?, (?:which|and that|and this|and they) (?:is|was|are|were|i \w+ (?:because|as|since) (?:it|that) (?:is|was)) (?:also |quite |perfectly |of course |both )?(?:correct|right|true)(?= [.,;!)]|$| on | here| and )/;
+const OF_TWO_MINDS =
+  /^(?:not|no|never|notic(?:ed|es|ing)|spott(?:ed|ing)|spots|seeing|saw|finding|found|correcting|corrected|challeng(?:ed|ing)|question(?:ed|ing)|wrong|wrongly|mistaken|mistakenly|mistake|but|however|though|although|lost|deducted|half|whether|which\?|incorrect|incorrectly|nobody|none)$/;
+
 /** "Ben is right.": two people said two things, and only one of them holds. */
 export const disputed = (scene: Scene): boolean => speaks(scene.items) && settles(scene);
 

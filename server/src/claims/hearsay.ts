@@ -100,7 +100,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
     offersEither(scene.passage) ||
     (claim.kind === 'order' && SORTING.test(opening)) ||
     crossed(scene, scene.items[at]?.start ?? 0) ||
-    inverted(scene) ||
+    (inverted(scene) && !toldAside(scene.items, at)) ||
     reportedLead(scene) ||
     attributed(scene) ||
     labelled(scene, first)
@@ -149,6 +149,18 @@ function inverted(scene: Scene): boolean {
   const opener = scene.items.find((item) => item.kind !== 'punctuation');
   return opener !== undefined && /^(?:were|had|should)$/.test(opener.word) && opener.capital;
 }
+
+/** "Had we run out we could have opened 3-0, which is thicker": what the clause says is so, whatever happened. */
+export function toldAside(items: readonly Item[], at: number): boolean {
+  const which = items.slice(0, at).findLastIndex((item) => item.word === 'which');
+  if (which < 1 || items[which - 1]!.word !== ',' || at - which > 6) return false;
+  return (
+    /^(?:is|are)$/.test(items[which + 1]!.word) &&
+    items.slice(which + 2, at).every(({ word }) => PLAIN.test(word))
+  );
+}
+const PLAIN =
+  /^(?:an?|one|two|the|step|steps|size|sizes|even|much|far|slightly|bit|little|rather|still|also|just|of|course)$/;
 
 function labelled(scene: Scene, first: number): boolean {
   const colon = scene.items.findIndex((item) => item.word === ':');

@@ -3,7 +3,7 @@ import { compound } from './compound.ts';
 import { conditional } from './conditional.ts';
 import type { Reading } from './constructions/model.ts';
 import { onceSaid } from './errata.ts';
-import { disputed, framed, graded, oddOneOut, onlyOne } from './framing.ts';
+import { disputed, endorsed, framed, graded, oddOneOut, onlyOne } from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
@@ -43,11 +43,12 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
       : frame === 'denied'
         ? whole(scene, reading)
         : frame;
-  if (graded(scene) || disputed(scene) || onlyOne(scene) || oddOneOut(scene)) return 'quoted';
+  const held = endorsed(scene, reading);
+  if ((!held && graded(scene)) || disputed(scene) || onlyOne(scene) || oddOneOut(scene)) return 'quoted';
   if (rejected(scene) || mistake(scene, reading)) return 'quoted';
-  if (reported(scene, reading) && !(reading.claim.kind === 'existence' && packed(scene, reading)))
+  if (!held && reported(scene, reading) && !(reading.claim.kind === 'existence' && packed(scene, reading)))
     return 'quoted';
-  if (hearsay(scene, reading)) return 'quoted';
+  if (!held && hearsay(scene, reading)) return 'quoted';
   if (
     reading.claim.kind !== 'existence' &&
     !reading.unconditional &&

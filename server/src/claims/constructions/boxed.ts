@@ -34,13 +34,17 @@ const MARKS =
   /^(?:marked|labelled|labeled|printed|reads?|says?|shows?|shown|see|find|called|calls|stands?|carries|carry|bears?|has|gives?|is|are|will|'ll)$/;
 const OTHERWISE =
   /^(?:beside|next|another|other|others|neighbouring|different|above|below|under|over|but|unlike|instead|than|mistake|mistaken|mistakenly|wrong|wrongly|confused|confusing|asked|expected|wanted|needed|if|whether|unless|or|gut|catgut|chromic|old|older|former|formerly|used|near|nearest)$/;
-const otherwise = ({ word }: { readonly word: string }): boolean => OTHERWISE.test(word) || NEGATIONS.has(word);
+const otherwise = ({ word }: { readonly word: string }): boolean =>
+  OTHERWISE.test(word) || NEGATIONS.has(word);
 
 /** "On the label of the 3-0 silk you'll also see metric 3": the number is the last thing said of the one thread. */
 function here(scene: Scene, left: Group, right: Group): Reading[] {
   const between = joined(scene.items, left.to + 1, right.from);
   if (left.sizes[0]!.system !== 'usp' || left.sizes.length > 1 || left.from > right.from) return [];
-  if (!OF_BOX.test(joined(scene.items, 0, left.from)) && !/\b(?:box|label|packet|pack|wrapper|foil|sachet)\b/.test(between))
+  if (
+    !OF_BOX.test(joined(scene.items, 0, left.from)) &&
+    !/\b(?:box|label|packet|pack|wrapper|foil|sachet)\b/.test(between)
+  )
     return [];
   if (!SEEN.test(between) || right.from - left.to > 10) return [];
   // What stands before the thread says where the number is found, not what is measured.
@@ -54,7 +58,8 @@ function here(scene: Scene, left: Group, right: Group): Reading[] {
     to: right.to,
   }));
 }
-const OF_BOX = /\b(?:box|label|packet|pack|wrapper|foil|sachet|carton)s? (?:of|for|on|with) (?:an?|the|our|your|every|each)?(?: |$)?$/;
+const OF_BOX =
+  /\b(?:box|label|packet|pack|wrapper|foil|sachet|carton)s? (?:of|for|on|with) (?:an?|the|our|your|every|each)?(?: |$)?$/;
 const SEEN =
   /(?:^| )(?:(?:you|we|they|one)(?: will|'ll| can)?(?: also| then)? (?:see|read|find)|you'll (?:also )?(?:see|read|find)|(?:it|that|which)? ?(?:also )?(?:says|reads|shows|carries|bears|gives)|stands|is (?:also )?(?:marked|printed|labelled|labeled))(?: as| also| the number| its)?$/;
 

@@ -144,8 +144,8 @@ function pairUp(
     if (cs.length === gs.length && alternate(cs, gs))
       return cs.map((c, i): [Colour, Group] => [c, gs[i]!]).filter(([c, g]) => tied(items, c, g));
     if (cs.length === gs.length && cs.length > 1) return touching(items, cs, gs);
-    if (gs.length === 1 && cs.length === 2 && onBoth(items, cs))
-      return cs.map((c): [Colour, Group] => [c, gs[0]!]);
+    if (gs.length === 1 && cs.length >= 2 && onBoth(items, cs.slice(-2)))
+      return cs.slice(-2).map((c): [Colour, Group] => [c, gs[0]!]);
     if (gs.length > 1 && cs.length > gs.length) return nearest(items, cs, gs);
     const one = gs.length === 1 && cs.length > 1 ? cs.filter((c) => tied(items, c, gs[0]!)) : [];
     if (one.length === 1) return [[one[0]!, gs[0]!]];

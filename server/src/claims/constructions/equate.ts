@@ -29,7 +29,7 @@ export function dimensionOf(
   const opener = OPENER.exec(lead)?.[0] ?? '';
   const near = `${of} ${opener} ${own}`;
   if (PART_BETWEEN.test(own) || /\binside (?:the|an?|of|its)\b/.test(own)) return undefined;
-  if (of === '' && opener === '' && /\b(?:bore|lumen|inner|internal)\b/.test(lead)) return undefined;
+  if (of === '' && opener === '' && /(?<!-)\b(?:bore|lumen|inner|internal)\b/.test(lead)) return undefined;
   if (of !== '' && !MEASURED_NOUN.test(of)) return undefined;
   const found = [INNER, RADIUS, AROUND].filter((pattern) => pattern.test(near));
   if (found.length > 1) return undefined;

@@ -139,7 +139,7 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   if (at < 0) return alike(items, a, b);
   // "with a 20 G and a 22 G alike": with both.
   if (items[at]!.word === 'alike' && items[at - 1]?.kind === 'size') return -1;
-  if (at > b.to + 6) return -1;
+  if (at > b.to + 6 && !(at <= b.to + 18 && OF_THE_TWO.test(wordsIn(items, at - 6, at)))) return -1;
   // "for 22 G and 24 G alike": what is said holds for both.
   if (items[at]!.word === 'alike' && FOR_BOTH.test(items[a.from - 1]?.word ?? '')) return -1;
   // "000 is the same as 3-0 and thicker than 0000": what is the same stands before the other size.
@@ -147,6 +147,10 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   if (OTHER_SAME.test(wordsIn(items, at + 1, at + 5))) return -1;
   return items.slice(a.to + 1, at).some((item) => ITEM_STOPS.has(item.word)) ? -1 : at;
 }
+
+/** "…, and the two packets hold the same thickness": both are taken up again. */
+const OF_THE_TWO =
+  /(?:^|[,;] )(?:and |yet |but |so )?(?:the two|both|they|these two)(?: (?:packets|boxes|packs|threads|sutures|drawers|needles|catheters|tubes|sizes|of them))? (?:hold|contain|have|are|carry|give|measure)(?: (?:exactly|just|much))? the$/;
 
 const FOR_BOTH = /^(?:for|in|with|to|on|of|by|from|through)$/;
 

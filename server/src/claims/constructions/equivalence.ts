@@ -7,7 +7,7 @@ import type { Construction, Reading } from './model.ts';
 import { answered } from './replied.ts';
 import { beyond, crossedLength, second } from './set-apart.ts';
 import { inSum } from './sums.ts';
-import { aside, introducedBy, made, metered, read, reckoned, resumed, thought } from './told.ts';
+import { aside, endorsed, introducedBy, made, metered, read, reckoned, resumed, thought } from './told.ts';
 
 export const equivalence: Construction = {
   id: 'equivalence',
@@ -101,7 +101,8 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
       aside(items, right, between) ||
       introducedBy(items, right, between) ||
       resumed(items, right, between) ||
-      reckoned(right, between)
+      reckoned(right, between) ||
+      endorsed(between)
     ) ||
     opensTerm(scene, right) ||
     (passed(items, left) && !bothLengths(left, right) && !between.some((item) => item.word === 'talking')) ||

@@ -51,7 +51,7 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
     const above = headingCode(scene);
     return above && above !== around ? undefined : around;
   }
-  const heading = headingCode(scene);
+  const heading = tableCode(scene) ?? headingCode(scene);
   if (heading) return heading;
   const told = g.mentions[0]!.device;
   return told === 'needle' || told === 'winged-set' ? undefined : told;
@@ -122,6 +122,23 @@ function ownStretch(items: readonly Item[], c: Colour, g: Group): readonly Item[
         ? items.length
         : to + 1 + next;
   return items.slice(start, end);
+}
+
+/** What the table right above is about, by the paragraph that leads into it. */
+function tableCode({ note, passage }: Scene): Device | undefined {
+  const table = note.passages[passage.index - 1]?.cell?.table;
+  const lead = passage.cell || table === undefined ? undefined : note.tables[table]?.leadIn;
+  const found =
+    lead === undefined
+      ? undefined
+      : codeOf(
+          (note.passages[lead]?.text ?? '')
+            .toLowerCase()
+            .slice(0, 400)
+            .split(/[^a-z0-9-]+/)
+            .map((word) => ({ word })),
+        );
+  return found === 'both' ? undefined : found;
 }
 
 function headingCode(scene: Scene): Device | undefined {

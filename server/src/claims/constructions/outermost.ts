@@ -67,7 +67,7 @@ function narrowed(items: readonly Item[], at: number): boolean {
 const NARROWS = /^(?:of|for|in|on|among|amongst|with|at|during|when|if|where)$/;
 
 const SAID =
-  /(?:^|[,;—–:] (?:(?:since|because|as|for|and|so) )?(?:(?:it|that|this|which|the latter) )?|\b(?:since|because|as) (?:it|that|this) )(?:is|was|are|being|it's|=)(?: (?:by far|clearly|also|easily|simply|quite simply|still))?$/;
+  /^, (?:you|we|they) (?:hold|have|use|get|work with|are (?:holding|using|working with|left with))$|(?:^|[,;—–:] (?:(?:since|because|as|for|and|so) )?(?:(?:it|that|this|which|the latter) )?|\b(?:since|because|as) (?:it|that|this) )(?:is|was|are|being|it's|=)(?: (?:by far|clearly|also|easily|simply|quite simply|still))?$/;
 const FOLLOWS =
   /^[,:=(—–]?(?: ?(?:which|that|and that|this|it))?(?: ?(?:is|are|was|means|meaning|being|would be))?(?: ?(?:the|an?|our))?$/;
 const DRAWN =
@@ -107,11 +107,23 @@ const ENOUGH = 3;
 
 const rank = ({ system, value }: Size): number => (direction(system) === 'down' ? -value : value);
 
+/** "Aorta 3-0, femoral 5-0, the tibials 7-0. So with 7-0 you hold the …": the sizes that the sentence before lists. */
+function listed({ before }: Scene, { system, value }: Size): readonly Size[] | undefined {
+  const previous = before.at(-1);
+  const sizes = previous && previous.close !== '?' ? groups(previous.items).flatMap((g) => g.sizes) : [];
+  const all = sizes.filter((size, i) => sizes.findIndex((one) => one.value === size.value) === i);
+  return all.length >= ENOUGH &&
+    all.every((size) => size.system === system) &&
+    all.some((size) => size.value === value)
+    ? all
+    : undefined;
+}
+
 function against(scene: Scene, word: Measured, chosen: Group): Reading[] {
   const size = chosen.sizes[0]!;
-  const others = scene
-    .named(size.system, chosen.mentions[0]!.device)
-    .filter(({ value }) => value !== size.value);
+  const others = (listed(scene, size) ?? scene.named(size.system, chosen.mentions[0]!.device)).filter(
+    ({ value }) => value !== size.value,
+  );
   if (others.length < ENOUGH - 1) return [];
   const over = others.filter((other) => rank(other) > rank(size)).length;
   if (over !== 0 && over !== others.length) return [];

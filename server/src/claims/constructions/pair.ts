@@ -359,6 +359,10 @@ const DEGREE = new Set([
   'be',
   'that',
   'would',
+  'size',
+  'step',
+  'whole',
+  'full',
 ]);
 
 /** "empties", "runs", "lets blood through". */

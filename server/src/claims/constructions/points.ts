@@ -14,18 +14,23 @@ export const points: Construction = {
   needs: () => [{ like: new RegExp(`${POINT_WORDS.source}|${HEADED.source}`) }],
   read(scene) {
     const own = pointsIn(scene.items);
-    const named = own.length > 0 ? own : [...resumed(scene), ...headed(scene)].slice(0, 1);
-    return [
-      ...edges(scene, named),
-      ...edgeless(scene, named),
-      ...denied(scene, named),
-      ...cuts(scene, named),
-      ...section(scene, named),
-      ...tearing(scene, named),
-      ...sharp(scene, named),
-    ];
+    const found = own.length > 0 ? own : [...resumed(scene), ...headed(scene)].slice(0, 1);
+    const first = readFor(scene, found);
+    // "The bowel needle is a taper, and a taper has …": named again, by the clause that tells of it.
+    const again = found.length > 1 && found.every(({ id }) => id === found[0]!.id);
+    return first.length === 0 && again ? readFor(scene, found.slice(-1)) : first;
   },
 };
+
+const readFor = (scene: Scene, named: readonly PointAt[]): Reading[] => [
+  ...edges(scene, named),
+  ...edgeless(scene, named),
+  ...denied(scene, named),
+  ...cuts(scene, named),
+  ...section(scene, named),
+  ...tearing(scene, named),
+  ...sharp(scene, named),
+];
 
 /** What is said of a point without its name. */
 const HEADED = /^(?:edges?|curve|section|cross-section)$/;
@@ -128,9 +133,11 @@ function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {
       !/^(?:none|no|:|absent)$/.test(items[at + 1]?.word ?? ''));
   // "a taper needle, since a sharp edge could …": the edge is another needle's.
   const reason = between.findIndex((item) => /^(?:since|because|as|so|where|unlike|than)$/.test(item.word));
-  const foreign =
-    reason >= 0 && !between.slice(reason).some((item) => /^(?:its|it|they|their)$/.test(item.word));
-  return says && !foreign ? [reading(scene, taper, at, 'edge:some')] : [];
+  const own = between.slice(reason + 1);
+  const its = items.slice(at + 1, at + 5).some((item) => item.word === 'its');
+  const owed = reason >= 0 && its && /^(?:of )?(?:the|an?) /.test(joined(between, reason + 1));
+  const foreign = reason >= 0 && !owed && !own.some((item) => /^(?:its|it|they|their)$/.test(item.word));
+  return (says || owed) && !foreign ? [reading(scene, taper, at, 'edge:some')] : [];
 }
 
 /** "a blunt needle has a sharp tip". */

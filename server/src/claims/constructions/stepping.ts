@@ -128,7 +128,7 @@ function fragment(scene: Scene, way: Way): Group | undefined {
 
 /** "a 12 Fr is the next size up from …": the step is said of the size before. */
 const placed = (items: readonly Item[], from: number, at: number): boolean =>
-  /^(?:catheter |tube |drain |sheath |needle |cannula )?is (?:just )?(?:the next|one|a|two) (?:sizes? |steps? |full )*$/.test(
+  /^(?:(?:catheter|tube|drain|sheath|needle|cannula|silk|nylon|thread|suture) )?(?:is|,|, which is|—|\() (?:just )?(?:the next|one|a|two) (?:sizes? |steps? |full )*$/.test(
     items
       .slice(from + 1, at)
       .map(({ word }) => `${word} `)

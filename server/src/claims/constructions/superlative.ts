@@ -3,6 +3,7 @@
  * "the smallest of these three is the 10 Fr; the 12 Fr and 14 Fr are larger".
  */
 import type { Relation } from '../model.ts';
+import { textOf } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSystem, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -10,13 +11,27 @@ import { comparison } from './than.ts';
 
 export const superlative: Construction = {
   id: 'superlative',
-  needs: () => [{ sizes: 3, holds: ['superlative'] }],
+  needs: () => [
+    { sizes: 3, holds: ['superlative'] },
+    { sizes: 2, holds: ['superlative'], words: ['before', 'ahead', 'followed', 'then', 'next'] },
+  ],
   read(scene) {
     const word = measuredWords(scene.items).find(
       (m) => m.degree === 'superlative' && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
     );
     const all = groups(scene.items).flatMap(singles);
-    if (!word || all.length < 3 || !all.every((g) => sameSystem(g, all[0]!))) return [];
+    if (!word || all.length < 2 || !all.every((g) => sameSystem(g, all[0]!))) return [];
+    const leader = leading(scene, word, all);
+    if (leader)
+      return [
+        against(
+          scene,
+          word,
+          leader,
+          all.filter((g) => g.from > word.to),
+        ),
+      ];
+    if (all.length < 3) return [];
     const chosen = chosenAfter(scene, word, all) ?? chosenBefore(scene, word, all) ?? apart(scene, word, all);
     if (!chosen) return [];
     const others = all.filter((g) => g.sizes[0]!.value !== chosen.sizes[0]!.value);
@@ -69,6 +84,20 @@ function apart({ items }: Scene, word: Measured, all: readonly Group[]): Group |
     ? chosen
     : undefined;
 }
+
+/** "the 24 G is the widest we keep, before the 22 and the 20": the first of a row, and what comes after it. */
+function leading({ items }: Scene, word: Measured, all: readonly Group[]): Group | undefined {
+  const [chosen, next] = all;
+  if (!chosen || !next || chosen.to > word.at || next.from < word.to || word.at - chosen.to > 5)
+    return undefined;
+  if (!items.slice(chosen.to + 1, word.at).some((item) => BE.has(item.word))) return undefined;
+  const after = all.at(-1)!.to + 1;
+  const last = items[after + (items[after]?.deviceNoun ? 1 : 0)];
+  return AHEAD.test(textOf(items.slice(word.to + 1, next.from))) && (!last || /^[.;,!)]$/.test(last.word))
+    ? chosen
+    : undefined;
+}
+const AHEAD = /^(?:[^\s,;.:]+ ){0,7}?, (?:before|ahead of|followed by|then|next)(?: comes?| the| an?)*$/;
 
 function against(scene: Scene, word: Measured, chosen: Group, others: readonly Group[]): Reading {
   const rest: Group = {

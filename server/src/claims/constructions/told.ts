@@ -70,6 +70,12 @@ export const resumed = (items: readonly Item[], right: Group, between: readonly 
 const RESUMES =
   /^(?:\S+ )?(?:[,;—–] )?(?:and|so) (?:that|it) (?:is|measures|will be|comes to)(?: (?:about|roughly|only|just|nearly|around|some))*$/;
 
+/** "10–14 Fr, which one student correctly gave as 5 to 7 mm": told by another, and held to be right. */
+export const endorsed = (between: readonly Item[]) =>
+  ENDORSED.test(between.map((item) => item.word).join(' '));
+const ENDORSED =
+  /^(?:\S+ )?, which (?:\S+ ){1,5}?(?:(?:correctly|rightly) (?:\S+ )?(?:gave|put|quoted|called|made|reckoned|worked out|answered|said|knew)|(?:gave|put|quoted|reckoned|answered|knew) (?:it )?(?:correctly|rightly))(?: (?:as|at|to be|is))?(?: (?:about|roughly|around|nearly))?$/;
+
 /** "18 Ch: take off a third, 12 mm", "15 Fr over pi, 4.8 mm": the sum is told on the way. */
 export const reckoned = (right: Group, between: readonly Item[]) =>
   LENGTHS.has(right.sizes[0]!.system) && RECKONS.test(between.map((item) => item.word).join(' '));

@@ -60,7 +60,8 @@ function spoken(between: readonly Item[]): readonly Item[] {
     /^(?:the|our|an?|my|your|his|her|their)$/.test(between[1]!.word) &&
     VERBS.test(between[close + 1]?.word ?? '');
   return (aside ? between.slice(close + 1) : between).filter(
-    (item, i, all) => !/^(?:on|with)$/.test(item.word) || !/^(?:count|reckon|plan|bank)$/.test(all[i - 1]?.word ?? ''),
+    (item, i, all) =>
+      !/^(?:on|with)$/.test(item.word) || !/^(?:count|reckon|plan|bank)$/.test(all[i - 1]?.word ?? ''),
   );
 }
 const VERBS = /^(?:is|was|measures?|measured|comes?|came|has|runs?)$/;

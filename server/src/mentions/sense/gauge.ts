@@ -96,7 +96,8 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
   if (weighed && /[0-9]\s/.test(match)) return NOTHING;
   if (/\bmeant by\b/i.test(place.scene.brief)) return NOTHING;
   if (notes.smallLetterGauge && !weighed) return size('needle-gauge', 'own-style', match);
-  if (!weighed && !WRITTEN.test(place.before) && besideOwnGauge(place)) return size('needle-gauge', 'gauge-near', match);
+  if (!weighed && !WRITTEN.test(place.before) && besideOwnGauge(place))
+    return size('needle-gauge', 'gauge-near', match);
   return ask(
     [
       reading(phrase(READING.needle, { value }), `${value} G`, { system: 'needle-gauge', value }),

@@ -19,7 +19,10 @@ const STATISTIC =
 
 export function wireSense(place: Place, match: string, spokenDigits: boolean): Verdict {
   if (/\b(?:p|alpha|α|r|hr|or)\s?[=<>]\s?$/i.test(place.before)) return NOTHING;
-  if (/\b(?:brackets?|slots?|arch ?wires?|orthodontic)\b/i.test(place.text) && !/^\swires?\b/.test(place.after))
+  if (
+    /\b(?:brackets?|slots?|arch ?wires?|orthodontic)\b/i.test(place.text) &&
+    !/^\swires?\b/.test(place.after)
+  )
     return NOTHING;
   if (STATISTIC.test(place.before) || /^\s?(?:s|secs?|mg|ml|per)\b/i.test(place.after)) return NOTHING;
   if (!isWire(place.devices) && ofOtherTrade(place)) return NOTHING;

@@ -29,6 +29,8 @@ const reason = (items: readonly Item[], i: number): boolean => {
 function another(items: readonly Item[], i: number, kind: Claim['kind']): boolean {
   if (items[i]!.word !== 'and' || i === 0) return false;
   const next = ARTICLE.test(items[i + 1]?.word ?? '') ? items[i + 2] : items[i + 1];
+  // "one and the same" is one thing.
+  if (items[i - 1]!.word === 'one' && next?.word === 'same') return false;
   return kind === 'property' || (kind === 'comparison' && next?.kind !== 'size');
 }
 

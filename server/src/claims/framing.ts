@@ -97,7 +97,8 @@ export function onlyOne({ note, passage, sentence }: Scene): boolean {
   if (text.length > 1200) return false;
   if (ONLY.test(text.slice(sentence.end))) return true;
   const next = note.passages[index + 1];
-  if (next && asksToJudge(next)) return true;
+  // As a heading it opens what comes below.
+  if (next && next.kind !== 'heading' && asksToJudge(next)) return true;
   for (let at = index + 1; at <= index + 3 && at < note.passages.length; at++)
     if (opensWithOnly(note.passages[at]!)) return true;
   return false;

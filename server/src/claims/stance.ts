@@ -126,6 +126,7 @@ export function rejects(sentence: Sentence): boolean {
   if (first === undefined) return false;
   const text = words.slice(0, 8).join(' ');
   if (CALLED_WRONG.test(text) || text === 'the reverse') return true;
+  if (GIVEN_UP.test(words.slice(0, 16).join(' '))) return true;
   const opening = REJECTING_OPENINGS.find((one) => text.startsWith(one));
   // "It is not true that …" opens a statement of its own; "It is not." rejects.
   if (opening) return words.length <= opening.split(' ').length + 4 || !/^it\b/.test(opening);
@@ -134,7 +135,11 @@ export function rejects(sentence: Sentence): boolean {
 
 /** "That quotation is wrong." */
 const CALLED_WRONG =
-  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b/;
+  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b/;
+
+/** "That is a tidy idea, but it is mistaken." */
+const GIVEN_UP =
+  /^(?:that|this|it) (?:is|was|sounds|looks|seems) (?:\S+ ){1,8}?(?:but|yet|and) (?:(?:it|that|this) )?(?:is|was|isn't) (?:quite |simply |plainly |also |still )?(?:wrong|false|mistaken|incorrect|untrue|backwards|nonsense|a (?:myth|mistake)|not (?:true|so|right|correct|the case))\b/;
 
 /** "No, …", "Wrong: …": a mark right after the first spoken word. */
 function stopsAfterFirst({ items }: Sentence): boolean {
@@ -281,8 +286,9 @@ function announces(sentence: Sentence): boolean {
 }
 
 /** "Students often say …", "the old handout said …": reported before the claim, in the same clause group. */
-function reported(scene: Scene, { from }: Reading): boolean {
-  const before = scene.items.slice(0, from + 1);
+function reported(scene: Scene, { claim, from, at }: Reading): boolean {
+  // A rule takes in its whole sentence, the one who says it as well.
+  const before = scene.items.slice(0, (claim.kind === 'formula' ? at : from) + 1);
   const verb = before.findLastIndex((item) => REPORTING_VERBS.has(item.word));
   if (verb < 0 || ENDORSED.has(before[verb - 1]?.word ?? '')) return false;
   const subject = before.slice(0, verb).some((item) => REPORTED_SPEAKERS.has(item.word));

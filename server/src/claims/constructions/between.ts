@@ -21,6 +21,10 @@ const PLACES = new Set([
   'right',
   'halfway',
   'midway',
+  'half-way',
+  'mid-way',
+  'half',
+  'way',
   'in',
   'neatly',
   'just',
@@ -40,7 +44,7 @@ export const between: Construction = {
     const bounds = boundsAfter(all, at);
     if (subject?.sizes.length !== 1 || !bounds) return [];
     if (subject.sizes[0]!.system !== bounds[0].sizes[0]!.system) return [];
-    const said = scene.items.slice(subject.to + 1, at);
+    const said = sinceIt(scene.items.slice(subject.to + 1, at));
     const verbs = said.slice(resumedAt(said));
     if (
       verbs.length === 0 ||
@@ -65,6 +69,14 @@ function resumedAt(said: readonly Item[]): number {
     : 0;
 }
 
+/** "1-0 is a size of its own, and it lies half-way": the pronoun stands for the only size before. */
+function sinceIt(items: readonly Item[]): readonly Item[] {
+  const it = items.findLastIndex((item) => /^(?:it|which)$/.test(item.word));
+  return it > 0 && it <= 10 && !items.slice(0, it).some((item) => item.word === '.')
+    ? items.slice(it + 1)
+    : items;
+}
+
 /** The two ends: a list of two, a range, or two groups joined by "and". */
 function boundsAfter(all: readonly Group[], at: number): readonly [Group, Group] | undefined {
   const first = all.find((g) => g.from > at && g.from <= at + 3);
@@ -86,7 +98,7 @@ function reading(scene: Scene, subject: Group, [low, high]: readonly [Group, Gro
       low: operand(scene, low),
       high: operand(scene, high),
       inside: true,
-      ...(/^(?:halfway|midway)$/.test(scene.items[at - 1]!.word) ? { strict: true } : {}),
+      ...(/^(?:half-?way|mid-?way|way)$/.test(scene.items[at - 1]!.word) ? { strict: true } : {}),
     },
     at,
     from: subject.from,

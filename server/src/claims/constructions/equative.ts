@@ -71,7 +71,9 @@ function twoSpellings(scene: Scene, [a, b, ...more]: readonly Group[]): Reading 
   if (!a || !b || more.length > 0 || a.sizes.length !== 1 || !sameSizes(a, b)) return undefined;
   if (a.mentions[0]!.text === b.mentions[0]!.text) return undefined;
   const at = differentWord(scene, a, b);
-  return at < 0 ? undefined : { ...reading(scene, at, a, b), denied: true, own: true };
+  if (at >= 0) return { ...reading(scene, at, a, b), denied: true, own: true };
+  const same = sameWord(scene, a, b);
+  return same < 0 ? undefined : reading(scene, same, a, b);
 }
 
 /** "1-0 is a different size from 0", "2/0 and 2-0 are different threads". */
@@ -129,10 +131,12 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   if (OTHER_SAME.test(wordsIn(items, a.from - 5, a.from))) return -1;
   if (A_PART.test(wordsIn(items, a.from - 3, a.from))) return -1;
   const text = between.map((item) => item.word).join(' ');
-  if (between.length <= 12 && SAY.test(text)) return a.to + 1;
+  // "5-0 stands for five of them and is finer than 2-0": what it stands for is said, and then something else.
+  if (between.length <= 12 && SAY.test(text))
+    return /\bthan\b|\b(?:and|but|so) (?:is|are|was)\b/.test(text) ? -1 : a.to + 1;
   // "two sizes thinner than 2-0 = 4-0": what equals is the whole phrase.
   if (between.length === 1 && between[0]!.word === '=')
-    return items[a.from - 1]?.word === 'than' || reckoned(items, a, b) ? -1 : a.to + 1;
+    return items[a.from - 1]?.word === 'than' || reckoned(items, a, b) || countsZeros(items) ? -1 : a.to + 1;
   const at = items.findIndex(
     (item, i) => SAME.has(item.word) && item.word !== '=' && i > a.to && nearSizeWord(items, i),
   );
@@ -153,6 +157,14 @@ const OF_THE_TWO =
   /(?:^|[,;] )(?:and |yet |but |so )?(?:the two|both|they|these two)(?: (?:packets|boxes|packs|threads|sutures|drawers|needles|catheters|tubes|sizes|of them))? (?:hold|contain|have|are|carry|give|measure)(?: (?:exactly|just|much))? the$/;
 
 const FOR_BOTH = /^(?:for|in|with|to|on|of|by|from|through)$/;
+
+/** "Count zeros: 2-0 = 2, 4-0 = 4": how many there are. */
+const countsZeros = (items: readonly Item[]): boolean =>
+  items.some(
+    (item, i) =>
+      /^count(?:s|ing)?$/.test(item.word) &&
+      items.slice(i, i + 4).some(({ system }) => system === 'usp-zeros'),
+  );
 
 /** "4 × 6 Fr = 24 Fr", "36 Fr − 9 Fr = 27 Fr": a sum. */
 const reckoned = (items: readonly Item[], a: Group, b: Group): boolean =>

@@ -5,7 +5,7 @@ import type { Read } from '../text/scenes.ts';
 import { bodiesIn } from './entries.ts';
 import { readGrid } from './grids.ts';
 import { linesOf } from './lines.ts';
-import { LETTERS_FROM, markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
+import { LETTERS_FROM, markerNumber, numberIn, type Piece, piece, placeOf, seriesNumber } from './piece.ts';
 import { saidIn } from './verdicts.ts';
 
 export interface Entry {
@@ -69,7 +69,7 @@ const labelOf = (text: string): string =>
 
 const KEY_WORDS = /\b(?:answers?|key|solutions|marking (?:guide|scheme))\b/i;
 const OPENS_KEY =
-  /^\W*(?:answer key|(?:(?:right|correct|model) )?answers|key|solutions|gaps(?=\s*:))\b|^\W*a\s?1\b(?=.*\ba\s?2\b)/i;
+  /^\W*(?:answer key|(?:(?:right|correct|model) )?answers|key|solutions|gaps(?=\s*:))\b|^\W*a\s?1\b(?=[\s\S]{0,300}\ba\s?2\b)/i;
 const ENTRY =
   /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
 /** "a) false", "b = T". */
@@ -78,7 +78,8 @@ const LETTERED_TRUTH = /(?:^|[\n\s,;])\(?([a-h])[).:]?\s*[-–—=:]*\s*(true|fa
 /** "Key to 1: option 3". */
 const KEY_TO =
   /\b(?:key|answer) to (?:q(?:uestion)? ?)?(\d{1,2})\s*[:=—–-]\s*(?:option |choice )?([A-Fa-f1-6])\b/gi;
-const OPENING = /^[\s*(]*(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?:[).:,;—–-]|\s|$)/i;
+const OPENING =
+  /^[\s*(]*(?:(?:option|choice|answer) \(?)?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?:[).:,;—–-]|\s|$)/i;
 
 /** Question number → what the key says, section by section. */
 export function answersOf(note: Note, reads: readonly Read[]): Answers {
@@ -183,14 +184,22 @@ function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entr
       add(table, number, answer, piece(read, end - answer.length, end), body(number));
     }
   };
+  // "A2" is the answer to the second question, or the second of series A.
+  const labelled = (number: number, at: number): number[] =>
+    number < LETTERS_FROM && /(?:^|[^A-Za-z])A[1-9]\d?\W*$/.test(text.slice(Math.max(0, at - 10), at))
+      ? [number, seriesNumber('A', `${number}`)]
+      : [number];
   const first = bodies[0]?.span.start ?? line.end;
   for (const { number, span } of bodies) {
     const own = text.slice(span.start, span.end);
     const opening = OPENING.exec(own);
     if (opening) {
       const start = span.start + own.indexOf(opening[1]!);
-      add(table, number, opening[1]!, piece(read, start, start + opening[1]!.length), body(number));
-    } else add(table, number, own.trim(), piece(read, span.start, span.end), body(number));
+      const at = piece(read, start, start + opening[1]!.length);
+      for (const label of labelled(number, span.start)) add(table, label, opening[1]!, at, body(number));
+    } else
+      for (const label of labelled(number, span.start))
+        add(table, label, own.trim(), piece(read, span.start, span.end), body(number));
   }
   const said = saidIn(text.slice(line.start));
   for (const { number, answer, at, end } of said)

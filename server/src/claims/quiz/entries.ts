@@ -1,7 +1,7 @@
 /** The entries of an answer section in one line: "1 b, 2 a", "(1) pink; (2) 6 mm", "A1 7-0. A2 silk.", "a) 7 Fr. b) 0.035." */
 import { matchesOf } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
-import { compositeNumber, LETTERS_FROM, placeOf, ROMAN, ROMANS_FROM } from './piece.ts';
+import { compositeNumber, LETTERS_FROM, placeOf, ROMAN, ROMANS_FROM, seriesNumber } from './piece.ts';
 
 export interface Body {
   readonly number: number;
@@ -12,7 +12,7 @@ export interface Body {
 const OPENER =
   /^[\s*_(>–—-]*(?:(?:answer key|answers?|key|solutions?|gaps|marking (?:guide|scheme))\b[^:.\n]{0,24}[:.)–—-]?\s*)?/i;
 const MARK =
-  /(?:^|(?<=[\s,;.(|·/]))(?:(?:q(?:uestion)?|a(?:nswer|ns)?|no\.|item|#)\s*)?[(*]*([1-9]\d?\.\d{1,2}|\d{1,2}|[ivx]{1,4}|[a-h])[*]*(?:(\s*[).:=>→–—-]+(?!\d)|,(?=\s))|(?=\s|$))/gi;
+  /(?:^|(?<=[\s,;.(|·/]))(?:(?:q(?:uestion)?|a(?:nswer|ns)?|no\.|item|#)\s*)?[(*]*([1-9]\d?\.\d{1,2}|\d{1,2}|[b-pr-z][1-9]\d?(?!\d)|[ivx]{1,4}|[a-h])[*]*(?:(\s*[).:=>→–—-]+(?!\d)|,(?=\s))|(?=\s|$))/gi;
 
 interface Mark {
   readonly number: number;
@@ -44,7 +44,9 @@ function marksIn(line: string, from: number): Mark[] {
   return matchesOf(line, MARK).flatMap((match) => {
     const written = match[1]!;
     const style = (match[2] ?? '').trim().slice(0, 1);
-    const lettered = /[a-z]/i.test(written);
+    const lettered = /^[a-z]+$/i.test(written);
+    // "B2" counts; "c5" within a sentence does not.
+    if (/^[a-z]\d/.test(written)) return [];
     // A letter without a bracket or a stop is a word, or the answer itself.
     if (match.index < from || (lettered && !/[).:]/.test(style))) return [];
     if (style === '' && match.index > from && !opensEntry(line, from, match.index)) return [];
@@ -57,6 +59,7 @@ function marksIn(line: string, from: number): Mark[] {
 function labelOf(written: string): number | undefined {
   const [part, of] = written.split('.');
   if (of !== undefined) return compositeNumber(part!, of);
+  if (/^[a-z]/i.test(written) && /\d/.test(written)) return seriesNumber(written[0]!, written.slice(1));
   if (/\d/.test(written)) return Number(written);
   const roman = ROMAN.indexOf(written.toLowerCase());
   if (roman >= 0) return ROMANS_FROM + roman;

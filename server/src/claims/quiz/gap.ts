@@ -7,7 +7,8 @@ import type { Read } from '../text/scenes.ts';
 import { numberSize, written } from './desk.ts';
 import type { Piece } from './piece.ts';
 
-const GAP = /_{2,}|\.{4,}|…(?:\s*…)*|\[\s*(?:\.{2,}|…|_+|\?)?\s*\]|\(\s*(?:\.{2,}|…|_+|\?)\s*\)|‗{2,}/g;
+const GAP =
+  /_{2,}|\.{4,}|…(?:\s*…)*|\[\s*(?:\.{2,}|…|_+|\?)?\s*\]|\(\s*(?:\.{2,}|…|_+|\?)\s*\)|‗{2,}|(?<=[=≈] ?)\?(?= ?(?:mm|Fr|Ch|G|gauge|French|inch|in)\b)/g;
 
 /** The one gap of a line; of several none can be told from the other. */
 export function gapIn(read: Read, { start, end }: Span): Span | undefined {

@@ -4,7 +4,7 @@ import { labelNumber, type Piece, piece } from './piece.ts';
 
 type Grid = readonly (readonly (Read | undefined)[])[];
 const NUMBER_CELL =
-  /^(?:(?:q(?:uestion)?|item|no\.?|#)\s*)?\(?([1-9]\d?\.\d{1,2}|\d{1,2}|i{1,3}|iv|vi{0,3}|ix|x)[.)]?\)?$/i;
+  /^(?:(?:q(?:uestion)?|item|no\.?|#)\s*)?\(?([1-9]\d?\.\d{1,2}|\d{1,2}|[a-z][1-9]\d?|i{1,3}|iv|vi{0,3}|ix|x)[.)]?\)?$/i;
 /** A letter alone, or a letter with the choice or a reason after it. */
 const ANSWER_CELL = /^\(?(true|false|[A-FTa-ft])\)?(?:\.?$|[.,:;)—–(-]\s*\S|\s+[(—–-]|\s*[,;])/i;
 const ANSWER_HEADER =
@@ -26,12 +26,18 @@ export function readGrid(rows: Grid, add: (number: number, answer: string, at: P
       const letter =
         ANSWER_CELL.exec(text)?.[1] ?? (beside ? /^\(?([A-Fa-f])\)?\s/.exec(text)?.[1] : undefined);
       if (answer && text !== '' && (letter || beside))
-        add(labelOf(number[1]!), letter ?? text, piece(answer, 0, answer.passage.text.length));
+        for (const label of labelsOf(number[1]!))
+          add(label, letter ?? text, piece(answer, 0, answer.passage.text.length));
     });
   });
 }
 
-const labelOf = (written: string): number => labelNumber(`${written}. `) ?? Number(written);
+/** "A1" is the first of series A, or the answer to the first question. */
+function labelsOf(written: string): number[] {
+  const label = labelNumber(`${written.toUpperCase()}. `) ?? labelNumber(`${written}. `);
+  const answer = /^a\d/i.test(written) ? [Number(written.slice(1))] : [];
+  return [label ?? Number(written), ...answer];
+}
 
 /** For each row the answers under it: the row that calls itself the key, else the first of letters. */
 function answerRows(rows: Grid): readonly (Grid[number] | undefined)[] {

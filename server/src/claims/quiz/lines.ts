@@ -13,3 +13,18 @@ export function linesOf({ passage }: Read): Span[] {
   }
   return lines;
 }
+
+/** "Q1 thicker: 3-0 / 4-0? ‖ Q2 9 mm = ? Fr": several questions on one line, each opened by its number; else the line. */
+export function askedOn({ passage }: Read, line: Span): Span[] {
+  const { start, end } = line;
+  if (end - start > LONGEST_ROW || !/^\W{0,3}Q ?1?\d\b/.test(passage.text.slice(start, start + 8)))
+    return [line];
+  const starts = [...passage.text.slice(start, end).matchAll(/(?:^|\s)(?=Q ?1?\d\b)/g)];
+  return starts.length < 2
+    ? [line]
+    : starts.map(({ index }, i) => ({
+        start: start + index,
+        end: start + (starts[i + 1]?.index ?? end - start),
+      }));
+}
+const LONGEST_ROW = 800;

@@ -9,7 +9,7 @@ import { REPORTED_SPEAKERS } from '../words/frames.ts';
 import { type Desk, spanOf } from './desk.ts';
 import { bodiesIn } from './entries.ts';
 import { bracketed, gapIn } from './gap.ts';
-import { linesOf } from './lines.ts';
+import { askedOn, linesOf } from './lines.ts';
 import { LETTERS_FROM, type Piece, piece } from './piece.ts';
 
 export interface Pair {
@@ -73,7 +73,7 @@ export function replyIn(read: Read, span: Span): Reply {
 }
 
 const QUESTION_LABEL =
-  /^\s*(?:(?:q(?:uestion)?|(?:card )?front|term|prompt|card|ask|viva)\s*\d{0,2}\s*[.:)–—-]|\d{1,2}\.\d{1,2}[.)]?\s|\(?[ivx]{1,4}[.)]\s|\d{1,2}[.)]\s)\s*/i;
+  /^\s*(?:(?:q(?:uestion)?|(?:card )?front|term|prompt|card|ask|viva)\s*\d{0,2}\s*[.:)–—-]|\d{1,2}\.\d{1,2}[.)]?\s|[a-z][1-9]\d?(?:[.:)]|\s[–—-]+|(?=\s))\s|\(?[ivx]{1,4}[.)]\s|\d{1,2}[.)]\s)\s*/i;
 
 /** A question without "Q:", "3)", "Tutor:". */
 export function questionIn(read: Read, span: Span): Piece {
@@ -102,6 +102,7 @@ function prompted(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] 
   const lines = linesOf(read);
   return lines.flatMap((line, i) => {
     const text = read.passage.text.slice(line.start, line.end);
+    if (askedOn(read, line).length > 1) return [];
     const below = lines[i + 1];
     const next = desk.reads[read.passage.index + 1];
     if (below && DEFINES.test(read.passage.text.slice(below.start, below.end)))
@@ -159,7 +160,9 @@ function tailed(read: Read): Pair[] {
 /** A sentence that asks, or a line with a gap, and what is said next. */
 function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
   const lines = linesOf(read);
-  const gaps = lines.flatMap((line, i) => gapped(desk, read, line, lines[i + 1]));
+  const gaps = lines.flatMap((line, i) =>
+    askedOn(read, line).length > 1 ? [] : gapped(desk, read, line, lines[i + 1]),
+  );
   const asked = read.sentences.flatMap((sentence, i) =>
     sentence.close === '?' || requests(sentence) ? answered(desk, read, sentence, i, offered) : [],
   );

@@ -58,6 +58,8 @@ export function markerNumber(note: Note, read: Read): number | undefined {
 export const numberIn = (text: string): number | undefined => {
   const parts = /^\s*\(?(?:q(?:uestion)?\s*)?([1-9]\d?)\.(\d{1,2})(?=[\s).:]|$)/i.exec(text);
   if (parts) return compositeNumber(parts[1]!, parts[2]!);
+  const own = /^[\s*(]*([A-PR-Z])([1-9]\d?)(?=[\s).:*–—-]|$)/.exec(text);
+  if (own) return seriesNumber(own[1]!, own[2]!);
   const match = /^\s*\(?(?:q(?:uestion)?\s*(\d{1,3})|(\d{1,3})[).:])(?=[\s).:]|$)/i.exec(text);
   return match ? Number(match[1] ?? match[2]) : undefined;
 };
@@ -66,6 +68,11 @@ export const numberIn = (text: string): number | undefined => {
 export const compositeNumber = (part: string, number: string): number =>
   PARTS_FROM + Number(part) * 100 + Number(number);
 const PARTS_FROM = 100_000;
+
+/** "B2", "P3": the second of series B. "Q2" is plainly the second. */
+export const seriesNumber = (letter: string, number: string): number =>
+  SERIES_FROM + letter.toUpperCase().charCodeAt(0) * 100 + Number(number);
+const SERIES_FROM = 300_000;
 
 /** "(iv)": counted by roman numerals. */
 export const romanNumber = (text: string): number | undefined => {

@@ -64,7 +64,11 @@ function gap(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const scene = sceneOf(desk, pair.question);
   if (!items) return undefined;
   if (!scene || (!pair.marked && pair.reply.items.length > 5)) return [];
-  return asserted(readAs(scene, items), pair);
+  // Whether a writing exists is read from one passage, never from two put together.
+  return asserted(
+    readAs(scene, items).filter((claim) => claim.kind !== 'existence'),
+    pair,
+  );
 }
 
 /** "Is a 16 G wider or narrower than a 20 G? Wider.", "is (wider / narrower) than": the word chosen takes the place of both. */

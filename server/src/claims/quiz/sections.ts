@@ -5,7 +5,7 @@ import type { Read } from '../text/scenes.ts';
 import type { Answers } from './answers.ts';
 import { type Desk, wholePiece } from './desk.ts';
 import { gapIn } from './gap.ts';
-import { linesOf } from './lines.ts';
+import { askedOn, linesOf } from './lines.ts';
 import { type Pair, questionIn, replyIn } from './pairs.ts';
 import { labelNumber, markerNumber, type Piece } from './piece.ts';
 
@@ -61,19 +61,26 @@ export function sectionPairs({ note, reads }: Desk, answers: Answers): Pair[] {
 }
 
 function numbered(note: Note, read: Read, answers: Answers): Pair[] {
-  return linesOf(read).flatMap((line, i) => {
-    const text = read.passage.text.slice(line.start, line.end);
-    const head = text.slice(0, 14);
-    const number = labelNumber(head) ?? (i === 0 ? markerNumber(note, read) : undefined);
-    const entry = number === undefined ? undefined : answers.find(number, read);
-    const given = entry?.body ?? entry?.at;
-    if (!given || given.read === read || given.read.passage.index < read.passage.index) return [];
-    const asks = text.includes('?') || CHOICE.test(text) || gapIn(read, line);
-    if (!asks && !orderCue(questionIn(read, line).items)) return [];
-    const reply = replyIn(given.read, firstSentence(given));
-    return [{ question: questionIn(read, line), reply: reply.piece, marked: true }];
-  });
+  return linesOf(read)
+    .flatMap((line) => askedOn(read, line))
+    .flatMap((line, i) => {
+      const text = read.passage.text.slice(line.start, line.end);
+      const head = text.slice(0, 14);
+      const number = labelNumber(head) ?? (i === 0 ? markerNumber(note, read) : undefined);
+      const entry = number === undefined ? undefined : answers.find(number, read);
+      const given = entry?.body ?? entry?.at;
+      if (!given || given.read === read || given.read.passage.index < read.passage.index) return [];
+      const asks =
+        text.includes('?') || CHOICE.test(text) || gapIn(read, line) || REQUEST.test(text.slice(0, 60));
+      if (!asks && !orderCue(questionIn(read, line).items)) return [];
+      const reply = replyIn(given.read, firstSentence(given));
+      return [{ question: questionIn(read, line), reply: reply.piece, marked: true }];
+    });
 }
+
+/** "State the colour of a 22 G cannula." behind its number. */
+const REQUEST =
+  /^[^a-z]{0,6}(?:[a-z]?\d{1,2}\b[^a-z]{0,6})?(?:state|name|give|find|work out|calculate|convert|say|write down|what|which|how|tell)\b/i;
 
 /** "is (thinner / thicker) than": one of the two is to be chosen. */
 const CHOICE = /\([^()/\n]{2,24}\/[^()/\n]{2,24}\)/;

@@ -11,6 +11,7 @@ import { OPTION_LEAD } from '../words/frames.ts';
 import { settleAlternatives } from './alternatives.ts';
 import { type Item, readItems } from './items.ts';
 import { lineAt } from './lines.ts';
+import { otherListNearer } from './list-order.ts';
 import { placed } from './place.ts';
 import { quotationSpans } from './quotations.ts';
 import { type Scene, wordsOf } from './scene.ts';
@@ -169,6 +170,7 @@ function keyedElsewhere(
   const entry = number === undefined ? undefined : answers.find(number, read);
   // Beside a statement that offers no choices an F is not the sixth of them.
   if (KEYED_AT_HEAD.test(text.slice(line, line + 30))) return {};
+  if (entry && otherListNearer(note, read.passage, number ?? 0, entry.at.read.passage.index)) return {};
   if (entry && ofOtherSizes(entry.body, sentence)) return { truthItem: true };
   const key = entry?.answer === 'f' ? 'false' : entry?.answer;
   const listed = number !== undefined && answers.judges;

@@ -62,6 +62,8 @@ function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Ment
   if (!suits(system, bare) && !thickThread(place, system, bare)) return undefined;
   if (LABELLED.test(place.before) || counts(place.after) || says(place.before) || isThird(place, bare))
     return undefined;
+  // "2-0 = 2, 4-0 = 4": how many zeros there are.
+  if (/(?:^|[^0-9])([0-9]{1,2})-0\s?=\s?$/.exec(place.before)?.[1] === `${bare.value}`) return undefined;
   if (!isClosed(place, bare) && !/^(?:\s?[/–-]|\s\([a-z])/.test(place.after)) return undefined;
   return mentionOf(place, bare, size(system, 'chain', neighbour.text));
 }

@@ -1,0 +1,29 @@
+/** Which of several numbered lists of a note a key further down belongs to: the last one above it that counts as far. */
+import type { Note, Passage } from '../../notes/model.ts';
+import { remembered } from './remember.ts';
+
+interface Numbered {
+  readonly list: number;
+  readonly from: number;
+  count: number;
+}
+
+/** Outermost numbered lists, in their order. */
+const numberedLists = remembered((note: Note): readonly Numbered[] => {
+  const found = new Map<number, Numbered>();
+  for (const { list, index, cell } of note.passages) {
+    if (!list?.ordered || list.depth > 0 || cell) continue;
+    const known = found.get(list.list);
+    if (known) known.count = Math.max(known.count, list.index + 1);
+    else found.set(list.list, { list: list.list, from: index, count: list.index + 1 });
+  }
+  return [...found.values()];
+});
+
+/** Another numbered list that counts as far stands between this passage's own and the key. */
+export function otherListNearer(note: Note, { list, index }: Passage, number: number, key: number): boolean {
+  if (!list?.ordered || list.depth > 0) return false;
+  const lists = numberedLists(note);
+  const last = lists.findLast((one) => one.from < key && one.count >= number);
+  return last !== undefined && last.from > index && last.list !== list.list;
+}

@@ -58,7 +58,18 @@ describe('a mark', () => {
 
   it('that can go says so, one without a reason asks for it', () => {
     expect(analyseWhole(`${MARK}\n`).findings).toMatchObject([
-      { says: 'This mark covers no finding.', unnecessary: true, fixes: [{ title: 'Remove the mark' }] },
+      {
+        says: 'This mark covers no finding.',
+        holds: 'It can go.',
+        unnecessary: true,
+        fixes: [
+          {
+            title: 'Remove the mark',
+            safety: 'safe',
+            edits: [{ span: { start: 0, end: MARK.length }, text: '' }],
+          },
+        ],
+      },
     ]);
     expect(analyseWhole('<!-- wrong on purpose: -->\n').findings).toEqual([
       {

@@ -55,6 +55,11 @@ describe('the style of a course', () => {
       'At least 18 G.',
       'A size 1 nylon suture.',
       'A 0.035 in guidewire.',
+      'A Hegar 8 dilator.',
+      'A metric 3 thread.',
+      'A size 0 silk.',
+      'A 1-0 silk.',
+      'A 18 G to 20 G needle.',
     ])
       expect([text, mended('house-style', text, all)]).toEqual([text, text]);
     expect(mended('house-style', 'An 18 G needle.', { french: '14Fr' })).toBe('An 18 G needle.');
@@ -75,13 +80,22 @@ describe('the style of a course', () => {
   );
 
   it('says how it is written and how it should be', () => {
-    const [one] = findings('Take 3/0 silk.', { usp: '2-0' });
-    expect(one).toMatchObject({
-      severity: 'hint',
-      says: '“3/0” is not how this course writes the size.',
-      holds: 'Here it is written 3-0.',
-      fixes: [{ title: 'Write 3-0', safety: 'safe' }],
-    });
+    const span = { start: 5, end: 8 };
+    expect(findings('Take 3/0 silk.', { usp: '2-0' })).toEqual([
+      {
+        check: 'house-style',
+        kind: 'style',
+        severity: 'hint',
+        span,
+        says: '“3/0” is not how this course writes the size.',
+        holds: 'Here it is written 3-0.',
+        source: 'course settings',
+        sources: [],
+        fixes: [{ title: 'Write 3-0', safety: 'safe', edits: [{ span, text: '3-0' }] }],
+        related: [],
+        derivation: [],
+      },
+    ]);
   });
 });
 

@@ -21,8 +21,8 @@ const shape = (things: string, scale: string): RegExp =>
     `(?:^|[ ,;])${things} (?:${HOW} )?(?:simply |just |always |usually )?${BY} ${scale}(?: scale| system| numbers?| units?| sizes?)?(?= [.,;:!)]| and | but | while | whereas |$)`,
   );
 const SHAPES: readonly { readonly pattern: RegExp; readonly formula: string; readonly french: boolean }[] = [
-  { pattern: shape(NEEDLES, '(?:french|charri[eè]re)'), formula: 'needle-in-french', french: true },
-  { pattern: shape(TUBES, '(?:gauges?|needle gauge)'), formula: 'catheter-in-gauge', french: false },
+  { pattern: shape(NEEDLES, '(?:french|charri[eè]re)'), formula: 'needles-in-french', french: true },
+  { pattern: shape(TUBES, '(?:gauges?|needle gauge)'), formula: 'catheters-in-gauge', french: false },
 ];
 /** Without a verb of its own a thing leans on one before it: "catheters go by gauge and …", "we count …". */
 const LED = new RegExp(

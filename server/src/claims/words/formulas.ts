@@ -123,8 +123,8 @@ export const FORMULAS: readonly FormulaRow[] = [
     true: false,
     ...wire,
   },
-  things('needle-in-french', 'needle-gauge', 'needles are sized in French'),
-  things('catheter-in-gauge', 'french', 'urinary catheters, drains or feeding tubes are sized by gauge'),
+  things('needles-in-french', 'needle-gauge', 'needles are sized in French'),
+  things('catheters-in-gauge', 'french', 'urinary catheters, drains or feeding tubes are sized by gauge'),
   {
     id: 'gauge-is-length',
     system: 'needle-gauge',

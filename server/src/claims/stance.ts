@@ -167,6 +167,7 @@ function mistake(scene: Scene, reading: Reading): boolean {
       (MISTAKE_WORDS.has(item.word) || slips(scene.items, i)) &&
       i <= last + 9 &&
       !deniedMistake(scene.items, i) &&
+      !goesWrong(scene.items, i) &&
       !runsWrong(scene.items, i) &&
       !consequence(scene.items, i, reading),
   );
@@ -258,6 +259,13 @@ function exercise(scene: Scene, { from, at }: Reading): boolean {
   );
 }
 const EXERCISES = new Set(['correct', 'fix', 'mend', 'repair', 'rewrite', 'amend', 'improve', 'discuss']);
+
+/** "Remember this, because it is the first thing that goes wrong: …": what is to be remembered follows. */
+const goesWrong = (items: readonly Item[], i: number) =>
+  items[i]!.word === 'wrong' &&
+  /^(?:remember|learn|note|keep|know|mind)$/.test(items[0]!.word) &&
+  /^(?:goes|go|gets|get)$/.test(items[i - 1]?.word ?? '') &&
+  items[i + 1]?.word === ':';
 
 /** "gauge runs the wrong way round": said of the scale. */
 const runsWrong = (items: readonly Item[], i: number) =>

@@ -33,6 +33,10 @@ const MORE_WORDS = [
     'diamond',
     'trocar',
     'round-bodied',
+    'pencil-point',
+    'pencil-points',
+    'pencil point',
+    'pencil points',
   ],
   ...['wrong on purpose', 'sizes table', 'sizes chart'],
 ];

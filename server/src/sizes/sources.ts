@@ -207,6 +207,10 @@ export const SOURCES: Readonly<Record<SourceKey, Source>> = {
     short: 'Urinary catheter sizes and colours',
     cite: 'Nursing and supplier pages on urinary catheter sizes and colours',
   },
+  immunisation: {
+    short: 'General best practice guidelines for immunization',
+    cite: 'General best practice guidelines for immunization; handbook tables of needle size for vaccines',
+  },
   ng: {
     short: 'Nursing articles on nasogastric tube size',
     cite: 'Nursing articles on nasogastric tube size',

@@ -28,8 +28,18 @@ export const COMES =
 
 /** "asks for a grey cannula they are asking for", "of the white-funnelled catheter has failed, expect to find". */
 export const EXPECTED =
-  /(?:^| )(?:(?:they|you|we|he|she) (?:are |is |will be |will |must |can )?(?:ask(?:s|ing)?(?: you)? for|after|mean(?:s|ing)?|want(?:s|ing)?|hold(?:ing)?|look(?:ing)? at|get(?:ting)?)|expect(?: to (?:find|see|get))?|(?:it|that|this) (?:is|will be|must be|has to be|is going to be|means)|(?:is|are|was) called)(?: an?| the| size)*$/;
+  /(?:^| )(?:(?:they|you|we|he|she) (?:are |is |will be |will |must |can )?(?:ask(?:s|ing)?(?: you)? for|after|mean(?:s|ing)?|want(?:s|ing)?|hold(?:ing)?|look(?:ing)? at|get(?:ting)?)|expect(?: to (?:find|see|get))?|(?:you|we|they) (?:are |will be )?(?:deal(?:ing)? with|have|hold|get)|(?:it|that|this) (?:is|will be|must be|has to be|is going to be|means)|(?:is|are|was) called)(?: an?| the| size)*$/;
 
 /** "handed a blue cannula, recognises it as …". */
 export const KNOWN =
   /^(?:(?:one|hub|cannula|needle|catheter|cap|funnel) )?(?:, )?(?:\w+ ){0,2}?(?:recogni[sz]es?|identif(?:y|ies)|knows?|reads?|calls?|names?|takes?|treats?|counts?|makes?) (?:it|this|that|them)(?: as| to be| is| for)?(?: an?| the)?$/;
+
+/** "The 22 G, recognisable by its pink hub", "get the 24 G, so look for the yellow one". */
+export const TOLD_BY =
+  /^(?:(?:needle|cannula|catheter|one) )?, (?:(?:easily |readily |always )?(?:recogni[sz]able|recogni[sz]ed|known|told|identified|spotted|marked) by (?:its|the)|(?:so|and so|hence) (?:(?:you |we )?(?:look|ask|reach|feel) for|(?:you |we )?(?:take|grab|open|pick|fetch|want|need)) (?:an?|the))$/;
+
+/** "An orange needle is 25 G, as is the orange cannula", "a blue needle is 23 G and so is a blue cannula". */
+export const AS_IS = /^(?:, )?(?:as|and so|so) (?:is|does|are) (?:an?|the|our)?$/;
+
+/** "…, as green is its colour". */
+export const ITS_COLOUR = /^(?:(?:needle|cannula|catheter|one) )?, (?:as|since|because|for)$/;

@@ -6,14 +6,17 @@ import { textOf } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { codeOf } from '../words/codes.ts';
 import {
+  AS_IS,
   COMES,
   EXPECTED,
+  ITS_COLOUR,
   KNOWN,
   LOOSE_CAP,
   OTHER_MAKE,
   OWN_HUB,
   POINTED,
   PUT,
+  TOLD_BY,
   WANTED,
 } from './colour-links.ts';
 import { type Colour, deviceOf } from './hub-code.ts';
@@ -146,6 +149,8 @@ function pairUp(
     if (cs.length === gs.length && cs.length > 1) return touching(items, cs, gs);
     if (gs.length === 1 && cs.length >= 2 && onBoth(items, cs.slice(-2)))
       return cs.slice(-2).map((c): [Colour, Group] => [c, gs[0]!]);
+    if (gs.length === 1 && cs.length === 2 && likewise(items, cs, gs[0]!))
+      return cs.map((c): [Colour, Group] => [c, gs[0]!]);
     if (gs.length > 1 && cs.length > gs.length) return nearest(items, cs, gs);
     const one = gs.length === 1 && cs.length > 1 ? cs.filter((c) => tied(items, c, gs[0]!)) : [];
     if (one.length === 1) return [[one[0]!, gs[0]!]];
@@ -193,6 +198,14 @@ function nearest(
   const last = colours.at(-1)!;
   return pairs.length === sizes.length && last.to < sizes.at(-1)!.from ? pairs : [];
 }
+
+/** "An orange needle is 25 G, as is the orange cannula." */
+const likewise = (items: readonly Item[], [a, b]: readonly Colour[], g: Group): boolean =>
+  a!.family === b!.family &&
+  a!.to < g.from &&
+  b!.at > g.to &&
+  AS_IS.test(textOf(items.slice(g.to + 1, b!.at))) &&
+  tied(items, a!, g);
 
 /** "an orange 25 G, or with a 30 G", "the pink 20 G blew, so he tried a 22 G": the second size is another thing. */
 const afresh = (items: readonly Item[], c: Colour, a: Group, b: Group): boolean =>
@@ -273,8 +286,9 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const next = items[c.to + 1]?.word ?? '.';
   if (
     g.to < c.at &&
-    (((OWN_HUB.test(said) || COMES.test(said)) && /^[.,;)!]$/.test(next)) ||
-      (POINTED.test(said) && HUBS.has(next)))
+    ((ITS_COLOUR.test(said) && /^is its (?:colou?r|code)\b/.test(textOf(items.slice(c.to + 1, c.to + 5)))) ||
+      ((OWN_HUB.test(said) || COMES.test(said)) && /^[.,;)!]$/.test(next)) ||
+      ((POINTED.test(said) || TOLD_BY.test(said)) && HUBS.has(next)))
   )
     return true;
   if (between.every(ties)) return true;

@@ -16,7 +16,7 @@ export const contrast: Construction = {
     const pairOf = twoOf(groups(scene.items));
     if (!pairOf) return extremes(scene);
     if (!sameSystem(...pairOf) || sameSizes(...pairOf)) return [];
-    const words = settled(measuredWords(scene.items)).filter(
+    const words = settled(scene.items, measuredWords(scene.items)).filter(
       (m) => m.axis !== 'number' && !m.idiom && !m.excess,
     );
     const [a, b] = pairOf;
@@ -54,12 +54,14 @@ function twoOf(all: readonly Group[]): [Group, Group] | undefined {
 }
 
 /** "Flow is lowest through …, highest through …": the second high or low measures what the first does. */
-function settled(words: readonly Measured[]): readonly Measured[] {
+function settled(items: readonly Item[], words: readonly Measured[]): readonly Measured[] {
   const known = words.find((m) => m.degree === 'superlative' && m.axis !== 'number' && m.axis !== 'other');
   return words.map((m) =>
     known && m.axis === 'number' && m.degree === 'superlative' && m.at > known.at && !m.attributive
       ? { ...m, axis: known.axis }
-      : m,
+      : known?.axis === 'flow' && m.axis === 'other' && /^(?:worst|poorest)$/.test(items[m.at]!.word)
+        ? { ...m, axis: known.axis, sign: -1 }
+        : m,
   );
 }
 
@@ -114,7 +116,7 @@ function owned(words: readonly Measured[], group: Group, limit: number): Measure
 }
 
 const TIES = new Set(
-  'is are was the a an one needle cannula catheter wire suture thread as being = : , looks feels ( at end runs flows gives – — most least'.split(
+  'is are was has have the a an one needle cannula catheter wire suture thread as being = : , looks feels ( at end runs flows gives – — most least'.split(
     ' ',
   ),
 );

@@ -64,7 +64,7 @@ function ends(items: readonly Item[], effect: Measured): boolean {
   );
 }
 const TAIL =
-  /^(?:the|it|its|a|an|is|are|of|runs?|flows?|drains?|drips?|empties|fills|infuses|infusion|drip|litre|bag|fluid|transfusion|bolus|behind|leaves|left|you|get|gets|will|be|one)$/;
+  /^(?:through|can|could|push|put|pour|give|minute|in|per|hour|the|it|its|a|an|is|are|of|runs?|flows?|drains?|drips?|empties|fills|infuses|infusion|drip|litre|bag|fluid|transfusion|bolus|behind|leaves|left|you|get|gets|will|be|one)$/;
 
 /** What is wide or narrow is a thing with a size or its bore. */
 const about = (items: readonly Item[], cause: Measured): boolean =>

@@ -191,7 +191,7 @@ function failed(items: readonly Item[], all: readonly Group[]): Exchange | undef
 }
 
 const LACKS =
-  /(?:^|[ ,])(?:(?:if|when|where|should) (?:there (?:is|are) no|you (?:have no|run out of|have run out of|cannot find an?|cannot get an?)|we (?:have no|run out of|are out of)|you are out of|out of)|no more|no|out of|short of)(?: (?:an?|the))?$/;
+  /(?:^|[ ,])(?:(?:if|when|where|should) (?:there (?:is|are) no|you (?:have no|run out of|have run out of|cannot find an?|cannot get an?)|we (?:have no|run out of|are out of)|you are out of|out of)|no more|no|out of|short of|(?:there is |it )?(?:too much |a )?leaks? (?:round|around|past|by)|will not pass|won't pass)(?: (?:an?|the))?$/;
 const LACKED =
   /^(?:\w+ )?(?:fails|blocks|leaks|bypasses|clots|jams|kinks|snaps|breaks|tears|cuts (?:through|out)|is (?:missing|gone|finished|out|not there|out of stock|not to hand|used up)|has run out|runs out|cannot be (?:had|found)|will not (?:pass|go|do))\b/;
 
@@ -203,7 +203,7 @@ function lacking(items: readonly Item[], all: readonly Group[]): Exchange | unde
   const between = words(items, a.to + 1, b.from);
   if (/^(?:\w+ )?first , (?:and )?(?:then|next)\b/.test(between)) return { given: a, chosen: b };
   const taken =
-    /(?:^| )(?:take|use|try|open|pass|reach for|go for|put in|pick|choose|ask for|the)(?: (?:in|up))?(?: (?:an?|the|our))?$/;
+    /(?:^| )(?:take|use|try|open|pass|reach for|go for|put in|pick|choose|ask for|(?:change|switch|swap|move|go|go up|go down) to|the)(?: (?:in|up))?(?: (?:an?|the|our))?$/;
   const away =
     LACKS.test(before) ||
     (/(?:^| )(?:if|when|where)(?: (?:an?|the|your|our))?$/.test(before) && LACKED.test(between));

@@ -1,13 +1,14 @@
 /** "A 0.035 in wire goes through a 22 G needle", "a 6 Fr sheath takes an 8 Fr catheter". */
 import type { Operand } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { GOING, HOLES, ON_THE_WAY, OVER, TAKING, THROUGH } from '../words/passing.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const fit: Construction = {
   id: 'fit',
-  needs: () => [{ sizes: 2, words: [...THROUGH, ...OVER, ...TAKING, 'for', 'to'] }],
+  needs: () => [{ sizes: 2, words: [...THROUGH, ...OVER, ...TAKING, 'for', 'to', 'fits', 'fit'] }],
   read(scene) {
     const all = groups(scene.items).filter(({ sizes }) => sizes.length === 1);
     if (all.length < 2 || scene.items.some((_, i) => leftOpen(scene.items, i))) return [];
@@ -15,7 +16,10 @@ export const fit: Construction = {
       const order =
         roomFor(scene.items, all[i]!, right) ??
         takes(scene.items, all[i]!, right) ??
-        goes(scene.items, all[i]!, right);
+        goes(scene.items, all[i]!, right) ??
+        inverted(scene.items, all[i]!, right) ??
+        introducer(scene.items, all[i]!, right) ??
+        takesIt(scene.items, all[i]!, right);
       return order && judgeable(scene.items, order.container) ? [reading(scene, order)] : [];
     });
   },
@@ -148,10 +152,66 @@ function takes(items: readonly Item[], left: Group, right: Group): Order | undef
   return another ? { at, thing: right, container: left } : undefined;
 }
 
+const NOUN =
+  '(?:(?:(?:vascular|introducer|guiding|diagnostic|spinal|tracheal|ordinary|same|working|scope) )*(?:sheath|introducer|needle|cannula|catheter|tube|wire|guidewire|drain|lumen|channel|scope|bronchoscope) )?';
+const PASSED =
+  '(?:pass|passed|passes|put|slid|slide|slides|fed|feed|feeds|threaded|thread|threads|ran|run|advanced|advance|pushed|push|took|take|use|used|goes|went|will go|can go|can pass|will pass)';
+
+/** "Through the 6 Fr sheath we passed a 7 Fr catheter"; "the 8 Fr guiding catheter fits a 7 Fr sheath". */
+function inverted(items: readonly Item[], left: Group, right: Group): Order | undefined {
+  const between = `${joined(items, left.to + 1, right.from)} `;
+  const before = joined(items, Math.max(0, left.from - 3), left.from);
+  const article = '(?:an? |the |our |your )?';
+  if (
+    /(?:^|[ ,;:])(?:through|down|into)(?: (?:an?|the|our|your|this))?$/.test(before) &&
+    new RegExp(
+      `^${NOUN}(?:, )?(?:(?:we|you|i|they|she|he) )?(?:(?:can|will|have|then|also|even) )?${PASSED} ${article}$`,
+    ).test(between)
+  )
+    return { at: right.from - 1, thing: right, container: left };
+  return new RegExp(`^${NOUN}(?:will |just |easily |also )*fits? ${article}$`).test(between) &&
+    HOLES.has(items[right.to + 1]?.word ?? '')
+    ? { at: left.to + 1, thing: left, container: right }
+    : undefined;
+}
+
+/** "The introducer for a 27 G spinal needle is a 30 G", "a 26 G introducer for the 24 G spinal needle". */
+function introducer(items: readonly Item[], left: Group, right: Group): Order | undefined {
+  if (left.sizes[0]!.system !== 'needle-gauge' || right.sizes[0]!.system !== 'needle-gauge') return undefined;
+  const between = joined(items, left.to + 1, right.from);
+  const before = joined(items, Math.max(0, left.from - 5), left.from);
+  if (
+    /^(?:needle )?introducer (?:needle )?(?:for|to take|with|round|around)(?: (?:an?|the|your|our))?$/.test(
+      between,
+    )
+  )
+    return { at: left.to + 1, thing: right, container: left };
+  return /introducer (?:needle )?(?:for|of) (?:an?|the|your|our)$/.test(before) &&
+    /^(?:(?:spinal|pencil-point) )*(?:needle )?(?:is|will be|should be)(?: usually| often)? (?:an?|the)$/.test(
+      between,
+    )
+    ? { at: right.from - 1, thing: left, container: right }
+    : undefined;
+}
+
+/** "The scope is 5.9 mm, so a 5.5 tracheal tube will just take it." */
+function takesIt(items: readonly Item[], thing: Group, container: Group): Order | undefined {
+  const after = joined(items, container.to + 1, container.to + 9);
+  const taken = new RegExp(
+    `^${NOUN}(?:(?:will|can|would|should|does) )?(?:(?:just|easily|still|comfortably|happily|also) )*(?:takes?|accepts?|admits?|swallows?|has room for|is (?:big|wide|large) enough for) (?:it|that|this)(?= [.,;!]|$| (?:easily|well|comfortably|with|without|just))`,
+  ).test(after);
+  const link = joined(items, thing.to + 1, container.from);
+  return taken &&
+    thing.sizes[0]!.system !== container.sizes[0]!.system &&
+    /^(?:\w+ ){0,5}[,;:.(—–-]?(?: ?(?:so|and|then|but|hence))?(?: (?:an?|the|our|your))?$/.test(link)
+    ? { at: container.to + 1, thing, container }
+    : undefined;
+}
+
 /** Needles and what is named a sheath, a channel or a lumen; a hole in skin gives way. */
 function judgeable(items: readonly Item[], { mentions, sizes, from, to }: Group): boolean {
   const system = sizes[0]!.system;
-  if (system === 'needle-gauge' || mentions[0]!.device === 'sheath') return true;
+  if (system === 'needle-gauge' || system === 'tube-id' || mentions[0]!.device === 'sheath') return true;
   if (system === 'french')
     return TUBES.test(items[to + 1]?.word ?? '') && !WOUND.test(items[to + 2]?.word ?? '');
   const near = [...items.slice(to + 1, to + 3), ...items.slice(Math.max(0, from - 2), from)];

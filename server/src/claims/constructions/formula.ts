@@ -234,7 +234,7 @@ function fromResult(text: string): boolean | undefined {
   if (/\b(?:get|find|work out|calculate|obtain|want|need) (?:the |its |your )?(?:french|charri)/.test(text))
     return false;
   if (
-    /\b(?:get|find|work out|calculate|obtain|want|need) (?:the |its |your )?(?:mm|millimet|(?:outer |outside )?diameter)/.test(
+    /\b(?:get|find|work out|calculate|obtain|want|need|(?:you|we) have|leaves (?:you )?with) (?:the |its |your )?(?:mm|millimet|(?:outer |outside )?(?:diameter|width) in (?:mm|millimet)|(?:outer |outside )?diameter)/.test(
       text,
     )
   )
@@ -324,7 +324,7 @@ function operandAfter(items: readonly Item[], at: number): Item | undefined {
 }
 
 const STEP =
-  /\b(?:each|every|one|a|per) (?:extra |single |further )?(?:step|french|fr|unit|number|size)\b.{0,60}?\b(half|quarter|tenth|fifth|third|one|1|two|2|full|whole) (?:of )?(?:a |an )?(?:full |whole )?(?:mm|millimet(?:re|er)s?)\b/;
+  /\b(?:each|every|one|a|per) (?:extra |single |further |whole |full )?(?:step|french|fr|charri[eè]re|unit|number|size)\b.{0,60}?\b(half|quarter|tenth|fifth|third|one|1|two|2|full|whole) (?:of )?(?:a |an )?(?:full |whole )?(?:mm|millimet(?:re|er)s?)\b/;
 
 /** "Each step up the French scale adds half a millimetre." */
 function stepOf(items: readonly Item[]): string | undefined {

@@ -35,6 +35,7 @@ import { range } from './range.ts';
 import { referents } from './referents.ts';
 import { scaleOf } from './scale-of.ts';
 import { spelled } from './spelled.ts';
+import { spinalTips } from './spinal-tips.ts';
 import { strands } from './strands.ts';
 import { sums } from './sums.ts';
 import { tubes } from './tubes.ts';
@@ -87,6 +88,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   strands,
   points,
   pointUses,
+  spinalTips,
   usual,
   wrongUnit,
   existence,

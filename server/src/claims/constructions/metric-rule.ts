@@ -15,7 +15,10 @@ function metricOperation(text: string): string | undefined {
     /\b(multiply|divide) (?:\w+ ){0,7}?by (ten|10|five|5|two|2|three|3|four|4|a hundred|100)\b/.exec(text);
   if (verb && !operation) {
     // Multiplying the metric number never gives millimetres; dividing it by ten does.
-    const gives = /\b(?:to get|into|to|for|gives?) (?:the )?(?:mm|millimet)/.test(text);
+    const gives =
+      /\b(?:to get|into|to|for|gives?) (?:the )?(?:mm|millimet)|\b(?:you|we) (?:have|get)\b.{0,30}\b(?:mm|millimet)/.test(
+        text,
+      );
     if (!gives) return undefined;
     return verb[1] === 'divide' && /^(?:ten|10)$/.test(verb[2]!) ? 'metric-is-tenths' : 'metric-is-other';
   }

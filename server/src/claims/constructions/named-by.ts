@@ -22,8 +22,11 @@ const ROUNDING = 0.06;
 function sheathOutside(scene: Scene): Reading[] {
   const { items } = scene;
   const all = groups(items);
-  const [sheath, length] = all;
-  if (all.length !== 2 || !sheath || !length || !items.some((item) => SHEATH.test(item.word))) return [];
+  const [sheath, length, ...more] = all;
+  if (!sheath || !length || !items.some((item) => SHEATH.test(item.word))) return [];
+  // "…, the same as any 6 Fr catheter."
+  if (more.some((g) => g.sizes[0]!.system !== 'french') || items.some((item) => item.word === 'dilator'))
+    return [];
   if (!one(sheath, 'french') || !one(length, 'millimetre') || length.from - sheath.to > 8) return [];
   const near = textOf(items.slice(sheath.to + 1, length.to + 6));
   const outside = /\b(?:outside|outer|external|externally|od)\b/.test(near);

@@ -4,6 +4,7 @@ import { joined, textOf } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf, together } from '../text/scene.ts';
 import {
   AMONG,
+  AMONG_AFTER,
   CONCLUDES,
   COUNTED,
   COVERS,
@@ -125,7 +126,10 @@ function covered(items: readonly Item[], single: Group, all: readonly Group[]): 
   const bounds = all.find((g) => g.to < single.from && endsOf(items, g));
   if (!bounds || single.from - bounds.to > 16) return undefined;
   const between = textOf(items.slice(bounds.to + 1, single.from));
-  return COVERS.test(between) || AMONG.test(between) || drawn(items, bounds, single, between)
+  const among =
+    AMONG_AFTER.test(between) &&
+    /^(?:\w+ )?(?:among|amongst) (?:them|these|those)\b/.test(joined(items, single.to + 1, single.to + 4));
+  return COVERS.test(between) || AMONG.test(between) || among || drawn(items, bounds, single, between)
     ? { at: single.from - 1, to: single.to, inside: true }
     : undefined;
 }

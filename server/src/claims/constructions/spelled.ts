@@ -56,7 +56,8 @@ const BETWEEN = new RegExp(
   `^${NOUN}${PLACE}(?:, )?(?:which |it )?(?:` +
     `(?:may|can|could) ${OFTEN}be ${OFTEN}(?:written|spelt|spelled|printed|read|called|shown)|` +
     `(?:is|are) ${OFTEN}(?:written|spelt|spelled|printed|read|called|pronounced|shown|noted)|` +
-    `(?:is|=) what (?:others|some|we|they|you|most|the \\w+) ${OFTEN}(?:now |today |nowadays |usually |would )?(?:call|write|print)|` +
+    `(?:is|=) what (?:others|some|we|they|you|most|the \\w+) ${OFTEN}(?:now |today |nowadays |usually |would )?(?:calls?|writes?|prints?)|` +
+    `(?:we|they|others|people|some|you) ${OFTEN}(?:now |today |nowadays )?(?:call|write|name|print)|` +
     `${OFTEN}(?:means|reads|stands for|corresponds to)|has (?:the|an) (?:old|older|other|modern|new) name|, in other words|, that is to say|, i\\.e(?: \\.)?|, namely|` +
     `is (?:a |the |an )?(?:(?:other|another|old|older|long|short) )?(?:way|form|spelling|shorthand) (?:of|for|to write)(?: writing)?` +
     `) (?:, )?${AS}$`,

@@ -213,6 +213,8 @@ function axisIn(scene: Scene, at: number, to: number): Axis | undefined {
 /** "From 20 G to 18 G is a step up in diameter", "going from 3-0 to 5-0 you go down in thickness". */
 function inQuantity(scene: Scene, all: readonly Group[]): Reading[] {
   const { items } = scene;
+  const run = downTo(scene, all);
+  if (run) return [run];
   const two = exchangeIn(items, all) ?? fromTo(items, all);
   if (!two || !sameSystem(two.given, two.chosen) || sameSizes(two.given, two.chosen)) return [];
   const last = Math.max(two.given.to, two.chosen.to);
@@ -229,6 +231,23 @@ function inQuantity(scene: Scene, all: readonly Group[]): Reading[] {
       to: at + 2,
     },
   ];
+}
+
+/** "from 28 down to 36 Fr": on a scale whose numbers rise with the size, the way and the ends must agree. */
+function downTo(scene: Scene, all: readonly Group[]): Reading | undefined {
+  const { items } = scene;
+  const [a, b] = all;
+  if (all.length !== 2 || !a || !b || !sameSystem(a, b) || sameSizes(a, b)) return undefined;
+  const way = /^(?:all the way |right )?(up|down) to(?: an?| the)?$/.exec(
+    items
+      .slice(a.to + 1, b.from)
+      .map((item) => item.word)
+      .join(' '),
+  )?.[1];
+  if (!way || items[a.from - 1]?.word !== 'from' || direction(a.sizes[0]!.system) !== 'up') return undefined;
+  const at = items.findIndex((item, i) => i > a.to && item.word === way);
+  const word = compares(at, 'outer', way === 'up' ? 1 : -1);
+  return wordless(comparison(scene, 'stepping', b, a, word));
 }
 
 /** One end of "18 Fr to 16 Fr". */

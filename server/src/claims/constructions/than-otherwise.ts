@@ -45,12 +45,21 @@ function driven(items: readonly Item[]): boolean {
   return (
     has(/^(?:single|double|triple)$/) ||
     (has(/^(?:pressure|pressurised|pressurized|pump|pumped|bag|squeezed)$/) &&
-      has(/^(?:without|gravity|unaided|stand|hung)$/)) ||
+      has(/^(?:without|gravity|unaided|stand|hung)$/) &&
+      !alike(items)) ||
     has(HINDERED) ||
     (has(/^my$/) && has(/^(?:her|his|your|their)$/)) ||
     (has(/^blood$/) && has(/^(?:water|saline|crystalloids?|plasma|fluids?)$/))
   );
 }
+
+/** "If both hang from the same stand", "given the same bag and pole": neither has help. */
+const alike = (items: readonly Item[]): boolean =>
+  items.some(
+    (item, i) =>
+      item.word === 'same' &&
+      items.slice(i + 1, i + 5).some(({ word }) => /^(?:stand|pole|bag|height|hook|pressure)$/.test(word)),
+  ) && !items.some(({ word }) => /^(?:without|gravity|unaided)$/.test(word));
 
 /** "All catheters over 18 Fr are thicker than 6 mm": not that size, but what lies beyond it. */
 export const bounded = (items: readonly Item[], left: Group, right: Group): boolean =>

@@ -14,6 +14,7 @@ export const tubes: Construction = {
   needs: () => [
     { like: /^age/ },
     { like: /\bsuction\b/, also: CUES },
+    { like: /^(?:un)?cuffed$/, also: /^(?:larger|bigger|wider|up|smaller|narrower|down)$/ },
     { holds: ['tube', 'mixed'], like: /^(?:is|=|means|equals|measures|works|comes)$/, also: CUES },
     { like: /^(?:outside|outer|external|length)$/, also: /^tubes?$/ },
     { holds: ['tube'], like: /\b(?:outside|outer|external(?:ly)?|od)\b/ },
@@ -32,6 +33,7 @@ export const tubes: Construction = {
       ...outside(scene),
       ...labelled(scene, text),
       ...toldOutside(scene),
+      ...halfSize(scene, text),
       ...inFrench(scene),
       ...byAge(scene),
       ...cuffs(scene, text),
@@ -169,7 +171,16 @@ const SHARE =
 /** The size of a child's tracheal tube by age: a quarter of the age, plus 4 uncuffed or 3.5 cuffed. */
 function ageRule(scene: Scene): Reading[] {
   const text = textOf(scene.items);
-  const match = AGE.exec(text.replace(/\bage\/(\d)/g, 'age / $1').replace(/(\d)\s*\.\s*(\d)/g, '$1.$2'));
+  const match = AGE.exec(
+    text
+      .replace(/\bage\/(\d)/g, 'age / $1')
+      .replace(/(\d)\s*\.\s*(\d)/g, '$1.$2')
+      .replace(
+        /\bdivid\w+ (?:the |his |her |their |your )?(?:child's )?age (?:in years )?by /,
+        'age divided by ',
+      )
+      .replace(/\bage(?: in years)? ?(?:, )?(?:and |then )*divide (?:it |that )?by /, 'age divided by '),
+  );
   const share = match ? null : SHARE.exec(text);
   if (!match && !share) return [];
   const tube = /\b(?:tubes?|ett|cuffed|uncuffed|tracheal|airway)\b/.test(
@@ -220,15 +231,36 @@ function numberOf(text: string | undefined): number | undefined {
 }
 
 const ADDED = '(?:[^+;]{0,40}?)(?:\\+|plus|add) (4\\.5|4|3\\.5|3|four|three(?: and a half)?)';
+/** "plus four for uncuffed, plus three and a half for cuffed". */
+const NAMED =
+  '(?:\\+|plus|add) (4\\.5|4|3\\.5|3|four|three and a half|three) (?:for|if|with|in) (?:an? |the |it is )?';
+const NAMED_UNCUFFED = new RegExp(`${NAMED}uncuffed\\b`);
+const NAMED_CUFFED = new RegExp(`${NAMED}cuffed\\b`);
 const UNCUFFED = new RegExp(`\\buncuffed\\b${ADDED}`);
 const CUFFED = new RegExp(`(?<!un)\\bcuffed\\b${ADDED}`);
 
 /** "age/4 + 3.5 uncuffed, + 4 cuffed": the cuff takes room, so the cuffed tube is never the larger. */
 function cuffs(scene: Scene, text: string): Reading[] {
-  const [un, cuffed] = [UNCUFFED.exec(text)?.[1], CUFFED.exec(text)?.[1]].map(numberOf);
+  const [unBefore, before] = [NAMED_UNCUFFED.exec(text)?.[1], NAMED_CUFFED.exec(text)?.[1]];
+  const named = unBefore !== undefined && before !== undefined;
+  const [un, cuffed] = (named ? [unBefore, before] : [UNCUFFED.exec(text)?.[1], CUFFED.exec(text)?.[1]]).map(
+    numberOf,
+  );
   if (!/\bage\b/.test(text) || un === undefined || cuffed === undefined || un >= cuffed) return [];
   const at = scene.items.findIndex((item) => item.word === 'uncuffed');
   return [reading(scene, 'tube-by-age-other', Math.max(at, 0), Math.max(at, 0))];
+}
+
+const HALF_SIZE =
+  /\b(un)?cuffed (?:tube|one)s?(?: (?:for|in) \w+ \w+)? (?:is|are|should be|will be|must be|needs to be|goes|comes)(?: (?:always|usually|about|taken|chosen))* (?:a half|half a|half|a) size (larger|bigger|wider|up|smaller|narrower|down)\b/;
+
+/** "A cuffed tube should be half a size larger than an uncuffed one." */
+function halfSize(scene: Scene, text: string): Reading[] {
+  const match = HALF_SIZE.exec(text);
+  if (!match || /\b(?:too|if)\b/.test(text)) return [];
+  const larger = /^(?:larger|bigger|wider|up)$/.test(match[2]!);
+  const at = scene.items.findIndex((item) => item.word === match[2]);
+  return [reading(scene, larger === (match[1] === 'un') ? 'tube-by-age' : 'tube-by-age-other', at, at)];
 }
 
 function itemAt(items: readonly Item[], offset: number): number {

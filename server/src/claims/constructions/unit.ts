@@ -110,6 +110,14 @@ const SHAPES: readonly Shape[] = [
     },
   },
   {
+    // "every two French you go up, the tube gets a millimetre thicker", "going up three French adds three millimetres"
+    ...FRENCH,
+    pattern: new RegExp(
+      `\\b(?:every|each|(?:go|going|goes|went|step|stepping) up|add|adding) (?:by )?(${NUMBER}) ${FR}\\b[^;.]{0,45}? (${NUMBER})(?: (?:of an?|full|whole))? ${MM} (?:wider|thicker|fatter|larger|bigger|more|(?:to|on) the|in (?:diameter|width)|of (?:diameter|width))`,
+    ),
+    value: (match) => ratio(match[2], match[1]),
+  },
+  {
     // "0.33 mm per French", "half a millimetre for every French"
     ...FRENCH,
     pattern: new RegExp(
@@ -165,7 +173,15 @@ const SHAPES: readonly Shape[] = [
   },
   {
     ...INCH,
-    pattern: /\binch(?:es)? (?:in)?to (?:mm|millimet(?:re|er)s?),? (multiply|divide) by (25\.4|2\.54|25)\b/,
+    pattern:
+      /\binch(?:es)? (?:in)?to (?:mm|millimet(?:re|er)s?),? (?:(?:you|we|just|simply) )*(multiply|divide) (?:it |them )?by (25\.4|2\.54|25)\b/,
+    value: (match) => (match[1] === 'divide' ? 1 / Number(match[2]) : Number(match[2])),
+  },
+  {
+    // "multiply the inches by 2.54 and you have millimetres"
+    ...INCH,
+    pattern:
+      /\b(multiply|divide) (?:the |your )?inch(?:es)? by (25\.4|2\.54|25) (?:to (?:get|have)|for|into|and (?:you|we) (?:have|get)) (?:the )?(?:mm|millimet(?:re|er)s?)\b/,
     value: (match) => (match[1] === 'divide' ? 1 / Number(match[2]) : Number(match[2])),
   },
 ];

@@ -8,7 +8,7 @@ import type { Construction, Reading } from './model.ts';
 
 /** Words that recommend, or that say what is usual. */
 const RECOMMENDS =
-  /\b(?:usual(?:ly)?|ordinar(?:y|ily)|everyday|average|common(?:ly)?|falls|normal(?:ly)?|typical(?:ly)?|routine(?:ly)?|standard|range|bracket|start(?:ing)?|begin|use|want|needs?|intubate|place|insert|take|takes|choose|pick|go for|open|set up|have|live|lives|works?|fits?|suits?|recommended|goes|get|gets|first choice|learned|for)\b/;
+  /\b(?:usual(?:ly)?|ordinar(?:y|ily)|everyday|average|common(?:ly)?|most|as a rule|are|is given|go(?:es)? in|falls|normal(?:ly)?|typical(?:ly)?|routine(?:ly)?|standard|range|bracket|start(?:ing)?|begin|use|want|needs?|intubate|place|insert|take|takes|choose|pick|go for|open|set up|have|live|lives|works?|fits?|suits?|recommended|goes|get|gets|first choice|learned|for)\b/;
 const CONTRARY =
   /\b(?:than|not|never|no|nowhere|nobody|none|neither|nor|hardly|without|\w+n't|too|avoid|instead|unless|wrong|if|why|cannot|versus|vs|compar(?:e|ed|ing|ison)|study|trial|child(?:ren)? and adults?|both)\b/;
 
@@ -26,7 +26,7 @@ export const usual: Construction = {
 
 function meant(scene: Scene, row: UsualRow, group: Group, text: string): boolean {
   if (group.sizes[0]!.system !== row.system || !row.patient.test(text)) return false;
-  if (ofAnimals(scene.note)) return false;
+  if (row.unless?.test(text) || ofAnimals(scene.note)) return false;
   if (
     USUAL.filter((other) => other.system === row.system && other.patient !== row.patient).some((other) =>
       other.patient.test(text),

@@ -91,7 +91,7 @@ const SAME_LENGTH =
 
 /** "takes longer" is time, not length. */
 const LASTS =
-  /\b(?:takes?|took|needs?|lasts?|wait)s?\s+(?:\w+ )?(?:longer|shorter)\b|\b(?:twice|half|times|nearly|almost) as long\b/gi;
+  /\b(?:takes?|took|needs?|lasts?|wait)s?\s+(?:\w+ )?(?:longer|shorter)\b|\btimes?\b(?:\s+\S+){0,6}?\s+(?:is|are|was|gets)\s+(?:\w+ )?(?:longer|shorter)\b|\b(?:twice|half|times|nearly|almost) as long\b/gi;
 
 /** The bore depends on the wall too, unless both are of one make: "a 20 Fr three-way, an 18 Fr three-way". */
 const WALL = /\bwall(?:ed|s)?\b|\bsilicone\b|\blatex\b/i;

@@ -75,10 +75,12 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
     return measuredAs(magnitude, i, i, axis, sign, false, axis === 'number' ? said?.system : undefined);
   }
   const item = items[noun]!;
-  const better = items[i]!.word === 'better' || items[i]!.word === 'best' || items[i]!.word === 'good';
+  const valued = VALUED.get(items[i]!.word);
+  const better =
+    items[i]!.word === 'good' || (valued !== undefined && (valued === 1 || item.axisNoun?.axis === 'flow'));
   if (item.axisNoun && (own !== 'other' || better)) {
     const axis = own === 'flow' && item.axisNoun.axis === 'number' ? 'other' : item.axisNoun.axis;
-    const sign = (way * item.axisNoun.sign) as 1 | -1;
+    const sign = (way * item.axisNoun.sign * (valued ?? 1)) as 1 | -1;
     const system = axis === 'number' ? items[noun - 1]?.system : undefined;
     return measuredAs(magnitude, i, noun, axis, sign, true, system);
   }
@@ -104,7 +106,7 @@ const measuredAs = (
 
 /** "a faster drip", "a quicker bolus": what flows. */
 const FLOWING =
-  /^(?:drips?|infusions?|transfusions?|bolus|boluses|outflow|inflow|drainage|flush|delivery|washout)$/;
+  /^(?:drips?|infusions?|transfusions?|bolus|boluses|outflow|inflow|drainage|flush|delivery|washout|fluids?|blood|stream|litres?)$/;
 
 /** "needs a bigger vein than a 20 G does": what a size goes into is as wide as it. */
 const wayIn = (items: readonly Item[], i: number, noun: number): boolean =>

@@ -15,6 +15,11 @@ for (const material of MATERIALS)
     const key = name.toLowerCase().replace(/[(),]/g, '').trim();
     if (!NAMES.has(key)) NAMES.set(key, material.id);
   }
+/** Cotton by itself is a thread unless it is said to be something else. */
+NAMES.set('cotton', 'cotton');
+const NO_THREAD =
+  /^(?:wool|buds?|swabs?|balls?|tips?|tipped|wicks?|gauze|gloves?|gowns?|sheets?|pads?|tape|seed|wadding)$/;
+
 /** By first word: of how many words the longest name is that starts with it. */
 const LONGEST = new Map<string, number>();
 for (const name of NAMES.keys()) {
@@ -45,6 +50,8 @@ function longestAt(items: readonly Item[], at: number): NamedMaterial | undefine
   for (let n = Math.min(most, items.length - at); n >= 1; n--) {
     const words = items.slice(at, at + n);
     if (words.some((item) => item.kind === 'punctuation')) continue;
+    if (n === 1 && items[at]!.word === 'cotton' && NO_THREAD.test(items[at + 1]?.word ?? ''))
+      return undefined;
     const id = NAMES.get(words.map(plain).join(' '));
     if (id) return { at, to: at + n - 1, id };
   }

@@ -13,6 +13,8 @@ export const POINT_WORDS =
   /^(?:reverse|cutting|cutters?|reverse-cutting|reverse-cutters?|taper|taper-?point|tapered|round|round-?bodied|blunt|blunt-tipped|spatula|spatulated|side-cutting|conventional)$/;
 
 const NEEDLES = /^(?:needles?|ones?|points?|kind|sort|type)$/;
+/** "have a smooth round body": a property, not a name. */
+const OWNS = /^(?:has|have|having|with)$/;
 const TAPER = /^(?:taper|tapers|taper-point|tapered|round-bodied|roundbodied|taperpoint)$/;
 
 /** Points of a sentence, in its order. */
@@ -50,7 +52,12 @@ function pointAt(items: readonly Item[], i: number, cutting: boolean): PointAt |
   if (TAPER.test(word)) return found('taper');
   if (
     word === 'round' &&
-    (/^bod(?:y|ied)$/.test(next) || (/^needles?$/.test(next) && /^(?:an?|the)$/.test(before)))
+    (/^bodied$/.test(next) ||
+      (next === 'body' &&
+        !OWNS.test(before) &&
+        !OWNS.test(items[i - 2]?.word ?? '') &&
+        !OWNS.test(items[i - 3]?.word ?? '')) ||
+      (/^needles?$/.test(next) && /^(?:an?|the)$/.test(before)))
   )
     return found('taper');
   if (

@@ -93,9 +93,24 @@ function taking(items: readonly Item[], i: number): Sense | undefined {
   const shorter = word === 'shorter' || (word === 'less' && items[i + 1]?.word === 'time');
   if (!longer && !shorter) return undefined;
   const lasts = near(items, i - 3, i).some((item) => LASTS.test(item.word));
+  if (fillTime(items, i)) return { axis: 'flow', sign: longer ? -1 : 1, degree: 'comparative' };
   const fluid = near(items, i - 9, i + 9).some((item) => FLUID.test(item.word));
   return lasts && fluid ? { axis: 'flow', sign: longer ? -1 : 1, degree: 'comparative' } : undefined;
 }
+
+/** "Fill time is shorter through …", "the time to run in a litre is longer". */
+function fillTime(items: readonly Item[], i: number): boolean {
+  const verb = near(items, i - 2, i).some((item) => /^(?:is|was|gets|becomes|will)$/.test(item.word));
+  const at = items.findIndex((item, k) => k < i && i - k <= 10 && /^times?$/.test(item.word));
+  return (
+    verb &&
+    at >= 0 &&
+    (FILLING.test(items[at - 1]?.word ?? '') ||
+      (items[at + 1]?.word === 'to' && near(items, at + 2, at + 4).some((item) => FLOWS.test(item.word))))
+  );
+}
+const FILLING =
+  /^(?:fill|filling|infusion|transfusion|emptying|running|run|delivery|flow|drip|bag|drainage)$/;
 
 const CARRIES = /^(?:flows?|runs?|carries|carry|delivers?|drips?|drains?|passes|moves?)$/;
 const LIMITS = /^(?:limits?|restricts?|impedes?|throttles?|slows|slow|hinders?|reduces?|cuts?)$/;
@@ -104,6 +119,14 @@ const LOADS = /^(?:tension|weight|load|strain|force|stress|pulling|pull|traction
 
 /** "More gets through a 16 G than …", "less comes down a 22 G". */
 const GETS_THROUGH = /^(?:gets?|goes|go|runs?|comes?|come|passes|pass|flows?|drains?|pours?|drips?)$/;
+
+/** "the more you can push through", "less fluid than you would get through". */
+const pushed = (items: readonly Item[], i: number): boolean =>
+  /^(?:(?:fluid|blood|volume|saline) )?(?:you|it|we|they|one) (?:(?:can|could|will) )?(?:push|run|get|give|pour|let|lets|pass|passes|put|force|squeeze)s? (?:through|down|in)\b/.test(
+    near(items, i + 1, i + 7)
+      .map((item) => item.word)
+      .join(' '),
+  );
 
 /** What "more" or "less" after a verb measures: "carries less than", "bears more weight", "limits the flow more". */
 export function verbal(items: readonly Item[], i: number): { axis: Axis; sign: 1 | -1 } | undefined {
@@ -125,6 +148,7 @@ export function verbal(items: readonly Item[], i: number): { axis: Axis; sign: 1
   if (GETS_THROUGH.test(after) && /^(?:through|down|in|per|a)$/.test(items[i + 2]?.word ?? ''))
     return { axis: 'flow', sign: 1 };
   if (FLUID.test(after) && GETS_THROUGH.test(items[i + 2]?.word ?? '')) return { axis: 'flow', sign: 1 };
+  if (pushed(items, i)) return { axis: 'flow', sign: 1 };
   if (/^lets?$/.test(verb) && after === 'through') return { axis: 'flow', sign: 1 };
   const through = verb === 'through' && /^lets?$/.test(items[i - 2]?.word ?? '');
   const ends = /^(?:than|per|through)$/.test(after);

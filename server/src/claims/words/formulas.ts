@@ -1,5 +1,6 @@
 /** Rules of conversion as people write them, and whether each holds. */
 import type { System } from '../../sizes/model.ts';
+import { SPINAL_TIPS } from './spinal.ts';
 
 export interface FormulaRow {
   readonly id: string;
@@ -82,6 +83,7 @@ const LENGTH = 'Of two cannulas of one gauge the longer flows slower';
 const WIDTH = 'Of two cannulas of one length the wider flows faster';
 
 export const FORMULAS: readonly FormulaRow[] = [
+  ...SPINAL_TIPS,
   fr('mm-is-french-over-3', 'millimetres are French divided by 3', true),
   fr('mm-is-french-times-3', 'millimetres are French multiplied by 3', false),
   fr('french-is-mm-times-3', 'French is millimetres multiplied by 3', true),

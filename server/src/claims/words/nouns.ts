@@ -79,6 +79,8 @@ export const SYSTEM_NOUNS: ReadonlyMap<
   ['metric number', 'ep-metric'],
   ['metric size', 'ep-metric'],
   ['metric gauge', 'ep-metric'],
+  ['metric system', 'ep-metric'],
+  ['metric scale', 'ep-metric'],
   ['ep number', 'ep-metric'],
   ['ep size', 'ep-metric'],
   ['usp', 'usp'],

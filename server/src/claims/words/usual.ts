@@ -13,6 +13,8 @@ export interface UsualRow {
   readonly patient: RegExp;
   /** Values no text read teaches for this patient, ends included. */
   readonly outside: readonly [number, number];
+  /** With one of these words the size is for something else: "draw it up with …". */
+  readonly unless?: RegExp;
   readonly holds: string;
   readonly sources: readonly string[];
 }
@@ -25,6 +27,10 @@ const BLEEDING =
 const IV = /\b(?:cannula[es]?|cannulas|iv|ivs|catheters?|access|lines?|drip|bag|fluids?|volume|litres?)\b/;
 const TRACHEAL = /\b(?:tracheal|endotracheal|ett|et tubes?|airway tubes?|intubat\w+)\b/;
 const URINARY = /\b(?:urinary|urethral|foley|bladder|catheteri[sz]\w+)\b/;
+
+/** A wide needle draws a drug up, and another one gives it. */
+const DRAWN =
+  /\b(?:draw\w*|drew|aspirat\w+|withdraw\w*|vials?|ampoules?|bottles?|mix\w*|reconstitut\w+|filter|blunt|cannulas?|cannulae|drip|infusion|infusions)\b/;
 
 export const USUAL: readonly UsualRow[] = [
   {
@@ -102,10 +108,32 @@ export const USUAL: readonly UsualRow[] = [
     id: 'usual-pen',
     system: 'needle-gauge',
     devices: ['needle'],
-    named: /\b(?:pen needles?|insulin pens?)\b/,
-    patient: /\b(?:pen needles?|insulin pens?)\b/,
+    named: /\b(?:pen needles?|insulin|pens?)\b/,
+    patient: /\b(?:pen needles?|insulin)\b/,
+    unless: DRAWN,
     outside: [10, 24],
     holds: 'Pen needles for insulin are 29 to 34 G',
     sources: ['pen'],
+  },
+  {
+    id: 'usual-vaccine',
+    system: 'needle-gauge',
+    devices: ['needle'],
+    named: /\b(?:vaccin\w+|immuni[sz]ations?|flu jabs?|needles?)\b/,
+    patient: /\b(?:vaccines?|vaccinations?|vaccinated|vaccinating|immuni[sz]ations?|flu jabs?)\b/,
+    unless: DRAWN,
+    outside: [10, 19],
+    holds: 'Vaccines are given with needles of 22 to 27 G',
+    sources: ['immunisation'],
+  },
+  {
+    id: 'usual-fine-bore',
+    system: 'french',
+    devices: ['catheter', 'drain'],
+    named: /\b(?:fine-bore|fine bore|finebore)\b/,
+    patient: /\b(?:fine-bore|fine bore|finebore)\b/,
+    outside: [15, 60],
+    holds: 'Fine-bore feeding tubes for adults are 6 to 12 Fr',
+    sources: ['ng'],
   },
 ];

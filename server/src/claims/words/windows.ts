@@ -51,6 +51,9 @@ export const COVERS =
 /** "Needles in the 25 to 27 G range, among them the 29 G": between a range and the size. */
 export const AMONG = /^(?:\w+ )?[,(] (?:among|amongst) (?:them|these|those|which)(?: an?| the| our)?$/;
 
+/** "3-0 to 5-0, a 4-0 among them". */
+export const AMONG_AFTER = /^(?:\w+ )?[,(](?: with)? (?:an?|the|our)$/;
+
 /** "Anything from 16 to 20 G will do, so a 22 G counts as well": what opens the range, draws the conclusion, and is concluded. */
 export const OPENS_RANGE =
   /(?:^|[^a-z])(?:anything|any (?:size|gauge|needle|cannula|catheter|drain|tube)|everything|all (?:sizes|gauges)) (?:from|between)$/;

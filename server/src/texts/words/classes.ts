@@ -43,5 +43,8 @@ export const CLASSES: Readonly<Record<string, string>> = {
   '14 and 16 G are at the wide end of the scale': '14 und 16 G liegen am weiten Ende der Skala',
   'The wide cannulae and needles have the low gauge numbers; 22 G and up are fine':
     'Weite Venenverweilkanülen und Kanülen haben die niedrigen Gauge-Zahlen; ab 22 G sind sie fein',
+  'Vaccines are given with needles of 22 to 27 G': 'Impfstoffe werden mit Kanülen von 22 bis 27 G gegeben',
+  'Fine-bore feeding tubes for adults are 6 to 12 Fr':
+    'Dünne Ernährungssonden für Erwachsene haben 6 bis 12 Fr',
   'Pen needles for insulin are 29 to 34 G': 'Pen-Kanülen für Insulin haben 29 bis 34 G',
 };

@@ -42,6 +42,11 @@ export const RULES: Readonly<Record<string, string>> = {
   'needles are sized in French': 'Nadeln werden in Charrière benannt',
   'urinary catheters, drains or feeding tubes are sized by gauge':
     'Blasenkatheter, Drainagen oder Ernährungssonden werden nach Gauge benannt',
+  'A pencil-point spinal needle has a closed, rounded tip and its opening on the side':
+    'Eine Pencil-Point-Spinalkanüle hat eine geschlossene, runde Spitze und ihre Öffnung an der Seite',
+  'a pencil-point needle opens at its side': 'eine Pencil-Point-Kanüle öffnet sich an der Seite',
+  'a pencil-point needle opens at its tip or has a cutting bevel':
+    'eine Pencil-Point-Kanüle öffnet sich an der Spitze oder hat einen schneidenden Schliff',
   'guidewires are sized in inches': 'Führungsdrähte werden in Zoll benannt',
   'guidewires are sized on another scale': 'Führungsdrähte werden auf einer anderen Skala benannt',
   'the gauge gives the length of a needle': 'das Gauge gibt die Länge einer Kanüle an',

@@ -15,6 +15,7 @@ export const STANDARDS: Readonly<Record<string, string>> = {
   'ISO 20696 and the definition of the French': 'ISO 20696 und die Definition der Charrière',
   'definition of the French (UCUM, ISO 20696)': 'Definition der Charrière (UCUM, ISO 20696)',
   'definition of the inch': 'Definition des Zolls',
+  'from memory': 'aus dem Gedächtnis',
   'ISO 9626 and the definition of the French': 'ISO 9626 und Definition der Charrière',
   'airway size references': 'Nachschlagewerke zu Tubusgrößen',
   'teaching sources on guidewires': 'Lehrquellen zu Führungsdrähten',

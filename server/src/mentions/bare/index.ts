@@ -23,8 +23,9 @@ export { type Board, boardOf, type Written } from './board.ts';
 export function bareSizes(board: Board, scene: Scene): Mention[] {
   const own = board.settled[scene.passage.index]!;
   if (scene.passage.cell) {
-    const { header } = labelsOf(board.around, scene.passage);
-    if (header && isOther(board.around, header)) return [];
+    const { header, row } = labelsOf(board.around, scene.passage);
+    if ((header && isOther(board.around, header)) || (row && OTHER_ROW.test(row.passage.text.slice(0, 60))))
+      return [];
     const cells = tableNumbers(board.around, scene, own);
     if (cells.length > 0) return cells;
   }
@@ -45,6 +46,10 @@ export function bareSizes(board: Board, scene: Scene): Mention[] {
   }
   return [...chained, ...found];
 }
+
+/** "Catheter length (cm)": the label of a row of other measures. */
+const OTHER_ROW =
+  /(?:\(|,\s|\bin\s)(?:cm|m|m[lL]|kg|g|mg|min|minutes?|s|days?|hours?|weeks?|months?|years?|%|m[lL]\/(?:min|h|hr|kg)|mmHg|cmH2O)\)?\s*$/;
 
 interface Passing {
   readonly board: Board;

@@ -209,9 +209,9 @@ function ofBody(place: Place): boolean {
 function nearby(place: Place): string {
   const before = place.before
     .slice(-60)
-    .split(/[;]|\.\s/)
+    .split(/[;\n]|\.\s/)
     .at(-1)!;
-  const after = place.after.slice(0, 60).split(/[;,(]|\.\s/)[0]!;
+  const after = place.after.slice(0, 60).split(/[;,(\n]|\.\s/)[0]!;
   return `${before} ${after}`;
 }
 

@@ -21,6 +21,7 @@ const CORRECTION_ENDS =
 
 /** Index of the item that ends the correcting words of an erratum: what follows holds, what stands before is struck. */
 export function correctionAt(items: readonly Item[]): number | undefined {
+  if (!items.some((item) => SIGNS.has(item.word))) return undefined;
   const frame = items.some((item, i) => ERRATUM_FRAME.has(item.word) && !aDevice(items, i));
   if (!frame && !items.some((item) => OPENING.has(item.word))) return undefined;
   for (let i = 0; i < items.length; i++) {
@@ -69,6 +70,9 @@ const ERRATUM_FRAME = new Set([
   'table',
   'instead',
 ]);
+
+/** Without one of these there is none. */
+const SIGNS: ReadonlySet<string> = new Set([...OPENING, ...ERRATUM_FRAME]);
 
 /** "for "X" read "Y"": the classical erratum. */
 function forRead(items: readonly Item[]): number | undefined {

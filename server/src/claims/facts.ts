@@ -30,24 +30,21 @@ export function firstScenes(scenes: readonly Scene[]): ReadonlyMap<Read['passage
 export function readFacts(reads: readonly Read[], first: ReadonlyMap<Read['passage'], Scene>): FactReading[] {
   return reads.flatMap((read) => {
     const scene = first.get(read.passage);
-    if (!scene || !plain(scene, read)) return [];
+    if (!scene || !plain(read)) return [];
     const parts = cut(read);
     const parent = reads[read.passage.list?.parent ?? headingOf(read)];
     const own = parts.length > 1 && isSubject(parts[0]!) ? parts.slice(1) : [];
     const about = own.length > 0 ? parts[0]! : parent && isSubject(parent.items) ? parent.items : undefined;
     const facts = own.length > 0 ? own : parts;
+    if (!about || facts.length > MANY || scene.option || scene.truthItem) return [];
     if (own.length > 0 && own.some((fact) => anotherSubject(parts[0]!, fact))) return [];
-    return about && facts.length <= MANY ? facts.flatMap((fact) => readFact(scene, about, fact)) : [];
+    return facts.flatMap((fact) => readFact(scene, about, fact));
   });
 }
 
-/** Prose of its own: no heading, no cell, nothing to be ticked or chosen. */
-const plain = (scene: Scene, { passage, items }: Read): boolean =>
-  passage.kind === 'paragraph' &&
-  items.length <= LONGEST &&
-  !scene.option &&
-  !scene.truthItem &&
-  passage.list?.checked === undefined;
+/** Prose of its own: no heading, no cell, nothing to be ticked. */
+const plain = ({ passage, items }: Read): boolean =>
+  passage.kind === 'paragraph' && items.length <= LONGEST && passage.list?.checked === undefined;
 
 const OPENS = new Set(['—', '–', '-', ':']);
 const EDGES = new Set([';', '·', '•', '|']);
@@ -75,11 +72,10 @@ function cut({ items, passage }: Read): Item[][] {
 /** "18 G cannula", "3-0 nylon", "Polydioxanone": one size or material and a noun or two. */
 export function isSubject(items: readonly Item[]): boolean {
   const sizes = items.filter((item) => item.kind === 'size');
-  const named = materialsIn(items);
   const words = items.filter((item) => item.kind === 'word').length;
+  if (words > 4 || sizes.length > 1) return false;
+  const named = materialsIn(items);
   return (
-    words <= 4 &&
-    sizes.length <= 1 &&
     sizes.length + named.length >= 1 &&
     named.length <= 1 &&
     items.every((item) => item.kind !== 'punctuation' || item.word === ':' || item.word === '.') &&

@@ -39,10 +39,12 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
   const placed = [...readTables(note, reads), ...listed].map((claim) =>
     judge(claim, 'asserted', note, context),
   );
-  const heard = new Set(prose.map(({ claim }) => `${claim.kind} ${claim.focus.start}`));
   const first = firstScenes(scenes);
-  const facts = [...readFacts(reads, first), ...readCells(note, reads, first)]
-    .filter(({ claim }) => !heard.has(`${claim.kind} ${claim.focus.start}`))
+  const told = [...readFacts(reads, first), ...readCells(note, reads, first)];
+  const key = ({ claim }: { readonly claim: Claim }) => `${claim.kind} ${claim.focus.start}`;
+  const heard = new Set(told.length > 0 ? prose.map(key) : []);
+  const facts = told
+    .filter((fact) => !heard.has(key(fact)))
     .map(({ claim, stance }) => judge(claim, stance, note, context));
   const said = [...prose, ...facts, ...placed].filter(({ claim }) => !offered(claim.focus.start));
   return [...said, ...keyed]
@@ -70,11 +72,14 @@ function within(spans: readonly Span[]): (at: number) => boolean {
 const WITHOUT_WORDS: ReadonlySet<Claim['kind']> = new Set(['equivalence', 'existence']);
 const inEnglish = (context?: Context): boolean => context?.languages?.includes('en') ?? true;
 
-function readScene(scene: Scene, context?: Context): Statement[] {
+const NOTHING: readonly Statement[] = [];
+
+function readScene(scene: Scene, context?: Context): readonly Statement[] {
   const found: Reading[] = [];
   for (const construction of constructionsFor(scene))
     for (const reading of construction.read(scene))
       if (!found.some((other) => same(other.claim, reading.claim))) found.push(reading);
+  if (found.length === 0) return NOTHING;
   const meant = found.filter(
     (reading) => !comparesParts(scene, reading.claim) && !ofOtherGauge(scene, reading.claim),
   );

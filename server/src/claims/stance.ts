@@ -120,7 +120,7 @@ function rejected(scene: Scene): boolean {
 }
 
 /** Does the sentence say no to what was said before it? */
-export function rejects(sentence: Sentence): boolean {
+export const rejects = remembered((sentence: Sentence): boolean => {
   const words = spoken(sentence);
   const first = words[0];
   if (first === undefined) return false;
@@ -131,7 +131,7 @@ export function rejects(sentence: Sentence): boolean {
   // "It is not true that …" opens a statement of its own; "It is not." rejects.
   if (opening) return words.length <= opening.split(' ').length + 4 || !/^it\b/.test(opening);
   return REJECTIONS.has(first) && (words.length <= 3 || stopsAfterFirst(sentence));
-}
+});
 
 /** "That quotation is wrong." */
 const CALLED_WRONG =

@@ -21,15 +21,16 @@ export const byAge: Construction = {
     if (STOPS.test(own)) return [];
     const tubes = groups(scene.items).filter((g) => g.sizes[0]!.system === 'tube-id' && g.sizes.length === 1);
     const said = tubes.at(-1);
+    const age = said && ageIn(own);
+    if (!said || age === undefined || age > 16) return [];
     // One tube for one age: "at six 5.5, at eight 6.0" is a row of them.
     if (
       tubes.length > 1 &&
       new Set(tubes.filter((g) => agedBefore(scene.items, g.from)).map((g) => g.sizes[0]!.value)).size > 1
     )
       return [];
-    const rule = said && ruleFor(scene, own);
-    const age = rule && ageIn(own);
-    if (!said || !rule || age === undefined || age > 16) return [];
+    const rule = ruleFor(scene, own);
+    if (!rule) return [];
     // "(6 / 4) + 3.5 = 5.0" after the rule for uncuffed tubes: the sum as written is by another rule.
     const written = SUM.exec(own);
     if (written && Number(written[1]) !== rule) return [];

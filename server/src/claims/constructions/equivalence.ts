@@ -210,10 +210,9 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
   const words = between.map((item, i) => (goesBy(between, i) ? 'is' : item.word));
   if (words.some((word) => NEVER.has(word))) return false;
   if (words.includes('to') && !words.some((w) => TO_VERBS.has(w))) return false;
+  const owned = LENGTHS.has(right.sizes[0]!.system) ? [...words, ...after3(items, right)] : words;
   const verb = words.findIndex(
-    (word, i) =>
-      (EQUAL.has(word) && word !== 'that' && word !== 'which') ||
-      possesses(LENGTHS.has(right.sizes[0]!.system) ? [...words, ...after3(items, right)] : words, i),
+    (word, i) => (EQUAL.has(word) && word !== 'that' && word !== 'which') || possesses(owned, i),
   );
   const after = between.slice(
     words[verb]?.startsWith('stand') && words[verb + 1] === 'for' ? verb + 2 : verb + 1,

@@ -163,6 +163,7 @@ const LONGEST_COUNT = 400;
 /** "1b, 2a, 3d": two entries or more and little else. */
 function mostlyEntries(text: string): boolean {
   const numbered = matchesOf(text, ENTRY);
+  if (numbered.length === 0 && !/true|false|[TF]/.test(text)) return false;
   const entries = numbered.length > 0 ? numbered : matchesOf(text, LETTERED_TRUTH);
   const share = entries.length >= 3 ? 0.5 : 0.8;
   return (

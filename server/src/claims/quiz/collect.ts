@@ -90,10 +90,10 @@ function quizAt(
   if (/^\W*(?:answers?|key|ans|correct)\b/i.test(read.passage.text.slice(bounds.start, bounds.start + 12)))
     return undefined;
   if (
+    read.passage.kind === 'heading' &&
     /\b(?:true|right|yes) or (?:false|wrong|not|no)\b|\bt ?\/ ?f\b/i.test(
       read.passage.text.slice(bounds.start, bounds.end),
-    ) &&
-    read.passage.kind === 'heading'
+    )
   )
     return undefined;
   const asking = read.sentences

@@ -115,10 +115,10 @@ function prompted(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] 
       ];
     const at = below ? read : next;
     const answer = below ?? (next && prose(next) ? linesOf(next)[0] : undefined);
-    if (!at || !answer || severalEntries(at)) return [];
+    if (!at || !answer) return [];
     const labelled =
       !offered.has(read.passage.index) && LABELLED.test(at.passage.text.slice(answer.start, answer.end));
-    if (!PROMPT.test(text) && !labelled) return [];
+    if ((!PROMPT.test(text) && !labelled) || severalEntries(at)) return [];
     const reply = replyIn(at, answer);
     return reply.marked ? [{ question: questionIn(read, line), reply: reply.piece, marked: true }] : [];
   });

@@ -84,7 +84,7 @@ export function readItems(text: string, mentions: readonly Mention[]): Item[] {
       at = push(items, itemOf(at, at + 2, 'is', 'word', false, undefined, NO_SENSES));
   }
   words(text, at, text.length, items);
-  return joinDegrees(joinSystems(items));
+  return items.some(({ word }) => JOINED.has(word)) ? joinDegrees(joinSystems(items)) : items;
 }
 
 const CONTRACTED =
@@ -349,3 +349,5 @@ const JOINING: ReadonlySet<string> = new Set([
   ...METRIC,
   ...DEGREE_WORDS.keys(),
 ]);
+/** The same, and what `joinSystems` reads. */
+const JOINED: ReadonlySet<string> = new Set([...JOINING, ...METRIC_FIRST]);

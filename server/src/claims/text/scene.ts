@@ -68,7 +68,8 @@ export const groups = remembered((items: readonly Item[]): readonly Group[] => {
       mentions.push(mention);
       to = next;
     }
-    found.push({ from: i, to, mentions, sizes: mentions.flatMap((mention) => mention.sizes) });
+    const sizes = mentions.length === 1 ? first.sizes : mentions.flatMap((mention) => mention.sizes);
+    found.push({ from: i, to, mentions, sizes });
     i = to;
   }
   return found;
@@ -106,6 +107,7 @@ export const sentenceSpan = (scene: Scene): Span =>
 
 /** Distinct sizes of one system among groups, by value. */
 export function distinct(found: readonly Group[]): Group[] {
+  if (found.length < 2) return [...found];
   const seen = new Set<string>();
   return found.filter((group) => {
     const key = group.sizes.map((size) => `${size.system}:${size.value}`).join('|');

@@ -217,6 +217,9 @@ const NUMBER_FRONT = /^\W{0,3}\d{1,2}[.)]?\s+(T|F)\s*[—–:.)-]?\s+(?=[A-Z0-9]
 /** "A 3-0 is thinner than a 5-0 — no". */
 const LINE_END = /(?:[—–→]|\s-|\.{3,}|…|\s(?=\())\s*\(?(T|F|true|false|yes|no|✓|✔|✗|✘|wrong)\)?\s*\.?\s*$/i;
 
+/** The last letters of its words. */
+const MAY_END = /[tfeosg✓✔✗✘]\)?\s*\.?\s*$/i;
+
 const keyed = (mark: string): 'true' | 'false' => (/^(?:t|yes|✓|✔)/i.test(mark) ? 'true' : 'false');
 
 /** "4-0 thicker than 3-0 (F), 3-0 thicker than 4-0 (T)": several keys of one line. */
@@ -226,7 +229,8 @@ const LABELS = /\b(?:TRUE|FALSE|True|False)\s*:/g;
 function lineKey(line: string): 'true' | 'false' | undefined {
   if ((line.match(LABELS)?.length ?? 0) > 1 || (line.match(BRACKETED)?.length ?? 0) > 1) return undefined;
   const front = LINE_FRONT.exec(line) ?? NUMBER_FRONT.exec(line);
-  const mark = front ? (front[1] ?? front[2] ?? front[3]) : LINE_END.exec(line)?.[1];
+  const end = front || !MAY_END.test(line) ? null : LINE_END.exec(line);
+  const mark = front ? (front[1] ?? front[2] ?? front[3]) : end?.[1];
   return mark === undefined ? undefined : keyed(mark);
 }
 

@@ -54,11 +54,12 @@ const VALUES: ReadonlyMap<string, 1 | -1> = new Map([
 function valued(items: readonly Item[], i: number): Sense | undefined {
   const { word } = items[i]!;
   const sign = VALUES.get(word);
+  if (!sign) return undefined;
   const verb =
     items[i - (/^(?:even|much|far|rather|still)$/.test(items[i - 1]?.word ?? '') ? 2 : 1)]?.word ?? '';
   const after = items[i + 1];
   const ends = !after || after.kind === 'punctuation' || /^(?:than|through|with|still)$/.test(after.word);
-  if (!sign || !ends || !/^(?:runs?|flows?|drips?|infuses?|empties)$/.test(verb)) return undefined;
+  if (!ends || !/^(?:runs?|flows?|drips?|infuses?|empties)$/.test(verb)) return undefined;
   return { axis: 'flow', sign, degree: word.endsWith('st') ? 'superlative' : 'comparative' };
 }
 

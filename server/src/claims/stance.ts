@@ -7,6 +7,7 @@ import { disputed, endorsed, framed, graded, oddOneOut, onlyOne } from './framin
 import { hearsay } from './hearsay.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
+import { joined } from './text/joined.ts';
 import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
@@ -199,13 +200,11 @@ const ofMistakes = remembered((headings: readonly string[]) =>
 );
 
 /** "Every line below is wrong. Mend it.", above a list. */
-const allWrong = (items: readonly Item[]): boolean =>
+const allWrong = remembered((items: readonly Item[]): boolean =>
   /^(?:every|each|all|these|the)\b.{0,40}\b(?:is|are|has|have|contains?) (?:\w+ )?(?:wrong|false|incorrect|untrue|mistakes?|errors?)\b/.test(
-    items
-      .slice(0, 14)
-      .map((item) => item.word)
-      .join(' '),
-  );
+    joined(items, 0, 14),
+  ),
+);
 
 /** "Put in order, thickest first: …": the row is there to be put in order. */
 function toSort(scene: Scene, { claim }: Reading): boolean {

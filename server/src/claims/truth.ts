@@ -2,6 +2,7 @@
 import { sourceSpan } from '../notes/index.ts';
 import type { Span } from '../notes/model.ts';
 import type { Item } from './text/items.ts';
+import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
 
@@ -14,14 +15,14 @@ const FALSE_KEY =
   /^[([*]?\s*(?:(?:(?:right |correct )?answer|ans|keyed|key|a)\s*[:=.→]?\s*)?(?:false|f|incorrect|wrong|untrue|fiction|myth|disagree)[\s.)\]*]*$/;
 
 /** The key of a true/false item: "(False.)" after it, or "T"/"F" in front, when the place says true or false. */
-export function keyOf(scene: Scene): Keyed | undefined {
+export const keyOf = remembered((scene: Scene): Keyed | undefined => {
   if (!scene.truthItem) return undefined;
   if (scene.key) return scene.key;
   const own = trailingKey(scene.items);
   const next = scene.after[0];
   if (own) return own;
   return next ? (keyText(next.items.map((item) => item.word).join(' ')) ?? reasoned(next)) : undefined;
-}
+});
 
 /** "False – the number runs the other way.": the key, and why. */
 function reasoned({ items }: Sentence): Keyed | undefined {

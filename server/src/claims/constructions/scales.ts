@@ -89,8 +89,11 @@ interface Chunk<T> {
   readonly to: number;
 }
 
-const word = (items: readonly Item[], i: number): string =>
-  items[i]?.kind === 'word' || items[i]?.kind === 'punctuation' ? items[i]!.word.replace(/'s$/, '') : '';
+function word(items: readonly Item[], i: number): string {
+  const item = items[i];
+  if (item === undefined || item.kind === 'size') return '';
+  return item.word.endsWith("'s") ? item.word.slice(0, -2) : item.word;
+}
 
 /** "French", "the metric number", "the number on a tracheal tube", "guidewires". */
 function scales(items: readonly Item[]): Chunk<Scale>[] {

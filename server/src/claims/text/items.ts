@@ -166,19 +166,14 @@ const SENSES: ReadonlyMap<string, Senses> = new Map(
   ].map((word) => [word, sensesOf(word)] as const),
 );
 
+/** One shape for all of them too. */
 function sensesOf(word: string): Senses {
   const [magnitude, axisNoun] = [FORMS.get(word), AXIS_NOUNS.get(word)];
   const [system, colour] = [SYSTEM_NOUNS.get(word), colourWord(word)];
-  return {
-    ...(magnitude ? { magnitude } : {}),
-    ...(axisNoun ? { axisNoun } : {}),
-    ...(DEVICE_NOUNS.has(word) ? { deviceNoun: true } : {}),
-    ...(system ? { system } : {}),
-    ...(colour ? { colour } : {}),
-  };
+  return { magnitude, axisNoun, deviceNoun: DEVICE_NOUNS.has(word) || undefined, system, colour };
 }
 
-const NO_SENSES: Senses = {};
+const NO_SENSES: Senses = sensesOf('');
 
 const NUMBERED =
   /^(?:low|lower|high|higher|small|smaller|large|larger|big|bigger)-(?:gauge|french|number|numbered)$/;

@@ -51,7 +51,7 @@ const AFTER =
 
 /** The number is compared, not the thing. */
 const AS_NUMBER =
-  /\b(?:numerically|arithmetically|sounds?|as (?:a|bare) numbers?|as numbers go|by (?:the )?numbers?|in numbers?|on paper|in figures)\b/;
+  /\b(?:numerically|arithmetically|(?<!\b(?:fr|french|ch|charrière|mm|the|a|an|dilator|hegar|urethral|metal) )sounds?|as (?:a|bare) numbers?|as numbers go|by (?:the )?numbers?|in numbers?|on paper|in figures)\b/;
 
 /** Between the size and the word: "chose the 22 G, believing it to be wider", "nobody asks which is the bigger". */
 const HELD_OF =

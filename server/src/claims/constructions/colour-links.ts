@@ -16,7 +16,7 @@ export const OTHER_MAKE =
 
 /** "A 21 G needle; its hub is orange", "21 G, and here the hub is orange". */
 export const OWN_HUB =
-  /^(?:(?:needle|cannula|catheter) )?[,;:—–-] (?:and |where )?(?:here )?(?:its|the) hub (?:is|will be|should be)(?: an?| the)?$/;
+  /^(?:(?:needle|cannula|catheter) )?[,;:—–-] (?:and |where )?(?:here )?(?:its|the|whose) hub (?:is|will be|should be)(?: an?| the)?$/;
 
 /** "A 16 G cannula; that is the blue hub". */
 export const POINTED =

@@ -223,6 +223,8 @@ function split(items: readonly Item[]): [number, number][] {
   let from = 0;
   for (let i = 0; i < items.length; i++) {
     if ((items[i]!.word !== ';' && items[i]!.word !== '.') || pointsBack(items, i)) continue;
+    // "i.e. a 24 G"
+    if (items[i - 1]?.word === 'i.e') continue;
     cuts.push([from, i]);
     from = i + 1;
   }
@@ -247,7 +249,7 @@ function alternate(colours: readonly Colour[], sizes: readonly Group[]): boolean
 }
 
 const TIES = new Set(
-  `identifies denotes indicates over-the-needle peripheral connector our is are was = : , - – ( the a an hub hubs cannula cannulae needle one means for ones on as of marks wears has have with in its comes come
+  `namely i.e . identifies denotes indicates over-the-needle peripheral connector our is are was = : , - – ( the a an hub hubs cannula cannulae needle one means for ones on as of marks wears has have with in its comes come
   therefore thus also always usually now still definitely just course naturally simply
   colour color coloured colored and tells you that are holding it gets get carries valve catheter foley shows signals says to mean cap plastic
   coded colour-coded color-coded urinary suction connector connectors funnel urethral

@@ -22,7 +22,8 @@ export const contrast: Construction = {
     const [a, b] = pairOf;
     const graded = stepUp(scene.items, words, a, b);
     if (graded) return [comparison(scene, 'contrast', b, a, graded)];
-    const bound = behind(scene.items, words, a, b) ?? ahead(scene.items, words, a, b);
+    const bound =
+      behind(scene.items, words, a, b) ?? ahead(scene.items, words, a, b) ?? around(scene.items, words, a, b);
     // "Not the thicker 2-0 but the thinner 4-0" turns one down and does not deny what it is.
     const refused = scene.items.slice(0, bound?.[0].at ?? 0).some((item) => item.word === 'not');
     return bound && !refused && opposed(...bound) ? [comparison(scene, 'contrast', a, b, bound[0])] : [];
@@ -106,6 +107,19 @@ function ahead(items: readonly Item[], words: readonly Measured[], a: Group, b: 
   const [first, second] = [before(-1, a), before(a.to, b)];
   if (!first || !second || words.some((m) => m.at > b.to)) return undefined;
   return clean(items, first.to, a.from, AHEAD) && clean(items, second.to, b.from, AHEAD)
+    ? [first, second]
+    : undefined;
+}
+
+/** "The smallest we stock is 24 G; 14 G is the biggest": the first word before its size, the second behind. */
+function around(items: readonly Item[], words: readonly Measured[], a: Group, b: Group): Bound | undefined {
+  const [first, second, ...more] = words;
+  if (!first || !second || more.length > 0 || first.degree !== 'superlative') return undefined;
+  const placed = first.to < a.from && a.from - first.to <= 7 && second.at > b.to && second.at - b.to <= 6;
+  const link = items
+    .slice(a.to + 1, b.from)
+    .every((item) => /^(?:[,;]|and|while|whereas|the|an?|but|our|needle|cannula|catheter)$/.test(item.word));
+  return placed && link && clean(items, first.to, a.from, AHEAD) && clean(items, b.to, second.at)
     ? [first, second]
     : undefined;
 }

@@ -94,6 +94,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     !(
       ties(items, between, left, right) ||
       gapped(items, left, right, between) ||
+      bareGap(items, left, right, between) ||
       made(items, left, between) ||
       thought(items, left, between) ||
       metered(items, left, between) ||
@@ -161,6 +162,16 @@ const gapped = (items: readonly Item[], left: Group, right: Group, between: read
   items.slice(Math.max(0, left.from - 8), left.from).some((item) => item.kind === 'size') &&
   items.slice(0, left.from).some((item) => EQUAL.has(item.word)) &&
   items.slice(Math.max(0, left.from - 3), left.from).some((item) => item.word === ',' || item.word === 'and');
+
+/** "8 Fr is 2.7 mm across and a 12 Fr 4 mm." */
+const bareGap = (items: readonly Item[], left: Group, right: Group, between: readonly Item[]) =>
+  between.length === 0 &&
+  /^(?:an?|the)$/.test(items[left.from - 1]?.word ?? '') &&
+  items[left.from - 2]?.word === 'and' &&
+  /^(?:[.,;!)]|across|wide|thick)$/.test(items[right.to + 1]?.word ?? '.') &&
+  items[left.from - 4]?.kind === 'size' &&
+  MEASURE_AFTER.has(items[left.from - 3]?.word ?? '') &&
+  items.slice(0, left.from).some((item) => EQUAL.has(item.word));
 
 const passed = (items: readonly Item[], left: Group) =>
   items.slice(Math.max(0, left.from - 2), left.from).some((item) => PASSED.has(item.word));

@@ -19,6 +19,7 @@ export const fit: Construction = {
         goes(scene.items, all[i]!, right) ??
         inverted(scene.items, all[i]!, right) ??
         introducer(scene.items, all[i]!, right) ??
+        downIt(scene.items, all[i]!, right) ??
         takesIt(scene.items, all[i]!, right);
       return order && judgeable(scene.items, order.container) ? [reading(scene, order)] : [];
     });
@@ -147,6 +148,7 @@ function takes(items: readonly Item[], left: Group, right: Group): Order | undef
   const within = /^(?:inside|within|through|in)$/.test(
     items.slice(right.to + 1).find((item) => !item.deviceNoun)?.word ?? '',
   );
+  if (/^(?:lets?|allows)$/.test(items[at]!.word) && !within) return undefined;
   const another =
     within || left.sizes[0]!.system !== right.sizes[0]!.system || left.mentions[0]!.device === 'sheath';
   return another ? { at, thing: right, container: left } : undefined;
@@ -194,6 +196,21 @@ function introducer(items: readonly Item[], left: Group, right: Group): Order | 
     : undefined;
 }
 
+/** "The working channel is 2.8 mm, so a 10 Fr stent will go down it." */
+function downIt(items: readonly Item[], container: Group, thing: Group): Order | undefined {
+  const after = joined(items, thing.to + 1, thing.to + 10);
+  const gone =
+    /^(?:\w+ ){0,2}?(?:will |can |would |should )?(?:just |easily |still |also )*(?:goes|go|passes|pass|slides?|fits?|runs?) (?:down|through|into|inside|in) (?:it|that|this)(?= [.,;!]|$| (?:easily|well|comfortably|with|without))/.test(
+      after,
+    );
+  const link = joined(items, container.to + 1, thing.from);
+  return gone &&
+    thing.sizes[0]!.system !== container.sizes[0]!.system &&
+    /^(?:\w+ ){0,4}[,;:.(—–-] ?(?:so|and|then|hence)?(?: (?:an?|the|our|your))?$/.test(link)
+    ? { at: thing.to + 1, thing, container }
+    : undefined;
+}
+
 /** "The scope is 5.9 mm, so a 5.5 tracheal tube will just take it." */
 function takesIt(items: readonly Item[], thing: Group, container: Group): Order | undefined {
   const after = joined(items, container.to + 1, container.to + 9);
@@ -214,7 +231,7 @@ function judgeable(items: readonly Item[], { mentions, sizes, from, to }: Group)
   if (system === 'needle-gauge' || system === 'tube-id' || mentions[0]!.device === 'sheath') return true;
   if (system === 'french')
     return TUBES.test(items[to + 1]?.word ?? '') && !WOUND.test(items[to + 2]?.word ?? '');
-  const near = [...items.slice(to + 1, to + 3), ...items.slice(Math.max(0, from - 2), from)];
+  const near = [...items.slice(to + 1, to + 3), ...items.slice(Math.max(0, from - 3), from)];
   return system === 'millimetre' && near.some(({ word }) => HOLES.has(word));
 }
 

@@ -2,7 +2,7 @@
 import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { compares } from '../text/magnitudes.ts';
-import { groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison, wordless } from './than.ts';
 
@@ -29,11 +29,26 @@ export const ratio: Construction = {
       if (!sign || !axis) return [];
       const left = all.filter((g) => g.to < at && at - g.to <= 6).at(-1);
       const right = all.find((g) => g.from > at && g.from - at <= 8);
+      const both = time && !left ? throughAs(scene.items, all, at) : undefined;
+      if (both) return [reading(scene, at, axis, flip(sign), ...both)];
       if (!left || !right || !sameSystem(left, right) || sameSizes(left, right)) return [];
       return [reading(scene, at, axis, time ? flip(sign) : sign, left, right)];
     });
   },
 };
+
+/** "takes twice the time through a 20 G as through a 16 G": both stand behind. */
+function throughAs(items: readonly Item[], all: readonly Group[], at: number): [Group, Group] | undefined {
+  const [a, b] = all.filter((g) => g.from > at);
+  if (!a || !b || !sameSystem(a, b) || sameSizes(a, b) || a.from - at > 12) return undefined;
+  const link = items
+    .slice(a.to + 1, b.from)
+    .map((item) => item.word)
+    .join(' ');
+  return /^(?:\w+ )?(?:as|than) (?:through|with|down|via|by)(?: (?:an?|the))?$/.test(link)
+    ? [a, b]
+    : undefined;
+}
 
 const flip = (sign: 1 | -1): 1 | -1 => (sign === 1 ? -1 : 1);
 

@@ -306,6 +306,14 @@ const parts = (items: readonly Item[], i: number) =>
 /** "carries gas more easily", "blood comes less readily": what runs with ease runs fast. */
 const eased = (items: readonly Item[], i: number) =>
   /^(?:carr(?:y|ies)|runs?|flows?|drains?|comes?|drips?)$/.test(items[i - 1]?.word ?? '') ||
+  // "thick fluids pass more easily through": not the needle itself.
+  (/^(?:pass|passes|go|goes|get|gets)$/.test(items[i - 1]?.word ?? '') &&
+    items[i + 2]?.word === 'through' &&
+    items
+      .slice(Math.max(0, i - 4), i - 1)
+      .some((near) =>
+        /^(?:fluids?|blood|water|saline|contrast|litres?|plasma|drugs?|oil)$/.test(near.word),
+      )) ||
   (/^(?:carr(?:y|ies)|passes|lets|drains|takes|moves)$/.test(items[i - 2]?.word ?? '') &&
     /^(?:gas|air|blood|fluids?|water|saline|urine|clots?)$/.test(items[i - 1]?.word ?? ''));
 

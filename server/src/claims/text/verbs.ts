@@ -149,6 +149,13 @@ export function verbal(items: readonly Item[], i: number): { axis: Axis; sign: 1
   if (GETS_THROUGH.test(after) && /^(?:through|down|in|per|a)$/.test(items[i + 2]?.word ?? ''))
     return { axis: 'flow', sign: 1 };
   if (FLUID.test(after) && GETS_THROUGH.test(items[i + 2]?.word ?? '')) return { axis: 'flow', sign: 1 };
+  const given = /^(?:gives?|delivers?|passes|you|us|them)$/.test(verb);
+  if (
+    given &&
+    /^(?:litres?|liters?|fluids?|blood|volume|units)$/.test(after) &&
+    items[i + 2]?.word === 'than'
+  )
+    return { axis: 'flow', sign: 1 };
   if (pushed(items, i)) return { axis: 'flow', sign: 1 };
   if (/^lets?$/.test(verb) && after === 'through') return { axis: 'flow', sign: 1 };
   const through = verb === 'through' && /^lets?$/.test(items[i - 2]?.word ?? '');

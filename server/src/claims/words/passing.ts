@@ -11,7 +11,9 @@ export const GOING: ReadonlySet<string> = new Set(
 
 /** "takes a 0.035 in wire": the thing with the hole is the subject. */
 export const TAKING: ReadonlySet<string> = new Set(
-  'take takes accept accepts admit admits accommodate accommodates swallow swallows'.split(' '),
+  'lets let allows take takes accept accepts admit admits accommodate accommodates swallow swallows'.split(
+    ' ',
+  ),
 );
 
 export const THROUGH: ReadonlySet<string> = new Set([
@@ -37,7 +39,7 @@ export const ON_THE_WAY: ReadonlySet<string> = new Set(
   wire wires guidewire guidewires guide catheter catheters needle needles cannula cannulas cannulae tube tubes probe scope
   dilator dilators stent stents sheath sheaths introducer introducers drain drains inch standard ordinary plain angled
   hydrophilic access micropuncture finder spinal introducing bone biopsy dental diagnostic guiding channel lumen pigtail up of to in stiff
-  normal normally usually simply both one coil device thin steel hollow bore fine tuohy epidural`.split(
+  normal normally usually simply both one coil device thin steel hollow bore fine tuohy epidural chest feeding urinary pigtail suction ureteral ureteric biliary balloon working`.split(
     /\s+/,
   ),
 );

@@ -52,7 +52,7 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
     return above && above !== around ? undefined : around;
   }
   const heading = tableCode(scene) ?? headingCode(scene);
-  if (heading) return heading;
+  if (heading || scene.headings.some((title) => ANOTHER_SUBJECT.test(title))) return heading;
   const told = g.mentions[0]!.device;
   return told === 'needle' || told === 'winged-set' ? undefined : told;
 }
@@ -141,9 +141,14 @@ function tableCode({ note, passage }: Scene): Device | undefined {
   return found === 'both' ? undefined : found;
 }
 
+/** "Cannulas, catheters and stitches": a title of several subjects settles for none of them whose colours are told. */
+const ANOTHER_SUBJECT =
+  /\b(?:sutures?|stitch(?:es)?|threads?|drains?|tubes|wires|(?<!iv |venous )catheters)\b/;
+
 function headingCode(scene: Scene): Device | undefined {
   for (const heading of [...scene.headings].reverse()) {
     const found = codeOf(heading.split(/[^a-z0-9-]+/).map((word) => ({ word })));
+    if (found && ANOTHER_SUBJECT.test(heading)) return undefined;
     if (found) return found === 'both' ? undefined : found;
   }
   return undefined;

@@ -8,7 +8,6 @@ import { readItems } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Grid, operandOf, type Row, sole } from './grid.ts';
 
-/** "thinnest first" in a header or right above: the column must run that way. */
 /** An order that sizes of cells are said to run in. */
 function ordered(
   mentions: readonly (Mention | undefined)[],
@@ -22,8 +21,13 @@ function ordered(
   return [{ kind: 'order', construction: 'table-column', span, focus: span, items, axis, runs }];
 }
 
+/** "0, 1, 2, each one thicker than the last." above a table is said of its own sizes, unless a colon leads on. */
+const ofItsOwn = (sentence: string): boolean => /\d/.test(sentence) && !/:\W*$/.test(sentence);
+
+/** "thinnest first" in a header or right above: the column must run that way. */
 export function columnOrders(grid: Grid): OrderClaim[] {
-  const above = readItems(grid.around.split(/[.!?]\s/).at(-1) ?? '', []);
+  const sentence = grid.around.split(/[.!?]\s/).at(-1) ?? '';
+  const above = ofItsOwn(sentence) ? [] : readItems(sentence, []);
   const cue = sorts(above) ? undefined : orderCue(above);
   const sized = cue ? firstSized(grid) : -1;
   const beside = besideSizes(grid, firstSized(grid));

@@ -47,7 +47,7 @@ const HELD = new RegExp(
 
 /** Said after it: the claim does not stand, or somebody else made it. */
 const AFTER =
-  /\b(?:so (?:they|people|some|he|she) (?:say|says|said|claim|claims)\b|(?:does|do|did|will|would)(?: not|n't) (?:hold|stand|follow)(?= [.,;!?)]|$| up\b| water\b)|is(?: not|n't) (?:true|so|right|correct|the case)|cannot be right|has (?:it|this|that|things) (?:backwards|wrong|upside down|the wrong way round))\b|^(?:[,;.] )(?:but |and |yet )?(?:it|that|this|they) (?:isn't|is not|aren't|are not)(?= [.,;!]|$)|^(?:[,(—–-] )?(?:(?:is )?not (?:true|so|right|correct)\b|(?:and|but|yet) (?:is|are|was)(?: not|n't)\b|(?:he|she|they|i|we|someone|somebody) (?:said|thought|wrote|claimed|insisted|answered)\b|(?:(?:cannula|needle|one) )?(?:was |were )?(?:recorded|documented|charted|logged)\b)/;
+  /\b(?:(?:had|have|has|having|must have) (?:\w+ )?(?:swapped|mixed|confused|muddled|transposed|reversed|misread) (?:them|the two|it|things|the numbers|the scales?)\b|so (?:they|people|some|he|she) (?:say|says|said|claim|claims)\b|(?:does|do|did|will|would)(?: not|n't) (?:hold|stand|follow)(?= [.,;!?)]|$| up\b| water\b)|is(?: not|n't) (?:true|so|right|correct|the case)|cannot be right|has (?:it|this|that|things) (?:backwards|wrong|upside down|the wrong way round))\b|^(?:[,;.] )(?:but |and |yet )?(?:it|that|this|they) (?:isn't|is not|aren't|are not)(?= [.,;!]|$)|^(?:[,(—–-] )?(?:(?:is )?not (?:true|so|right|correct)\b|(?:and|but|yet) (?:is|are|was)(?: not|n't)\b|(?:he|she|they|i|we|someone|somebody) (?:said|thought|wrote|claimed|insisted|answered)\b|(?:(?:cannula|needle|one) )?(?:was |were )?(?:recorded|documented|charted|logged)\b)/;
 
 /** The number is compared, not the thing. */
 const AS_NUMBER =

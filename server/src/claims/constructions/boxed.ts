@@ -24,7 +24,7 @@ export const boxed: Construction = {
     const metric = all.filter((g) => g.sizes[0]!.system === 'ep-metric');
     const [right] = metric;
     if (!right || metric.length > 1 || right.sizes.length > 1 || all.length > 2) return [];
-    if (scene.sentence.close === '?' || scene.items.some(otherwise)) return [];
+    if (scene.sentence.close === '?' || scene.items.slice(0, right.to + 4).some(otherwise)) return [];
     const own = all.find((g) => g !== right);
     return own ? here(scene, own, right) : resumed(scene, right);
   },

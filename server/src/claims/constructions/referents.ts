@@ -93,7 +93,7 @@ function pairOf(scene: Scene, here: readonly NamedMaterial[], rank: 'former' | '
 
 /** "It is braided." after a sentence about one material, "Both are braided." after two. */
 function before(scene: Scene, here: readonly NamedMaterial[], phrase: string): NamedMaterial[] {
-  const previous = spokenBefore(scene);
+  const previous = spokenBefore(scene, phrase);
   if (
     here.length > 0 ||
     !previous ||
@@ -108,10 +108,15 @@ function before(scene: Scene, here: readonly NamedMaterial[], phrase: string): N
 }
 
 /** The sentence before; "In 2-0 and 3-0." tells nothing but sizes and is passed over. */
-const spokenBefore = ({ before: sentences, context }: Scene) =>
+const spokenBefore = ({ before: sentences, context }: Scene, phrase: string) =>
   sentences.findLast(
-    ({ items }) => !items.every((item) => item.kind === 'size' || SIZES_ONLY.test(item.word)),
+    ({ items }) =>
+      !items.every((item) => item.kind === 'size' || SIZES_ONLY.test(item.word)) &&
+      !(phrase === 'it' && goesOn(items)),
   ) ?? context.at(-1);
+/** "It holds a knot.", between the material and what is said of it: still the same one. */
+const goesOn = (items: readonly Item[]): boolean =>
+  items[0]?.word === 'it' && materialsIn(items).length === 0 && !items.some((item) => item.deviceNoun);
 const SIZES_ONLY =
   /^(?:in|from|to|and|or|,|\.|comes|sizes?|sold|kept|stocked|only|mostly|usually|here|we|use)$/;
 

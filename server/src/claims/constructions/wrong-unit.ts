@@ -1,7 +1,11 @@
 /** A number with a unit of another scale: "a 0.014 mm guidewire" (inches), "an 8 French endotracheal tube" (mm inside). */
+
+import { colourFits } from '../../sizes/index.ts';
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
+import { codeAround } from './hub-code.ts';
 import type { Construction } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 
@@ -25,6 +29,7 @@ export const wrongUnit: Construction = {
         inchesAsMm(scene.items, group) ??
         tubeInFrench(scene.items, group) ??
         needleInFrench(scene.items, group) ??
+        hubInFrench(scene, group) ??
         catheterInGauge(scene.items, group) ??
         twoUnits(group);
       return formula ? [reading(scene, group, formula)] : [];
@@ -59,6 +64,30 @@ function needleInFrench(items: readonly Item[], group: Group): FormulaClaim['for
   if (system !== 'french' || group.sizes.length > 1 || value < 14 || value > 30) return undefined;
   return /^needles?$/.test(items[group.to + 1]?.word ?? '') ? 'needle-in-french' : undefined;
 }
+
+/** "The green cannula goes in the notes as 18 French": the number that goes with its colour is its gauge. */
+function hubInFrench(scene: Scene, group: Group): FormulaClaim['formula'] | undefined {
+  const { items } = scene;
+  const { system, value } = group.sizes[0]!;
+  if (system !== 'french' || group.sizes.length > 1) return undefined;
+  const at = items.findIndex((item) => item.colour);
+  const noun = items[at + 1]?.word ?? '';
+  const cannula =
+    /^(?:cannulas?|cannulae|iv)$/.test(noun) || (noun === 'one' && codeAround(scene) === 'cannula');
+  if (
+    at < 0 ||
+    at > group.from ||
+    !cannula ||
+    items.some((item) => /^(?:not|never|no|or|if|instead)$/.test(item.word))
+  )
+    return undefined;
+  const between = joined(items, at + 2, group.from);
+  return colourFits('ISO 10555-5', value, items[at]!.colour!) === true && CALLED.test(between)
+    ? 'cannula-in-french'
+    : undefined;
+}
+const CALLED =
+  /^(?:(?:is|are|goes|go|went|gets|written|charted|recorded|called|down|in|into|on|the|your|notes?|chart|form|label|always|usually|then|documented|put|entered) ){0,8}(?:as|is|are|called|says|reads|means|write|chart)(?: an?| the)?$|^(?:is|=)(?: an?)?$/;
 
 /** "a 16 G Foley": only the French scale is used on what goes into a bladder or a stomach. */
 function catheterInGauge(items: readonly Item[], group: Group): FormulaClaim['formula'] | undefined {

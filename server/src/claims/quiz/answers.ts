@@ -69,7 +69,7 @@ const labelOf = (text: string): string =>
 
 const KEY_WORDS = /\b(?:answers?|key|solutions|marking (?:guide|scheme))\b/i;
 const OPENS_KEY =
-  /^\W*(?:answer key|(?:(?:right|correct|model) )?answers|key|solutions|gaps(?=\s*:))\b|^\W*a\s?1\b(?=[\s\S]{0,300}\ba\s?2\b)/i;
+  /^\W*(?:answer key|(?:(?:right|correct|model) )?answers|key|solutions|gaps(?=\s*:)|(?:on the )?(?:back|reverse)(?: side)? of (?:the |this )?(?:card|sheet|page|paper|handout|slide|poster)(?=\W*:))|^\W*a\s?1\b(?=[\s\S]{0,300}\ba\s?2\b)/i;
 const ENTRY =
   /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
 /** "a) false", "b = T". */
@@ -127,12 +127,17 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
     OPENS_KEY.test(passage.text) ||
     keyHeading(heading) ||
     OPENS_KEY.test(lead) ||
-    (before !== undefined && /^\W*(?:answer key|answers|key|solutions)\W*$/i.test(before.text)) ||
+    (before !== undefined && before.text.length < LONGEST_LEAD && KEY_LEAD.test(before.text)) ||
     mostlyEntries(passage.text) ||
     counted(passage.text) ||
     (!passage.list?.ordered && saidIn(passage.text).length > 0)
   );
 }
+
+/** "Answers" alone, or "Marking key. Say nothing until they have finished." */
+const KEY_LEAD =
+  /^\W*(?:answer key|answers|key|solutions|marking key|key for the (?:marker|examiner)s?)(?:\W*$|[.:]\s)/i;
+const LONGEST_LEAD = 100;
 
 /** The heading asked about last: passages below one heading ask in a row. */
 let known: { readonly heading: string; readonly ofKey: boolean } | undefined;

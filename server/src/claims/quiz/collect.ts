@@ -21,6 +21,8 @@ export interface Quiz {
 
 const LETTER = /(^|[\s;,])\(?([A-Fa-f]|i{1,3}|iv|vi?)[).:]\s+/g;
 
+const BRACKETED = /(^|[\s;,])\(?([A-Fa-f]|i{1,3}|iv|vi?)[).]\s+/g;
+
 export function quizzes(note: Note, reads: readonly Read[]): Quiz[] {
   const found: Quiz[] = [];
   for (const read of reads)
@@ -227,11 +229,14 @@ const KEY_OPENS = /^\W*(?:(?:right |correct |model )?answers?|key|ans|solutions?
 
 function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
   const text = read.passage.text.slice(0, within.end);
-  const marked = lettersIn(text, within.start, LETTER, already);
+  const marked = lettersIn(text, within.start, SPEAKERS.test(text) ? BRACKETED : LETTER, already);
   const starts = marked.length > 0 ? marked : bareLetters(text, within.start, already);
   if (starts.length === 0 || (already > 0 && starts[0]!.at > 2)) return [];
   return starts.map(({ body }, i) => piece(read, body, endOf(text, body, starts[i + 1]?.at ?? text.length)));
 }
+
+/** "A: …", "N: …": people with initials talk, and a letter with a colon offers nothing. */
+const SPEAKERS = /(?:^|\n)\W{0,4}[G-PR-Z]:\s/;
 
 interface Start {
   readonly at: number;

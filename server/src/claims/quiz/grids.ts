@@ -16,9 +16,10 @@ export function readGrid(rows: Grid, add: (number: number, answer: string, at: P
   const isKey = once((column) => keyColumn(rows, column));
   rows.forEach((row, r) => {
     row.forEach((cell, c) => {
-      const number = NUMBER_CELL.exec(cell?.passage.text.trim() ?? '');
-      if (!number) return;
+      const written = cell?.passage.text.trim() ?? '';
       const header = rows[0]?.[c + 1]?.passage.text ?? '';
+      const number = NUMBER_CELL.exec(written) ?? lettered(written, rows[0]?.[c]?.passage.text ?? '', header);
+      if (!number) return;
       const beside = r > 0 && (ANSWER_HEADER.test(header) || isKey(c)) ? row[c + 1] : undefined;
       const across = NUMBER_CELL.test(row[c + 1]?.passage.text.trim() ?? '') || c > 0;
       const answer = beside ?? (across ? below[r]?.[c] : undefined);
@@ -38,6 +39,12 @@ function labelsOf(written: string): number[] {
   const answer = /^a\d/i.test(written) ? [Number(written.slice(1))] : [];
   return [label ?? Number(written), ...answer];
 }
+
+/** Questions may be counted by letters, under a header that says so. */
+const lettered = (written: string, above: string, beside: string): RegExpExecArray | null =>
+  /^\W*(?:questions?|q|no\.?|item|#)\W*$/i.test(above) && ANSWER_HEADER.test(beside)
+    ? /^\(?([A-Ha-h])[.)]?$/.exec(written)
+    : null;
 
 /** For each row the answers under it: the row that calls itself the key, else the first of letters. */
 function answerRows(rows: Grid): readonly (Grid[number] | undefined)[] {

@@ -3,6 +3,8 @@ import { sourceSpan } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
 import { rejects } from '../stance.ts';
 import { readItems } from '../text/items.ts';
+import { materialsIn } from '../text/materials.ts';
+import { pointsIn } from '../text/points.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { REPORTED_SPEAKERS } from '../words/frames.ts';
@@ -88,8 +90,17 @@ export function questionIn(read: Read, span: Span): Piece {
 /** "Do not accept: 18 mm": nobody of that name speaks. */
 const denies = (name: string): boolean => /\b(?:not|never|no|wrong|reject|refuse)\b|n['’]t\b/i.test(name);
 
-/** "Wider: 6 Fr or 8 Fr?": nobody of that name speaks. */
-const asks = (name: string): boolean => readItems(name, []).some((item) => item.magnitude !== undefined);
+/** "Wider: 6 Fr or 8 Fr?", "Silk: absorbable or not?": nobody of that name speaks. */
+function asks(name: string): boolean {
+  const items = readItems(name, []);
+  return (
+    items.some(
+      ({ magnitude, system, axisNoun, deviceNoun }) => magnitude || system || axisNoun || deviceNoun,
+    ) ||
+    materialsIn(items).length > 0 ||
+    pointsIn(items).length > 0
+  );
+}
 
 const PROMPT = /^\W{0,3}(?:q(?:uestion)?|(?:card )?front|term|prompt|card)\s*\d{0,2}\s*[.:)–—-]\s*\S/i;
 /** A word that can only announce an answer. */

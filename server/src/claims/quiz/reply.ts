@@ -41,6 +41,7 @@ export function readReply(pair: Pair, desk: Desk): KeyReading[] {
   return (
     gap(pair, desk) ??
     either(pair, desk) ??
+    eitherWord(pair, desk) ??
     sequence(pair) ??
     elliptic(pair, desk) ??
     polar(pair, desk) ??
@@ -93,6 +94,49 @@ function either(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const chosen = said[0]!.sign === a.sign ? items.slice(a.at, a.to + 1) : items.slice(b.at, b.to + 1);
   return asserted(readAs(scene, [...left, ...chosen, ...right]), pair);
 }
+
+/** "Third edge of reverse cutting: inner or outer curve? Inner.", "Is silk braided or a monofilament? Braided." */
+function eitherWord(pair: Pair, desk: Desk): KeyReading[] | undefined {
+  const items = withoutMark(pair.question.items);
+  const said = pair.reply.items.filter((item) => item.kind !== 'punctuation' && !ARTICLE.test(item.word));
+  const or = items.findIndex((item) => item.word === 'or');
+  const [word, ...more] = said;
+  if (or < 1 || !word || more.length > 2 || items[or - 1]!.kind === 'size' || items[or - 1]!.magnitude)
+    return undefined;
+  let right = or + 1;
+  while (ARTICLE.test(items[right]?.word ?? '')) right++;
+  if (items[right]?.kind !== 'word') return undefined;
+  const [a, b] = [items[or - 1]!.word, items[right]!.word];
+  if (word.word !== a && word.word !== b) return undefined;
+  const chosen =
+    word.word === a
+      ? [...items.slice(0, or), ...items.slice(right + 1)]
+      : [...items.slice(0, leftOf(items, or)), ...items.slice(right)];
+  const scene = sceneOf(desk, pair.question);
+  if (!scene || !pair.marked || (b === 'not' && word.word === b)) return undefined;
+  const rest = chosen.filter((item) => item.word !== 'not');
+  const first = rest.findIndex((item) => item.kind !== 'punctuation');
+  const body = POLAR.test(rest[first]?.word ?? '') ? rest.slice(first + 1).map(inflected) : rest;
+  const stated = POLAR.test(rest[first]?.word ?? '') ? turned(items, or, rest, first) : linked(body);
+  const told = [...readAs(scene, body), ...readAs(scene, rest), ...readAs(scene, stated)];
+  const claims = told.filter(({ kind }) => POLAR_KINDS.has(kind) && kind !== 'comparison');
+  return claims.length > 0 ? asserted(claims, pair) : undefined;
+}
+const ARTICLE = /^(?:an?|the|on|at|along|in|it|is|its)$/;
+/** "Is silk | a monofilament": the verb behind its subject. */
+const turned = (items: readonly Item[], or: number, rest: readonly Item[], first: number): Item[] => {
+  const at = leftOf(items, or);
+  return [...rest.slice(first + 1, at), rest[first]!, ...rest.slice(at)];
+};
+/** "silk: braided": the subject, its verb left out. */
+const linked = (items: readonly Item[]): Item[] =>
+  items.map((item) => (item.word === ':' || item.word === ',' ? mark('is') : item));
+/** Where the first of two alternatives begins, its article with it. */
+const leftOf = (items: readonly Item[], or: number): number => {
+  let at = or - 1;
+  while (at > 0 && ARTICLE.test(items[at - 1]!.word) && items[at - 1]!.word !== 'is') at--;
+  return at;
+};
 
 const stripped = (items: readonly Item[]) => items.filter((item) => item.word !== '(');
 

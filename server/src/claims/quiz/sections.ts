@@ -57,7 +57,22 @@ const asking = (row: readonly number[], reads: readonly Read[]): number =>
 /** Numbered questions and gaps with the entry of the same number in an answer section. */
 export function sectionPairs({ note, reads }: Desk, answers: Answers): Pair[] {
   if (answers.empty) return [];
-  return reads.flatMap((read) => (read.passage.cell ? [] : numbered(note, read, answers)));
+  const inTables = note.tables.flatMap(({ rows }) =>
+    rows.slice(1).flatMap((row) => rowPair(row, reads, answers)),
+  );
+  return [...reads.flatMap((read) => (read.passage.cell ? [] : numbered(note, read, answers))), ...inTables];
+}
+
+/** "| V1 | Widest: 14, 17 or 20 G? |": a question in a row that opens with its number, answered further down. */
+function rowPair(row: readonly number[], reads: readonly Read[], answers: Answers): Pair[] {
+  const [label, asked, ...more] = row.map((index) => reads[index]);
+  if (!label || !asked || more.length > 0 || !/\?\W*$/.test(asked.passage.text)) return [];
+  const number = labelNumber(`${label.passage.text.trim()}. `);
+  const entry = number === undefined ? undefined : answers.find(number, asked);
+  const given = entry?.body ?? entry?.at;
+  if (!given || given.read.passage.cell || given.read.passage.index < asked.passage.index) return [];
+  const question = questionIn(asked, { start: 0, end: asked.passage.text.length });
+  return [{ question, reply: replyIn(given.read, firstSentence(given)).piece, marked: true }];
 }
 
 function numbered(note: Note, read: Read, answers: Answers): Pair[] {

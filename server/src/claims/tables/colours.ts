@@ -24,7 +24,11 @@ const CODE_WORDS = new Set(
   ),
 );
 export const codeWord = (word: string): boolean => CODE_WORDS.has(word);
+/** "Candidate should say": the right answer, whoever gives it. */
+const SHOULD_SAY =
+  /\b(?:should|must|has to|have to|ought to|needs? to|expected to|wanted to) (?:say|answer|name|reply|tell|give|call out)\b/;
 const ofElse = (header: string): boolean =>
+  !SHOULD_SAY.test(header) &&
   (header.toLowerCase().match(/\p{L}{3,}/gu) ?? []).some((word) => !CODE_WORDS.has(word));
 
 /** Where colours sort blood tubes, patients or children, they are no hub's. */
@@ -56,6 +60,7 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
     const device =
       codeOf(wordsOf(header)) ??
       headed(grid.header[subject.column]) ??
+      named(row[subject.column]) ??
       followed(grid, column, subject.column) ??
       deviceFor(grid, row, subject.mention);
     if (device === 'both') return [];
@@ -66,6 +71,12 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
 /** "Needle" above the sizes says whose they are, whatever else the row speaks of. */
 const headed = (header: string | undefined): Device | undefined => {
   const code = codeOf(wordsOf(header ?? ''));
+  return code === 'both' ? undefined : code;
+};
+
+/** "21 G needle": the cell of the size says whose it is. */
+const named = (read: Read | undefined): Device | undefined => {
+  const code = codeOf(read?.items ?? []);
   return code === 'both' ? undefined : code;
 };
 

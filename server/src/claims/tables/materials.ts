@@ -69,7 +69,8 @@ function propertyCell(header: string, read: Read): string[] {
   const text = read.passage.text.trim().toLowerCase();
   const strands = strandsIn(header, text);
   if (strands) return [strands];
-  if (GONE.test(header) && SOON.test(text)) return ['absorbable:yes'];
+  const gone = goneOrNot(header, text);
+  if (gone) return [gone];
   const asked = [...readItems(header, [])].flatMap((item) => PROPERTY_WORDS.get(item.word) ?? []);
   if (asked.length === 1 && (YES.test(text) || NO.test(text))) {
     const row = asked[0]!;
@@ -97,9 +98,21 @@ function strandsIn(header: string, text: string): string | undefined {
   return /^(?:single|one|1)$/.test(match[1]!) ? 'structure:monofilament' : 'structure:multifilament';
 }
 
+/** "Goes away? | yes, in about six weeks": yes or no to that, or how long it takes. */
+function goneOrNot(header: string, text: string): string | undefined {
+  const asked = readItems(header, []).flatMap((item) => PROPERTY_WORDS.get(item.word) ?? []);
+  const stays = asked.length === 1 && asked[0]!.property === 'absorbable' && asked[0]!.value === 'no';
+  const goes = GONE.test(header) || (asked.length === 1 && asked[0]!.property === 'absorbable' && !stays);
+  if (!goes && !stays) return undefined;
+  if (goes && SOON.test(text)) return 'absorbable:yes';
+  const said = /^(yes|no)\s?[,;:(–—-]\s?(.*)$/.exec(text);
+  if (!said || /\b(?:but|except|not|never|until|unless|partly|depends|or)\b/.test(said[2]!)) return undefined;
+  return `absorbable:${(said[1] === 'yes') === goes ? 'yes' : 'no'}`;
+}
+
 /** "Gone after | 8 weeks": a thread that is gone within half a year absorbs. */
 const GONE =
-  /\b(?:gone|absorbed|dissolved|dissolves|disappears|absorbs)\b(?: (?:after|by|in|within|at))?\W*$/;
+  /\b(?:gone|absorbed|dissolved|dissolves?|disappears?|absorbs?|goes? away|goes)\b(?: (?:after|by|in|within|at))?\W*$/;
 const SOON =
   /^(?:about |around |roughly |within |in |after )?\d{1,2}(?: ?[-–—] ?\d{1,2}| to \d{1,2})? ?(?:days?|weeks?|wk)$/;
 

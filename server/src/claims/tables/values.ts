@@ -73,7 +73,7 @@ const roleIn = (header: string, read: Row[number]): Role => {
     : role;
 };
 const GENERAL =
-  /^\W*(?:what (?:it|that|this) (?:means|is)|meaning|in words|notes?|remarks?|facts?|that is|means|says)\W*$/;
+  /^\W*(?:what (?:it|that|this) (?:means|is)|meaning|in words|notes?|remarks?|facts?|comments?|details?|also|extra|info(?:rmation)?|(?:also )?(?:worth knowing|good to know|worth remembering|to remember)|(?:what )?(?:else|more)(?: to know)?|that is|means|says)\W*$/;
 
 /** The row's own size (its first cell with one) against every measure of the row. */
 export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {

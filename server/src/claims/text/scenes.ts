@@ -172,7 +172,7 @@ function keyedElsewhere(
   if (KEYED_AT_HEAD.test(text.slice(line, line + 30))) return {};
   if (entry && otherListNearer(note, read.passage, number ?? 0, entry.at.read.passage.index)) return {};
   if (entry && ofOtherSizes(entry.body, sentence)) return { truthItem: true };
-  const key = entry?.answer === 'f' ? 'false' : entry?.answer;
+  const key = entry && verdictOf(entry.answer, text);
   const listed = number !== undefined && answers.judges;
   if (!entry) return listed && read.passage.list?.ordered ? { truthItem: true } : {};
   if ((key !== 'true' && key !== 'false') || entry.at.read === read) return {};
@@ -184,6 +184,19 @@ function keyedElsewhere(
   if (ahead > 0 && !announced) return {};
   return { truthItem: true, key, keyAt: sourceSpan(entry.at.read.passage, entry.at.span) };
 }
+
+/** The letter or word of a key; "Right." where the statement is to be called right or wrong. */
+function verdictOf(answer: string, text: string): string {
+  if (answer === 'f') return 'false';
+  if (!TO_JUDGE.test(text)) return answer;
+  return /^(?:right|correct|yes|agreed?)(?![a-z])/.test(answer)
+    ? 'true'
+    : /^(?:wrong|incorrect|not (?:right|correct)|no|disagreed?)(?![a-z])/.test(answer)
+      ? 'false'
+      : answer;
+}
+const TO_JUDGE =
+  /\b(?:right|correct)\s?(?:\/|or)\s?(?:wrong|incorrect|not)\b|\b(?:whether|if) (?:this|it|that) is (?:right|true|correct)\b|\bagree\s?(?:\/|or)\s?(?:disagree|not)\b/i;
 
 /** A key whose reason names two sizes, neither of them the statement's, is the key of another list. */
 function ofOtherSizes(body: Piece | undefined, { items }: Sentence): boolean {

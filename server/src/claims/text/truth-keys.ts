@@ -33,7 +33,7 @@ function eitherKey({ passage }: Read): 'true' | 'false' | undefined {
 }
 
 const TRUTH =
-  /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false|fact or (?:fiction|myth)|myth or fact|right or wrong|agree (?:or|\/) disagree|agree\/disagree)\b/;
+  /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false|fact or (?:fiction|myth)|myth or fact|right (?:or|\/) wrong|right\/wrong|agree (?:or|\/) disagree|agree\/disagree)\b/;
 
 /** Its own words set a passage out to be called true or false. Asked once a passage, however many sentences it has. */
 const setsOut = remembered((passage: Passage): boolean => {

@@ -230,6 +230,15 @@ export const FORMULAS: readonly FormulaRow[] = [
     sources: ['ISO9626-scope', 'UCUM'],
   },
   {
+    id: 'cannula-in-french',
+    system: 'needle-gauge',
+    says: 'an intravenous cannula has its size in French',
+    true: false,
+    holds: 'Intravenous cannulas are sized by gauge: 18 G is 1.3 mm, 18 Fr would be 6 mm',
+    standard: 'ISO 10555-5 and the definition of the French',
+    sources: ['ISO9626-scope', 'UCUM'],
+  },
+  {
     id: 'catheter-in-gauge',
     system: 'french',
     says: 'a bladder or stomach catheter has its size in gauge',

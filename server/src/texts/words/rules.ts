@@ -78,6 +78,9 @@ export const RULES: Readonly<Record<string, string>> = {
   'A single-lumen tracheal tube is sized by its inner diameter in millimetres, not in French':
     'Ein einlumiger Trachealtubus wird nach seinem Innendurchmesser in Millimetern benannt, nicht in Charrière',
   'a needle has its size in French': 'eine Kanüle wird in Charrière benannt',
+  'an intravenous cannula has its size in French': 'eine Venenverweilkanüle wird in Charrière benannt',
+  'Intravenous cannulas are sized by gauge: 18 G is 1.3 mm, 18 Fr would be 6 mm':
+    'Venenverweilkanülen werden nach Gauge benannt: 18 G sind 1,3 mm, 18 Fr wären 6 mm',
   'Needles are sized by gauge: 19 G is 1.1 mm, 19 Fr would be 6.3 mm':
     'Kanülen werden nach Gauge benannt: 19 G sind 1,1 mm, 19 Fr wären 6,3 mm',
   'a bladder or stomach catheter has its size in gauge':

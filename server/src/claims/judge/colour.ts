@@ -10,7 +10,7 @@ import {
   gaugesOf,
   label,
 } from '../../sizes/index.ts';
-import type { Size } from '../../sizes/model.ts';
+import type { Device, Size } from '../../sizes/model.ts';
 import { list, type Part, phrase, quote } from '../../texts/index.ts';
 import type { ColourClaim } from '../model.ts';
 import { COLOUR, COLOURED } from '../texts/colours.ts';
@@ -81,15 +81,23 @@ function elsewhere(code: ColourCode, size: Size, claim: ColourClaim, says: Part)
 }
 
 function codesFor(size: Size, claim: ColourClaim): ColourCode[] {
-  // A hub is said of needles and cannulas alike: without a word for either, both codes could be meant. So is a
-  // colour on the line below a winged set.
-  const told = /^(?:needle|winged-set)$/.test(claim.size.device ?? '') ? undefined : claim.size.device;
-  const device = claim.device ?? told;
+  const device = claim.device ?? toldDevice(size, claim.size.device);
   const code = device ? colourCodeOf(device) : undefined;
   const fits = (one: ColourCode) => one.startsWith('ISO') === (size.system === 'needle-gauge');
   if (code) return fits(code) ? [code] : [];
   if (size.system !== 'needle-gauge' || (device && device !== 'catheter')) return [];
   return (Object.keys(COLOURS) as ColourCode[]).filter(fits);
+}
+
+/**
+ * The thing that the surroundings give the size. A hub is said of needles and cannulas alike: without a word for either,
+ * both codes could be meant; so is a colour on the line below a winged set. A gauge that no cannula has is a needle's,
+ * whatever the note is about.
+ */
+function toldDevice(size: Size, device: Device | undefined): Device | undefined {
+  const code = device === 'cannula' ? colourCodeOf(device) : undefined;
+  const strange = code !== undefined && !colourOf(code, size.value);
+  return device === 'needle' || device === 'winged-set' || strange ? undefined : device;
 }
 
 /** The everyday word: a note that says "pink" goes on with "green", where the code says "deep green". */

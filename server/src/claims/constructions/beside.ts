@@ -43,7 +43,8 @@ function ahead(scene: Scene, neighbour: Group, subject: Group): Reading[] | unde
   const { items } = scene;
   const opener = items.slice(0, neighbour.from).filter((item) => !ARTICLES.has(item.word));
   const comma = items.slice(neighbour.to + 1, subject.from).map((item) => item.word);
-  if (!comma.includes(',') || comma.length > 4 || !OPENS.test(textOf(opener))) return undefined;
+  if (!comma.includes(',') || comma.length > 6 || comma.indexOf(',') > 4 || !OPENS.test(textOf(opener)))
+    return undefined;
   const word = measuredWords(items).find((m) => m.at > subject.to && m.degree !== 'superlative');
   if (!word || !said(items, subject, word)) return undefined;
   return [comparison(scene, 'beside', subject, neighbour, word)];

@@ -130,7 +130,7 @@ const TIES = new Set(
   meaning think range resuscitation trauma transfusion shock bleeding haemorrhage hemorrhage anywhere then example instance including namely adults come comes as children's therefore thus hence say will do serve serves drainage something like these those all take qualify bed bay room states were used considered regarded deemed reckoned rated termed labelled include includes including falls fall into class group category this ward unit ask want only placed sited
   belongs belong sits lives with pigtails shelf drains drain tubes sold known classed counted described
   among amongst both each left right on side
-  understood taken meant held ) adult adults peripheral
+  understood taken meant held us ) adult adults peripheral
   true plain ready already here there grown-up proper call called call it open use put place insert choose grab take pick get fetch reach go`.split(
     /\s+/,
   ),

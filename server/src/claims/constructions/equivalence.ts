@@ -7,7 +7,19 @@ import type { Construction, Reading } from './model.ts';
 import { answered } from './replied.ts';
 import { beyond, crossedLength, second } from './set-apart.ts';
 import { inSum } from './sums.ts';
-import { aside, endorsed, introducedBy, made, metered, read, reckoned, resumed, thought } from './told.ts';
+import {
+  aside,
+  endorsed,
+  introducedBy,
+  made,
+  metered,
+  printed,
+  read,
+  reckoned,
+  resumed,
+  soldAs,
+  thought,
+} from './told.ts';
 
 export const equivalence: Construction = {
   id: 'equivalence',
@@ -103,6 +115,8 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
       introducedBy(items, right, between) ||
       resumed(items, right, between) ||
       reckoned(right, between) ||
+      soldAs(left, right, between) ||
+      printed(items, left, between) ||
       endorsed(between)
     ) ||
     opensTerm(scene, right) ||

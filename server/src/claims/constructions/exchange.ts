@@ -53,9 +53,19 @@ function preferred(items: readonly Item[], all: readonly Group[]): Exchange | un
       between.length <= 2
     )
       return { given: b, chosen: a };
+    const text = between.join(' ');
+    if (between.length > 10) continue;
+    if (IS_PREFERRED.test(text)) return { given: b, chosen: a };
+    if (GIVEN_UP_FOR.test(text)) return { given: a, chosen: b };
   }
   return undefined;
 }
+/** "The 16 G is to be preferred to the pink 20 G." */
+const IS_PREFERRED =
+  /^(?:\S+ )?(?:is|are|was|were) (?:\S+ )?(?:to be )?(?:prefer(?:red|able) to|(?:chosen|taken|picked|given preference|preferred) over)(?: (?:an?|the|our))?(?: \S+)?$/;
+/** "A 2-0 is given up in favour of the heavier 3-0." */
+const GIVEN_UP_FOR =
+  /^(?:\S+ )?(?:is|are|was|were) (?:\S+ )?(?:given up|abandoned|set aside|discarded|put aside|left) (?:in favou?r of|for)(?: (?:an?|the|our))?(?: \S+)?$/;
 
 const verbNear = (items: readonly Item[], at: number, reach: number) =>
   items.slice(Math.max(0, at - reach), at).some((item) => EXCHANGE.has(item.word));

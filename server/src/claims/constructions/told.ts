@@ -81,3 +81,25 @@ export const reckoned = (right: Group, between: readonly Item[]) =>
   LENGTHS.has(right.sizes[0]!.system) && RECKONS.test(between.map((item) => item.word).join(' '));
 const RECKONS =
   /^(?:[:,;—–] )?(?:(?:take|knock) (?:off|away) (?:a|one) (?:third|half|quarter)|(?:take|knock) (?:a|one) (?:third|half|quarter) (?:off|away)|(?:over|÷|divided by|divide by) (?:pi|π|three|3)) [,:=](?: (?:so|that is|makes|gives|is))?$/;
+
+/** "has an outside diameter of 8 mm and is therefore sold as a 24 Fr": the measure, and then the name it goes by. */
+export const soldAs = (left: Group, right: Group, between: readonly Item[]) =>
+  LENGTHS.has(left.sizes[0]!.system) &&
+  !LENGTHS.has(right.sizes[0]!.system) &&
+  SOLD_AS.test(between.map((item) => item.word).join(' '));
+const SOLD_AS =
+  /^(?:(?:wide|across|thick|in (?:outside |outer )?diameter|outside) )?(?:, )?(?:and|so) (?:it )?(?:is|are|was) (?:(?:therefore|so|thus|hence|then|accordingly) )?(?:sold|labell?ed|called|numbered|marked|known|catalogued|listed|named|sized|classed|printed)(?: as)?(?: (?:an?|size))?$/;
+
+/** "The packet shows USP 4-0 and, below it, metric 1.5": the two names printed on one packet. */
+export const printed = (items: readonly Item[], left: Group, between: readonly Item[]) =>
+  PRINTED.test(between.map((item) => item.word).join(' ')) &&
+  PACKET.test(
+    items
+      .slice(Math.max(0, left.from - 9), left.from)
+      .map((item) => item.word)
+      .join(' '),
+  );
+const PRINTED =
+  /^(?:, )?(?:and )?(?:, )?(?:below it|underneath(?: it)?|beneath(?: it)?|under it|beside it|next to it|just below)(?: ,)?(?: the words?)?$/;
+const PACKET =
+  /\b(?:packet|packets|label|labels|box|foil|sleeve|wrapper)\b(?: \S+){0,4} (?:shows?|reads?|says?|carries|bears?|gives?|states?|printed|marked)(?: both)?(?: usp)?$/;

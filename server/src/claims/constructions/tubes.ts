@@ -168,6 +168,10 @@ const AGE =
 const SHARE =
   /\b(twice|doubles?|half|halves?|a third of|three times|a quarter of|one quarter of|quarters?) (?:the )?(?:child's )?age\b.{0,12}?(?:\+|plus|and|adds?)(?: add)? (?:4|four|3\.5|three and a half)\b/;
 
+/** "taking the age, halving it and adding four". */
+const STEPS =
+  /\b(?:the |his |her )?(?:child's )?age (?:in years )?, (halv\w+|doubl\w+|divid\w+|multipl\w+) (?:it |this )?(?:by (two|three|four|five|2|3|4|5) )?(?:, )?(?:and )?(?:then )?add/;
+
 /** The size of a child's tracheal tube by age: a quarter of the age, plus 4 uncuffed or 3.5 cuffed. */
 function ageRule(scene: Scene): Reading[] {
   const text = textOf(scene.items);
@@ -181,8 +185,9 @@ function ageRule(scene: Scene): Reading[] {
       )
       .replace(/\bage(?: in years)? ?(?:, )?(?:and |then )*divide (?:it |that )?by /, 'age divided by '),
   );
-  const share = match ? null : SHARE.exec(text);
-  if (!match && !share) return [];
+  const steps = match ? null : STEPS.exec(text);
+  const share = match || steps ? null : SHARE.exec(text);
+  if (!match && !share && !steps) return [];
   const tube = /\b(?:tubes?|ett|cuffed|uncuffed|tracheal|airway)\b/.test(
     `${text} ${scene.headings.join(' ')} ${scene.before.flatMap((s) => s.items.map((item) => item.word)).join(' ')}`,
   );
@@ -193,7 +198,9 @@ function ageRule(scene: Scene): Reading[] {
   const divides = /^(?:\/|÷|over|divided by)$/.test(match?.[1] ?? '');
   const right = match
     ? divides && count(match[2]) === 4 && (more === undefined || (more >= 3 && more <= 4.5))
-    : /quarter/.test(share![1]!);
+    : steps
+      ? /^divid/.test(steps[1]!) && count(steps[2]) === 4
+      : /quarter/.test(share![1]!);
   const at = Math.max(
     0,
     scene.items.findIndex((item) => item.word.startsWith('age')),

@@ -81,7 +81,9 @@ function judgeMeasured(
       : overlap(said, truth, rounding, margin));
   const verdict =
     compared === 'contradicted' && limitsOfGut(claim, named, said, lens, note) ? 'cannot-tell' : compared;
-  const repair = verdict === 'contradicted' ? measureEdit(note, measured, truth) : undefined;
+  // A key is mended where it stands; what its question says is not what is wrong.
+  const mendable = claim.construction !== 'answer-key' || measured.span.start >= claim.focus.start;
+  const repair = verdict === 'contradicted' && mendable ? measureEdit(note, measured, truth) : undefined;
   return {
     verdict,
     says,

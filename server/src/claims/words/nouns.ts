@@ -13,7 +13,7 @@ export const AXIS_NOUNS: ReadonlyMap<string, { axis: Axis; sign: 1 | -1 }> = new
       [
         'outer',
         1,
-        'diameter diameters girth calibre caliber calibres calibers width thickness profile waist waistline footprint breadth size sizes cross-section outside shaft',
+        'diameter diameters diam girth calibre caliber calibres calibers width thickness profile waist waistline footprint breadth size sizes cross-section outside shaft',
       ],
       ['flow', 1, 'flow flows rate rates speed throughput flow-rate flowrate'],
       ['flow', -1, 'resistance drag'],

@@ -139,7 +139,10 @@ export function fetchQuestion(
   board: Board,
   followed: boolean,
 ): Verdict | undefined {
-  if (bare.value < 1 || board.settled.every((mentions) => mentions.length === 0)) return undefined;
+  const notes = factsOf(place.around);
+  const told = board.settled.some((mentions) => mentions.length > 0);
+  // Before the first size of a note only what is plainly fetched is asked about.
+  if (bare.value < 1 || !(told || (fetched(place) && (notes.gauge || notes.french)))) return undefined;
   if (
     !fetched(place) &&
     !(openSystem(bare, board) && (wanted(place, bare) || saidWhole(place) || supplied(place, bare, followed)))
@@ -162,7 +165,8 @@ export function fetchQuestion(
 }
 
 const fetched = (place: Place): boolean =>
-  FETCHED.test(place.before) && /^\s?(?:[.,;:)?!"”’'*_]|$|for\b|when\b|from\b)/.test(place.after.trimStart());
+  FETCHED.test(place.before) &&
+  /^\s?(?:[.,;:)?!"”’'*_]|$|for\b|when\b|from\b|and (?:an?|some|two)\b)/.test(place.after.trimStart());
 
 const wanted = (place: Place, bare: Bare): boolean =>
   WANTED.test(place.before) &&

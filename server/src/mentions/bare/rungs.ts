@@ -233,7 +233,7 @@ const asked: Rung = ({ place, bare, board }) => {
   const over = board.around.scenes[list?.leadIn ?? list?.parent ?? -1]?.passage.text.slice(-160) ?? '';
   const before = `${over} ${text.slice(Math.max(0, bare.span.start - 160), bare.span.start)}`;
   const first = matchesOf(before, FIRST_OPTION).at(-1)?.index ?? before.length;
-  const question = before.slice(0, first).split('\n').at(-1)!.slice(-100);
+  const question = before.slice(0, first).trimEnd().split('\n').at(-1)!.slice(-100);
   return ASKED.filter(([, pattern]) => pattern.test(question))
     .map(([system]) => system)
     .slice(0, 1);

@@ -26,12 +26,22 @@ const inContext = (place: Place): boolean =>
 export function frenchSense(place: Place, match: string, value: number): Verdict {
   // "10: French", and the next line of the key begins with its own number.
   if (/^\s(?:more|less|up|down)\b/i.test(place.after) && value <= 4) return NOTHING;
-  if (/^french\s*\n/i.test(match)) return NOTHING;
+  if (/^french\s*\n/i.test(match) || countsHeading(place, match, value)) return NOTHING;
   if (/french/i.test(match)) return nationality(place, match) ? NOTHING : size('french', 'unit-word', match);
   if (/[0-9][\s-]?F(?:s|\+)?$/.test(match)) return letterF(place, match, value);
   if (/f$/.test(match)) return isFrench(place.devices) ? size('french', 'catheter-beside', match) : NOTHING;
   if (/^ch/i.test(match)) return chapter(place, match);
   return size('french', 'unit-word', match);
+}
+
+/** "## 3 FRENCH", where the headings are counted: the third part. */
+function countsHeading({ around, scene }: Place, match: string, value: number): boolean {
+  const { kind, text, index } = scene.passage;
+  if (kind !== 'heading' || text.trim() !== match.trim()) return false;
+  const before = around.note.passages.findLast(
+    (one) => one.index < index && one.kind === 'heading' && /^\d/.test(one.text),
+  );
+  return Number(/^\d{1,2}(?=[.)]?\s)/.exec(before?.text ?? '')?.[0]) === value - 1;
 }
 
 /** "two French grandmothers"; a spoken number needs catheters in the note. */

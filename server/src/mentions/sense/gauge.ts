@@ -83,7 +83,9 @@ function letterFirst(place: Place, match: string): Verdict {
 
 /** "18g": gauge beside a needle, grams of a drug; a question in a note of needles when neither stands by. */
 function smallLetter(place: Place, match: string, value: number): Verdict {
-  const grams = DRUG_BEFORE.test(place.before) || MEASURED_OUT.test(place.after);
+  // "Vitamin K is given with a 25g": what it is given with is no dose.
+  const grams =
+    (DRUG_BEFORE.test(place.before) && !GIVEN_WITH.test(place.before)) || MEASURED_OUT.test(place.after);
   const follows =
     /^[\s-]{0,2}(?:[a-z-]+\s){0,2}(?:needles?|cannula\w*|iv\b|ivs\b|hubs?|butterfl|spinal|introducer|catheter|biopsy|pencil|cutting|pvc|picc)/i.test(
       place.after,
@@ -107,6 +109,9 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
     match,
   );
 }
+
+const GIVEN_WITH =
+  /\b(?:given|injected|drawn up|goes in|administered)\b[^.;]{0,40}\b(?:with|using|through) an? $/i;
 
 /** The whole of what somebody wrote: the sentences around it were not there to be read. */
 const WRITTEN =

@@ -45,6 +45,9 @@ const PORT_BEFORE =
   /\b(?:trocars?|ports?)(?:\s(?:sites?|sizes?))?\s(?:(?:of|are|is|that are|at least)\s)?(?:(?:(?:great|larg|bigg|wid|small)er|more|less)\sthan(?:\sor equal to)?\s|over\s|above\s|under\s|up to\s|[≥>≤<]\s?)?(?:[0-9]{1,2}\s?mm\s(?:and|or)\s)?$/i;
 /** "1 inch (25 mm) needle": the same length in the other unit, between it and its thing. */
 const TWIN_AFTER = /^\s?\([0-9.,/½¼¾⅛⅜⅝⅞\s-]{1,9}(?:mm|cm|in|inch|inches|["″”])\)(?=\s)/i;
+/** "about the length of that needle, but 16 mm is usual". */
+const LENGTH_OF_NEEDLE =
+  /\b(?:lengths? of (?:the|that|this|an?|our|these|those) (?:[a-z]+ )?needles?|needle lengths?)\b[^.;:0-9]{0,24}$/i;
 const NEEDLE = /\b(?:needles?|wires?|guidewires?|threads?|taper|cutting)\b/i;
 
 /** One test of the ladder: its evidence when it holds. */
@@ -78,6 +81,7 @@ const LADDER: readonly Test[] = [
       ),
       'stop',
     ),
+  (place) => when(LENGTH_OF_NEEDLE.test(place.before.slice(-70)), 'needle-length'),
   (place) => when(RIGHT_AFTER.test(place.after), 'diameter-word'),
   (place) =>
     when(
@@ -273,7 +277,7 @@ const MEASURED_AFTER =
   /^\s?(?:(?:from |on |over |round |around )?(?:the |its )?(?:outer|outside|external)|od\b|across|wide|thick|bore|hole|lumen|opening|passage|ring|(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\b|(?:tube |drain )?(?:=|is|in) (?:\S{1,3} )?(?:Fr|French)\b)/i;
 /** "the outside diameter of the 3.5 tube is 3.5 mm", "pins of 2.0 mm". */
 const MEASURED_BEFORE =
-  /\b(?:outer|outside|external)\s(?:(?:diameter|width|size)\s)?(?:of\s(?:an?|the|this|that|our|your)\s[^.;,]{1,24}\s)?(?:(?:of|is|was|measures)\s)?(?:about\s)?$|\b(?:bore|hole|lumen|inside)\s(?:of|is)\s(?:about\s)?$|\b(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\s(?:of|is|are|measures?)\s(?:about\s)?$/i;
+  /\b(?:outer|outside|external)\s(?:(?:diameter|width|size)\s)?(?:of\s(?:an?|the|this|that|our|your)\s(?:[^.;,]|\.(?=[0-9])){1,24}\s)?(?:(?:of|is|was|measures)\s)?(?:about\s)?$|\b(?:bore|hole|lumen|inside)\s(?:of|is)\s(?:about\s)?$|\b(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\s(?:of|is|are|measures?)\s(?:about\s)?$/i;
 
 /** A tube's "7.5 mm": its inner diameter when tracheal tubes are what is spoken of. */
 export function tubeLength(place: Place, values: readonly number[], decimals: number): boolean {

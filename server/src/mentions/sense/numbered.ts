@@ -182,7 +182,7 @@ const HALF_TUBE = /\btubes?\b[^.;]{0,60}\b[3-9]\.5(?!\s?(?:Fr|F|cm|mL|kg)\b)/i;
 /** One kind of tube named in the sentence, or the only kind the whole note deals in. */
 function settledTube(place: Place): 'tube-id' | 'french' | undefined {
   if (UNSURE.test(place.text)) return undefined;
-  if (INSIDE.test(place.text) || HALF_TUBE.test(place.scene.brief)) return 'tube-id';
+  if (INSIDE.test(place.text) || HALF_TUBE.test(place.text)) return 'tube-id';
   const notes = factsOf(place.around);
   if (notes.tracheal && !notes.french) return 'tube-id';
   const named = place.devices.filter((hit) => TUBE_SETTLED.test(hit.word));

@@ -19,7 +19,7 @@ export const CLOSED = new RegExp(
 
 /** "fetch a 16", "pull a seven and a half": a size asked for without its system. */
 export const FETCHED =
-  /\b(?:fetch(?:es)?|grab|pass|hands?|handed|get|give|bring|pull|open|tie [a-z ]{1,24}with)\s(?:me\s|us\s|you\s|her\s|him\s|them\s|over\s|up\s|out\s)?["“‘'*_]?(?:an?|the)\s["“‘'*_]?$/i;
+  /\b(?:fetch(?:es)?|collect|grab|pass|hands?|handed|get|give|bring|pull|open|found there|tie [a-z ]{1,24}with)\s(?:me\s|us\s|you\s|her\s|him\s|them\s|over\s|up\s|out\s)?["“‘'*_]?(?:an?|the)\s["“‘'*_]?$/i;
 
 /** "leave an 18 by the bed", "everyone needs a 5", "a couple of 14s": put out or wanted, with no system in sight. */
 export const WANTED =

@@ -59,8 +59,9 @@ const spokenAxis = ({ axis, left }: ComparisonClaim): Axis =>
 function spoken({ left, right }: ComparisonClaim): [Part, Part] {
   const words: [Part, Part] = [sizeWords(left), sizeWords(right)];
   const [a, b] = [left.mentions[0]?.text, right.mentions[0]?.text];
-  return tell(words[0]) === tell(words[1]) && a && b ? [quote(a), quote(b)] : words;
+  return tell(words[0]) === tell(words[1]) && a && b ? [quote(bareName(a)), quote(bareName(b))] : words;
 }
+const bareName = (text: string): string => text.replace(/^(?:size|number|no\.?)\s/i, '');
 
 function compared(a: Size, b: Size, lenses: readonly [Lens, Lens], axis: Axis): Thickness {
   const found = compareThickness(a, b, lenses[0], lenses[1]);

@@ -130,7 +130,8 @@ function bucketOf(word: string): number {
 /** A set of phrases: asked by their first word, then in full. */
 interface Cues {
   readonly buckets: Uint8Array;
-  readonly whole: RegExp;
+  /** The phrases of a bucket as one pattern, made when it is first asked for: one of them all takes long to make. */
+  readonly whole: (bucket: number) => RegExp;
 }
 
 const escaped = (word: string): string => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
@@ -143,14 +144,28 @@ function firstWord(phrase: string): string {
 
 function cuesOf(phrases: readonly string[]): Cues {
   const buckets = new Uint8Array(BUCKETS);
-  for (const phrase of phrases) {
+  const own = new Map<number, string[]>();
+  for (const phrase of new Set(phrases)) {
     const first = firstWord(phrase);
-    for (const form of [first, `${first}s`, `${first}es`]) buckets[bucketOf(form)] = 1;
+    for (const at of new Set([first, `${first}s`, `${first}es`].map(bucketOf))) {
+      buckets[at] = 1;
+      own.set(at, [...(own.get(at) ?? []), phrase]);
+    }
   }
-  const forms = [...new Set(phrases)]
-    .sort((a, b) => b.length - a.length)
+  const made = new Map<number, RegExp>();
+  const whole = (at: number): RegExp => {
+    const pattern = made.get(at) ?? anyOf(own.get(at) ?? []);
+    made.set(at, pattern);
+    return pattern;
+  };
+  return { buckets, whole };
+}
+
+function anyOf(phrases: readonly string[]): RegExp {
+  const forms = phrases
+    .toSorted((a, b) => b.length - a.length)
     .map((phrase) => escaped(phrase).replace(/[ -]/g, '[\\s-]{1,3}'));
-  return { buckets, whole: new RegExp(`^(?:${forms.join('|')})(?:s|es)?(?![a-zà-ÿ])`, 'i') };
+  return new RegExp(`^(?:${forms.join('|')})(?:s|es)?(?![a-zà-ÿ])`, 'i');
 }
 
 const TRADE = cuesOf(PHRASES);
@@ -163,13 +178,14 @@ const WINDOW = 80;
 const COUNT =
   /(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|single|double|triple|treble|quadruple)[\s*_~-]+$/i;
 
-/** Whether a phrase starts at `at`, seen as a reader sees it. */
-function phraseAt(text: string, at: number, { whole }: Cues): boolean {
+/** Whether a phrase of a bucket starts at `at`, seen as a reader sees it. */
+function phraseAt(text: string, at: number, { buckets, whole }: Cues, of: number): boolean {
+  if (buckets[of] !== 1) return false;
   const seen = text
     .slice(at, at + WINDOW)
     .replace(HIDDEN, '')
     .replace(/\n[\s>]*/g, '\n');
-  const word = whole.exec(seen)?.[0];
+  const word = whole(of).exec(seen)?.[0];
   if (word === undefined) return false;
   if (word.length === 1)
     return (
@@ -205,7 +221,7 @@ function hasCue(text: string, cues: Cues, marks: boolean): boolean {
       hash = next(hash, letter);
       letter = ++i < length ? LETTERS[text.charCodeAt(i)]! : OTHER;
     } while (letter > NOISY);
-    if (buckets[bucket(hash)] === 1 && phraseAt(text, start, cues)) return true;
+    if (buckets[bucket(hash)] === 1 && phraseAt(text, start, cues, bucket(hash))) return true;
     if (letter === NOISY && brokenWord(text, start, cues)) return true;
   }
   return false;
@@ -219,7 +235,7 @@ function brokenWord(text: string, start: number, cues: Cues): boolean {
     if (letter === OTHER) break;
     if (letter !== NOISY) hash = next(hash, letter);
   }
-  return cues.buckets[bucket(hash)] === 1 && phraseAt(text, start, cues);
+  return phraseAt(text, start, cues, bucket(hash));
 }
 
 /** A local name that stands as a word of Latin letters; others, as "№ 5", may hide in what looks like anything. */

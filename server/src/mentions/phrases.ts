@@ -25,41 +25,55 @@ function matcher(words: Iterable<string>, flags: string): RegExp {
   return new RegExp(`(?<![0-9A-Za-zÀ-ÿ_])(?:${sorted.join('|')})(?:s|es)?(?![0-9A-Za-zÀ-ÿ_])`, flags);
 }
 
-/** The first words of the phrases as they may stand in a text; undefined when one begins with another sign. */
-function firstWords(words: Iterable<string>): ReadonlySet<string> | undefined {
-  const firsts = new Set<string>();
-  for (const word of words) {
-    const lower = word.toLowerCase();
-    const first = FIRST.exec(lower)?.[0];
-    if (first === undefined) return undefined;
-    firsts.add(first);
-    if (first === lower) firsts.add(`${first}s`).add(`${first}es`);
-  }
-  return firsts;
+/** The first word of a phrase as it may stand in a text; undefined when it begins with another sign. */
+function firstWords(phrase: string): readonly string[] | undefined {
+  const lower = phrase.toLowerCase();
+  const first = FIRST.exec(lower)?.[0];
+  return first === lower ? [first, `${first}s`, `${first}es`] : first === undefined ? undefined : [first];
 }
 
 const BUCKETS = 1 << 12;
 const hashed = (hash: number, code: number): number => (Math.imul(hash, 31) + (code | 0x20)) | 0;
 const bucket = (hash: number): number => (hash ^ (hash >>> 12)) & (BUCKETS - 1);
 
-/** Which hashes the words have, in any case: one that is not there is none of them. */
-function bucketsOf(words: Iterable<string>): Uint8Array {
-  const buckets = new Uint8Array(BUCKETS);
+function bucketOf(word: string): number {
+  let hash = 0;
+  for (let i = 0; i < word.length; i++) hash = hashed(hash, word.charCodeAt(i));
+  return bucket(hash);
+}
+
+/** The phrases by the hash of their first word; undefined when one begins with another sign. */
+function bucketsOf(words: readonly string[]): readonly (readonly string[] | undefined)[] | undefined {
+  const buckets = new Array<string[] | undefined>(BUCKETS).fill(undefined);
   for (const word of words) {
-    let hash = 0;
-    for (let i = 0; i < word.length; i++) hash = hashed(hash, word.charCodeAt(i));
-    buckets[bucket(hash)] = 1;
+    const firsts = firstWords(word);
+    if (!firsts) return undefined;
+    for (const at of new Set(firsts.map(bucketOf))) {
+      buckets[at] ??= [];
+      buckets[at].push(word);
+    }
   }
   return buckets;
 }
 
-/** Matches in order: the long pattern is tried only at words with which some phrase begins. */
+/** What makes an answer when it is first asked for; a pattern of many words takes long to make. */
+function late<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
+/** Matches in order: only phrases that begin with the word that stands there are tried. */
 function matchesOf(words: readonly string[]): (text: string) => readonly RegExpExecArray[] {
-  const firsts = firstWords(words);
-  const anywhere = matcher(words, 'gi');
-  if (!firsts) return (text) => [...text.matchAll(anywhere)];
-  const here = matcher(words, 'iy');
-  const buckets = bucketsOf(firsts);
+  const buckets = bucketsOf(words);
+  if (!buckets) {
+    const anywhere = matcher(words, 'gi');
+    return (text) => [...text.matchAll(anywhere)];
+  }
+  const any = late(() => matcher(words, 'iy'));
+  const own = buckets.map((some) => some && late(() => matcher(some, 'iy')));
   return (text) => {
     const found: RegExpExecArray[] = [];
     for (let at = 0; at < text.length; ) {
@@ -74,7 +88,9 @@ function matchesOf(words: readonly string[]): (text: string) => readonly RegExpE
         highest |= text.charCodeAt(at);
         hash = hashed(hash, text.charCodeAt(at));
       }
-      if (highest < 0x80 && buckets[bucket(hash)] === 0) continue;
+      const of = highest < 0x80 ? own[bucket(hash)] : any;
+      if (!of) continue;
+      const here = of();
       here.lastIndex = start;
       const match = here.exec(text);
       if (!match) continue;

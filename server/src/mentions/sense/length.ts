@@ -6,6 +6,7 @@ import {
   BODY_CELL,
   BODY_IS,
   BODY_MEASURED,
+  BODY_NAMED,
   DEFINES_AFTER,
   DIAMETER,
   ELSEWHERE,
@@ -203,7 +204,7 @@ function needleSpokenOf(place: Place): boolean {
 
 /** "The vein is 4 mm wide"; a row of a table of wounds. */
 function ofBody(place: Place): boolean {
-  if (BODY_IS.test(place.before)) return true;
+  if (BODY_NAMED.test(place.before) && BODY_IS.test(place.before)) return true;
   if (!place.scene.passage.cell) return false;
   const { header, corner } = labelsOf(place.around, place.scene.passage);
   return [header, corner].some((scene) => scene && BODY_CELL.test(scene.passage.text.slice(0, 60)));

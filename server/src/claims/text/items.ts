@@ -208,13 +208,16 @@ function learn(body: string): Form {
   return form;
 }
 
+/** The engine keeps one string for all keys alike, which it compares with the words of the tables at a glance. */
+const shared = (word: string): string => Object.keys({ [word]: true })[0]!;
+
 function formOf(body: string): Form {
   // "thinner-walled" is a quality of its own; "small-bore" is read by the category words.
   const lower = body.toLowerCase();
   const dash = lower.indexOf('-');
   // "low-gauge needles" says what "low gauge needles" says.
   const cut = dash > 2 && NUMBERED.test(lower) ? dash : 0;
-  const word = lower.includes('’') ? lower.replaceAll('’', "'") : lower;
+  const word = shared(lower.includes('’') ? lower.replaceAll('’', "'") : lower);
   const senses = SENSES.get(word.endsWith("'s") ? word.slice(0, -2) : word) ?? NO_SENSES;
   return { word, capital: lower !== body && body[0] !== body[0]!.toLowerCase(), senses, cut };
 }

@@ -70,6 +70,7 @@ const joined = (a: Bits, b: Bits): Bits => ({
   middle: a.middle | b.middle,
   high: a.high | b.high,
 });
+const SHORT = 12;
 /** Distinct words remembered; a language has more, a course hardly. */
 const MOST_WORDS = 20_000;
 
@@ -195,8 +196,8 @@ function rememberWords(ask: (word: string) => Bits): (word: string) => Bits {
     if (before !== undefined) return before;
     const answer = ask(word);
     if (known.size >= MOST_WORDS) known.clear();
-    // A copy: a word cut from a long text would keep all of it.
-    known.set(` ${word}`.slice(1), answer);
+    // A copy: a word cut from a long text would keep all of it; a short one is no part of it, and found sooner as it is.
+    known.set(word.length < SHORT ? word : ` ${word}`.slice(1), answer);
     return answer;
   };
 }

@@ -143,7 +143,7 @@ function tableCode({ note, passage }: Scene): Device | undefined {
 
 /** "Cannulas, catheters and stitches": a title of several subjects settles for none of them whose colours are told. */
 const ANOTHER_SUBJECT =
-  /\b(?:sutures?|stitch(?:es)?|threads?|drains?|tubes|wires|(?<!iv |venous )catheters)\b/;
+  /\b(?:lines|flow|sutures?|stitch(?:es)?|threads?|drains?|tubes|wires|(?<!iv |venous )catheters)\b/;
 
 function headingCode(scene: Scene): Device | undefined {
   for (const heading of [...scene.headings].reverse()) {

@@ -64,11 +64,11 @@ export function endorsed({ items }: Scene, { at, to }: Reading): boolean {
   );
 }
 const EARNED =
-  /^(?:(?:full|one|a|1|two|2|top|extra|bonus) (?:marks?|points?|credit)|credit|(?:marks?|points?) (?:given|awarded)) (?:also |too |only )?(?:for|to|if)( .*)/;
+  /^(?:(?:full|one|a|1|two|2|top|extra|bonus) (?:marks?|points?|credit)|credit|i (?:gave|give) (?:the|a|full|one) (?:marks?|points?)|(?:marks?|points?) (?:given|awarded)) (?:also |too |only )?(?:for|to|if)( .*)/;
 const SAYING =
   /\b(?:explain(?:s|ed|ing)|said|says?|saying|stat(?:es|ed|ing)|knew|knows|knowing|told|telling|not(?:ed|es|ing)|answered|answering|adds?|added|adding|remember(?:s|ed|ing)|point(?:s|ed|ing) out) (?:\S+ )?(?:that )?/g;
 const HELD_RIGHT =
-  /^(?:[^,;.]{0,60} )?, (?:which|and that|and this|and they) (?:is|was|are|were|i \w+ (?:because|as|since) (?:it|that) (?:is|was)) (?:also |quite |perfectly |of course |both )?(?:correct|right|true)(?= [.,;!)]|$| on | here| and )/;
+  /^(?:[^,;.]{0,60} )?(?:,|and|, and) (?:which|that|this|they|she|he) (?:is|was|are|were|i \w+ (?:because|as|since) (?:it|that) (?:is|was)) (?:also |quite |perfectly |of course |both )?(?:correct|right|true)(?= [.,;!)]|$| on | here| and )/;
 const OF_TWO_MINDS =
   /^(?:not|no|never|notic(?:ed|es|ing)|spott(?:ed|ing)|spots|seeing|saw|finding|found|correcting|corrected|challeng(?:ed|ing)|question(?:ed|ing)|wrong|wrongly|mistaken|mistakenly|mistake|but|however|though|although|lost|deducted|half|whether|which\?|incorrect|incorrectly|nobody|none)$/;
 

@@ -61,7 +61,7 @@ function here(scene: Scene, left: Group, right: Group): Reading[] {
 const OF_BOX =
   /\b(?:box|label|packet|pack|wrapper|foil|sachet|carton)s? (?:of|for|on|with) (?:an?|the|our|your|every|each)?(?: |$)?$/;
 const SEEN =
-  /(?:^| )(?:(?:you|we|they|one)(?: will|'ll| can)?(?: also| then)? (?:see|read|find)|you'll (?:also )?(?:see|read|find)|(?:it|that|which)? ?(?:also )?(?:says|reads|shows|carries|bears|gives)|stands|is (?:also )?(?:marked|printed|labelled|labeled))(?: as| also| the number| its)?$/;
+  /(?:^| )(?:(?:you|we|they|one)(?: will|'ll| can)?(?: also| then)? (?:see|read|find)(?: the (?:words?|number|figure))?|you'll (?:also )?(?:see|read|find)|(?:it|that|which)? ?(?:also )?(?:says|reads|shows|carries|bears|gives)(?: the (?:words?|number|figure|mark|marking|legend))?|stands|is (?:also )?(?:marked|printed|labelled|labeled))(?: as| also| the number| its)?$/;
 
 /** "The 2-0 held. On the box the same thread is marked as metric 2": the one thread of the sentence before. */
 function resumed(scene: Scene, right: Group): Reading[] {

@@ -103,6 +103,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const between = items.slice(left.to + 1, right.from);
   if (
     between.length > 11 ||
+    countedAnew(scene, left, right) ||
     !(
       ties(items, between, left, right) ||
       gapped(items, left, right, between) ||
@@ -135,6 +136,15 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   if (oneOf(items, left) || attributive(items, right)) return [];
   if (crossedLength(items, left) || crossedLength(items, right)) return [];
   return equate(scene, left, right);
+}
+
+/** "1 → 12 Fr", and on the next line "2 → 7 mm": the answer to another question. */
+function countedAnew({ passage, items }: Scene, left: Group, right: Group): boolean {
+  const [start, end] = [items[left.to]!.end, items[right.from]!.start];
+  return (
+    end - start < 60 &&
+    /\n\W{0,4}(?:\d{1,2}|[A-Za-z]\d?)\W{0,3}\s?(?:[.):=→–—]|->)/.test(passage.text.slice(start, end))
+  );
 }
 
 /** "between 0.35 and 0.4 mm": two values that are the ends of one range. */
@@ -266,9 +276,20 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
   // "metric 3, at least 0.03 mm": the number is a least diameter.
   if (left.sizes[0]!.system === 'ep-metric' && right.mentions[0]?.bound === 'at-least')
     return words.length <= 3;
+  // "8 to 14 Fr, roughly 2.7 to 4.7 mm.": a range for a range.
+  if (words[0] === ',' && rangeForRange(items, left, right))
+    return words.slice(1).every((word) => ABOUT.test(word));
   const apposition = words.includes(',') || words.includes('—') || words.includes('or');
   return apposition && items.slice(right.to + 1, right.to + 4).some((item) => MEASURE_AFTER.has(item.word));
 }
+
+const rangeForRange = (items: readonly Item[], left: Group, right: Group): boolean =>
+  left.sizes.length === 2 &&
+  right.sizes.length === 2 &&
+  left.sizes[0]!.system === 'french' &&
+  right.sizes[0]!.system === 'millimetre' &&
+  /^[.;,)]?$/.test(items[right.to + 1]?.word ?? '');
+const ABOUT = /^(?:about|roughly|around|approximately|near|enough|nearly|some|that|is|or|so|i\.e)$/;
 
 /** "USP 3-0 goes by metric 2". */
 const goesBy = (between: readonly Item[], i: number): boolean =>

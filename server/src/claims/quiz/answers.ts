@@ -67,7 +67,8 @@ const LABEL =
 const labelOf = (text: string): string =>
   (LABEL.exec(text)?.[1] ?? '').toLowerCase().replace(/^.* (?=\S+$)/, '');
 
-const KEY_WORDS = /\b(?:answers?|key|solutions|marking (?:guide|scheme))\b/i;
+const KEY_WORDS =
+  /\b(?:answers?|key|solutions|mark(?:ing)? (?:guide|scheme|sheet)|(?:marker|tutor|teacher|examiner|trainer|assessor)['’]?s['’]? (?:copy|sheet|side|version|notes))\b/i;
 const OPENS_KEY =
   /^\W*(?:answer key|(?:(?:right|correct|model) )?answers|key|solutions|gaps(?=\s*:)|(?:on the )?(?:back|reverse)(?: side)? of (?:the |this )?(?:card|sheet|page|paper|handout|slide|poster)(?=\W*:))|^\W*a\s?1\b(?=[\s\S]{0,300}\ba\s?2\b)/i;
 const ENTRY =

@@ -165,6 +165,8 @@ function sequence(pair: Pair): KeyReading[] | undefined {
 const POLAR = /^(?:is|are|does|do|was|were|would|will|can|could)$/;
 const OPEN =
   /\b(?:or|if|when|unless|not|always|ever|every|all|any|only|just|much|exactly|really|enough|too|safe|better|still|most|usually)\b|n't\b/;
+/** "Does silk dissolve?": whether it is absorbed. */
+const FATED = /^(?:absorb|dissolve|resorb|disappear)s?$/;
 const DOES = /^(?:does|do)$/;
 /** "Does silk absorb" asks whether silk absorbs. */
 const inflected = (item: Item): Item =>
@@ -194,7 +196,13 @@ function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
   if (!scene || OPEN.test(textOf(items))) return [];
   if (PERSONAL.test(items[first + 1]?.word ?? '')) return [];
   const body = items.slice(first + 1).map((item) => (DOES.test(items[first]!.word) ? inflected(item) : item));
-  const claims = readAs(scene, body).concat(readAs(scene, items));
+  const fated = FATED.test(body.at(-1)?.word ?? '')
+    ? [...body.slice(0, -1), mark('is'), mark('absorbed')]
+    : [];
+  const claims = readAs(scene, body).concat(
+    readAs(scene, items),
+    fated.length > 2 ? readAs(scene, fated) : [],
+  );
   const claim = claims.find((one) => POLAR_KINDS.has(one.kind));
   if (!claim) return [];
   // "Is an 18 G 1.2 mm? No, 1.27." refines and does not deny.

@@ -11,7 +11,7 @@ import { labelNumber, markerNumber, type Piece } from './piece.ts';
 
 const PROMPT_HEAD = /\b(?:questions?|prompts?|front|cards?|stem|items?|asks?|asked|viva|q)\b|\?\s*$/i;
 const REPLY_HEAD =
-  /\b(?:answers?|back|response|reply|replies|solutions?|expected|model answer)\b|^\W*(?:key|correct|right|a)\W*$/i;
+  /\b(?:answers?|accept(?:ed)?(?: answers?)?|back|response|reply|replies|solutions?|expected|model answer)\b|^\W*(?:key|correct|right|a)\W*$/i;
 
 /** What a learner answers is not the key. */
 const OTHERS = /\b(?:your|my|students?|candidates?|learners?|given|wrong)\b/i;

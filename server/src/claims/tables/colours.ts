@@ -37,6 +37,11 @@ const OTHER_CODES =
 
 const ofOthers = remembered((grid: Grid) => grid.header.some((head) => OTHER_CODES.test(head)));
 
+/** "yellow hub" under "Remark": the cell says itself whose colour it is. */
+const HUB = /^(?:hubs?|hubbed|wings?|funnels?|valve)$/;
+const REMARKS =
+  /^\W*(?:also\b.*|remarks?|notes?|comments?|details?|facts?|extra|info|worth knowing|good to know)\W*$/i;
+
 /** "Q2" at the head of a column: what somebody answered. */
 const ANSWERED = /^\W*q(?:uestion)?\W?\d/;
 
@@ -55,7 +60,9 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
   return coloured.flatMap(({ read, column, word }) => {
     const subject = coded.find((cell) => cell.column !== column);
     const header = grid.header[column]!;
-    if (!subject || PACKING.test(header) || ANSWERED.test(header) || ofElse(header)) return [];
+    if (!subject || PACKING.test(header) || ANSWERED.test(header)) return [];
+    if (ofElse(header) && !(REMARKS.test(header) && read.items.some((item) => HUB.test(item.word))))
+      return [];
     if (ofOthers(grid)) return [];
     const device =
       codeOf(wordsOf(header)) ??

@@ -1,5 +1,6 @@
 /** The work on one note, the same in the main thread and in the others: read, decode, analyse, place. */
 import { analyse, mentionsOnly, type Settings } from '../../course/index.ts';
+import { refuseCrowded } from '../files/crowded.ts';
 import { decode, readBytes } from '../files/read.ts';
 import { type NoteResult, placed, type Wanted } from '../result.ts';
 import { UsageError } from '../usage-error.ts';
@@ -51,6 +52,7 @@ function read(job: Job, setup: Setup): Answer {
   const hash = setup.hashed ? contentHash?.(bytes) : undefined;
   if (hash !== undefined && hash === job.known) return { path, hash, same: true };
   const text = decode(path === '-' ? 'standard input' : path, bytes);
+  refuseCrowded(path, text);
   const settings = setup.settings[job.settings]!;
   const analysis =
     setup.wanted === 'mentions' ? mentionsOnly(text, settings, path) : analyse(text, settings, path);

@@ -24,9 +24,17 @@ function statementLine(statement: Statement, text: string): string {
   return verdict === 'contradicted' ? `${read}: ${shown(statement, cut)}` : read;
 }
 
-const readingOf = ({ note, mentions, statements }: Analysis): string[] => [
-  ...(mentions.length > 0 ? [`sizes ${mentions.map(told).join('; ')}`] : []),
-  ...statements.map((statement) => statementLine(statement, note.text)),
+/** Sizes on one line; of a longer text on a line each, so that a difference can be read. */
+const FEW = 6;
+const sizesIn = ({ mentions }: Analysis): string[] => {
+  if (mentions.length === 0) return [];
+  const all = mentions.map(told);
+  return all.length > FEW ? all.map((one) => `size ${one}`) : [`sizes ${all.join('; ')}`];
+};
+
+const readingOf = (analysis: Analysis): string[] => [
+  ...sizesIn(analysis),
+  ...analysis.statements.map((statement) => statementLine(statement, analysis.note.text)),
 ];
 
 /** Of a text longer than both, only its ends: enough to know it by. */

@@ -50,6 +50,8 @@ describe('sources', () => {
       standard: 'nominal needle chart',
     });
     expect(outer('needle-gauge', 34, { device: 'winged-set' }).confidence).toBe('confirmed');
+    expect(outer('needle-gauge', 20, { device: 'cannula' }).confidence).toBe('memory');
+    expect(outer('needle-gauge', 20).confidence).toBe('memory');
   });
 
   it('of the inside', () => {

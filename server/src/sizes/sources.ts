@@ -208,7 +208,7 @@ export const SOURCES: Readonly<Record<SourceKey, Source>> = {
     cite: 'Nursing and supplier pages on urinary catheter sizes and colours',
   },
   immunisation: {
-    short: 'General best practice guidelines for immunization',
+    short: 'Best practice guidelines for immunization',
     cite: 'General best practice guidelines for immunization; handbook tables of needle size for vaccines',
   },
   ng: {

@@ -125,7 +125,9 @@ function around(items: readonly Item[], words: readonly Measured[], a: Group, b:
 }
 
 function owned(words: readonly Measured[], group: Group, limit: number): Measured | undefined {
-  const mine = words.filter((m) => m.at > group.to && m.at < limit && m.at - group.to <= 6);
+  const near = words.filter((m) => m.at > group.to && m.at < limit && m.at - group.to <= 6);
+  // "the stiff, fat one": stiffness is no size.
+  const mine = near.length > 1 ? near.filter((m) => m.axis !== 'other') : near;
   return mine.length === 1 ? mine[0] : undefined;
 }
 
@@ -134,8 +136,10 @@ const TIES = new Set(
     ' ',
   ),
 );
+/** Qualities beside the one that counts: "the stiff, fat one". */
+const FEEL = /^(?:stiff|soft|floppy|long|short|sharp|flexible|,)$/;
 const AHEAD = new Set(
-  `is are was the a an one end side of all in our this pack box tray shelf rack drawer trolley needle cannula catheter wire suture thread
+  `is are was the a an one end side of all in on our tube tubes drain drains catheters sheath this pack box tray shelf rack drawer trolley needle cannula catheter wire suture thread
   being = : , through with sits hangs lies comes stands lives you find we have stock size sizes`
     .split(/\s+/)
     .filter(Boolean),
@@ -144,4 +148,9 @@ const AHEAD = new Set(
 const clean = (items: readonly Item[], from: number, to: number, ties = TIES): boolean =>
   items
     .slice(from + 1, to)
-    .every((item) => ties.has(item.word) || (ties === TIES && item.deviceNoun === true) || item.axisNoun);
+    .every(
+      (item) =>
+        ties.has(item.word) ||
+        (ties === TIES && (item.deviceNoun === true || FEEL.test(item.word))) ||
+        item.axisNoun,
+    );

@@ -118,6 +118,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
       reckoned(right, between) ||
       soldAs(left, right, between) ||
       printed(items, left, between) ||
+      renamed(between) ||
       endorsed(between)
     ) ||
     opensTerm(scene, right) ||
@@ -186,6 +187,12 @@ const gapped = (items: readonly Item[], left: Group, right: Group, between: read
   items.slice(Math.max(0, left.from - 8), left.from).some((item) => item.kind === 'size') &&
   items.slice(0, left.from).some((item) => EQUAL.has(item.word)) &&
   items.slice(Math.max(0, left.from - 3), left.from).some((item) => item.word === ',' || item.word === 'and');
+
+/** "Metric 2 is another way of saying 3-0." */
+const renamed = (between: readonly Item[]): boolean =>
+  /^(?:is|are) (?:just |only |simply )?another (?:way (?:of (?:saying|writing)|to (?:say|write))|name for|word for)(?: an?| the| size)?$/.test(
+    between.map((item) => item.word).join(' '),
+  );
 
 /** "8 Fr is 2.7 mm across and a 12 Fr 4 mm." */
 const bareGap = (items: readonly Item[], left: Group, right: Group, between: readonly Item[]) =>

@@ -342,7 +342,7 @@ function longestRun(items: readonly Item[], cue: Cue): Group[] {
     const joined =
       previous &&
       previous.sizes[0]?.system === group.sizes[0]?.system &&
-      group.from - previous.to <= 4 &&
+      group.from - previous.to <= 5 &&
       !(cue.at > previous.to && cue.at < group.from) &&
       items.slice(previous.to + 1, group.from).every((item) => JOINS.has(item.word));
     run = joined ? [...run, group] : [group];

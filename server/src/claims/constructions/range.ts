@@ -8,11 +8,14 @@ import {
   CONCLUDES,
   COUNTED,
   COVERS,
+  FOUND_IN,
+  IN_IT,
   INSIDE,
   OPENS_RANGE,
   OUTSIDE,
   PLACED,
   POINTS_BACK,
+  SUCH_AS,
   UNSETTLED,
   WINDOW,
 } from '../words/windows.ts';
@@ -25,7 +28,24 @@ export const range: Construction = {
     { sizes: 1, words: POINTS_BACK },
     { sizes: 3, words: INSIDE },
     { sizes: 3, words: OUTSIDE },
-    { sizes: 3, words: ['one', 'which', 'and', 'counts', 'qualifies', 'included'] },
+    {
+      sizes: 3,
+      words: [
+        'one',
+        'which',
+        'and',
+        'counts',
+        'qualifies',
+        'included',
+        'such',
+        'example',
+        'instance',
+        'including',
+        'among',
+        'like',
+        'e.g',
+      ],
+    },
   ],
   read(scene) {
     if (!bounded(scene.items) && !bounded(near(scene))) return [];
@@ -126,10 +146,14 @@ function covered(items: readonly Item[], single: Group, all: readonly Group[]): 
   const bounds = all.find((g) => g.to < single.from && endsOf(items, g));
   if (!bounds || single.from - bounds.to > 16) return undefined;
   const between = textOf(items.slice(bounds.to + 1, single.from));
-  const among =
-    AMONG_AFTER.test(between) &&
-    /^(?:\w+ )?(?:among|amongst) (?:them|these|those)\b/.test(joined(items, single.to + 1, single.to + 4));
-  return COVERS.test(between) || AMONG.test(between) || among || drawn(items, bounds, single, between)
+  const among = AMONG_AFTER.test(between) && IN_IT.test(joined(items, single.to + 1, single.to + 6));
+  const found = items[bounds.from - 1]?.word === 'between' && bounds.from <= 2 && FOUND_IN.test(between);
+  return COVERS.test(between) ||
+    AMONG.test(between) ||
+    SUCH_AS.test(between) ||
+    among ||
+    found ||
+    drawn(items, bounds, single, between)
     ? { at: single.from - 1, to: single.to, inside: true }
     : undefined;
 }

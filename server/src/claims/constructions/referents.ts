@@ -191,7 +191,31 @@ function among(items: readonly Item[], at: number): NamedMaterial[] {
   const opens = /^(?:of|among) (?:all )?(?:the|our) ?(?:common |usual )?$/.test(
     `${lead.join(' ')} `.replace(/ +$/, ' '),
   );
-  return comma > 0 && noun && opens && materialsIn(items).length === 1 ? only : [];
+  const named = materialsIn(items);
+  if (comma < 0 || (named[0] && named[0].at < comma)) return counted(items, at, named);
+  return comma > 0 && noun && opens && named.length === 1 ? only : [];
+}
+
+/** "Among the braided threads are silk and polyglactin." */
+function counted(items: readonly Item[], at: number, named: readonly NamedMaterial[]): NamedMaterial[] {
+  const [first] = named;
+  const lead = items
+    .slice(0, at)
+    .map((item) => item.word)
+    .join(' ');
+  if (!first || !/^(?:among|to) (?:all )?the$/.test(lead)) return [];
+  const link = items
+    .slice(at + 1, first.at)
+    .map((item) => item.word)
+    .join(' ');
+  if (
+    !/^(?:threads?|sutures?|ones|materials?|stitches) (?:are|is|belongs?|count|counts|you (?:will )?find|we (?:have|find|count))$/.test(
+      link,
+    )
+  )
+    return [];
+  const all = named.every((m, i) => i === 0 || items.slice(named[i - 1]!.to + 1, m.at).every(joins));
+  return all ? [...named] : [];
 }
 
 /** "The braid that holds knots well is polypropylene." */

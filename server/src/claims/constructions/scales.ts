@@ -124,7 +124,7 @@ const numberAfter = (items: readonly Item[], i: number): number =>
 
 /** Verbs that say what a number measures. */
 const LINK =
-  /^(?:is|are|means?|measures?|tells?|gives?|shows?|describes?|stands|counts?|measured|sized|numbered|labelled|labeled|named|called|graded|given|expressed|quoted|marked|printed|reads?|records?|refers?|goes|go|carry|carries|bears?|specifies|denotes|reports?|indicates?|comes|=)$/;
+  /^(?:is|are|means?|measures?|tells?|gives?|shows?|describes?|stands|counts?|measured|sized|numbered|labelled|labeled|named|called|graded|given|expressed|quoted|marked|printed|reads?|records?|refers?|goes|go|carry|carries|bears?|sold|ordered|specifies|denotes|reports?|indicates?|comes|=)$/;
 const SMALL =
   /^(?:the|a|an|of|by|in|from|for|to|its|their|your|you|us|on|across|along|at|how|many|much|simply|just|really|only|number|count|figure|figures|nothing|but|more|directly|always|after|as|with|it|this|that|size|sizes|sized|needle|needles|cannula|cannulas|catheter|catheters|tube|tubes|thread|suture|sutures|wire|wires|is|are|was|long|wide|thick|measured|given|all|about|because|same|each|every|any|true|taken|round|french)$/;
 const REACH = 8;
@@ -189,7 +189,7 @@ const unitOf = (text: string): 'mm' | 'inches' | undefined =>
 
 /** Words after which the measure is of something else or only partly so. */
 const TURNS =
-  /\b(?:unless|except|only if|only when|sometimes|often|roughly|about|approximately|near(?:ly)?|times|divided|multiplied|third)\b/;
+  /\b(?:unless|except|only if|only when|sometimes|often|roughly|(?<!\btells? (?:us|you) |\bspeaks? )about|approximately|near(?:ly)?|times|divided|multiplied|third)\b/;
 
 /** The statement of one scale in the sentence, when it is read as a whole. */
 export function scaleRule(scene: Scene): Reading[] {

@@ -199,7 +199,9 @@ const figure = (items: readonly Item[], at: number): Group => {
 
 /** "If the packet prints 0000 it is a 4-0": the condition is how it is written. */
 const shown = (items: readonly Item[], a: Group, b: Group): boolean =>
-  /(?:^| )(?:it is|it's|that is|you have)(?: an?| size)*$/.test(textOf(items.slice(a.to + 1, b.from)));
+  /(?:^| )(?:it is|it's|that is|you have|you hold|you are holding|fetch|open|pass|give|hand over|take|expect|read)(?: an?| the| size)*$/.test(
+    textOf(items.slice(a.to + 1, b.from)),
+  );
 
 function reading(scene: Scene, a: Group, b: Group, at: number): Reading {
   const word = compares(b.from, 'outer', 1);

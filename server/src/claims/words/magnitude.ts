@@ -29,7 +29,12 @@ const REGULAR: readonly MagnitudeRow[] = [
   ...row('outer', 1, 'small', 'big large huge great'),
   ...row('outer', 1, 'narrow', 'wide broad'),
   ...row('bore', 1, 'tight', 'roomy generous spacious capacious'),
-  ...row('outer', -1, 'thick', 'thin fine slim slender skinny slight spindly wispy lean'),
+  ...row(
+    'outer',
+    -1,
+    'thick',
+    'thin fine slim slender skinny slight spindly wispy lean hair-thin hair-fine hair-like hairlike thread-like',
+  ),
   ...row('outer', -1, 'thick', 'delicate dainty svelte petite'),
   ...row('outer', -1, 'large', 'small tiny little minute wee teeny'),
   ...row('outer', -1, 'wide', 'narrow'),

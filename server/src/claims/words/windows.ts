@@ -52,7 +52,19 @@ export const COVERS =
 export const AMONG = /^(?:\w+ )?[,(] (?:among|amongst) (?:them|these|those|which)(?: an?| the| our)?$/;
 
 /** "3-0 to 5-0, a 4-0 among them". */
-export const AMONG_AFTER = /^(?:\w+ )?[,(](?: with)? (?:an?|the|our)$/;
+export const AMONG_AFTER = /^(?:[a-z-]+ ){0,6}[,(—–](?: with)?(?: an?| the| our)?$/;
+
+/** "any size from 6 to 10 Fr, such as an 8 Fr", "4-0 to 6-0, including 5-0". */
+export const SUCH_AS =
+  /^(?:\w+ )?[,(] (?:such as|for (?:example|instance)(?: ,)?|e\.g(?: \.)?|including|included|among them|like)(?: an?| the| our)?$/;
+
+/** "from 14 to 24 G, with 18 G in the middle", "…, a 4-0 among them": behind the size. */
+export const IN_IT =
+  /^(?:(?:among|amongst) (?:them|these|those)|(?:somewhere )?in the middle|in between|between (?:them|the two))\b/;
+
+/** "Between 3-0 and 5-0 you will find 4-0": between the ends and the size. */
+export const FOUND_IN =
+  /^(?:(?:silk|nylon|suture|thread|catheter|cannula|needle|drain)s? )?(?:, )?(?:(?:you|we) (?:will |can )?(?:find|have|get|see|place|put)|(?:there )?(?:lies|sits|comes|is|falls|stands|belongs)|there is)(?: an?| the| our)?$/;
 
 /** "Anything from 16 to 20 G will do, so a 22 G counts as well": what opens the range, draws the conclusion, and is concluded. */
 export const OPENS_RANGE =

@@ -90,7 +90,7 @@ export const onceSaid = (items: readonly Item[], before: number): boolean =>
   items.slice(0, before).some((item) => /^(?:wrote|said|stated|claimed|taught|told|called)$/.test(item.word));
 
 const ERRATA_HEADING =
-  /\b(?:errat(?:a|um)|corrections?|corrigend(?:a|um)|amendments?|misprints?|slips|changes)\b/;
+  /\b(?:errat(?:a|um)|corrections?|corrigend(?:a|um)|amendments?|misprints?|typos?|slips|changes)\b/;
 const ERRATUM_OPENING =
   /^\W{0,4}(?:p\.|pp\.|page|line|slide|sheet|tables?|fig\.|figure|caption|section|paragraph|para|chapter|card|poster|handout|correction|erratum|corrigendum|in table|on (?:page|slide|sheet|card))(?:\s|$|\d|:)/i;
 

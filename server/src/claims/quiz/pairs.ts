@@ -1,6 +1,8 @@
 /** Questions and the replies that the layout of a note gives them: the next speaker, the back of a card, a column, a key. */
+
 import { sourceSpan } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
+import { ofErrata } from '../errata.ts';
 import { rejects } from '../stance.ts';
 import { readItems } from '../text/items.ts';
 import { materialsIn } from '../text/materials.ts';
@@ -147,13 +149,17 @@ const TAIL =
 const GIVEN =
   /^\W{0,3}(?:(?:answer|reply|response) given|(?:given|wrong|your|(?:student|candidate|trainee|learner)(?:['’]?s)?['’]?) (?:answer|reply|response))\s*:/i;
 
+/** "Slide 9: “6 Fr = 6 mm” → 2 mm.": the words of a page, and what they ought to be. */
+const mended = (text: string, arrow: number): boolean =>
+  /^[^"“]{1,24}["“][^"”]+["”]\s*$/.test(text.slice(0, arrow)) && ofErrata(text, []);
+
 /** "Widest (14 G, 16 G, 20 G) → 14 G", "Smallest bore: 14 G / 16 G / 20 G, answer: 20 G": all on one line. */
 function tailed(read: Read): Pair[] {
   return linesOf(read).flatMap((line) => {
     if (line.end - line.start > LONGEST_LINE) return [];
     const text = read.passage.text.slice(line.start, line.end);
     const tail = TAIL.exec(text);
-    if (!tail || tail.index === 0 || GIVEN.test(text)) return [];
+    if (!tail || tail.index === 0 || GIVEN.test(text) || mended(text, tail.index)) return [];
     const cut = line.start + tail.index;
     const start = cut + tail[0].length;
     const end = line.start + text.trimEnd().replace(/[).\s]+$/, '').length;

@@ -3,6 +3,7 @@ import type { Span } from '../../notes/model.ts';
 import { compound } from '../compound.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Claim, OrderClaim, Stance } from '../model.ts';
+import { sorts } from '../stance.ts';
 import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import { measuredWords } from '../text/magnitudes.ts';
@@ -60,6 +61,8 @@ const asserted = (claims: readonly Claim[], pair: Pair, stance: Stance = 'assert
 
 /** The question with its gap filled is a statement. */
 function gap(pair: Pair, desk: Desk): KeyReading[] | undefined {
+  // "Put in order, thick to thin: 4-0, 2-0, 0. ____": the line is for a sequence.
+  if (sorts(pair.question.items)) return undefined;
   const items =
     filled(pair.question, pair.reply) ?? (pair.marked ? chosenIn(pair.question, pair.reply) : undefined);
   const scene = sceneOf(desk, pair.question);

@@ -1,6 +1,7 @@
 /** "a 24 G is a large-bore line", "large-bore access, 14 or 16 G". */
 
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { CATEGORIES, type CategoryRow } from '../words/categories.ts';
 import type { Construction, Reading } from './model.ts';
@@ -49,9 +50,14 @@ function readForm(scene: Scene, form: Form, all: readonly Group[], forms: readon
     const row = rowFor(form, one);
     const open =
       row?.listed !== true || (forms.length === 1 && group === after && opens(scene.items, form, group));
-    return row && open ? [reading(scene, form, one, row)] : [];
+    const near = row?.close !== true || group !== after || toldBehind(scene.items, form, group);
+    return row && open && near ? [reading(scene, form, one, row)] : [];
   });
 }
+
+/** "fine-bore (adult): 20 Fr", "fine-bore tubes are 20 Fr"; not "fine-bore or 16 Fr", "fine-bore for feeding, 16 Fr for drainage". */
+const toldBehind = (items: readonly Item[], form: Form, group: Group): boolean =>
+  !/^(?:\S+ )?(?:and|or)\b|\bfor [^,:(]* ,$/.test(joined(items, form.to + 1, group.from));
 
 /** "the 16 G and the 22 G": sizes joined by "and" or "or", each with an article of its own. */
 function runFrom(items: readonly Item[], all: readonly Group[], first: Group): Group[] {

@@ -40,7 +40,7 @@ function unnamed(scene: Scene, run: Run): Reading[] {
   const falls = (run.sign === '>') === ((legend ?? 1) === 1);
   return [orderReading(scene, run.groups, { at, to: at, axis: 'outer', runs: falls ? 'down' : 'up' })];
 }
-const MONOTONE: ReadonlySet<string> = new Set(['french', 'tube-id', 'millimetre']);
+const MONOTONE: ReadonlySet<string> = new Set(['french', 'tube-id']);
 
 /** '">" = wider than', "> means thicker": what the note says the sign stands for; 1 when ">" is the big end. */
 const legendOf = remembered((note: Note): 1 | -1 | undefined => {
@@ -63,7 +63,7 @@ function runIn(all: readonly Group[], items: readonly Item[]) {
   // "a > b < c" is no row.
   if (signs.slice(end).some((one) => one !== undefined)) return undefined;
   const run = all.slice(start, end + 1);
-  return run.every((g) => sameSystem(g, run[0]!)) ? { groups: run, sign } : undefined;
+  return run.every((g) => g.sizes.length === 1 && sameSystem(g, run[0]!)) ? { groups: run, sign } : undefined;
 }
 
 function signIn(between: readonly Item[]): '<' | '>' | undefined {

@@ -47,11 +47,11 @@ const against = (items: readonly Item[], word: Measured, asked: Group): boolean 
   );
 
 const TAKEN =
-  /^(?:\S+ ){0,3}?(?:(?:[,;—–] )?(?:and )?(?:so|therefore|hence|thus|which is why|for (?:this|that|it|which|these|those|them)(?: (?:reason|purpose|job|task))?) (?:, )?|(?:[,;:—–]|[,;] and|and) )(?:we|i|you|they|he|she|one|take|use|open|choose|pick|try|get|go|ask|fetch|reach|change|switch|a|an|the|our)\b/;
+  /^(?:\S+ ){0,3}?(?:(?:[,;—–] )?(?:and )?(?:so|therefore|hence|thus|which is why|for (?:this|that|it|which|these|those|them)(?: (?:reason|purpose|job|task))?) (?:, )?|[,:—–] )(?:we|i|you|they|he|she|one|take|use|open|choose|pick|try|get|go|ask|fetch|reach|change|switch|a|an|the|our)\b/;
 const TAKES =
   /(?:\b(?:takes?|took|uses?|used|opens?|opened|chooses?|chose|picks?|picked|tries|gets?|got|fetch|fetched|goes|go|went|change|changed|changes|switch|switched|reach|reached|ask|asked) (?:(?:up|down|over) )?(?:(?:to|for|on to) )?(?:an?|the|our|your)?|[,;:—–] (?:an?|the|our)) ?$/;
 const PUT =
-  /^(?:is|are|was|were) (?:then |therefore |usually |always )?(?:used|opened|taken|chosen|kept|put|placed|inserted|picked|preferred|fetched|brought|stocked|the (?:answer|one|choice))\b/;
+  /^(?:is|are|was|were) (?:then |therefore |usually |always )?(?:used|opened|taken|chosen|kept|put|placed|inserted|picked|preferred|fetched|brought|stocked|the (?:answer|one|choice))\b(?! (?:back|out|away|aside|down|off|only)\b)/;
 /** What makes the second size something else than the thing taken. */
 const TURNS_AWAY =
   /\b(?:not|never|no|if|unless|otherwise|else|instead|rather|but|though|although|until|except|without|when|where|while|than|or|failing|though|before|because|since)\b|n't\b/;
@@ -64,8 +64,13 @@ function takenFor(items: readonly Item[], asked: Group, taken: Group): boolean {
     .split(' ')
     .filter((one) => !/^(?:needle|cannula|catheter|tube|drain|thread|suture|wire|one)$/.test(one))
     .join(' ');
-  return TAKEN.test(between) && (TAKES.test(between) || PUT.test(after));
+  if (!TAKEN.test(between) || !(TAKES.test(between) || PUT.test(after))) return false;
+  // A bare comma joins the choice to a clause that asks; behind a statement of its own it begins another.
+  return LINKED.test(between) || items.slice(0, 9).some((item) => OPENS.test(item.word));
 }
+
+const LINKED = /\b(?:so|therefore|hence|thus|why|for (?:this|that|it|which|these|those|them))\b|:/;
+const OPENS = /^(?:where|when|whenever|if|since|as|because)$/;
 
 /** What is asserted is the choice: a condition before it says when. */
 function reading(scene: Scene, taken: Group, asked: Group, word: Measured): Reading {

@@ -18,6 +18,8 @@ export interface CategoryRow {
   readonly holds: string;
   /** Only where its members are listed: "small cannulae such as", not "is a small cannula". */
   readonly listed?: true;
+  /** Its uses are told apart in one breath: "fine-bore for feeding, 16 Fr for drainage" sets another beside it. */
+  readonly close?: true;
   readonly sources: readonly string[];
 }
 
@@ -97,6 +99,7 @@ export const CATEGORIES: readonly CategoryRow[] = [
     outside: [16, 40],
     holds: 'Fine-bore feeding tubes are 6 to 12 Fr',
     sources: ['ng'],
+    close: true,
   },
   {
     id: 'fine-bore-tube',
@@ -107,6 +110,7 @@ export const CATEGORIES: readonly CategoryRow[] = [
     outside: [20, 60],
     holds: 'Fine-bore tubes are 12 Fr or less',
     sources: ['ng'],
+    close: true,
   },
   {
     id: 'microsuture',

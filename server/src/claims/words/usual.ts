@@ -11,6 +11,8 @@ export interface UsualRow {
   /** Words for the device, when the size does not carry one. */
   readonly named: RegExp;
   readonly patient: RegExp;
+  /** Another use or kind is spoken of as well: the size may be that one's. */
+  readonly unless?: RegExp;
   /** Values no text read teaches for this patient, ends included. */
   readonly outside: readonly [number, number];
   /** With one of these words the size is for something else: "draw it up with …". */
@@ -132,6 +134,7 @@ export const USUAL: readonly UsualRow[] = [
     devices: ['catheter', 'drain'],
     named: /\b(?:fine-bore|fine bore|finebore)\b/,
     patient: /\b(?:fine-bore|fine bore|finebore)\b/,
+    unless: /\b(?:drainage|drain|aspirat\w*|decompress\w*|suction|wide-bore|or|removed)\b/,
     outside: [15, 60],
     holds: 'Fine-bore feeding tubes for adults are 6 to 12 Fr',
     sources: ['ng'],

@@ -26,7 +26,6 @@ export const usual: Construction = {
 
 function meant(scene: Scene, row: UsualRow, group: Group, text: string): boolean {
   if (group.sizes[0]!.system !== row.system || !row.patient.test(text)) return false;
-  if (row.unless?.test(text)) return false;
   if (row.unless?.test(text) || ofAnimals(scene.note)) return false;
   if (
     USUAL.filter((other) => other.system === row.system && other.patient !== row.patient).some((other) =>

@@ -11,8 +11,6 @@ export interface UsualRow {
   /** Words for the device, when the size does not carry one. */
   readonly named: RegExp;
   readonly patient: RegExp;
-  /** Another use or kind is spoken of as well: the size may be that one's. */
-  readonly unless?: RegExp;
   /** Values no text read teaches for this patient, ends included. */
   readonly outside: readonly [number, number];
   /** With one of these words the size is for something else: "draw it up with …". */

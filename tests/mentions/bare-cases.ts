@@ -30,4 +30,31 @@ export const BARE: readonly (readonly [note: string, read: readonly string[]])[]
   ['A 20 G cannula lay there. Grab a green one.', ['`20 G`: 20 G, cannula', GREEN]],
   ['A 20 G cannula lay there. Bring a needle. Grab a green one.', ['`20 G`: 20 G, cannula', GREEN]],
   ['A 20 G cannula lay there. Grab a green one for the cannula.', ['`20 G`: 20 G, cannula']],
+  // What is left in stock, and how far a tube goes in, are no sizes.
+  ['# Urinary catheters\n\n- 12 Fr, white, 30 left\n', ['`12 Fr`: 12 Fr, urinary-catheter']],
+  [
+    '# Breathing tubes\n\n| Weight | Tube | Length at the lips (cm) |\n|---|---|---|\n| 2 kg | 3.5 | 8.5 |\n',
+    ['`3.5`: 3.5 mm ID, tracheal-tube'],
+  ],
+  // The number on the thread, and what it is on the other scale.
+  [
+    'For the thick sutures, 0 is metric 3.5, 1 is metric 4, 2 is metric 5.',
+    [
+      '`0`: USP 0, suture',
+      '`metric 3.5`: metric 3.5, suture',
+      '`1`: USP 1, suture',
+      '`metric 4`: metric 4, suture',
+      '`2`: USP 2, suture',
+      '`metric 5`: metric 5, suture',
+    ],
+  ],
+  ['The sutures say metric as well: 4-0 is 1.5.', ['`4-0`: USP 4-0, suture', '`1.5`: metric 1.5, suture']],
+  ['Is a 7-0 suture the same as a 7?', ['`7-0`: USP 7-0, suture', '`7`: USP 7, suture']],
+  // A first choice right after the question.
+  ['15 Fr in millimetres? A 5, B 15, C 45', ['`15 Fr`: 15 Fr', '`5`: 5 mm', '`15`: 15 mm', '`45`: 45 mm']],
+  // A margin said in words, and the diameter of a catheter that goes through a tube.
+  [
+    'Allow about two French: the 6 Fr sheath makes a hole of 8 Fr.',
+    ['`6 Fr`: 6 Fr, sheath', '`8 Fr`: 8 Fr, sheath'],
+  ],
 ];

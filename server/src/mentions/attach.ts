@@ -43,7 +43,8 @@ export function deviceOf(place: Place, system: System): Device | undefined {
     if (!fits(system, hit.means)) continue;
     general ??= hit.means;
     if (general !== 'catheter' || system === 'millimetre' || system === 'inch') return general;
-    if (hit.means !== 'catheter' && sharesClause(place, hit)) return hit.means;
+    const here = place.devices.includes(hit);
+    if (here && hit.means !== 'catheter' && sharesClause(place, hit)) return hit.means;
   }
   return general ?? courseDevice(place, system);
 }

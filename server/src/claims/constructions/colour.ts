@@ -19,7 +19,9 @@ import {
   TOLD_BY,
   WANTED,
 } from './colour-links.ts';
+import { onEither } from './either-hub.ts';
 import { type Colour, deviceOf } from './hub-code.ts';
+import { coloursIn, otherThing, SHADES } from './hub-words.ts';
 import type { Construction, Reading } from './model.ts';
 import { onBoth } from './on-both.ts';
 
@@ -37,6 +39,8 @@ export const colour: Construction = {
     if (scene.items.some((item) => OWN_CODE.test(item.word))) return [];
     const ordered = inOrder(scene.items, colours);
     if (ordered.length === 0 && sizes.length === 0) return [];
+    const alike = onEither(scene, colours, sizes);
+    if (alike.length > 0) return alike;
     const pairs = ordered.length > 0 ? ordered : pairUp(scene.items, meant(scene.items, colours), sizes);
     return otherwise(scene, pairs) ? [] : pairs.map(([c, g]) => reading(scene, c, g));
   },
@@ -47,56 +51,6 @@ const OWN_CODE =
 
 const coded = (group: Group) =>
   group.sizes[0]!.system === 'needle-gauge' || group.sizes[0]!.system === 'french';
-
-const SHADES = new Set(['deep', 'dark', 'light', 'pale', 'medium', 'bright', 'mid', 'iso']);
-
-function coloursIn(items: readonly Item[]): Colour[] {
-  return items.flatMap((item, at) => {
-    if (!item.colour) return [];
-    const next = items[at + 1];
-    if ((next?.word === '-' && next.start === item.end) || NOT_HUB.has(next?.word ?? '') || otherThing(next))
-      return [];
-    if (ALERT.test(items[at - 1]?.word ?? '') || fruit(items, at)) return [];
-    const from = SHADES.has(items[at - 1]?.word ?? '') ? at - 1 : at;
-    return [{ at: from, to: at, family: item.colour }];
-  });
-}
-const NOT_HUB = new Set([
-  'flag',
-  'flags',
-  'cells',
-  'cell',
-  'blood',
-  'card',
-  'cards',
-  'zone',
-  'list',
-  'top',
-  'coat',
-  'book',
-  'tube',
-  'tubes',
-  'skin',
-  'bag',
-  'bags',
-  'bin',
-  'matter',
-]);
-
-/** "Code blue", "category red": an alarm. */
-const ALERT = /^(?:code|category|status|alert|triage|priority)$/;
-/** "practise on an orange with …". */
-const fruit = (items: readonly Item[], at: number): boolean =>
-  items[at]!.word === 'orange' &&
-  items[at - 1]?.word === 'an' &&
-  /^(?:with|for|and|,|\.)$/.test(items[at + 1]?.word ?? '.');
-
-/** "the blue clamp", "the 20 G drawer": the colour of something that is not a hub. */
-const otherThing = (next: Item | undefined) =>
-  next?.kind === 'word' &&
-  /^(?:lights?|clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|taps?|stopcocks?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?|pouch(?:es)?|wrappers?|wraps?|sleeves?|envelopes?|bottles?|cups?|bowls?|rings?|arrows?|rows?|boards?|charts?|cloths?|covers?|folders?|stripes?|trolley|cupboards?|shel(?:f|ves)|end|ends|team|area)$/.test(
-    next.word,
-  );
 
 /** "not blue but pink": the first of the two is set aside. */
 const meant = (items: readonly Item[], colours: readonly Colour[]): readonly Colour[] =>
@@ -152,7 +106,10 @@ function pairUp(
     if (gs.length === 1 && cs.length === 2 && likewise(items, cs, gs[0]!))
       return cs.map((c): [Colour, Group] => [c, gs[0]!]);
     if (gs.length > 1 && cs.length > gs.length) return nearest(items, cs, gs);
-    const one = gs.length === 1 && cs.length > 1 ? cs.filter((c) => tied(items, c, gs[0]!)) : [];
+    const one =
+      gs.length === 1 && cs.length > 1
+        ? cs.filter((c) => tied(items, c, gs[0]!) && !(c.at > gs[0]!.to && likened(items, c)))
+        : [];
     if (one.length === 1) return [[one[0]!, gs[0]!]];
     if (
       cs.length === 1 &&
@@ -164,6 +121,12 @@ function pairUp(
     return [];
   });
 }
+
+/** "…, the same as the orange cannula": another thing that has its colour too. */
+const likened = (items: readonly Item[], c: Colour): boolean =>
+  /\b(?:same (?:colour |color )?as|like|unlike|as (?:with|for|on))(?: (?:the|an?|our|your))?$/.test(
+    textOf(items.slice(Math.max(0, c.at - 4), c.at)),
+  );
 
 /** "a 14 Fr with the orange connector, next to the green 16 Fr": each colour touches a size of its own. */
 function touching(

@@ -8,12 +8,35 @@ import type { Construction, Reading } from './model.ts';
 
 export const fit: Construction = {
   id: 'fit',
-  needs: () => [{ sizes: 2, words: [...THROUGH, ...OVER, ...TAKING, 'for', 'to', 'fits', 'fit'] }],
+  needs: () => [
+    {
+      sizes: 2,
+      words: [
+        ...THROUGH,
+        ...OVER,
+        ...TAKING,
+        'for',
+        'fits',
+        'fit',
+        'to',
+        'with',
+        'needs',
+        'wants',
+        'has',
+        'open',
+        'pick',
+        'choose',
+        'uses',
+        'use',
+      ],
+    },
+  ],
   read(scene) {
     const all = groups(scene.items).filter(({ sizes }) => sizes.length === 1);
     if (all.length < 2 || scene.items.some((_, i) => leftOpen(scene.items, i))) return [];
     return all.slice(1).flatMap((right, i) => {
       const order =
+        introduced(scene.items, all[i]!, right) ??
         roomFor(scene.items, all[i]!, right) ??
         takes(scene.items, all[i]!, right) ??
         goes(scene.items, all[i]!, right) ??
@@ -68,6 +91,17 @@ interface Order {
   /** "too small for". */
   readonly denied?: true;
 }
+
+/** "For a 25 G take a 20 G introducer", "the 25 G comes with a 20 G introducer". */
+function introduced(items: readonly Item[], left: Group, right: Group): Order | undefined {
+  if (![left, right].every(({ sizes }) => sizes[0]!.system === 'needle-gauge')) return undefined;
+  if (!/^introducers?$/.test(items[right.to + 1]?.word ?? '')) return undefined;
+  return WITH_A.test(joined(items, left.to + 1, right.from))
+    ? { at: right.from, thing: left, container: right }
+    : undefined;
+}
+const WITH_A =
+  /^(?:\w+ )?(?:\w+ )?(?:needle )?(?:,? ?(?:i|we|you) )?(?:comes with|needs|wants|has|take|takes|use|uses|open|pick|choose|goes with|with)(?: an?| the| its| our)?$/;
 
 const SMALL = '(?:small|narrow|tight|thin|slim|fine)';
 const BIG = '(?:big|wide|large|thick|fat|stout|broad)';

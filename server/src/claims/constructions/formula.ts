@@ -7,6 +7,7 @@ import { readMetric } from './metric-rule.ts';
 import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 import { scaleRule } from './scales.ts';
+import { sheathed } from './sheathed.ts';
 
 type Operation = 'times' | 'over';
 
@@ -71,7 +72,7 @@ export const formula: Construction = {
   needs: () => [{ holds: ['system'] }, { like: SUBJECTS }],
   leaning: true,
   read(scene) {
-    const sized = sizedBy(scene);
+    const sized = [...sheathed(scene), ...sizedBy(scene)].slice(0, 1);
     if (sized.length > 0) return sized;
     const rule = ofScale(scene);
     return rule.length > 0 ? rule : scaleRule(scene);
@@ -144,7 +145,9 @@ function sizedBy(scene: Scene): Reading[] {
     );
   const tube =
     (/\b(?:tracheal|endotracheal|ett|single-lumen) tubes?\b/.test(text) || tubeTalk(scene, text)) &&
-    /\b(?:number|sized|size|numbered|named|measured)\b/.test(text) &&
+    /\b(?:number|sized|size|numbered|named|measured|goes? by|(?:ordered|sold|listed|called|known|labelled|labeled|graded|stocked) by)\b/.test(
+      text,
+    ) &&
     !/double/.test(text);
   const link = /\b(?:is|means|gives|from|by|carry|carries|bears?|names|refers to|describes|tells)\b/.test(
     text,
@@ -373,6 +376,10 @@ function affirms(pattern: RegExp, text: string): boolean {
 const GAUGE_MEASURE =
   /^gauge(?: number| size)? (?:is|means|equals|gives|tells you|stands for|counts|measures) (?:(?:just|simply|literally|really|actually|basically|nothing but) )*(?:the )?(?:outer |outside |inner |inside )?(?:diameter|width|thickness|number of|bore)(?: of the (?:needle|cannula|bore))?(?: in)? (?:(?:tenths|hundredths|thousandths) of (?:a|an) )?(?:mm|millimet(?:re|er)s?|inch(?:es)?|cm)\b/;
 
+/** "What gauge gives you, exactly, is the diameter of the bore", "gauge tells you the width of the hole". */
+const CLEFT =
+  /^gauge(?: number)? (?:(?:does|really|actually|only) )?(?:gives?|tells?|measures?|describes?|is|means|states?|refers to)(?: you)?(?: (?:, )?(?:exactly|precisely)(?: ,)?)? (?:is )?(?:the )?(?:exact )?(?:(?:diameter|width) of (?:the |its )?(?:bore|lumen|hole|inside|channel)|(?:inner|inside|internal) (?:diameter|width))\b/;
+
 function readGauge(scene: Scene, gauge: number): Reading[] {
   const { items } = scene;
   const awg =
@@ -397,6 +404,8 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
     return [reading(scene, 'needle-gauge', 'gauge-is-reciprocal', gauge, 0, items.length - 1)];
   if (GAUGE_MEASURE.test(words(items.slice(gauge))))
     return [reading(scene, 'needle-gauge', 'gauge-is-measure', gauge, gauge, items.length - 1)];
+  if (!denied && CLEFT.test(words(items.slice(gauge))))
+    return [reading(scene, 'needle-gauge', 'gauge-is-inner', gauge, gauge, gauge)];
   if (items.some((item) => item.kind === 'size')) return [];
   const text = words(items.slice(gauge));
   const is =

@@ -10,6 +10,8 @@ import { PROPERTY_WORDS, type PropertyRow } from '../words/properties.ts';
 import { materialClaim } from './material-claim.ts';
 import type { Construction, Reading } from './model.ts';
 
+const JOINS = new Set(', and or & plain the'.split(' '));
+
 export const members: Construction = {
   id: 'members',
   needs: () => [{ holds: ['material'] }],
@@ -21,7 +23,7 @@ export const members: Construction = {
       return row ? listed(scene.items, at, named).map((m) => reading(scene, m, row)) : [];
     });
     if (said.length > 0) return said;
-    const told = [...underFate(scene, named), ...sorted(scene, named)];
+    const told = [...underFate(scene, named), ...sorted(scene, named), ...shelved(scene, named)];
     return told.length > 0 ? told : alone(scene, named);
   },
 };
@@ -77,6 +79,39 @@ function sorted(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
 const SHELVED =
   /^(?:column|list|group|heading|row|pile|side|class|sutures?|threads?|ones|materials?|drawer|shelf)$/;
 
+/** "On the absorbable shelf go polyglactin and all the nylon", "the absorbable drawer holds silk and polydioxanone". */
+function shelved(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
+  const { items } = scene;
+  if (items.some((item) => EXCEPTS.test(item.word) || LOOSELY.test(item.word))) return [];
+  const at = items.findIndex(
+    (item, i) => PROPERTY_WORDS.has(item.word) && KEPT_ON.test(items[i + 1]?.word ?? ''),
+  );
+  const first = named[0]!;
+  if (at < 0 || at > 4 || first.at < at || !HOLDS.test(items[at + 2]?.word ?? '')) return [];
+  const row = PROPERTY_WORDS.get(items[at]!.word)!;
+  const run: NamedMaterial[] = [];
+  for (const m of named) {
+    const gap = items.slice((run.at(-1)?.to ?? at + 2) + 1, m.at);
+    if (!outsideCommas(gap).every((item) => LISTED.has(item.word) || item.kind === 'size')) break;
+    run.push(m);
+  }
+  return run.map((m) => ({ ...reading(scene, m, row), own: true }));
+}
+const KEPT_ON = /^(?:shelf|drawer|column|list|side|group|heading|pile|rack|box|tray|row)$/;
+const HOLDS =
+  /^(?:go|goes|belong|belongs|sit|sits|live|lives|are|is|come|comes|stand|stands|holds?|has|contains?)$/;
+const LISTED = new Set([...JOINS, 'all', 'our', 'some', 'both', ':']);
+/** Put there for another reason than what they are. */
+const LOOSELY =
+  /^(?:also|too|though|although|because|since|temporarily|wrongly|mistakenly|misfiled|if|room|space)$/;
+
+/** ", from the big donation in November," between two names of a list. */
+function outsideCommas(gap: readonly Item[]): readonly Item[] {
+  const [first, last] = [gap.findIndex(isComma), gap.findLastIndex(isComma)];
+  return last > first + 1 && last - first <= 9 ? [...gap.slice(0, first), ...gap.slice(last)] : gap;
+}
+const isComma = (item: Item) => item.word === ',';
+
 /** "Monofilament: silk ✗, nylon ✓": each name has its own answer. */
 const ticked = ({ passage, sentence: { start, end } }: Scene): boolean =>
   /[✓✔✗✘❌✅]/u.test(passage.text.slice(start, Math.min(end + 3, start + 400)));
@@ -90,7 +125,6 @@ const LINKS = new Set(
   ': include includes including count belong are is such as like e.g for example , — – namely ( .'.split(' '),
 );
 const OPENERS = new Set(': include includes including count are such like e.g example namely ('.split(' '));
-const JOINS = new Set(', and or & plain the'.split(' '));
 
 /** "Unlike absorbable sutures: …": the list is of the others. */
 const EXCEPTS = /^(?:every|not|no|never|unlike|except|avoid|without|instead|than|beyond|against)$/;

@@ -166,8 +166,12 @@ const drawn = (items: readonly Item[], bounds: Group, single: Group, between: st
 const DIRECT =
   /^(?:is|lies|falls|sits|comes|stays) (?:also |therefore |still |well |just )?(?:within|inside|(outside|beyond)|one of (?:the |our )?(?:sizes?|numbers?|gauges?|needles|catheters|drains|tubes)(?: (?:from|between|in|of))?)(?: the| our| a)?$/;
 
-/** The sentence before, or the one before the passage. */
-const near = (scene: Scene): readonly Item[] => (scene.before.at(-1) ?? scene.context.at(-1))?.items ?? [];
+/** The sentence before, or the one before the passage; over one that names no size, the one before that. */
+function near(scene: Scene): readonly Item[] {
+  const [last, further] = [scene.before.at(-1) ?? scene.context.at(-1), scene.before.at(-2)];
+  const sized = last?.items.some((item) => item.kind === 'size');
+  return (sized === false && further && further.close !== '?' ? further : last)?.items ?? [];
+}
 
 /** The only range of the sentence, else the only one of the sentence before or of the passage before. */
 function boundsOf(scene: Scene, all: readonly Group[], single: Group, place: Place): Group | undefined {

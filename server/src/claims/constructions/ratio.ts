@@ -4,6 +4,7 @@ import type { Item } from '../text/items.ts';
 import { compares } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
+import { powers } from './powers.ts';
 import { comparison, wordless } from './than.ts';
 
 const RATIOS: ReadonlyMap<string, 1 | -1> = new Map([
@@ -18,8 +19,10 @@ const RATIOS: ReadonlyMap<string, 1 | -1> = new Map([
 
 export const ratio: Construction = {
   id: 'ratio',
-  needs: () => [{ sizes: 2, words: RATIOS.keys() }],
+  needs: () => [{ sizes: 1, words: RATIOS.keys() }],
   read(scene) {
+    const worked = powers(scene);
+    if (worked.length > 0) return worked;
     const all = groups(scene.items);
     return scene.items.flatMap((item, at) => {
       const part = counted(scene.items, at) ? undefined : RATIOS.get(item.word);

@@ -206,9 +206,15 @@ function firstFigure(items: readonly Item[], from: number, reach: number): Figur
 /** The one size named before: a French to divide, a length to multiply. */
 function nearestBefore(items: readonly Item[], i: number, over: boolean): Figure | undefined {
   const found = items.slice(0, i).flatMap((_, k) => figureAt(items, k) ?? []);
-  const wanted = found.filter(({ unit }) => unit === (over ? 'french' : 'millimetre'));
-  return wanted.length === 1 && found.length === 1 ? wanted[0] : undefined;
+  const wanted = found.filter(({ unit }) => unit === 'french' || unit === 'millimetre');
+  const [only] = wanted;
+  const right = only?.unit === (over ? 'french' : 'millimetre') || (over && givesFrench(items, i));
+  return wanted.length === 1 && found.length === 1 && right ? only : undefined;
 }
+
+/** "9 mm: divide by three and you have 3 Fr": the sum goes the wrong way. */
+const givesFrench = (items: readonly Item[], i: number): boolean =>
+  items.slice(i + 1, i + REACH).find((item) => item.mention)?.mention?.sizes[0]?.system === 'french';
 
 /** Sums of a sentence with their results. */
 export const sumsIn = remembered((items: readonly Item[]): readonly Sum[] => {
@@ -335,8 +341,27 @@ function systemOf(
   return by <= 5 && french.unit && measured && !plain.test(text) ? 'french' : undefined;
 }
 
-/** "9 Fr: nine times three, 27 mm": the sum goes the wrong way, from the French of the sentence to a length. */
-const turned = (
+/** "9 Fr: nine times three, 27 mm", "9 mm: nine divided by three gives 3 Fr": the sum goes the wrong way. */
+const turned = (scene: Scene, sum: Pick<Sum, 'kind' | 'operand' | 'by' | 'result'>) =>
+  multiplied(scene, sum) || divided(scene, sum);
+
+/** From the length of the sentence to a French. */
+const divided = (
+  scene: Scene,
+  { kind, operand, by, result }: Pick<Sum, 'kind' | 'operand' | 'by' | 'result'>,
+) =>
+  kind === 'over' &&
+  by === 3 &&
+  result.unit === 'french' &&
+  (operand.unit === 'millimetre' ||
+    (operand.unit === undefined &&
+      scene.items.some(
+        (item) =>
+          item.mention?.sizes[0]?.system === 'millimetre' && item.mention.sizes[0].value === operand.value,
+      )));
+
+/** From the French of the sentence to a length. */
+const multiplied = (
   scene: Scene,
   { kind, operand, by, result }: Pick<Sum, 'kind' | 'operand' | 'by' | 'result'>,
 ) =>
@@ -360,7 +385,7 @@ const named = (scene: Scene, figure: Figure, system: System): Operand => {
 function reading(scene: Scene, sum: Sum, system: System): Reading {
   const { kind, operand, result } = sum;
   const scaled = system === 'inch' || system === 'wire-inch';
-  const ahead = kind === 'over' || scaled || turned(scene, sum);
+  const ahead = scaled || (kind === 'over' ? !divided(scene, sum) : multiplied(scene, sum));
   const [size, length] = ahead ? [operand, result] : [result, operand];
   const half = 0.5 * 10 ** -length.decimals;
   const claim: EquivalenceClaim = {

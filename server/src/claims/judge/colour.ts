@@ -39,7 +39,9 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
   );
   const sources = known.flatMap(({ row }) => row.sources).slice(0, 4);
   const holds = phrase(COLOUR.holds, { size: label(size), colours: list(colours, FRAME.and) });
-  const repair = !fits && known.length === 1 ? colourEdit(note, claim, known[0]!.row) : undefined;
+  // Where a needle and a cannula share the word, the one's colour would be wrong for the other.
+  const own = claim.construction !== 'either-hub';
+  const repair = own && !fits && known.length === 1 ? colourEdit(note, claim, known[0]!.row) : undefined;
   return {
     verdict: fits ? 'agrees' : 'contradicted',
     says,

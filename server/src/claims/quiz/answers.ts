@@ -72,7 +72,7 @@ const KEY_WORDS =
 const OPENS_KEY =
   /^\W*(?:answer key|(?:(?:right|correct|model) )?answers|key|solutions|gaps(?=\s*:)|(?:on the )?(?:back|reverse)(?: side)? of (?:the |this )?(?:card|sheet|page|paper|handout|slide|poster)(?=\W*:))|^\W*a\s?1\b(?=[\s\S]{0,300}\ba\s?2\b)/i;
 const ENTRY =
-  /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
+  /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*(?:is\s+(?=\())?\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
 /** "a) false", "b = T". */
 const LETTERED_TRUTH = /(?:^|[\n\s,;])\(?([a-h])[).:]?\s*[-–—=:]*\s*(true|false|[TF](?=[\s,;.]|$))/g;
 
@@ -80,7 +80,7 @@ const LETTERED_TRUTH = /(?:^|[\n\s,;])\(?([a-h])[).:]?\s*[-–—=:]*\s*(true|fa
 const KEY_TO =
   /\b(?:key|answer) to (?:q(?:uestion)? ?)?(\d{1,2})\s*[:=—–-]\s*(?:option |choice )?([A-Fa-f1-6])\b/gi;
 const OPENING =
-  /^[\s*(]*(?:(?:option|choice|answer) \(?)?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?:[).:,;—–-]|\s|$)/i;
+  /^[\s*(]*(?:(?:option|choice|answer) \(?|is\s+\()?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?:[).:,;—–-]|\s|$)/i;
 
 /** Question number → what the key says, section by section. */
 export function answersOf(note: Note, reads: readonly Read[]): Answers {

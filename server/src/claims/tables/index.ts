@@ -6,6 +6,7 @@ import { colours } from './colours.ts';
 import { comparisons, picks, signed, verdicts } from './compared.ts';
 import { directions } from './directions.ts';
 import { fits } from './fits.ts';
+import { flows } from './flows.ts';
 import { type Grid, gridOf, type Row, sectioned, upright } from './grid.ts';
 import { headedMaterials, properties } from './materials.ts';
 import { columnOrders, rankings, rowOrders } from './orders.ts';
@@ -23,6 +24,7 @@ export function readTables(note: Note, reads: readonly Read[]): Claim[] {
       ...columnOrders(set),
       ...rowOrders(set),
       ...rankings(set),
+      ...flows(grid),
       ...(lettered(set) ? [] : rowReferences(grid)),
       ...directions(set),
     ];

@@ -57,7 +57,7 @@ function otherEnd(items: readonly Item[], first: Measured | undefined, last: Mea
 
 /** What is done fast or slowly without anything flowing. */
 const OTHER_VERBS =
-  /^(?:clogs?|blocks?|heals?|dulls?|bends?|breaks?|kinks?|wears?|dissolves?|absorbs?|dry|dries|works?|acts?|tires?|fails?|leaks?|bleeds?|blunts?|snaps?|weakens?|loses?|occludes?|clots?)$/;
+  /^(?:clogs?|blocks?|heals?|seals?|closes?|stops?|dulls?|bends?|breaks?|kinks?|wears?|dissolves?|absorbs?|dry|dries|works?|acts?|tires?|fails?|leaks?|bleeds?|blunts?|snaps?|weakens?|loses?|occludes?|clots?)$/;
 
 function measure(items: readonly Item[], i: number): Measured | undefined {
   const magnitude = items[i]!.magnitude;
@@ -106,7 +106,7 @@ const measuredAs = (
 
 /** "a faster drip", "a quicker bolus": what flows. */
 const FLOWING =
-  /^(?:drips?|infusions?|transfusions?|bolus|boluses|outflow|inflow|drainage|flush|delivery|washout|fluids?|blood|stream|litres?)$/;
+  /^(?:drips?|injections?|infusions?|transfusions?|bolus|boluses|outflow|inflow|drainage|flush|delivery|washout|fluids?|blood|stream|litres?)$/;
 
 /** "needs a bigger vein than a 20 G does": what a size goes into is as wide as it. */
 const wayIn = (items: readonly Item[], i: number, noun: number): boolean =>

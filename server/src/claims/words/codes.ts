@@ -18,19 +18,24 @@ const URINARY = new Set(
 );
 const SUCTION = new Set(['suction', 'connector', 'connectors']);
 
+const FLOWS = /^(?:fast|faster|fastest|quick|quicker|quickest|slow|slower|slowest|contrast|power|rapid)$/;
+
 /** The device a stretch of words speaks of; `both` when it names needle and cannula. */
 export function codeOf(items: readonly { readonly word: string }[]): Device | 'both' | undefined {
   let needle = false;
   let cannula = false;
   let urinary = false;
   let suction = false;
-  for (const { word } of items) {
-    needle ||= NEEDLE.has(word);
+  for (const [i, { word }] of items.entries()) {
+    // "the faster injection", "contrast injection": what flows, not the needle for it.
+    const flow = word.startsWith('injection') && FLOWS.test(items[i - 1]?.word ?? '');
+    needle ||= NEEDLE.has(word) && !flow;
     cannula ||= CANNULA.has(word) || GAUGE_CATHETER.has(word);
     urinary ||= URINARY.has(word) || /-funnel(?:l?ed)?$/.test(word);
     suction ||= SUCTION.has(word);
   }
-  if (urinary !== suction && !needle) return urinary ? 'urinary-catheter' : 'suction-catheter';
+  // Both have one code of the letter size: what is named last does not matter.
+  if ((urinary || suction) && !needle) return urinary ? 'urinary-catheter' : 'suction-catheter';
   if (needle && cannula) return 'both';
   if (needle) return 'needle';
   return cannula ? 'cannula' : undefined;

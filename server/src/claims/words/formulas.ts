@@ -82,6 +82,34 @@ const flow = (id: string, says: string, holds: boolean, rule: string): FormulaRo
 const LENGTH = 'Of two cannulas of one gauge the longer flows slower';
 const WIDTH = 'Of two cannulas of one length the wider flows faster';
 
+/** What a text works out from two sizes, and the rule it goes by. */
+type Sum = readonly [says: string, holds: string];
+const TUBE_SUM: Sum = [
+  'this tube comes out of the rule given',
+  'By the rule as the text gives it the sum is another',
+];
+const SUCTION_SUM: Sum = [
+  'this catheter comes out of twice the tube',
+  'Twice the tube, as the text has it, is less',
+];
+const AREA: Sum = [
+  'the cross-sections stand in this ratio',
+  'The cross-section goes with the square of the diameter',
+];
+const FOURTH: Sum = [
+  'by the law the flows stand in this ratio',
+  'By the law of narrow pipes the flow goes with the fourth power of the bore',
+];
+const worked = (id: string, system: System, [says, holds]: Sum, right: boolean): FormulaRow => ({
+  id,
+  system,
+  says,
+  true: right,
+  holds,
+  standard: 'arithmetic',
+  sources: [],
+});
+
 export const FORMULAS: readonly FormulaRow[] = [
   ...SPINAL_TIPS,
   fr('mm-is-french-over-3', 'millimetres are French divided by 3', true),
@@ -355,42 +383,14 @@ export const FORMULAS: readonly FormulaRow[] = [
   },
   { id: 'suction-by-tube', says: 'a suction catheter is at most twice the tube', true: true, ...suction },
   { id: 'suction-by-tube-other', says: 'a suction catheter goes by another rule', true: false, ...suction },
-  {
-    id: 'tube-as-worked-out',
-    system: 'tube-id',
-    says: 'this tube comes out of the rule given',
-    true: true,
-    holds: 'By the rule as the text gives it the sum is another',
-    standard: 'arithmetic',
-    sources: [],
-  },
-  {
-    id: 'tube-worked-out-wrong',
-    system: 'tube-id',
-    says: 'this tube comes out of the rule given',
-    true: false,
-    holds: 'By the rule as the text gives it the sum is another',
-    standard: 'arithmetic',
-    sources: [],
-  },
-  {
-    id: 'suction-as-worked-out',
-    system: 'tube-id',
-    says: 'this catheter comes out of twice the tube',
-    true: true,
-    holds: 'Twice the tube, as the text has it, is less',
-    standard: 'arithmetic',
-    sources: [],
-  },
-  {
-    id: 'suction-worked-out-wrong',
-    system: 'tube-id',
-    says: 'this catheter comes out of twice the tube',
-    true: false,
-    holds: 'Twice the tube, as the text has it, is less',
-    standard: 'arithmetic',
-    sources: [],
-  },
+  worked('tube-as-worked-out', 'tube-id', TUBE_SUM, true),
+  worked('tube-worked-out-wrong', 'tube-id', TUBE_SUM, false),
+  worked('suction-as-worked-out', 'tube-id', SUCTION_SUM, true),
+  worked('suction-worked-out-wrong', 'tube-id', SUCTION_SUM, false),
+  worked('area-squared', 'french', AREA, true),
+  worked('area-squared-wrong', 'french', AREA, false),
+  worked('flow-to-fourth', 'tube-id', FOURTH, true),
+  worked('flow-to-fourth-wrong', 'tube-id', FOURTH, false),
   {
     id: 'colour-is-one-gauge',
     system: 'needle-gauge',

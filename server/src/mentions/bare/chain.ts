@@ -64,6 +64,7 @@ function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Ment
     return undefined;
   // "2-0 = 2, 4-0 = 4": how many zeros there are.
   if (/(?:^|[^0-9])([0-9]{1,2})-0\s?=\s?$/.exec(place.before)?.[1] === `${bare.value}`) return undefined;
+  if (opensEquation(scene, place, bare, neighbour)) return undefined;
   if (!isClosed(place, bare) && !/^(?:\s?[/–-]|\s\([a-z])/.test(place.after)) return undefined;
   return mentionOf(place, bare, size(system, 'chain', neighbour.text));
 }
@@ -74,6 +75,19 @@ const thickThread = (place: Place, system: string, { value, decimals }: Bare): b
   decimals === 0 &&
   value <= 10 &&
   /\bfrom\s(?:size\s)?[0-9]{1,2}[-/]0\b[^.;]{0,24}\sto\s$/i.test(place.before);
+
+/** "0 is metric 3.5, 1 is metric 4": the number opens an equation of its own, as the one before did. */
+const opensEquation = (
+  { passage: { text } }: Scene,
+  place: Place,
+  { span }: Bare,
+  neighbour: Mention,
+): boolean =>
+  neighbour.span.end <= span.start &&
+  EQUALS_AFTER.test(place.after) &&
+  EQUALS_BEFORE.test(text.slice(Math.max(0, neighbour.span.start - 12), neighbour.span.start));
+const EQUALS_AFTER = /^\s(?:is|=|equals|measures)\s/;
+const EQUALS_BEFORE = /\s(?:is|=|equals|measures)\s(?:about\s)?$/;
 
 /** "nylon says 2, 5-0 …": the number belongs to the verb, not to the next size. */
 const says = (before: string): boolean =>

@@ -48,7 +48,11 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (elsewhere(place, bare)) return undefined;
   if (COLOUR_AFTER.test(place.after) || COLOUR_BEFORE.test(place.before))
     return NUMBERED.test(place.before) || countsColoured(place) ? undefined : 'colour';
-  if (OPTION.test(place.before) || (FIRST_CHOICE.test(place.before) && /\sB[\s).]/.test(place.after)))
+  if (
+    OPTION.test(place.before) ||
+    (FIRST_CHOICE.test(text.slice(Math.max(0, place.span.start - 6), place.span.start)) &&
+      /\sB[\s).]/.test(place.after))
+  )
     return 'option';
   const before = text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));
   if (bare.value === 0 && /\b(?:after|before)\s$/i.test(place.before)) return 'handed';
@@ -88,6 +92,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
   const afterRun = text.slice(Math.max(bare.run.end, place.span.end), place.sentence.end);
   return (
     counts(after) ||
+    (LEFT_OVER.test(after) && !/\b(?:no|any|an?|the|more)\s$/i.test(place.before)) ||
     (bare.run.values.length > 1 && counts(afterRun)) ||
     (BLADED.test(place.text) &&
       !ofTube(place, bare) &&
@@ -115,6 +120,9 @@ function elsewhere(place: Place, bare: Bare): boolean {
     (after.startsWith(')') && !place.before.slice(-40).includes('('))
   );
 }
+
+/** "30 left": what is in stock; "18 left ACF" is an arm. */
+const LEFT_OVER = /^ left(?= ?(?:$|[.,;:)\n]|over\b))/;
 
 /** "We did 14 cannulas and 3 drains": so many of them. */
 const countsThings = (place: Place, { run, plural, span }: Bare): boolean =>

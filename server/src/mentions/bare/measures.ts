@@ -21,9 +21,13 @@ const headsOf = (around: Surroundings, { passage }: Scene): readonly Scene[] => 
 /** A column that counts, prices or grades. "ID" beside another measure is an inner diameter, elsewhere a key. */
 export function isOther(around: Surroundings, header: Scene): boolean {
   const { text } = header.passage;
+  if (HOW_FAR.test(text)) return true;
   if (!OTHER_HEADER.test(text)) return false;
   return !(/^\W*ID\W*$/.test(text) && (besideMeasure(around, header) || ofTubes(around, header)));
 }
+
+/** "Length at the lips (cm)", "Depth, cm": how far it goes in. */
+const HOW_FAR = /^(?!.*\bmm\b)(?:.{0,40}\b(?:cm|at (?:the )?(?:lips?|teeth|gums?|nares|nostrils?|skin)))\b/i;
 
 /** Another column of the table is a diameter or names a system of sizes. */
 const besideMeasure = (around: Surroundings, header: Scene): boolean =>

@@ -157,10 +157,20 @@ const metricFigure: Rung = ({ place, known }) => {
   const previous = place.around.scenes[place.scene.passage.index - 1]?.passage.text.slice(-160) ?? '';
   const thread = mentionsIn(known, place.sentence).some((one) => one.sizes[0]?.system === 'usp');
   const spoken = beside ? /\bmetric\b/i : /\bmetric (?:figure|number|size)s?\b/i;
-  return thread && spoken.test(`${previous} ${near}`) ? ['ep-metric'] : [];
+  if (thread && spoken.test(`${previous} ${near}`)) return ['ep-metric'];
+  return THREAD_IS.test(place.before.slice(-24)) && SAYS_METRIC.test(near) ? ['ep-metric'] : [];
 };
 /** "4-0 next to 1.5, or 6-0 beside 0.7": the two numbers of one box. */
 const NEXT_TO = /\b[0-9]{1,2}-0\s(?:next to|beside|alongside|over|above|with|by)\s$/i;
+/** "It says metric as well: 4-0 is 1.5 and 5-0 is 1." */
+const THREAD_IS = /(?<![0-9A-Za-z.-])[1-9][0-2]?-0\s(?:is|=|reads)\s$/i;
+const SAYS_METRIC = /\b(?:in|says|say|read|reads|gives?|show|shows|the|also) metric\b(?! [0-9])/i;
+
+/** "1 is metric 4": the number on the thread, and what it is on the other scale. */
+const ofMetric: Rung = ({ place }) =>
+  /^\s(?:is|=|was|equals|goes with|corresponds to)\s(?:(?:the|EP)\s)?metric\s[0-9]/i.test(place.after)
+    ? ['usp']
+    : [];
 
 /** "4 metric (1)", "2-0 (3)": the other number of the same thread. */
 const bracket: Rung = ({ place, known }) => {
@@ -219,6 +229,7 @@ const unitAhead: Rung = ({ place }) =>
 /** A decimal in a note of tracheal tubes. */
 const tubeDecimal: Rung = ({ place, bare, frame }) =>
   bare.decimals > 0 &&
+  !(bare.spoken && /\b(?:says|reads|gives|ratio|factor|times|is)\s$/i.test(place.before)) &&
   (frame !== 'loose' ||
     place.scene.kinds.has('tracheal-tube') ||
     place.devices.some((hit) => /^tub/.test(hit.word))) &&
@@ -392,6 +403,7 @@ function firstSet(scenes: readonly (Scene | undefined)[], place: Place): readonl
 export const RUNGS = {
   bracket,
   'metric-figure': metricFigure,
+  'of-metric': ofMetric,
   asked,
   'a-third': aThird,
   'unit-ahead': unitAhead,

@@ -21,6 +21,7 @@ export interface Settled {
 const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['bracket', 'any'],
   ['metric-figure', 'any'],
+  ['of-metric', 'any'],
   ['a-third', 'any'],
   ['unit-ahead', 'any'],
   ['unit-before', 'any'],
@@ -62,7 +63,7 @@ export function settle(question: Question): Settled | undefined {
     const systems = RUNGS[rung](question).filter(
       (system) =>
         suits(system, bare) ||
-        (system === 'usp' && countsUp(bare)) ||
+        (system === 'usp' && (countsUp(bare) || besideZeros(place, bare))) ||
         rung === 'asked' ||
         rung === 'longer' ||
         rung === 'a-third' ||
@@ -85,6 +86,10 @@ export function settle(question: Question): Settled | undefined {
 /** "0, 1, 2, 3, 4, 5, 6, 7": the whole numbers of the threads, told one after the other. */
 const countsUp = ({ run, value, spoken }: Question['bare']): boolean =>
   !spoken && value <= 10 && run.values.includes(0) && run.values.includes(value - 1);
+
+/** "Is a 7-0 the same as a 7?": the same figure with and without its zero. */
+const besideZeros = ({ text }: Place, { value, spoken, decimals }: Question['bare']): boolean =>
+  !spoken && decimals === 0 && value <= 10 && new RegExp(`(?<![0-9-])${value}-0(?![0-9])`).test(text);
 
 /** Thousandths of an inch by which guidewires are asked for: "swap the 35 for an 18". */
 const WIRES: ReadonlySet<number> = new Set([14, 16, 18, 21, 25, 32, 35, 38]);

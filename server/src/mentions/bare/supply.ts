@@ -85,6 +85,7 @@ const STORES = wholeWords([
   'beds?',
   'theatres?',
   'stations?',
+  'on the (?:chart|board|whiteboard)',
 ]);
 
 /** Talk of how wide or fast a thing is, or of what is named: the context is there to be followed. */

@@ -26,7 +26,8 @@ const inContext = (place: Place): boolean =>
 export function frenchSense(place: Place, match: string, value: number): Verdict {
   // "10: French", and the next line of the key begins with its own number.
   if (/^\s(?:more|less|up|down)\b/i.test(place.after) && value <= 4) return NOTHING;
-  if (/^french\s*\n/i.test(match) || countsHeading(place, match, value)) return NOTHING;
+  if (/^french\s*\n/i.test(match) || countsHeading(place, match, value) || isMargin(place, match))
+    return NOTHING;
   if (/french/i.test(match)) return nationality(place, match) ? NOTHING : size('french', 'unit-word', match);
   if (/[0-9][\s-]?F(?:s|\+)?$/.test(match)) return letterF(place, match, value);
   if (/f$/.test(match)) return isFrench(place.devices) ? size('french', 'catheter-beside', match) : NOTHING;
@@ -43,6 +44,16 @@ function countsHeading({ around, scene }: Place, match: string, value: number): 
   );
   return Number(/^\d{1,2}(?=[.)]?\s)/.exec(before?.text ?? '')?.[0]) === value - 1;
 }
+
+/** "Allow about two French", "with the two French to spare": how much, said in words, is no size. */
+const isMargin = (place: Place, match: string): boolean =>
+  /^(?:one|two|three|four)\b/i.test(match) &&
+  (/^\s(?:to spare|of room|of play|bigger|larger|wider|thicker|smaller|narrower|thinner|over|extra)\b/i.test(
+    place.after,
+  ) ||
+    /\b(?:allow|add|adds|take|takes off|by|loses?|gains?)\s(?:(?:about|roughly|some|another|around|at least)\s)?$/i.test(
+      place.before,
+    ));
 
 /** "two French grandmothers"; a spoken number needs catheters in the note. */
 function nationality(place: Place, match: string): boolean {
@@ -137,7 +148,10 @@ const person = (place: Place, value: number): boolean =>
 
 /** "14F, retention since noon": at the start of a phrase, what follows could be a complaint. */
 const aside = (place: Place): boolean =>
-  PATIENT.test(place.after) && /(?:^|[*_"“‘(]|["“‘][A-Za-z0-9]{1,12},?\s|[.;:,]\s)$/.test(place.before);
+  PATIENT.test(place.after) &&
+  (/(?:^|[*_"“‘(]|["“‘][A-Za-z0-9]{1,12},?\s|[.;:,]\s)$/.test(place.before) || BOOKED.test(place.before));
+/** "12:00 room 1, a 16F, drain check": a line of a list of patients. */
+const BOOKED = /\b(?:rooms?|bays?|beds?|theat(?:re|er)s?|slots?|chairs?)\s[0-9]{1,2}[a-z]?,\san?\s$/i;
 
 /** French sizes as they are stocked; other whole numbers with an F are ages. */
 const USUAL: ReadonlySet<number> = new Set([4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18, 20, 22, 24, 26, 28]);

@@ -41,6 +41,10 @@ const RIGHT_AFTER =
   /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|outside|inside|outer|inner|in diameter|diameters?|od\b|id\b|bore|thick|of outer|of outside|lumen|calib(?:er|re)|internal|external|in width|round)\b/i;
 const THING_AFTER =
   /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|trocars?|ports?|sleeves?|taper|reverse|cutting|circle|curve|three-eighths|half[- ]circle|round-bodied|channel|scope|[a-z]+oscopes?)\b/i;
+/** "A 26 mm half circle for the bowel, a 40 mm for the fascia": another needle of the same sentence. */
+const FELLOW =
+  /[0-9]\smm\s(?:[a-z-]+\s){0,2}(?:needles?|half[- ]circle|round-bodied|taper|cutting|curve)\b.{0,60}[,;]?\s(?:and\s)?an?\s$/i;
+
 /** "trocars greater than 5 mm", "ports of 10 mm". */
 const PORT_BEFORE =
   /\b(?:trocars?|ports?)(?:\s(?:sites?|sizes?))?\s(?:(?:of|are|is|that are|at least)\s)?(?:(?:(?:great|larg|bigg|wid|small)er|more|less)\sthan(?:\sor equal to)?\s|over\s|above\s|under\s|up to\s|[≥>≤<]\s?)?(?:[0-9]{1,2}\s?mm\s(?:and|or)\s)?$/i;
@@ -49,7 +53,7 @@ const TWIN_AFTER = /^\s?\([0-9.,/½¼¾⅛⅜⅝⅞\s-]{1,9}(?:mm|cm|in|inch|inc
 /** "about the length of that needle, but 16 mm is usual". */
 const LENGTH_OF_NEEDLE =
   /\b(?:lengths? of (?:the|that|this|an?|our|these|those) (?:[a-z]+ )?needles?|needle lengths?)\b[^.;:0-9]{0,24}$/i;
-const NEEDLE = /\b(?:needles?|wires?|guidewires?|threads?|taper|cutting)\b/i;
+const NEEDLE = /\b(?:needles?|blunt ones?|round-bodied|wires?|guidewires?|threads?|taper|cutting)\b/i;
 
 /** One test of the ladder: its evidence when it holds. */
 type Test = (place: Place, company: Company, clause: string) => string | undefined;
@@ -90,6 +94,11 @@ const LADDER: readonly Test[] = [
       'thing-long',
     ),
   (place) => when(EQUATED.test(place.before.slice(-60)), 'equated'),
+  (place) =>
+    when(
+      FELLOW.test(place.before) && /^\s(?:for|on|in)\s(?:the|an?|fascia|skin|bowel)\b/.test(place.after),
+      'fellow-needle',
+    ),
   (place) => when(THING_AFTER.test(place.after.replace(TWIN_AFTER, '')), 'thing-follows'),
   (_, __, clause) =>
     when(
@@ -275,7 +284,7 @@ export function companyOf(scene: Scene, at: number, sized: ReadonlySet<number>, 
 
 /** "7.5 mm on the outside", "9 mm tube = ? Fr": measured, and not the tube's number. */
 const MEASURED_AFTER =
-  /^\s?(?:(?:from |on |over |round |around )?(?:the |its )?(?:outer|outside|external)|od\b|across|wide|thick|bore|hole|lumen|opening|passage|ring|(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\b|(?:tube |drain )?(?:=|is|in) (?:\S{1,3} )?(?:Fr|French)\b)/i;
+  /^\s?(?:(?:from |on |over |round |around |is |was |being )?(?:the |its )?(?:outer|outside|external)|od\b|across|wide|thick|bore|hole|lumen|opening|passage|ring|(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\b|(?:tube |drain )?(?:=|is|in) (?:\S{1,3} )?(?:Fr|French)\b)/i;
 /** "the outside diameter of the 3.5 tube is 3.5 mm", "pins of 2.0 mm". */
 const MEASURED_BEFORE =
   /\b(?:outer|outside|external)\s(?:(?:diameter|width|size)\s)?(?:of\s(?:an?|the|this|that|our|your)\s(?:[^.;,]|\.(?=[0-9])){1,24}\s)?(?:(?:of|is|was|measures)\s)?(?:about\s)?$|\b(?:bore|hole|lumen|inside)\s(?:of|is)\s(?:about\s)?$|\b(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\s(?:of|is|are|measures?)\s(?:about\s)?$/i;
@@ -284,6 +293,9 @@ const MEASURED_BEFORE =
 export function tubeLength(place: Place, values: readonly number[], decimals: number): boolean {
   if (!values.every((value) => value >= 2 && (value * 2) % 1 === 0)) return false;
   if (MEASURED_AFTER.test(place.after) || MEASURED_BEFORE.test(place.before.slice(-90))) return false;
+  // "A 6 Fr is 2 mm": how wide the catheter is, whatever tube it goes through.
+  if (/[0-9]\s?(?:Fr|French|Ch)\s(?:[a-z]+\s)?(?:is|=|measures|comes to)\s(?:about\s)?$/.test(place.before))
+    return false;
   if (place.scene.passage.cell && !cellOfTubes(place)) return false;
   const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];
   const largest =

@@ -119,6 +119,9 @@ const COUNTED_WORDS = [
   'hands?',
   'teams?',
   'pairs?',
+  'in stock',
+  'remaining',
+  'on order',
 ];
 const COUNTED_SIGNS = /^[\s-]*(?:%|°|\/|:[0-9]|\.[0-9]|,[0-9]|×|l\/)|^-year/;
 const COUNTED_AFTER = startsWith(COUNTED_WORDS);

@@ -23,7 +23,7 @@ export const FETCHED =
 
 /** "leave an 18 by the bed", "everyone needs a 5", "a couple of 14s": put out or wanted, with no system in sight. */
 export const WANTED =
-  /\b(?:leave|put|lay out|set out|send(?: over)?|(?:ask|call|phone|ring|shout|sign)(?:s|ed|ing)? for|needs?|wants?|would like|like to have|have)\s(?:me\s|us\s|you\s|up\s|out\s|over\s|ready\s)?(?:a couple of\s|two\s|three\s|some\s)?["“‘'*_]?(?:(?:an?|the)\s)?["“‘'*_]?$/i;
+  /\b(?:leave|return|put|lay out|set out|send(?: over)?|(?:ask|call|phone|ring|shout|sign)(?:s|ed|ing)? for|needs?|wants?|would like|like to have|have)\s(?:me\s|us\s|you\s|up\s|out\s|over\s|ready\s)?(?:a couple of\s|two\s|three\s|some\s)?["“‘'*_]?(?:(?:an?|the)\s)?["“‘'*_]?$/i;
 
 /** After it: the phrase ends, or says where, when or for what. */
 export const WANTED_AFTER =

@@ -120,6 +120,12 @@ export const RULES: Readonly<Record<string, string>> = {
     'der Tubus eines Kindes folgt einer anderen Rechnung mit dem Alter',
   'a suction catheter is at most twice the tube': 'ein Absaugkatheter ist höchstens das Doppelte des Tubus',
   'a suction catheter goes by another rule': 'ein Absaugkatheter folgt einer anderen Regel',
+  'the cross-sections stand in this ratio': 'die Querschnitte stehen in diesem Verhältnis',
+  'The cross-section goes with the square of the diameter':
+    'Der Querschnitt wächst mit dem Quadrat des Durchmessers',
+  'by the law the flows stand in this ratio': 'nach dem Gesetz stehen die Durchflüsse in diesem Verhältnis',
+  'By the law of narrow pipes the flow goes with the fourth power of the bore':
+    'Nach dem Gesetz für enge Rohre wächst der Durchfluss mit der vierten Potenz der lichten Weite',
   'this tube comes out of the rule given': 'dieser Tubus ergibt sich aus der genannten Regel',
   'By the rule as the text gives it the sum is another':
     'Nach der Regel, wie der Text sie nennt, ergibt sich etwas anderes',

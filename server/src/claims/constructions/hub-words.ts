@@ -1,0 +1,54 @@
+/** Colour words that a hub may have, told from those of flags, fruit, alarms and whatever things are kept in. */
+import type { Item } from '../text/items.ts';
+import type { Colour } from './hub-code.ts';
+
+export const SHADES = new Set(['deep', 'dark', 'light', 'pale', 'medium', 'bright', 'mid', 'iso']);
+
+/** The colours of a sentence that may be a hub's. */
+export function coloursIn(items: readonly Item[]): Colour[] {
+  return items.flatMap((item, at) => {
+    if (!item.colour) return [];
+    const next = items[at + 1];
+    if ((next?.word === '-' && next.start === item.end) || NOT_HUB.has(next?.word ?? '') || otherThing(next))
+      return [];
+    if (ALERT.test(items[at - 1]?.word ?? '') || fruit(items, at)) return [];
+    const from = SHADES.has(items[at - 1]?.word ?? '') ? at - 1 : at;
+    return [{ at: from, to: at, family: item.colour }];
+  });
+}
+const NOT_HUB = new Set([
+  'flag',
+  'flags',
+  'cells',
+  'cell',
+  'blood',
+  'card',
+  'cards',
+  'zone',
+  'list',
+  'top',
+  'coat',
+  'book',
+  'tube',
+  'tubes',
+  'skin',
+  'bag',
+  'bags',
+  'bin',
+  'matter',
+]);
+
+/** "Code blue", "category red": an alarm. */
+const ALERT = /^(?:code|category|status|alert|triage|priority)$/;
+/** "practise on an orange with …". */
+const fruit = (items: readonly Item[], at: number): boolean =>
+  items[at]!.word === 'orange' &&
+  items[at - 1]?.word === 'an' &&
+  /^(?:with|for|and|,|\.)$/.test(items[at + 1]?.word ?? '.');
+
+/** "the blue clamp", "the 20 G drawer": the colour of something that is not a hub. */
+export const otherThing = (next: Item | undefined) =>
+  next?.kind === 'word' &&
+  /^(?:lights?|clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|taps?|stopcocks?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?|pouch(?:es)?|wrappers?|wraps?|sleeves?|envelopes?|bottles?|cups?|bowls?|rings?|arrows?|rows?|boards?|charts?|cloths?|covers?|folders?|stripes?|trolley|cupboards?|shel(?:f|ves)|end|ends|team|area)$/.test(
+    next.word,
+  );

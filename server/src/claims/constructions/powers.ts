@@ -1,0 +1,121 @@
+/**
+ * How many times the cross-section, or by the law of narrow pipes the flow: "the cross-section of the 21 Fr is three times
+ * that of the 7 Fr", "by the law the 6.0 carries eight times the flow of the 3.0". The sizes give the ratio, its square or
+ * its fourth power the number.
+ */
+import { wordValue } from '../../mentions/words/numbers.ts';
+import type { FormulaClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
+import {
+  distinct,
+  type Group,
+  groups,
+  type Scene,
+  sameSizes,
+  sameSystem,
+  sentenceSpan,
+  spanOf,
+} from '../text/scene.ts';
+import type { Reading } from './model.ts';
+
+const FOLDS: ReadonlyMap<string, number> = new Map([
+  ['twice', 2],
+  ['double', 2],
+  ['triple', 3],
+  ['half', 1 / 2],
+  ['quarter', 1 / 4],
+  ['third', 1 / 3],
+]);
+
+/** Readings of a sentence that says how many times. */
+export function powers(scene: Scene): Reading[] {
+  const { items } = scene;
+  if (!items.some(({ word }) => MEASURES.test(word)) || items.some(({ word }) => OPEN.test(word))) return [];
+  if (/(?<!\b(?:one|same|equal|given|any|constant)) pressure\b/.test(textOf(items))) return [];
+  return items.flatMap((_, at) => {
+    const fold = foldAt(items, at);
+    const power = fold && powerOf(scene, fold);
+    const pair = power && sidesOf(scene, fold);
+    return fold && power && pair ? [reading(scene, fold, power, pair)] : [];
+  });
+}
+const MEASURES = /^(?:areas?|cross-sections?|cross-sectional|flows?|resistance)$/;
+
+/** Left open, bounded, or a length or a pressure that changes too. */
+const OPEN =
+  /^(?:not|never|no|than|least|most|if|over|under|nearly|almost|up|only|longer|shorter|measured|bench|practice|\?)$/;
+
+interface Fold {
+  readonly value: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** "nine times", "16 times", "twice", "a quarter of". */
+function foldAt(items: readonly Item[], at: number): Fold | undefined {
+  const { word } = items[at]!;
+  if (word !== 'times') {
+    const value = FOLDS.get(word);
+    return value === undefined ? undefined : { value, from: at, to: at };
+  }
+  const before = items[at - 1];
+  const value = before && (/^\d{1,3}$/.test(before.word) ? Number(before.word) : wordValue(before.word));
+  return value ? { value, from: at - 1, to: at } : undefined;
+}
+
+/** The square for an area; the fourth power for flow, less than nothing for resistance, where the law is spoken of. */
+function powerOf(scene: Scene, { from, to }: Fold): number | undefined {
+  const { items } = scene;
+  const near = textOf(items.slice(Math.max(0, from - 12), to + 6));
+  if (/\b(?:areas?|cross-sections?|cross-sectional)\b/.test(near))
+    return /\bflows?\b/.test(near) ? undefined : 2;
+  const after = textOf(items.slice(to + 1, to + 5));
+  const what = /^(?:the |of the |as much |more )?(flow|resistance)\b/.exec(after)?.[1];
+  const lawful = /\b(?:law|poiseuille(?:'s)?|fourth power)\b/;
+  const told = [items, ...scene.before.slice(-2).map((sentence) => sentence.items)];
+  if (!what || !told.some((words) => lawful.test(textOf(words)))) return undefined;
+  return what === 'flow' ? 4 : -4;
+}
+
+/** What is measured, right before, and what against: named behind, or the other one of two spoken of. */
+function sidesOf(scene: Scene, { from, to }: Fold): readonly [Group, Group] | undefined {
+  const all = groups(scene.items);
+  const left = all.filter((g) => g.to < from && from - g.to <= 6).at(-1);
+  if (!left || !exact(left)) return undefined;
+  const behind = all.find((g) => g.from > to && g.from - to <= 7);
+  const spoken = distinct([
+    ...all.filter((g) => g.to < left.from),
+    ...(scene.before.at(-1) ? groups(scene.before.at(-1)!.items) : []),
+  ]).filter((g) => exact(g) && sameSystem(g, left) && !sameSizes(g, left));
+  const right = behind ?? (spoken.length === 1 ? spoken[0] : undefined);
+  return right && exact(right) && sameSystem(left, right) && !sameSizes(left, right)
+    ? [left, right]
+    : undefined;
+}
+
+/** French and the bore of a tube go by the diameter itself. */
+const exact = ({ mentions, sizes }: Group): boolean =>
+  mentions.length === 1 && sizes.length === 1 && /^(?:french|tube-id)$/.test(sizes[0]!.system);
+
+/** How far from the worked-out number a told one may be. */
+const SLACK = 0.2;
+
+function reading(scene: Scene, fold: Fold, power: number, [left, right]: readonly [Group, Group]): Reading {
+  const [a, b] = [left.sizes[0]!.value, right.sizes[0]!.value];
+  const worked = (a / b) ** power;
+  const holds = Math.abs(fold.value / worked - 1) <= SLACK;
+  const [top, bottom] = power > 0 ? [a, b] : [b, a];
+  const sign = Math.abs(power) === 2 ? '²' : '⁴';
+  const focus = spanOf(scene, scene.items[fold.from]!, scene.items[fold.to]!);
+  const claim: FormulaClaim = {
+    kind: 'formula',
+    construction: 'powers',
+    span: sentenceSpan(scene),
+    focus,
+    system: left.sizes[0]!.system,
+    formula: `${Math.abs(power) === 2 ? 'area-squared' : 'flow-to-fourth'}${holds ? '' : '-wrong'}`,
+    sum: `(${top} ÷ ${bottom})${sign} = ${Number(worked.toPrecision(3))}`,
+  };
+  return { claim, at: fold.from, from: left.from, to: fold.to };
+}

@@ -27,6 +27,8 @@ export const fit: Construction = {
         'pick',
         'choose',
         'uses',
+        'requires',
+        'calls',
         'use',
       ],
     },
@@ -37,6 +39,8 @@ export const fit: Construction = {
     return all.slice(1).flatMap((right, i) => {
       const order =
         introduced(scene.items, all[i]!, right) ??
+        wants(scene.items, all[i]!, right) ??
+        runsThrough(scene.items, all[i]!, right) ??
         roomFor(scene.items, all[i]!, right) ??
         takes(scene.items, all[i]!, right) ??
         goes(scene.items, all[i]!, right) ??
@@ -76,11 +80,11 @@ const LEFT_OPEN =
 
 /** "without a struggle": how well it goes. */
 const easily = (items: readonly Item[], i: number): boolean =>
-  items[i]!.word === 'without' &&
+  /^(?:without|no)$/.test(items[i]!.word) &&
   items
     .slice(i + 1, i + 4)
     .some(({ word }) =>
-      /^(?:struggle|fuss|trouble|difficulty|problems?|effort|force|ado|complaint)$/.test(word),
+      /^(?:struggle|fuss|bother|doubt|trouble|difficulty|problems?|effort|force|ado|complaint)$/.test(word),
     );
 
 interface Order {
@@ -91,6 +95,33 @@ interface Order {
   /** "too small for". */
   readonly denied?: true;
 }
+
+/** "The 7 Fr balloon needs a 7 Fr sheath", "a 5 Fr catheter is a loose fit in a 7 Fr sheath". */
+function wants(items: readonly Item[], left: Group, right: Group): Order | undefined {
+  if (!HOLES.has(items[right.to + 1]?.word ?? '') || HOLES.has(items[left.to + 1]?.word ?? ''))
+    return undefined;
+  return WANTS.test(joined(items, left.to + 1, right.from))
+    ? { at: left.to + 1, thing: left, container: right }
+    : undefined;
+}
+const WANTS =
+  /^(?:[a-z]+ ){0,2}(?:needs?|wants?|requires?|calls for|asks for|is an? (?:[a-z]+ )?fit (?:in|for|inside|with|down))(?: an?| the| your| our)?$/;
+
+/** "With the 18 G needle in the vein, the 0.035 in wire runs straight through": what it runs through stands first. */
+function runsThrough(items: readonly Item[], left: Group, right: Group): Order | undefined {
+  if (!LENGTHS.has(right.sizes[0]!.system) || left.sizes[0]!.system !== 'needle-gauge') return undefined;
+  const between = joined(items, left.to + 1, right.from);
+  return /^(?:with|once|after|down|through)(?: an?| the| your| our)?$/.test(
+    joined(items, Math.max(0, left.from - 2), left.from),
+  ) &&
+    /^(?:[a-z]+ ){0,6}, (?:an?|the|your|our)$/.test(between) &&
+    RUNS_THROUGH.test(joined(items, right.to + 1, right.to + 9))
+    ? { at: right.to + 1, thing: right, container: left }
+    : undefined;
+}
+const LENGTHS: ReadonlySet<string> = new Set(['wire-inch', 'inch', 'millimetre']);
+const RUNS_THROUGH =
+  /^(?:wire |guidewire )?(?:will |can |should )?(?:runs?|goes|go|slides?|pass(?:es)?|threads?|slips?) (?:straight |right |easily |smoothly )?(?:through|down)(?: it)?(?: [.,;!]|$)/;
 
 /** "For a 25 G take a 20 G introducer", "the 25 G comes with a 20 G introducer". */
 function introduced(items: readonly Item[], left: Group, right: Group): Order | undefined {

@@ -1,6 +1,7 @@
 /** "French ÷ 3 = millimetres", "multiply the French by three", "French is the circumference". */
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
+import { changed } from '../text/place.ts';
 import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { readMetric } from './metric-rule.ts';
@@ -8,6 +9,7 @@ import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 import { scaleRule } from './scales.ts';
 import { sheathed } from './sheathed.ts';
+import { sizedBy } from './sized-by.ts';
 
 type Operation = 'times' | 'over';
 
@@ -24,8 +26,6 @@ const DIVIDE = new Set([
   'halves',
   'halving',
   'half',
-  'half',
-  'halving',
 ]);
 const MULTIPLY = new Set([
   '×',
@@ -69,15 +69,37 @@ const NUMBERS: ReadonlyMap<string, number> = new Map([
 
 export const formula: Construction = {
   id: 'formula',
-  needs: () => [{ holds: ['system'] }, { like: SUBJECTS }],
+  needs: () => [
+    { holds: ['system'] },
+    { like: SUBJECTS },
+    { holds: ['answers'], words: [...DIVIDE, ...MULTIPLY] },
+  ],
   leaning: true,
   read(scene) {
     const sized = [...sheathed(scene), ...sizedBy(scene)].slice(0, 1);
     if (sized.length > 0) return sized;
     const rule = ofScale(scene);
-    return rule.length > 0 ? rule : scaleRule(scene);
+    if (rule.length > 0) return rule;
+    const told = answered(scene);
+    return told.length > 0 ? told : scaleRule(scene);
   },
 };
+
+/** "Want French from millimetres? Divide by three.": the question says what comes out. */
+function answered(scene: Scene): Reading[] {
+  const { items } = scene;
+  const question = scene.before.at(-1) ?? scene.context.at(-1);
+  const first = items[0];
+  if (!first || !operationOf(first) || items.length > 7 || question?.close !== '?') return [];
+  if (question.items.length > 14 || !question.items.some((item) => item.system === 'french')) return [];
+  const asked = question.items.filter((item) => item.word !== '?');
+  const verb = first.word === 'times' ? { ...first, word: 'multiply' } : first;
+  const shift = asked.length;
+  const whole = changed(scene, { items: [...asked, verb, ...items.slice(1)] });
+  return ofScale(whole).flatMap((read) =>
+    read.at >= shift ? [{ ...read, at: read.at - shift, from: 0, to: read.to - shift }] : [],
+  );
+}
 
 function ofScale(scene: Scene): Reading[] {
   const { items } = scene;
@@ -117,54 +139,6 @@ const operationOf = (item: Item): Operation | undefined =>
   DIVIDE.has(item.word) ? 'over' : MULTIPLY.has(item.word) ? 'times' : undefined;
 const words = (items: readonly Item[]) => joined(items);
 
-/** A tube under a heading about airways. */
-const tubeTalk = (scene: Scene, text: string) =>
-  /\btubes?\b/.test(text) &&
-  (scene.system === 'tube-id' ||
-    /\b(?:tracheal|endotracheal|airways?|intubat\w+)\b/.test(scene.headings.join(' ')));
-
-/** What a sheath or a tracheal tube is sized by. */
-function sizedBy(scene: Scene): Reading[] {
-  const text = words(scene.items);
-  const where =
-    /\b(outer|outside|external|inner|inside|internal) (?:diameter|width|size)\b|\b(?:its|the) (outside|inside)(?= of (?:the|a|its) (?:tube|sheath)\b|\b(?<=its \w+))/.exec(
-      text,
-    );
-  if (!where) return [];
-  // "their outer diameter is larger": the side is what is spoken of, not what the number tells.
-  if (
-    /^ (?:is|are|will be) (?:\w+ )?(?:larger|bigger|wider|smaller|narrower|more|less|about|roughly|\d)/.test(
-      text.slice(where.index + where[0].length),
-    )
-  )
-    return [];
-  const inner = /^inn|^ins|^int/.test(where[1] ?? where[2]!);
-  const sheath =
-    /\b(?:sheaths?|introducer|introducers)(?:'s)?\b.{0,40}\b(?:french|fr|number|size|sized|label|labelled|labeled|named|described)\b|\b(?:french|number|size|label) (?:of|on) (?:a|the|an|any) (?:\w+ )?(?:sheath|introducer)\b/.test(
-      text,
-    );
-  const tube =
-    (/\b(?:tracheal|endotracheal|ett|single-lumen) tubes?\b/.test(text) || tubeTalk(scene, text)) &&
-    /\b(?:number|sized|size|numbered|named|measured|goes? by|(?:ordered|sold|listed|called|known|labelled|labeled|graded|stocked) by)\b/.test(
-      text,
-    ) &&
-    !/double/.test(text);
-  const link = /\b(?:is|means|gives|from|by|carry|carries|bears?|names|refers to|describes|tells)\b/.test(
-    text,
-  );
-  if (!link || sheath === tube || /\b(?:unlike|whereas|while|not|but|than)\b/.test(text)) return [];
-  const id = `${sheath ? 'sheath' : 'tube'}-is-${inner ? 'inner' : 'outer'}`;
-  const at = scene.items.findIndex((item) =>
-    /^(?:outer|outside|external|inner|inside|internal)$/.test(item.word),
-  );
-  // "its outside is nearly 8 Fr" gives a value, not the rule by which sheaths are sized.
-  const clause = scene.items.slice(at);
-  const comma = clause.findIndex((item) => /^[,;]$/.test(item.word));
-  if (at < 0 || clause.slice(0, comma < 0 ? clause.length : comma).some((item) => item.kind === 'size'))
-    return [];
-  return [reading(scene, sheath ? 'french' : 'tube-id', id, at, 0, at)];
-}
-
 /** The number beside the operation: "by three", "÷ 3", "three times", "a third of". */
 function factor(items: readonly Item[], at: number): number | undefined {
   const word = items[at]!.word;
@@ -196,7 +170,7 @@ function frenchFormula(
   if (/\bradius\b/.test(text)) return number === 3 ? 'french-is-radius' : undefined;
   if (/\bcircumference\b/.test(text)) return undefined;
   // "The French number is the inner diameter times three": right sum, wrong diameter. A sheath is measured inside.
-  if (/\b(?:inner|inside|internal) (?:diameter|width)\b/.test(text))
+  if (/\b(?:inner|inside|internal) (?:diameter|width|in (?:mm|millimet\w+))\b/.test(text))
     return number === 3 && !/\b(?:sheath|introducer|guiding|outer|outside)\b/.test(text)
       ? 'french-is-inner'
       : undefined;
@@ -242,7 +216,7 @@ function fromResult(text: string): boolean | undefined {
     )
   )
     return true;
-  return /\b(?:into|to get|to find|gives?|for|gets? you|(?:mm|millimet\w+) (?:back )?(?:in)?to) (?:the )?(?:french|fr|charri)/.test(
+  return /\b(?:into|to get|to find|gives?|for|gets? you|(?:mm|millimet\w+) (?:back )?(?:in)?to) (?:the )?(?:french|fr|charri)|\bfrench from (?:the )?millimet/.test(
     text,
   )
     ? false

@@ -12,6 +12,29 @@ const LONG = new Map<string, 1 | -1>([
   ['short', -1],
   ['shorter', -1],
 ]);
+/** One gauge, and its length changed or set against another. */
+const spoken = (items: readonly Item[]): boolean =>
+  OF_TWO.test(joined(items, 0, 12)) || items.some((_, i) => resized(items, i) || opposed(items, i));
+
+/** "Halving the length of an 18 G": shorter. */
+function resized(items: readonly Item[], i: number): 1 | -1 | undefined {
+  if (items[i]!.word !== 'length' || items[i - 1]?.word !== 'the') return undefined;
+  const verb = items[i - 2]?.word ?? '';
+  if (/^(?:halv(?:e|es|ed|ing)|shorten(?:s|ed|ing)?|reduc(?:e|es|ed|ing)|cut(?:s|ting)?)$/.test(verb))
+    return -1;
+  return /^(?:doubl(?:e|es|ed|ing)|increas(?:e|es|ed|ing)|trebl(?:e|es|ed|ing))$/.test(verb) ? 1 : undefined;
+}
+
+/** "The long 16 G runs faster than the short 16 G." */
+const opposed = (items: readonly Item[], i: number): boolean =>
+  LONG.has(items[i]!.word) &&
+  items[i + 1]?.kind === 'size' &&
+  items
+    .slice(i + 2, i + 14)
+    .some(
+      ({ word }, k, near) => LONG.get(word) === -LONG.get(items[i]!.word)! && near[k + 1]?.kind === 'size',
+    );
+
 /** "Of two 16 G catheters, one short and one long, …": both are of one gauge. */
 const OF_TWO = /^(?:of|with|between|take|for|given) (?:any )?(?:two|2)\b/;
 const TUBES = /^(?:cannulas?|cannulae|catheters?|lines?|tubes?|needles?|ones?|picc)$/;
@@ -25,8 +48,7 @@ export const lengths: Construction = {
   needs: () => [{ holds: ['compared'] }],
   read(scene) {
     const sizes = distinct(groups(scene.items));
-    if (sizes.length > 0)
-      return sizes.length === 1 && OF_TWO.test(joined(scene.items, 0, 12)) ? ofLength(scene) : [];
+    if (sizes.length > 0) return sizes.length === 1 && spoken(scene.items) ? ofLength(scene) : [];
     return [...ofLength(scene), ...ofWidth(scene)];
   },
 };
@@ -43,8 +65,10 @@ function ofLength(scene: Scene): Reading[] {
   const { items } = scene;
   const at = items.findIndex(
     (item, i) =>
-      LONG.has(item.word) &&
-      (named(items, i) || (items[i - 1]?.word === 'the' && FLOWS.test(items[i + 1]?.word ?? ''))),
+      resized(items, i) ||
+      opposed(items, i) ||
+      (LONG.has(item.word) &&
+        (named(items, i) || (items[i - 1]?.word === 'the' && FLOWS.test(items[i + 1]?.word ?? '')))),
   );
   const flow = measuredWords(items).find((m) => m.axis === 'flow' && m.degree === 'comparative' && m.at > at);
   const than = wordsOf(scene.sentence).replace(
@@ -52,7 +76,8 @@ function ofLength(scene: Scene): Reading[] {
     '',
   );
   if (at < 0 || !flow || flow.at - at > 10 || OTHER.test(than)) return [];
-  const slower = LONG.get(items[at]!.word) === 1 ? flow.sign === -1 : flow.sign === 1;
+  const way = resized(items, at) ?? LONG.get(items[at]!.word);
+  const slower = way === 1 ? flow.sign === -1 : flow.sign === 1;
   return [rule(scene, slower ? 'longer-is-slower' : 'longer-is-faster', at, flow.at)];
 }
 

@@ -124,7 +124,7 @@ const numberAfter = (items: readonly Item[], i: number): number =>
 
 /** Verbs that say what a number measures. */
 const LINK =
-  /^(?:is|are|means?|measures?|tells?|gives?|shows?|describes?|stands|counts?|measured|sized|numbered|labelled|labeled|named|called|graded|given|expressed|quoted|marked|printed|reads?|records?|refers?|goes|go|carry|carries|bears?|sold|ordered|specifies|denotes|reports?|indicates?|comes|=)$/;
+  /^(?:is|are|means?|measures?|tells?|gives?|shows?|describes?|stands|counts?|measured|sized|listed|stocked|numbered|labelled|labeled|named|called|graded|given|expressed|quoted|marked|printed|reads?|records?|refers?|goes|go|carry|carries|bears?|sold|ordered|specifies|denotes|reports?|indicates?|comes|=)$/;
 const SMALL =
   /^(?:the|a|an|of|by|in|from|for|to|its|their|your|you|us|on|across|along|at|how|many|much|simply|just|really|only|number|count|figure|figures|nothing|but|more|directly|always|after|as|with|it|this|that|size|sizes|sized|needle|needles|cannula|cannulas|catheter|catheters|tube|tubes|thread|suture|sutures|wire|wires|is|are|was|long|wide|thick|measured|given|all|about|because|same|each|every|any|true|taken|round|french)$/;
 const REACH = 8;

@@ -1,6 +1,6 @@
 /** A sheath said to be as wide outside as what it lets in: "an 8.5 Fr sheath measures 8.5 Fr on the outside". */
 import type { Item } from '../text/items.ts';
-import { textOf } from '../text/joined.ts';
+import { joined, textOf } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import type { Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
@@ -10,6 +10,9 @@ export function sheathed(scene: Scene): Reading[] {
   const { items } = scene;
   const [own, outside, ...more] = groups(items);
   if (!own || !outside || more.length > 0 || !sameWidth(own, outside)) return [];
+  // "The dilator of a 6 Fr sheath is 2 mm outside": another thing is measured.
+  if (/\b(?:of|for|in|into|through|from|down|with)(?: an?| the| our)?$/.test(joined(items, 0, own.from)))
+    return [];
   const between = items.slice(own.to + 1, outside.from);
   if (!LINK.test(textOf(between)) || !said(items, between, outside)) return [];
   const claim = ruleClaim(scene, 'sheathed', 'french', 'sheath-is-outer', outside.from, outside.to);

@@ -3,7 +3,7 @@ import type { Item } from './items.ts';
 import type { Sense } from './verbs.ts';
 
 const BREATH = /^(?:breaths?|breathe|breathes|breathing|inhale|exhale)$/;
-const PLUNGER = /^(?:plungers?|syringes?|inject|injects|injecting|injection)$/;
+const PLUNGER = /^(?:plungers?|syringes?|contrast|injectors?|inject|injects|injecting|injection)$/;
 const FORCE = /^(?:push|force|effort|pressure|thumb|squeeze|pushing|work)$/;
 const HARDER = /^(?:harder|tougher)$/;
 

@@ -72,7 +72,7 @@ export const OPENS_RANGE =
 export const CONCLUDES =
   /[,;:.] (?:and )?(?:so|hence|thus|therefore)(?: ,)?(?: for (?:instance|example)(?: ,)?)?(?: an?| the| our)?$/;
 export const COUNTED =
-  /^(?:also |therefore |still )?(?:counts|qualifies|(?:is|would be) (?:also )?(?:included|one of (?:them|these|those|the (?:usual|normal|common) (?:ones|sizes))))(?: (?:as well|too|also))?(?: [.,;!)]|$)/;
+  /^(?:also |therefore |still )?(?:counts|qualifies|will do|is (?:fine|ok|okay|all right|allowed|acceptable)|(?:is|would be) (?:also )?(?:included|one of (?:them|these|those|the (?:usual|normal|common) (?:ones|sizes))))(?: (?:as well|too|also))?(?: [.,;!)]|$)/;
 
 /** The range is left open, or it is another one that counts. */
 export const UNSETTLED =

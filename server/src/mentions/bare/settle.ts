@@ -88,8 +88,12 @@ const countsUp = ({ run, value, spoken }: Question['bare']): boolean =>
   !spoken && value <= 10 && run.values.includes(0) && run.values.includes(value - 1);
 
 /** "Is a 7-0 the same as a 7?": the same figure with and without its zero. */
-const besideZeros = ({ text }: Place, { value, spoken, decimals }: Question['bare']): boolean =>
-  !spoken && decimals === 0 && value <= 10 && new RegExp(`(?<![0-9-])${value}-0(?![0-9])`).test(text);
+const besideZeros = ({ before, after }: Place, { value, spoken, decimals }: Question['bare']): boolean =>
+  !spoken &&
+  decimals === 0 &&
+  value > 5 &&
+  value <= 10 &&
+  new RegExp(`(?<![0-9-])${value}-0(?![0-9])`).test(`${before.slice(-60)}#${after.slice(0, 60)}`);
 
 /** Thousandths of an inch by which guidewires are asked for: "swap the 35 for an 18". */
 const WIRES: ReadonlySet<number> = new Set([14, 16, 18, 21, 25, 32, 35, 38]);

@@ -21,11 +21,13 @@ const headsOf = (around: Surroundings, { passage }: Scene): readonly Scene[] => 
 /** A column that counts, prices or grades. "ID" beside another measure is an inner diameter, elsewhere a key. */
 export function isOther(around: Surroundings, header: Scene): boolean {
   const { text } = header.passage;
-  if (HOW_FAR.test(text)) return true;
+  if (text.length <= LONGEST && HOW_FAR.test(text)) return true;
   if (!OTHER_HEADER.test(text)) return false;
   return !(/^\W*ID\W*$/.test(text) && (besideMeasure(around, header) || ofTubes(around, header)));
 }
 
+/** A header longer than this is prose, and asked for every cell below it. */
+const LONGEST = 80;
 /** "Length at the lips (cm)", "Depth, cm": how far it goes in. */
 const HOW_FAR = /^(?!.*\bmm\b)(?:.{0,40}\b(?:cm|at (?:the )?(?:lips?|teeth|gums?|nares|nostrils?|skin)))\b/i;
 

@@ -91,7 +91,8 @@ function lengthVerdict(
   sized: ReadonlySet<number>,
 ): Verdict {
   const match = matched(place.scene, candidate);
-  if (system === 'millimetre' && tubeLength(place, candidate.item.values, candidate.item.decimals))
+  const tube = system === 'millimetre' && !/cm$/i.test(match);
+  if (tube && tubeLength(place, candidate.item.values, candidate.item.decimals))
     return size('tube-id', 'tube-in-mm', match);
   const company = companyOf(place.scene, candidate.span.start, sized, sizedBefore(place));
   return lengthSense(place, match, system, rowSized(place) ? { ...company, sentence: true } : company);

@@ -4,8 +4,9 @@
  */
 import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
-import type { Scene } from '../text/scene.ts';
+import { groups, type Scene } from '../text/scene.ts';
 import { AXIS_CHANGE, DOWN, UP } from '../words/changes.ts';
 import { ACTS, actedOn } from './acting.ts';
 import { INVERSE, inverseIn, STRAIGHT } from './inverse.ts';
@@ -123,7 +124,8 @@ function numberSides(scene: Scene, items: readonly Item[], words: readonly Measu
   const found: NumberSide[] = [];
   for (const word of words) {
     if (word.axis !== 'number' || word.degree === 'superlative') continue;
-    const system = word.system ?? systemNear(scene, items, word.to);
+    const system =
+      word.system ?? (countsZeros(items, word.to) ? 'usp-zeros' : systemNear(scene, items, word.to));
     if (!system || system === 'usp') continue;
     const theForm = items[word.at - 1]?.word === 'the' || items[word.at + 1]?.word === 'the';
     if (word.idiom) continue;
@@ -139,6 +141,19 @@ function numberSides(scene: Scene, items: readonly Item[], words: readonly Measu
   if (found.length === 0) found.push(...superlatives(scene, items, words));
   return found;
 }
+/** "the number before the dash", "the first number", of a thread: it tells how many noughts there are. */
+function countsZeros(items: readonly Item[], to: number): boolean {
+  const after = joined(items.slice(to + 1, to + 6));
+  const thread = items.some((item) => /^(?:sutures?|threads?|stitch(?:es)?|strands?)$/.test(item.word));
+  const zeros = groups(items).some((group) =>
+    group.sizes.every(({ system, value }) => system === 'usp' && value < 1),
+  );
+  return (
+    /^(?:before|in front of|left of) the (?:0|zero|nought|oh|o|dash|hyphen|slash)\b/.test(after) ||
+    (items.slice(Math.max(0, to - 1), to + 1).some((item) => item.word === 'first') && (thread || zeros))
+  );
+}
+
 /** Number sides said in passing. */
 function idioms(scene: Scene, items: readonly Item[]): NumberSide | undefined {
   const systemAt = (i: number) => systemNear(scene, items, i);

@@ -282,6 +282,11 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
     const object = operandAfter(items, at);
     if (object || word !== 'times') return object ? object.system === 'french' : undefined;
   }
+  // "D (mm) = Fr/3 or Fr = D (mm) * 3": of several equations, what stands before the sign is worked on.
+  if (items.filter((item) => item.word === '=').length > 1) {
+    const left = items.slice(0, at).findLast((item) => item.system === 'french' || MM.test(item.word));
+    return left && left.system === 'french';
+  }
   const equals = items.findIndex((item) => /^(?:=|is|gives?|equals|makes?|yields?)$/.test(item.word));
   if (equals < 0) return french < at && (size < 0 || size > at) ? true : undefined;
   const side = (index: number) => index >= 0 && index < equals === at < equals;
@@ -314,15 +319,18 @@ function stepOf(items: readonly Item[]): string | undefined {
 const AROUND =
   'circumference|girth|perimeter|(?:how far (?:it is |it goes |it measures )?|distance |length |millimetres |mm )(?:all the way |right )?a?round|way (?:all )?a?round (?:the|its?|an?)';
 
+/** What may stand between the verb and the measure: "is really just the measured size of the catheter's". */
+const GAP =
+  "(?:(?:an?|the|its?|their|your|this|that|any|each|every|one|just|simply|really|literally|actually|basically|nothing|but|only|merely|always|indeed|of|in|for|to|as|from|measured|measure|measurement|measuring|number|size|width|length|distance|value|name|word|unit|millimet(?:re|er)s|mm|tubes?|catheters?|needles?|drains?|cannulae?|cannulas?|device|instrument|shaft|hollow|[a-z]+'s|s'|what|you|get|outer|outside|about|also|said|be|meant|supposed) ){0,6}?";
+
 /** "French is the circumference in millimetres", "French size is the inner diameter". */
 function named(scene: Scene, french: number): Reading[] {
   const { items } = scene;
   if (items.some((item) => item.kind === 'size')) return [];
   // What stands after a comma is another statement: "gives the outside; the bore is smaller".
   const text = words(items.slice(french)).split(/ [;,.] /)[0]!;
-  const about =
-    /^\S+(?: \S+){0,4}? (?:is|are|means?|measures?|equals?|gives?|=|describes?|refers? to|tells? you|counts?) (?:\S+ ){0,6}?/;
-  const ofMeasure = (pattern: string) => affirms(new RegExp(`${about.source}(?:${pattern})\\b`), text);
+  const about = `^\\S+(?: \\S+){0,4}? (?:is|are|means?|measures?|equals?|gives?|=|describes?|refers? to|tells? you|counts?|represents?|denotes?|indicates?|corresponds? to|reflects?|expresses) ${GAP}`;
+  const ofMeasure = (pattern: string) => affirms(new RegExp(`${about}(?:${pattern})\\b`), text);
   const hit = ofMeasure(AROUND)
     ? 'french-is-circumference'
     : ofMeasure('(?:inner|inside|internal) (?:diameter|bore)|lumen|bore')
@@ -343,8 +351,16 @@ const isDenied = (items: readonly Item[]): boolean => items.some((item) => NEGAT
 /** Words that match, with no "not" among them: "French is not the circumference" says nothing of it. */
 function affirms(pattern: RegExp, text: string): boolean {
   const match = pattern.exec(text)?.[0];
-  return match !== undefined && !match.split(' ').some((word) => NEGATIONS.has(word));
+  return (
+    match !== undefined &&
+    !match.split(' ').some((word) => NEGATIONS.has(word) || (COMPARED.test(word) && !SIDE.test(word)))
+  );
 }
+/** "a lower gauge means a larger internal diameter": which way they go, not what is measured. */
+const COMPARED =
+  /^(?:[a-z]{3,}er|more|less|small|large|big|wide|narrow|thin|thick|high|low|different|increas\w+|decreas\w+|reduc\w+|greatest|largest|smallest|best|both)$/;
+const SIDE =
+  /^(?:inner|outer|number|diameter|perimeter|centimeter|millimeter|other|never|introducer|under|over|either|whether|character)$/;
 
 /** "gauge is the diameter in millimetres", "gauge tells you the number of tenths of a millimetre". */
 const GAUGE_MEASURE =
@@ -382,8 +398,9 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
     return [reading(scene, 'needle-gauge', 'gauge-is-inner', gauge, gauge, gauge)];
   if (items.some((item) => item.kind === 'size')) return [];
   const text = words(items.slice(gauge));
-  const is =
-    /^\S+(?: number| size)?(?: of (?:a|an|the|any|every) (?:\w+ ){0,2}(?:needle|cannula|cannulae|needles))? (?:is|measures|describes|refers to|means|tells you|counts) (?:\S+ ){0,4}?(?:inner|inside|internal) (?:diameter|bore|measurement|width|opening)\b/;
+  const is = new RegExp(
+    `^\\S+(?: number| size)?(?: of (?:a|an|the|any|every) (?:\\w+ ){0,2}(?:needle|cannula|cannulae|needles))? (?:is|measures|describes|refers to|means|tells you|counts|represents|denotes|indicates|corresponds to|reflects|expresses) ${GAP}(?:inner|inside|internal) (?:diameter|bore|measurement|width|opening)\\b`,
+  );
   const id = affirms(is, text) ? 'gauge-is-inner' : undefined;
   return id ? [reading(scene, 'needle-gauge', id, gauge, gauge, items.length - 1)] : [];
 }

@@ -35,7 +35,11 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
       : size('usp', 'material-follows', material.word);
   if (material ? counted(place, material.end) : !tied(place)) return undefined;
   if (value === 0) return bare.spoken ? undefined : size('usp', 'thread-handed', place.text.slice(0, 40));
-  if (material && !bare.spoken && (besideWhole(place) || rankedWhole(place, value) || setApart(place, value)))
+  if (
+    material &&
+    !bare.spoken &&
+    (besideWhole(place) || besideZeros(place, value) || rankedWhole(place, value) || setApart(place, value))
+  )
     return size('usp', 'whole-number-beside', material.word);
   return explained(place, value) ? undefined : threadAsk(place, value);
 }
@@ -85,6 +89,17 @@ const setApart = ({ text }: Place, value: number): boolean =>
   new RegExp(`\\b${value}[-/]0\\b`).test(text) &&
   /\b(?:same|thick\w*|thinn?\w*|fine[rst]*|heavi\w*|differ\w*|coarse\w*|wider|widest)\b/i.test(text) &&
   !/\b(?:could|might|may|maybe|either|unclear|ambiguous|which|whether|asks?|asked|or)\b/i.test(text);
+
+/** "2 chromic" among the options of a question, where another is "2-0 silk": there the zeros are written. */
+function besideZeros(place: Place, value: number): boolean {
+  const { index, list } = place.scene.passage;
+  const lead = place.around.scenes[list?.leadIn ?? -1]?.passage.text ?? '';
+  if (!list || !/\?|\b(?:choose|which|select|pick)\b/i.test(lead)) return false;
+  return [-3, -2, -1, 1, 2, 3].some((step) => {
+    const other = place.around.scenes[index + step]?.passage;
+    return other?.list?.list === list.list && new RegExp(`^${value}[-/]0\\b`).test(other.text);
+  });
+}
 
 /** The two ways to take a bare thread number. */
 const threadAsk = (place: Place, value: number): Verdict =>

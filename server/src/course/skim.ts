@@ -38,7 +38,7 @@ const MORE_WORDS = [
     'pencil point',
     'pencil points',
   ],
-  ...['wrong on purpose', 'sizes table', 'sizes chart'],
+  ...['wrong on purpose', 'sizes table', 'sizes chart', 'plain number', 'plain numbers'],
 ];
 
 /** "in" is a word of its own; as a unit it follows a number or stands alone in a header. */

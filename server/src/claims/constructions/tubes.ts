@@ -91,7 +91,7 @@ function suctionSize(scene: Scene, text: string): Reading[] {
   const [id, french] = [tube?.[0], other?.[0]];
   if (all.length !== 2 || !id || !french || id.sizes.length > 1 || french.sizes.length > 1) return [];
   if (french.sizes[0]!.value < 2 * id.sizes[0]!.value + OVER) return [];
-  return [reading(scene, 'suction-by-tube-other', french.from, Math.min(id.from, french.from))];
+  return [reading(scene, 'suction-over-tube', french.from, Math.min(id.from, french.from))];
 }
 
 /** "A 7.5 tracheal tube measures 7.5 mm on the outside": the wall has to be somewhere. */

@@ -383,6 +383,7 @@ export const FORMULAS: readonly FormulaRow[] = [
   },
   { id: 'suction-by-tube', says: 'a suction catheter is at most twice the tube', true: true, ...suction },
   { id: 'suction-by-tube-other', says: 'a suction catheter goes by another rule', true: false, ...suction },
+  { id: 'suction-over-tube', says: 'this suction catheter suits this tube', true: false, ...suction },
   worked('tube-as-worked-out', 'tube-id', TUBE_SUM, true),
   worked('tube-worked-out-wrong', 'tube-id', TUBE_SUM, false),
   worked('suction-as-worked-out', 'tube-id', SUCTION_SUM, true),

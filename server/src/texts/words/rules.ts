@@ -119,6 +119,7 @@ export const RULES: Readonly<Record<string, string>> = {
   'a child’s tube goes by another sum of the age':
     'der Tubus eines Kindes folgt einer anderen Rechnung mit dem Alter',
   'a suction catheter is at most twice the tube': 'ein Absaugkatheter ist höchstens das Doppelte des Tubus',
+  'this suction catheter suits this tube': 'dieser Absaugkatheter passt zu diesem Tubus',
   'a suction catheter goes by another rule': 'ein Absaugkatheter folgt einer anderen Regel',
   'the cross-sections stand in this ratio': 'die Querschnitte stehen in diesem Verhältnis',
   'The cross-section goes with the square of the diameter':

@@ -92,6 +92,10 @@ const SUCTION_SUM: Sum = [
   'this catheter comes out of twice the tube',
   'Twice the tube, as the text has it, is less',
 ];
+const BOTH_SCALES = {
+  standard: 'ISO 9626 and the definition of the French',
+  sources: ['ISO9626-scope', 'UCUM'],
+} as const;
 const AREA: Sum = [
   'the cross-sections stand in this ratio',
   'The cross-section goes with the square of the diameter',
@@ -254,8 +258,7 @@ export const FORMULAS: readonly FormulaRow[] = [
     says: 'a needle has its size in French',
     true: false,
     holds: 'Needles are sized by gauge: 19 G is 1.1 mm, 19 Fr would be 6.3 mm',
-    standard: 'ISO 9626 and the definition of the French',
-    sources: ['ISO9626-scope', 'UCUM'],
+    ...BOTH_SCALES,
   },
   {
     id: 'cannula-in-french',
@@ -263,8 +266,7 @@ export const FORMULAS: readonly FormulaRow[] = [
     says: 'an intravenous cannula has its size in French',
     true: false,
     holds: 'Intravenous cannulas are sized by gauge: 18 G is 1.3 mm, 18 Fr would be 6 mm',
-    standard: 'ISO 10555-5 and the definition of the French',
-    sources: ['ISO9626-scope', 'UCUM'],
+    ...BOTH_SCALES,
   },
   {
     id: 'catheter-in-gauge',
@@ -281,8 +283,7 @@ export const FORMULAS: readonly FormulaRow[] = [
     says: 'one number is gauge and French at once',
     true: false,
     holds: 'Gauge and French are different scales: 16 G is 1.6 mm, 16 Fr is 5.3 mm',
-    standard: 'ISO 9626 and the definition of the French',
-    sources: ['ISO9626-scope', 'UCUM'],
+    ...BOTH_SCALES,
   },
   {
     id: 'zeros-as-written',

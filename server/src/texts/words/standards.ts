@@ -16,7 +16,6 @@ export const STANDARDS: Readonly<Record<string, string>> = {
   'definition of the French (UCUM, ISO 20696)': 'Definition der Charrière (UCUM, ISO 20696)',
   'definition of the inch': 'Definition des Zolls',
   'from memory': 'aus dem Gedächtnis',
-  'ISO 10555-5 and the definition of the French': 'ISO 10555-5 und Definition der Charrière',
   'ISO 9626 and the definition of the French': 'ISO 9626 und Definition der Charrière',
   'airway size references': 'Nachschlagewerke zu Tubusgrößen',
   'teaching sources on guidewires': 'Lehrquellen zu Führungsdrähten',

@@ -179,10 +179,21 @@ const INSIDE = /\bmm\s(?:inside|internally|inner|internal|i\.?d\b)|\b(?:inner|in
 /** "Tube: an 8, an 8.5 and a 9": tubes are counted in halves. */
 const HALF_TUBE = /\btubes?\b[^.;]{0,60}\b[3-9]\.5(?!\s?(?:Fr|F|cm|mL|kg)\b)/i;
 
+/** Said in this sentence, or of this very number before it: a "size 6 tube" far from a "3.5 tube" stays open. */
+function halves({ scene, span, text }: Place): boolean {
+  if (HALF_TUBE.test(text)) return true;
+  const number = /[0-9]{1,2}/.exec(scene.passage.text.slice(span.start, span.end))?.[0];
+  return (
+    number !== undefined &&
+    HALF_TUBE.test(scene.brief) &&
+    new RegExp(`\\b(?:an?|the)\\s${number}(?![.0-9])`).test(scene.brief)
+  );
+}
+
 /** One kind of tube named in the sentence, or the only kind the whole note deals in. */
 function settledTube(place: Place): 'tube-id' | 'french' | undefined {
   if (UNSURE.test(place.text)) return undefined;
-  if (INSIDE.test(place.text) || HALF_TUBE.test(place.text)) return 'tube-id';
+  if (INSIDE.test(place.text) || halves(place)) return 'tube-id';
   const notes = factsOf(place.around);
   if (notes.tracheal && !notes.french) return 'tube-id';
   const named = place.devices.filter((hit) => TUBE_SETTLED.test(hit.word));

@@ -92,10 +92,16 @@ const SUCTION_SUM: Sum = [
   'this catheter comes out of twice the tube',
   'Twice the tube, as the text has it, is less',
 ];
-const BOTH_SCALES = {
+/** A number with the unit of the other scale. */
+const scaled = (id: string, system: System, [says, holds]: Sum): FormulaRow => ({
+  id,
+  system,
+  says,
+  true: false,
+  holds,
   standard: 'ISO 9626 and the definition of the French',
   sources: ['ISO9626-scope', 'UCUM'],
-} as const;
+});
 const AREA: Sum = [
   'the cross-sections stand in this ratio',
   'The cross-section goes with the square of the diameter',
@@ -252,22 +258,14 @@ export const FORMULAS: readonly FormulaRow[] = [
     standard: 'airway size references',
     sources: ['ett', 'gupta'],
   },
-  {
-    id: 'needle-in-french',
-    system: 'needle-gauge',
-    says: 'a needle has its size in French',
-    true: false,
-    holds: 'Needles are sized by gauge: 19 G is 1.1 mm, 19 Fr would be 6.3 mm',
-    ...BOTH_SCALES,
-  },
-  {
-    id: 'cannula-in-french',
-    system: 'needle-gauge',
-    says: 'an intravenous cannula has its size in French',
-    true: false,
-    holds: 'Intravenous cannulas are sized by gauge: 18 G is 1.3 mm, 18 Fr would be 6 mm',
-    ...BOTH_SCALES,
-  },
+  scaled('needle-in-french', 'needle-gauge', [
+    'a needle has its size in French',
+    'Needles are sized by gauge: 19 G is 1.1 mm, 19 Fr would be 6.3 mm',
+  ]),
+  scaled('cannula-in-french', 'needle-gauge', [
+    'an intravenous cannula has its size in French',
+    'Intravenous cannulas are sized by gauge: 18 G is 1.3 mm, 18 Fr would be 6 mm',
+  ]),
   {
     id: 'catheter-in-gauge',
     system: 'french',
@@ -277,14 +275,10 @@ export const FORMULAS: readonly FormulaRow[] = [
     standard: 'ISO 20696 and the definition of the French',
     sources: ['ISO20696', 'UCUM'],
   },
-  {
-    id: 'two-units',
-    system: 'french',
-    says: 'one number is gauge and French at once',
-    true: false,
-    holds: 'Gauge and French are different scales: 16 G is 1.6 mm, 16 Fr is 5.3 mm',
-    ...BOTH_SCALES,
-  },
+  scaled('two-units', 'french', [
+    'one number is gauge and French at once',
+    'Gauge and French are different scales: 16 G is 1.6 mm, 16 Fr is 5.3 mm',
+  ]),
   {
     id: 'zeros-as-written',
     system: 'usp',

@@ -69,7 +69,9 @@ const blamed = (items: readonly Item[], i: number): boolean =>
 /** "If you swap your 4-0 for a 2-0 you have gone down": the main clause begins after the condition has named its size. */
 function consequenceFrom(items: readonly Item[], i: number): boolean {
   if (ADVICE.test(items[i]!.word) && items[i - 1]?.kind === 'word' && blamed(items, i)) return true;
-  if (!SUBJECTS.has(items[i]!.word) || !RESULTS.has(items[i + 1]?.word ?? '')) return false;
+  // "If the hub is yellow it's a 22 G", "… you're holding a 22 G": in one word.
+  const short = /^(?:it's|you're|you've|that's|they're)$/.test(items[i]!.word);
+  if (!short && (!SUBJECTS.has(items[i]!.word) || !RESULTS.has(items[i + 1]?.word ?? ''))) return false;
   const condition = items.slice(0, i).findLastIndex((item) => CONDITIONS.has(item.word));
   return (
     condition >= 0 &&

@@ -11,7 +11,7 @@ import { firstScenes, readFacts } from './facts.ts';
 import { readHeaded } from './headed.ts';
 import { judge } from './judge/index.ts';
 import { readLists } from './lists.ts';
-import type { Claim, Statement } from './model.ts';
+import type { Claim, ComparisonClaim, Operand, Statement } from './model.ts';
 import { comparesParts } from './parts.ts';
 import { readKeys } from './quiz/index.ts';
 import { stanceOf } from './stance.ts';
@@ -94,8 +94,18 @@ function placed(scene: Scene, reading: Reading): Claim {
   return at ? { ...reading.claim, focus: at, construction: 'answer-key' } : reading.claim;
 }
 
+/** Two readers of one sentence found the same sizes set against each other in the same way. */
+const alike = (a: ComparisonClaim, b: ComparisonClaim): boolean =>
+  a.axis === b.axis &&
+  a.relation === b.relation &&
+  sizesOf(a.left) === sizesOf(b.left) &&
+  sizesOf(a.right) === sizesOf(b.right);
+const sizesOf = ({ sizes }: Operand): string => sizes.map(({ system, value }) => `${system} ${value}`).join();
+
 /** Two constructions may read one claim: same kind at the same word. */
 function same(a: Claim, b: Claim): boolean {
+  if (a.kind === 'comparison' && b.kind === 'comparison' && a.construction !== b.construction && alike(a, b))
+    return true;
   if (a.kind !== b.kind || a.focus.start !== b.focus.start) return false;
   if (a.kind === 'comparison' && b.kind === 'comparison') return a.focus.end === b.focus.end;
   if (a.kind === 'property' && b.kind === 'property')

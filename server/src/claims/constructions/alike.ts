@@ -60,10 +60,10 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const possessed = swapped || /\b(?:have|has)\b/.test(verb);
   if (at < 0 || (!possessed && elsewhere(left, right, after[at]!.word))) return [];
   if (
-    !/^(?:[\p{L}-]+ ){0,3}(?:are|is|have|has|become|count as|can be used)(?: (?:therefore|thus|also|then|exactly|of the|just|the))*$/u.test(
+    !/^(?:[\p{L}-]+ ){0,3}(?:are|is|have|has|become|(?:come|work|end|turn) (?:out|up)(?: (?:at|as|to be))?|measure|count as|can be used)(?: (?:therefore|thus|also|then|exactly|of the|just|the))*$/u.test(
       verb,
     ) ||
-    /\b(?:not|hardly|nearly|almost|never)\b/.test(verb)
+    /\b(?:not|nowhere|near|hardly|nearly|almost|never)\b/.test(verb)
   )
     return [];
   return said(after.slice(at))

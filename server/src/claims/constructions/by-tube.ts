@@ -8,10 +8,11 @@ import type { Construction } from './model.ts';
 
 export const byTube: Construction = {
   id: 'by-tube',
-  needs: () => [{ sizes: 1, like: /^(?:gives?|lands?|takes?|needs?|makes?|gets?|is|use|uses|comes?)$/ }],
+  needs: () => [{ sizes: 1, like: NAMED }],
   read(scene) {
     const { items } = scene;
-    const rule = [...scene.context.slice(-1), ...scene.before].some(doubles);
+    if (!items.some(({ word }) => NAMED.test(word))) return [];
+    const rule = [...scene.context.slice(-3), ...scene.before].some(doubles);
     if (!rule || STOPS.test(textOf(items))) return [];
     const all = groups(items);
     const french = all.filter((g) => g.sizes[0]!.system === 'french');
@@ -38,6 +39,9 @@ export const byTube: Construction = {
     return [{ claim, at: catheter.from, from: tube.at, to: catheter.to }];
   },
 };
+
+/** What gives the catheter, or the tube it is for. */
+const NAMED = /^(?:tubes?|gives?|lands?|takes?|needs?|makes?|gets?|is|use|uses|comes?)$/;
 
 /** How far over twice the tube: catheters come in even numbers, and some round up. */
 const OVER = 1.5;

@@ -137,6 +137,7 @@ const TIES = new Set(
   belongs belong sits lives with pigtails shelf drains drain tubes sold known classed counted described
   among amongst both each left right on side
   understood taken meant held us ) adult adults peripheral
+  me my book i we'd ac acs antecubital
   true plain ready already here there grown-up proper call called call it open use put place insert choose grab take pick get fetch reach go`.split(
     /\s+/,
   ),
@@ -151,6 +152,8 @@ function tied(items: readonly Item[], form: Form, g: Group): boolean {
   return between.every(
     (item, i) =>
       TIES.has(item.word) ||
+      (/^(?:to|for|by)$/.test(item.word) &&
+        /^(?:me|us|my|our|that|which)$/.test(between[i + 1]?.word ?? '')) ||
       (item.word === ';' && /^(?:think|say)$/.test(between[i + 1]?.word ?? '')) ||
       item.deviceNoun ||
       (/^(?:bed|bay|room)$/.test(between[i - 1]?.word ?? '') && /^[0-9]+$/.test(item.word)),

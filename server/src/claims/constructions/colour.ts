@@ -297,7 +297,10 @@ function unbracketed(between: readonly Item[]): readonly Item[] {
     /^(?:which|that|the)$/.test(inside[0]!.word) &&
     inside.every((item) => item.kind !== 'size' && !item.colour && !/^[;.:(]$/.test(item.word)) &&
     VERBS.has(between[last + 1]?.word ?? '');
-  return told || (aside && /^(?:on|in|at|from|of|for|with|by)$/.test(inside[0]!.word))
+  return told ||
+    (aside &&
+      (/^(?:on|in|at|from|of|for|with|by)$/.test(inside[0]!.word) ||
+        inside.some((item) => item.magnitude !== undefined)))
     ? [...between.slice(0, first), ...between.slice(last + 1)]
     : between;
 }

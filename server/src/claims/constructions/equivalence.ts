@@ -60,8 +60,9 @@ function sameThing(scene: Scene, all: readonly Group[]): Reading[] {
     between.length <= 5 && (between.includes('and') || between.includes(',') || laid(scene, left));
   const equated =
     same >= 0 &&
-    after.slice(0, same).some((word) => word === 'is' || word === 'are') &&
-    !after.includes('not');
+    (after.slice(0, same).some((word) => word === 'is' || word === 'are') ||
+      COME_OUT.test(after.slice(0, same).join(' '))) &&
+    !after.some((word) => /^(?:not|nowhere|never|hardly|isn't|aren't|don't|neither)$/.test(word));
   const rest = after.slice(same + 1);
   if (
     !joined ||
@@ -74,6 +75,9 @@ function sameThing(scene: Scene, all: readonly Group[]): Reading[] {
     return [];
   return equate(scene, left, right);
 }
+
+/** "come out the same size", "work out the same width". */
+const COME_OUT = /\b(?:come|comes|work|works|end|ends|turn|turns) (?:out|up)(?: (?:at|as|to be|being))? the$/;
 
 /** "Laid beside a 15 G needle": one is held against the other. */
 const laid = ({ items }: Scene, left: Group): boolean =>

@@ -7,6 +7,7 @@
 import type { Size } from '../../sizes/model.ts';
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSystem, spanOf } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
@@ -42,11 +43,15 @@ function readWord(
   const here = all.filter((g) => g !== chosen && sameSystem(g, chosen));
   const ended = (g: Group) => g.from >= from && g.to <= to;
   if (all.some((g) => g !== chosen && ended(g))) return [];
-  const set = setOf(scene, chosen, here);
+  const set = setOf(scene, chosen, POINTS_BACK.test(joined(scene.items, 0, from)) ? [] : here);
   if (!set || !plain(scene.items, from, to, word, chosen, set.words)) return [];
   const rest = set.sizes.filter((size) => size.value !== chosen.sizes[0]!.value);
   return rest.length === 0 ? [] : [against(scene, word, chosen, set.groups, rest)];
 }
+
+/** "Between the three, the 30 G has …": the set named before, whatever else the sentence goes on to. */
+const POINTS_BACK =
+  /\b(?:between|among|amongst|of|out of) (?:the|these|those|all|all of (?:the|these|those)) (?:two|three|four|five|lot|bunch|set|sizes)\b/;
 
 const EDGES = new Set([
   ',',

@@ -249,7 +249,7 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
   const word = items[at]!.word;
   const trip = FROM_TO.exec(words(items));
   if (trip) return /^(?:french|fr|ch)/.test(trip[1]!);
-  if (word === 'times' && /^(?:is|equals|gives|makes|=)$/.test(items[at + 2]?.word ?? '')) {
+  if (word === 'times' && /^(?:is|equals|gives?|makes?|gets?|=)$/.test(items[at + 2]?.word ?? '')) {
     const left = items.slice(0, at).findLast((item) => item.system === 'french' || MM.test(item.word));
     if (left) return left.system === 'french';
   }
@@ -375,7 +375,8 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   const awg =
     /\b(?:awg|american wire gauge|electricians?(?:'s)?|electrical wire)\b/.test(words(items)) &&
     /\b(?:same|equal|identical)\b/.test(words(items));
-  const denied = isDenied(items);
+  // "a thing nobody says out loud: gauge is …": what stands before the colon denies nothing.
+  const denied = isDenied(items.slice(items.slice(0, gauge).findLastIndex((item) => item.word === ':') + 1));
   if (awg && !denied && !items.some((item) => item.kind === 'size'))
     return [reading(scene, 'needle-gauge', 'gauge-is-awg', gauge, 0, items.length - 1)];
   const linear =

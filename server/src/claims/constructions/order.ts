@@ -21,9 +21,17 @@ export const order: Construction = {
     const cue = orderCue(scene.items) ?? headingCue(scene) ?? previousCue(scene);
     if (!cue) return [];
     const run = longestRun(scene.items, cue);
-    return count(run) >= 3 ? [orderReading(scene, run, cue)] : [];
+    return count(run) >= 3 && !requested(scene.items, run[0]!) ? [orderReading(scene, run, cue)] : [];
   },
 };
+
+/** "Put 21 G, 23 G and 25 G in order, smallest first.": sizes to be put in order are in none yet. */
+const requested = (items: readonly Item[], { from, to }: Group): boolean =>
+  /(?:^|[:.] )(?:please )?(?:put|rank|sort|arrange|order|place|list)(?: (?:these|the|a|an|gauge|sizes?|needles?|sutures?|threads?|:))*$/.test(
+    joined(items, 0, from),
+  ) &&
+  !items.slice(0, from).some((item) => item.magnitude !== undefined) &&
+  items.slice(to).some((item) => item.magnitude !== undefined);
 
 export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Reading {
   const first = scene.items[run[0]!.from]!;
@@ -66,11 +74,23 @@ function previousCue(scene: Scene): Cue | undefined {
   if (!previous || previous.close === '?' || start > 7 || !DRAWN.test(joined(scene.items, 0, start)))
     return undefined;
   if (previous.items.some((item) => item.kind === 'size' || NEGATIONS.has(item.word))) return undefined;
-  const cue = orderCue(previous.items);
+  const cue = orderCue(previous.items) ?? nearest(scene.items, previous.items);
   return cue && { ...cue, at: -1, to: -1 };
 }
+
+/** "The thickest stands closest to the door. From the door that makes it …": read from that end. */
+function nearest(items: readonly Item[], before: readonly Item[]): Cue | undefined {
+  const near = /\b(?:closest|nearest|next) to (?:the|our|my) (\S+)/.exec(joined(before))?.[1];
+  const word = measuredWords(before).find((m) => m.degree === 'superlative' && !m.idiom);
+  if (!near || !word || word.axis === 'other' || word.axis === 'number') return undefined;
+  const from = new RegExp(
+    `^(?:so )?(?:(?:starting|reading|counting) )?from (?:the|our|my) ${near.replace(/[^\p{L}-]/gu, '')}\\b`,
+    'u',
+  );
+  return from.test(joined(items)) ? cueOf(word, word.to, word.sign === 1 ? 'down' : 'up') : undefined;
+}
 const DRAWN =
-  /^(?:so |thus |hence |which )?(?:(?:that|this|it|which|they|the (?:order|row|run|list|sequence)) )?(?:(?:therefore|then) )?(?:makes?|gives?|is|are|means|goes|go|runs?|reads?|comes out as)(?: (?:it|us|you|them|for us))?(?: ,| :)?(?: an?| the)?$|^(?:so|thus|hence|that is|i\.e) [,:]?$/;
+  /^(?:so |thus |hence |which )?(?:(?:(?:starting|reading|counting) )?from (?:the|our|my) \S+ (?:, )?)?(?:(?:that|this|it|which|they|the (?:order|row|run|list|sequence)) )?(?:(?:therefore|then) )?(?:makes?|gives?|is|are|means|goes|go|runs?|reads?|comes out as)(?: (?:it|us|you|them|for us))?(?: ,| :)?(?: an?| the)?$|^(?:so|thus|hence|that is|i\.e) [,:]?$/;
 
 /** The way the sentence says its list runs, if it says so. */
 export function orderCue(items: readonly Item[]): Cue | undefined {

@@ -41,7 +41,12 @@ function resumed(scene: Scene): PointAt[] {
     scene.items.find((item) => item.kind === 'word')?.word ?? '',
   );
   const before = scene.before.at(-1);
-  const [only, ...more] = opens && before ? pointsIn(before.items) : [];
+  const named = opens && before ? pointsIn(before.items) : [];
+  // "… and most of ours are reverse cutting. That means …": what was named last.
+  const [only, ...more] =
+    /^(?:that|this|which)$/.test(scene.items[0]?.word ?? '') && /^means?$/.test(scene.items[1]?.word ?? '')
+      ? named.slice(-1)
+      : named;
   return only && more.length === 0 ? [{ ...only, at: -1, to: -1 }] : [];
 }
 

@@ -126,7 +126,7 @@ const numberAfter = (items: readonly Item[], i: number): number =>
 const LINK =
   /^(?:is|are|means?|measures?|tells?|gives?|shows?|describes?|stands|counts?|measured|sized|listed|stocked|numbered|labelled|labeled|named|called|graded|given|expressed|quoted|marked|printed|reads?|records?|refers?|goes|go|carry|carries|bears?|sold|ordered|specifies|denotes|reports?|indicates?|comes|=)$/;
 const SMALL =
-  /^(?:the|a|an|of|by|in|from|for|to|its|their|your|you|us|on|across|along|at|how|many|much|simply|just|really|only|number|count|figure|figures|nothing|but|more|directly|always|after|as|with|it|this|that|size|sizes|sized|needle|needles|cannula|cannulas|catheter|catheters|tube|tubes|thread|suture|sutures|wire|wires|is|are|was|long|wide|thick|measured|given|all|about|because|same|each|every|any|true|taken|round|french)$/;
+  /^(?:the|a|an|of|by|in|from|for|to|its|their|your|you|us|on|across|along|at|how|many|much|simply|just|really|basically|literally|actually|essentially|only|number|count|figure|figures|nothing|but|more|directly|always|after|as|with|it|this|that|size|sizes|sized|needle|needles|cannula|cannulas|catheter|catheters|tube|tubes|thread|suture|sutures|wire|wires|is|are|was|long|wide|thick|measured|given|all|about|because|same|each|every|any|true|taken|round|french)$/;
 const REACH = 8;
 
 /** A measure or a unit at item `i`, longest reading first. */
@@ -199,7 +199,9 @@ export function scaleRule(scene: Scene): Reading[] {
   if (!scale || TURNS.test(items.map((item) => item.word).join(' '))) return [];
   const given = exampleAt(items, scale.to);
   const start = given < 0 ? asideEnd(items, scale.to) : scale.to;
-  if (items.some((item, i) => item.kind === 'size' && i !== scale.from && i !== given)) return [];
+  const so = items.findIndex((item, i) => i > scale.to && item.word === ',' && hence(items, i));
+  const end = so < 0 ? items.length : so;
+  if (items.some((item, i) => item.kind === 'size' && i < end && i !== scale.from && i !== given)) return [];
   const link = items.findIndex((item, i) => i > start && i <= start + 7 && LINK.test(item.word));
   if (
     link < 0 ||
@@ -217,6 +219,15 @@ export function scaleRule(scene: Scene): Reading[] {
   if (said.some((item) => NEGATIONS.has(item.word) && !(apart && item.word === 'rather'))) return [];
   return [reading(scene, scale, measure, formula)];
 }
+
+/** ", so that's how you know the 10 will reach": what is drawn from it. */
+const hence = (items: readonly Item[], comma: number): boolean =>
+  /^(?:so|hence|therefore|thus|that's why|which is why|which is how|that is why)\b/.test(
+    items
+      .slice(comma + 1, comma + 4)
+      .map((item) => item.word)
+      .join(' '),
+  );
 
 /** "The number on the packet, 37 say, is …". */
 const exampleAt = (items: readonly Item[], after: number): number =>

@@ -56,7 +56,7 @@ const BETWEEN = new RegExp(
   `^${NOUN}${PLACE}(?:, )?(?:which |it )?(?:` +
     `(?:may|can|could) ${OFTEN}be ${OFTEN}(?:written|spelt|spelled|printed|read|called|shown)|` +
     `(?:is|are) ${OFTEN}(?:written|spelt|spelled|printed|read|called|pronounced|shown|noted)|` +
-    `(?:is|=) what (?:others|some|we|they|you|most|the \\w+) ${OFTEN}(?:now |today |nowadays |usually |would )?(?:calls?|writes?|prints?)|` +
+    `(?:is|=) what (?:others|some|we|they|you|people|most|every(?:body|one)(?: else)?|the rest of us|the \\w+) ${OFTEN}(?:(?:now|today|nowadays|usually|would|then|these days) )*(?:calls?|writes?|prints?)|` +
     `(?:we|they|others|people|some|you) ${OFTEN}(?:now |today |nowadays )?(?:call|write|name|print)|` +
     `${OFTEN}(?:means|reads|stands for|corresponds to)|has (?:the|an) (?:old|older|other|modern|new) name|, in other words|, that is to say|, i\\.e(?: \\.)?|, namely|` +
     `is (?:a |the |an )?(?:(?:other|another|old|older|long|short) )?(?:way|form|spelling|shorthand) (?:of|for|to write)(?: writing)?` +
@@ -71,7 +71,7 @@ const AS_BETWEEN = new RegExp(`^${NOUN}as ${SIZE}$`);
 /** "000 is 3-0": a row of zeros is nothing but another writing. */
 const ZEROS = /^0{2,}$/;
 const SETS_EQUAL = new RegExp(
-  `^${NOUN}${PLACE}(?:(?:is|=|are) ${OFTEN}(?:nothing but |none other than |really |only )?|(?:it is|it's|that is|you have) |, (?:which (?:is|means)|you (?:are holding|hold|have)|it is|it's|that is|that's|think|read|take it as|expect|hand over|give|pass|open|fetch) )${SIZE}$`,
+  `^${NOUN}${PLACE}(?:(?:is|=|are) ${OFTEN}(?:nothing but |none other than |really |only )?|(?:it is|it's|that is|that's|you have) ${OFTEN}|, (?:which (?:is|means)|you (?:are holding|hold|have)|it is|it's|that is|that's|think|read|take it as|expect|hand over|give|pass|open|fetch) )${SIZE}$`,
 );
 
 function ties(items: readonly Item[], a: Group, b: Group): boolean {
@@ -153,7 +153,7 @@ const NOT_ONE =
 
 const MARK = /^(?:dash|hyphen|slash|stroke|zero|nought)$/;
 const SAME =
-  /\b(?:the same (?:thread|size|thing|suture|silk|nylon|material|stitch|order)|(?:thread|silk|suture|size|nylon|material|stitch) is the same|(?:makes|make|made|is) no (?:difference|odds)|differ only in (?:how|the way) they are (?:written|spelt|spelled|printed)|one thread|one size|doesn't matter|does not matter)\b/;
+  /\b(?:the same (?:thread|size|thing|suture|silk|nylon|material|stitch|order|spool|reel|roll|strand|string|stuff|box)|(?:thread|silk|suture|size|nylon|material|stitch|spool|reel|strand) is the same|(?:makes|make|made|is) no (?:difference|odds)|differ only in (?:how|the way) they are (?:written|spelt|spelled|printed)|one thread|one size|doesn't matter|does not matter)\b/;
 const SAID = /^(?:same|difference|odds|matter|only|one)$/;
 const WRITTEN = /^(?:write|writes|written|writing|put|print|printed|says|say|order|ordering|orders)$/;
 
@@ -199,7 +199,7 @@ const figure = (items: readonly Item[], at: number): Group => {
 
 /** "If the packet prints 0000 it is a 4-0": the condition is how it is written. */
 const shown = (items: readonly Item[], a: Group, b: Group): boolean =>
-  /(?:^| )(?:it is|it's|that is|you have|you hold|you are holding|fetch|open|pass|give|hand over|take|expect|read)(?: an?| the| size)*$/.test(
+  /(?:^| )(?:it is|it's|that is|it means|that means|that's|you have|you hold|you are holding|fetch|open|pass|give|hand over|take|expect|read|(?:you (?:can|may|could) |just )?(?:read|take|count) it (?:as|for))(?: an?| the| size| just| simply| really)*$/.test(
     textOf(items.slice(a.to + 1, b.from)),
   );
 

@@ -352,9 +352,18 @@ function antecedent(scene: Scene, clause: number, at: number, all: readonly Grou
   if (!scene.items.slice(clause, at).some((_, i) => standsAlone(scene.items, clause + i))) return undefined;
   const [previous, further] = sentencesBefore(scene);
   // "Good. It is thicker than …": a word of praise between.
-  const spoken = previous && previous.items.length <= 3 && further ? further : previous;
+  const spoken = previous && further && passing(previous.items) ? further : previous;
   const found = spoken ? groups(spoken.items) : [];
   return found.length === 1 ? found[0] : undefined;
+}
+
+/** "Good.", "DANA: It'll do.": two words at the most, a speaker's name aside. */
+function passing(items: readonly Item[]): boolean {
+  const from = items[1]?.word === ':' ? 2 : 0;
+  return (
+    items.slice(from).filter((item) => item.kind === 'word').length <= 2 &&
+    !items.some((item) => item.kind === 'size')
+  );
 }
 
 /** "this is", "it runs": a pronoun by itself, not "of this weight". */

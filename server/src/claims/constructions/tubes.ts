@@ -119,7 +119,7 @@ const OUTSIDE_OF =
 
 /** "The 3.5 on the tube is the outside diameter", "the 7.0 refers to its outer width": the number, and what it tells. */
 const TOLD =
-  /^(?:tube |tracheal tube )?(?:(?:(?:printed|marked|written|stamped) )?(?:on|along) (?:it|(?:the|a|your|this) (?:(?:tracheal|breathing|cuffed|uncuffed) )?(?:tube|packet|pack|label|box|connector|pilot balloon)) )?(?:is|means|gives|refers to|stands for|tells you|describes|says|denotes)(?: you)? (?:the|its) (?:outside|outer|external)(?: (?:diameter|width|measurement|calibre|size))?(?= in (?:mm|millimet(?:re|er)s)| of the tube| [.,;:]|$)/;
+  /^(?:tube |tracheal tube )?(?:(?:(?:printed|marked|written|stamped) )?(?:on|along) (?:it|(?:the|an?|your|this|that) (?:(?:tracheal|endotracheal|breathing|et|cuffed|uncuffed) )?(?:tube|packet|pack|label|box|connector|pilot balloon)) )?(?:is|means|gives|refers to|stands for|tells you|describes|says|denotes)(?: you)? (?:the|its) (?:outside|outer|external)(?: (?:diameter|width|measurement|calibre|size))?(?= in (?:mm|millimet(?:re|er)s)| of the tube| [.,;:]|$)/;
 function toldOutside(scene: Scene): Reading[] {
   const { items } = scene;
   const [id, ...more] = groups(items);
@@ -210,7 +210,7 @@ function ageRule(scene: Scene): Reading[] {
 
 const COUNT = '([0-9]+(?:\\.[0-9]+)?|[a-z]+)';
 const SUM = new RegExp(
-  `(?:^|[ :=(])${COUNT} ?(?:/|÷|over|divided by) ?(?:4|four)(?: (?:is|=) ${COUNT})?(?: [,;])?(?: and)? (?:\\+|plus|add) (4|four|3\\.5|three and a half)(?: mm)? (?:=|is|makes|gives|equals|comes to|and you have|and the (?:un)?(?:cuffed )?tube is|, that is|,|so|:)(?: (?:so |an? |about |size |you get ))? ?${COUNT}(?![a-z0-9])`,
+  `(?:^|[ :=(])${COUNT} ?(?:/|÷|over|divided by) ?(?:4|four)(?: (?:is|=) (?:[a-z]+ and (?:a|three) (?:half|quarters?)|${COUNT}))?(?: [,;])?(?: and)? (?:\\+|plus|add) (4|four|3\\.5|three and a half)(?: mm)? (?:=|is|makes|gives|equals|comes to|and you have|and the (?:un)?(?:cuffed )?tube is|, that is|,|so|:)(?: (?:so |an? |about |size |you get ))? ?${COUNT}(?![a-z0-9])`,
 );
 
 /** Half a size is rounding; more is a slip. */

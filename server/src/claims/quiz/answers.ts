@@ -82,6 +82,10 @@ const KEY_TO =
 const OPENING =
   /^[\s*(]*(?:(?:option|choice|answer) \(?|is\s+\()?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?:[).:,;—–-]|\s|$)/i;
 
+/** "2 is A, the 18": after the number "is" and a letter that is no article. */
+const IS_LETTER =
+  /^\s*(?:is|was)\s+(?:option\s+|choice\s+|letter\s+)?\(?([A-F](?=\W|$)|[a-f](?=[).,;:]|\s*$)|true\b|false\b)/;
+
 /** Question number → what the key says, section by section. */
 export function answersOf(note: Note, reads: readonly Read[]): Answers {
   const groups: Group[] = [];
@@ -199,9 +203,9 @@ function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entr
   const first = bodies[0]?.span.start ?? line.end;
   for (const { number, span } of bodies) {
     const own = text.slice(span.start, span.end);
-    const opening = OPENING.exec(own);
+    const opening = OPENING.exec(own) ?? IS_LETTER.exec(own);
     if (opening) {
-      const start = span.start + own.indexOf(opening[1]!);
+      const start = span.start + opening[0].lastIndexOf(opening[1]!);
       const at = piece(read, start, start + opening[1]!.length);
       for (const label of labelled(number, span.start)) add(table, label, opening[1]!, at, body(number));
     } else

@@ -41,16 +41,17 @@ function tableQuizzes(note: Note, reads: readonly Read[]): Quiz[] {
     const columns = header.flatMap((text, c) => (/^\(?[A-Fa-f]\)?$/.test(text) ? [c] : []));
     const asking = header.findIndex((text) => /question|stem|item/i.test(text));
     if (columns.length < 2 || asking < 0) return [];
+    const counted = header.findIndex((text) => /^(?:#|no\.?|nr\.?|q|number|item)$/i.test(text));
     return rows.slice(1).flatMap((row, r) => {
+      const label = counted < 0 ? '' : (reads[row[counted]!]?.passage.text.trim() ?? '');
+      const number = /^\d{1,2}$/.test(label) ? Number(label) : -1 - r;
       const question = reads[row[asking]!];
       const options = columns
         .flatMap((c) => reads[row[c]!] ?? [])
         .map((cell) => piece(cell, 0, cell.passage.text.length));
       if (!question || options.length < 2) return [];
       const end = question.passage.text.length;
-      return [
-        { question: piece(question, 0, end), number: -1 - r, options, end, last: question.passage.index },
-      ];
+      return [{ question: piece(question, 0, end), number, options, end, last: question.passage.index }];
     });
   });
 }

@@ -43,9 +43,11 @@ export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
 const placeOfReply = ({ reply }: Pair): string => `${reply.read.passage.index} ${reply.span.start}`;
 
 const ANSWER_LABEL =
-  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|definition|response|reply|solution|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=–—-]|is\b|→)\s*/i;
+  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|definition|response|reply|solution|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=]|[–—-](?!\d)|is\b|→)\s*/i;
 const ARROW = /^\s*(?:→|⇒|➜|►|▸|▶|=>|->|—>|»|>)\s*/;
 const SPEAKER = /^\s*["“]?(\p{Lu}[\p{L}.'’ -]{0,24}?)\s*:\s+/u;
+/** "[02:04] Dana: …": when it was said. */
+const STAMP = /^\s*[[(]?\d{1,2}:\d{2}(?::\d{2})?[\])]?\s+/;
 const OPENERS = /^[\s"“'‘([*—–-]+/;
 
 export interface Reply {
@@ -54,6 +56,10 @@ export interface Reply {
   readonly speaker?: string;
 }
 
+/** "Q Wider, 12 G or 18 G? A 12 G.": capitals alone, set off by their type. */
+const LETTERED = /(?:^|\n)\W{0,3}Q\s+(?=[\p{Lu}\d])/u;
+const LETTER_A = /^\s*A\s+/;
+
 /** A reply without what announces it: "A:", "→", "Tutor:", quotation marks and brackets. */
 export function replyIn(read: Read, span: Span): Reply {
   let { start } = span;
@@ -61,7 +67,9 @@ export function replyIn(read: Read, span: Span): Reply {
   let speaker: string | undefined;
   for (const [pattern, kind] of [
     [OPENERS, ''],
+    [STAMP, ''],
     [ANSWER_LABEL, 'label'],
+    [LETTERED.test(read.passage.text.slice(0, LONGEST_LINE)) ? LETTER_A : ANSWER_LABEL, 'label'],
     [ARROW, 'label'],
     [SPEAKER, 'speaker'],
     [ARROW, 'label'],
@@ -77,12 +85,12 @@ export function replyIn(read: Read, span: Span): Reply {
 }
 
 const QUESTION_LABEL =
-  /^\s*(?:(?:q(?:uestion)?|(?:card )?front|term|prompt|card|ask|viva)\s*\d{0,2}\s*[.:)–—-]|\d{1,2}\.\d{1,2}[.)]?\s|[a-z][1-9]\d?(?:[.:)]|\s[–—-]+|(?=\s))\s|\(?[ivx]{1,4}[.)]\s|\d{1,2}[.)]\s)\s*/i;
+  /^\s*(?:[Qq]\s(?=\s*[A-Z\d])|(?:q(?:uestion)?|(?:card )?front|term|prompt|card|ask|viva)\s*\d{0,2}\s*[.:)–—-]|\d{1,2}\.\d{1,2}[.)]?\s|[a-z][1-9]\d?(?:[.:)]|\s[–—-]+|(?=\s))\s|\(?[ivx]{1,4}[.)]\s|\d{1,2}[.)]\s)\s*/i;
 
 /** A question without "Q:", "3)", "Tutor:". */
 export function questionIn(read: Read, span: Span): Piece {
   let { start } = span;
-  for (const pattern of [OPENERS, QUESTION_LABEL, SPEAKER, OPENERS]) {
+  for (const pattern of [OPENERS, STAMP, QUESTION_LABEL, SPEAKER, OPENERS]) {
     const match = pattern.exec(read.passage.text.slice(start, span.end));
     if (match && !(pattern === SPEAKER && asks(match[1]!))) start += match[0].length;
   }
@@ -143,7 +151,7 @@ const prose = ({ passage }: Read) => passage.kind === 'paragraph' || passage.kin
 const LONGEST_LINE = 500;
 
 const TAIL =
-  /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*/i;
+  /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*|(?<=\?\s?)(?:\.{4,}|…{2,})\s*(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)]\s*)?(?=[^.…\s])/i;
 
 /** "Given answer: …. Model answer: …": what stands before the key is somebody's reply. */
 const GIVEN =

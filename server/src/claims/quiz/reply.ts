@@ -149,7 +149,9 @@ function sequence(pair: Pair): KeyReading[] | undefined {
   if (!cue) return undefined;
   const items = sizesOf(pair.reply);
   const words = pair.reply.items.filter(
-    (item) => item.kind === 'word' && !/^(?:then|and|to)$/.test(item.word),
+    (item) =>
+      item.kind === 'word' &&
+      !/^(?:then|and|to|it|they|goes|go|runs?|is|would|be|it's|that's|you|get|so|well|easy)$/.test(item.word),
   );
   if (!pair.marked || items.length < 2 || words.length > 0) return [];
   const focus = replySpan(pair);
@@ -223,8 +225,25 @@ function agreed(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const scene = sceneOf(desk, pair.question);
   if (BUT.test(textOf(pair.reply.items))) return [];
   if (ASKING.test(textOf(items)) || OPEN.test(textOf(items))) return undefined;
-  const claim = scene && readAs(scene, items).find((one) => POLAR_KINDS.has(one.kind));
+  const claim = scene && readAs(scene, aboutThat(items) ?? items).find((one) => POLAR_KINDS.has(one.kind));
   return claim ? asserted([claim], pair) : undefined;
+}
+
+const thing = ({ mention }: Item): Item[] =>
+  mention?.sizes[0]?.system === 'tube-id' ? [mark('tracheal'), mark('tube')] : [];
+
+/** "The tube has a 7.0 printed on it, is that the outside?": what is asked of that number, as a statement. */
+function aboutThat(items: readonly Item[]): Item[] | undefined {
+  const at = items.findIndex(
+    (item, i) =>
+      item.word === ',' &&
+      /^is$/.test(items[i + 1]?.word ?? '') &&
+      /^(?:that|it|this)$/.test(items[i + 2]?.word ?? ''),
+  );
+  const sizes = items.slice(0, Math.max(0, at)).filter((item) => item.kind === 'size');
+  return sizes.length === 1 && items.length - at < 10
+    ? [mark('that'), sizes[0]!, ...thing(sizes[0]!), mark('is'), ...items.slice(at + 3)]
+    : undefined;
 }
 const TAG =
   /^(?:(?:is|are|does|do|was|would|will)n't (?:it|they|that)|right|yes|correct|no|then|i take it|is that right)$/;

@@ -26,7 +26,8 @@ export function splitSentences(items: readonly Item[], text: string): Sentence[]
   for (let i = 0; i < items.length; i++) {
     const speaker = opensTurn(items, i, text);
     if (speaker && i > from) {
-      push(sentences, items.slice(from, i));
+      if (!stampAlone(items.slice(from, Math.min(i, from + STAMP)), i - from))
+        push(sentences, items.slice(from, i));
       from = i;
     }
     if (!closes(items, i, text)) continue;
@@ -45,6 +46,11 @@ export function splitSentences(items: readonly Item[], text: string): Sentence[]
   return sentences;
 }
 
+/** "[02:04]" before a speaker tells when, and says nothing. */
+const stampAlone = (items: readonly Item[], length: number): boolean =>
+  length < STAMP && items.every(({ word }) => /^(?:[[\]()]|\d{1,2}(?::\d{2}){1,2}|:|\d{1,2})$/.test(word));
+const STAMP = 8;
+
 const glued = (items: readonly Item[], i: number) => items[i]!.start === items[i - 1]!.end;
 
 function push(into: Sentence[], items: readonly Item[]): void {
@@ -57,11 +63,15 @@ function push(into: Sentence[], items: readonly Item[]): void {
   into.push({ items, start: first.start, end: last.end, close });
 }
 
+const THINGS = /^(?:ivs?|ett|ng|og|ngt|picc|piccs|cvc|cvl|usp|od|id|fr|ga|io|peg|ports?|cvp)$/;
+
 /** "TECH:" at the start of a line, or a bold name before a colon inside a line of script. */
 function opensTurn(items: readonly Item[], i: number, text: string): boolean {
   const item = items[i]!;
   const next = items[i + 1];
   if (next?.word !== ':' || item.kind !== 'word') return false;
+  // "Pink IV: 18 G": a thing, and nobody who speaks.
+  if (THINGS.test(item.word) && items[i - 1]?.kind === 'word') return false;
   const raw = text.slice(item.start, item.end);
   return raw.length > 1 && raw === raw.toUpperCase() && /^\p{L}/u.test(raw);
 }

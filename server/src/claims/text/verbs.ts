@@ -96,7 +96,11 @@ function taking(items: readonly Item[], i: number): Sense | undefined {
   const lasts = near(items, i - 3, i).some((item) => LASTS.test(item.word));
   if (fillTime(items, i)) return { axis: 'flow', sign: longer ? -1 : 1, degree: 'comparative' };
   const fluid = near(items, i - 9, i + 9).some((item) => FLUID.test(item.word));
-  return lasts && fluid ? { axis: 'flow', sign: longer ? -1 : 1, degree: 'comparative' } : undefined;
+  const filling =
+    items[i + 1]?.word === 'to' && /^(?:fill|draw|drain|empty|flush|run)$/.test(items[i + 2]?.word ?? '');
+  return lasts && (fluid || filling)
+    ? { axis: 'flow', sign: longer ? -1 : 1, degree: 'comparative' }
+    : undefined;
 }
 
 /** "Fill time is shorter through …", "the time to run in a litre is longer". */

@@ -166,8 +166,8 @@ export function fetchQuestion(
   const { value } = bare;
   const [sole, ...others] = present(bare, board);
   if (sole === 'usp' && others.length === 0 && !fetched(place)) return threadAsk(place, value);
-  const readings = FETCHABLE.filter(({ system }) => suits(system, bare)).map(({ system, words, write }) =>
-    reading(phrase(words, { value }), write(value), { system, value }),
+  const readings = FETCHABLE.filter(({ system }) => suits(system, bare) || wide(system, bare, board)).map(
+    ({ system, words, write }) => reading(phrase(words, { value }), write(value), { system, value }),
   );
   const [only] = readings;
   if (only?.size?.system === 'usp' && readings.length === 1) return threadAsk(place, value);
@@ -178,6 +178,15 @@ export function fetchQuestion(
   if (readings.length + glove.length < 2) return undefined;
   return ask([...readings, ...glove], 'no-system', place.text.slice(0, 80).trim());
 }
+
+/** 10 and 12 are gauges where the note has written them so. */
+const wide = (system: System, { value, decimals }: Bare, board: Board): boolean =>
+  system === 'needle-gauge' &&
+  decimals === 0 &&
+  (value === 10 || value === 12) &&
+  board.settled.some((mentions) =>
+    mentions.some(({ sizes }) => sizes.some((one) => one.system === system && one.value === value)),
+  );
 
 const fetched = (place: Place): boolean =>
   FETCHED.test(place.before) &&

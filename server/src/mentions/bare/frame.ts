@@ -48,6 +48,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (elsewhere(place, bare)) return undefined;
   if (COLOUR_AFTER.test(place.after) || COLOUR_BEFORE.test(place.before))
     return NUMBERED.test(place.before) || countsColoured(place) ? undefined : 'colour';
+  if (repliesTo(text, place.span.start)) return 'option';
   if (
     OPTION.test(place.before) ||
     (FIRST_CHOICE.test(text.slice(Math.max(0, place.span.start - 6), place.span.start)) &&
@@ -68,6 +69,11 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (HANDED.test(place.before)) return 'handed';
   return isReference(place, bare) ? undefined : 'loose';
 }
+
+/** "Q 24 Fr in millimeters? A 8.": the letter announces the answer. */
+const repliesTo = (text: string, at: number): boolean =>
+  /\?\W{1,4}A\s$/.test(text.slice(Math.max(0, at - 8), at)) &&
+  /(?:^|\n)\W{0,3}Q\s+[A-Z0-9]/.test(text.slice(Math.max(0, at - 160), at));
 
 /** "20 blue cannulas per box", "14 blue, 16 pink and 18 green cannulas"; "cannulas left: grey 12, pink 18". */
 const countsColoured = (place: Place): boolean =>
@@ -102,6 +108,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
         !/\b(?:blades?|scalpels?)\b/i.test(place.text)
       )) ||
     otherBefore(place.before) ||
+    afterBlade(place) ||
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||
     COUNT_OF.test(place.before) ||
@@ -119,6 +126,12 @@ function elsewhere(place: Place, bare: Bare): boolean {
     spacedZero(place, bare, after) ||
     (after.startsWith(')') && !place.before.slice(-40).includes('('))
   );
+}
+
+/** "Blade? I like the 3.": the sentence before names it and no more. */
+function afterBlade({ scene, sentence }: Place): boolean {
+  const before = scene.passage.text.slice(Math.max(0, sentence.start - 28), sentence.start);
+  return /(?:^|[.!?:*\n])\W*(?:and\s)?(?:the\s|your\s)?(?:blades?|gloves?)\W+$/i.test(before);
 }
 
 /** "30 left": what is in stock; "18 left ACF" is an arm. */
@@ -194,7 +207,7 @@ function numbersLine(text: string, { span, value, decimals }: Bare): boolean {
 }
 
 const MAGNITUDE =
-  '(?:thick|thinn?|fin|narrow|wid|bigg|larg|small|slimm?|fatt?|stout|heavi|light|strong|weak|coars|fast|slow)er';
+  '(?:thick|thinn?|skinni|chunki|slender|fin|narrow|wid|bigg|larg|small|slimm?|fatt?|stout|heavi|light|strong|weak|coars|fast|slow)er';
 const COMPARED_AFTER = new RegExp(
   `^\\s(?:is|are|was|runs|looks|flows)\\s(?:(?:the|too|very|quite|rather|much|far|still|already|plenty)\\s)?(?:${MAGNITUDE}|${MAGNITUDE.replace(/er$/, 'est')}|thick|thin|fine|narrow|wide|big|small|stout)\\b`,
   'i',

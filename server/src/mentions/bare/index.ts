@@ -4,7 +4,7 @@ import { mentionOf } from '../build.ts';
 import type { Mention } from '../model.ts';
 import { labelsOf, type Scene } from '../scene.ts';
 import { tubeQuestion } from '../sense/numbered.ts';
-import { type Place, placeOf } from '../sense/place.ts';
+import { earlier, type Place, placeOf } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
 import { ofOtherTrade } from '../sense/trade.ts';
 import { size, type Verdict } from '../sense/verdict.ts';
@@ -121,9 +121,18 @@ const FAR: ReadonlySet<RungName> = new Set([
 /** Rungs that settle a number whatever word follows. */
 const OPEN: ReadonlySet<RungName> = new Set(['noun', 'asked', 'tube-decimal']);
 
+/** "Feeding tubes and IV catheters share a bin. Toss me a 12": things of two systems were named before. */
+const severalBefore = (place: Place): boolean =>
+  new Set(
+    earlier(place, place.scene.devices).flatMap((hit) =>
+      hit.means === 'catheter' ? [] : (systemOf(hit.means) ?? []),
+    ),
+  ).size > 1;
+
 /** Nothing near settles it, or the things named in the sentence disagree. */
 function isFar(settled: Settled | undefined, place: Place): boolean {
   if (!settled || FAR.has(settled.rung)) return true;
+  if (settled.rung === 'earlier-device' && severalBefore(place)) return true;
   return (
     settled.rung === 'sentence-device' && new Set(place.devices.map((hit) => systemOf(hit.means))).size > 1
   );

@@ -6,9 +6,9 @@ import { type Hit, headingsOf, labelsOf, type Scene, within } from '../scene.ts'
 import { factsOf } from '../sense/note-facts.ts';
 import { earlier, type Place } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
-import { SETTING } from '../words/frames.ts';
 import { type Board, dominant, holds, mentionsIn, systemsOf } from './board.ts';
 import type { Frame } from './frame.ts';
+import { inTable, settingWords, WHICH_FLOWS, wordsBefore } from './setting.ts';
 import { suits } from './suits.ts';
 import type { Bare } from './tokens.ts';
 
@@ -47,7 +47,7 @@ const nounApart: Rung = ({ place }) => {
   const hit = place.devices.findLast((one) => one.end < place.span.start);
   if (!hit || isGeneral(hit) || /(?:s|ae)$/.test(hit.word)) return [];
   const between = place.scene.passage.text.slice(hit.end, place.span.start);
-  return /^(?:,|:|\s?\(|\s[–—-])\s?(?:size\s)?$/.test(between) &&
+  return /^(?:,|:|\s?\(|\s[–—=-])\s?(?:size\s)?$/.test(between) &&
     /^(?:\)|[.;]|$|\s*\n)|^,\s/.test(place.after)
     ? known(systemOf(hit.means))
     : [];
@@ -202,7 +202,15 @@ const forPeople: Rung = ({ place, bare, board }) => {
 const PEOPLE =
   /^\sfor\s(?:(?:most|an?|the|all|many|adult|average|grown|small|large|big|tall|normal)\s){0,3}(?:wom[ae]n|m[ae]n|adults?|males?|females?|ladies|lady)\b/i;
 
-const earlierDevices: Rung = ({ place }) => ofDevices(earlier(place, place.scene.devices)).slice(0, 1);
+const earlierDevices: Rung = ({ place, frame }) =>
+  frame === 'handed' && !TURN_BY_TURN.test(place.before)
+    ? []
+    : ofDevices(earlier(place, place.scene.devices)).slice(0, 1);
+/** "The first is 23 and the second is 22": of the two things named before. */
+const TURN_BY_TURN = /\b(?:first|second|former|latter)(?:\sone)?\s(?:is|was)\s$/i;
+
+/** "Gauge runs backwards. A 14 is …": a word for the system in the sentence before. */
+const earlierWords: Rung = ({ place }) => wordsBefore(place.scene.passage.text, place.sentence.start);
 
 /** Words such as "gauge" in the sentence. */
 const sentenceWords: Rung = ({ place }) => settingWords(place.text);
@@ -232,7 +240,8 @@ const tubeDecimal: Rung = ({ place, bare, frame }) =>
   !(bare.spoken && /\b(?:says|reads|gives|ratio|factor|times|is)\s$/i.test(place.before)) &&
   (frame !== 'loose' ||
     place.scene.kinds.has('tracheal-tube') ||
-    place.devices.some((hit) => /^tub/.test(hit.word))) &&
+    place.devices.some((hit) => /^tub/.test(hit.word)) ||
+    /\b(?:inside|inner|internal) diameter\b/i.test(place.text)) &&
   (factsOf(place.around).tracheal ||
     (!bare.spoken && /\btubes?\b/i.test(place.scene.passage.text.slice(0, 2000))))
     ? ['tube-id']
@@ -274,10 +283,18 @@ const title: Rung = ({ place, board }) =>
   firstSet(headingsOf(board.around, place.scene.passage).slice(1, 2), place);
 
 /** Talk of flow is talk of cannulas, in a note that has gauges. */
-const flow: Rung = ({ place }) =>
-  factsOf(place.around).gauge && (FLOW.test(lately(place)) || FLOW.test(turnBefore(place)))
-    ? ['needle-gauge']
-    : [];
+const flow: Rung = ({ place, frame, bare }) =>
+  frame === 'run' || frame === 'option'
+    ? bare.run.values.every((value) => GAUGES.has(value)) &&
+      factsOf(place.around).gauge &&
+      WHICH_FLOWS.test(
+        place.scene.passage.text.slice(Math.max(0, place.sentence.start - 60), place.sentence.end),
+      )
+      ? ['needle-gauge']
+      : []
+    : factsOf(place.around).gauge && (FLOW.test(lately(place)) || FLOW.test(turnBefore(place)))
+      ? ['needle-gauge']
+      : [];
 
 /** The sentence and what stands shortly before it in the passage. */
 const lately = ({ scene, sentence }: Place): string =>
@@ -342,7 +359,8 @@ const passagesBefore: Rung = ({ place, board, bare }) => {
   if (same.length === 1) return same;
   for (let back = 1; back <= 4; back++) {
     const scene = board.around.scenes[passage.index - back];
-    if (!scene || scene.passage.path.join() !== passage.path.join() || scene.passage.cell) break;
+    if (!scene || scene.passage.path.join() !== passage.path.join()) break;
+    if (scene.passage.cell) return passage.cell ? [] : inTable(scene, board, bare);
     const systems = systemsOf(board.settled[scene.passage.index]!).filter((system) => suits(system, bare));
     const set = systems.length > 0 ? systems : setting(scene);
     if (set.filter((system) => suits(system, bare)).length > 0) return set;
@@ -378,13 +396,6 @@ const noteWide: Rung = ({ board }) => known(dominant(board));
 
 const known = (system: System | undefined): readonly System[] => (system ? [system] : []);
 const unique = <T>(all: readonly T[]): readonly T[] => [...new Set(all)];
-
-/** "G: and two emails came in": a speaker is no unit. */
-const SPEAKER = /^\W*[A-Za-z]{1,12}:\W/;
-const settingWords = (text: string): readonly System[] => {
-  const said = text.replace(SPEAKER, '');
-  return SETTING.filter(([, pattern]) => pattern.test(said)).map(([system]) => system);
-};
 
 /** Systems a scene sets by its words, else by its devices. */
 export function setting(scene: Scene): readonly System[] {
@@ -423,6 +434,7 @@ export const RUNGS = {
   'sentence-device': sentenceDevices,
   earlier: earlierMentions,
   'earlier-device': earlierDevices,
+  'earlier-word': earlierWords,
   label: labels,
   passage: passageMentions,
   'passage-device': passageDevices,

@@ -100,6 +100,8 @@ function letterF(place: Place, match: string, value: number): Verdict {
   if (keyed(place) && factsOf(place.around).trueFalse) return NOTHING;
   const near = isFrench(place.devices) || CUE.test(place.text) || fellow(place);
   if (near && !aside(place)) return size('french', 'catheter-beside', match);
+  if (onCard(place) && USUAL.has(value) && factsOf(place.around).gauge && value >= 10)
+    return unclear(place, match, value, true);
   return unclear(place, match, value, near);
 }
 
@@ -114,6 +116,12 @@ function underFrench({ around, scene }: Place): boolean {
   const header = scene.passage.cell && labelsOf(around, scene.passage).header?.passage.text;
   return header !== undefined && header.length < 60 && /\b(?:French|Fr|[Cc]harri[eè]re)\b/.test(header);
 }
+
+/** "a card that said “14F, 2 pm”", "a note reading “16F”": written somewhere, and nothing else. */
+const onCard = (place: Place): boolean =>
+  /\b(?:cards?|notes?|stickers?|labels?|slips?|tags?|whiteboard|board|page|message|text)\b[^."“]{0,24}\b(?:says?|said|reads?|reading|read|written|marked|saying)\s["“]$/i.test(
+    place.before,
+  );
 
 /** French written out a few words away. */
 const UNIT_NEAR = /[0-9][\s-]?(?:Fr|FR|French|Ch)\b/;

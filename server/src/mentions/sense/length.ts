@@ -276,10 +276,19 @@ function inchUnit(place: Place, match: string): boolean {
   );
 }
 
+/** Longest label before an answer: "A12. ". */
+const LABEL = 5;
+
 /** How near other sizes stand: same sentence, or the two sentences before in the passage. */
 export function companyOf(scene: Scene, at: number, sized: ReadonlySet<number>, before: boolean): Company {
   const index = sentenceIndex(scene, at);
-  return { sentence: sized.has(index), before: before || sized.has(index - 1) || sized.has(index - 2) };
+  const last = scene.sentences[index - 1];
+  // "9 Fr in mm? …… A2. 3 mm.": the number of an answer is no sentence.
+  const far = last && last.end - last.start <= LABEL ? 3 : 2;
+  return {
+    sentence: sized.has(index),
+    before: before || [1, 2, far].some((back) => sized.has(index - back)),
+  };
 }
 
 /** "7.5 mm on the outside", "9 mm tube = ? Fr": measured, and not the tube's number. */

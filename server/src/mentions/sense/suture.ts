@@ -17,6 +17,11 @@ export const THICKNESS = wholeWords([
   'thinn(?:er|est)',
   'fine(?:r|st)',
   'coarse(?:r|st)',
+  'skinn(?:ier|iest)',
+  'fat(?:ter|test)',
+  'heav(?:ier|iest)',
+  'stout(?:er|est)',
+  'chunk(?:ier|iest)',
   'thick to thin',
   'thin to thick',
 ]);

@@ -309,6 +309,7 @@ export const BLADED = wholeWords([
   'gloves?',
   'laryngoscopes?',
   'macintosh',
+  'mac [0-9]',
   'miller',
   'oropharyngeal',
   'laryngeal mask',

@@ -118,7 +118,7 @@ export const BODY_MEASURED = wholeWords([
   'pupils?',
   'cysts?',
   'ulcers?',
-  'samples?',
+  '(?<!multi-)samples?(?! needles?)',
   'specimens?',
   '(?:bronchial|tracheal|airway|venous|arterial|vessel|vein|ductal|duct|bronchus|trachea) diameters?',
 ]);

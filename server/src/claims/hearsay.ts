@@ -100,7 +100,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
     offersEither(scene.passage) ||
     (claim.kind === 'order' && SORTING.test(opening)) ||
     crossed(scene, scene.items[at]?.start ?? 0) ||
-    (inverted(scene) && !toldAside(scene.items, at)) ||
+    (inverted(scene) && !toldAside(scene.items, at) && !fallback(scene.items, first)) ||
     reportedLead(scene) ||
     attributed(scene) ||
     labelled(scene, first)
@@ -148,6 +148,19 @@ function crossed({ passage }: Scene, at: number): boolean {
 function inverted(scene: Scene): boolean {
   const opener = scene.items.find((item) => item.kind !== 'punctuation');
   return opener !== undefined && /^(?:were|had|should)$/.test(opener.word) && opener.capital;
+}
+
+/** "Should the 16 Fr leak, use an 18 Fr, the thicker tube": what is to be done then is told, not wished. */
+function fallback(items: readonly Item[], first: number): boolean {
+  const comma = items.findIndex((item) => item.word === ',');
+  return (
+    items[0]?.word === 'should' &&
+    comma > 0 &&
+    comma < first &&
+    /^(?:use|take|try|pick|choose|open|reach|pass|change|switch|go|swap|move)$/.test(
+      items[comma + 1]?.word ?? '',
+    )
+  );
 }
 
 /** "Had we run out we could have opened 3-0, which is thicker": what the clause says is so, whatever happened. */

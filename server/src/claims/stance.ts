@@ -11,6 +11,7 @@ import { joined } from './text/joined.ts';
 import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
+import { asksInTalk } from './text/talk.ts';
 import { keyOf } from './truth.ts';
 import { packed, unreal } from './unreal.ts';
 import { CONDITIONS, HEDGES, NEGATIONS } from './words/changes.ts';
@@ -110,6 +111,7 @@ const TEACHER =
 
 /** The clause ends in a question mark, or opens like a question. A tag ("…, right?") still asks. */
 function asked(scene: Scene, { at }: Reading): boolean {
+  if (asksInTalk(scene.note, scene.passage)) return true;
   if (scene.sentence.close !== '?') return false;
   return scene.items.slice(at).some((item) => item.word === '?');
 }

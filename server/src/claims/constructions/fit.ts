@@ -180,7 +180,17 @@ const plain = (items: readonly Item[], from: number, to: number): boolean =>
   to - from <= 8 &&
   items
     .slice(from, to)
-    .every(({ word, deviceNoun }) => ON_THE_WAY.has(word) || deviceNoun === true || THROUGH.has(word));
+    .every(
+      ({ word, deviceNoun }, i) =>
+        ON_THE_WAY.has(word) || deviceNoun === true || THROUGH.has(word) || aside(items, from + i),
+    );
+
+/** "A 6 Fr catheter, though, slides down …": a word set off by commas. */
+const aside = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === ','
+    ? ASIDE.test(items[i + 1]?.word ?? '') || ASIDE.test(items[i - 1]?.word ?? '')
+    : ASIDE.test(items[i]!.word) && items[i - 1]?.word === ',' && items[i + 1]?.word === ',';
+const ASIDE = /^(?:though|however|too|naturally|admittedly|surprisingly|conversely|meanwhile)$/;
 
 /** "the 5 Fr slides through the 6 Fr sheath", "pass a 0.035 in wire through the 18 G". */
 function goes(items: readonly Item[], left: Group, right: Group): Order | undefined {

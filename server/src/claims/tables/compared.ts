@@ -8,11 +8,12 @@ import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { STRUCK_HEADER } from '../text/scenes.ts';
 import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 
-/** A cell that opens "thinner than 3-0" speaks of the row's first size. */
+/** A cell that opens "thinner than 3-0" speaks of the row's first size, which may stand behind what it is for. */
 export function comparisons(row: Row): ComparisonClaim[] {
-  const subject = sole(row[0]);
+  const first = row.findIndex((read) => read?.items.some((item) => item.kind === 'size'));
+  const subject = first < 0 || first > 1 ? undefined : sole(row[first]);
   if (!subject) return [];
-  return row.slice(1).flatMap((read) => {
+  return row.slice(first + 1).flatMap((read) => {
     const other = sole(read);
     const word = read
       ? measuredWords(read.items).find((m) => m.at <= 1 && m.degree === 'comparative')

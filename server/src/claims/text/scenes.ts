@@ -16,6 +16,7 @@ import { placed } from './place.ts';
 import { quotationSpans } from './quotations.ts';
 import { type Scene, wordsOf } from './scene.ts';
 import { type Sentence, splitSentences } from './sentences.ts';
+import { repliesInTalk } from './talk.ts';
 import { isTruthItem, lineKeys, truthKey } from './truth-keys.ts';
 
 /** A passage read once: items, sentences, quotation spans. */
@@ -101,8 +102,10 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
   const reported = inStruckColumn(note, reads, read);
   // Most sentences claim nothing, and nobody asks of them what takes long to find out.
   const system = lazy(() => systemOf(reads, read, headings) ?? labelSystem(note, reads, read));
-  const option = lazy(() =>
-    isOption(read, around.lead, headingAbove(note, reads, read), inTest(note, reads, read)),
+  const option = lazy(
+    () =>
+      !repliesInTalk(note, passage) &&
+      isOption(read, around.lead, headingAbove(note, reads, read), inTest(note, reads, read)),
   );
   const truth = lazy(() => isTruthItem(read, around.lead, headings));
   const key = lazy(() => truthKey(note, reads, read, truth()));

@@ -27,11 +27,11 @@ export const millimetres: Notation = {
   title: 'Millimetres',
   about: 'A diameter, bore or needle length in mm; decimal point or comma.',
   system: 'millimetre',
-  pattern: `(?<!±)(?<!±[\\s])${BEFORE}(?:${series(TOLERATED, 5)})[\\s]?-?(?:${alternation(MILLIMETRE_WORDS)})${AFTER}(?![²³23]|[\\s]?hg)`,
+  pattern: `(?<!±)(?<!±[\\s])${BEFORE}(?:${series(TOLERATED, 5)})(?:[\\s]?-?|[\\s]of[\\s]a[\\s](?=millim))(?:${alternation(MILLIMETRE_WORDS)})${AFTER}(?![²³23]|[\\s]?hg)`,
   anyCase: true,
   // "1/3 mm" is a fraction, no list of two.
   read: (text) => (/^1[/⁄][0-9]/.test(text) ? [] : readSeries(withoutTolerance(text), NUMBER, plausible)),
-  examples: ['4.7 mm', '0,85 mm', '25mm', '0.20–0.249 mm', '25-mm'],
+  examples: ['4.7 mm', '0.4 of a millimetre', '0,85 mm', '25mm', '0.20–0.249 mm', '25-mm'],
   counterExamples: ['120 mmHg', '5 mm2'],
 };
 
@@ -61,14 +61,18 @@ export const needleProductBare: Notation = {
   counterExamples: ['0.9% × 100', '10 × 10', '0.5 x 2 mL'],
 };
 
-const MEASURE = '(?:outside|inside|outer|inner|across|wide|OD|ID|od|in[\\s]diameter)';
+const MEASURE =
+  '(?:outside|inside|outer|inner|across|wide|OD|ID|od|in[\\s]diameter|in[\\s]millimet(?:re|er)s)';
+/** "In millimetres it comes to 1.8". */
+const UNIT_FIRST =
+  "[Ii]n[\\s]millimet(?:re|er)s,?[\\s](?:(?:it|that|this|which)[\\s](?:is|comes[\\s](?:to|out[\\s]at)|makes|works[\\s]out[\\s](?:at|as|to)|would[\\s]be)|that's|it's)[\\s](?:about[\\s]|roughly[\\s]|some[\\s]|just[\\s](?:over[\\s]|under[\\s])?)?";
 
 export const millimetresMeasured: Notation = {
   id: 'millimetres-measured',
   title: 'Diameter without its unit',
   about: 'A decimal that says what it measures, beside a size or millimetres: 0.72 outside, OD 1.27.',
   system: 'millimetre',
-  pattern: `${BEFORE}(?:[0-9]{1,2}[.,][0-9]{1,3}(?=[\\s]${MEASURE}(?![0-9A-Za-zÀ-ÿ]))|(?:OD|O\\.D\\.|[Oo]uter[\\s]diameter|[Oo]utside[\\s]diameter|[Ii]nner[\\s]diameter|[Ii]nside[\\s]diameter)[\\s](?:is[\\s]|of[\\s])?[0-9]{1,2}[.,][0-9]{1,3}${AFTER_NUMBER}(?![\\s]?(?:[cm]m|in)))`,
+  pattern: `${BEFORE}(?:[0-9]{1,2}[.,][0-9]{1,3}(?=[\\s]${MEASURE}(?![0-9A-Za-zÀ-ÿ]))|(?:(?:OD|O\\.D\\.|[Oo]uter[\\s]diameter|[Oo]utside[\\s]diameter|[Ii]nner[\\s]diameter|[Ii]nside[\\s]diameter)[\\s](?:is[\\s]|of[\\s])?|${UNIT_FIRST})[0-9]{1,2}[.,][0-9]{1,3}${AFTER_NUMBER}(?![\\s]?(?:[cm]m|in)))`,
   contextual: true,
   anyCase: false,
   read: (text) => {
@@ -76,7 +80,7 @@ export const millimetresMeasured: Notation = {
     const { value, decimals } = readNumber(match[0])!;
     return [{ start: match.index, end: text.length, values: [value], decimals }];
   },
-  examples: ['OD 1.27', 'outer diameter of 4.7'],
+  examples: ['OD 1.27', 'outer diameter of 4.7', 'In millimetres it comes to 0.46'],
   counterExamples: ['OD 2 tablets', 'outer diameter 4.7 cm'],
 };
 

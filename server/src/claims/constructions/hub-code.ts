@@ -40,22 +40,28 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
   if (here) return here === 'both' ? undefined : here;
   // "pink = 18 G, green = 21 G (needle)": the line speaks of needles itself, whatever came before.
   if (codeFor(scene.items) === 'needle') return undefined;
+  const vein = scene.items.some(({ word }) => VEIN.test(word));
+  const fits = (found: Device | 'both' | undefined) =>
+    found === 'both' || (vein && found === 'needle') ? undefined : found;
   for (const sentence of [...scene.before].reverse()) {
     const found = codeFor(sentence.items);
     if (found && anotherEntry(scene, sentence.start)) return undefined;
-    if (found) return found === 'both' ? undefined : found;
+    if (found) return fits(found);
   }
   // A lead-in or the passage before settles it only when it speaks of one code; then the nearest heading.
   const around = codeFor(scene.context.flatMap((sentence) => sentence.items));
   if (around && around !== 'both') {
     const above = headingCode(scene);
-    return above && above !== around ? undefined : around;
+    return above && above !== around ? undefined : fits(around);
   }
   const heading = tableCode(scene) ?? headingCode(scene);
-  if (heading || scene.headings.some((title) => ANOTHER_SUBJECT.test(title))) return heading;
+  if (heading || scene.headings.some((title) => ANOTHER_SUBJECT.test(title))) return fits(heading);
   const told = g.mentions[0]!.device;
   return told === 'needle' || told === 'winged-set' ? undefined : told;
 }
+
+/** "ear vein, 24 or 26": a vein takes a needle or a cannula, whatever was injected into muscle before. */
+const VEIN = /^(?:veins?|venous)$/;
 
 /** "Mrs E: butterfly 23 G, blue wings.", and on the next line "Mr F: 24 G yellow": a line of a list of people is about its own thing. */
 function anotherEntry({ passage, sentence }: Scene, before: number): boolean {

@@ -6,6 +6,7 @@ import { bodiesIn } from './entries.ts';
 import { readGrid } from './grids.ts';
 import { linesOf } from './lines.ts';
 import { LETTERS_FROM, markerNumber, numberIn, type Piece, piece, placeOf, seriesNumber } from './piece.ts';
+import { spokenIn } from './spoken.ts';
 import { saidIn } from './verdicts.ts';
 
 export interface Entry {
@@ -135,7 +136,8 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
     (before !== undefined && before.text.length < LONGEST_LEAD && KEY_LEAD.test(before.text)) ||
     mostlyEntries(passage.text) ||
     counted(passage.text) ||
-    (!passage.list?.ordered && saidIn(passage.text).length > 0)
+    (!passage.list?.ordered && saidIn(passage.text).length > 0) ||
+    (!passage.list && spokenIn(passage).length > 0)
   );
 }
 
@@ -215,6 +217,8 @@ function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entr
   const said = saidIn(text.slice(line.start));
   for (const { number, answer, at, end } of said)
     add(table, number, answer, piece(read, line.start + at, line.start + end));
+  for (const { number, answer, at, end } of spokenIn(read.passage))
+    if (at >= line.start && at < line.end) add(table, number, answer, piece(read, at, end));
   if ((bodies.length < 2 || first === line.end) && said.length === 0)
     from(ENTRY, (match) => [Number(match[1]), match[2]!]);
   from(LETTERED_TRUTH, (match) => [LETTERS_FROM + placeOf(match[1]!), match[2]!]);

@@ -7,6 +7,7 @@ import { OPTION_LEAD } from '../words/frames.ts';
 import { linesOf } from './lines.ts';
 import { labelNumber, letterNumber, markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
 import { slashed } from './slashed.ts';
+import { wordNumber } from './spoken.ts';
 
 export interface Quiz {
   readonly question: Piece;
@@ -121,6 +122,7 @@ function quizAt(
     return undefined;
   const number =
     labelNumber(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
+    wordNumber(read.passage.text.slice(bounds.start, bounds.start + 20)) ??
     writtenNumber(note, reads, read) ??
     place;
   const first = options[0]!;
@@ -152,7 +154,7 @@ function stemOf(read: Read, bounds: Span, asking: Sentence | undefined): number 
 /** Without a question mark the stem ends where the first lettered choice begins. */
 function stemEnd(read: Read, { start, end }: Span): number {
   const text = read.passage.text.slice(start, end);
-  const first = /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+|\n(?=A \S)|:(?=\s+A \S)/.exec(text);
+  const first = /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+|\n(?=A,? \S)|:(?=\s+A,? \S)/.exec(text);
   return first && first.index > 0 ? start + first.index : end;
 }
 
@@ -231,7 +233,11 @@ const KEY_OPENS = /^\W*(?:(?:right |correct |model )?answers?|key|ans|solutions?
 function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
   const text = read.passage.text.slice(0, within.end);
   const marked = lettersIn(text, within.start, SPEAKERS.test(text) ? BRACKETED : LETTER, already);
-  const starts = marked.length > 0 ? marked : bareLetters(text, within.start, already);
+  const starts =
+    marked.length > 0
+      ? marked
+      : (some(lettersIn(text, within.start, COMMA_LETTER, already), already) ??
+        bareLetters(text, within.start, already));
   if (starts.length === 0 || (already > 0 && starts[0]!.at > 2)) return [];
   return starts.map(({ body }, i) => piece(read, body, endOf(text, body, starts[i + 1]?.at ?? text.length)));
 }
@@ -253,6 +259,13 @@ function lettersIn(text: string, from: number, pattern: RegExp, already: number)
   }
   return starts;
 }
+
+/** "A, 18 G. B, 22 G. C, 24 G.": read out loud, each letter after a stop and before a comma. */
+const COMMA_LETTER = /(^\s*|[.?!:;\n]\s*)([A-F]),\s+(?=\S)/g;
+
+/** One letter with a comma may be anything. */
+const some = (starts: Start[], already: number): Start[] | undefined =>
+  starts.length + already >= 2 ? starts : undefined;
 
 const BARE_LETTER = /(^|\s)([A-F])\s+(?=\S)/g;
 

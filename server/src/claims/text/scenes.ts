@@ -388,8 +388,8 @@ const SORTS_TRUTH = /\b(?:true|correct|right|hold|apply)\b/i;
 const asks = (lead: Sentence | undefined): boolean =>
   lead !== undefined && (lead.close === '?' || OPTION_LEAD.test(wordsOf(lead)));
 
-/** "24 Fr measures: A 6 mm  B 8 mm  C 12 mm". */
-const CAPITALS = /[:?][ \t]*A \S[^\n]*\sB \S[^\n]*\sC \S/;
+/** "24 Fr measures: A 6 mm  B 8 mm  C 12 mm", or with a comma after each letter. */
+const CAPITALS = /[:?][ \t]*A,? \S[^\n]*\sB,? \S[^\n]*\sC,? \S/;
 
 const LETTERED = /^\(?[A-Ea-e][).]\s/;
 /** Choices on lines of their own below their question, in one passage. */

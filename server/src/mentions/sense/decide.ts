@@ -43,7 +43,9 @@ export const RULES: Readonly<Record<string, Rule>> = {
   'needle-slash': (place, match) =>
     besideGauge(place) ? size('millimetre', 'gauge-by-length', match) : NOTHING,
   'millimetres-measured': (place, match) =>
-    sizedBeside(place) ? size('millimetre', 'diameter-word', match) : NOTHING,
+    sizedBeside(place) || (/millimet/.test(match) && place.scene.devices.length > 0)
+      ? size('millimetre', 'diameter-word', match)
+      : NOTHING,
   'needle-product-bare': (place, match) =>
     ofNeedle(place) ? size('millimetre', 'gauge-by-length', match) : NOTHING,
   'inch-fraction': (place, match) => (afterGauge(place) ? size('inch', 'gauge-by-length', match) : NOTHING),

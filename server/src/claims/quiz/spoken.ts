@@ -1,0 +1,39 @@
+/** Keys read out loud: "For number one you should have C. Number two was A. Three, B. And the last one, five, is A." */
+import { matchesOf } from '../../notes/index.ts';
+import type { Passage } from '../../notes/model.ts';
+import { remembered } from '../text/remember.ts';
+import type { Said } from './verdicts.ts';
+
+const COUNTED = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+const WORDS = COUNTED.join('|');
+
+const LABEL = new RegExp(`^[\\s*_(]*(?:q(?:uestion)? |number )?(${WORDS})[.:)][\\s*_]`, 'i');
+
+/** "Three. A blue cannula is: …": a question counted in words. */
+export const wordNumber = (text: string): number | undefined => numberOf(LABEL.exec(`${text} `)?.[1]);
+
+const numberOf = (word: string | undefined): number | undefined => {
+  const place = COUNTED.indexOf((word ?? '').toLowerCase());
+  return place < 0 ? undefined : place + 1;
+};
+
+const SPOKEN = new RegExp(
+  `(?:^|[\\s(;,.])(${WORDS}|\\d{1,2})(?:,? ?(?:is|was|it's|it is|(?:you|we|they|that|it) (?:should|ought to|must) (?:be|have(?: been| put| written)?)|should (?:be|have been|read|say)|needs?|wants?|goes to|the answer (?:is|was)|=|:),?|,)? (?:the letter |letter |option |answer |choice )?([A-F])(?=[.,;!)]|\\s*$|\\n)`,
+  'gi',
+);
+const LONGEST = 700;
+const FEWEST = 3;
+
+/** What a short passage says of three questions or more, each by its number and a capital. */
+export const spokenIn = remembered(({ text }: Passage): Said[] => {
+  if (text.length > LONGEST || !/\b[B-F][.,;!)]/.test(text)) return [];
+  const said = matchesOf(text, SPOKEN).flatMap((match): Said[] => {
+    const [whole, counted, letter] = match as unknown as [string, string, string];
+    const number = numberOf(counted) ?? Number(counted);
+    if (letter < 'A' || letter > 'F' || !Number.isFinite(number)) return [];
+    const end = match.index! + whole.length;
+    return [{ number, answer: letter.toLowerCase(), at: end - 1, end }];
+  });
+  const rising = said.every(({ number }, i) => i === 0 || number > said[i - 1]!.number);
+  return said.length >= FEWEST && rising ? said : [];
+});

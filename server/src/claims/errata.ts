@@ -44,6 +44,15 @@ export function correctionAt(items: readonly Item[]): number | undefined {
   return forRead(items);
 }
 
+/** "should read 22 G, blue (printed: 22 G, yellow)": in brackets behind what holds stands what was struck. */
+export function printedAt(items: readonly Item[], cut: number): number {
+  const at = items.findIndex(
+    (item, i) => i > cut && item.word === '(' && PRINTED.test(items[i + 1]?.word ?? ''),
+  );
+  return at < 0 ? items.length : at;
+}
+const PRINTED = /^(?:printed|misprinted|was|previously|formerly|originally|wrongly|instead|not)$/;
+
 /** "get a second line in": a cannula, not a line of the text, which has a number or is pointed at. */
 const aDevice = (items: readonly Item[], i: number): boolean =>
   items[i]!.word === 'line' &&

@@ -72,8 +72,38 @@ const HELD_RIGHT =
 const OF_TWO_MINDS =
   /^(?:not|no|never|notic(?:ed|es|ing)|spott(?:ed|ing)|spots|seeing|saw|finding|found|correcting|corrected|challeng(?:ed|ing)|question(?:ed|ing)|wrong|wrongly|mistaken|mistakenly|mistake|but|however|though|although|lost|deducted|half|whether|which\?|incorrect|incorrectly|nobody|none)$/;
 
+/** "24 G is wider than 22 G. → 24 G is narrower than 22 G.": the arrow leads to the same sizes, said right. */
+export function arrowed({ items, after: [next] }: Scene): boolean {
+  if (!ARROW.test(next?.items[0]?.word ?? '')) return false;
+  const own = new Set(sizesIn(items));
+  return sizesIn(next!.items).some((size) => own.has(size));
+}
+const ARROW = /^(?:→|⇒|➜|➔|->|=>)$/;
+const sizesIn = (items: readonly Item[]): string[] =>
+  items.flatMap(({ mention }) => mention?.sizes.map(({ system, value }) => `${system} ${value}`) ?? []);
+
 /** "Ben is right.": two people said two things, and only one of them holds. */
-export const disputed = (scene: Scene): boolean => speaks(scene.items) && settles(scene);
+export const disputed = (scene: Scene): boolean =>
+  speaks(scene.items) && (settles(scene) || contested(scene));
+
+/** "Gus: 8 Fr is 2.7 mm. Hal: 8 Fr is 24 mm.": two people on one line, each with a measure of the same size. */
+function contested({ items, before, after, passage, sentence }: Scene): boolean {
+  const own = sizesIn(items)[0];
+  const line = own === undefined ? undefined : lineAt(passage, sentence.start);
+  return [before.at(-1), after[0]].some(
+    (other) =>
+      line !== undefined &&
+      other !== undefined &&
+      other.start >= line.start &&
+      other.end <= line.end &&
+      named(items) &&
+      named(other.items) &&
+      items[0]!.word !== other.items[0]!.word &&
+      sizesIn(other.items)[0] === own,
+  );
+}
+const named = ([who, colon]: readonly Item[]): boolean =>
+  who?.capital === true && who.kind === 'word' && !who.deviceNoun && !who.colour && colon?.word === ':';
 
 /** "Ann says", "Ben thinks", "Ann:". */
 const speaks = (items: readonly Item[]): boolean =>
@@ -82,7 +112,8 @@ const SAYS = /^(?:says?|said|thinks?|thought|:|insists?|claims?|reckons?|writes?
 
 function settles({ after, next }: Scene): boolean {
   const following = [...after, ...(next ? [next] : [])];
-  return following.some(({ items: [who, verb, how, ...rest] }) => {
+  return following.some(({ items }) => {
+    const [who, verb, how, ...rest] = items[0]?.word === 'only' ? items.slice(1) : items;
     if (who?.capital !== true) return false;
     if (verb?.word === 'wins' && (how ? 1 : 0) + rest.length <= 1) return true;
     const right = /^(?:is|was)$/.test(verb?.word ?? '') && /^(?:right|correct)$/.test(how?.word ?? '');

@@ -3,7 +3,7 @@ import { compound } from './compound.ts';
 import { conditional } from './conditional.ts';
 import type { Reading } from './constructions/model.ts';
 import { onceSaid } from './errata.ts';
-import { disputed, endorsed, framed, graded, oddOneOut, onlyOne } from './framing.ts';
+import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne } from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
@@ -46,7 +46,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
         ? whole(scene, reading)
         : frame;
   const held = endorsed(scene, reading);
-  if ((!held && graded(scene)) || disputed(scene) || onlyOne(scene) || oddOneOut(scene)) return 'quoted';
+  if ((!held && graded(scene)) || disputed(scene) || arrowed(scene) || onlyOne(scene) || oddOneOut(scene)) return 'quoted';
   if (rejected(scene) || mistake(scene, reading)) return 'quoted';
   if (!held && reported(scene, reading) && !(reading.claim.kind === 'existence' && packed(scene, reading)))
     return 'quoted';

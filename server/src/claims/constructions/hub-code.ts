@@ -132,18 +132,12 @@ function ownStretch(items: readonly Item[], c: Colour, g: Group): readonly Item[
 
 /** What the table right above is about, by the paragraph that leads into it. */
 function tableCode({ note, passage }: Scene): Device | undefined {
-  const table = note.passages[passage.index - 1]?.cell?.table;
-  const lead = passage.cell || table === undefined ? undefined : note.tables[table]?.leadIn;
-  const found =
-    lead === undefined
-      ? undefined
-      : codeOf(
-          (note.passages[lead]?.text ?? '')
-            .toLowerCase()
-            .slice(0, 400)
-            .split(/[^a-z0-9-]+/)
-            .map((word) => ({ word })),
-        );
+  const table = note.tables[note.passages[passage.index - 1]?.cell?.table ?? -1];
+  if (passage.cell || table?.leadIn === undefined) return undefined;
+  // A table with a column for each settles for none of them.
+  const told = [table.leadIn, ...table.rows[0]!].map((index) => note.passages[index]?.text.slice(0, 400) ?? '');
+  const words = told.join(' ').toLowerCase().split(/[^a-z0-9-]+/);
+  const found = codeOf(words.map((word) => ({ word })));
   return found === 'both' ? undefined : found;
 }
 

@@ -355,6 +355,7 @@ const JOINS = new Set([
 
 /** The longest run of sizes with nothing but joining words between, outside the cue. */
 function longestRun(items: readonly Item[], cue: Cue): Group[] {
+  if (rearranged(items)) return [];
   let best: Group[] = [];
   let run: Group[] = [];
   for (const group of groups(items)) {
@@ -369,6 +370,14 @@ function longestRun(items: readonly Item[], cue: Cue): Group[] {
     if (count(run) > count(best)) best = run;
   }
   return count(best) >= 3 ? split(best) : [];
+}
+
+/** "27 G, 16 G, 22 G → 16 G, 22 G, 27 G": one arrow among commas leads from the row that was given to the row put in order. */
+function rearranged(items: readonly Item[]): boolean {
+  const arrow = items.findIndex(({ word }) => word === '→' || word === '⇒');
+  if (arrow < 0) return false;
+  const commas = (part: readonly Item[]) => part.filter(({ word }) => word === ',').length;
+  return commas(items.slice(0, arrow)) > 1 && commas(items.slice(arrow)) > 1;
 }
 
 /** A range counts for both its ends. */

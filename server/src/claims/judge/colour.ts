@@ -23,7 +23,7 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
   const size = claim.size.sizes[0];
   if (!size || claim.size.sizes.length > 1) return cannotTell('', '');
   const says = phrase(COLOUR.says, { size: label(size), colour: claim.colour });
-  const codes = codesFor(size, claim);
+  const codes = codesFor(size, claim, note);
   // With no device said, a size that only one code has is of that code: there is no 25 G in the list of cannulas.
   const known = codes.flatMap((code) => {
     const row = colourOf(code, size.value);
@@ -82,14 +82,25 @@ function elsewhere(code: ColourCode, size: Size, claim: ColourClaim, says: Part)
   };
 }
 
-function codesFor(size: Size, claim: ColourClaim): ColourCode[] {
-  const device = claim.device ?? toldDevice(size, claim.size.device);
+function codesFor(size: Size, claim: ColourClaim, note: Note): ColourCode[] {
+  const device =
+    claim.device ?? (underNeedles(note, claim) ? undefined : toldDevice(size, claim.size.device));
   const code = device ? colourCodeOf(device) : undefined;
   const fits = (one: ColourCode) => one.startsWith('ISO') === (size.system === 'needle-gauge');
   if (code) return fits(code) ? [code] : [];
   if (size.system !== 'needle-gauge' || (device && device !== 'catheter')) return [];
   return (Object.keys(COLOURS) as ColourCode[]).filter(fits);
 }
+
+/** A line without a thing of its own below a heading of needles: the cannulas that a paragraph above spoke of are left behind. */
+function underNeedles({ text }: Note, { focus }: ColourClaim): boolean {
+  const from = text.lastIndexOf('\n#', focus.start);
+  const heading = from < 0 ? '' : text.slice(from + 1, text.indexOf('\n', from + 1));
+  if (!NEEDLES.test(heading) || CANNULAS.test(heading)) return false;
+  return !CANNULAS.test(text.slice(text.lastIndexOf('\n', focus.start) + 1, focus.end));
+}
+const NEEDLES = /\bneedles?\b/i;
+const CANNULAS = /\b(?:cannula\w*|iv|drips?|lines?)\b/i;
 
 /**
  * The thing that the surroundings give the size. A hub is said of needles and cannulas alike: without a word for either,

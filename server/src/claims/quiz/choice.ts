@@ -190,6 +190,9 @@ export function coloured(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyR
   const size = choiceOperand(asked.length === 1 ? key.chosen : question, question);
   const colour = asked.length === 1 ? asked[0]!.colour : chosen.length === 1 ? chosen[0]!.colour : undefined;
   if (!size || !colour || (asked.length === 1 && chosen.length > 0)) return undefined;
+  // "Eighteen?" "Pink is 20 G.": the colour belongs to the size that the reply names.
+  if (asked.length === 0 && groups(key.chosen.items).length > 0 && groups(question.items).length > 0)
+    return undefined;
   const device = codeOf(question.items) ?? codeOf(key.chosen.items);
   if (device === 'both') return undefined;
   const claim: ColourClaim = {

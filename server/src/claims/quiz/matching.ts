@@ -105,12 +105,17 @@ const together = (numbers: readonly Thing[], letters: readonly Thing[]): boolean
   return near && from.path.join() === to.path.join();
 };
 
+/** "1 a) 14 b) 16": the parts of a question of another section, no letters for the numbers of this one. */
+const parted = ({ read, span }: Piece): boolean =>
+  /^\) *(?:\d|[^\n]{1,40}[a-f]\) )/.test(read.passage.text.slice(span.end, span.end + 48));
+
 /** The numbered thing and the one that the key gives it, read as one statement. */
 function joinedBy(thing: Thing, letters: readonly Thing[], desk: Desk, answers: Answers): KeyReading[] {
   const entry = answers.find(thing.label, thing.body.read);
   const other = entry && /^[a-h]$/.test(entry.answer) ? letters[placeOf(entry.answer)] : undefined;
   const scene = sceneOf(desk, thing.body);
-  if (!entry || !other || !scene || entry.at.read.passage.index < thing.body.read.passage.index) return [];
+  if (!entry || !other || !scene || parted(entry.at)) return [];
+  if (entry.at.read.passage.index < thing.body.read.passage.index) return [];
   const claims = readAs(scene, [...thing.body.items, mark(':'), ...other.body.items]).filter(({ kind }) =>
     KINDS.has(kind),
   );

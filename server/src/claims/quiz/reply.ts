@@ -308,11 +308,21 @@ function happens(pair: Pair, desk: Desk): KeyReading[] | undefined {
 
 /** A whole statement with a size of its own after another statement mends it: the two are not one sentence. */
 function mends({ question, reply }: Pair): boolean {
+  if (suggests(question.items) && (reply.items.some((item) => item.colour) || /\d/.test(textOf(reply.items))))
+    return true;
   const asks = question.items.some((item) => item.word === '?' || item.word === ':');
   const { text } = question.read.passage;
   const closed = /[.!]["”’*_)]*$/.test(text.slice(question.span.start, question.span.end).trimEnd());
   return !asks && closed && groups(reply.items).length > 1;
 }
+
+/** "Then a pink cannula is an 18?": a size and its colour, put forward; a reply with another of either mends it. */
+const suggests = (items: readonly Item[]): boolean =>
+  items.at(-1)?.word === '?' &&
+  items.some((item) => item.colour) &&
+  groups(items).length === 1 &&
+  !WHICH.test(textOf(items));
+const WHICH = /\b(?:which|what|how|where|who|name|or)\b/;
 
 /** In talk the thing in the hand may be any: without a device named the colour must be wrong in every code. */
 function anyCode(found: KeyReading[] | undefined): KeyReading[] | undefined {

@@ -4,7 +4,7 @@ import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage } from '../../notes/model.ts';
 import type { Device, Size, System } from '../../sizes/model.ts';
 import { corrected } from '../corrected.ts';
-import { correctionAt, ofErrata } from '../errata.ts';
+import { correctionAt, ofErrata, printedAt } from '../errata.ts';
 import { type Answers, answersOf } from '../quiz/answers.ts';
 import { labelNumber, markerNumber, type Piece } from '../quiz/piece.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
@@ -221,6 +221,7 @@ interface Part {
 function splitErratum(sentence: Sentence, earlier: Sentence | undefined, errata: boolean): Part[] {
   const built = errata ? corrected(sentence.items, earlier?.items ?? []) : undefined;
   const cut = correctionAt(sentence.items);
+  const printed = cut === undefined ? undefined : printedAt(sentence.items, cut);
   if (cut === undefined && !built) return [{ sentence }];
   const part = (items: readonly Item[], erratum: 'struck' | 'holds'): Part[] =>
     items.length === 0
@@ -233,7 +234,11 @@ function splitErratum(sentence: Sentence, earlier: Sentence | undefined, errata:
     ];
   return cut === undefined
     ? [{ sentence }]
-    : [...part(sentence.items.slice(0, cut), 'struck'), ...part(sentence.items.slice(cut + 1), 'holds')];
+    : [
+        ...part(sentence.items.slice(0, cut), 'struck'),
+        ...part(sentence.items.slice(cut + 1, printed), 'holds'),
+        ...part(sentence.items.slice(printed), 'struck'),
+      ];
 }
 
 /** A cell under "Printed", "Wrong", "Was": what stands there is reported, not taught. */
@@ -250,7 +255,7 @@ function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean
 const CALLED_FALSE = /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|not true|not so)\s*[,;:.(–—-]\s*\w/i;
 
 export const STRUCK_HEADER =
-  /^(?:for(?=\W*$)|printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|instead of|not this|don't)\b/i;
+  /^(?:for(?=\W*$)|printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|(?:i|we|she|he) (?:had |first |once |always )?(?:thought|believed|assumed|guessed|used to think)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|instead of|not this|don't)\b/i;
 
 /** A passage without sizes, systems, colours, points or materials claims nothing of ours. */
 const speaks = (read: Read): boolean =>
@@ -281,6 +286,7 @@ function nextSentence(reads: readonly Read[], read: Read): Sentence | undefined 
 
 /** The one system that the sizes of this passage, else its headings, else its lead-in speak of. */
 function systemOf(reads: readonly Read[], read: Read, headings: readonly string[]): System | undefined {
+  if (apart(read)) return undefined;
   const own = systemsOf(read.items);
   if (own.size > 0) return own.size === 1 ? [...own][0] : undefined;
   for (const heading of [...headings].reverse()) {
@@ -292,6 +298,13 @@ function systemOf(reads: readonly Read[], read: Read, headings: readonly string[
     for (const system of systemsOf(reads[i]!.items)) near.add(system);
   return near.size === 1 ? [...near][0] : undefined;
 }
+
+/** "URINE. 12 white …": a paragraph with a title of its own leaves what was spoken of above. */
+const apart = ({ passage, items }: Read): boolean =>
+  LABELLED.test(passage.text.slice(0, 24)) &&
+  !items.slice(0, 3).some((item) => item.deviceNoun || item.system) &&
+  !items.some((item) => item.system || (item.mention && /[a-z]/i.test(item.word)));
+const LABELLED = /^\W{0,3}[A-Z]{3,}(?: [A-Z]+)?[.:]/;
 
 /** In a cell, the scale that the label of its row names. */
 function labelSystem(note: Note, reads: readonly Read[], { passage }: Read): System | undefined {
@@ -370,16 +383,18 @@ const PUT_FORWARD = /(?:^|\n)\W{0,3}(?:statement (?:\d|[a-d]|i{1,3})|assertion(?
 
 /** A statement whose box is empty where the box of one beside it is ticked: not the one that holds. */
 function leftEmpty(reads: readonly Read[], { passage }: Read): boolean {
-  if (passage.list?.checked !== false || !/\b(?:is|are|equals|means|measures)\b/.test(passage.text))
+  if (passage.list?.checked !== false || !STATES.test(passage.text))
     return false;
   const around = reads.slice(Math.max(0, passage.index - NEAR), passage.index + NEAR + 1);
   return around.some(
     ({ passage: { list, text } }) =>
       list?.list === passage.list?.list &&
       list?.checked === true &&
-      /\b(?:is|are|equals|means|measures)\b/.test(text),
+      STATES.test(text),
   );
 }
+/** What a statement in a box has. */
+const STATES = /[=<>]|\b(?:is|are|equals|means|measures|than|runs?|flows?|goes)\b/;
 const NEAR = 6;
 
 /** "Mark the true ones": a box left empty asserts nothing. */

@@ -82,6 +82,23 @@ const ARROW = /^(?:→|⇒|➜|➔|->|=>)$/;
 const sizesIn = (items: readonly Item[]): string[] =>
   items.flatMap(({ mention }) => mention?.sizes.map(({ system, value }) => `${system} ${value}`) ?? []);
 
+/** "2-0 is two sizes thicker than 0." "It is one size thinner.": a short reply turns the word round. */
+export function turnedBack({ items, after, next: following }: Scene, { at }: Reading): boolean {
+  const next = after[0] ?? following;
+  const said = items[at]?.magnitude;
+  if (!said || !next || next.items.length > 8 || sizesIn(next.items).length > 0) return false;
+  if (!/^(?:it|they|no|actually)(?:'s)?$/.test(next.items[0]?.word ?? '')) return false;
+  const words = next.items.flatMap(({ magnitude }) => (magnitude ? [magnitude] : []));
+  const [word] = words;
+  return (
+    words.length === 1 &&
+    word!.degree === 'comparative' &&
+    said.degree === 'comparative' &&
+    word!.axis === said.axis &&
+    word!.sign !== said.sign
+  );
+}
+
 /** "Ben is right.": two people said two things, and only one of them holds. */
 export const disputed = (scene: Scene): boolean =>
   speaks(scene.items) && (settles(scene) || contested(scene));

@@ -3,7 +3,7 @@ import { compound } from './compound.ts';
 import { conditional } from './conditional.ts';
 import type { Reading } from './constructions/model.ts';
 import { onceSaid } from './errata.ts';
-import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne } from './framing.ts';
+import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turnedBack } from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import type { Stance } from './model.ts';
 import type { Item } from './text/items.ts';
@@ -46,7 +46,15 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
         ? whole(scene, reading)
         : frame;
   const held = endorsed(scene, reading);
-  if ((!held && graded(scene)) || disputed(scene) || arrowed(scene) || onlyOne(scene) || oddOneOut(scene)) return 'quoted';
+  if (
+    (!held && graded(scene)) ||
+    disputed(scene) ||
+    arrowed(scene) ||
+    turnedBack(scene, reading) ||
+    onlyOne(scene) ||
+    oddOneOut(scene)
+  )
+    return 'quoted';
   if (rejected(scene) || mistake(scene, reading)) return 'quoted';
   if (!held && reported(scene, reading) && !(reading.claim.kind === 'existence' && packed(scene, reading)))
     return 'quoted';
@@ -67,7 +75,11 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
 
 /** A denial of the whole sentence reaches a claim that is all it says. */
 const whole = ({ items }: Scene, { claim }: Reading): Stance =>
-  compound(items, claim.kind) ? 'hedged' : 'denied';
+  compound(items, claim.kind) || (claim.kind === 'colour' && items.some(({ word }) => ALWAYS.test(word)))
+    ? 'hedged'
+    : 'denied';
+/** "Pink is always 20 G": false because there are other things that are pink. */
+const ALWAYS = /^(?:always|necessarily|invariably|only|any|every|all)$/;
 
 /** "If the number is higher the needle is thinner": the condition is part of the rule. */
 const generalRule = (scene: Scene, { claim }: Reading): boolean =>

@@ -138,10 +138,18 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     return [];
   if (unlikely(items, left, right) || tooWide(items, left, right) || otherMeasure(items, left, right))
     return [];
+  if (clauseOfItsOwn(items, right, between)) return [];
   if (oneOf(items, left) || attributive(items, right)) return [];
   if (crossedLength(items, left) || crossedLength(items, right)) return [];
   return equate(scene, left, right);
 }
+
+/** "the 14 G was a needle, the 12 Fr a line": the verb is said once, and the second size has a thing of its own. */
+const clauseOfItsOwn = (items: readonly Item[], right: Group, between: readonly Item[]): boolean =>
+  between.at(-1)?.word === 'the' &&
+  between.at(-2)?.word === ',' &&
+  between.some((item) => item.deviceNoun) &&
+  /^an?$/.test(items[right.to + 1]?.word ?? '');
 
 /** "1 → 12 Fr", and on the next line "2 → 7 mm": the answer to another question. */
 function countedAnew({ passage, items }: Scene, left: Group, right: Group): boolean {

@@ -2,6 +2,7 @@
 import type { Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Claim, ColourClaim, EquivalenceClaim, Operand, OrderClaim, Stance } from '../model.ts';
+import { sorts } from '../stance.ts';
 import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import type { Measured } from '../text/magnitudes.ts';
@@ -51,7 +52,7 @@ export function choiceOperand(piece: Piece, question?: Piece): Operand | undefin
 }
 
 const NEGATED =
-  /\b(?:except|false|wrong|mistaken|inaccurate|incorrect|untrue|least likely|isn't|aren't)\b|\b(?:is|are|does|do|would|should|will) not\b|\bnot (?:true|correct)\b/;
+  /\b(?:except|all but one|odd one(?: out)?|false|wrong|mistaken|inaccurate|incorrect|untrue|least likely|isn't|aren't)\b|\b(?:is|are|does|do|would|should|will) not\b|\bnot (?:true|correct)\b/;
 const SHOUTED = /\b(?:NOT|EXCEPT)\b/;
 
 /** "The false one is c" under a stem that does not ask for it. */
@@ -208,6 +209,9 @@ export function coloured(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyR
   return [{ claim, stance: 'asserted' }];
 }
 
+const TURNS_DOWN =
+  /^(?:that )?(?:s?he|they|it|this|that|the \w+) (?:is|are|was|were) (?:wrong|mistaken|incorrect|false|not right)\b/;
+
 /**
  * Whatever else the question says: the stem and the chosen option are read as one sentence ("A pink cannula is" +
  * "18 G"), or the option alone when it is a statement. For "which is false" the option is denied.
@@ -218,6 +222,8 @@ function statement(key: Keyed, focus: Span, desk: Desk): KeyReading[] {
   if (!scene || key.chosen.items.some((item) => item.word === 'not' || item.word === 'never')) return [];
   const stance: Stance = negated(question) || calledFalse(key) ? 'denied' : 'asserted';
   const alone = readAs(scene, key.chosen.items);
+  // "A colleague says that … You tell her" "that she is wrong": the stem is what is turned down.
+  if (TURNS_DOWN.test(textOf(key.chosen.items))) return [];
   const found =
     alone.length > 0
       ? alone
@@ -226,7 +232,9 @@ function statement(key: Keyed, focus: Span, desk: Desk): KeyReading[] {
         : key.several
           ? firstFound(readAs(scene, applied(key)), () => readAs(scene, joined(question, key.chosen)))
           : firstFound(readAs(scene, joined(question, key.chosen)), () => readAs(scene, turned(key)));
-  return telling(found.filter((claim) => !threaded(question, claim))).map((claim) => ({
+  return telling(
+    found.filter((claim) => !threaded(question, claim) && !(claim.kind === 'order' && sorts(question.items))),
+  ).map((claim) => ({
     claim: onKey(claim, focus, spanOf(question)),
     stance,
   }));

@@ -7,7 +7,8 @@ import type { Piece } from './piece.ts';
 
 const MARK = /^(?:✓|✔|✅|☑|x|X|×|●|•|■|\+|\[x\]|\*)$/u;
 const BLANK = /^(?:|[-–—]|✗|✘|❌|○|☐|\[ ?\]|no)$/u;
-const TRUTH = /^\W*(?:t(?:rue)?|f(?:alse)?|right|wrong|correct|incorrect|yes|no|agree|disagree|done)\W*$/i;
+const TRUTH =
+  /^\W*(?:t(?:rue)?|f(?:alse)?|right|wrong|correct|incorrect|yes|no|agree|disagree|facts?|myths?|fiction|done)\W*$/i;
 
 /** Nobody sets a question with more columns. */
 const MANY = 20;

@@ -7,7 +7,7 @@ import { crossed } from './crosses.ts';
 import { deskOf, type KeyReading, spanOf } from './desk.ts';
 import { keyed } from './key.ts';
 import { matched } from './matching.ts';
-import { pairs } from './pairs.ts';
+import { type Pair, pairs } from './pairs.ts';
 import { readReason } from './reasons.ts';
 import { readReply } from './reply.ts';
 import { sectionPairs, tablePairs } from './sections.ts';
@@ -38,7 +38,7 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
     ...tablePairs(desk),
     ...sectionPairs(desk, answers),
   ];
-  const free = replied.filter(({ question }) => !settled.has(question.read.passage.index));
+  const free = replied.filter((pair) => !settled.has(pair.question.read.passage.index) && !quotedWhole(pair));
   return {
     readings: [
       ...[...keys, ...crossed(note, reads)].flatMap((key) => readChoice(key, desk)),
@@ -49,3 +49,10 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
     choices: keys.flatMap(({ quiz }) => quiz.options.map(spanOf)),
   };
 }
+
+/** "\"wider: 20 G or 18 G? 20 G\". It's the 18.": question and reply in one quotation are somebody else's. */
+const quotedWhole = ({ question, reply }: Pair): boolean =>
+  question.read === reply.read &&
+  question.read.quotes.some(
+    ([start, end]) => start <= question.span.start && question.span.end < end && reply.span.start < end,
+  );

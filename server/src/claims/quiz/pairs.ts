@@ -161,6 +161,12 @@ const GIVEN =
 const mended = (text: string, arrow: number): boolean =>
   /^[^"“]{1,24}["“][^"”]+["”]\s*$/.test(text.slice(0, arrow)) && ofErrata(text, []);
 
+/** "2. 16 → 12. The tube was changed for a thinner one. …": a change and what is told of it, no question and its answer. */
+const told = (text: string, from: number, cut: number, to: number): boolean =>
+  cut - from < 20 &&
+  /^\W*(?:\d{1,2}[.)]\s+)?\d[\d.-]*\s?(?:G|Fr|Ch|mm)?\s*$/.test(text.slice(from, cut)) &&
+  /[.;]\s+[A-Z]/.test(text.slice(cut, to));
+
 /** "Widest (14 G, 16 G, 20 G) → 14 G", "Smallest bore: 14 G / 16 G / 20 G, answer: 20 G": all on one line. */
 function tailed(read: Read): Pair[] {
   return linesOf(read).flatMap((line) => {
@@ -171,7 +177,7 @@ function tailed(read: Read): Pair[] {
     const cut = line.start + tail.index;
     const start = cut + tail[0].length;
     const end = line.start + text.trimEnd().replace(/[).\s]+$/, '').length;
-    if (start >= end) return [];
+    if (start >= end || told(read.passage.text, line.start, cut, end)) return [];
     return [
       {
         question: questionIn(read, { start: line.start, end: cut }),

@@ -99,7 +99,7 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
   const around = surroundings(reads, read);
   const headings = passage.path.map((index) => note.passages[index]!.text.toLowerCase());
   const next = nextSentence(reads, read);
-  const reported = inStruckColumn(note, reads, read);
+  const reported = inStruckColumn(note, reads, read) || remarked(passage.text);
   // Most sentences claim nothing, and nobody asks of them what takes long to find out.
   const system = lazy(() => systemOf(reads, read, headings) ?? labelSystem(note, reads, read));
   const option = lazy(
@@ -241,6 +241,11 @@ function splitErratum(sentence: Sentence, earlier: Sentence | undefined, errata:
       ];
 }
 
+/** "The 14 is orange [yes] and the 24 is pink [no: yellow].": somebody's text with the remarks of who read it. */
+const remarked = (text: string): boolean =>
+  text.includes('[') &&
+  /\w \[(?:yes|no|right|wrong|correct|true|false|not so)\b[^\]]{0,100}\](?!\()/i.test(text);
+
 /** A cell under "Printed", "Wrong", "Was": what stands there is reported, not taught. */
 function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean {
   const { cell } = read.passage;
@@ -255,7 +260,7 @@ function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean
 const CALLED_FALSE = /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|not true|not so)\s*[,;:.(–—-]\s*\w/i;
 
 export const STRUCK_HEADER =
-  /^(?:for(?=\W*$)|printed|wrong|was|before|errors?|mistakes?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|(?:i|we|she|he) (?:had |first |once |always )?(?:thought|believed|assumed|guessed|used to think)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|instead of|not this|don't)\b/i;
+  /^(?:for(?=\W*$)|printed|wrong|was|before|errors?|mistakes?|slips?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|(?:i|we|she|he) (?:had |first |once |always )?(?:thought|believed|assumed|guessed|used to think)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|instead of|not this|don't)\b/i;
 
 /** A passage without sizes, systems, colours, points or materials claims nothing of ours. */
 const speaks = (read: Read): boolean =>
@@ -303,7 +308,7 @@ function systemOf(reads: readonly Read[], read: Read, headings: readonly string[
 const apart = ({ passage, items }: Read): boolean =>
   LABELLED.test(passage.text.slice(0, 24)) &&
   !items.slice(0, 3).some((item) => item.deviceNoun || item.system) &&
-  !items.some((item) => item.system || (item.mention && /[a-z]/i.test(item.word)));
+  !items.some((item) => (item.system && item.word.length > 2) || (item.mention && /[a-z]/i.test(item.word)));
 const LABELLED = /^\W{0,3}[A-Z]{3,}(?: [A-Z]+)?[.:]/;
 
 /** In a cell, the scale that the label of its row names. */
@@ -383,14 +388,11 @@ const PUT_FORWARD = /(?:^|\n)\W{0,3}(?:statement (?:\d|[a-d]|i{1,3})|assertion(?
 
 /** A statement whose box is empty where the box of one beside it is ticked: not the one that holds. */
 function leftEmpty(reads: readonly Read[], { passage }: Read): boolean {
-  if (passage.list?.checked !== false || !STATES.test(passage.text))
-    return false;
+  if (passage.list?.checked !== false || !STATES.test(passage.text)) return false;
   const around = reads.slice(Math.max(0, passage.index - NEAR), passage.index + NEAR + 1);
   return around.some(
     ({ passage: { list, text } }) =>
-      list?.list === passage.list?.list &&
-      list?.checked === true &&
-      STATES.test(text),
+      list?.list === passage.list?.list && list?.checked === true && STATES.test(text),
   );
 }
 /** What a statement in a box has. */

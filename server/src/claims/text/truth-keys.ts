@@ -135,8 +135,10 @@ function tickColumns(table: Table, reads: readonly Read[]): { readonly yes: numb
   if (kept) return kept;
   const heads = table.rows[0]!.map((index) => reads[index]!.passage.text);
   const columns = {
-    yes: heads.findIndex((head) => /^\W*(?:t(?:rue)?|right|correct|yes|agree)\W*$/i.test(head)),
-    no: heads.findIndex((head) => /^\W*(?:f(?:alse)?|wrong|incorrect|no|disagree)\W*$/i.test(head)),
+    yes: heads.findIndex((head) => /^\W*(?:t(?:rue)?|right|correct|yes|agree|facts?)\W*$/i.test(head)),
+    no: heads.findIndex((head) =>
+      /^\W*(?:f(?:alse)?|wrong|incorrect|no|disagree|myths?|fiction)\W*$/i.test(head),
+    ),
   };
   TICK_COLUMNS.set(table, columns);
   return columns;

@@ -141,7 +141,7 @@ export const rejects = remembered((sentence: Sentence): boolean => {
   if (first === undefined) return false;
   const text = words.slice(0, 8).join(' ');
   if (CALLED_WRONG.test(text) || text === 'the reverse') return true;
-  if (GIVEN_UP.test(words.slice(0, 16).join(' '))) return true;
+  if (GIVEN_UP.test(words.slice(0, 16).join(' ')) || (words.length <= 8 && SWAPPED.test(text))) return true;
   const opening = REJECTING_OPENINGS.find((one) => text.startsWith(one));
   // "It is not true that …" opens a statement of its own; "It is not." rejects.
   if (opening) return words.length <= opening.split(' ').length + 4 || !/^it\b/.test(opening);
@@ -151,6 +151,10 @@ export const rejects = remembered((sentence: Sentence): boolean => {
 /** "That quotation is wrong." */
 const CALLED_WRONG =
   /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b/;
+
+/** "Somebody swapped them.", "They should be the other way round.", "It should say 18." */
+const SWAPPED =
+  /^(?:somebody|someone|they|these|those|the (?:two|colours|numbers|rows|columns|lines))(?: (?:have|has|had|are|were|got|must have))?(?: been)? (?:swapped|mixed|confused|transposed|interchanged|reversed)\b|^(?:it|that|this|they|these) (?:should|ought to) (?:say|read|have (?:said|read)|be the other way)\b/;
 
 /** "That is a tidy idea, but it is mistaken." */
 const GIVEN_UP =

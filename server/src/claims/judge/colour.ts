@@ -23,6 +23,7 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
   const size = claim.size.sizes[0];
   if (!size || claim.size.sizes.length > 1) return cannotTell('', '');
   const says = phrase(COLOUR.says, { size: label(size), colour: claim.colour });
+  if (carriedOver(claim, size, note)) return cannotTell(says, phrase(COLOUR.unlisted));
   const codes = codesFor(size, claim, note);
   // With no device said, a size that only one code has is of that code: there is no 25 G in the list of cannulas.
   const known = codes.flatMap((code) => {
@@ -101,6 +102,20 @@ function underNeedles({ text }: Note, { focus }: ColourClaim): boolean {
 }
 const NEEDLES = /\bneedles?\b/i;
 const CANNULAS = /\b(?:cannula\w*|iv|drips?|lines?)\b/i;
+
+/**
+ * "Suction is French, so the 14 is wider. … green 18, pink 20.": a bare number made a catheter's by an earlier sentence of its
+ * line, whose colour is that of a gauge.
+ */
+function carriedOver({ size: { mentions }, span, colour }: ColourClaim, size: Size, { text }: Note): boolean {
+  if (size.system !== 'french' || mentions[0]?.notation !== 'bare') return false;
+  const line = text.slice(text.lastIndexOf('\n', span.start) + 1, span.start);
+  if (!CATHETERS.test(line) || CATHETERS.test(text.slice(span.start, span.end))) return false;
+  return (Object.keys(COLOURS) as ColourCode[]).some(
+    (code) => code.startsWith('ISO') && colourOf(code, size.value)?.families.includes(colour),
+  );
+}
+const CATHETERS = /\b(?:french|fr|ch|foleys?|suction|funnels?|catheters?|tubes?|drains?|urine)\b/i;
 
 /**
  * The thing that the surroundings give the size. A hub is said of needles and cannulas alike: without a word for either,

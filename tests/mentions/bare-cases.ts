@@ -22,6 +22,14 @@ export const BARE: readonly (readonly [note: string, read: readonly string[]])[]
   ['The 18 G cannula is green. In all 14 cannulas failed.', ['`18 G`: 18 G, cannula']],
   // Grams stay grams where a gauge is named on nothing that has one.
   ['The 20 G line is in. Each 18g of sugar.', ['`20 G`: 20 G']],
+  // A number in words right behind a unit counts what was counted before.
+  ['A 5 Fr hole needs ten minutes and an 8 Fr twenty.', ['`5 Fr`: 5 Fr', '`8 Fr`: 8 Fr']],
+  // Blades have no halves: beside them a tube's number stays a tube's.
+  [
+    'A 7.5 tube for most women, an 8.0 for most men, and size 3 blades.',
+    ['`7.5`: 7.5 mm ID', '`8.0`: 8 mm ID'],
+  ],
+  ['A 7.5 tube for most women, and a 7.5 in gloves.', ['`7.5`: 7.5 mm ID']],
   // Units that are explained are no sizes.
   ['Three French make one millimetre, so 12 Fr is 4 mm.', ['`12 Fr`: 12 Fr', '`4 mm`: 4 mm']],
   ['Three steps 1 mm, says the chart for 12 Fr.', ['`12 Fr`: 12 Fr']],

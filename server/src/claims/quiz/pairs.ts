@@ -136,7 +136,7 @@ function prompted(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] 
       ];
     const at = below ? read : next;
     const answer = below ?? (next && prose(next) ? linesOf(next)[0] : undefined);
-    if (!at || !answer) return [];
+    if (!at || !answer || (!below && firstOfSeveral(desk, at))) return [];
     const labelled =
       !offered.has(read.passage.index) && LABELLED.test(at.passage.text.slice(answer.start, answer.end));
     if ((!PROMPT.test(text) && !labelled) || severalEntries(at)) return [];
@@ -144,6 +144,11 @@ function prompted(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] 
     return reply.marked ? [{ question: questionIn(read, line), reply: reply.piece, marked: true }] : [];
   });
 }
+
+/** "A) …", and below it "B) …": choices in paragraphs of their own. */
+const firstOfSeveral = ({ reads }: Desk, { passage }: Read): boolean =>
+  /^\(?[Aa][.):]\s/.test(passage.text) &&
+  /^\(?[Bb][.):]\s/.test(reads[passage.index + 1]?.passage.text ?? '');
 
 const prose = ({ passage }: Read) => passage.kind === 'paragraph' || passage.kind === 'caption';
 

@@ -356,13 +356,18 @@ const ANSWERS = /(?:^|\n)\W*(?:correct |right )?(?:answers?|key)\b.{0,12}[:=]/i;
 /** Lettered lines are choices where something is asked; elsewhere they are an outline. */
 function inTest(note: Note, reads: readonly Read[], read: Read): boolean {
   const { index, path } = read.passage;
-  const near = [index, index - 1, index - 2].some((i) => reads[i]?.passage.text.includes('?') === true);
+  const near = [index, index - 1, index - 2].some((i) => asksFor(reads[i]?.passage.text ?? ''));
   const answered = [index, index + 1, index + 2].some((i) => ANSWERS.test(reads[i]?.passage.text ?? ''));
   const heads = path.map((heading) => note.passages[heading]!.text);
   return (
     near || answered || heads.some((text) => TEST_HEADING.test(text) || OPTION_LEAD.test(text.toLowerCase()))
   );
 }
+
+/** A question, or "Pick the right one." */
+const asksFor = (text: string): boolean => text.includes('?') || CHOOSE.test(text);
+const CHOOSE =
+  /\b(?:choose|pick|mark|circle|tick|select) (?:one\b|the (?:right|correct|best|true|single best) (?:one|answer|option|statement|choice))/i;
 
 /** A lettered or listed choice under a question that is not ticked. Keyed choices are read by `quiz` instead. */
 function isOption(read: Read, lead: Sentence | undefined, heading: string, tested: boolean): boolean {

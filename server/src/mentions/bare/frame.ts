@@ -98,6 +98,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
   const afterRun = text.slice(Math.max(bare.run.end, place.span.end), place.sentence.end);
   return (
     counts(after) ||
+    (bare.spoken && AFTER_UNIT.test(place.before)) ||
     (LEFT_OVER.test(after) && !/\b(?:no|any|an?|the|more)\s$/i.test(place.before)) ||
     (bare.run.values.length > 1 && counts(afterRun)) ||
     (BLADED.test(place.text) &&
@@ -147,7 +148,14 @@ const countsThings = (place: Place, { run, plural, span }: Bare): boolean =>
 /** "a Guedel 3 beside the 7.5 tube". */
 const ofTube = (place: Place, { decimals }: Bare): boolean =>
   decimals > 0 &&
-  /^(?:\smm)?\s(?:cuffed\s|uncuffed\s)?(?:tubes?|ETTs?|trach\w*|endotracheal)\b/i.test(place.after);
+  (/^(?:\smm)?\s(?:cuffed\s|uncuffed\s)?(?:tubes?|ETTs?|trach\w*|endotracheal)\b/i.test(place.after) ||
+    (TUBE_BEFORE.test(place.before) && !HALF_SIZED.test(place.text)));
+/** "A 7.5 tube for most women, an 8.0 for most men, and size 3 blades": blades have no halves. */
+const TUBE_BEFORE = /\b(?:tubes?|ETTs?)\b[^.;]{0,40}\b(?:an?|the)\s$/i;
+const HALF_SIZED = /\b(?:gloves?|shoes?|masks?|lma|laryngeal|guedel|oropharyngeal|airways?)\b/i;
+
+/** "a 5 Fr needs ten minutes and an 8 Fr twenty": a word right behind a unit counts something else. */
+const AFTER_UNIT = /[0-9]\s?(?:fr|french|ch|g|gauge|mm)\s$/i;
 
 /** "4 failed, 14 were resited": so many did. */
 const countsMany = (place: Place, { run, plural, spoken }: Bare): boolean =>

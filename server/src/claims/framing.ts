@@ -133,6 +133,10 @@ function settles({ after, next }: Scene): boolean {
     const [who, verb, how, ...rest] = items[0]?.word === 'only' ? items.slice(1) : items;
     if (who?.capital !== true) return false;
     if (verb?.word === 'wins' && (how ? 1 : 0) + rest.length <= 1) return true;
+    // "Dora is.", "Neither.": said of the two who spoke.
+    if (/^(?:neither|both|none)$/.test(who.word) && rest.length <= 12) return true;
+    if (/^(?:is|was)$/.test(verb?.word ?? '') && !IMPERSONAL.test(who.word) && (!how || how.word === '.'))
+      return true;
     const right = /^(?:is|was)$/.test(verb?.word ?? '') && /^(?:right|correct)$/.test(how?.word ?? '');
     return right && !IMPERSONAL.test(who.word) && rest.length <= 2;
   });

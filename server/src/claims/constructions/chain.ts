@@ -7,7 +7,7 @@ import type { Item } from '../text/items.ts';
 import { remembered } from '../text/remember.ts';
 import { type Group, groups, type Scene, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
-import { orderReading } from './order.ts';
+import { ofEitherScale, orderReading } from './order.ts';
 
 export const chain: Construction = {
   id: 'chain',
@@ -18,7 +18,7 @@ export const chain: Construction = {
     const axis = items[noun]?.axisNoun;
     if (items.filter((item) => item.axisNoun).length > 1 || axis?.axis === 'number') return [];
     const run = runIn(groups(items), items);
-    if (!run) return [];
+    if (!run || ofEitherScale(scene, run.groups)) return [];
     if (!axis) return unnamed(scene, run);
     const falls = (run.sign === '>') === (axis.sign === 1);
     return [

@@ -99,6 +99,10 @@ function differentWord({ items }: Scene, a: Group, b: Group): number {
     : -1;
 }
 
+/** "Pratt 24 = Hegar 8": a bare number before a number with its scale is one of another scale. */
+const ofOther = (a: Group, b: Group): boolean =>
+  a.sizes[0]!.system === 'hegar' && a.mentions[0]!.notation === 'bare' && b.mentions[0]!.notation !== 'bare';
+
 /** "1-0 and 0 are the same size": a group of two that is set equal. */
 function apart(all: readonly Group[]): Group[] {
   const only = all[0];
@@ -136,7 +140,9 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
     return /\bthan\b|\b(?:and|but|so) (?:is|are|was)\b/.test(text) ? -1 : b.from - 1;
   // "two sizes thinner than 2-0 = 4-0": what equals is the whole phrase.
   if (between.length === 1 && between[0]!.word === '=')
-    return items[a.from - 1]?.word === 'than' || reckoned(items, a, b) || countsZeros(items) ? -1 : a.to + 1;
+    return ofOther(a, b) || items[a.from - 1]?.word === 'than' || reckoned(items, a, b) || countsZeros(items)
+      ? -1
+      : a.to + 1;
   const at = items.findIndex(
     (item, i) => SAME.has(item.word) && item.word !== '=' && i > a.to && nearSizeWord(items, i),
   );

@@ -126,6 +126,9 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
       endorsed(between)
     ) ||
     opensTerm(scene, right) ||
+    meantFor(scene, left, right) ||
+    ofWire(scene, left, right) ||
+    ofFile(scene, left) ||
     (passed(items, left) && !bothLengths(left, right) && !between.some((item) => item.word === 'talking')) ||
     second(items, left) ||
     beyond(items, left, between) ||
@@ -215,6 +218,27 @@ const bareGap = (items: readonly Item[], left: Group, right: Group, between: rea
   items[left.from - 4]?.kind === 'size' &&
   MEASURE_AFTER.has(items[left.from - 3]?.word ?? '') &&
   items.slice(0, left.from).some((item) => EQUAL.has(item.word));
+
+/** "The needle for the 0.018 wire is 21 G": the wire only says which needle is meant. */
+const meantFor = ({ items }: Scene, left: Group, right: Group): boolean =>
+  left.sizes[0]!.system === 'wire-inch' &&
+  right.sizes[0]!.system === 'needle-gauge' &&
+  /\b(?:needle|cannula|introducer) (?:for|to take|that takes|with|behind|before|of) (?:an?|the|our)$/.test(
+    items
+      .slice(Math.max(0, left.from - 6), left.from)
+      .map((item) => item.word)
+      .join(' '),
+  );
+
+/** "1.0 mm (18 ga) figure of eight": a gauge among wires for bone is counted on a wire's scale. */
+const ofWire = ({ items }: Scene, left: Group, right: Group): boolean =>
+  [left, right].some((g) => g.sizes[0]!.system === 'needle-gauge' && g.mentions[0]!.device === undefined) &&
+  items.some((item) => /^(?:k-wires?|cerclage|kirschner|tension)$/.test(item.word)) &&
+  !items.some((item) => /^(?:needles?|cannulae?|cannulas)$/.test(item.word));
+
+/** "A file 25 is 0.25 mm": the number of a file for root canals. */
+const ofFile = ({ items }: Scene, left: Group): boolean =>
+  /^(?:files?|reamers?)$/.test(items[left.from - 1]?.word ?? '');
 
 const passed = (items: readonly Item[], left: Group) =>
   items.slice(Math.max(0, left.from - 2), left.from).some((item) => PASSED.has(item.word));

@@ -1,4 +1,5 @@
 /** Which colour code a hub colour in the text belongs to: that of needles, of IV cannulas, of urinary or suction catheters. */
+import { colourCodeOf, colourOf } from '../../sizes/index.ts';
 import type { Device } from '../../sizes/model.ts';
 import type { Item } from '../text/items.ts';
 import { lineAt } from '../text/lines.ts';
@@ -46,6 +47,7 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
   for (const sentence of [...scene.before].reverse()) {
     const found = codeFor(sentence.items);
     if (found && anotherEntry(scene, sentence.start)) return undefined;
+    if (found && ofNeedles(found, scene.items[c.at]!, g)) return undefined;
     if (found) return fits(found);
   }
   // A lead-in or the passage before settles it only when it speaks of one code; then the nearest heading.
@@ -60,8 +62,18 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
   return told === 'needle' || told === 'winged-set' ? undefined : told;
 }
 
-/** "ear vein, 24 or 26": a vein takes a needle or a cannula, whatever was injected into muscle before. */
-const VEIN = /^(?:veins?|venous)$/;
+/**
+ * "ear vein, 24 or 26": a vein takes a needle or a cannula, whatever was injected into muscle before. "Catheters are
+ * different (20 pink)": so do they.
+ */
+const VEIN = /^(?:veins?|venous|catheters?)$/;
+
+/** "14 G cannula. Tap with a 21 G green.": no cannula has that gauge, and the needle has that colour. */
+const ofNeedles = (found: string, { colour }: Item, { sizes: [size] }: Group): boolean => {
+  if (found !== 'cannula' || !size || !colour) return false;
+  const own = colourOf(colourCodeOf('needle')!, size.value);
+  return !colourOf(colourCodeOf('cannula')!, size.value) && own?.families.includes(colour) === true;
+};
 
 /** "Mrs E: butterfly 23 G, blue wings.", and on the next line "Mr F: 24 G yellow": a line of a list of people is about its own thing. */
 function anotherEntry({ passage, sentence }: Scene, before: number): boolean {
@@ -135,8 +147,13 @@ function tableCode({ note, passage }: Scene): Device | undefined {
   const table = note.tables[note.passages[passage.index - 1]?.cell?.table ?? -1];
   if (passage.cell || table?.leadIn === undefined) return undefined;
   // A table with a column for each settles for none of them.
-  const told = [table.leadIn, ...table.rows[0]!].map((index) => note.passages[index]?.text.slice(0, 400) ?? '');
-  const words = told.join(' ').toLowerCase().split(/[^a-z0-9-]+/);
+  const told = [table.leadIn, ...table.rows[0]!].map(
+    (index) => note.passages[index]?.text.slice(0, 400) ?? '',
+  );
+  const words = told
+    .join(' ')
+    .toLowerCase()
+    .split(/[^a-z0-9-]+/);
   const found = codeOf(words.map((word) => ({ word })));
   return found === 'both' ? undefined : found;
 }

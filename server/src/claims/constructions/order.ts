@@ -21,7 +21,9 @@ export const order: Construction = {
     const cue = orderCue(scene.items) ?? headingCue(scene) ?? previousCue(scene);
     if (!cue) return [];
     const run = longestRun(scene.items, cue);
-    return count(run) >= 3 && !requested(scene.items, run[0]!) ? [orderReading(scene, run, cue)] : [];
+    return count(run) >= 3 && !requested(scene.items, run[0]!) && !ofEitherScale(scene, run)
+      ? [orderReading(scene, run, cue)]
+      : [];
   },
 };
 
@@ -32,6 +34,13 @@ const requested = (items: readonly Item[], { from, to }: Group): boolean =>
   ) &&
   !items.slice(0, from).some((item) => item.magnitude !== undefined) &&
   items.slice(to).some((item) => item.magnitude !== undefined);
+
+/** "14 > 16 > 18" where French and gauge are both spoken of: bare numbers of either. */
+export const ofEitherScale = ({ items, passage }: Scene, run: readonly Group[]): boolean =>
+  run.every((group) => group.mentions.every((mention) => mention.notation === 'bare')) &&
+  !items.some((item) => item.kind === 'size' && item.mention?.notation !== 'bare') &&
+  /\d ?(?:Fr|Ch)\b/.test(passage.text) &&
+  /\d ?G\b/.test(passage.text);
 
 export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Reading {
   const first = scene.items[run[0]!.from]!;

@@ -272,7 +272,12 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
   const after = rest ?? desk.reads[at.passage.index + 1]?.sentences[0];
   const choice = !reply.marked || FIRST_CHOICE.test(at.passage.text.slice(first.start, last.end));
   if (choice && (offered.has(read.passage.index) || offered.has(at.passage.index))) return [];
-  if (last.close === '?' || doubted(after) || (learner(reply.speaker) && !confirmed(after))) return [];
+  if (
+    last.close === '?' ||
+    doubted(after) ||
+    ((learner(reply.speaker) || initialOf(desk, reply.speaker)) && !confirmed(after))
+  )
+    return [];
   return [
     {
       question: questionIn(read, { start: asked.start, end: asked.end }),
@@ -304,7 +309,7 @@ function follows({ passage: a }: Read, { passage: b }: Read): boolean {
 const DOUBT =
   /\b(?:look again|try again|think again|not quite|other way|sure|hmm+|careful|close|nearly|almost|wait|hang on|really|have another|actually|not)\b/;
 
-const doubted = (after: Sentence | undefined): boolean =>
+export const doubted = (after: Sentence | undefined): boolean =>
   after !== undefined &&
   (rejects(after) ||
     (after.items.length <= 12 && DOUBT.test(after.items.map((item) => item.word).join(' '))));
@@ -323,6 +328,20 @@ const learner = (speaker = ''): boolean =>
     .toLowerCase()
     .split(/\s+/)
     .some((word) => REPORTED_SPEAKERS.has(word));
+
+/** "Examiner (E), candidate (C)": the letter under which the learner speaks. */
+const initialOf = ({ note }: Desk, speaker = ''): boolean =>
+  /^\p{Lu}{1,2}$/u.test(speaker) && initialsOf(note.text).has(speaker);
+const initialsOf = (text: string): ReadonlySet<string> =>
+  new Set(
+    [
+      ...text
+        .slice(0, 1000)
+        .matchAll(
+          /\b(?:candidates?|students?|learners?|trainees?|residents?|registrars?|pupils?|interns?|novices?)\s?(?:\(|=\s?|:\s?)(\p{Lu}{1,2})(?!\p{L})/giu,
+        ),
+    ].map((match) => match[1]!),
+  );
 
 const CONFIRMED =
   /\b(?:right|correct|yes|exactly|good|well done|spot on|that's it|that is it|perfect|indeed|excellent|bravo|precisely|agreed|lovely)\b/;

@@ -4,7 +4,7 @@ import { orderCue } from '../constructions/order.ts';
 import type { Read } from '../text/scenes.ts';
 import { type Desk, sizesOf } from './desk.ts';
 import { linesOf } from './lines.ts';
-import { type Pair, questionIn, replyIn } from './pairs.ts';
+import { doubted, type Pair, questionIn, replyIn } from './pairs.ts';
 import type { Piece } from './piece.ts';
 
 /** Longest line that is looked at, and fewest sizes that make a row. */
@@ -23,7 +23,7 @@ export function sortedPairs(desk: Desk, read: Read): Pair[] {
     const next = below ? read : desk.reads[read.passage.index + 1];
     const own = below ?? (next && !next.passage.cell ? linesOf(next)[0] : undefined);
     const answer = next && own && rowIn(next, own);
-    if (!answer) return [];
+    if (!answer || doubted(next.sentences.find(({ start }) => start >= own.end))) return [];
     const asked = valuesOf(question);
     const given = valuesOf(answer.piece);
     const answers = asked.length > 0 ? sameButOrder(asked, given) : answer.spoken;

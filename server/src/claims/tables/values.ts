@@ -42,6 +42,10 @@ const OF_TISSUE = /\b(?:wounds?|lesions?|lacerations?|incisions?|vessels?|veins?
 /** A guidewire beside a catheter goes through it. */
 const WIRE = /\bwires?\b/;
 
+/** Millimetres of the needle beside a thread: "| 3-0 | needle, 22 mm |". */
+const NEEDLE = /\bneedles?\b/;
+const THREADS = new Set(['usp', 'ep-metric']);
+
 type Role = 'outer' | 'bore' | 'length' | 'colour' | 'none';
 
 const ROLES: readonly (readonly [RegExp, Role])[] = [
@@ -101,6 +105,7 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     )
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];
+    if (THREADS.has(systemOf(subject.mention!)) && NEEDLE.test(grid.header[column]!)) return [];
     if (systemOf(subject.mention!) === 'french' && WIRE.test(grid.header[column]!)) return [];
     if (MEASURES.has(systemOf(cell.mention)) && !saysWidth(cell.read) && measuresElse(grid.header[column]!))
       return [];

@@ -20,6 +20,7 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
   const { value } = bare;
   if (!Number.isInteger(value) || bare.decimals > 0 || value < 0 || value > 7 || bare.plural)
     return undefined;
+  if (listed(place, value)) return undefined;
   const material = place.materials.find(
     (hit) => hit.start > place.span.end && hit.start - place.span.end <= 2,
   );
@@ -43,6 +44,13 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
     return size('usp', 'whole-number-beside', material.word);
   return explained(place, value) ? undefined : threadAsk(place, value);
 }
+
+/** "3 silk; 4 green; 5 polydioxanone": the next answer of a row that is numbered. */
+const listed = ({ span, scene }: Place, value: number): boolean => {
+  const before = scene.passage.text.slice(Math.max(0, span.start - 200), span.start);
+  if (value < 3 || !/[;,.|]\s$/.test(before)) return false;
+  return [value - 1, value - 2].every((n) => new RegExp(`(?:^|[;:,.|]\\s)${n}\\s`).test(before));
+};
 
 /** A row of what was heard and what was meant: "two silk" beside 2-0. */
 function explained({ around, scene }: Place, value: number): boolean {

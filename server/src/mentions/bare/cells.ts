@@ -14,7 +14,7 @@ import { suits } from './suits.ts';
 import { bareCandidate } from './tokens.ts';
 
 const NUMBER =
-  '(?:[0-9]{0,2}[½¼¾⅛⅜⅝⅞]|(?:[0-9]{1,2}\\s)?[1-9][0-9]?/(?:2|4|8|16|32)(?![0-9])|[0-9]{1,3}(?:[.,][0-9]{1,5})?)';
+  '(?:[0-9]{0,2}[½¼¾⅛⅜⅝⅞]|(?:[0-9]{1,2}\\s)?[1-9][0-9]?/(?:2|4|8|16|32|64)(?![0-9])|[0-9]{1,3}(?:[.,][0-9]{1,5})?)';
 const CELL = new RegExp(
   `^\\s*[~≈≥≤<>*_]?\\s?(${NUMBER}(?:(?:\\s?[-–—/,&]\\s?|\\s(?:to|or|and)\\s|,\\s(?:or|and)\\s)${NUMBER}){0,8})(?=\\s*$|\\s*[(;,*_]|\\s(?:for|or|if|in|with|and (?:above|below|up|over|larger|smaller))\\b)`,
   'i',

@@ -33,6 +33,7 @@ import { points } from './points.ts';
 import { property } from './property.ts';
 import { range } from './range.ts';
 import { referents } from './referents.ts';
+import { restated } from './restated.ts';
 import { scaleOf } from './scale-of.ts';
 import { spelled } from './spelled.ts';
 import { spinalTips } from './spinal-tips.ts';
@@ -60,6 +61,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   equivalence,
   width,
   boxed,
+  restated,
   alike,
   colour,
   hues,

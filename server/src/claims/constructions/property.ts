@@ -68,7 +68,7 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
   if (again) return [again];
   const nearest = before.at(-1);
   if (!nearest || materials.some((m) => m.at > nearest.to && m.at < at)) return [];
-  const between = items.slice(nearest.to + 1, at);
+  const between = withoutAside(items.slice(nearest.to + 1, at));
   // "…, such as polyglactin, and nonabsorbable ones": another class begins.
   if (between.length === 2 && between[0]!.word === ',' && between[1]!.word === 'and') return [];
   if (between.length > 9 || between.some((item, i) => CONTRAST.has(item.word) && !denies(between, i)))
@@ -84,6 +84,18 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
     ? [nearest]
     : [];
 }
+
+/** "Silk, when you look at it closely, is …": how it is looked at, between two commas, changes nothing. */
+function withoutAside(between: readonly Item[]): readonly Item[] {
+  if (between[0]?.word !== ',' || !ASIDE.test(`${between[1]?.word} ${between[2]?.word}`)) return between;
+  const close = between.findIndex((item, i) => i > 2 && item.word === ',');
+  const aside = between.slice(1, close);
+  return close < 0 || close > 11 || aside.some((item) => CONTRAST.has(item.word))
+    ? between
+    : between.slice(close + 1);
+}
+const ASIDE =
+  /^(?:when|as) (?:you|we)$|^(?:under|seen|viewed|held|looked) (?:an?|the|your|under|at|up|to|through|from|in)$|^(?:as|like) (?:you|everyone|everybody)$/;
 
 /** "Unlike silk", "all but silk", "every suture except gut": what is said is said of the others. */
 const leftOut = (items: readonly Item[], { at }: Named): boolean =>

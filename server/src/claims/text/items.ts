@@ -321,9 +321,20 @@ const EASE = /^(?:easily|readily|often|quickly)$/;
 const parts = (items: readonly Item[], i: number) =>
   items.slice(Math.max(0, i - 3), i).some((near) => /^(?:snaps?|breaks?|tears?|parts?)$/.test(near.word));
 
+/** The two words before, those of degree left out. */
+const wordsBefore = (items: readonly Item[], i: number): string => {
+  const last = /^(?:far|much|rather|even|a lot)$/.test(items[i - 1]?.word ?? '') ? i - 1 : i;
+  return `${items[last - 2]?.word} ${items[last - 1]?.word}`;
+};
+
 /** "carries gas more easily", "blood comes less readily": what runs with ease runs fast. */
 const eased = (items: readonly Item[], i: number) =>
   /^(?:carr(?:y|ies)|runs?|flows?|drains?|comes?|drips?)$/.test(items[i - 1]?.word ?? '') ||
+  // "blood comes back far more readily": a needle that comes out does not flow.
+  (/^(?:runs?|flows?|drains?|comes?) (?:back|out|through|in)$/.test(wordsBefore(items, i)) &&
+    items
+      .slice(Math.max(0, i - 5), i)
+      .some((near) => /^(?:fluids?|blood|water|saline|urine|pus|contrast|plasma)$/.test(near.word))) ||
   // "thick fluids pass more easily through": not the needle itself.
   (/^(?:pass|passes|go|goes|get|gets)$/.test(items[i - 1]?.word ?? '') &&
     items[i + 2]?.word === 'through' &&

@@ -193,6 +193,7 @@ export const DEVICE_WORDS: readonly (readonly [Device, readonly string[]])[] = [
       'ett',
       'et tube',
       'tracheal tube',
+      'windpipe tube',
       'breathing tube',
       'tracheostomy tube',
       'trach',

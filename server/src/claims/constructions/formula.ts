@@ -360,7 +360,7 @@ function affirms(pattern: RegExp, text: string): boolean {
 const COMPARED =
   /^(?:[a-z]{3,}er|more|less|small|large|big|wide|narrow|thin|thick|high|low|different|increas\w+|decreas\w+|reduc\w+|greatest|largest|smallest|best|both)$/;
 const SIDE =
-  /^(?:inner|outer|number|diameter|perimeter|centimeter|millimeter|other|never|introducer|under|over|either|whether|character)$/;
+  /^(?:inner|outer|number|diameter|perimeter|centimeter|millimeter|other|never|catheter|introducer|caliper|calliper|ruler|paper|order|quarter|under|over|after|either|whether|however|character)$/;
 
 /** "gauge is the diameter in millimetres", "gauge tells you the number of tenths of a millimetre". */
 const GAUGE_MEASURE =

@@ -16,7 +16,7 @@ const TURNS =
   /^(?:try|trying|change|changing|changed|switched|moved|stepped|dropped|reached|turned|picked|preferred|swapped|replaced|asked|needed|wanted|gave|handed|fetched|inserted|placed|gets|got|takes|needs|wants|has|go|going|move|moving|switch|switching|step|stepping|drop|dropping|reach|turn|use|take|pick|choose|prefer|swap|swapping|replace|trade|ask|open|want|need|so|went|chose|opened|took|used|tried|passed|pass|put|insert|place|give|hand|fetch|upsize)$/;
 const RESIZES = /^(?:up|down)siz(?:e|es|ed|ing)$/;
 const NAMES = new Set(
-  'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g i.e namely usually often a an the perhaps : ( yet still again which would be that will of .'.split(
+  'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g i.e for example instance namely usually often a an the perhaps : ( yet still again which would be that will of .'.split(
     ' ',
   ),
 );
@@ -117,7 +117,11 @@ const SWAPS = /^(?:swap|swapping|replace|trade|change|changing)$/;
 /** "I close with 5-0. If that cuts through, change to something less fine, a 4-0.": given up in the sentence before. */
 function turnedFrom(scene: Scene, chosen: Group): Reading[] {
   const { items } = scene;
-  const previous = sentencesBefore(scene)[0];
+  const [last, earlier] = sentencesBefore(scene);
+  // "8 Fr pigtail in the tray. It is about 2.7 mm outside. If …": the sentence between says more of the same thing.
+  const between = /^its?$/.test(last?.items[0]?.word ?? '') && last?.close !== '?';
+  const previous =
+    between && !groups(last!.items).some((g) => sameSystem(g, chosen)) ? (earlier ?? last) : last;
   const given = previous ? distinct(groups(previous.items)).filter((g) => sameSystem(g, chosen)) : [];
   if (given.length === 0 || given.some((g) => sameSizes(g, chosen)) || chosen.sizes.length > 1) return [];
   if (items.some((item) => item.word === 'than') || previous!.close === '?') return [];

@@ -7,7 +7,7 @@ import { OPTION_LEAD } from '../words/frames.ts';
 import { linesOf } from './lines.ts';
 import { labelNumber, letterNumber, markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
 import { slashed } from './slashed.ts';
-import { wordNumber } from './spoken.ts';
+import { wordLabel, wordNumber } from './spoken.ts';
 
 export interface Quiz {
   readonly question: Piece;
@@ -127,7 +127,8 @@ function quizAt(
     place;
   const first = options[0]!;
   const stop = first.read === read ? Math.min(end, first.span.start) : end;
-  const question = piece(read, bounds.start, Math.max(stop, bounds.start + 1));
+  const from = bounds.start + wordLabel(read.passage.text.slice(bounds.start, bounds.start + 20));
+  const question = piece(read, from, Math.max(stop, from + 1));
   return { question, number, options, end: bounds.end, last: options.at(-1)!.read.passage.index };
 }
 

@@ -12,6 +12,9 @@ const LABEL = new RegExp(`^[\\s*_(]*(?:q(?:uestion)? |number )?(${WORDS})[.:)][\
 /** "Three. A blue cannula is: …": a question counted in words. */
 export const wordNumber = (text: string): number | undefined => numberOf(LABEL.exec(`${text} `)?.[1]);
 
+/** How long that label is. */
+export const wordLabel = (text: string): number => LABEL.exec(text)?.[0].length ?? 0;
+
 const numberOf = (word: string | undefined): number | undefined => {
   const place = COUNTED.indexOf((word ?? '').toLowerCase());
   return place < 0 ? undefined : place + 1;

@@ -5,7 +5,7 @@ import type { Reading } from './constructions/model.ts';
 import { onceSaid } from './errata.ts';
 import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turnedBack } from './framing.ts';
 import { hearsay } from './hearsay.ts';
-import { toMend } from './mending.ts';
+import { outOfUse, quotedToMend, toMend } from './mending.ts';
 import type { Stance } from './model.ts';
 import { retold } from './retold.ts';
 import type { Item } from './text/items.ts';
@@ -57,7 +57,8 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     oddOneOut(scene)
   )
     return 'quoted';
-  if (rejected(scene) || retold(scene) || mistake(scene, reading)) return 'quoted';
+  if (rejected(scene) || retold(scene) || outOfUse(scene, reading) || mistake(scene, reading))
+    return 'quoted';
   if (!held && reported(scene, reading) && !(reading.claim.kind === 'existence' && packed(scene, reading)))
     return 'quoted';
   if (!held && hearsay(scene, reading)) return 'quoted';
@@ -206,7 +207,7 @@ const slips = (items: readonly Item[], i: number): boolean =>
 function announced(scene: Scene): boolean {
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && announces(before)) return true;
-  if (scene.passage.list && scene.lead && toMend(scene.lead.items)) return true;
+  if ((scene.passage.list && scene.lead && toMend(scene.lead.items)) || quotedToMend(scene)) return true;
   if (scene.passage.list && scene.context.some((sentence) => allWrong(sentence.items))) return true;
   return ofMistakes(scene.headings);
 }

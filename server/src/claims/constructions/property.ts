@@ -36,11 +36,17 @@ export const property: Construction = {
     if (materials.length === 0) return fate;
     const said = scene.items.flatMap((_, at) => {
       const row = qualityAt(scene.items, at);
-      if (!row) return [];
+      if (!row || oneOfTwo(scene.items, at)) return [];
       return subjects(scene.items, at, materials).map((m) => reading(scene, at, m, row));
     });
     return [...said, ...fate.filter((one) => !said.some((other) => sayTheSame(one, other)))];
   },
+};
+
+/** "Silk is (absorbable / nonabsorbable)": one of two to choose from. */
+const oneOfTwo = (items: readonly Item[], at: number): boolean => {
+  const [before, after] = [items[at - 1]?.word, items[at + 1]?.word];
+  return (before === '(' && after === '/') || (before === '/' && after === ')');
 };
 
 /** "is absorbable, so nobody has to take it out": said twice, found once. */

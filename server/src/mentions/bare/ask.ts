@@ -39,7 +39,11 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
   if (
     material &&
     !bare.spoken &&
-    (besideWhole(place) || besideZeros(place, value) || rankedWhole(place, value) || setApart(place, value))
+    (besideWhole(place) ||
+      besideZeros(place, value) ||
+      rankedWhole(place, value) ||
+      setApart(place, value) ||
+      toldBehind(place, value))
   )
     return size('usp', 'whole-number-beside', material.word);
   return explained(place, value) ? undefined : threadAsk(place, value);

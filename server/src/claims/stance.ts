@@ -3,7 +3,22 @@ import { compound } from './compound.ts';
 import { conditional } from './conditional.ts';
 import type { Reading } from './constructions/model.ts';
 import { onceSaid } from './errata.ts';
-import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turnedBack } from './framing.ts';
+import {
+  ALWAYS,
+  arrowed,
+  CALLED_WRONG,
+  disputed,
+  endorsed,
+  FIND,
+  framed,
+  GIVEN_UP,
+  graded,
+  NOT_TRUE,
+  oddOneOut,
+  onlyOne,
+  SWAPPED,
+  turnedBack,
+} from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import { outOfUse, quotedToMend, toMend } from './mending.ts';
 import type { Stance } from './model.ts';
@@ -81,8 +96,6 @@ const whole = ({ items }: Scene, { claim }: Reading): Stance =>
   compound(items, claim.kind) || (claim.kind === 'colour' && items.some(({ word }) => ALWAYS.test(word)))
     ? 'hedged'
     : 'denied';
-/** "Pink is always 20 G": false because there are other things that are pink. */
-const ALWAYS = /^(?:always|necessarily|invariably|only|any|every|all)$/;
 
 /** "If the number is higher the needle is thinner": the condition is part of the rule. */
 const generalRule = (scene: Scene, { claim }: Reading): boolean =>
@@ -151,18 +164,6 @@ export const rejects = remembered((sentence: Sentence): boolean => {
   return REJECTIONS.has(first) && (words.length <= 3 || stopsAfterFirst(sentence));
 });
 
-/** "That quotation is wrong." */
-const CALLED_WRONG =
-  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b/;
-
-/** "Somebody swapped them.", "They should be the other way round.", "It should say 18." */
-const SWAPPED =
-  /^(?:somebody|someone|they|these|those|the (?:two|colours|numbers|rows|columns|lines))(?: (?:have|has|had|are|were|got|must have))?(?: been)? (?:swapped|mixed|confused|transposed|interchanged|reversed)\b|^(?:it|that|this|they|these) (?:should|ought to) (?:say|read|have (?:said|read)|be the other way)\b/;
-
-/** "That is a tidy idea, but it is mistaken." */
-const GIVEN_UP =
-  /^(?:that|this|it) (?:is|was|sounds|looks|seems) (?:\S+ ){1,8}?(?:but|yet|and) (?:(?:it|that|this) )?(?:is|was|isn't) (?:quite |simply |plainly |also |still )?(?:wrong|false|mistaken|incorrect|untrue|backwards|nonsense|a (?:myth|mistake)|not (?:true|so|right|correct|the case))\b/;
-
 /** "No, …", "Wrong: …": a mark right after the first spoken word. */
 function stopsAfterFirst({ items }: Sentence): boolean {
   const first = items.findIndex((item, i) => item.kind === 'word' && REJECTIONS.has(item.word) && i <= 3);
@@ -193,7 +194,7 @@ function mistake(scene: Scene, reading: Reading): boolean {
       !runsWrong(scene.items, i) &&
       !consequence(scene.items, i, reading),
   );
-  return here || exercise(scene, reading) || announced(scene);
+  return here || exercise(scene, reading) || announced(scene) || NOT_TRUE.test(joined(scene.items, 0, 8));
 }
 
 /** "Common slips were …"; a wire that slips is none. */
@@ -206,7 +207,7 @@ const slips = (items: readonly Item[], i: number): boolean =>
 /** The sentence before, the lead-in or a heading says that mistakes follow. */
 function announced(scene: Scene): boolean {
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
-  if (before && announces(before)) return true;
+  if (before && (announces(before) || FIND.test(joined(before.items, 0, 3)))) return true;
   if ((scene.passage.list && scene.lead && toMend(scene.lead.items)) || quotedToMend(scene)) return true;
   if (scene.passage.list && scene.context.some((sentence) => allWrong(sentence.items))) return true;
   return ofMistakes(scene.headings);

@@ -40,7 +40,8 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
     several && own !== 'both' && bothNamed(scene.items) ? undefined : codeFor(outside(scene.items, c, g));
   if (here) return here === 'both' ? undefined : here;
   // "pink = 18 G, green = 21 G (needle)": the line speaks of needles itself, whatever came before.
-  if (codeFor(scene.items) === 'needle') return undefined;
+  const mine = codeFor(scene.items);
+  if (mine === 'needle') return undefined;
   const vein = scene.items.some(({ word }) => VEIN.test(word));
   const fits = (found: Device | 'both' | undefined) =>
     found === 'both' || (vein && found === 'needle') ? undefined : found;
@@ -48,6 +49,8 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
     const found = codeFor(sentence.items);
     if (found && anotherEntry(scene, sentence.start)) return undefined;
     if (found && ofNeedles(found, scene.items[c.at]!, g)) return undefined;
+    // "On a needle chart … On a cannula chart …": the sentence names another code than the one before it.
+    if (found && mine && found !== mine) return undefined;
     if (found) return fits(found);
   }
   // A lead-in or the passage before settles it only when it speaks of one code; then the nearest heading.

@@ -20,6 +20,7 @@ export const order: Construction = {
   read(scene) {
     const cue = orderCue(scene.items) ?? headingCue(scene) ?? previousCue(scene);
     if (!cue) return [];
+    if (otherWay(scene.items, cue.at)) return [];
     const run = longestRun(scene.items, cue);
     return count(run) >= 3 && !requested(scene.items, run[0]!) && !ofEitherScale(scene, run)
       ? [orderReading(scene, run, cue)]
@@ -41,6 +42,13 @@ export const ofEitherScale = ({ items, passage }: Scene, run: readonly Group[]):
   !items.some((item) => item.kind === 'size' && item.mention?.notation !== 'bare') &&
   /\d ?(?:Fr|Ch)\b/.test(passage.text) &&
   /\d ?G\b/.test(passage.text);
+
+/** "24, 22, 20 G (some wrote it the other way: that is wide to thin)": the words are said of the row that is not there. */
+function otherWay(items: readonly Item[], cue: number): boolean {
+  const open = items.slice(0, Math.max(0, cue)).findLastIndex(({ word }) => word === '(');
+  const inside = open < 0 ? [] : items.slice(open, cue);
+  return inside.some(({ word }, i) => word === 'way' && inside[i - 1]?.word === 'other');
+}
 
 export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Reading {
   const first = scene.items[run[0]!.from]!;

@@ -23,7 +23,8 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
   const size = claim.size.sizes[0];
   if (!size || claim.size.sizes.length > 1) return cannotTell('', '');
   const says = phrase(COLOUR.says, { size: label(size), colour: claim.colour });
-  if (carriedOver(claim, size, note)) return cannotTell(says, phrase(COLOUR.unlisted));
+  if (carriedOver(claim, size, note) || ofCatheter(claim, size, note))
+    return cannotTell(says, phrase(COLOUR.unlisted));
   const codes = codesFor(size, claim, note);
   // With no device said, a size that only one code has is of that code: there is no 25 G in the list of cannulas.
   const known = codes.flatMap((code) => {
@@ -114,6 +115,13 @@ function carriedOver({ size: { mentions }, span, colour }: ColourClaim, size: Si
   return (Object.keys(COLOURS) as ColourCode[]).some(
     (code) => code.startsWith('ISO') && colourOf(code, size.value)?.families.includes(colour),
   );
+}
+/** "cannula 14 orange, catheter 14 green", "Foley 16, orange": a bare number behind another thing is no gauge. */
+function ofCatheter({ size: { mentions } }: ColourClaim, size: Size, { text }: Note): boolean {
+  const [mention] = mentions;
+  if (size.system !== 'needle-gauge' || mention?.notation !== 'bare') return false;
+  const { start } = mention.source;
+  return /\b(?:catheter|foley|urinary|suction|drain)\s$/i.test(text.slice(Math.max(0, start - 12), start));
 }
 const CATHETERS = /\b(?:french|fr|ch|foleys?|suction|funnels?|catheters?|tubes?|drains?|urine)\b/i;
 

@@ -109,7 +109,12 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
   );
   const truth = lazy(() => isTruthItem(read, around.lead, headings));
   const key = lazy(() => truthKey(note, reads, read, truth()));
-  const lined = lazy(() => lineKeys(read));
+  // Below a heading of answers "False: the 18 G is wider" gives the key and then what holds.
+  const lined = lazy(() =>
+    headings.some((heading) => GIVES_ANSWERS.test(heading)) && /\b[Ff]alse: [a-z]/.test(passage.text)
+      ? () => ({})
+      : lineKeys(read),
+  );
   const errata = lazy(() => ofErrata(passage.text, headings));
   return sentences.flatMap((whole, i) => {
     const { sentence: settled, open } = settleAlternatives(whole, passage);
@@ -141,6 +146,8 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
     });
   });
 }
+
+const GIVES_ANSWERS = /^\W*(?:answers?|solutions|key)\b/;
 
 /** A value worked out when it is first asked for. */
 function lazy<T>(make: () => T): () => T {

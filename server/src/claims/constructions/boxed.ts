@@ -8,6 +8,7 @@ import { type Group, groups, type Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { equate } from './equate.ts';
 import type { Construction, Reading } from './model.ts';
+import { resumed } from './resumed.ts';
 
 const BOXES = new Set(
   'box boxes label labels packet packets pack packs packaging wrapper wrappers foil foils sachet sachets carton cartons printed marked labelled labeled'.split(
@@ -26,7 +27,7 @@ export const boxed: Construction = {
     if (!right || metric.length > 1 || right.sizes.length > 1 || all.length > 2) return [];
     if (scene.sentence.close === '?' || scene.items.slice(0, right.to + 4).some(otherwise)) return [];
     const own = all.find((g) => g !== right);
-    return own ? here(scene, own, right) : resumed(scene, right);
+    return own ? here(scene, own, right) : takenUp(scene, right);
   },
 };
 
@@ -64,21 +65,9 @@ const SEEN =
   /(?:^| )(?:(?:you|we|they|one)(?: will|'ll| can)?(?: also| then)? (?:see|read|find)(?: the (?:words?|number|figure))?|you'll (?:also )?(?:see|read|find)|(?:it|that|which)? ?(?:also )?(?:says|reads|shows|carries|bears|gives)(?: the (?:words?|number|figure|mark|marking|legend))?|stands|is (?:also )?(?:marked|printed|labelled|labeled))(?: as| also| the number| its)?$/;
 
 /** "The 2-0 held. On the box the same thread is marked as metric 2": the one thread of the sentence before. */
-function resumed(scene: Scene, right: Group): Reading[] {
-  const previous = scene.before.at(-1);
-  const text = joined(scene.items, 0, right.from);
-  if (!previous || previous.close === '?' || !TAKEN_UP.test(text)) return [];
-  const [left, ...more] = groups(previous.items);
-  if (!left || more.length > 0 || left.sizes.length > 1 || left.sizes[0]!.system !== 'usp') return [];
-  const shift = previous.items.length;
-  const both = changed(scene, { items: [...previous.items, ...scene.items] });
-  const moved = { ...right, from: right.from + shift, to: right.to + shift };
-  return equate(both, left, moved).map((reading) => ({
-    ...reading,
-    at: right.from,
-    from: right.from,
-    to: right.to,
-  }));
-}
+const takenUp = (scene: Scene, right: Group): Reading[] =>
+  TAKEN_UP.test(joined(scene.items, 0, right.from))
+    ? resumed(scene, right, (left) => left.sizes[0]!.system === 'usp')
+    : [];
 const TAKEN_UP =
   /^(?:and |on (?:the|its) (?:box|label|packet|pack|wrapper|foil|sachet|carton) )?(?:,? ?)(?:(?:the|this|that) same (?:thread|strand|suture|size|one|silk|nylon)|this (?:thread|strand|suture|size|one)|it|that)(?: (?:is|was|will be|would be))?(?: (?:also|always))?(?: (?:marked|labelled|labeled|printed|shown|called))?(?: (?:as|with|under|down as))?$|^the (?:box|label|packet|pack|wrapper|foil|sachet|carton) (?:then )?(?:calls it|marks it|marks it as|gives it as|shows it as|says|reads|shows|carries)$/;

@@ -323,21 +323,26 @@ const AROUND =
 const GAP =
   "(?:(?:an?|the|its?|their|your|this|that|any|each|every|one|just|simply|really|literally|actually|basically|nothing|but|only|merely|always|indeed|of|in|for|to|as|from|measured|measure|measurement|measuring|number|size|width|length|distance|value|name|word|unit|millimet(?:re|er)s|mm|tubes?|catheters?|needles?|drains?|cannulae?|cannulas?|device|instrument|shaft|hollow|[a-z]+'s|s'|what|you|get|outer|outside|about|also|said|be|meant|supposed) ){0,6}?";
 
+/** "French number is/tells you/stands for …": the scale, its verb, and what may stand before the measure. */
+const NAMES = `^\\S+(?: \\S+){0,4}? (?:is|are|means?|measures?|equals?|gives?|=|describes?|refers? to|tells? you|counts?|represents?|denotes?|indicates?|corresponds? to|reflects?|expresses) ${GAP}`;
+const names = (measure: string) => new RegExp(`${NAMES}(?:${measure})\\b`);
+const IS_AROUND = names(AROUND);
+const IS_INNER = names('(?:inner|inside|internal) (?:diameter|bore)|lumen|bore');
+const IS_MILLIMETRES = names(
+  '(?:outer |outside )?(?:diameters?|widths?|thickness|size) in (?:mm|millimet(?:re|er)s)|(?:just|simply|nothing but|only) (?:the )?(?:number of )?(?:mm|millimet(?:re|er)s)',
+);
+
 /** "French is the circumference in millimetres", "French size is the inner diameter". */
 function named(scene: Scene, french: number): Reading[] {
   const { items } = scene;
   if (items.some((item) => item.kind === 'size')) return [];
   // What stands after a comma is another statement: "gives the outside; the bore is smaller".
   const text = words(items.slice(french)).split(/ [;,.] /)[0]!;
-  const about = `^\\S+(?: \\S+){0,4}? (?:is|are|means?|measures?|equals?|gives?|=|describes?|refers? to|tells? you|counts?|represents?|denotes?|indicates?|corresponds? to|reflects?|expresses) ${GAP}`;
-  const ofMeasure = (pattern: string) => affirms(new RegExp(`${about}(?:${pattern})\\b`), text);
-  const hit = ofMeasure(AROUND)
+  const hit = affirms(IS_AROUND, text)
     ? 'french-is-circumference'
-    : ofMeasure('(?:inner|inside|internal) (?:diameter|bore)|lumen|bore')
+    : affirms(IS_INNER, text)
       ? 'french-is-inner'
-      : ofMeasure(
-            '(?:outer |outside )?(?:diameters?|widths?|thickness|size) in (?:mm|millimet(?:re|er)s)|(?:just|simply|nothing but|only) (?:the )?(?:number of )?(?:mm|millimet(?:re|er)s)',
-          ) && !/\b(?:third|three|3|times|tripl|multipl)|[×*_…]/.test(text)
+      : affirms(IS_MILLIMETRES, text) && !/\b(?:third|three|3|times|tripl|multipl)|[×*_…]/.test(text)
         ? 'french-is-diameter-mm'
         : undefined;
   if (!hit || /\b(?:sheath|introducer|roughly|about|approximately|nearly|near)\b/.test(words(items)))
@@ -370,6 +375,10 @@ const GAUGE_MEASURE =
 const CLEFT =
   /^gauge(?: number)? (?:(?:does|really|actually|only) )?(?:gives?|tells?|measures?|describes?|is|means|states?|refers to)(?: you)?(?: (?:, )?(?:exactly|precisely)(?: ,)?)? (?:is )?(?:the )?(?:exact )?(?:(?:diameter|width) of (?:the |its )?(?:bore|lumen|hole|inside|channel)|(?:inner|inside|internal) (?:diameter|width))\b/;
 
+const GAUGE_IS_INNER = new RegExp(
+  `^\\S+(?: number| size)?(?: of (?:a|an|the|any|every) (?:\\w+ ){0,2}(?:needle|cannula|cannulae|needles))? (?:is|measures|describes|refers to|means|tells you|counts|represents|denotes|indicates|corresponds to|reflects|expresses) ${GAP}(?:inner|inside|internal) (?:diameter|bore|measurement|width|opening)\\b`,
+);
+
 function readGauge(scene: Scene, gauge: number): Reading[] {
   const { items } = scene;
   const awg =
@@ -399,10 +408,7 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
     return [reading(scene, 'needle-gauge', 'gauge-is-inner', gauge, gauge, gauge)];
   if (items.some((item) => item.kind === 'size')) return [];
   const text = words(items.slice(gauge));
-  const is = new RegExp(
-    `^\\S+(?: number| size)?(?: of (?:a|an|the|any|every) (?:\\w+ ){0,2}(?:needle|cannula|cannulae|needles))? (?:is|measures|describes|refers to|means|tells you|counts|represents|denotes|indicates|corresponds to|reflects|expresses) ${GAP}(?:inner|inside|internal) (?:diameter|bore|measurement|width|opening)\\b`,
-  );
-  const id = affirms(is, text) ? 'gauge-is-inner' : undefined;
+  const id = affirms(GAUGE_IS_INNER, text) ? 'gauge-is-inner' : undefined;
   return id ? [reading(scene, 'needle-gauge', id, gauge, gauge, items.length - 1)] : [];
 }
 

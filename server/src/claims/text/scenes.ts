@@ -381,11 +381,7 @@ function isOption(read: Read, lead: Sentence | undefined, heading: string, teste
   const { list, text } = read.passage;
   if (CAPITALS.test(text) || PUT_FORWARD.test(text)) return true;
   if (LINE_A.test(text) && LINE_B.test(text)) return tested;
-  if (!list)
-    return (
-      tested &&
-      ((LETTERED.test(text) && multiLettered(text)) || /(?:^|[\n:?])[ \t]*A \S[^\n]*\sB \S/.test(text))
-    );
+  if (!list) return tested && (LETTERED.test(text) || /(?:^|[\n:?])[ \t]*A \S[^\n]*\sB \S/.test(text));
   if (list.checked === true) return false;
   if (list.checked === false && (SORTS_TRUTH.test(heading) || (lead && SORTS_TRUTH.test(wordsOf(lead)))))
     return true;
@@ -424,5 +420,3 @@ const LETTERED = /^\(?[A-Ea-e][).]\s/;
 /** Choices on lines of their own below their question, in one passage. */
 const LINE_A = /\n[ \t]*\(?[Aa][).][ \t]/;
 const LINE_B = /\n[ \t]*\(?[Bb][).][ \t]/;
-const multiLettered = (text: string) =>
-  /(?:^|\n)\s*\(?[B-Eb-e][).]\s/.test(text.slice(1)) || LETTERED.test(text);

@@ -234,20 +234,22 @@ const NOUN =
 const PASSED =
   '(?:pass|passed|passes|put|slid|slide|slides|fed|feed|feeds|threaded|thread|threads|ran|run|advanced|advance|pushed|push|took|take|use|used|goes|went|will go|can go|can pass|will pass)';
 
+const ARTICLE_BEFORE = '(?:an? |the |our |your )?';
+const PASSED_THROUGH = new RegExp(
+  `^${NOUN}(?:, )?(?:(?:we|you|i|they|she|he) )?(?:(?:can|will|have|then|also|even) )?${PASSED} ${ARTICLE_BEFORE}$`,
+);
+const FITS = new RegExp(`^${NOUN}(?:will |just |easily |also )*fits? ${ARTICLE_BEFORE}$`);
+
 /** "Through the 6 Fr sheath we passed a 7 Fr catheter"; "the 8 Fr guiding catheter fits a 7 Fr sheath". */
 function inverted(items: readonly Item[], left: Group, right: Group): Order | undefined {
   const between = `${joined(items, left.to + 1, right.from)} `;
   const before = joined(items, Math.max(0, left.from - 3), left.from);
-  const article = '(?:an? |the |our |your )?';
   if (
     /(?:^|[ ,;:])(?:through|down|into)(?: (?:an?|the|our|your|this))?$/.test(before) &&
-    new RegExp(
-      `^${NOUN}(?:, )?(?:(?:we|you|i|they|she|he) )?(?:(?:can|will|have|then|also|even) )?${PASSED} ${article}$`,
-    ).test(between)
+    PASSED_THROUGH.test(between)
   )
     return { at: right.from - 1, thing: right, container: left };
-  return new RegExp(`^${NOUN}(?:will |just |easily |also )*fits? ${article}$`).test(between) &&
-    HOLES.has(items[right.to + 1]?.word ?? '')
+  return FITS.test(between) && HOLES.has(items[right.to + 1]?.word ?? '')
     ? { at: left.to + 1, thing: left, container: right }
     : undefined;
 }
@@ -286,14 +288,15 @@ function downIt(items: readonly Item[], container: Group, thing: Group): Order |
     : undefined;
 }
 
+const TAKES_IT = new RegExp(
+  `^${NOUN}(?:(?:will|can|would|should|does) )?(?:(?:just|easily|still|comfortably|happily|also) )*(?:takes?|accepts?|admits?|swallows?|has room for|is (?:big|wide|large) enough for) (?:it|that|this)(?= [.,;!]|$| (?:easily|well|comfortably|with|without|just))`,
+);
+
 /** "The scope is 5.9 mm, so a 5.5 tracheal tube will just take it." */
 function takesIt(items: readonly Item[], thing: Group, container: Group): Order | undefined {
   const after = joined(items, container.to + 1, container.to + 9);
-  const taken = new RegExp(
-    `^${NOUN}(?:(?:will|can|would|should|does) )?(?:(?:just|easily|still|comfortably|happily|also) )*(?:takes?|accepts?|admits?|swallows?|has room for|is (?:big|wide|large) enough for) (?:it|that|this)(?= [.,;!]|$| (?:easily|well|comfortably|with|without|just))`,
-  ).test(after);
   const link = joined(items, thing.to + 1, container.from);
-  return taken &&
+  return TAKES_IT.test(after) &&
     thing.sizes[0]!.system !== container.sizes[0]!.system &&
     /^(?:\w+ ){0,5}[,;:.(—–-]?(?: ?(?:so|and|then|but|hence))?(?: (?:an?|the|our|your))?$/.test(link)
     ? { at: container.to + 1, thing, container }

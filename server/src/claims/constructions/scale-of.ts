@@ -24,6 +24,8 @@ const SHAPES: readonly { readonly pattern: RegExp; readonly formula: string; rea
   { pattern: shape(NEEDLES, '(?:french|charri[eè]re)'), formula: 'needles-in-french', french: true },
   { pattern: shape(TUBES, '(?:gauges?|needle gauge)'), formula: 'catheters-in-gauge', french: false },
 ];
+/** A verb of its own: "catheters go by gauge". */
+const OWN_VERB = new RegExp(` (?:${HOW}) `);
 /** Without a verb of its own a thing leans on one before it: "catheters go by gauge and …", "we count …". */
 const LED = new RegExp(
   `(?:^|[ ,;])(?:${HOW} ${BY} \\S+(?: scale| numbers?)? ${AND}|(?:we|you|they) (?:count|size|measure|order|number|label|name|grade|sort) (?:our |the |all |most )?|\\S+ (?:in|by) (?:gauge|french|millimetres|mm) ${AND})$`,
@@ -43,7 +45,7 @@ export const scaleOf: Construction = {
     for (const { pattern, formula, french } of SHAPES) {
       const match = pattern.exec(text);
       if (!match) continue;
-      const own = new RegExp(` (?:${HOW}) `).test(match[0]);
+      const own = OWN_VERB.test(match[0]);
       if (!own && !LED.test(text.slice(0, match.index + 1))) continue;
       const at = itemAt(
         items,

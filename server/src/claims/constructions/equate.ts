@@ -66,7 +66,7 @@ const FUNCTION_WORD =
 const PART_BETWEEN =
   /\b(?:in|with|has|have|and|under|behind) (?:an? |the |its )?(?:\w+ )?(?:hub|balloon|cuff|tip|wall|walls|eye|eyes|bevel|handle|flange|wings?|holes?|funnel|stylet)\b/;
 const MEASURED_NOUN =
-  /\b(?:diameter|diameters|width|outside|thickness|size|calib(?:re|er)|bore|lumen|inside|inner|radius|circumference|girth|perimeter|cross-section|shaft|barrel|callipers?|calipers?|micrometers?|micrometres?|rulers?|value|figure|answer|number|entry|conversion|equivalent|result|measurement|reading|think|picture|case|example|sum|od|id|number|ones?|lines?|stents?|sounds?|dilators?|bougies?|piccs?|foleys?|suture|stitch(?:es)?|needles?|cannulas?|catheters?|tubes?|drains?|wires?|guidewires?|k-wires?|pins?|introducers?|threads?|sutures?|sheaths?)$/;
+  /\b(?:diameter|diameters|width|outside|thickness|size|calib(?:re|er)|bore|lumen|inside|inner|radius|circumference|girth|perimeter|cross-section|shaft|barrel|callipers?|calipers?|micrometers?|micrometres?|rulers?|value|figure|answer|number|entry|conversion|equivalent|result|measurement|reading|think|picture|case|example|sum|od|id|number|ones?|lines?|stents?|sounds?|dilators?|bougies?|piccs?|foleys?|suture|stitch(?:es)?|needles?|cannulas?|catheters?|tubes?|drains?|wires?|guidewires?|k-wires?|pins?|introducers?|threads?|sutures?|sheaths?|packets?|packs?|box(?:es)?|labels?|sleeve|foil|wrapper|carton|lid)$/;
 
 function wordsBeside(items: readonly Item[], left: Group, right: Group): string {
   const next = items.slice(right.to + 1, right.to + 4);

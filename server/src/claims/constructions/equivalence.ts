@@ -89,7 +89,7 @@ const laid = ({ items }: Scene, left: Group): boolean =>
   );
 
 /** A term at the head of a line, its definition on the next: what stands before it belongs to another term. */
-function opensTerm({ passage, items }: Scene, right: Group): boolean {
+export function opensTerm({ passage, items }: Scene, right: Group): boolean {
   const { start } = items[right.from]!;
   const before = passage.text.slice(Math.max(0, start - 4), start);
   return /\n\s*$/.test(before) && /^[^\n]{0,60}\n\s{0,4}:\s/.test(passage.text.slice(start, start + 80));
@@ -155,7 +155,7 @@ const clauseOfItsOwn = (items: readonly Item[], right: Group, between: readonly 
   /^an?$/.test(items[right.to + 1]?.word ?? '');
 
 /** "1 → 12 Fr", and on the next line "2 → 7 mm": the answer to another question. */
-function countedAnew({ passage, items }: Scene, left: Group, right: Group): boolean {
+export function countedAnew({ passage, items }: Scene, left: Group, right: Group): boolean {
   const [start, end] = [items[left.to]!.end, items[right.from]!.start];
   return (
     end - start < 60 &&

@@ -17,6 +17,7 @@ import { existence } from './existence.ts';
 import { fit } from './fit.ts';
 import { formula } from './formula.ts';
 import { chooser } from './gate.ts';
+import { gist } from './gist.ts';
 import { grab } from './grab.ts';
 import { hued } from './hued.ts';
 import { hues } from './hues.ts';
@@ -95,6 +96,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   wrongUnit,
   existence,
   oddSizes,
+  gist,
 ];
 
 /** The constructions that may read a sentence: no other would say anything. */

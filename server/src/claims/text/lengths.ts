@@ -167,7 +167,36 @@ export const withLengths = remembered((items: readonly Item[]): Measured | undef
   return changed ? { items: rows, at } : undefined;
 });
 
-function asSize(items: readonly Item[], from: number, { to, mm }: Amount, said: Said): Item {
+/** "0.81 mm" that no notation took for a size, and lengths in words: all of them as sizes. */
+export const withFigures = remembered((items: readonly Item[]): Measured => {
+  const { items: words, at } = withLengths(items) ?? { items, at: undefined };
+  const rows: Item[] = [];
+  const places: number[] = [];
+  for (let i = 0; i < words.length; i++) {
+    const item = words[i]!;
+    const figure = figureAt(words, i);
+    places.push(at ? at[i]! : i);
+    rows.push(figure ?? item);
+    if (figure && figure.end > item.end) i++;
+  }
+  return { items: rows, at: places };
+});
+
+const FIGURE = /^(\d{1,3}(?:[.,]\d{1,3})?)(mm)?$/;
+
+function figureAt(items: readonly Item[], i: number): Item | undefined {
+  const item = items[i]!;
+  if (item.kind !== 'word') return undefined;
+  const match = FIGURE.exec(item.word);
+  const apart = match !== null && !match[2] && UNITS.get(items[i + 1]?.word ?? '') === 1;
+  const read = match && (match[2] || apart) ? readNumber(match[1]!) : undefined;
+  if (!read || STEP.test(items[i - 1]?.word ?? '')) return undefined;
+  const made = asSize(items, i, { to: apart ? i + 1 : i, mm: read.value });
+  return { ...made, mention: { ...made.mention!, decimals: read.decimals, notation: 'figure' } };
+}
+const STEP = /^(?:[x×*/–-]|by|every|each|per)$/;
+
+function asSize(items: readonly Item[], from: number, { to, mm }: Amount, said?: Said): Item {
   const first = items[from]!;
   const text = items
     .slice(from, to + 1)
@@ -187,5 +216,5 @@ function asSize(items: readonly Item[], from: number, { to, mm }: Amount, said: 
     spoken: true,
     evidence: [],
   };
-  return { ...span, word: text, kind: 'size', capital: false, mention, said };
+  return { ...span, word: text, kind: 'size', capital: false, mention, ...(said ? { said } : {}) };
 }

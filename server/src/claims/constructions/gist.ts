@@ -1,0 +1,411 @@
+/**
+ * A size and what it is said to measure, whatever everyday words stand between: "we put a 28 Fr in the fifth space; that is
+ * 28 mm of tube", "the one in bed 3 is a 24 Fr. That is very nearly 12 mm of plastic". Read only when one size and one
+ * measure are there to be paired, no word between them denies, compares or brings in another thing, and something says that
+ * the measure is the size's: a word for what is measured across, a verb that sets them equal, or a number that is a usual slip.
+ */
+import type { Item } from '../text/items.ts';
+import { joined, textOf } from '../text/joined.ts';
+import { withFigures } from '../text/lengths.ts';
+import { changed } from '../text/place.ts';
+import { distinct, type Group, groups, type Scene, sameSizes } from '../text/scene.ts';
+import type { Sentence } from '../text/sentences.ts';
+import { ACROSS, NEUTRAL, OPERATORS, OWNERS, SETS, SIDES, STUFF } from '../words/gist.ts';
+import { equate, longEnough } from './equate.ts';
+import { countedAnew, opensTerm } from './equivalence.ts';
+import type { Construction, Reading } from './model.ts';
+import { crossedLength, second } from './set-apart.ts';
+import { slip } from './slips.ts';
+import { inSum } from './sums.ts';
+
+export const gist: Construction = {
+  id: 'gist',
+  leaning: true,
+  needs: () => [{ holds: ['mixed'] }, { holds: ['length'] }, { like: UNIT }, { sizes: 1, like: TAKES_UP }],
+  read(scene) {
+    if (scene.sentence.close === '?' || mended(scene)) return [];
+    const measured = withFigures(scene.items);
+    const row = changed(scene, { items: measured.items });
+    const own = pairsOf(groups(row.items));
+    const found = own.length > 0 ? own.flatMap(([a, b]) => readPair(row, a, b)) : carried(row);
+    return found.map((reading) => ({
+      ...reading,
+      at: measured.at[reading.at]!,
+      from: measured.at[reading.from]!,
+      to: measured.at[reading.to]!,
+    }));
+  },
+};
+
+/** "I had the 5 Fr down as 5 mm. It is 1.67 mm.": the next sentence puts it right. */
+function mended(scene: Scene): boolean {
+  const next = scene.after[0]?.items;
+  return (
+    next !== undefined &&
+    next.length <= 12 &&
+    /^(?:it|that|they|this|make|read|no|correct|in|really|actually)\b/.test(next[0]?.word ?? '') &&
+    groups(withFigures(next).items).some((g) => kindOf(g) === 'length') &&
+    groups(withFigures(scene.items).items).some((g) => kindOf(g) === 'length')
+  );
+}
+
+/** A length that is written out. */
+const UNIT = /^(?:\d+(?:[.,]\d+)?)?(?:[mc]m|(?:mill|cent)imet(?:re|er)s?)$/;
+/** Takes up what was measured in the sentence before. */
+const TAKES_UP = /^(?:makes?|call|so|therefore|hence|sold|labelled|order|french|ask|write|that's|it's)$/;
+
+type Kind = 'length' | 'inch' | 'wire-inch' | 'metric' | 'usp' | 'named';
+const KINDS: ReadonlyMap<string, Kind> = new Map([
+  ['millimetre', 'length'],
+  ['inch', 'inch'],
+  ['wire-inch', 'wire-inch'],
+  ['ep-metric', 'metric'],
+  ['usp', 'usp'],
+  ['french', 'named'],
+  ['needle-gauge', 'named'],
+] as const);
+const kindOf = (group: Group): Kind | undefined => KINDS.get(group.sizes[0]!.system);
+
+/** Kinds of which one tells the other. */
+const TELLS: ReadonlySet<string> = new Set([
+  'named length',
+  'usp length',
+  'metric length',
+  'wire-inch length',
+  'inch length',
+  'usp metric',
+  'named inch',
+]);
+const tells = (a: Group, b: Group): boolean => {
+  const [x, y] = [kindOf(a), kindOf(b)];
+  return TELLS.has(`${x} ${y}`) || TELLS.has(`${y} ${x}`);
+};
+
+const MOST_PAIRS = 4;
+
+/** The sizes of a sentence in twos, when there is one way to pair them: each with its neighbour, all in the same order. */
+function pairsOf(all: readonly Group[]): readonly (readonly [Group, Group])[] {
+  const plain = all.filter(({ mentions }) => mentions.length === 1);
+  if (plain.length !== all.length || all.length % 2 > 0 || all.length > 2 * MOST_PAIRS) return [];
+  const pairs = all.flatMap((a, i) => (i % 2 === 0 ? [[a, all[i + 1]!] as const] : []));
+  const [first] = pairs;
+  if (!first || !pairs.every(([a, b]) => tells(a, b))) return [];
+  const order = ([a, b]: readonly [Group, Group]) => `${kindOf(a)} ${kindOf(b)}`;
+  return pairs.every((pair) => order(pair) === order(first)) ? pairs : [];
+}
+
+/** Words between, at most. */
+const REACH = 26;
+
+function readPair(scene: Scene, left: Group, right: Group): Reading[] {
+  const { items } = scene;
+  const whole = items.slice(left.to + 1, right.from);
+  const resumed = resumedAt(whole);
+  const between = whole.slice(resumed);
+  if (whole.length > REACH || between.some((item, i) => stops(between, i, item))) return [];
+  if (resumed > 0 && !keepsTo(items, left, right, whole.slice(0, resumed))) return [];
+  if (passedBy(items, left) || apart(scene, left, right) || !plausible(left, right, items)) return [];
+  if (PART_OF.test(textOf(between))) return [];
+  if (countedAnew(scene, left, right) || opensTerm(scene, right)) return [];
+  if (ownedElsewhere(items, between, left, right)) return [];
+  return speaksFor(items, left, right) ? equate(scene, left, right) : [];
+}
+
+/** "…, and that is", "…, so it measures", "… and you are looking at something": where the thing is taken up again, behind what is said of it. */
+function resumedAt(between: readonly Item[]): number {
+  return (
+    between.findLastIndex(
+      ({ word }, i) =>
+        i > 0 &&
+        /^(?:it|that|this|which|you|something|anything)$/.test(word) &&
+        /^(?:[,;:—–]|and|so|but|or|at|on|with|of)$/.test(between[i - 1]!.word),
+    ) + 1
+  );
+}
+
+/** What is passed over may bring in no other thing, unless the measure tells by itself whose it is. */
+function keepsTo(items: readonly Item[], left: Group, right: Group, skipped: readonly Item[]): boolean {
+  if (skipped.some(({ word, kind }) => kind === 'size' || CONTRAST.test(word))) return false;
+  const after = items.slice(right.to + 1, right.to + 5);
+  const stuff = after[0]?.word === 'of' && after.some(({ word }) => STUFF.test(word));
+  if (stuff || slip(left, right)) return true;
+  return !skipped.some(
+    ({ word, deviceNoun }, i) => OWNERS.test(word) || THROUGH.test(word) || (deviceNoun === true && i > 1),
+  );
+}
+const CONTRAST = /^(?:not|never|no|than|unlike|instead|rather|if|unless|without|\w+n't)$/;
+const THROUGH = /^(?:through|into|inside|over|via|onto|past|takes?|fits?|accepts?)$/;
+
+/** "just over 6 mm", "comes up to"? No: an operator right where it only rounds is none. */
+function stops(between: readonly Item[], i: number, { word, magnitude }: Item): boolean {
+  if (magnitude?.degree === 'comparative' || magnitude?.degree === 'superlative') return true;
+  if (word === 'and')
+    return !/^(?:that|it|this|is|measures|comes|works|which|so|underneath|below|under|on|you|,|then|both|therefore|would|gives|makes|means|the)$/.test(
+      between[i + 1]?.word ?? '',
+    );
+  if (/^[;:—–]$/.test(word))
+    return (
+      !/^(?:that|it|this|which|so|about|roughly|call|say|around|nearly|you|,|in)$/.test(
+        between[i + 1]?.word ?? '',
+      ) && i < between.length - 1
+    );
+  if (word === 'down') return between[i + 1]?.word === 'as';
+  if (word === 'or') return i < between.length - 3;
+  if (word === '.') return false;
+  return OPERATORS.test(word);
+}
+
+/** "through a 12 Fr", "wider than a 12 Fr": the size is not what is measured. */
+const passedBy = (items: readonly Item[], left: Group): boolean =>
+  STEPPED.test(joined(items, Math.max(0, left.from - 6), left.from)) ||
+  items
+    .slice(Math.max(0, left.from - 2), left.from)
+    .some(({ word }) =>
+      /^(?:than|unlike|through|into|inside|via|onto|past|fits?|takes|accepts|passes|like|to)$/.test(word),
+    );
+
+/** "a good fifth of a millimetre": a part of what stands there. */
+const PART_OF = /\b(?:half|thirds?|quarters?|fifths?|tenths?|hundredths?|fraction|part) of$/;
+const STEPPED = /\b(?:steps?|difference|each|every|gap|per)\b[^,]*$/;
+
+/** Sums, pairs of a cross and lengths along are told elsewhere. */
+const apart = ({ items }: Scene, left: Group, right: Group): boolean =>
+  second(items, left) ||
+  [left, right].some((g) => crossedLength(items, g) || inSum(items, g.from)) ||
+  /^(?:long|length|deep|apart|above|below|from the|away|high|tall|proximal|distal|mark|per|every|a (?:day|week)|\/)$/.test(
+    items[right.to + 1]?.word ?? '',
+  ) ||
+  items.some(({ word }) => WIRES.test(word));
+const WIRES = /^(?:k-wires?|cerclage|kirschner|files?|reamers?|sheaths?|introducers?|guiding)$/;
+
+/** Longest of threads across, mm; what is thicker is its needle's length. */
+const THICKEST = 1.5;
+
+/** Is the length one that a diameter could be taken for? */
+function plausible(left: Group, right: Group, items: readonly Item[]): boolean {
+  const pair = [left, right];
+  if (pair.some(({ sizes, mentions }) => sizes.length !== 1 || mentions[0]!.bound)) return sized(left, right);
+  const length = pair.find((g) => kindOf(g) === 'length' || kindOf(g) === 'inch');
+  const named = pair.find((g) => g !== length)!;
+  if (!length) return true;
+  const across = near(items, left, right).some(({ word }) => ACROSS.test(word));
+  if (/\bcm\b|cent/i.test(length.mentions[0]!.text) && !across) return false;
+  const mm = length.sizes[0]!.value * (kindOf(length) === 'inch' ? 25.4 : 1);
+  if (kindOf(named) === 'inch') return true;
+  if (named.sizes[0]!.system === 'usp' || named.sizes[0]!.system === 'ep-metric')
+    return mm <= THICKEST || across;
+  if (named.sizes[0]!.system === 'needle-gauge') return !longEnough(length.sizes[0]!) || (across && mm < 8);
+  return mm < 40;
+}
+
+/** A range of sizes and a range of lengths. */
+const sized = (left: Group, right: Group): boolean =>
+  left.sizes.length === 2 && right.sizes.length === 2 && ![left, right].some((g) => g.mentions[0]!.bound);
+
+/** The words of the pair and a few around it. */
+const near = (items: readonly Item[], left: Group, right: Group): readonly Item[] => [
+  ...items.slice(Math.max(0, left.from - 4), left.from),
+  ...items.slice(left.to + 1, right.from),
+  ...tail(items, right),
+];
+
+const TAIL = 6;
+/** What follows up to the next clause. */
+function tail(items: readonly Item[], right: Group): readonly Item[] {
+  const next = items.slice(right.to + 1, right.to + 1 + TAIL);
+  const stop = next.findIndex(
+    ({ word, kind }) => kind === 'punctuation' || /^(?:and|but|so|because|which|while|as|since)$/.test(word),
+  );
+  return stop < 0 ? next : next.slice(0, stop);
+}
+
+/** A noun that is no device stands as what is so wide, or has the measure before it. */
+function ownedElsewhere(
+  items: readonly Item[],
+  between: readonly Item[],
+  left: Group,
+  right: Group,
+): boolean {
+  const said = [...items.slice(Math.max(0, left.from - 4), left.from), ...between, ...tail(items, right)];
+  if (!SIDES.test(textOf(said)) && said.some(({ word }) => OWNERS.test(word))) return true;
+  const next = items[right.to + 1];
+  if (next && !closes(items, right)) return true;
+  const subject = subjectOf(between);
+  if (subject && !neutral(subject)) return true;
+  const object = objectOf(between);
+  return object.some((item) => !neutral(item));
+}
+
+const neutral = (item: Item): boolean =>
+  item.deviceNoun === true ||
+  item.colour !== undefined ||
+  item.axisNoun !== undefined ||
+  item.magnitude !== undefined ||
+  NEUTRAL.test(item.word) ||
+  ACROSS.test(item.word) ||
+  STUFF.test(item.word);
+
+/** "the gap is 4 mm": the noun right before the last verb of being, when it has an article of its own. */
+function subjectOf(between: readonly Item[]): Item | undefined {
+  const verb = between.findLastIndex(({ word }) =>
+    /^(?:is|are|was|were|measures?|measured|comes|has|had|reaches|spans)$/.test(word),
+  );
+  if (verb < 2 || between[verb - 1]!.kind === 'punctuation') return undefined;
+  const article = between.slice(Math.max(0, verb - 4), verb).some(({ word }) => DETERMINER.test(word));
+  return article ? between[verb - 1] : undefined;
+}
+const DETERMINER = /^(?:the|an?|his|her|their|its|our|my|your)$/;
+
+/** "leaves a scar 6 mm wide": what stands between the last article and the length, the words of measure left out. */
+function objectOf(between: readonly Item[]): readonly Item[] {
+  const article = between.findLastIndex(({ word }) => /^(?:an?|the|his|her|its|your|our)$/.test(word));
+  if (article < 0) return [];
+  const object = between.slice(article + 1);
+  if (object.length === 0 || object.length > 4) return [];
+  return object.some(({ word, kind }) => kind !== 'word' || VERBAL.test(word))
+    ? []
+    : object.filter(({ word }) => !LIGHT.test(word)).slice(-1);
+}
+const VERBAL =
+  /^(?:is|are|was|comes?|works?|measures?|gives?|makes?|means?|equals?|reads?|gets?|has|have|which|that|you|it|at|to|in|of|out)$/;
+const LIGHT =
+  /^(?:about|around|roughly|nearly|almost|just|some|only|good|full|approximately|exactly|hair|shade|touch|over|under|bit|little|measuring|nominal|mere|bare|clear|whole|total|round|near|enough|neat|solid|fat|very|close|on|single|little|of)$/;
+
+/** May the sentence end or go on here: a mark, another clause, a word of measure, the thing itself? */
+function closes(items: readonly Item[], right: Group): boolean {
+  const next = items[right.to + 1]!;
+  if (next.kind === 'punctuation') return !/^[×*/]$/.test(next.word);
+  if (/^(?:in|of|from|on|at|to)$/.test(next.word))
+    return LEADS_ON.test(joined(items, right.to + 1, right.to + 6));
+  if (/^(?:across|wide|thick|broad|fat)$/.test(next.word)) {
+    // "rides on 0.4 mm wide wire", "20 mm across the rib": of something else.
+    const after = items[right.to + 2];
+    return (
+      after === undefined ||
+      after.kind === 'punctuation' ||
+      CONTINUES.test(after.word) ||
+      AFTER_ACROSS.test(after.word)
+    );
+  }
+  return ACROSS.test(next.word) || CONTINUES.test(next.word) || next.deviceNoun === true;
+}
+const AFTER_ACROSS = /^(?:in|at|on|going|outside|overall|from|of|to|under|over|through|inside)$/;
+const LEADS_ON =
+  /^(?:in (?:the |an? |outer |outside |overall )?(?:diameter|width|thickness|calibre|caliber|section|all|total|everyday|old|real|vein|artery|chest|bladder|urethra|nose|practice|millimet|outside|size)|of (?:the |an? )?[a-z]+|from (?:one )?(?:side|edge|wall|rim)|on (?:the |its )?(?:outside|calipers?|callipers?|micrometer|ruler|outer|european|label|scale)|at (?:its|the) (?:widest|outside|shaft)|to (?:the |my |a )?(?:eye|naked|nearest|ruler|caliper))/;
+const CONTINUES =
+  /^(?:and|but|so|which|because|since|as|while|when|once|before|if|though|although|that|or|exactly|overall|total|full|outright|going|lying|sitting|each|apiece|too|also|again|only|near|roughly|precisely|then|where|by|for|with|whatever|whichever|however|whereas|give|you|we|they|is|was|they'd|then|here|these|today|now)$/;
+
+/** Does something say that the measure is the size's? */
+function speaksFor(items: readonly Item[], left: Group, right: Group): boolean {
+  const words = near(items, left, right);
+  const between = textOf(items.slice(left.to + 1, right.from));
+  if (words.some(({ word }) => ACROSS.test(word)) || SIDES.test(textOf(words))) return true;
+  const after = joined(items, right.to + 1, right.to + 4).split(' ');
+  if (after[0] === 'of' && after.slice(1).some((word) => STUFF.test(word))) return true;
+  if (SETS.test(between)) return true;
+  return twoNumbers(left, right)
+    ? !TWO_THREADS.test(between) && items[right.to + 1]?.deviceNoun !== true
+    : slip(left, right);
+}
+
+/** The two numbers of one thread, and words between them that bring in another. */
+const twoNumbers = (left: Group, right: Group): boolean =>
+  [left, right].some((g) => kindOf(g) === 'metric') && [left, right].some((g) => kindOf(g) === 'usp');
+const TWO_THREADS =
+  /\b(?:and|or|then|first|from|to|for)\b(?! (?:it|that|underneath|below|on) )|(?:^|,)(?: the| an?| our)$|^,$/;
+
+const BACK = 2;
+/** The measure of the one size spoken of before, or the size that the measure told before comes to. */
+function carried(scene: Scene): Reading[] {
+  const { items } = scene;
+  const [right, ...more] = groups(items);
+  if (!right || more.length > 0 || right.mentions.length > 1 || right.sizes.length > 1) return [];
+  const kind = kindOf(right);
+  if (!kind || !takesUp(items, right)) return [];
+  for (const previous of earlier(scene)) {
+    const held = withFigures(previous.items).items;
+    const all = distinct(groups(held));
+    if (all.length === 0) continue;
+    const fits = all.filter((g) => tells(g, right) || sameSizes(g, right));
+    const [left] = fits;
+    if (
+      fits.length !== 1 ||
+      !left ||
+      !tells(left, right) ||
+      left.mentions.length > 1 ||
+      left.sizes.length > 1
+    )
+      return [];
+    if (all.some((g) => g !== left && g.sizes[0]!.system === left.sizes[0]!.system)) return [];
+    return joinedPair(scene, previous, held, left, right);
+  }
+  return [];
+}
+
+/** Sentences before, nearest first; for the first of a passage the one that leads to it. */
+const earlier = (scene: Scene): readonly Sentence[] =>
+  (scene.before.length > 0 ? scene.before.slice(-BACK) : scene.context.slice(-1)).toReversed();
+
+/** The sentence speaks of what was spoken of: a pronoun or the bare device before the size, or nothing but its measure. */
+function takesUp(items: readonly Item[], right: Group): boolean {
+  const lead = items.slice(0, right.from);
+  const from = lead.findLastIndex(({ word }) => /^(?:it|that|this|which)$/.test(word));
+  const words = lead.slice(Math.max(0, from)).filter(({ kind }) => kind === 'word');
+  if (words.some(({ word }, i) => stops(words, i, words[i]!) || OWNERS.test(word))) return false;
+  if (words.length > 12) return false;
+  const text = ` ${textOf(words)} `;
+  return (
+    PRONOUN.test(text) ||
+    CONCLUDES.test(text) ||
+    words.every(
+      ({ word }) => LIGHT.test(word) || /^(?:so|and|then|yes|right|that|is|in|millimetres|a|an)$/.test(word),
+    )
+  );
+}
+const CONCLUDES =
+  /^ (?:so|then|therefore|hence|which) .*(?:order|ordered|ask|asked|write|wrote|call|called|chart|charted|book|booked|label|labelled|makes?|need|want|have|is|sold|go|went) /;
+const PRONOUN =
+  / (?:it|that|this|which|that's|it's|its|that'll|it'll|(?:the|that|this) (?:tube|catheter|drain|line|needle|cannula|wire|thread|suture|thing|same|lot|latter|outside|diameter|width|one)) /;
+
+function joinedPair(
+  scene: Scene,
+  previous: Sentence,
+  held: readonly Item[],
+  left: Group,
+  right: Group,
+): Reading[] {
+  const { items } = scene;
+  if (!plausible(left, right, items) || right.mentions[0]!.bound) return [];
+  const lead = textOf(items.slice(0, right.from));
+  const length = kindOf(right) === 'length' || kindOf(right) === 'inch';
+  const after = tail(items, right);
+  const measured =
+    [...items.slice(0, right.from), ...after].some(({ word }) => ACROSS.test(word)) ||
+    SIDES.test(textOf(after)) ||
+    (after[0]?.word === 'of' && after.some(({ word }) => STUFF.test(word)));
+  const told = length
+    ? measured || SETS.test(lead) || slip(left, right)
+    : SETS.test(lead) || CONCLUDES.test(` ${lead} `);
+  if (!told || (items[right.to + 1] && !closes(items, right)) || after.some(({ word }) => OWNERS.test(word)))
+    return [];
+  if (previous.close === '?' && length && right.from > 4) return [];
+  const subject = subjectOf(items.slice(0, right.from));
+  if (subject && !neutral(subject)) return [];
+  if (!length && !previousMeasures(held, left)) return [];
+  const shift = held.length;
+  const both = changed(scene, { items: [...held, ...items] });
+  const moved = { ...right, from: right.from + shift, to: right.to + shift };
+  if (passedBy(held, left) || apart(both, left, moved)) return [];
+  return equate(both, left, moved).map((reading) => ({
+    ...reading,
+    at: right.from,
+    from: right.from,
+    to: right.to,
+  }));
+}
+
+/** The length of the sentence before is a thing's width. */
+const previousMeasures = (held: readonly Item[], left: Group): boolean => {
+  const words = [...held.slice(Math.max(0, left.from - 6), left.from), ...tail(held, left)];
+  return words.some(({ word }) => ACROSS.test(word)) && !words.some(({ word }) => OWNERS.test(word));
+};

@@ -2,6 +2,7 @@
 import { compound } from './compound.ts';
 import { conditional } from './conditional.ts';
 import type { Reading } from './constructions/model.ts';
+import { hedged, negated } from './denial.ts';
 import { onceSaid } from './errata.ts';
 import {
   ALWAYS,
@@ -31,7 +32,7 @@ import type { Sentence } from './text/sentences.ts';
 import { asksInTalk } from './text/talk.ts';
 import { keyOf } from './truth.ts';
 import { packed, unreal } from './unreal.ts';
-import { CONDITIONS, HEDGES, NEGATIONS } from './words/changes.ts';
+import { NEGATIONS } from './words/changes.ts';
 import {
   MISTAKE_WORDS,
   REJECTING_OPENINGS,
@@ -81,6 +82,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     reading.claim.kind !== 'existence' &&
     !reading.unconditional &&
     !generalRule(scene, reading) &&
+    !(reading.claim.kind === 'order' && linedUp(scene.items)) &&
     conditional(scene, reading)
   )
     return 'hypothetical';
@@ -101,6 +103,12 @@ const whole = ({ items }: Scene, { claim }: Reading): Stance =>
 const generalRule = (scene: Scene, { claim }: Reading): boolean =>
   claim.kind === 'direction' &&
   !scene.items.some((item) => /^(?:suppose|supposing|imagine|pretend|were|would|worked)$/.test(item.word));
+
+/** "If you line up the four from finest to thickest you get …": the row is the outcome. */
+const linedUp = (items: readonly Item[]): boolean =>
+  /^(?:(?:and|so) )?(?:if|when|once) (?:you|we|i) (?:line|put|lay|set|arrange|sort|rank|write|order|place|count|read|go|stack|hang)\b(?!.*\b(?:would|wouldn't|wrong|mix|mixed)\b)/.test(
+    joined(items),
+  );
 
 /** A statement to be called true or false whose key stands nowhere. */
 const unkeyed = (scene: Scene) => scene.truthItem === true && scene.passage.cell === undefined;
@@ -331,119 +339,13 @@ function reported(scene: Scene, { claim, from, at }: Reading): boolean {
 /** "People think that …, but the 18 G …": there the author speaks again. */
 const endsReport = (items: readonly Item[], i: number): boolean =>
   items[i]!.word === ';' ||
+  (/^(?:they|he|she|people)$/.test(items[i]!.word) &&
+    /^(?:are|is)$/.test(items[i + 1]?.word ?? '') &&
+    /^(?:right|correct)$/.test(items[i + 2]?.word ?? '') &&
+    items[i - 1]?.word === 'and') ||
   (items[i]!.word === 'but' &&
     items[i - 1]?.word === ',' &&
     !items.slice(i + 1).some((item) => REPORTING_VERBS.has(item.word)));
 
 /** "The poster rightly says": the author stands behind what is reported. */
 const ENDORSED = new Set(['rightly', 'correctly', 'truly', 'truthfully']);
-
-/** A negation on the comparing word denies; one anywhere else in the clause leaves the claim open. */
-function negated(scene: Scene, { at }: Reading): Stance | undefined {
-  const { items } = scene;
-  const near = items.slice(Math.max(0, at - 3), at);
-  const cut = near.findLastIndex((item) => item.kind === 'punctuation' && item.word !== "'");
-  const close = near.slice(cut + 1).filter((item) => item.kind !== 'size');
-  const direct = close.findIndex((item) => DIRECT.has(item.word));
-  if (direct >= 0 && close.slice(direct + 1).every((item) => ADVERBS.has(item.word))) return 'denied';
-  if (FAR_FROM.test(close.map((item) => item.word).join(' '))) return 'denied';
-  const start = clauseFrom(items, at);
-  const open = items
-    .slice(start, at + 1)
-    .some(
-      (item, i) =>
-        NEGATIONS.has(item.word) && !LOOSE.has(item.word) && !REMINDS.has(items[start + i + 1]?.word ?? ''),
-    );
-  return open ? 'hedged' : undefined;
-}
-
-/** "anything but narrower". */
-const FAR_FROM = /\b(?:anything but|nowhere near|a long way from|by no means)(?: any)?$/;
-
-/** "Don't forget that", "no doubt": a negation that stresses what follows. */
-const REMINDS = new Set(['matter', 'forget', 'overlook', 'doubt', 'wonder', 'surprise']);
-
-const DIRECT = new Set([
-  "isn't",
-  "aren't",
-  'not',
-  'no',
-  'never',
-  "wasn't",
-  "doesn't",
-  "don't",
-  "won't",
-  'nor',
-  'cannot',
-  "can't",
-]);
-const ADVERBS = new Set(
-  'way a an the any actually really necessarily always ever even much make makes get gets be become becomes flow flows run runs mean means go goes give gives'.split(
-    ' ',
-  ),
-);
-/** Negations that seldom reach the size: "without a second trip". */
-const LOOSE = new Set(['without', 'none']);
-const CLAUSE_MARKS = new Set([
-  'which',
-  'where',
-  ';',
-  ':',
-  '—',
-  '.',
-  '!',
-  '(',
-  'but',
-  'because',
-  'since',
-  'so',
-]);
-
-function clauseFrom(items: readonly Item[], at: number): number {
-  for (let i = at - 1; i >= 0; i--) {
-    if (CLAUSE_MARKS.has(items[i]!.word) || resumes(items, i)) return i + 1;
-    if (items[i]!.word === ',' && closesCondition(items, i)) return i + 1;
-  }
-  return 0;
-}
-
-/** "You may see a 20 G, and that sits …": a pronoun takes up what was said, in a clause of its own. */
-const resumes = (items: readonly Item[], i: number) =>
-  items[i]!.word === 'and' &&
-  items[i - 1]?.word === ',' &&
-  /^(?:that|this|it)$/.test(items[i + 1]?.word ?? '') &&
-  /^(?:is|also|lies|sits|falls|comes|counts|includes|covers)$/.test(items[i + 2]?.word ?? '');
-
-/** "If a 12 Fr will not pass, …": the comma ends the condition that opened the sentence. */
-function closesCondition(items: readonly Item[], comma: number): boolean {
-  const opener = items
-    .slice(0, 3)
-    .findIndex((item) => CONDITIONS.has(item.word) || item.word === 'when' || item.word === 'once');
-  return opener >= 0 && opener < comma && !items.slice(opener, comma).some((item) => item.word === ',');
-}
-
-function hedged(scene: Scene, { at }: Reading): boolean {
-  const start = clauseFrom(scene.items, at);
-  const { items } = scene;
-  return items.slice(start, at + 1).some(
-    (item, i) =>
-      HEDGES.has(item.word) &&
-      !(item.word === 'may' && item.capital) &&
-      !wanting(items, start + i) &&
-      // "some 12 mm wide": about as much, said of a number.
-      !(item.word === 'some' && items[start + i + 1]?.kind === 'size'),
-  );
-}
-
-const PEOPLE =
-  /^(?:you|we|they|who|anyone|students?|trainees?|nurses?|juniors?|registrars?|learners?|staff|doctors?|midwives|paramedics?)$/;
-
-/** "you may want to go up to": advice, said kindly. */
-const wanting = (items: readonly Item[], i: number): boolean => {
-  const next = items[i + 1]?.word ?? '';
-  if (items[i]!.word !== 'may') return false;
-  if (/^(?:want|wish|need|have|like|as)$/.test(next)) return true;
-  // "students may take the next one thicker": leave is given, to people.
-  const people = items.slice(Math.max(0, i - 8), i).some(({ word }) => PEOPLE.test(word));
-  return people && /^(?:take|use|try|open|choose|pick|swap)$/.test(next);
-};

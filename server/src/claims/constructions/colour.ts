@@ -20,7 +20,7 @@ import {
   WANTED,
 } from './colour-links.ts';
 import { onEither } from './either-hub.ts';
-import { type Colour, deviceOf } from './hub-code.ts';
+import { type Colour, deviceOf, intoVein } from './hub-code.ts';
 import { coloursIn, otherThing, SHADES } from './hub-words.ts';
 import type { Construction, Reading } from './model.ts';
 import { onBoth } from './on-both.ts';
@@ -397,13 +397,15 @@ const CODE_WORDS = new Set([
 
 function reading(scene: Scene, c: Colour, g: Group): Reading {
   const device = deviceOf(scene, c, g);
+  const size = operand(scene, g);
+  const { device: _, ...bare } = size;
   const focus = spanOf(scene, scene.items[c.at]!, scene.items[c.to]!);
   const claim: ColourClaim = {
     kind: 'colour',
     construction: 'colour',
     span: sentenceSpan(scene),
     focus,
-    size: operand(scene, g),
+    size: !device && intoVein(scene.items) ? bare : size,
     colour: c.family,
     same: true,
     ...(device ? { device } : {}),

@@ -10,6 +10,7 @@ import { extreme } from './extreme.ts';
 import { follow } from './follow.ts';
 import { hence } from './hence.ts';
 import { kinds } from './kinds.ts';
+import { loosely } from './loosely.ts';
 import type { Construction } from './model.ts';
 import { needed } from './needed.ts';
 import { next } from './next.ts';
@@ -52,4 +53,5 @@ export const COMPARISONS: readonly Construction[] = [
   stepping,
   follow,
   chosen,
+  loosely,
 ];

@@ -42,7 +42,7 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
   // "pink = 18 G, green = 21 G (needle)": the line speaks of needles itself, whatever came before.
   const mine = codeFor(scene.items);
   if (mine === 'needle') return undefined;
-  const vein = scene.items.some(({ word }) => VEIN.test(word));
+  const vein = intoVein(scene.items);
   const fits = (found: Device | 'both' | undefined) =>
     found === 'both' || (vein && found === 'needle') ? undefined : found;
   for (const sentence of [...scene.before].reverse()) {
@@ -62,7 +62,7 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
   const heading = tableCode(scene) ?? headingCode(scene);
   if (heading || scene.headings.some((title) => ANOTHER_SUBJECT.test(title))) return fits(heading);
   const told = g.mentions[0]!.device;
-  return told === 'needle' || told === 'winged-set' ? undefined : told;
+  return told === 'needle' || told === 'winged-set' || vein ? undefined : told;
 }
 
 /**
@@ -70,6 +70,7 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
  * different (20 pink)": so do they.
  */
 const VEIN = /^(?:veins?|venous|catheters?)$/;
+export const intoVein = (items: readonly Item[]): boolean => items.some(({ word }) => VEIN.test(word));
 
 /** "14 G cannula. Tap with a 21 G green.": no cannula has that gauge, and the needle has that colour. */
 const ofNeedles = (found: string, { colour }: Item, { sizes: [size] }: Group): boolean => {

@@ -187,6 +187,13 @@ function cuts(scene: Scene, named: readonly PointAt[]): Reading[] {
   if (at < 0 || at - taper.to > 16) return [];
   const before = items[at - 1]?.word ?? '';
   const between = items.slice(taper.to + 1, at);
+  // "Where a taper needle cuts tissue, it has been bent": what happens when something is amiss.
+  if (
+    items
+      .slice(0, taper.at)
+      .some((item) => /^(?:where|wherever|if|when|whenever|once|should)$/.test(item.word))
+  )
+    return [];
   if (
     between.some((item) =>
       /^(?:no|not|never|without|instead|rather|than|unlike|where|if|when|down)$/.test(item.word),

@@ -223,12 +223,14 @@ function lettered(reads: readonly Read[], read: Read): Piece[] | undefined {
     if (next.passage.list && !leads(read, next) && !sameItem(read, next) && pieces.length === 0) break;
     if (KEY_OPENS.test(next.passage.text)) break;
     const own = letteredPieces(next, { start: 0, end: next.passage.text.length }, pieces.length);
-    if (own.length === 0) break;
+    if (own.length === 0 || OWN_STEM.test(next.passage.text.slice(0, own[0]!.span.start))) break;
     pieces.push(...own);
   }
   return pieces.length >= 2 ? pieces : undefined;
 }
 
+/** Choices behind a question of their own answer that one. */
+const OWN_STEM = /\?|^\W*(?:\d{1,2}[.)]\s*)?(?:which|what|how)\b/i;
 const KEY_OPENS = /^\W*(?:(?:right |correct |model )?answers?|key|ans|solutions?)\b/i;
 
 function letteredPieces(read: Read, within: Span, already = 0): Piece[] {

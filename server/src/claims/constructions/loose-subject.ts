@@ -1,4 +1,6 @@
 /** Which size a comparing word is said of, when words that mean nothing to us lie between the two. */
+
+import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import type { Measured } from '../text/magnitudes.ts';
@@ -17,12 +19,25 @@ type Finder = (scene: Scene, word: Measured, all: readonly Group[]) => Subject |
 
 /** The first way of finding it that finds one. */
 export const subjectOf: Finder = (scene, word, all) => {
+  if (itself(scene.items, word)) return undefined;
   for (const find of [attributive, apposed, wished, outcome, predicated]) {
     const subject = find(scene, word, all);
     if (subject) return subject;
   }
   return undefined;
 };
+
+/** "the larger one was still sealed", "for the smaller bag": the comparing word names a thing of its own. */
+const itself = (items: readonly Item[], { at, to }: Measured): boolean => {
+  if (!/^(?:the|our|his|her|their|your)$/.test(items[at - 1]?.word ?? '')) return false;
+  const next =
+    /^(?:one|ones)$/.test(items[to + 1]?.word ?? '') || items[to + 1]?.deviceNoun ? to + 2 : to + 1;
+  return (
+    OWN_VERB.test(items[next]?.word ?? '') || /^(?:for|with|in|on|to|of)$/.test(items[at - 2]?.word ?? '')
+  );
+};
+const OWN_VERB =
+  /^(?:is|are|was|were|has|have|had|will|can|may|went|goes|gets|got|stayed|should|must|runs|ran|flows)$/;
 
 const BREAKS = /^(?:for|of|and|or|in|on|at|to|so|with|from|than|through|as|but|[,;:.()—–])$/;
 
@@ -37,22 +52,43 @@ const attributive: Finder = ({ items }, word, all) => {
 /** "A wider tube, that is to say a 10 Fr", "something thicker: the 2-0". */
 const apposed: Finder = ({ items }, word, all) => {
   const group = all.find((g) => g.from > word.to && g.from - word.to <= 9);
-  if (!group || !NOUN_PHRASE.test(joined(items, word.to + 1, group.from))) return undefined;
-  return { group };
+  if (!group || /^(?:or|and|,|\/|to|versus|vs)$/.test(items[group.to + 1]?.word ?? '')) return undefined;
+  return NOUN_PHRASE.test(joined(items, word.to + 1, group.from)) ? { group, wished: true } : undefined;
 };
 const NOUN_PHRASE =
-  /^(?:[a-z-]+ ){0,2}?(?:[,:(—–] ?(?:that is(?: to say)?|that's|i\.e\.?|ie|namely|meaning|which is|being|in this case|here|so|say|usually|for (?:example|instance))?|that is to say|namely|called)(?: ,)?(?: (?:an?|the|our|your|its|size|number))?$/;
+  /^(?:(?:[a-z-]+ ){0,2}?[,:(—–](?: ?(?:being|in this case|here|so|say|usually|for (?:example|instance)))?|(?:[a-z-]+ ){0,6}?(?:[,(—–] )?(?:that is(?: to say)?|that's|i\.e\.?|ie|namely|meaning|which is|called))(?: ,)?(?: (?:an?|the|our|your|its|size|number))?$/;
 
 /** "needs a larger tube, so take an 18 Fr", "when you want something thicker you pass the 6-0". */
 const wished: Finder = ({ items }, word, all) => {
   const before = items.slice(Math.max(0, word.at - 7), word.at);
   const cut = before.findLastIndex((item) => item.kind === 'punctuation' || item.kind === 'size');
-  const wish = before.slice(cut + 1).some((item) => WISH_VERBS.test(item.word));
-  if (!wish) return undefined;
+  if (!before.slice(cut + 1).some((item) => WISH_VERBS.test(item.word))) return undefined;
   const chosen = all.filter((g) => g.from > word.to && takenAt(items, g) && !afterThan(items, g));
   const [only, ...more] = chosen;
-  return only && more.length === 0 && only.from - word.to <= 18 ? { group: only, wished: true } : undefined;
+  if (!only && more.length === 0) return grounded(items, word, all);
+  if (!only || more.length > 0 || only.from - word.to > 18) return undefined;
+  const way = items.slice(word.to + 1, only.from);
+  if (way.some((item) => ELSE.test(item.word) || TOLD.test(item.word))) return undefined;
+  const opens = OPENS.test(items.find((item) => item.kind === 'word')?.word ?? '');
+  return opens || way.some((item) => SO.test(item.word)) ? { group: only, wished: true } : undefined;
 };
+/** "change it for an 18 Fr, because clot needs a larger tube": the choice first, then what is needed. */
+function grounded(items: readonly Item[], word: Measured, all: readonly Group[]): Subject | undefined {
+  const [only, ...more] = all.filter((g) => g.to < word.at);
+  if (!only || more.length > 0 || !takenAt(items, only) || word.at - only.to > 12) return undefined;
+  const way = items.slice(only.to + 1, word.at);
+  return way.some((item) => /^(?:because|since|as)$/.test(item.word)) &&
+    !way.some((item) => ELSE.test(item.word) || TOLD.test(item.word))
+    ? { group: only, wished: true }
+    : undefined;
+}
+
+/** What was done once may have been a slip. */
+const TOLD =
+  /^(?:gave|given|handed|got|received|sent|brought|passed|took|used|opened|picked|chose|went|was|were|had)$/;
+const ELSE = /^(?:if|while|whereas|but|instead|though|although|unless|or|otherwise|not|no|none)$/;
+const OPENS = /^(?:when|if|whenever|once|where|should|for)$/;
+const SO = /^(?:so|therefore|hence|thus|:|;|then)$/;
 
 /** A verb of choice right before a size: "take the", "going up to an", "you pass our". */
 const takenAt = (items: readonly Item[], { from }: Group): boolean => {
@@ -68,25 +104,23 @@ const afterThan = (items: readonly Item[], { from }: Group): boolean =>
 
 /** "move up to a 22 G and you have more room", "put in a 14 Ch …, and it was wider": the outcome of a choice. */
 const outcome: Finder = ({ items }, word, all) => {
-  const start = clauseStart(items, word.at);
-  const own = items.slice(start, word.at);
-  if (own.some((item) => item.kind === 'size')) return undefined;
   const and = items
     .slice(0, word.at)
-    .findLastIndex((item) => /^(?:and|so|because|since|as|for)$/.test(item.word));
+    .findLastIndex((item) => /^(?:and|so|because|since|as)$/.test(item.word));
+  const own = items.slice(and + 1, word.at);
   if (
     and < 0 ||
-    !PRONOUN.test(
-      items
-        .slice(and + 1, word.at)
-        .map((item) => item.word)
-        .join(' '),
-    )
+    own.some((item) => item.kind === 'size' || /^(?:something|anything|for)$/.test(item.word)) ||
+    !PRONOUN.test(joined(items, and + 1, word.at))
   )
     return undefined;
-  const taken = all.filter((g) => g.to < and && takenAt(items, g));
-  const [only, ...more] = distinct(taken);
-  return only && more.length === 0 && word.at - only.to <= 20 ? { group: only } : undefined;
+  const [only, ...more] = distinct(all.filter((g) => g.to < and && takenAt(items, g) && !owned(items, g)));
+  return only && more.length === 0 && word.at - only.to <= 20 ? { group: only, wished: true } : undefined;
+};
+/** "If you only have a 3-0, …": what is there is not what is chosen. */
+const owned = (items: readonly Item[], { from }: Group): boolean => {
+  const verb = items.slice(Math.max(0, from - 5), from).findLast((item) => CHOICE_VERBS.test(item.word));
+  return /^(?:have|keep|want|got)$/.test(verb?.word ?? '');
 };
 const PRONOUN = /(?:^|\s)(?:it|it's|they|they're|that|this|you|you'll|you'd|we|we'll|he|she|which)(?:\s|$)/;
 
@@ -108,12 +142,12 @@ const predicated: Finder = (scene, word, all) => {
     return more.length === 0 &&
       head &&
       !between.some((item) => OWNER.test(item.word)) &&
-      (verb >= 0 || trailing(between))
+      (start + verb > only.to || trailing(between))
       ? { group: only }
       : undefined;
   }
   if (verb < 0 && !/^(?:being|and|therefore)$/.test(items[start]?.word ?? '')) return undefined;
-  return pronounSubject(scene, start, start + Math.max(verb, 0), word, all);
+  return pronounSubject(scene, start, start + Math.max(verb, 0), all);
 };
 
 /** Somebody or something else between the size and the word: it may be what is compared. */
@@ -141,7 +175,6 @@ function pronounSubject(
   scene: Scene,
   start: number,
   verb: number,
-  word: Measured,
   all: readonly Group[],
 ): Subject | undefined {
   const { items } = scene;
@@ -156,8 +189,12 @@ function pronounSubject(
     const nearest = before.at(-1);
     return nearest && start - nearest.to <= 12 ? { group: nearest } : undefined;
   }
+  const rank = RANK.exec(said)?.[1];
+  if (rank) return ranked(scene, rank, before);
   if (!REFERS.test(said)) return undefined;
-  const [only, ...more] = distinct(before);
+  // "whereas a 22 G comes at once because it is the thinner": of two, the one of the clause right before.
+  const close = before.filter((g) => g.from >= clauseStart(items, start - 1));
+  const [only, ...more] = distinct(close.length > 0 ? close : before);
   if (only) return more.length === 0 ? { group: only } : undefined;
   const previous = scene.before.at(-1) ?? scene.context.at(-1);
   const spoken = previous && previous.close !== '?' ? distinct(groups(previous.items)) : [];
@@ -166,5 +203,13 @@ function pronounSubject(
     ? { group: last }
     : undefined;
 }
+/** "the first is wider", "the latter being finer": one of the two named last. */
+function ranked({ before }: Scene, rank: string, own: readonly Group[]): Subject | undefined {
+  const two = own.length > 0 ? distinct(own) : distinct(groups(before.at(-1)?.items ?? []).flatMap(single));
+  const group = two[/^(?:first|former)$/.test(rank) ? 0 : 1];
+  return two.length === 2 && group ? { group } : undefined;
+}
+const RANK =
+  /^(?:(?:and|but|so|for|as|because|since) )?the (first|second|former|latter|last)(?: one| of (?:the two|these|them))?$/;
 const REFERS =
-  /^(?:and |but |so |for |as |because |since )?(?:it|it's|this|that|this one|that one|the (?:tube|needle|cannula|thread|suture|stitch|catheter|drain|wire|sheath))(?: (?:also|still|then|of course|really|always|usually))?$/;
+  /^(?:(?:and|but|so|for|as|because|since) )?(?:it|it's|this|that|(?:this|that) one|(?:the|this|that) (?:[a-z]+ )?(?:tube|needle|cannula|thread|suture|stitch|catheter|drain|wire|sheath|size|guidewire|strand))(?: (?:also|still|then|of course|really|always|usually|even))?$/;

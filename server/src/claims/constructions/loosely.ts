@@ -7,6 +7,7 @@
 
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
@@ -15,18 +16,19 @@ import type { Construction, Reading } from './model.ts';
 import { both } from './of-two.ts';
 import { comparison } from './than.ts';
 
-const AXES = new Set(['outer', 'bore', 'flow', 'hole', 'strength']);
+/** Flow hangs on much else than the size, and has readers of its own. */
+const AXES = new Set(['outer', 'bore', 'hole', 'strength']);
+const LENGTHS = new Set(['millimetre']);
 
 export const loosely: Construction = {
   id: 'loosely',
   needs: () => [{ sizes: 1, holds: ['compared'] }],
   read(scene) {
     if (scene.sentence.close === '?') return [];
-    const words = measuredWords(scene.items).filter(
-      (m) => m.degree === 'comparative' && AXES.has(m.axis) && !m.idiom && !m.excess,
-    );
-    if (words.some((m, i) => words.findIndex((other) => other.axis === m.axis && other.sign === m.sign) < i))
-      return [];
+    const compared = measuredWords(scene.items).filter((m) => m.degree === 'comparative');
+    const words = compared.filter((m) => AXES.has(m.axis) && !m.idiom && !m.excess);
+    // "… is smaller, and the 24 G smaller still", "larger as a number, but thinner": each has a side of its own.
+    if (compared.filter((m) => AXES.has(m.axis) || m.axis === 'number').length > 1) return [];
     return words.flatMap((word) => readWord(scene, word));
   },
 };
@@ -35,35 +37,35 @@ function readWord(scene: Scene, word: Measured): Reading[] {
   const { items } = scene;
   const all = groups(items)
     .flatMap(single)
-    .filter((g) => g.sizes.length === 1 && !g.mentions.some((m) => m.bound));
+    .filter(
+      (g) => g.sizes.length === 1 && !LENGTHS.has(g.sizes[0]!.system) && !g.mentions.some((m) => m.bound),
+    );
   if (stopped(items, word)) return [];
   const standard = standardOf(items, word, all);
   if (standard === 'other') return [];
   const free = standard ? all.filter((g) => !sameSizes(g, standard)) : all;
   const subject = subjectOf(scene, word, free);
   if (!subject) return [];
-  const others = standard ? [standard] : spokenOf(scene, subject.group, all);
+  const others = standard ? [standard] : spokenOf(scene, subject.group, all, word);
   if (
     others.length === 0 ||
     !others.every((g) => sameSystem(g, subject.group) && !sameSizes(g, subject.group))
   )
     return [];
   const reading = comparison(scene, 'loosely', subject.group, both(others), word);
-  return [subject.wished ? { ...reading, unconditional: true } : reading];
+  return [subject.wished ? { ...reading, unconditional: true, own: true } : reading];
 }
 
 /** Words that turn, weaken or share out what the comparing word says. */
 const TURNS =
-  /^(?:if|unless|whether|rather|instead|unlike|except|neither|nor|either|would|wouldn't|seems?|seemed|looks?|supposed|though|although|how|why|what)$/;
+  /^(?:if|unless|whether|rather|instead|unlike|except|neither|nor|either|wouldn't|seems?|seemed|looks?|supposed|though|although|how|why|what|number|numbers|figure|figures)$/;
 
 /** A negation or a turn near the word. */
 const stopped = (items: readonly Item[], { at, to }: Measured): boolean =>
   items
     .slice(Math.max(0, at - 6), to + 3)
     .some((item) => NEGATIONS.has(item.word) || TURNS.test(item.word)) ||
-  items
-    .slice(Math.max(0, at - 2), at)
-    .some((item) => /^(?:the|any|no|nothing|as|how)$/.test(item.word) && items[at - 1]!.word !== 'the');
+  items.slice(Math.max(0, at - 2), at).some((item) => /^(?:any|no|nothing|as|how)$/.test(item.word));
 
 /** The size after "than"; 'other' when something else stands there; undefined without "than". */
 function standardOf(
@@ -71,32 +73,35 @@ function standardOf(
   word: Measured,
   all: readonly Group[],
 ): Group | 'other' | undefined {
+  const beside = all.find((g) => SET_BESIDE.test(joined(items, g.from - 4, g.from)));
+  if (beside) return beside;
   const than = items.findIndex((item, i) => i > word.to && i <= word.to + 8 && item.word === 'than');
   if (than < 0) return undefined;
   const next = all.find((g) => g.from > than);
-  if (
-    next &&
-    next.from - than <= 5 &&
-    !items.slice(than + 1, next.from).some((item) => item.kind === 'punctuation')
-  )
-    return next;
+  if (next && next.from - than <= 5 && !items.slice(than + 1, next.from).some(shares)) return next;
   return ANAPHOR.test(items[than + 1]?.word ?? '') &&
     (items[than + 2]?.kind ?? 'punctuation') === 'punctuation'
     ? undefined
     : 'other';
 }
+/** "set against a 22 G", "beside the 0.035". */
+const SET_BESIDE =
+  /(?:^| )(?:against|beside|alongside|next to|compared (?:with|to)|comparison (?:with|to)|versus|vs|relative to|over)(?: (?:an?|the|our|your|its))?$/;
+
+/** "than each lumen of the 5 Fr". */
+const shares = ({ kind, word }: Item): boolean =>
+  kind === 'punctuation' ||
+  /^(?:of|each|every|any|some|two|three|both|either|all|with|in|through)$/.test(word);
 const ANAPHOR = /^(?:that|it|this|those|these|them)$/;
 
-/** Every other size of the scale in this sentence and the two before it. */
-function spokenOf(scene: Scene, subject: Group, own: readonly Group[]): Group[] {
-  const before = scene.before.slice(-2).flatMap(({ items }) => groups(items).flatMap(single));
-  const near =
-    scene.before.length > 0
-      ? before
-      : (scene.context.at(-1)?.items ?? []).length > 0
-        ? groups(scene.context.at(-1)!.items).flatMap(single)
-        : [];
-  return distinct([...own, ...near]).filter(
-    (g) => g.sizes.every((size) => size.system === subject.sizes[0]!.system) && !sameSizes(g, subject),
-  );
+/** Every other size of the scale in this sentence and the two before it; none when all come only later. */
+function spokenOf(scene: Scene, subject: Group, own: readonly Group[], { at }: Measured): Group[] {
+  // What another speaker named is another matter.
+  const turn = scene.items[1]?.word === ':' && scene.items[0]?.capital === true;
+  const spoken = turn ? [] : scene.before.slice(-2);
+  const before = spoken.flatMap(({ items }) => groups(items).flatMap(single));
+  const other = (g: Group) =>
+    g.sizes.every(({ system }) => system === subject.sizes[0]!.system) && !sameSizes(g, subject);
+  const known = before.some(other) || own.some((g) => other(g) && g.to < at);
+  return known ? distinct([...own, ...before]).filter(other) : [];
 }

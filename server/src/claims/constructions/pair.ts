@@ -184,6 +184,10 @@ const owned = (items: readonly Item[], nearest: Group, word: Measured): boolean 
         ) && /^(?:is|was)$/.test(all[i + 1]?.word ?? ''),
     );
 
+/** "6 Fr before 8 Fr: the first is the wider": not the one that stands nearest. */
+const firstOf = (items: readonly Item[], nearest: Group, word: Measured): boolean =>
+  items.slice(nearest.to + 1, word.at).some((item) => /^(?:first|former|second)$/.test(item.word));
+
 const PLACED = new Set(['left', 'right', 'first', 'second', 'other', 'upper', 'lower', 'top', 'bottom']);
 
 const OF_SET = new Set(['two', 'pair', 'three', 'lot', 'set', 'bunch', 'trio']);
@@ -205,7 +209,7 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
     .at(-1);
   if (!nearest || hasForeignSubject(scene, word) || saidOfNext(items, word) || grounded(items, nearest, word))
     return [];
-  if (setBeside(items, nearest) || owned(items, nearest, word)) return [];
+  if (setBeside(items, nearest) || owned(items, nearest, word) || firstOf(items, nearest, word)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
   if (still && all.length === 3 && nearest.from === all[2]!.from)
     return emit(scene, 'of-three', nearest, both(all.slice(0, 2)), word);

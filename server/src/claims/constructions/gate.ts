@@ -51,24 +51,29 @@ interface Cues {
   readonly known: Map<string, number>;
 }
 
-/** Cues are bits of three numbers. */
+/** Cues are bits of five numbers, by name: looked at once a word, where a list would take longer. */
 interface Bits {
-  readonly low: number;
-  readonly middle: number;
-  readonly high: number;
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+  readonly d: number;
+  readonly e: number;
 }
 const BITS = 31;
-const MOST_CUES = 3 * BITS;
-const NONE: Bits = { low: 0, middle: 0, high: 0 };
+const MOST_CUES = 5 * BITS;
+const NONE: Bits = { a: 0, b: 0, c: 0, d: 0, e: 0 };
 
 function bit(i: number): Bits {
-  const [part, at] = [Math.floor(i / BITS), 1 << (i % BITS)];
-  return { low: part === 0 ? at : 0, middle: part === 1 ? at : 0, high: part === 2 ? at : 0 };
+  const part = Math.floor(i / BITS);
+  const of = (n: number): number => (part === n ? 1 << (i % BITS) : 0);
+  return { a: of(0), b: of(1), c: of(2), d: of(3), e: of(4) };
 }
-const joined = (a: Bits, b: Bits): Bits => ({
-  low: a.low | b.low,
-  middle: a.middle | b.middle,
-  high: a.high | b.high,
+const joined = (x: Bits, y: Bits): Bits => ({
+  a: x.a | y.a,
+  b: x.b | y.b,
+  c: x.c | y.c,
+  d: x.d | y.d,
+  e: x.e | y.e,
 });
 const SHORT = 12;
 /** Distinct words remembered; a language has more, a course hardly. */
@@ -139,7 +144,12 @@ const opens = (gate: Gate, holds: Holds): boolean =>
 
 const meets = (asked: Bits, there: Bits): boolean =>
   asked === NONE ||
-  ((there.low & asked.low) | (there.middle & asked.middle) | (there.high & asked.high)) !== 0;
+  ((there.a & asked.a) |
+    (there.b & asked.b) |
+    (there.c & asked.c) |
+    (there.d & asked.d) |
+    (there.e & asked.e)) !==
+    0;
 
 function lookerFor(cues: readonly Cue[]): (scene: Scene) => Holds {
   const cuesOf = rememberWords((word) =>
@@ -147,17 +157,21 @@ function lookerFor(cues: readonly Cue[]): (scene: Scene) => Holds {
   );
   return (scene) => {
     let classes = (scene.before.at(-1) ?? scene.context.at(-1))?.close === '?' ? CLASSES.answers : 0;
-    let low = 0;
-    let middle = 0;
-    let high = 0;
+    let a = 0;
+    let b = 0;
+    let c = 0;
+    let d = 0;
+    let e = 0;
     let sizes = 0;
     let magnitudes = 0;
     let system: string | undefined;
     for (const item of scene.items) {
       const cue = cuesOf(item.word);
-      low |= cue.low;
-      middle |= cue.middle;
-      high |= cue.high;
+      a |= cue.a;
+      b |= cue.b;
+      c |= cue.c;
+      d |= cue.d;
+      e |= cue.e;
       classes |= classesOf(item);
       if (item.magnitude && ++magnitudes === 2) classes |= CLASSES.opposed;
       if (!item.mention || item.mention.kind === 'ambiguous') continue;
@@ -169,8 +183,8 @@ function lookerFor(cues: readonly Cue[]): (scene: Scene) => Holds {
         if (size.system !== system) classes |= CLASSES.mixed;
       }
     }
-    if (low & 1) classes |= CLASSES.material;
-    return { classes, cues: { low, middle, high }, sizes };
+    if (a & 1) classes |= CLASSES.material;
+    return { classes, cues: { a, b, c, d, e }, sizes };
   };
 }
 

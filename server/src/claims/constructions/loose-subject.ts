@@ -58,11 +58,16 @@ const apposed: Finder = ({ items }, word, all) => {
 const NOUN_PHRASE =
   /^(?:(?:[a-z-]+ ){0,2}?[,:(—–](?: ?(?:being|in this case|here|so|say|usually|for (?:example|instance)))?|(?:[a-z-]+ ){0,6}?(?:[,(—–] )?(?:that is(?: to say)?|that's|i\.e\.?|ie|namely|meaning|which is|called))(?: ,)?(?: (?:an?|the|our|your|its|size|number))?$/;
 
+/** "you want something a bit thicker". */
+export function wishedFor(items: readonly Item[], { at }: Measured): boolean {
+  const before = items.slice(Math.max(0, at - 7), at);
+  const cut = before.findLastIndex((item) => item.kind === 'punctuation' || item.kind === 'size');
+  return before.slice(cut + 1).some((item) => WISH_VERBS.test(item.word));
+}
+
 /** "needs a larger tube, so take an 18 Fr", "when you want something thicker you pass the 6-0". */
 const wished: Finder = ({ items }, word, all) => {
-  const before = items.slice(Math.max(0, word.at - 7), word.at);
-  const cut = before.findLastIndex((item) => item.kind === 'punctuation' || item.kind === 'size');
-  if (!before.slice(cut + 1).some((item) => WISH_VERBS.test(item.word))) return undefined;
+  if (!wishedFor(items, word)) return undefined;
   const chosen = all.filter((g) => g.from > word.to && takenAt(items, g) && !afterThan(items, g));
   const [only, ...more] = chosen;
   if (!only && more.length === 0) return grounded(items, word, all);
@@ -91,7 +96,7 @@ const OPENS = /^(?:when|if|whenever|once|where|should|for)$/;
 const SO = /^(?:so|therefore|hence|thus|:|;|then)$/;
 
 /** A verb of choice right before a size: "take the", "going up to an", "you pass our". */
-const takenAt = (items: readonly Item[], { from }: Group): boolean => {
+export const takenAt = (items: readonly Item[], { from }: Group): boolean => {
   const before = items.slice(Math.max(0, from - 5), from);
   const verb = before.findLastIndex((item) => CHOICE_VERBS.test(item.word));
   return verb >= 0 && before.slice(verb + 1).every((item) => ON_THE_WAY.test(item.word) || item.deviceNoun);

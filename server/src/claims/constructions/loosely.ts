@@ -11,10 +11,10 @@ import { joined } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
-import { subjectOf } from './loose-subject.ts';
+import { subjectOf, takenAt, wishedFor } from './loose-subject.ts';
 import type { Construction, Reading } from './model.ts';
 import { both } from './of-two.ts';
-import { comparison } from './than.ts';
+import { comparison, wordless } from './than.ts';
 
 /** Flow hangs on much else than the size, and has readers of its own. */
 const AXES = new Set(['outer', 'bore', 'hole', 'strength']);
@@ -22,9 +22,14 @@ const LENGTHS = new Set(['millimetre']);
 
 export const loosely: Construction = {
   id: 'loosely',
-  needs: () => [{ sizes: 1, holds: ['compared'] }],
+  needs: () => [
+    { sizes: 1, holds: ['compared'] },
+    { sizes: 1, words: THEREFORE },
+  ],
   read(scene) {
     if (scene.sentence.close === '?') return [];
+    const taken = takenThen(scene);
+    if (taken.length > 0) return taken;
     const compared = measuredWords(scene.items).filter((m) => m.degree === 'comparative');
     const words = compared.filter((m) => AXES.has(m.axis) && !m.idiom && !m.excess);
     // "… is smaller, and the 24 G smaller still", "larger as a number, but thinner": each has a side of its own.
@@ -33,13 +38,40 @@ export const loosely: Construction = {
   },
 };
 
-function readWord(scene: Scene, word: Measured): Reading[] {
-  const { items } = scene;
-  const all = groups(items)
+const THEREFORE = new Set(['that', 'this', 'so', 'hence', 'therefore', 'then', 'which', 'thus']);
+
+/** "Put in something bigger than the 14 G. That means going up to the 18 G.": what was wished for, then what is taken. */
+function takenThen(scene: Scene): Reading[] {
+  const { items, before } = scene;
+  const previous = before.at(-1);
+  if (!previous || previous.close === '?' || !THEREFORE.has(items[0]?.word ?? '')) return [];
+  const [chosen, ...more] = sizesIn(items);
+  if (!chosen || more.length > 0 || chosen.from > 12 || !takenAt(items, chosen)) return [];
+  const words = measuredWords(previous.items).filter((m) => m.degree === 'comparative');
+  const [word] = words;
+  if (!word || words.length > 1 || !AXES.has(word.axis) || word.idiom || stopped(previous.items, word))
+    return [];
+  const named = sizesIn(previous.items);
+  const [given] = named;
+  if (!given || named.length > 1 || !wishedFor(previous.items, word)) return [];
+  if (items.slice(0, chosen.from).some((item) => NEGATIONS.has(item.word) || TURNS.test(item.word)))
+    return [];
+  if (!sameSystem(given, chosen) || sameSizes(given, chosen)) return [];
+  const here = { ...word, at: chosen.from, to: chosen.to };
+  return [{ ...wordless(comparison(scene, 'loosely', chosen, given, here)), unconditional: true }];
+}
+
+/** The sizes of a sentence, one by one; no bounds, no bare lengths. */
+const sizesIn = (items: readonly Item[]): Group[] =>
+  groups(items)
     .flatMap(single)
     .filter(
       (g) => g.sizes.length === 1 && !LENGTHS.has(g.sizes[0]!.system) && !g.mentions.some((m) => m.bound),
     );
+
+function readWord(scene: Scene, word: Measured): Reading[] {
+  const { items } = scene;
+  const all = sizesIn(items);
   if (stopped(items, word)) return [];
   const standard = standardOf(items, word, all);
   if (standard === 'other') return [];

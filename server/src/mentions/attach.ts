@@ -40,7 +40,7 @@ export function deviceOf(place: Place, system: System): Device | undefined {
     return 'catheter';
   let general: Device | undefined;
   for (const hit of ordered(place, place.devices, (scene) => scene.devices)) {
-    if (!fits(system, hit.means)) continue;
+    if (!fits(system, hit.means) || placeOnly(place, hit)) continue;
     general ??= hit.means;
     if (general !== 'catheter' || system === 'millimetre' || system === 'inch') return general;
     const here = place.devices.includes(hit);
@@ -48,6 +48,10 @@ export function deviceOf(place: Place, system: System): Device | undefined {
   }
   return general ?? courseDevice(place, system);
 }
+
+/** "…, for tail veins. Brown is 26 G": a vein of another sentence says where something went, not what a size is on. */
+const placeOnly = (place: Place, hit: Hit<Device>): boolean =>
+  /^veins?$/.test(hit.word) && !place.devices.includes(hit);
 
 function courseDevice(place: Place, system: System): Device | undefined {
   const device = place.around.context.device;

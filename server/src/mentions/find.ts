@@ -9,7 +9,7 @@ import { joinRanges } from './ranges.ts';
 import { type Candidate, scan } from './scan.ts';
 import { type Scene, type Surroundings, sentenceIndex, survey } from './scene.ts';
 import { LENGTHS, RULES } from './sense/decide.ts';
-import { companyOf, type LengthSystem, lengthSense, tubeLength } from './sense/length.ts';
+import { type Beside, companyOf, type LengthSystem, lengthSense, tubeLength } from './sense/length.ts';
 import { type Place, placeOf } from './sense/place.ts';
 import { size, type Verdict } from './sense/verdict.ts';
 import { shareThings } from './share.ts';
@@ -63,11 +63,15 @@ function written(around: Surroundings, scene: Scene): Written {
     if (verdict.is === 'size') sized.add(sentenceIndex(scene, candidate.span.start));
     judge(candidate, place, verdict);
   }
+  const measured = new Set<number>();
   for (const candidate of candidates) {
     const system = LENGTHS[candidate.notation.id];
     if (!system) continue;
     const place = placeOf(around, scene, candidate);
-    judge(candidate, place, lengthVerdict(place, candidate, system, sized));
+    const verdict = lengthVerdict(place, candidate, system, { sized, measured });
+    if (verdict.is === 'size' && system === 'millimetre')
+      measured.add(sentenceIndex(scene, candidate.span.start));
+    judge(candidate, place, verdict);
   }
   return { mentions: inOrder(mentions), refused };
 }
@@ -84,17 +88,12 @@ const OPEN_ENDED: ReadonlySet<string> = new Set([
 ]);
 
 /** A length: a tracheal tube's number, a diameter, a needle's reach, or nothing. */
-function lengthVerdict(
-  place: Place,
-  candidate: Candidate,
-  system: LengthSystem,
-  sized: ReadonlySet<number>,
-): Verdict {
+function lengthVerdict(place: Place, candidate: Candidate, system: LengthSystem, beside: Beside): Verdict {
   const match = matched(place.scene, candidate);
   const tube = system === 'millimetre' && !/cm$/i.test(match);
   if (tube && tubeLength(place, candidate.item.values, candidate.item.decimals))
     return size('tube-id', 'tube-in-mm', match);
-  const company = companyOf(place.scene, candidate.span.start, sized, sizedBefore(place));
+  const company = companyOf(place.scene, candidate.span.start, beside, sizedBefore(place));
   return lengthSense(place, match, system, rowSized(place) ? { ...company, sentence: true } : company);
 }
 

@@ -141,7 +141,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     return [];
   if (unlikely(items, left, right) || tooWide(items, left, right) || otherMeasure(items, left, right))
     return [];
-  if (clauseOfItsOwn(items, right, between)) return [];
+  if (clauseOfItsOwn(items, right, between) || saidOfAnother(items, left, between)) return [];
   if (oneOf(items, left) || attributive(items, right)) return [];
   if (crossedLength(items, left) || crossedLength(items, right)) return [];
   return equate(scene, left, right);
@@ -153,6 +153,19 @@ const clauseOfItsOwn = (items: readonly Item[], right: Group, between: readonly 
   between.at(-2)?.word === ',' &&
   between.some((item) => item.deviceNoun) &&
   /^an?$/.test(items[right.to + 1]?.word ?? '');
+
+/** "A green funnel is a 14 Ch, a green cannula is 18 G": each is the predicate of a thing of its own. */
+function saidOfAnother(items: readonly Item[], left: Group, between: readonly Item[]): boolean {
+  const verb = items[left.from - (/^an?$/.test(items[left.from - 1]?.word ?? '') ? 2 : 1)]?.word ?? '';
+  const [comma, ...clause] = between;
+  return (
+    IS.test(verb) &&
+    comma?.word === ',' &&
+    clause.some((item) => item.deviceNoun) &&
+    clause.some((item) => IS.test(item.word))
+  );
+}
+const IS = /^(?:is|are|was|means|=)$/;
 
 /** "1 → 12 Fr", and on the next line "2 → 7 mm": the answer to another question. */
 export function countedAnew({ passage, items }: Scene, left: Group, right: Group): boolean {

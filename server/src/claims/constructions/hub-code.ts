@@ -60,6 +60,7 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
     return above && above !== around ? undefined : fits(around);
   }
   const heading = tableCode(scene) ?? headingCode(scene);
+  if (heading === 'cannula' && ownNeedle(scene.items[c.at]!, g)) return undefined;
   if (heading || scene.headings.some((title) => ANOTHER_SUBJECT.test(title))) return fits(heading);
   const told = g.mentions[0]!.device;
   return told === 'needle' || told === 'winged-set' || vein ? undefined : told;
@@ -78,6 +79,13 @@ const ofNeedles = (found: string, { colour }: Item, { sizes: [size] }: Group): b
   const own = colourOf(colourCodeOf('needle')!, size.value);
   return !colourOf(colourCodeOf('cannula')!, size.value) && own?.families.includes(colour) === true;
 };
+
+/** "Brown is 26 G", where needles were spoken of: right for a needle, whatever the title is about. */
+const ownNeedle = ({ colour }: Item, { mentions, sizes: [size] }: Group): boolean =>
+  mentions[0]!.device === 'needle' &&
+  size !== undefined &&
+  colour !== undefined &&
+  colourOf(colourCodeOf('needle')!, size.value)?.families.includes(colour) === true;
 
 /** "Mrs E: butterfly 23 G, blue wings.", and on the next line "Mr F: 24 G yellow": a line of a list of people is about its own thing. */
 function anotherEntry({ passage, sentence }: Scene, before: number): boolean {

@@ -274,8 +274,12 @@ function resumed(items: readonly Item[], nearest: Group, word: Measured, all: re
   const pronoun = /^(?:that|this) one (?:is|was|runs|flows)\b/.test(said.join(' '));
   const it =
     all.length === 1 && /^(?:it|this|that|they) (?:is|was|are|runs|flows)\b|^it's\b/.test(said.join(' '));
-  return mark >= 0 && between.length <= 12 && said.length <= 5 && (pronoun || it);
+  const depends = between.slice(0, Math.max(0, mark)).some((item) => DEPENDS.has(item.word));
+  return mark >= 0 && between.length <= 12 && said.length <= 5 && !depends && (pronoun || it);
 }
+
+/** "Blood will run through a 22 G if that is all you have; it is slower": what has to be put up with is measured by no other size. */
+const DEPENDS = new Set(['if', 'when', 'unless', 'although', 'though', 'while', 'until']);
 
 /** "and you find the 18 G wider", "which makes the 18 G wider". */
 const found = (items: readonly Item[], nearest: Group, word: Measured): boolean =>

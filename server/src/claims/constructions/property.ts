@@ -75,6 +75,7 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
   const nearest = before.at(-1);
   if (!nearest || materials.some((m) => m.at > nearest.to && m.at < at)) return [];
   const between = withoutAside(items.slice(nearest.to + 1, at));
+  if (likens(between)) return [];
   // "…, such as polyglactin, and nonabsorbable ones": another class begins.
   if (between.length === 2 && between[0]!.word === ',' && between[1]!.word === 'and') return [];
   if (between.length > 9 || between.some((item, i) => CONTRAST.has(item.word) && !denies(between, i)))
@@ -90,6 +91,12 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
     ? [nearest]
     : [];
 }
+
+/** "is as thick as a 3-0 synthetic": the word tells what it is measured against. */
+const likens = (between: readonly Item[]): boolean =>
+  between.some(
+    ({ word }, i) => word === 'as' && between.slice(i + 2, i + 4).some((later) => later.word === 'as'),
+  );
 
 /** "Silk, when you look at it closely, is …": how it is looked at, between two commas, changes nothing. */
 function withoutAside(between: readonly Item[]): readonly Item[] {

@@ -164,11 +164,15 @@ function letterIn(read: Read, quiz: Quiz, within: Span): Keyed | undefined {
     const place = match && (/\d/.test(match[1]!) ? Number(match[1]) - 1 : placeOf(match[1]!));
     const chosen = match && place !== null ? quiz.options[place] : undefined;
     if (!match || !chosen || /\b(?:wrong|false|odd)\b[^\n]*\n/i.test(match[0])) continue;
+    if (KEY_OF_PART.test(match[0]) && numbered(quiz)) continue;
     const end = from + match.index + match[0].length;
     return { quiz, chosen, at: piece(read, end - match[1]!.length, end) };
   }
   return undefined;
 }
+
+/** "Key A", over the answers to the numbered statements of part A. */
+const KEY_OF_PART = /^\W*key\s+[A-F]$/i;
 
 /** Options of an ordered list may be keyed by their number. */
 const numbered = (quiz: Quiz) =>

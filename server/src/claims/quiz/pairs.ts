@@ -274,6 +274,7 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
   if (choice && (offered.has(read.passage.index) || offered.has(at.passage.index))) return [];
   if (
     last.close === '?' ||
+    (at !== read && asksNext(read, at)) ||
     doubted(after) ||
     ((learner(reply.speaker) || initialOf(desk, reply.speaker)) && !confirmed(after))
   )
@@ -289,6 +290,12 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
     },
   ];
 }
+
+/** "3. Your butterfly has an orange hub. What gauge?": the next of the numbered questions, whatever it says first. */
+const asksNext = (read: Read, at: Read): boolean =>
+  at.passage.list?.ordered === true &&
+  at.passage.list.list === read.passage.list?.list &&
+  at.sentences.at(-1)?.close === '?';
 
 /** "A. 6 mm" where choices are offered is the first of them, no answer. */
 const FIRST_CHOICE = /^\W*a[.)]\s/i;

@@ -1,6 +1,8 @@
 /** A ladder of evidence for the system of a bare number: the nearest rung that names one system decides. */
 import type { System } from '../../sizes/model.ts';
+import { factsOf } from '../sense/note-facts.ts';
 import type { Place } from '../sense/place.ts';
+import { ofLargeAnimal } from '../sense/systems.ts';
 import { holds, mentionsIn } from './board.ts';
 import type { Frame } from './frame.ts';
 import { type Question, RUNGS, writtenBefore } from './rungs.ts';
@@ -72,7 +74,7 @@ export function settle(question: Question): Settled | undefined {
         holdsNearby(question, system) ||
         wideGauge(question, system) ||
         (rung === 'before' && writtenBefore(question, system)) ||
-        (rung === 'noun' && ofLargeAnimal(question, system)),
+        horsesTube(question, rung, system),
     );
     const [system] = systems;
     if (system && systems.length === 1)
@@ -100,9 +102,22 @@ const besideZeros = ({ before, after }: Place, { value, spoken, decimals }: Ques
 const WIRES: ReadonlySet<number> = new Set([14, 16, 18, 21, 25, 32, 35, 38]);
 const WIRE_FRAMES: ReadonlySet<Frame> = new Set<Frame>(['article', 'plural']);
 
-/** "a 26 cuffed tube": a horse's. */
-const ofLargeAnimal = ({ bare, place }: Question, system: System): boolean =>
-  system === 'tube-id' && bare.value <= 30 && /^\s(?:mm\s)?cuffed\b/i.test(place.after);
+/** "a 26 cuffed tube"; "the 28 was a tight fit", where the tubes of horses were spoken of. */
+const horsesTube = ({ bare, place }: Question, rung: RungName, system: System): boolean =>
+  system === 'tube-id' &&
+  bare.decimals === 0 &&
+  !bare.spoken &&
+  ((rung === 'noun' && bare.value <= 30 && /^\s(?:mm\s)?cuffed\b/i.test(place.after)) ||
+    (TUBE_NAMED.has(rung) && ofLargeAnimal(system, bare.value) && factsOf(place.around).largeAnimals));
+const TUBE_NAMED: ReadonlySet<RungName> = new Set<RungName>([
+  'sentence',
+  'earlier',
+  'earlier-device',
+  'sentence-device',
+  'passage',
+  'passage-device',
+  'before',
+]);
 
 /** French decimals are read where the same value was written in full: "the 8.5". */
 const holdsNearby = ({ bare, known: mentions, place }: Question, system: System): boolean =>

@@ -15,7 +15,8 @@ import {
   OTHER_LENGTH,
   STEP_OF_A_SCALE,
 } from '../words/lengths.ts';
-import { byNearness, type Place, wider } from './place.ts';
+import { factsOf } from './note-facts.ts';
+import { byNearness, earlier, type Place, wider } from './place.ts';
 import { ofOtherTrade } from './trade.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 
@@ -25,6 +26,8 @@ export type LengthSystem = 'millimetre' | 'inch';
 export interface Company {
   readonly sentence: boolean;
   readonly before: boolean;
+  /** A length of the sentence, or of the one before, was a size. */
+  readonly fellow: boolean;
 }
 
 /** A gauge right before or after: "21 G × 1½ in", "(22 G, 50 mm)", "50 mm, 20 gauge". */
@@ -36,11 +39,21 @@ const BALLOON = /\b(?:balloons?|stents?|grafts?|mesh|patch(?:es)?)\b/i;
 const TIMES = /[x×]\s?$/i;
 /** "a 5 Fr line is 1.67 mm": said to be the same. */
 const EQUATED =
-  /(?:\bG|\bga|gauge|Fr|French|Ch|-0)\b[a-z\s-]{0,30}\s(?:is|are|equals|measures?|comes? (?:to|out at)|makes)\s(?:about\s|roughly\s|around\s|nearly\s|just\s|only\s)?$/i;
+  /(?:(?:\bG|\bga|gauge|Fr|French|Ch|-0|[0-9]\s?(?:in|inch|mm))\b|[0-9]["″])[a-z\s-]{0,30}(?:\s(?:is|are|equals|measures?|makes|gives|(?:(?:comes?|works?) (?:to|out (?:at|as|to))|(?:starts?|begins?|ends?|stops?) (?:at|with)))\s|\s?=\s?)(?:(?:about|roughly|around|nearly|just|only|really|exactly|close to|up to)\s){0,2}$/i;
 const RIGHT_AFTER =
   /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|outside|inside|outer|inner|in diameter|diameters?|od\b|id\b|bore|thick|of outer|of outside|lumen|calib(?:er|re)|internal|external|in width|round)\b/i;
 const THING_AFTER =
   /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|trocars?|ports?|sleeves?|taper|reverse|cutting|circle|curve|three-eighths|half[- ]circle|round-bodied|channel|scope|[a-z]+oscopes?)\b/i;
+/** A tube that is no tracheal one: that is called by its number, or by none. */
+const TUBE_AFTER =
+  /^[\s-](?!(?:of|in|on|for|from|with|at|down|into|through|past)\b)(?:[a-z-]+\s){0,2}(?:tubes?|tubing)\b/i;
+/** "Tube of 30 mm for a warmblood", "a catheter at 4 mm": the thing right before. */
+const THING_BEFORE =
+  /\b(?:tub(?:e|es|ing)|catheters?|needles?|guidewires?|wires?|drains?|cannula[es]?|sheaths?|trocars?|dilators?|stents?|hose|pins?)\s(?:of|at|measuring|measures?)\s(?:(?:about|around|only|just|roughly|up to|at least)\s)?$/i;
+/** "1.2 mm for it", "that is 4 mm", "it comes to 2 mm": of what was just spoken of. */
+const TAKEN_UP =
+  /\b(?:it|that|this|which|one)(?:['’]s|\s(?:is|was|makes|gives|measures|comes? (?:to|out (?:at|as))|works? out (?:at|as|to)))\s(?:(?:about|roughly|around|nearly|just|only|exactly)\s)?$|\b(?:gave|gives|makes?|says?|get|got)\s(?:(?:about|roughly|around|me|us)\s)?$/i;
+const OF_IT = /^\s(?:for|from|out of) it\b/i;
 /** "A 26 mm half circle for the bowel, a 40 mm for the fascia": another needle of the same sentence. */
 const FELLOW =
   /[0-9]\smm\s(?:[a-z-]+\s){0,2}(?:needles?|half[- ]circle|round-bodied|taper|cutting|curve)\b.{0,60}[,;]?\s(?:and\s)?an?\s$/i;
@@ -50,6 +63,8 @@ const PORT_BEFORE =
   /\b(?:trocars?|ports?)(?:\s(?:sites?|sizes?))?\s(?:(?:of|are|is|that are|at least)\s)?(?:(?:(?:great|larg|bigg|wid|small)er|more|less)\sthan(?:\sor equal to)?\s|over\s|above\s|under\s|up to\s|[≥>≤<]\s?)?(?:[0-9]{1,2}\s?mm\s(?:and|or)\s)?$/i;
 /** "1 inch (25 mm) needle": the same length in the other unit, between it and its thing. */
 const TWIN_AFTER = /^\s?\([0-9.,/½¼¾⅛⅜⅝⅞\s-]{1,9}(?:mm|cm|in|inch|inches|["″”])\)(?=\s)/i;
+/** "26 mm and 30 mm tubes": the thing stands behind the last of them. */
+const FELLOWS_AFTER = /^(?:(?:\s(?:and|or|to)\s|,\s(?:and\s|or\s)?)(?:an?\s)?[0-9.]{1,5}\s?mm){1,5}(?=\s)/;
 /** "about the length of that needle, but 16 mm is usual". */
 const LENGTH_OF_NEEDLE =
   /\b(?:lengths? of (?:the|that|this|an?|our|these|those) (?:[a-z]+ )?needles?|needle lengths?)\b[^.;:0-9]{0,24}$/i;
@@ -99,7 +114,15 @@ const LADDER: readonly Test[] = [
       FELLOW.test(place.before) && /^\s(?:for|on|in)\s(?:the|an?|fascia|skin|bowel)\b/.test(place.after),
       'fellow-needle',
     ),
-  (place) => when(THING_AFTER.test(place.after.replace(TWIN_AFTER, '')), 'thing-follows'),
+  (place) =>
+    when(THING_AFTER.test(place.after.replace(TWIN_AFTER, '').replace(FELLOWS_AFTER, '')), 'thing-follows'),
+  (place) =>
+    when(
+      TUBE_AFTER.test(place.after.replace(FELLOWS_AFTER, '')) &&
+        !place.devices.some((hit) => hit.means === 'tracheal-tube'),
+      'thing-follows',
+    ),
+  (place) => when(THING_BEFORE.test(place.before.slice(-60)), 'thing-before'),
   (_, __, clause) =>
     when(
       OTHER_LENGTH.test(clause) && !/\b(?:diameters?|outer|inner|lumen|bore|od|id)\b/i.test(clause),
@@ -115,9 +138,12 @@ const LADDER: readonly Test[] = [
   (_, company) => when(company.sentence, 'size-beside'),
   (place, _, clause) => when(place.devices.length > 0 && NEEDLE.test(clause), 'device-beside'),
   (place, company) => when(company.before || needleHeading(place) || rowOfWires(place), 'size-before'),
+  (_, company) => when(company.fellow, 'length-beside'),
+  (place) => when(wiresBefore(place), 'wires-before'),
 ];
 
-export function lengthSense(place: Place, match: string, system: LengthSystem, company: Company): Verdict {
+export function lengthSense(place: Place, match: string, system: LengthSystem, beside: Company): Verdict {
+  const company = system === 'inch' ? { ...beside, fellow: false } : beside;
   if (system === 'inch' && !inchUnit(place, match)) return NOTHING;
   if (/cm$/i.test(match) && !needleLength(place)) return NOTHING;
   if (defines(place, match) || SPEED.test(place.after) || ofOtherTrade(place)) return NOTHING;
@@ -128,7 +154,7 @@ export function lengthSense(place: Place, match: string, system: LengthSystem, c
     const rule = test(place, company, clause);
     if (rule) return rule === 'stop' ? NOTHING : size(system, rule, match);
   }
-  return NOTHING;
+  return system === 'millimetre' && takenUp(place) ? size(system, 'size-before', match) : NOTHING;
 }
 
 /** "10 mm/s", "2 mm a year". */
@@ -191,6 +217,21 @@ const needleLength = (place: Place): boolean =>
   /^[\s-](?:[a-z-]+\s){0,2}needles?\b/i.test(place.after) ||
   (/^\sin\s(?:length|diameter)\b/i.test(place.after) && /\bneedles?\b/i.test(place.text));
 
+/** "Kirschner wires are by diameter. Ours go 0.9 mm, 1.1 mm, 1.6 mm.": wires and how wide they are in the sentence before. */
+const wiresBefore = (place: Place): boolean =>
+  earlier(place, place.scene.devices).some((hit) => hit.means === 'k-wire' || hit.means === 'guidewire') &&
+  DIAMETER.test(
+    place.scene.passage.text.slice(Math.max(0, place.sentence.start - 160), place.sentence.start),
+  );
+
+/** A pronoun takes up the size with which the passage before ended. */
+function takenUp(place: Place): boolean {
+  if (!TAKEN_UP.test(place.before) && !OF_IT.test(place.after)) return false;
+  const { index, path } = place.scene.passage;
+  const last = place.around.scenes[index - 1]?.passage;
+  return last !== undefined && last.path.join() === path.join() && SIZE_OR_MM.test(last.text.slice(-240));
+}
+
 /** "The 38 mm greens", "ordinary length is 90 mm" under a heading of needles. */
 function needleHeading(place: Place): boolean {
   if (!/\b(?:the|an?|our|their)\s$|\blength\s(?:is|of)\s$/i.test(place.before)) return false;
@@ -224,10 +265,14 @@ function nearby(place: Place): string {
   const before = place.before
     .slice(-60)
     .split(/[;\n]|\.\s/)
-    .at(-1)!;
+    .at(-1)!
+    .replace(CAPTION, '');
   const after = place.after.slice(0, 60).split(/[;,(\n]|\.\s/)[0]!;
   return `${before} ${after}`;
 }
+
+/** "ON SCREEN: 5-0 = 0.1 mm": where it is shown, in capitals. */
+const CAPTION = /^\W*[A-Z]{2,}(?:\s[A-Z]{2,}){0,3}:\s/;
 
 /** Under a millimetre beside a thread: nothing else about it is so small. */
 const threadThin = (place: Place): boolean =>
@@ -280,7 +325,7 @@ function inchUnit(place: Place, match: string): boolean {
 const LABEL = 5;
 
 /** How near other sizes stand: same sentence, or the two sentences before in the passage. */
-export function companyOf(scene: Scene, at: number, sized: ReadonlySet<number>, before: boolean): Company {
+export function companyOf(scene: Scene, at: number, { sized, measured }: Beside, before: boolean): Company {
   const index = sentenceIndex(scene, at);
   const last = scene.sentences[index - 1];
   // "9 Fr in mm? …… A2. 3 mm.": the number of an answer is no sentence.
@@ -288,7 +333,16 @@ export function companyOf(scene: Scene, at: number, sized: ReadonlySet<number>, 
   return {
     sentence: sized.has(index),
     before: before || [1, 2, far].some((back) => sized.has(index - back)),
+    fellow: measured.has(index) || measured.has(index - 1),
   };
+}
+
+/** Sentences of a passage by what they hold. */
+export interface Beside {
+  /** A size that is no length. */
+  readonly sized: ReadonlySet<number>;
+  /** A length that is a size. */
+  readonly measured: ReadonlySet<number>;
 }
 
 /** "7.5 mm on the outside", "9 mm tube = ? Fr": measured, and not the tube's number. */
@@ -307,15 +361,25 @@ export function tubeLength(place: Place, values: readonly number[], decimals: nu
     return false;
   if (place.scene.passage.cell && !cellOfTubes(place)) return false;
   const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];
-  const largest =
-    nearest?.means === 'tracheal-tube' && /intubated with (?:an? )?$/i.test(place.before) ? 30 : 10.5;
-  if (values.some((value) => value > largest)) return false;
+  const most = largest(place, nearest?.means);
+  if (values.some((value) => value > most)) return false;
+  if (most === WIDEST && (values.every((value) => value > 10.5) || (!nearest && HAS.test(place.before))))
+    return !/^\s?(?:inside|across)\b/.test(place.after);
   if (nearest?.means === 'tracheal-tube')
     return !/\b(?:outer|outside|suction|catheter)\b/i.test(place.after.slice(0, 30));
   if (nearest && !/^tub/.test(nearest.word)) return false;
   if (nearest || /\bmm tubes?\b/.test(place.text)) return tubesNamed(place);
   return decimals > 0 && tubesNamed(place);
 }
+
+/** Of people, of what somebody was intubated with, and of horses and cattle whose breathing tubes are spoken of. */
+function largest(place: Place, nearest: Device | undefined): number {
+  const tracheal = nearest ?? earlier(place, place.scene.devices)[0]?.means;
+  if (tracheal === 'tracheal-tube' && factsOf(place.around).largeAnimals) return WIDEST;
+  return nearest === 'tracheal-tube' && /intubated with (?:an? )?$/i.test(place.before) ? 30 : 10.5;
+}
+const WIDEST = 40;
+const HAS = /\b(?:an?|about|near(?:ly)?|takes?|needs?|around)\s$/i;
 
 /** Header or row label names tracheal tubes. */
 const cellOfTubes = (place: Place): boolean =>

@@ -25,6 +25,8 @@ export interface NoteFacts {
   readonly tracheal: boolean;
   /** Guidewires are named. */
   readonly wires: boolean;
+  /** Horses or cattle are treated: their tracheal tubes are wider than anybody else's. */
+  readonly largeAnimals: boolean;
 }
 
 const facts = new WeakMap<Surroundings, NoteFacts>();
@@ -51,6 +53,9 @@ const NAMED = /(?<![0-9A-Za-z.-])(?:[1-9]|1[0-2])[-/]0\s([A-Z][A-Za-z]{2,23})\b/
 const namesIn = (text: string): readonly string[] =>
   text.includes('0 ') ? matchesOf(text, NAMED).map((match) => match[1]!) : [];
 
+const LARGE_ANIMALS =
+  /\b(?:horses?|mares?|foals?|stallions?|geldings?|pon(?:y|ies)|equine|warmbloods?|thoroughbreds?|donkeys?|cows?|cattle|bovine|calves|heifers?|camels?|giraffes?|elephants?)\b/i;
+
 function gather(around: Surroundings): NoteFacts {
   const any = (test: (text: string) => boolean): boolean =>
     around.scenes.some((scene) => test(scene.passage.text));
@@ -75,5 +80,6 @@ function gather(around: Surroundings): NoteFacts {
     thread: around.scenes.some((scene) => scene.materials.length > 0 || THREAD.test(scene.passage.text)),
     tracheal: devices.has('tracheal-tube'),
     wires: devices.has('guidewire'),
+    largeAnimals: any((text) => LARGE_ANIMALS.test(text)),
   };
 }

@@ -8,7 +8,7 @@ import { BLADED, counts, NOT_SIZES, otherBefore } from '../words/counted.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
 import { THICKNESS } from './suture.ts';
-import { plausible, systemOf } from './systems.ts';
+import { ofLargeAnimal, plausible, systemOf } from './systems.ts';
 import { ofOtherTrade } from './trade.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 
@@ -62,6 +62,8 @@ function systemNear(place: Place, values: readonly number[]): System | undefined
     if (hit.means === 'catheter' && /^tub/.test(hit.word)) continue;
     const system = systemOf(hit.means);
     if (system && suits(system, values)) return system;
+    if (system && values.every((value) => ofLargeAnimal(system, value)) && factsOf(place.around).largeAnimals)
+      return system;
   }
   return undefined;
 }

@@ -59,5 +59,12 @@ const BOUNDS: Readonly<Record<System, readonly [number, number]>> = {
   hegar: [1, 30],
 };
 
+/** Widest tracheal tube of a horse or a cow, mm. */
+const WIDEST_TUBE = 40;
+
+/** A tracheal tube of a large animal. */
+export const ofLargeAnimal = (system: System, value: number): boolean =>
+  system === 'tube-id' && value > BOUNDS['tube-id'][1] && value <= WIDEST_TUBE;
+
 export const plausible = (system: System, value: number): boolean =>
   value >= BOUNDS[system][0] && value <= BOUNDS[system][1];

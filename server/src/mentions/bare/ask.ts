@@ -40,6 +40,7 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
     material &&
     !bare.spoken &&
     (besideWhole(place) ||
+      (value === 1 && NOUGHTED.test(place.text)) ||
       besideZeros(place, value) ||
       rankedWhole(place, value) ||
       setApart(place, value) ||
@@ -87,6 +88,8 @@ const besideWhole = (place: Place): boolean =>
       hit.start > place.span.end + 2 &&
       WHOLE_BEFORE.test(place.scene.passage.text.slice(Math.max(place.span.end, hit.start - 6), hit.start)),
   );
+/** "A 4-0 nylon will hold more than a 1 nylon": who writes the noughts of the others writes 1-0 where it is meant. */
+const NOUGHTED = /(?<![0-9.,/-])(?:[2-9]|1[0-2])-0(?![0-9.,/-])/;
 const WHOLE_BEFORE = /(?:^|[^-0-9.,/])[01]\s$/;
 
 /** "closed with a 2 polyglactin. A 2 is heavier than a 1": the next sentence counts in whole numbers. */

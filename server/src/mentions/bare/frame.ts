@@ -17,6 +17,7 @@ import {
   SHARES_UNIT,
 } from '../words/counted.ts';
 import { CLOSED, COLOUR, DETERMINED, HANDED } from '../words/frames.ts';
+import { amountsToNothing, namesNought } from './nought.ts';
 import type { Bare } from './tokens.ts';
 
 export type Frame =
@@ -46,6 +47,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (text.trim() === text.slice(place.span.start, place.span.end))
     return bare.plural && place.scene.passage.kind === 'cell' ? undefined : 'alone';
   if (elsewhere(place, bare)) return undefined;
+  if (bare.value === 0 && amountsToNothing(place)) return undefined;
   if (COLOUR_AFTER.test(place.after) || COLOUR_BEFORE.test(place.before))
     return NUMBERED.test(place.before) || countsColoured(place) ? undefined : 'colour';
   if (repliesTo(text, place.span.start)) return 'option';
@@ -61,10 +63,13 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (isRanked(place)) return 'article';
   const about = bare.decimals > 0 && /\babout\s$/i.test(place.before);
   if (!about && LABELLED.test(before) && (bare.decimals === 0 || LABELLED.test(place.before)))
-    return plainThread(place, bare) || ranOut(place) ? 'handed' : undefined;
+    return plainThread(place, bare) || ranOut(place) || (inThread(place) && namesNought(place, bare))
+      ? 'handed'
+      : undefined;
   if (bare.plural) return /\b(?:over|under)[\s-]$/i.test(place.before) ? undefined : 'plural';
   if (DETERMINED.test(place.before) || compared(place)) return 'article';
   if (bare.run.values.length > 1) return 'run';
+  if (namesNought(place, bare)) return 'article';
   if (/:\s?$/.test(place.before)) return 'colon';
   if (HANDED.test(place.before)) return 'handed';
   return isReference(place, bare) ? undefined : 'loose';
@@ -87,6 +92,10 @@ const IN_STOCK = /\b(?:left|used|wasted|opened|counted|ordered|needed)\b[^:.;]{0
 /** "closed in 0 nylon": nobody counts none of a thread. */
 const plainThread = (place: Place, { value, spoken }: Bare): boolean =>
   value === 0 && !spoken && place.materials.some((hit) => hit.start === place.span.end + 1);
+
+/** Thread is named in the sentence. */
+const inThread = ({ materials, devices }: Place): boolean =>
+  materials.length > 0 || devices.some((hit) => hit.means === 'suture');
 
 /** "If the tray runs out of 1": no score. */
 const ranOut = (place: Place): boolean => /\b(?:runs?|ran|running|are|is)\sout\sof\s$/i.test(place.before);

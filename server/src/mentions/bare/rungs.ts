@@ -1,5 +1,4 @@
 /** The rungs of evidence for the system of a bare number: each names the systems that one kind of context speaks of. */
-import { matchesOf } from '../../notes/index.ts';
 import type { Device, System } from '../../sizes/model.ts';
 import type { Mention } from '../model.ts';
 import { type Hit, headingsOf, labelsOf, type Scene, within } from '../scene.ts';
@@ -8,23 +7,12 @@ import { earlier, type Place } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
 import { type Board, dominant, holds, mentionsIn, systemsOf } from './board.ts';
 import type { Frame } from './frame.ts';
+import type { Question, Rung } from './question.ts';
+import { asked, reply } from './replies.ts';
 import { inTable, settingWords, WHICH_FLOWS, wordsBefore } from './setting.ts';
 import { suits } from './suits.ts';
+import { bracket, metricFigure, ofMetric, sentenceThread, threadRule } from './thread-rungs.ts';
 import type { Bare } from './tokens.ts';
-
-/** What a rung may look at. */
-export interface Question {
-  readonly board: Board;
-  readonly place: Place;
-  readonly bare: Bare;
-  readonly frame: Frame;
-  /** Mentions of this passage, chains included, in text order. */
-  readonly known: readonly Mention[];
-  /** Bare numbers of this passage settled so far. */
-  readonly settledBare: readonly Mention[];
-}
-
-export type Rung = (question: Question) => readonly System[];
 
 const sizedNoun: Rung = ({ place, bare }) => {
   const end = Math.max(place.span.end, bare.run.end);
@@ -91,12 +79,6 @@ const thrice: Rung = ({ bare, place }) => {
   return mm !== undefined && Math.abs(bare.value / 3 - Number(mm)) < 0.1 ? ['french'] : [];
 };
 
-/** "past 0 the rule turns round, and 2 is thinner than 1": the rule of thread numbers. */
-const threadRule: Rung = ({ place, board }) =>
-  factsOf(board.around).thread && THREAD_RULE.test(place.text) ? ['usp'] : [];
-const THREAD_RULE =
-  /\bwhole numbers?\b|\b(?:above|past|pass(?:ed)?|beyond|over|below|under)\s(?:0|zero|nought)\b|\b(?:noughts|zeros|zeroes)\b/i;
-
 const sentenceMentions: Rung = ({ place, known, settledBare }) => {
   const here = mentionsIn(known, place.sentence);
   const near = systemsOf(here);
@@ -148,40 +130,6 @@ const passageDevices: Rung = ({ place }) =>
 
 const sentenceDevices: Rung = ({ place, frame, known }) =>
   frame === 'handed' && mentionsIn(known, place.sentence).length > 0 ? [] : ofDevices(place.devices);
-
-/** "3-0 nylon says 2", with the metric number spoken of: the number is the metric one. */
-const metricFigure: Rung = ({ place, known }) => {
-  const beside = NEXT_TO.test(place.before.slice(-24));
-  if (!beside && !/\b(?:says|reads|is|be|shows|prints|becomes)\s$/i.test(place.before)) return [];
-  const near = place.scene.passage.text.slice(Math.max(0, place.sentence.start - 120), place.sentence.end);
-  const previous = place.around.scenes[place.scene.passage.index - 1]?.passage.text.slice(-160) ?? '';
-  const thread = mentionsIn(known, place.sentence).some((one) => one.sizes[0]?.system === 'usp');
-  const spoken = beside ? /\bmetric\b/i : /\bmetric (?:figure|number|size)s?\b/i;
-  if (thread && spoken.test(`${previous} ${near}`)) return ['ep-metric'];
-  return THREAD_IS.test(place.before.slice(-24)) && SAYS_METRIC.test(near) ? ['ep-metric'] : [];
-};
-/** "4-0 next to 1.5, or 6-0 beside 0.7": the two numbers of one box. */
-const NEXT_TO = /\b[0-9]{1,2}-0\s(?:next to|beside|alongside|over|above|with|by)\s$/i;
-/** "It says metric as well: 4-0 is 1.5 and 5-0 is 1." */
-const THREAD_IS = /(?<![0-9A-Za-z.-])[1-9][0-2]?-0\s(?:is|=|reads)\s$/i;
-const SAYS_METRIC = /\b(?:in|says|say|read|reads|gives?|show|shows|the|also) metric\b(?! [0-9])/i;
-
-/** "1 is metric 4": the number on the thread, and what it is on the other scale. */
-const ofMetric: Rung = ({ place }) =>
-  /^\s(?:is|=|was|equals|goes with|corresponds to)\s(?:(?:the|EP)\s)?metric\s[0-9]/i.test(place.after)
-    ? ['usp']
-    : [];
-
-/** "4 metric (1)", "2-0 (3)": the other number of the same thread. */
-const bracket: Rung = ({ place, known }) => {
-  if (!place.before.endsWith('(') || !place.after.startsWith(')')) return [];
-  const before = mentionsIn(known, { start: Math.max(0, place.span.start - 24), end: place.span.start }).at(
-    -1,
-  );
-  const system = before?.span.end === place.span.start - 2 ? before.sizes[0]?.system : undefined;
-  if (system === 'ep-metric') return ['usp'];
-  return system === 'usp' ? ['ep-metric'] : [];
-};
 
 /** "an 18 in the right arm": where cannulas go. */
 const site: Rung = ({ place }) =>
@@ -246,28 +194,6 @@ const tubeDecimal: Rung = ({ place, bare, frame }) =>
     (!bare.spoken && /\btubes?\b/i.test(place.scene.passage.text.slice(0, 2000))))
     ? ['tube-id']
     : [];
-
-/** "9 Fr in millimeters? a. 3": the question names the unit of its options. */
-const asked: Rung = ({ place, bare, board }) => {
-  const { text, list } = place.scene.passage;
-  const over = board.around.scenes[list?.leadIn ?? list?.parent ?? -1]?.passage.text.slice(-160) ?? '';
-  const before = `${over} ${text.slice(Math.max(0, bare.span.start - 160), bare.span.start)}`;
-  const first = matchesOf(before, FIRST_OPTION).at(-1)?.index ?? before.length;
-  const question = before.slice(0, first).trimEnd().split('\n').at(-1)!.slice(-100);
-  return ASKED.filter(([, pattern]) => pattern.test(question))
-    .map(([system]) => system)
-    .slice(0, 1);
-};
-
-/** Where the options begin: after a question mark or colon, or at "a)". */
-const FIRST_OPTION = /(?<=[?:]\s{1,2}\(?)[A1i](?:[).:]|\s)|(?<=\s\(?)a[).:]\s/gi;
-
-const ASKED: readonly (readonly [System, RegExp])[] = [
-  ['millimetre', /\b(?:in|is|how many) (?:millimet(?:er|re)s|mm)\b/i],
-  ['ep-metric', /\bmetric\b/i],
-  ['french', /\b(?:in|which|what) French\b/],
-  ['needle-gauge', /\b(?:in|which|what) gauge\b/i],
-];
 
 const labels: Rung = ({ place, board }) => {
   const { around } = board;
@@ -412,6 +338,8 @@ function firstSet(scenes: readonly (Scene | undefined)[], place: Place): readonl
 }
 
 export const RUNGS = {
+  reply,
+  'sentence-thread': sentenceThread,
   bracket,
   'metric-figure': metricFigure,
   'of-metric': ofMetric,

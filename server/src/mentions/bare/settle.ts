@@ -5,7 +5,8 @@ import type { Place } from '../sense/place.ts';
 import { ofLargeAnimal } from '../sense/systems.ts';
 import { holds, mentionsIn } from './board.ts';
 import type { Frame } from './frame.ts';
-import { type Question, RUNGS, writtenBefore } from './rungs.ts';
+import type { Question } from './question.ts';
+import { RUNGS, writtenBefore } from './rungs.ts';
 import { suits } from './suits.ts';
 
 export type RungName = keyof typeof RUNGS;
@@ -27,6 +28,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['a-third', 'any'],
   ['unit-ahead', 'any'],
   ['unit-before', 'any'],
+  ['reply', 'any'],
   ['asked', ['option', 'alone']],
   ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
   ['noun-before', ['article', 'run', 'handed', 'loose']],
@@ -34,6 +36,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['thrice', 'any'],
   ['longer', ['article']],
   ['sentence', 'any'],
+  ['sentence-thread', ['article', 'handed', 'colon', 'run']],
   ['thread-rule', ['article', 'run', 'handed']],
   ['cells', ['alone']],
   ['siblings', ['alone', 'option', 'colour', 'article']],
@@ -68,6 +71,7 @@ export function settle(question: Question): Settled | undefined {
         suits(system, bare) ||
         (system === 'usp' && (countsUp(bare) || besideZeros(place, bare))) ||
         rung === 'asked' ||
+        rung === 'reply' ||
         rung === 'longer' ||
         rung === 'a-third' ||
         rung === 'unit-ahead' ||

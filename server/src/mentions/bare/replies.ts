@@ -1,0 +1,195 @@
+/** Answers: "A3 24.", "7: 3", "c) 20", "Ans: 10.": the question asked says what is answered in. */
+import { matchesOf } from '../../notes/index.ts';
+import type { System } from '../../sizes/model.ts';
+import { labelsOf, type Scene, type Surroundings } from '../scene.ts';
+import type { Place } from '../sense/place.ts';
+import { systemOf } from '../sense/systems.ts';
+import { type Board, holds, mentionsIn, systemsOf } from './board.ts';
+import type { Rung } from './question.ts';
+import { suits } from './suits.ts';
+import type { Bare } from './tokens.ts';
+
+/** "9 Fr in millimeters? a. 3": the question names the unit of its options. */
+export const asked: Rung = ({ place, bare, board }) => {
+  const { text, list } = place.scene.passage;
+  const over = board.around.scenes[list?.leadIn ?? list?.parent ?? -1]?.passage.text.slice(-160) ?? '';
+  const before = `${over} ${text.slice(Math.max(0, bare.span.start - 160), bare.span.start)}`;
+  const first = matchesOf(before, FIRST_OPTION).at(-1)?.index ?? before.length;
+  const question = before.slice(0, first).trimEnd().split('\n').at(-1)!.slice(-100);
+  return ASKED.filter(([, pattern]) => pattern.test(question))
+    .map(([system]) => system)
+    .slice(0, 1);
+};
+
+/** Where the options begin: after a question mark or colon, or at "a)". */
+const FIRST_OPTION = /(?<=[?:]\s{1,2}\(?)[A1i](?:[).:]|\s)|(?<=\s\(?)a[).:]\s/gi;
+
+const ASKED: readonly (readonly [System, RegExp])[] = [
+  ['millimetre', /\b(?:in|is|how many) (?:millimet(?:er|re)s|mm)\b/i],
+  ['ep-metric', /\bmetric\b/i],
+  ['french', /\b(?:in|which|what) French\b/],
+  ['needle-gauge', /\b(?:in|which|what) gauge\b/i],
+];
+
+/** A line that asks, by its place in the note. */
+interface Asked {
+  readonly scene: Scene;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** "4", "b1", "vi": how a question or its answer is counted. */
+const COUNTED =
+  /^\W{0,4}(?:(?:q(?:uestion)?|a(?:ns(?:wer)?)?|gap|no\.?|item|card|part)\s?)?\(?([a-z]?[0-9]{1,2}|[a-h]|[ivx]{1,4})(?=[).:\]\s=→–—-])/i;
+/** The count of an answer, and nothing after it. */
+const COUNT_ALONE =
+  /^\W{0,4}(?:(?:q(?:uestion)?|ans(?:wer)?|gap|no\.?|item|card)\s?)?\(?([a-z]?[0-9]{1,2}|[a-h]|[ivx]{1,4})[).:\]]{0,2}\W{0,4}(?:(?:is|was)\s)?(?:the\s|an?\s)?\W{0,3}$/i;
+/** "Ans:", "**A**": the answer to the question just asked. */
+const ANSWERED = /^\W{0,4}(?:A|ans(?:wer)?|back|reply)\b\W{0,4}(?:(?:is|was)\s)?(?:the\s|an?\s)?\W{0,3}$/i;
+/** A line that asks for something. */
+const ASKS =
+  /\?|_{2,}|…|\.{3}|\b(?:which|what|how (?:many|much|wide|thick)|name|give|state|gauge of|size of)\b/i;
+
+/** The shortest line that can be a question. */
+const SHORTEST = 12;
+/** The longest that is looked at. */
+const LONGEST = 240;
+
+const indexes = new WeakMap<Surroundings, ReadonlyMap<string, readonly Asked[]>>();
+
+/** Every counted question of the note. */
+function questionsOf(around: Surroundings): ReadonlyMap<string, readonly Asked[]> {
+  const known = indexes.get(around);
+  if (known) return known;
+  const found = new Map<string, Asked[]>();
+  for (const scene of around.scenes)
+    for (const line of scene.passage.cell ? [] : linesOf(scene.passage.text)) {
+      const text = scene.passage.text.slice(line.start, Math.min(line.end, line.start + LONGEST));
+      if (text.length < SHORTEST || !ASKS.test(text)) continue;
+      for (const label of labelsAt(around, scene, line.start, text)) {
+        const all = found.get(label);
+        if (all) all.push({ scene, ...line });
+        else found.set(label, [{ scene, ...line }]);
+      }
+    }
+  indexes.set(around, found);
+  return found;
+}
+
+function labelsAt(around: Surroundings, scene: Scene, start: number, text: string): readonly string[] {
+  const written = COUNTED.exec(text)?.[1]?.toLowerCase();
+  const marker = start === 0 ? markerOf(around, scene) : undefined;
+  return [written, marker].filter((label) => label !== undefined);
+}
+
+/** The number that an ordered list writes before the item. */
+function markerOf({ note }: Surroundings, { passage }: Scene): string | undefined {
+  if (!passage.list?.ordered) return undefined;
+  const start = passage.map.sources[0] ?? 0;
+  return /(\d{1,3})[.)]\s*\**$/.exec(note.text.slice(Math.max(0, start - 14), start))?.[1];
+}
+
+function linesOf(text: string): readonly { readonly start: number; readonly end: number }[] {
+  const lines: { start: number; end: number }[] = [];
+  for (let at = 0; at < text.length; ) {
+    const next = text.indexOf('\n', at);
+    const end = next < 0 ? text.length : next;
+    if (end > at) lines.push({ start: at, end });
+    at = end + 1;
+  }
+  return lines;
+}
+
+/** An answer to a counted question, or to the one just asked: what the question names with this value, or asks for. */
+export const reply: Rung = ({ place, bare, board }) => {
+  if (!ENDS.test(place.scene.passage.text.slice(bare.span.end, bare.span.end + 4))) return [];
+  const asked = questionFor(place, bare);
+  return asked ? systemAsked(asked, bare, board) : [];
+};
+const ENDS = /^["”’*_]{0,2}(?:$|[.,;:)|\n]|\s[([—–|-])/;
+
+/** The stretch of the line from the last stop to the number. */
+function leadOf({ scene }: Place, { span }: Bare): string {
+  const { text } = scene.passage;
+  const near = text.slice(Math.max(0, span.start - 24), span.start);
+  return near.split(/\n|[;|‖/]\s?|(?<![0-9A-Za-z(][0-9A-Za-z]?)[.,]\s|(?<=[a-z)0-9]{2})[.,]\s/).at(-1)!;
+}
+
+function questionFor(place: Place, bare: Bare): Asked | undefined {
+  const { around, scene } = place;
+  const lead = leadOf(place, bare);
+  const label = COUNT_ALONE.exec(lead)?.[1]?.toLowerCase() ?? unlabelled(place, bare, lead);
+  if (label !== undefined) {
+    const all = questionsOf(around);
+    const before = (one: string) =>
+      all
+        .get(one)
+        ?.findLast(
+          (q) =>
+            q.scene.passage.index < scene.passage.index || (q.scene === scene && q.end < bare.span.start),
+        );
+    return before(label) ?? (/^a[0-9]/.test(label) ? before(label.slice(1)) : undefined);
+  }
+  return ANSWERED.test(lead) ? justAsked(place, bare) : undefined;
+}
+
+/** The item of a counted list, or the row of a table whose first cell counts it. */
+function unlabelled({ around, scene }: Place, { span }: Bare, lead: string): string | undefined {
+  if (scene.passage.cell) {
+    const row = labelsOf(around, scene.passage).row?.passage.text ?? '';
+    const head = labelsOf(around, scene.passage).header?.passage.text ?? '';
+    return span.start === 0 && row.length < 6 && ANSWERS.test(head)
+      ? COUNT_ALONE.exec(row)?.[1]?.toLowerCase()
+      : undefined;
+  }
+  return span.start < 6 && /^\W*(?:the\s|an?\s)?$/i.test(lead) ? markerOf(around, scene) : undefined;
+}
+
+const ANSWERS = /\b(?:answers?|key|reply|accept\w*|gaps?|response)\b/i;
+
+/** The question before it in the passage, else the last line of the passage before. */
+function justAsked({ around, scene }: Place, { span }: Bare): Asked | undefined {
+  const own = lastAsking(scene, span.start);
+  const last = around.scenes[scene.passage.index - 1];
+  return own ?? (last && lastAsking(last, last.passage.text.length));
+}
+
+function lastAsking(scene: Scene, before: number): Asked | undefined {
+  const sentence = scene.sentences.findLast(
+    ({ start, end }) =>
+      start < before && end <= before + 1 && scene.passage.text.slice(start, end).includes('?'),
+  );
+  return sentence && { scene, start: Math.max(sentence.start, sentence.end - LONGEST), end: sentence.end };
+}
+
+/** A size of the question with this very value; else the unit it asks for, else the one kind of thing it names. */
+function systemAsked({ scene, start, end }: Asked, bare: Bare, board: Board): readonly System[] {
+  const own = mentionsIn(board.settled[scene.passage.index]!, { start, end });
+  const same = systemsOf(own.filter((one) => holds(one, bare.value)));
+  if (same.length > 0) return same.length === 1 ? same : [];
+  const text = scene.passage.text.slice(start, Math.min(end, start + LONGEST));
+  const unit = FOR_UNIT.find(([, pattern]) => pattern.test(text))?.[0];
+  if (unit) return [unit];
+  const things = new Set(
+    scene.devices
+      .filter((hit) => hit.start >= start && hit.end <= end && hit.means !== 'catheter')
+      .flatMap((hit) => systemOf(hit.means) ?? []),
+  );
+  const [only] = things;
+  return things.size === 1 && only && suits(only, bare) && /\bsizes?\b|\bwhat\b|\bwhich\b/i.test(text)
+    ? [only]
+    : [];
+}
+
+const FOR_UNIT: readonly (readonly [System, RegExp])[] = [
+  ['french', /\b(?:in|which|what|how many)\s(?:French|Fr|Ch)\b|[_…?=]\s?\??\s?(?:Fr|French|Ch)\b/],
+  [
+    'millimetre',
+    /\b(?:in|how many)\s(?:millimet(?:er|re)s?|mm)\b|[_…?=]\s?\??\s?(?:mm|millimet(?:er|re)s?)\b/i,
+  ],
+  [
+    'needle-gauge',
+    /\b(?:in|which|what)\s(?:size\s)?gau?ge\b|\bgau?ge\s(?:of|is|has|for|does)\b|[_…?]\s?(?:G|gauge)\b/i,
+  ],
+  ['ep-metric', /\bmetric\b/i],
+];

@@ -5,7 +5,7 @@ import type { Notation } from './model.ts';
 import { AFTER, BEFORE, readSeries, series } from './series.ts';
 
 const NUMBER = '[0-9]{1,2}(?:[.,][0-9])?';
-const plausible = (value: number): boolean => value >= 1 && value <= 99;
+const plausible = (value: number): boolean => value >= 0.3 && value <= 99;
 const UNIT = `[\\s]?-?[\\s]?(?:g[\\s]fr|${alternation(FRENCH_WORDS)})s?`;
 
 export const frenchAfter: Notation = {

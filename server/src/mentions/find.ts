@@ -122,10 +122,11 @@ function lineLength({ scene, span }: Place): number {
 }
 
 /** A line of an answer key. */
-const isKeyed = (place: Place): boolean =>
-  /\b(?:answers?|key|quiz|solutions?)\b/i.test(
-    place.around.scenes[place.scene.passage.path.at(-1) ?? -1]?.brief ?? '',
+const isKeyed = ({ around, scene: { passage } }: Place): boolean =>
+  [passage.path.at(-1), passage.list?.leadIn].some((index) =>
+    KEY.test(around.scenes[index ?? -1]?.brief.slice(0, 80) ?? ''),
   );
+const KEY = /\b(?:answers?|key|quiz|solutions?)\b/i;
 
 const SIZED =
   /[0-9]\s?-?(?:G|Fr|F|Ch|mm)\b|[0-9]-0\b|gauge|French|diameter|across|[Nn]eedles?\b|\b[Ll]ength\b/;

@@ -115,11 +115,17 @@ function apart(all: readonly Group[]): Group[] {
 
 const THINGS = /^(?:sizes|threads|sutures|strands|things|diameters|thicknesses|stitches|gauges)$/;
 
-function reading(scene: Scene, at: number, left: Group, right: Group): Reading {
+function reading(
+  scene: Scene,
+  at: number,
+  left: Group,
+  right: Group,
+  axis: Measured['axis'] = 'outer',
+): Reading {
   const word: Measured = {
     at,
     to: at,
-    axis: 'outer',
+    axis,
     sign: 1,
     degree: 'plain',
     excess: false,
@@ -282,7 +288,7 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
     if (items[i]!.word === 'so' || NEARLY.has(degree) || PART.test(degree)) continue;
     if (degree === 'least' && items[i - 2]?.word === 'at')
       return [notUnder(scene, i + 1, left, right, magnitude)];
-    return [reading(scene, i + 1, left, right)];
+    return [reading(scene, i + 1, left, right, magnitude.axis === 'strength' ? 'strength' : 'outer')];
   }
   return spread(scene, all);
 }

@@ -61,9 +61,11 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (bare.value === 0 && /\b(?:after|before)\s$/i.test(place.before)) return 'handed';
   if (POURED.test(before) || carriesUnit(place, bare)) return undefined;
   if (isRanked(place)) return 'article';
-  const about = bare.decimals > 0 && /\babout\s$/i.test(place.before);
+  const about = bare.decimals > 0 && WORKED_OUT.test(place.before);
   if (!about && LABELLED.test(before) && (bare.decimals === 0 || LABELLED.test(place.before)))
-    return plainThread(place, bare) || ranOut(place) || (inThread(place) && namesNought(place, bare))
+    return plainThread(place, bare) ||
+      ranOut(place) ||
+      ((inThread(place) || /\bof\s$/.test(place.before)) && namesNought(place, bare))
       ? 'handed'
       : undefined;
   if (bare.plural) return /\b(?:over|under)[\s-]$/i.test(place.before) ? undefined : 'plural';
@@ -74,6 +76,10 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (HANDED.test(place.before)) return 'handed';
   return isReference(place, bare) ? undefined : 'loose';
 }
+
+/** "A six year old works out at 5.5": a sum's result, no time of day. */
+const WORKED_OUT =
+  /\b(?:about|(?:works?|worked|comes?|came|ends?)\s(?:out|up)\s(?:at|to|as|on)(?:\san?)?)\s$/i;
 
 /** "Q 24 Fr in millimeters? A 8.": the letter announces the answer. */
 const repliesTo = (text: string, at: number): boolean =>
@@ -124,7 +130,9 @@ function elsewhere(place: Place, bare: Bare): boolean {
     COUNT_OF.test(place.before) ||
     RANGE_COUNTED.test(after) ||
     PART_OF_NAME.test(after) ||
-    (CITED_AFTER.test(after) && CITED_BEFORE.test(place.before)) ||
+    (CITED_AFTER.test(after) && CITED_BEFORE.test(place.before) && !answersIn(place, bare)) ||
+    MATCHED.test(after) ||
+    (bare.spoken && bare.decimals > 0 && ON_OUTSIDE.test(after)) ||
     countsThings(place, bare) ||
     countsMany(place, bare) ||
     enumerates(place, bare) ||
@@ -137,6 +145,14 @@ function elsewhere(place: Place, bare: Bare): boolean {
     (after.startsWith(')') && !place.before.slice(-40).includes('('))
   );
 }
+
+/** "Finer needle: 18 or 21 G [21]": the answer, in brackets at the end of its line. */
+const answersIn = ({ before, after }: Place, { value }: Bare): boolean =>
+  /^\](?:\s*$|\s*\n)/.test(after) && / or |[?:]/.test(before) && before.slice(0, -1).includes(` ${value}`);
+/** "4 goes with E": a question and its answer. */
+const MATCHED = /^\s(?:goes with|belongs to|matches|pairs with|with)\s[A-H](?![A-Za-z])/;
+/** "seven and a half on the outside": so many millimetres. */
+const ON_OUTSIDE = /^\s(?:on the |at the )?(?:outside|inside|across)\b/i;
 
 /** "Blade? I like the 3.": the sentence before names it and no more. */
 function afterBlade({ scene, sentence }: Place): boolean {

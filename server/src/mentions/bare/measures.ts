@@ -22,7 +22,7 @@ const headsOf = (around: Surroundings, { passage }: Scene): readonly Scene[] => 
 export function isOther(around: Surroundings, header: Scene): boolean {
   const { text } = header.passage;
   if (text.length <= LONGEST && HOW_FAR.test(text)) return true;
-  if (!OTHER_HEADER.test(text)) return false;
+  if (!OTHER_HEADER.test(text) || IN_MM.test(text)) return false;
   return !(/^\W*ID\W*$/.test(text) && (besideMeasure(around, header) || ofTubes(around, header)));
 }
 
@@ -30,6 +30,9 @@ export function isOther(around: Surroundings, header: Scene): boolean {
 const LONGEST = 80;
 /** "Length at the lips (cm)", "Depth, cm": how far it goes in. */
 const HOW_FAR = /^(?!.*\bmm\b)(?:.{0,40}\b(?:cm|at (?:the )?(?:lips?|teeth|gums?|nares|nostrils?|skin)))\b/i;
+
+/** "ID (mm)": no key of a row. */
+const IN_MM = /^\W*I\.?D\.?\W{1,3}(?:in\s)?(?:mm|millimet(?:re|er)s?)\W*$/i;
 
 /** Another column of the table is a diameter or names a system of sizes. */
 const besideMeasure = (around: Surroundings, header: Scene): boolean =>

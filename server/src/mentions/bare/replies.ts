@@ -10,7 +10,12 @@ import { suits } from './suits.ts';
 import type { Bare } from './tokens.ts';
 
 /** "9 Fr in millimeters? a. 3": the question names the unit of its options. */
-export const asked: Rung = ({ place, bare, board }) => {
+export const asked: Rung = ({ place, bare, board, frame }) => {
+  if (
+    AMONG_OTHERS.has(frame) &&
+    !(bare.run.values.length > 1 && place.text.includes('?') && OFFERED.test(place.before))
+  )
+    return [];
   const { text, list } = place.scene.passage;
   const over = board.around.scenes[list?.leadIn ?? list?.parent ?? -1]?.passage.text.slice(-160) ?? '';
   const before = `${over} ${text.slice(Math.max(0, bare.span.start - 160), bare.span.start)}`;
@@ -20,6 +25,10 @@ export const asked: Rung = ({ place, bare, board }) => {
     .map(([system]) => system)
     .slice(0, 1);
 };
+
+/** "6 Fr in millimetres: 2, 6 or 18?": the answers offered, with no letters. */
+const OFFERED = /\bin (?:millimet(?:re|er)s|mm|French)\??[:?]\s(?:[0-9.,\s]|or\s)*$/i;
+const AMONG_OTHERS: ReadonlySet<string> = new Set(['run', 'colon', 'loose', 'handed']);
 
 /** Where the options begin: after a question mark or colon, or at "a)". */
 const FIRST_OPTION = /(?<=[?:]\s{1,2}\(?)[A1i](?:[).:]|\s)|(?<=\s\(?)a[).:]\s/gi;

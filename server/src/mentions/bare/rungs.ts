@@ -45,12 +45,17 @@ const nounApart: Rung = ({ place }) => {
 const unitBefore: Rung = ({ place, bare }) => {
   const { text } = place.scene.passage;
   const start = Math.max(place.sentence.start, bare.run.start - 40);
-  const word = UNIT_BEFORE.exec(text.slice(start, bare.run.start))?.[1]?.toLowerCase();
+  const word = (UNIT_BEFORE.exec(text.slice(start, bare.run.start)) ??
+    UNIT_RIGHT_BEFORE.exec(place.before))?.[1]?.toLowerCase();
   return word === undefined ? [] : known(UNITS[word.replace(/s$/, '')]);
 };
 const UNIT_BEFORE =
-  /\b(gau?ges?|French|charri[eè]re|Ch|metric)(?:\s(?:number|size|figure|value)s?)?(?:\s?\(|\s?[:=]\s?|\s(?:is|of|was|are|reads|says)\s)$/i;
+  /\b(gau?ges?|French|charri[eè]re|Ch|metric)(?:\s(?:number|size|figure|value)s?)?(?:\s(?:for|of)\s(?:an?\s|the\s)?(?:[0-9]-)?[0-9]\s[a-z]{3,16})?(?:\s?\(|\s?[:=]\s?|\s(?:is|of|was|are|reads|says)\s)$/i;
+/** "metric 4 is USP 1" within quotation marks, of which the last looks like inches. */
+const UNIT_RIGHT_BEFORE = /\b(USP|metric|French|Fr|Ch|gauge)\s$/;
 const UNITS: Readonly<Record<string, System>> = {
+  usp: 'usp',
+  fr: 'french',
   gauge: 'needle-gauge',
   gage: 'needle-gauge',
   french: 'french',

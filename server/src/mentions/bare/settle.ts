@@ -29,7 +29,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['unit-ahead', 'any'],
   ['unit-before', 'any'],
   ['reply', 'any'],
-  ['asked', ['option', 'alone']],
+  ['asked', ['option', 'alone', 'run', 'colon', 'loose', 'handed']],
   ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
   ['noun-before', ['article', 'run', 'handed', 'loose']],
   ['noun-apart', 'any'],

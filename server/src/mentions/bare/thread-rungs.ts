@@ -1,6 +1,6 @@
 /** Rungs for the numbers of threads, USP and metric. */
 import { factsOf } from '../sense/note-facts.ts';
-import { mentionsIn } from './board.ts';
+import { holds, mentionsIn, systemsOf } from './board.ts';
 import type { Rung } from './question.ts';
 
 /** "closes with 0, and she with 1, both polydioxanone": the thread of a nought is named in the sentence. */
@@ -37,7 +37,10 @@ export const ofMetric: Rung = ({ place }) =>
     : [];
 
 /** "4 metric (1)", "2-0 (3)": the other number of the same thread. */
-export const bracket: Rung = ({ place, known }) => {
+export const bracket: Rung = ({ place, known, bare }) => {
+  // "Finer needle: 18 or 21 G [21]"
+  if (place.before.endsWith('[') && place.after.startsWith(']'))
+    return systemsOf(mentionsIn(known, place.sentence).filter((one) => holds(one, bare.value)));
   if (!place.before.endsWith('(') || !place.after.startsWith(')')) return [];
   const before = mentionsIn(known, { start: Math.max(0, place.span.start - 24), end: place.span.start }).at(
     -1,

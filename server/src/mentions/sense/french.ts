@@ -84,7 +84,7 @@ function letterF(place: Place, match: string, value: number): Verdict {
     return NOTHING;
   if (/\b(?:temp(?:erature)?s?|fever|febrile|warm|degrees?|heat|cold)\b|°/i.test(place.text) && value > 34)
     return NOTHING;
-  if (person(place, value)) return NOTHING;
+  if (person(place, value) || value < 1) return NOTHING;
   if (underFrench(place)) return size('french', 'table-label', match);
   if (/^\s?[x×]\s?[0-9]/.test(place.after)) return size('french', 'by-length', match);
   if (follows(place)) return size('french', 'catheter-follows', match);

@@ -297,7 +297,7 @@ function closesQuote(before: string): boolean {
 
 /** "put a 16 in": the verb takes the word. */
 const PUT_IN =
-  /\b(?:put|puts|get|gets|got|have|has|had|leave|left|keep|slip|slid|pop|popped|stick|stuck|went|goes)\s(?:[a-z]+\s){0,2}(?:an?|the)\s$/i;
+  /(?:\b(?:you|we|they|I|he|she|who)['’](?:ve|d|s)|\b(?:put|puts|get|gets|got|have|has|had|leave|left|keep|slip|slid|pop|popped|stick|stuck|went|goes))\s(?:[a-z]+\s){0,2}(?:an?|the)\s$/i;
 
 /** "in" is the preposition far more often than the unit. */
 function inchUnit(place: Place, match: string): boolean {
@@ -306,7 +306,7 @@ function inchUnit(place: Place, match: string): boolean {
   // A sentence that begins with "In" after the number of a section.
   if (/\sIn$/.test(match)) return false;
   if (!/[\s]in\.?$/.test(match)) return true;
-  if (PUT_IN.test(place.before) && /^[0-9]+\sin/.test(match)) return false;
+  if (PUT_IN.test(place.before) && /^[0-9]+(?:\.[05])?\sin/.test(match)) return false;
   if (/[½¼¾⅛⅜⅝⅞⅓⅔]/.test(match) && !/^\s(?:the|an?|each|every)\b/i.test(place.after)) return true;
   if (
     /^\s(?:the|a|an|each|every|this|that|my|our|your|his|her|its|their|any|all|[0-9]|water|place|and out|one|two|case|order|use|stock|total|line|half|bay|room|adults?|children|series|width and|both|either|neither|which|(?:wo)?men|patients?|humans?|groups?|general|terms|vitro|vivo|favou?r|comparison|contrast|addition|relation|response)\b/i.test(

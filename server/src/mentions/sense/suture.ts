@@ -3,7 +3,7 @@
 import { counts } from '../words/counted.ts';
 import { wordValue } from '../words/numbers.ts';
 import { wholeWords } from '../words/pattern.ts';
-import { RESULT_AFTER, RESULT_BEFORE, SCORE } from '../words/scores.ts';
+import { PLAYED, RESULT_AFTER, RESULT_BEFORE, SCORE } from '../words/scores.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
@@ -47,7 +47,8 @@ export function threadSense(place: Place, match: string, values: readonly number
   const tube = trachTube(place, match);
   if (tube) return tube;
   if (RESULT_BEFORE.test(place.before) || RESULT_AFTER.test(place.after)) return NOTHING;
-  if (SCORE.test(place.text) && !threadHere(place) && !ofThreadNote(place, match)) return NOTHING;
+  if (SCORE.test(place.text) && !threadHere(place) && !ofThreadNote(place, match) && !inThreadTalk(place))
+    return NOTHING;
   if (/\b(?:rooms?|bays?|doors?|gates?|wards?|labs?)\s$/i.test(place.before)) return NOTHING;
   if (/[0-9]\s$/.test(place.before) && /^0/.test(match)) return NOTHING;
   if (threadHere(place)) return size('usp', 'thread-beside', match, values);
@@ -73,6 +74,10 @@ const ofThreadNote = (place: Place, match: string): boolean =>
   (/\b(?:the|an?|for|use|with)\s$/i.test(place.before) ||
     /^\s(?:is|=)\s(?:metric|about\s)?[0-9. ]*(?:mm)?/.test(place.after)) &&
   !/^\s(?:win|loss|defeat|draw|lead|score|victory|up|down)\b/i.test(place.after);
+
+/** "it is so fine that you lose it", in talk of threads: no game is spoken of. */
+const inThreadTalk = (place: Place): boolean =>
+  !PLAYED.test(place.text) && (threadAround(place) || threadBefore(place));
 
 /** In talk, the thread was named a few turns ago under the same heading. */
 function threadBefore(place: Place): boolean {

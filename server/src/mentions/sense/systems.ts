@@ -51,7 +51,7 @@ const BOUNDS: Readonly<Record<System, readonly [number, number]>> = {
   'ep-metric': [0.01, 12],
   'needle-gauge': [7, 60],
   'wire-gauge': [7, 40],
-  french: [1, 99],
+  french: [0.3, 99],
   millimetre: [0.001, 400],
   inch: [0.001, 60],
   'wire-inch': [0.008, 0.1],

@@ -251,6 +251,7 @@ const LABELS = [
   '(?:box|pack|bag|tray|set|drawer)(?:es|s)? of',
   '[0-9]+ of',
   'teens (?:are|is)',
+  'count(?:s|ed|ing)? to',
 ];
 
 /** Right before a number: what it labels. */

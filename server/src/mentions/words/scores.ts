@@ -1,7 +1,7 @@
 /** Sport and voting: "won 3-0". */
 import { wholeWords } from './pattern.ts';
 
-export const SCORE = wholeWords([
+const SCORES = [
   'won',
   'wins?',
   'beat(?:s|en)?',
@@ -51,7 +51,24 @@ export const SCORE = wholeWords([
   'chess',
   'referee',
   'halftime',
+];
+export const SCORE = wholeWords(SCORES);
+
+/** Words of everyday life among them: in talk of threads they say nothing of a game. */
+const EVERYDAY: ReadonlySet<string> = new Set([
+  'lost',
+  'lose',
+  'led',
+  'lead',
+  'leading',
+  'match',
+  'half-time',
+  'tied',
+  'cup',
+  'season',
+  'streak',
 ]);
+export const PLAYED = wholeWords(SCORES.filter((word) => !EVERYDAY.has(word)));
 
 /** Right before or after "3-0": a result, whatever else the sentence speaks of. */
 export const RESULT_BEFORE =

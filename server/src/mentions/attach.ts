@@ -71,8 +71,12 @@ function leftBehind(place: Place, hit: Hit<string>): boolean {
   if (hit.start >= place.span.end)
     return TURNED.test(place.scene.passage.text.slice(place.span.end, hit.start));
   if (hit.end > place.span.start) return false;
-  return /\bsynthetics?\b/i.test(
-    place.scene.passage.text.slice(hit.end, place.span.end + ' synthetic'.length),
+  const { text } = place.scene.passage;
+  return (
+    /\bsynthetics?\b/i.test(text.slice(hit.end, place.span.end + ' synthetic'.length)) ||
+    /^\s(?:(?:non-?)?absorbable|monofilament|braid|newer|modern)\b/i.test(
+      text.slice(place.span.end, place.span.end + 16),
+    )
   );
 }
 

@@ -31,7 +31,9 @@ export { FORMULAS } from './words/formulas.ts';
 export function readStatements(note: Note, mentions: readonly Mention[], context?: Context): Statement[] {
   const whole = readWhole(note, mentions);
   const { reads, scenes } = whole;
-  const prose = scenes.flatMap((scene) => readScene(scene, context));
+  const counted = whole.answers.labels;
+  const read = scenes.flatMap((scene) => readScene(scene, context));
+  const prose = counted.size > 0 ? read.filter(({ claim }) => !ofLabel(claim, counted)) : read;
   const keys = readKeys(note, whole);
   const keyed = spared(keys.readings.map(({ claim, stance }) => judge(claim, stance, note, context)));
   const offered = within(keys.choices);
@@ -51,6 +53,13 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
     .filter(({ claim }) => inEnglish(context) || WITHOUT_WORDS.has(claim.kind))
     .sort((a, b) => a.claim.focus.start - b.claim.focus.start);
 }
+
+/** "3 = 16 Fr; 4 = 10 mm" in a key: the 4 counts the answer and is no size. */
+const ofLabel = (claim: Claim, counted: ReadonlySet<number>): boolean =>
+  claim.kind === 'equivalence' &&
+  [claim.left, claim.right].some(({ mentions }) =>
+    mentions.some(({ source, text }) => counted.has(source.end) && !/\D/.test(text)),
+  );
 
 /** Does an offset lie in one of these spans? */
 function within(spans: readonly Span[]): (at: number) => boolean {

@@ -30,7 +30,7 @@ import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
 import { asksInTalk } from './text/talk.ts';
-import { keyOf } from './truth.ts';
+import { asksTruth, keyOf } from './truth.ts';
 import { packed, unreal } from './unreal.ts';
 import { NEGATIONS } from './words/changes.ts';
 import {
@@ -111,7 +111,7 @@ const linedUp = (items: readonly Item[]): boolean =>
   );
 
 /** A statement to be called true or false whose key stands nowhere. */
-const unkeyed = (scene: Scene) => scene.truthItem === true && scene.passage.cell === undefined;
+const unkeyed = ({ truthItem, passage }: Scene) => truthItem && (!passage.cell || asksTruth(passage));
 
 function struck(scene: Scene, { at, from, to }: Reading): boolean {
   const inside = (item: Item | undefined) =>

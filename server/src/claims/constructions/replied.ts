@@ -32,6 +32,7 @@ export function answered(scene: Scene, all: readonly Group[]): Reading[] {
   )
     return [];
   if (scene.option || /^(?:\(|[a-f]|i)$/.test(scene.items[0]?.word ?? '')) return [];
+  if (scene.items.slice(0, answer.from).some(({ word }) => TASK.test(word))) return [];
   if (previous.items.length > 14 || CHOICE.test(previous.items.map((item) => item.word).join(' '))) return [];
   // The question's items are not this sentence's: the claim stands on the answer alone.
   const shift = previous.items.length;
@@ -52,4 +53,6 @@ const introduced = (items: readonly Item[], answer: Group): boolean =>
         /^(?:about|roughly|around|nearly|only|just|that|is|it's|a)$/.test(item.word),
     );
 
-const CHOICE = /\b(?:how (?:long|deep|far)|length|depth|which|who|when)\b/;
+const CHOICE = /\b(?:how (?:long|deep|far)|length|depth|which|who|when|colou?rs?)\b/;
+/** "Convert 7 mm to French.": another task. */
+const TASK = /^(?:convert|turn|change|express|give|write|put|find|work)$/;

@@ -118,10 +118,10 @@ const SHAPES: readonly Shape[] = [
     value: (match) => ratio(match[2], match[1]),
   },
   {
-    // "0.33 mm per French", "half a millimetre for every French"
+    // "0.33 mm per French", "half a millimetre for every French"; "7 mm to French" is a sum to be done
     ...FRENCH,
     pattern: new RegExp(
-      `\\b(${NUMBER})(?: (?:of )?an?)? ${MM} (?:to|per|for) (?:an?|the|one|each|every|1)? ?${FR}(?: (?:unit|size|step))?(?![a-z])`,
+      `\\b(${NUMBER})(?: (?:of )?an?)? ${MM} (?:(?:per|for) (?:an?|the|one|each|every|1)? ?|to (?:an?|the|one|each|every|1) )${FR}(?: (?:unit|size|step))?(?![a-z])`,
     ),
     value: (match) => numberOf(match[1]),
   },

@@ -1,10 +1,11 @@
 /** Answer sections: numbered entries under a heading or a word that says they are the key. */
-import { matchesOf } from '../../notes/index.ts';
+import { matchesOf, sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import { bodiesIn } from './entries.ts';
 import { readGrid } from './grids.ts';
 import { linesOf } from './lines.ts';
+import { labelledKeys } from './papers.ts';
 import { LETTERS_FROM, markerNumber, numberIn, type Piece, piece, placeOf, seriesNumber } from './piece.ts';
 import { spokenIn } from './spoken.ts';
 import { saidIn } from './verdicts.ts';
@@ -53,6 +54,15 @@ export class Answers {
     return (own ?? below ?? plain.at(-1))?.entries.get(number);
   }
 
+  /** Where the numbers end that count the entries, in the source. */
+  get labels(): ReadonlySet<number> {
+    return new Set(
+      this.#groups.flatMap(({ entries }) =>
+        [...entries.values()].flatMap(({ body }) => labelEnd(body) ?? []),
+      ),
+    );
+  }
+
   /** Does some key call its statements true or false? */
   get judges(): boolean {
     return this.#groups.some(({ entries }) =>
@@ -61,6 +71,17 @@ export class Answers {
       ),
     );
   }
+}
+
+/** Where the figure right in front of an entry ends. */
+function labelEnd(body: Piece | undefined): number | undefined {
+  if (!body) return undefined;
+  const { passage } = body.read;
+  const before = passage.text.slice(Math.max(0, body.span.start - 8), body.span.start);
+  const figure = /\d([\s*_).:=>→–—-]*)$/.exec(before);
+  if (!figure) return undefined;
+  const end = body.span.start - figure[1]!.length;
+  return sourceSpan(passage, { start: end - 1, end }).end;
 }
 
 const LABEL =
@@ -113,6 +134,16 @@ export function answersOf(note: Note, reads: readonly Read[]): Answers {
     readGrid(cells, (number, answer, at) => add(entries, number, answer, at));
     const from = cells[0]?.[0]?.passage.index ?? 0;
     groups.push({ label: '', from, to: from, entries });
+  }
+  const told = new Set(
+    groups.flatMap(({ entries }) => [...entries.values()].map(({ at }) => at.read.passage.index)),
+  );
+  for (const key of labelledKeys(note, reads)) {
+    const [first, last] = [key[0]!.body.read.passage.index, key.at(-1)!.body.read.passage.index];
+    if (told.has(first) && told.has(last)) continue;
+    const entries = new Map<number, Entry>();
+    for (const { label, body } of key) readBody(entries, label, body);
+    groups.push({ label: '', from: first, to: last, entries });
   }
   return new Answers(
     note,
@@ -203,17 +234,9 @@ function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entr
       ? [number, seriesNumber('A', `${number}`)]
       : [number];
   const first = bodies[0]?.span.start ?? line.end;
-  for (const { number, span } of bodies) {
-    const own = text.slice(span.start, span.end);
-    const opening = OPENING.exec(own) ?? IS_LETTER.exec(own);
-    if (opening) {
-      const start = span.start + opening[0].lastIndexOf(opening[1]!);
-      const at = piece(read, start, start + opening[1]!.length);
-      for (const label of labelled(number, span.start)) add(table, label, opening[1]!, at, body(number));
-    } else
-      for (const label of labelled(number, span.start))
-        add(table, label, own.trim(), piece(read, span.start, span.end), body(number));
-  }
+  for (const { number, span } of bodies)
+    for (const label of labelled(number, span.start))
+      readBody(table, label, piece(read, span.start, span.end));
   const said = saidIn(text.slice(line.start));
   for (const { number, answer, at, end } of said)
     add(table, number, answer, piece(read, line.start + at, line.start + end));
@@ -229,6 +252,15 @@ function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entr
   const opening = OPENING.exec(text);
   const whole = piece(read, 0, line.end);
   add(table, number, opening?.[1] ?? text, opening ? piece(read, 0, opening[0].length) : whole, whole);
+}
+
+/** What stands behind a label: a letter or a verdict in front, else all of it. */
+function readBody(table: Map<number, Entry>, label: number, body: Piece): void {
+  const own = body.read.passage.text.slice(body.span.start, body.span.end);
+  const opening = OPENING.exec(own) ?? IS_LETTER.exec(own);
+  const word = opening?.[1] ?? own.trim();
+  const start = body.span.start + (opening ? opening[0].lastIndexOf(word) : 0);
+  add(table, label, word, opening ? piece(body.read, start, start + word.length) : body, body);
 }
 
 function add(table: Map<number, Entry>, number: number, answer: string, at: Piece, body?: Piece): void {

@@ -1,13 +1,16 @@
 /** What keys and answers assert: choices marked right, and questions together with their replies. */
 import type { Note, Span } from '../../notes/model.ts';
+import { lineAt } from '../text/lines.ts';
 import type { Whole } from '../text/scenes.ts';
 import { readChoice } from './choice.ts';
 import { quizzes } from './collect.ts';
 import { crossed } from './crosses.ts';
-import { deskOf, type KeyReading, spanOf } from './desk.ts';
-import { keyed } from './key.ts';
+import { type Desk, deskOf, type KeyReading, spanOf } from './desk.ts';
+import { type Keyed, keyed } from './key.ts';
+import { loosely } from './loose/index.ts';
 import { matched } from './matching.ts';
-import { type Pair, pairs } from './pairs.ts';
+import { type Pair, pairs, replySpan } from './pairs.ts';
+import { type Piece, piece } from './piece.ts';
 import { readReason } from './reasons.ts';
 import { readReply } from './reply.ts';
 import { sectionPairs, tablePairs } from './sections.ts';
@@ -41,13 +44,42 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
   const free = replied.filter((pair) => !settled.has(pair.question.read.passage.index) && !quotedWhole(pair));
   return {
     readings: [
-      ...[...keys, ...crossed(note, reads)].flatMap((key) => readChoice(key, desk)),
+      ...[...keys, ...crossed(note, reads)].flatMap((key) => readKey(key, desk)),
       ...keys.flatMap((key) => readReason(key, note, reads)),
       ...match.readings,
-      ...free.flatMap((pair) => readReply(pair, desk)),
+      ...free.flatMap((pair) => readPair(pair, desk)),
     ],
     choices: keys.flatMap(({ quiz }) => quiz.options.map(spanOf)),
   };
+}
+
+/** What the grammar reads; else what the words of the question ask for, wherever they stand. */
+function readPair(pair: Pair, desk: Desk): KeyReading[] {
+  const { question, reply, marked } = pair;
+  const read = readReply(pair, desk);
+  if (read.length > 0 || (!marked && reply.items.length > LONGEST_UNMARKED)) return read;
+  const focus = replySpan(pair);
+  const found = loosely(question, reply, [], focus, desk);
+  const whole = found.length > 0 ? undefined : withLead(question);
+  return whole ? loosely(whole, reply, [], focus, desk) : found;
+}
+
+/** "You want one finer than 4-0. What do you ask for?": a question that names nothing asks about the sentence before it. */
+function withLead({ read, span, items }: Piece): Piece | undefined {
+  if (items.some(({ kind, colour, magnitude }) => kind === 'size' || colour || magnitude)) return undefined;
+  const at = read.sentences.findIndex(({ start, end }) => start <= span.start && span.start < end);
+  const lead = read.sentences[at - 1];
+  return lead && lead.close === '.' && lineAt(read.passage, lead.start).end >= span.start
+    ? piece(read, lead.start, span.end)
+    : undefined;
+}
+/** What only its place makes an answer is short. */
+const LONGEST_UNMARKED = 6;
+
+function readKey(key: Keyed, desk: Desk): KeyReading[] {
+  const read = readChoice(key, desk);
+  const { question, options } = key.quiz;
+  return read.length > 0 || key.several ? read : loosely(question, key.chosen, options, spanOf(key.at), desk);
 }
 
 /** "\"wider: 20 G or 18 G? 20 G\". It's the 18.": question and reply in one quotation are somebody else's. */

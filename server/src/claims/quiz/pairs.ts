@@ -217,6 +217,11 @@ const requests = ({ items, close }: Sentence): boolean =>
   );
 const LONGEST_REQUEST = 14;
 
+/** "Convert 7 mm to French.": the next item of a list sets a task of its own. */
+const tasks = ({ items }: Sentence): boolean => items.slice(0, 4).some(({ word }) => TASK.test(word));
+const TASK =
+  /^(?:convert|calculate|turn|change|translate|name|give|state|find|put|sort|order|rank|arrange|list|write|draw|circle|tick|which|what|how|complete|fill|match|explain|describe|choose|pick)$/;
+
 /** "(1 mark)" between a question and its answer. */
 const marksAlone = (read: Read, sentence: Sentence | undefined): boolean =>
   sentence !== undefined &&
@@ -267,6 +272,7 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
   if (!at || !first || severalEntries(at)) return [];
   const short = first.items.length <= 2 && at.sentences[from + 1] !== undefined;
   const last = short ? at.sentences[from + 1]! : first;
+  if (at !== read && tasks(last)) return [];
   const reply = replyIn(at, { start: first.start, end: last.end });
   const rest = at.sentences[from + (short ? 2 : 1)];
   const after = rest ?? desk.reads[at.passage.index + 1]?.sentences[0];

@@ -21,11 +21,14 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
   return note.tables.flatMap(({ rows }) => {
     const heads = (rows[0] ?? []).map((index) => reads[index]?.passage.text ?? '');
     const prompt = heads.findIndex((head) => PROMPT_HEAD.test(head));
-    const choices = heads.some((head) => /^\W*(?:(?:option|choice) )?b\W*$/i.test(head));
-    const reply = heads.findIndex(
+    const choices = heads.some((head) =>
+      /^\W*(?:(?:option|choice) )?(?:b|(?:option|choice) 2)\W*$/i.test(head),
+    );
+    const headed = heads.findIndex(
       (head, c) =>
         c !== prompt && REPLY_HEAD.test(head) && !OTHERS.test(head) && !(choices && /^\W*a\W*$/i.test(head)),
     );
+    const reply = headed >= 0 || choices ? headed : besideAsking(rows, heads, reads);
     if (reply < 0) return [];
     const offer = heads.findIndex((head) => OFFER_HEAD.test(head));
     return rows.slice(1).flatMap((row) => {
@@ -43,6 +46,29 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
     });
   });
 }
+
+/** Without a header for it, the column next to one in which most cells ask, where no cell does. */
+function besideAsking(rows: Rows, heads: readonly string[], reads: readonly Read[]): number {
+  const cells = (column: number) =>
+    rows.slice(1).map((row) => reads[row[column] ?? -1]?.passage.text.trim() ?? '');
+  const prompt = heads.findIndex((_, column) => {
+    const asked = cells(column).filter((text) => /\?\W*$/.test(text) || ASKS.test(text));
+    return column < FEW_COLUMNS && asked.length >= 2 && asked.length >= MOST * (rows.length - 1);
+  });
+  const next = prompt + 1;
+  if (prompt < 0 || next >= heads.length || OTHERS.test(heads[next]!) || ASIDE.test(heads[next]!)) return -1;
+  const given = cells(next);
+  return given.every((text) => text.length <= LONGEST_ANSWER && !text.includes('?')) ? next : -1;
+}
+type Rows = readonly (readonly number[])[];
+const FEW_COLUMNS = 4;
+const MOST = 0.6;
+const LONGEST_ANSWER = 120;
+/** "Thicker: 3-0 or 5-0", "True or false", "Name a monofilament": asked without a mark. */
+const ASKS = /^\w+er(?: \w+)?: .*\bor\b|\btrue or false\b|^(?:name|state|convert|give|put|which|what|how)\b/i;
+/** What stands beside a question and is no answer to it. */
+const ASIDE =
+  /\b(?:marks?|points?|score|page|slide|time|source|level|topic|hints?|clues?|options?|choices?|who|date)\b/i;
 
 const OFFER_HEAD = /^\W*(?:options?|choices?|choose from|pick from|out of|of)\W*$/i;
 

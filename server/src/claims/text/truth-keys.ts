@@ -35,11 +35,14 @@ function eitherKey({ passage }: Read): 'true' | 'false' | undefined {
 const TRUTH =
   /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false|fact or (?:fiction|myth)|myth or fact|right (?:or|\/) wrong|right\/wrong|agree (?:or|\/) disagree|agree\/disagree)\b/;
 
+/** "A 5-0 is thicker than a 3-0. True or false?": it asks so itself. Asked once a passage. */
+export const asksTruth = remembered(({ text }: Passage): boolean => TRUTH.test(text.toLowerCase()));
+
 /** Its own words set a passage out to be called true or false. Asked once a passage, however many sentences it has. */
 const setsOut = remembered((passage: Passage): boolean => {
   const { text, kind } = passage;
   return (
-    TRUTH.test(text.toLowerCase()) ||
+    asksTruth(passage) ||
     BOXES.test(text) ||
     offersEither(passage) ||
     (kind !== 'heading' && !SEVERAL_KEYS.test(text) && (FRONT_KEY.test(text) || END_KEY.test(text)))

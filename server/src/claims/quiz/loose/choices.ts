@@ -1,0 +1,99 @@
+/** Questions which of several is the extreme: each choice is a size, a number, a colour that stands for one. */
+import { type ColourCode, gaugesOf } from '../../../sizes/index.ts';
+import type { Operand } from '../../model.ts';
+import type { Item } from '../../text/items.ts';
+import { textOf } from '../../text/joined.ts';
+import { decidable, type Measured, measuredWords } from '../../text/magnitudes.ts';
+import { codeOf } from '../../words/codes.ts';
+import { choiceOperand, negated } from '../choice.ts';
+import { compare, limited, sizesOf, spanOf } from '../desk.ts';
+import type { Piece } from '../piece.ts';
+import type { Told } from './index.ts';
+import { numbersIn, operandAt, placeSaid, sizesSaid } from './said.ts';
+
+/** Asked under a condition or about another thing: which is the extreme does not answer it. */
+const OTHERWISE =
+  /\b(?:than|why|when|where|unless|without|longer|shorter|dearer|cheaper|instead|rather|how (?:many|much|wide|thick|big))\b/;
+
+/** The one thing asked about, in words that agree: "wider, and so faster". */
+export function askedWord(items: readonly Item[]): Measured | undefined {
+  const words = measuredWords(items).filter(({ degree, idiom }) => degree !== 'plain' && !idiom);
+  const [first] = words;
+  const agree = words.every(({ axis, sign }) => decidable(axis) && sign === first!.sign);
+  return first && agree ? first : undefined;
+}
+
+/** The choice against every other. */
+export function extreme(told: Told): ReturnType<typeof compare>[] | undefined {
+  const { question, head, options, focus } = told;
+  const word = askedWord(question.items);
+  const text = textOf(question.items);
+  if (!word || OTHERWISE.test(text) || negated(question) || limited(question.items)) return undefined;
+  // "the wider 16 G or the 20 G": said of one of the choices already.
+  if (word.degree === 'comparative' && question.items[word.to + 1]?.kind === 'size') return undefined;
+  const choices = choicesOf(question, options);
+  if (choices.length < 2) return undefined;
+  const at = chosen(head, choices, options);
+  const left = choices[at];
+  if (!left) return undefined;
+  return choices
+    .filter((other) => keyOf(other) !== keyOf(left))
+    .map((other) => compare(left, other, word, focus, spanOf(question)));
+}
+
+const keyOf = ({ sizes }: Operand): string => `${sizes[0]!.system} ${sizes[0]!.value}`;
+
+/** What there is to choose from, all of one system. */
+function choicesOf(question: Piece, options: readonly Piece[]): Operand[] {
+  const offered = options.map((option) => choiceOperand(option, question));
+  if (options.length > 0)
+    return offered.every((one) => one !== undefined) ? ofOneSystem(offered as Operand[]) : [];
+  const named = ofOneSystem(sizesOf(question));
+  const numbers = named.length === 1 ? beside(question, named[0]!) : [];
+  return named.length > 0 ? [...numbers, ...named] : hued(question);
+}
+
+function ofOneSystem(all: readonly Operand[]): Operand[] {
+  const systems = new Set(all.map(({ sizes }) => sizes[0]!.system));
+  return systems.size === 1 ? [...new Map(all.map((one) => [keyOf(one), one])).values()] : [];
+}
+
+/** "0.018 or 0.035 in": a number joined to a size is of its system. */
+function beside(question: Piece, size: Operand): Operand[] {
+  const { items } = question;
+  const { system } = size.sizes[0]!;
+  if (system === 'usp') return [];
+  return numbersIn(question)
+    .filter(({ item }) => {
+      const i = items.indexOf(item);
+      return [items[i + 1], items[i - 1]].some((near) => near && /^(?:or|,|\/|and|v|vs)$/.test(near.word));
+    })
+    .map(({ item, value }) => operandAt(question, item, system, value));
+}
+
+/** "the green or the pink cannula": each colour of the one device stands for its gauge. */
+function hued(question: Piece): Operand[] {
+  const device = codeOf(question.items);
+  const code: ColourCode | undefined =
+    device === 'needle' ? 'ISO 6009' : device === 'cannula' ? 'ISO 10555-5' : undefined;
+  const colours = question.items.filter((item) => item.colour);
+  if (!code || colours.length < 2) return [];
+  const sizes = colours.flatMap((item) => {
+    const gauges = gaugesOf(code, item.colour!);
+    return gauges.length === 1 ? [operandAt(question, item, 'needle-gauge', gauges[0]!)] : [];
+  });
+  return sizes.length === colours.length ? ofOneSystem(sizes) : [];
+}
+
+/** Place of the one choice that the reply names, −1 when none or several are. */
+function chosen(head: Piece, choices: readonly Operand[], options: readonly Piece[]): number {
+  const [size, ...more] = sizesSaid(head);
+  if (size) return more.length > 0 ? -1 : choices.findIndex((choice) => keyOf(choice) === keyOf(size));
+  const numbers = numbersIn(head).map(({ value }) => value);
+  const placed = placeSaid(head, choices.length);
+  if (placed >= 0) return placed;
+  if (numbers.length === 1) return choices.findIndex(({ sizes }) => sizes[0]!.value === numbers[0]);
+  const colours = head.items.flatMap((item) => item.colour ?? []);
+  const hit = options.length === 0 && colours.length === 1 ? colours[0] : undefined;
+  return hit ? choices.findIndex(({ mentions }) => mentions[0]!.text.toLowerCase() === hit) : -1;
+}

@@ -1,0 +1,203 @@
+/** Questions about colours, materials and statements: the colour of a size, the thread with a property, yes or no. */
+import type { Claim, ColourClaim, PropertyClaim, Stance } from '../../model.ts';
+import type { Item } from '../../text/items.ts';
+import { textOf } from '../../text/joined.ts';
+import { materialsIn } from '../../text/materials.ts';
+import { groups } from '../../text/scene.ts';
+import { codeOf } from '../../words/codes.ts';
+import { fateIn } from '../../words/fates.ts';
+import { PROPERTY_WORDS } from '../../words/properties.ts';
+import { negated } from '../choice.ts';
+import { readAs, sceneOf, sizesOf, spanOf } from '../desk.ts';
+import type { Piece } from '../piece.ts';
+import { NO, YES } from '../yes.ts';
+import type { Told } from './index.ts';
+import { numbersIn, onlyMaterial, operandAt, sizesSaid } from './said.ts';
+
+/** "A pink cannula is what gauge?" "18", "And the 22?" "Yellow": one colour and one size between the two. */
+export function hue({ question, head, focus }: Told): ColourClaim[] | undefined {
+  const asked = coloursOf(question);
+  const said = coloursOf(head);
+  const colours = new Set([...asked, ...said]);
+  if (colours.size !== 1 || asked.length > 0 === said.length > 0 || negated(question)) return undefined;
+  const text = textOf(question.items);
+  // "Then a pink cannula is an 18?" "It is a 20.": put forward, and mended.
+  if (THREADS.test(text) || (asked.length > 0 && sizesOf(question).length > 0)) return undefined;
+  const device = codeOf(question.items) ?? codeOf(head.items);
+  if (device === 'both') return undefined;
+  const named = [...sizesOf(question), ...sizesSaid(head)];
+  const numbers = numbersIn(head).filter(({ value }) => value >= THINNEST_NUMBER);
+  const bare =
+    named.length === 0 && numbers.length === 1 && asked.length > 0
+      ? operandAt(head, numbers[0]!.item, scaleOf(device), numbers[0]!.value)
+      : undefined;
+  const size = named.length === 1 ? named[0]! : bare;
+  if (!size || (said.length > 0 && sizesSaid(head).length > 0)) return undefined;
+  return [
+    {
+      kind: 'colour',
+      construction: 'answer-key',
+      span: spanOf(question),
+      focus,
+      size,
+      colour: [...colours][0]!,
+      same: true,
+      ...(device ? { device } : {}),
+    },
+  ];
+}
+/** No scale with colours has smaller numbers; those count options. */
+const THINNEST_NUMBER = 5;
+/** Dyes of threads, and what else has a colour. */
+const THREADS =
+  /\b(?:no|not|if|without|or|instead|threads?|sutures?|dyed?|blood|label|box|packets?|drawer|tape|sticker|than)\b/;
+const coloursOf = ({ items }: Piece): string[] => items.flatMap(({ colour }) => colour ?? []);
+const scaleOf = (device: ReturnType<typeof codeOf>): 'french' | 'needle-gauge' =>
+  device === 'urinary-catheter' || device === 'suction-catheter' ? 'french' : 'needle-gauge';
+
+/** "Which of silk, nylon and polyglactin goes away alone?" "Silk.", "Which is not absorbed?" */
+export function materialChosen({
+  question,
+  head,
+  focus,
+}: Told): { claim: PropertyClaim; stance: Stance }[] | undefined {
+  const { items } = question;
+  const chosen = onlyMaterial(head);
+  const offered = materialsIn(items).map(({ id }) => id);
+  if (!chosen || head.items.length > FEW || (offered.length > 0 && !offered.includes(chosen)))
+    return undefined;
+  if (offered.length === 1 || !/\b(?:which|what|name|one|pick|choose)\b|[:,]/.test(textOf(items)))
+    return undefined;
+  const property = askedOf(items);
+  if (!property || EXCHANGES.test(textOf(items))) return undefined;
+  const claim: PropertyClaim = {
+    kind: 'property',
+    construction: 'answer-key',
+    span: spanOf(question),
+    focus,
+    subject: chosen,
+    of: 'material',
+    property,
+    has: true,
+  };
+  return [{ claim, stance: negated(question) || NOT.test(textOf(items)) ? 'denied' : 'asserted' }];
+}
+const FEW = 6;
+const EXCHANGES =
+  /\b(?:than|instead|replaces?|swap|rather|before|after|like|as|with|did|except|when|why|how|if|used? (?:for|in|on))\b/;
+const NOT = /\b(?:not|never|isn't|aren't|doesn't|won't|does not|will not)\b/;
+
+/** The one property asked for; a word before a name describes that one ("braided silk"). */
+function askedOf(items: readonly Item[]): string | undefined {
+  const named = materialsIn(items);
+  const rows = items.flatMap((item, i) => {
+    const row = PROPERTY_WORDS.get(item.word);
+    return row && !named.some(({ at, to }) => at === i + 1 || to === i - 1)
+      ? [`${row.property}:${row.value}`]
+      : [];
+  });
+  const [property, ...more] = new Set(rows);
+  if (property) return more.length === 0 ? property : undefined;
+  const text = textOf(items.filter((_, i) => !named.some(({ at, to }) => i >= at && i <= to)));
+  return fateIn(text)?.property ?? (ALONE.test(text) ? 'absorbable:yes' : undefined);
+}
+/** What a thread does that the body takes up. */
+const ALONE =
+  /\b(?:(?:goes|go|disappears?|vanish(?:es)?|comes? (?:out|away)|drops? out|falls? out) (?:away )?(?:alone|unaided|without help|by itself|on its own)|dissolv(?:e|es|ing)|absorbs?|resorbs?)\b/;
+
+const TRUTH =
+  /^(?:(?:is (?:it|this|that) )?(?:true or (?:false|not)|true \/ false|t \/ f|t or f|right or wrong|fact or (?:fiction|myth)|agree or disagree|yes or no)|(?:true|correct|right|agree))$/;
+const TRUE = /^(?:true|t|correct|right|yes|agree|fact)\b/;
+const FALSE = /^(?:false|f|incorrect|wrong|no|untrue|disagree|myth|fiction)\b/;
+
+const KINDS: ReadonlySet<Claim['kind']> = new Set([
+  'comparison',
+  'colour',
+  'equivalence',
+  'property',
+  'formula',
+  'direction',
+]);
+
+/** "True or false: a 5-0 is thicker than a 3-0." "True.", "Is silk absorbable?" "Yes." */
+export function agreedTo({
+  question,
+  head,
+  focus,
+  desk,
+}: Told): { claim: Claim; stance: Stance }[] | undefined {
+  const said = textOf(head.items.filter(({ kind }) => kind !== 'punctuation'));
+  const statement = stated(question.items);
+  const [yes, no] = statement ? [TRUE.test(said), FALSE.test(said)] : [YES.test(said), NO.test(said)];
+  if (yes === no) return undefined;
+  const scene = sceneOf(desk, question);
+  if (!scene) return [];
+  const claim = statement ? onlyOne(readAs(scene, statement)) : isSo(question, focus);
+  if (!claim) return statement ? [] : undefined;
+  const moved = { ...claim, focus, span: spanOf(question), construction: 'answer-key' } as Claim;
+  return [{ claim: moved, stance: yes ? 'asserted' : 'denied' }];
+}
+
+/** One claim only: who denies a sentence of two denies either. */
+function onlyOne(claims: readonly Claim[]): Claim | undefined {
+  const fitting = claims.filter(({ kind }) => KINDS.has(kind));
+  const kinds = new Set(claims.map(({ kind, focus }) => `${kind} ${focus.start}`));
+  return kinds.size === 1 ? fitting[0] : undefined;
+}
+
+/** The statement between "True or false" and the end, where a question has one. */
+function stated(items: readonly Item[]): readonly Item[] | undefined {
+  const words = items.map(({ word }) => word);
+  for (const count of [3, 4, 5, 6]) {
+    const front = words
+      .slice(0, count)
+      .filter((word) => /[a-z/]/.test(word))
+      .join(' ');
+    if (TRUTH.test(front) && front.includes(' ') && /^[?:.,—–]$/.test(words[count - 1] ?? ''))
+      return items.slice(count).filter(({ word }) => word !== '?');
+    const back = words
+      .slice(-count)
+      .filter((word) => /[a-z/]/.test(word))
+      .join(' ');
+    if (TRUTH.test(back) && back.includes(' ')) {
+      const cut = items.slice(0, -count);
+      const stop = items[items.length - count]!.word;
+      if (/^[.?:;—–,(]$/.test(stop)) return cut;
+      if (/^[.?:;—–,(]$/.test(cut.at(-1)?.word ?? '')) return cut.slice(0, -1);
+    }
+  }
+  return undefined;
+}
+
+const COPULA = /^(?:is|are|was|were)$/;
+
+/** "Is silk absorbable?": one material and one property, and nothing besides. */
+function isSo({ items, ...rest }: Piece, focus: Told['focus']): PropertyClaim | undefined {
+  const words = items.filter(({ kind }) => kind !== 'punctuation');
+  const named = materialsIn(words);
+  const text = textOf(words);
+  if (named.length !== 1 || groups(items).length > 0 || OPEN.test(text)) return undefined;
+  const [first] = words;
+  if (!first || !/^(?:is|are|does|do|will|would)$/.test(first.word) || named[0]!.at > 2) return undefined;
+  const after = words.slice(named[0]!.to + 1);
+  const rows = after.flatMap(({ word }) => PROPERTY_WORDS.get(word) ?? []);
+  const [row, ...more] = rows;
+  const property = row
+    ? `${row.property}:${row.value}`
+    : (fateIn(textOf(words.slice(1)))?.property ??
+      (ALONE.test(textOf(after)) ? 'absorbable:yes' : undefined));
+  if (!property || more.length > 0 || (row && !COPULA.test(first.word) && row.value !== 'yes'))
+    return undefined;
+  return {
+    kind: 'property',
+    construction: 'answer-key',
+    span: spanOf({ items, ...rest }),
+    focus,
+    subject: named[0]!.id,
+    of: 'material',
+    property,
+    has: true,
+  };
+}
+const OPEN =
+  /\b(?:or|if|when|unless|not|always|ever|all|any|only|really|still|best|good|safe|used|than)\b|n't\b/;

@@ -1,0 +1,127 @@
+/** Questions for a value: how many millimetres, which French, which gauge, the metric number, the size one step up. */
+import type { System } from '../../../sizes/model.ts';
+import type { ComparisonClaim, EquivalenceClaim, Operand } from '../../model.ts';
+import type { Item } from '../../text/items.ts';
+import { textOf } from '../../text/joined.ts';
+import { decidable, measuredWords } from '../../text/magnitudes.ts';
+import { negated } from '../choice.ts';
+import { compare, sizesOf, spanOf } from '../desk.ts';
+import type { Told } from './index.ts';
+import { numbersIn, operandAt, sizesSaid } from './said.ts';
+
+const UNITS: readonly (readonly [RegExp, System])[] = [
+  [/\b(?:mm|mils|millimet(?:re|er)s?)\b/, 'millimetre'],
+  [/\b(?:inch(?:es)?|thou)\b/, 'inch'],
+  [/\b(?:gauges?|g)\b/, 'needle-gauge'],
+  [/\b(?:french|charri[eè]re|fr|ch|f)\b/, 'french'],
+  [/\b(?:metric|ep|european)\b/, 'ep-metric'],
+];
+const LENGTHS: ReadonlySet<System> = new Set(['millimetre', 'inch', 'ep-metric']);
+const WIDTH =
+  /\b(?:how (?:wide|thick|broad|big|large|fat|stout)|diameters?|widths?|across|thickness|od|measures?)\b/;
+
+/** Another number than the width of the thing named, or the width of another thing. */
+const OTHER_NUMBER =
+  /\b(?:than|length|long|longer|deep|depth|far|fits?|accepts?|takes?|through|passes|into|inside of|room|hold|holds|balloon|ml|volume|weigh\w*|kg|age|aged|old|child|suction|sheath|introducer|guid\w+|wires?|vessel|veins?|artery|around|circumference|radius|area|times|double|twice|half|why|steps?|apart|between|difference|many sizes|radiograph|bigger|wider|larger|smaller|up|down|next)\b/;
+
+/** "A 24 Fr catheter is how wide?" "12": the one size of the question and the number of the reply. */
+export function converted({ question, head, focus }: Told): EquivalenceClaim[] | undefined {
+  const asked = sizesOf(question);
+  const text = textOf(question.items.filter(({ kind }) => kind === 'word'));
+  const [given, ...more] = asked;
+  if (!given || more.length > 0 || OTHER_NUMBER.test(text) || negated(question)) return undefined;
+  const from = given.sizes[0]!.system;
+  if (from === 'tube-id' || from === 'wire-inch') return undefined;
+  const value = numberSaid(head, given, unitAsked(text, from));
+  if (!value || ASIDE.test(textOf(head.items)) || !ASKS.test(textOf(question.items))) return undefined;
+  const to = value.sizes[0]!.system;
+  if (from === to || (!LENGTHS.has(from) && !LENGTHS.has(to))) return undefined;
+  const inner = /\b(?:inner|inside|internal|bore|lumen)\b/.test(text);
+  return [
+    {
+      kind: 'equivalence',
+      construction: 'answer-key',
+      span: spanOf(question),
+      focus,
+      left: given,
+      right: value,
+      approximate: /\b(?:about|approximately|roughly|nearest|closest|nearly)\b/.test(text),
+      axis: inner ? 'bore' : 'outer',
+    },
+  ];
+}
+
+/** Of another thing than the one asked about. */
+const ASIDE = /\b(?:of|deep|long|away|apart|from|off|enough|longer|past)\b/;
+const ASKS =
+  /[?:=]|\b(?:how|what|which|convert|turn|change|express|state|work out|calculate|find|diameter|width|metric)\b/;
+
+function unitAsked(text: string, from: System): System | undefined {
+  const units = UNITS.filter(([pattern, system]) => system !== from && pattern.test(text));
+  if (units.length === 1) return units[0]![1];
+  return units.length === 0 && WIDTH.test(text) && from !== 'millimetre' ? 'millimetre' : undefined;
+}
+
+/** The one number of the reply that is not the size asked about, in the unit that was asked for. */
+function numberSaid(head: Told['head'], given: Operand, unit: System | undefined): Operand | undefined {
+  const same = ({ sizes }: Operand) =>
+    sizes[0]!.system === given.sizes[0]!.system && sizes[0]!.value === given.sizes[0]!.value;
+  const [size, ...more] = sizesSaid(head).filter((one) => !same(one));
+  const numbers = numbersIn(head);
+  if (size) {
+    const [own] = size.sizes;
+    const fits = own!.system === unit || (unit === undefined && LENGTHS.has(own!.system));
+    return more.length === 0 && fits ? size : undefined;
+  }
+  const [number, ...others] = numbers;
+  return unit && number && others.length === 0 && plain(head.items, number.item)
+    ? operandAt(head, number.item, unit, number.value)
+    : undefined;
+}
+
+/** "12", "about twelve", "metric 3": a number and nothing that makes it another. */
+const plain = (items: readonly Item[], number: Item): boolean =>
+  items.every(
+    (item) =>
+      item === number ||
+      item.kind === 'punctuation' ||
+      /^(?:it|is|it's|the|a|an|about|roughly|around|size|metric|number|gauge|french|fr|mm|would|be|that|that's|answer|one)$/.test(
+        item.word,
+      ),
+  );
+
+/** "You want one size thicker than 3-0. What do you ask for?" "4-0": the one named is to be on that side. */
+export function beyond({ question, head, focus }: Told): ComparisonClaim[] | undefined {
+  const [base, ...more] = sizesOf(question);
+  const [size, ...others] = sizesSaid(head);
+  const word = sideAsked(question.items);
+  if (!base || more.length > 0 || others.length > 0 || !word || negated(question)) return undefined;
+  const own = size ?? bareLike(head, base);
+  if (!own || own.sizes[0]!.system !== base.sizes[0]!.system) return undefined;
+  if (own.sizes[0]!.value === base.sizes[0]!.value) return undefined;
+  return [compare(own, base, word, focus, spanOf(question))];
+}
+
+function bareLike(head: Told['head'], base: Operand): Operand | undefined {
+  const [number, ...more] = numbersIn(head);
+  const { system } = base.sizes[0]!;
+  return number && more.length === 0 && system !== 'usp' && plain(head.items, number.item)
+    ? operandAt(head, number.item, system, number.value)
+    : undefined;
+}
+
+const ASKS_SIZE = /\b(?:which|what|name|give|reach|ask)\b/;
+const NOT_NEXT =
+  /\b(?:why|how|if|unless|without|too|longer|shorter|much|many|times|does|is it|true|false|should|would you rather|instead of)\b/;
+const STEPS = /\b(?:up|down)\b/;
+
+/** The one comparing word of a question that asks for a size on one side of another. */
+function sideAsked(items: readonly Item[]) {
+  const text = textOf(items);
+  if (!ASKS_SIZE.test(text) || NOT_NEXT.test(text)) return undefined;
+  const words = measuredWords(items).filter(({ degree }) => degree !== 'plain');
+  const [word, ...more] = words;
+  if (!word || more.length > 0 || word.degree !== 'comparative' || !decidable(word.axis)) return undefined;
+  const near = items.slice(word.to + 1, word.to + 4).some((item) => /^(?:than|to|from|,)$/.test(item.word));
+  return near && !STEPS.test(text) ? word : undefined;
+}

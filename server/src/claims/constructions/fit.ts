@@ -1,10 +1,21 @@
 /** "A 0.035 in wire goes through a 22 G needle", "a 6 Fr sheath takes an 8 Fr catheter". */
-import type { Operand } from '../model.ts';
+import type { Claim, Operand } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
-import { GOING, HOLES, ON_THE_WAY, OVER, TAKING, THROUGH } from '../words/passing.ts';
+import {
+  ALONG,
+  FITTING,
+  GOING,
+  HOLDING,
+  HOLES,
+  ON_THE_WAY,
+  OVER,
+  TAKING,
+  THROUGH,
+} from '../words/passing.ts';
 import type { Construction, Reading } from './model.ts';
+import { type Pass, passings } from './passes.ts';
 
 export const fit: Construction = {
   id: 'fit',
@@ -32,26 +43,44 @@ export const fit: Construction = {
         'use',
       ],
     },
+    { sizes: 1, words: [...THROUGH, ...OVER, ...TAKING, ...HOLDING, ...ALONG, ...FITTING, 'for', 'there'] },
   ],
   read(scene) {
-    const all = groups(scene.items).filter(({ sizes }) => sizes.length === 1);
-    if (all.length < 2 || scene.items.some((_, i) => leftOpen(scene.items, i))) return [];
-    return all.slice(1).flatMap((right, i) => {
-      const order =
-        introduced(scene.items, all[i]!, right) ??
-        wants(scene.items, all[i]!, right) ??
-        runsThrough(scene.items, all[i]!, right) ??
-        roomFor(scene.items, all[i]!, right) ??
-        takes(scene.items, all[i]!, right) ??
-        goes(scene.items, all[i]!, right) ??
-        inverted(scene.items, all[i]!, right) ??
-        introducer(scene.items, all[i]!, right) ??
-        downIt(scene.items, all[i]!, right) ??
-        takesIt(scene.items, all[i]!, right);
-      return order && judgeable(scene.items, order.container) ? [reading(scene, order)] : [];
-    });
+    const told = inOrder(scene);
+    const loose = passings(scene).map((pass) => loosely(scene, pass));
+    const same = (a: Reading, b: Reading) => sameFit(a.claim, b.claim);
+    return [
+      ...told.map((one) => loose.find((other) => same(one, other)) ?? one),
+      ...loose.filter((one) => !told.some((other) => same(one, other))),
+    ];
   },
 };
+
+const sameFit = (a: Claim, b: Claim): boolean =>
+  a.kind === 'fit' &&
+  b.kind === 'fit' &&
+  a.thing.span.start === b.thing.span.start &&
+  a.container.span.start === b.container.span.start;
+
+/** What goes where, as one usually says it. */
+function inOrder(scene: Scene): Reading[] {
+  const all = groups(scene.items).filter(({ sizes }) => sizes.length === 1);
+  if (all.length < 2 || scene.items.some((_, i) => leftOpen(scene.items, i))) return [];
+  return all.slice(1).flatMap((right, i) => {
+    const order =
+      introduced(scene.items, all[i]!, right) ??
+      wants(scene.items, all[i]!, right) ??
+      runsThrough(scene.items, all[i]!, right) ??
+      roomFor(scene.items, all[i]!, right) ??
+      takes(scene.items, all[i]!, right) ??
+      goes(scene.items, all[i]!, right) ??
+      inverted(scene.items, all[i]!, right) ??
+      introducer(scene.items, all[i]!, right) ??
+      downIt(scene.items, all[i]!, right) ??
+      takesIt(scene.items, all[i]!, right);
+    return order && judgeable(scene.items, order.container) ? [reading(scene, order)] : [];
+  });
+}
 
 const leftOpen = (items: readonly Item[], i: number): boolean =>
   LEFT_OPEN.test(items[i]!.word) &&
@@ -321,6 +350,27 @@ function outside(scene: Scene, thing: Group): Operand {
   const { device, ...rest } = operand(scene, thing);
   const named = HOLES.has(scene.items[thing.to + 1]?.word ?? '');
   return device === undefined || (device === 'sheath' && !named) ? rest : { ...rest, device };
+}
+
+/** As told in any words; the hole may stand in a sentence before. */
+function loosely(scene: Scene, { at, thing, hole, carried, denied, advised }: Pass): Reading {
+  const ends = [thing.from, thing.to, ...(carried ? [at] : [hole.from, hole.to])];
+  const [from, to] = [Math.min(...ends), Math.max(...ends)];
+  return {
+    claim: {
+      kind: 'fit',
+      construction: 'fit',
+      span: sentenceSpan(scene),
+      focus: spanOf(scene, scene.items[from]!, scene.items[to]!),
+      thing: outside(scene, thing),
+      container: operand(scene, hole),
+    },
+    at,
+    from,
+    to,
+    ...(denied ? { denied, own: true } : {}),
+    ...(advised ? { unconditional: true } : {}),
+  };
 }
 
 function reading(scene: Scene, { at, thing, container, denied }: Order): Reading {

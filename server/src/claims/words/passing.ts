@@ -27,6 +27,27 @@ export const THROUGH: ReadonlySet<string> = new Set([
 ]);
 export const OVER: ReadonlySet<string> = new Set(['over']);
 
+/** Words for the way within something that mean it only beside a word of going. */
+export const ALONG: ReadonlySet<string> = new Set(['along', 'in']);
+
+/** More words with the hole as their subject: "carries", "has room for". */
+export const HOLDING: ReadonlySet<string> = new Set(
+  'carry carries receive receives hold holds house houses fit fits suit suits'.split(' '),
+);
+
+/** "An 8 Fr is happy in a 7 Fr sheath": said of either, by what each is. */
+export const FITTING: ReadonlySet<string> = new Set(
+  'happy comfortable snug traverse traverses passes'.split(' '),
+);
+
+/** Things that go through others. */
+export const PASSERS: ReadonlySet<string> = new Set(
+  `wire wires guidewire guidewires stylet stylets stylette bougie bougies scope scopes bronchoscope endoscope ureteroscope
+  balloon balloons stent stents dilator dilators probe probes coil coils catheter catheters microcatheter device devices`.split(
+    /\s+/,
+  ),
+);
+
 /** Things that only have a hole of the size written on them. */
 export const HOLES: ReadonlySet<string> = new Set(
   'channel channels lumen lumens lumina bore bores sheath sheaths introducer introducers'.split(' '),

@@ -90,4 +90,4 @@ export const TEACHING_VERBS = set(
 );
 
 export const OPTION_LEAD =
-  /\b(?:which (?:of|one|statement|answer|is|are|size|needle|cannula|catheter|suture)|true or false|t\/f|circle|tick|select|choose (?:one|the|all)|pick (?:one|the|all)|all that apply|true or not|right or wrong|multiple choice|mark each|decide whether)\b/;
+  /\b(?:(?<!, )which (?:of|one|statement|answer|is|are|size|needle|cannula|catheter|suture)|true or false|t\/f|circle|tick|select|choose (?:one|the|all)|pick (?:one|the|all)|all that apply|true or not|right or wrong|multiple choice|mark each|decide whether)\b/;

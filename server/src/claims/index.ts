@@ -5,13 +5,14 @@
 import type { Context, Mention } from '../mentions/model.ts';
 import type { Note, Span } from '../notes/model.ts';
 import { spared } from './compound.ts';
+import { settleCode } from './constructions/hub-settle.ts';
 import { constructionsFor } from './constructions/index.ts';
 import type { Reading } from './constructions/model.ts';
 import { firstScenes, readFacts } from './facts.ts';
 import { readHeaded } from './headed.ts';
-import { judge } from './judge/index.ts';
+import { judge as judgeSettled } from './judge/index.ts';
 import { readLists } from './lists.ts';
-import type { Claim, ComparisonClaim, Operand, Statement } from './model.ts';
+import type { Claim, ComparisonClaim, Operand, Stance, Statement } from './model.ts';
 import { comparesParts } from './parts.ts';
 import { readKeys } from './quiz/index.ts';
 import { stanceOf } from './stance.ts';
@@ -60,6 +61,10 @@ const ofLabel = (claim: Claim, counted: ReadonlySet<number>): boolean =>
   [claim.left, claim.right].some(({ mentions }) =>
     mentions.some(({ source, text }) => counted.has(source.end) && !/\D/.test(text)),
   );
+
+/** What the place of a claim settles is settled; then it is judged. */
+const judge = (claim: Claim, stance: Stance, note: Note, context?: Context): Statement =>
+  judgeSettled(claim.kind === 'colour' ? settleCode(claim, note) : claim, stance, note, context);
 
 /** Does an offset lie in one of these spans? */
 function within(spans: readonly Span[]): (at: number) => boolean {

@@ -127,6 +127,8 @@ export interface ColourClaim extends Base {
   readonly size: Operand;
   readonly colour: string;
   readonly device?: Device;
+  /** With no device said: any hub's may be meant, whatever is spoken of around; or no code's. */
+  readonly code?: 'any' | 'none';
   readonly same: boolean;
 }
 

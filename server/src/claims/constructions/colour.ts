@@ -21,28 +21,30 @@ import {
 } from './colour-links.ts';
 import { onEither } from './either-hub.ts';
 import { type Colour, deviceOf, intoVein } from './hub-code.ts';
+import { toldLoosely } from './hub-loose.ts';
 import { coloursIn, otherThing, SHADES } from './hub-words.ts';
 import type { Construction, Reading } from './model.ts';
 import { onBoth } from './on-both.ts';
 
 export const colour: Construction = {
   id: 'colour',
-  needs: () => [{ sizes: 1, holds: ['colour'] }],
+  needs: () => [{ holds: ['colour'] }, { sizes: 1, like: /^(?:it|it's|that|that's|this|these|those|they)$/ }],
   read(scene) {
     const colours = coloursIn(scene.items);
     const sizes = groups(scene.items).filter(
       (g) =>
         g.mentions.length === 1 && g.sizes.length === 1 && coded(g) && !otherThing(scene.items[g.to + 1]),
     );
-    if (colours.length === 0) return [];
+    if (colours.length === 0) return loosely(scene);
     // Blunt and filter needles, dental and intraosseous ones, and the lumens of a central line, carry their makers' own colours.
     if (scene.items.some((item) => OWN_CODE.test(item.word))) return [];
     const ordered = inOrder(scene.items, colours);
-    if (ordered.length === 0 && sizes.length === 0) return [];
+    if (ordered.length === 0 && sizes.length === 0) return loosely(scene);
     const alike = onEither(scene, colours, sizes);
     if (alike.length > 0) return alike;
     const pairs = ordered.length > 0 ? ordered : pairUp(scene.items, meant(scene.items, colours), sizes);
-    return otherwise(scene, pairs) ? [] : pairs.map(([c, g]) => reading(scene, c, g));
+    if (pairs.length > 0) return otherwise(scene, pairs) ? [] : pairs.map(([c, g]) => reading(scene, c, g));
+    return loosely(scene);
   },
 };
 
@@ -246,6 +248,7 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   if (between.length > 14 || PUT.test(between.map((item) => item.word).join(' '))) return false;
   if (c.to < g.from && afterComma(items, between, g)) return false;
   const said = between.map((item) => item.word).join(' ');
+  if (ANOTHER.test(said) || (c.to < g.from && /\bconnectors? to (?:an?|the)$/.test(said))) return false;
   if (g.to < c.at && (LOOSE_CAP.test(said) || OTHER_MAKE.test(textOf(items.slice(c.to + 1, c.to + 6)))))
     return false;
   const next = items[c.to + 1]?.word ?? '.';
@@ -270,6 +273,9 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
       : HUBS.has(items[c.to + 1]?.word ?? '');
   return hub && verb > 0 && between.slice(verb + 1).every(ties) && between.slice(0, verb).every(plain);
 }
+
+/** "The 21 G is on the tray and the pink hub …", "pink, and a 22 G": another thing. */
+const ANOTHER = /^(?!.*\b(?:has|have|with|comes?)\b).*(?:is|are|was|,)\b.* and (?:an?|the)$|^, and an?$/;
 
 /** "not blue but" before the colour that is meant. */
 const dropped = (all: readonly Item[], i: number): boolean => {
@@ -394,6 +400,27 @@ const CODE_WORDS = new Set([
   'cannulas',
   'universal',
 ]);
+
+/** As told in any words; the colour or the size may stand in the sentence before. */
+function loosely(scene: Scene): Reading[] {
+  const told = toldLoosely(scene);
+  if (!told) return [];
+  const { colour: c, size: g, device } = told;
+  const here = told.coloured === scene.items;
+  const [from, to] = here ? [c.at, c.to] : [g.from, g.to];
+  const claim: ColourClaim = {
+    kind: 'colour',
+    construction: 'colour',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[from]!, scene.items[to]!),
+    size: operand(scene, g),
+    colour: c.family,
+    same: true,
+    ...(device ? { device } : { code: 'any' as const }),
+  };
+  const ends = here && told.sized === scene.items ? [from, to, g.from, g.to] : [from, to];
+  return [{ claim, at: Math.max(...ends), from: Math.min(...ends), to: Math.max(...ends) }];
+}
 
 function reading(scene: Scene, c: Colour, g: Group): Reading {
   const device = deviceOf(scene, c, g);

@@ -7,7 +7,18 @@ import { outerDiameter } from '../../sizes/index.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { distinct, type Group, groups, type Scene } from '../text/scene.ts';
-import { ALONG, FITTING, GOING, HOLDING, HOLES, OVER, PASSERS, TAKING, THROUGH } from '../words/passing.ts';
+import {
+  ALONG,
+  FITTING,
+  GOING,
+  HOLDING,
+  HOLES,
+  ON_THE_WAY,
+  OVER,
+  PASSERS,
+  TAKING,
+  THROUGH,
+} from '../words/passing.ts';
 
 /** Which of two goes through which. */
 export interface Pass {
@@ -53,6 +64,8 @@ function passingAt(scene: Scene, at: number): Pass | undefined {
     if ((denied && i === no) || i <= given) continue;
     if (stops(items, i) || strange(items, i, roles)) return undefined;
   }
+  if (denied && !plainly(items, roles, no)) return undefined;
+  if (WOUND.test(behind(items, roles.hole)) || WOUND.test(behind(items, roles.thing))) return undefined;
   if (fluid(items, roles.thing.to < at ? roles.thing.to : from, at)) return undefined;
   return {
     at,
@@ -111,7 +124,7 @@ function through(scene: Scene, at: number): Roles | undefined {
     const thing = before ?? (at <= 2 ? all.find((g) => g.from > named.to) : undefined);
     return thing && { thing, hole: named, carried: false };
   }
-  if (!before || !BACK.test(joined(items, at + 1, at + 5))) return undefined;
+  if (!before || items[at]!.word === 'in' || !BACK.test(joined(items, at + 1, at + 5))) return undefined;
   const hole = spokenOf(scene, before, at);
   return hole && { thing: before, ...hole };
 }
@@ -174,12 +187,15 @@ function objectAfter(items: readonly Item[], at: number, all: readonly Group[]):
   if (!next || next.from - at > 8) return undefined;
   const between = items.slice(at + 1, next.from);
   const plain = between.every(
-    ({ word }, i) => !EDGE.test(word) || (word === 'of' && INNER.test(between[i - 1]?.word ?? '')),
+    ({ word }, i) =>
+      (!EDGE.test(word) && !(i > 0 && ARTICLE.test(word) && between[i - 1]!.word !== 'of')) ||
+      (word === 'of' && INNER.test(between[i - 1]?.word ?? '')),
   );
   return plain ? next : undefined;
 }
+const ARTICLE = /^(?:an?|the)$/;
 const EDGE =
-  /^(?:[,;:.()—–]|and|or|but|with|to|from|for|of|by|is|are|was|than|while|because|since|so|when|where|which|that|who|if|it|you|we|they|in|on|at|per)$/;
+  /^(?:[,;:.()—–]|and|or|but|with|to|from|for|of|by|is|are|was|than|while|because|since|so|when|where|which|that|who|if|it|you|we|they|in|on|at|per|as|like|after|before|behind|beside|until|whose|not)$/;
 const INNER =
   /^(?:inside|lumen|bore|middle|barrel|shaft|channel|interior|length|size|tube|needle|sheath|introducer|cannula)$/;
 
@@ -265,6 +281,31 @@ function deniesGoing(items: readonly Item[], no: number, at: number): boolean {
   );
 }
 
+/** Denied of the two as they are made: not of a kinked sheath, nor once it has clotted. */
+function plainly(items: readonly Item[], { thing, hole, carried }: Roles, no: number): boolean {
+  if (carried) return false;
+  const [from, to] = [Math.min(thing.from, hole.from), Math.max(thing.to, hole.to)];
+  const inside = items.slice(from, to + 1);
+  const rest = items
+    .slice(to + 1)
+    .find((item) => !isThing(item) && !/^(?:tracheal|endotracheal)$/.test(item.word));
+  return (
+    inside.every((item, i) => i + from === no || item.kind === 'size' || isThing(item) || ON_WAY(item)) &&
+    (rest === undefined ||
+      rest.kind === 'punctuation' ||
+      /^(?:and|but|because|since|so|while)$/.test(rest.word))
+  );
+}
+const ON_WAY = ({ word }: Item): boolean =>
+  ON_THE_WAY.has(word) || GOING.has(word) || TAKING.has(word) || THROUGH.has(word) || MEASURED.test(word);
+const MEASURED =
+  /^(?:tracheal|endotracheal|size|mm|is|wide|thick|across|outside|and|it|,|vascular|big|large|for|at)$/;
+
+/** "the 8 Fr drain site": what a size has left behind. */
+const behind = (items: readonly Item[], { to }: Group): string =>
+  items.slice(to + 1, to + 4).find((item) => !isThing(item))?.word ?? '';
+const WOUND = /^(?:site|tract|track|holes?|wound|stoma|scar|exit|entry|balloon|bag|position|'s|one's)$/;
+
 const clauseFrom = (items: readonly Item[], at: number): number =>
   items.slice(0, at).findLastIndex((item, i) => CLOSES.test(item.word) || breaks(items, i)) + 1;
 function clauseTo(items: readonly Item[], at: number): number {
@@ -290,7 +331,7 @@ function stops(items: readonly Item[], i: number): boolean {
   );
 }
 const STOPS =
-  /^(?:not|never|no|cannot|\w+n't|neither|nor|without|unless|hardly|barely|unable|fails?|failed|refuses?|refused|jams?|tight|than|if|unlike|instead|rather|or|until|wish|except|change|changed|changes|swap|swapped|exchange|exchanged|replaced?|upsized?|convert|flows?|flow|beside|alongside|next|dilate[sd]?|cut|guiding)$/;
+  /^(?:not|never|no|cannot|\w+n't|neither|nor|without|unless|hardly|barely|rarely|seldom|scarcely|unable|what|outside|fails?|failed|refuses?|refused|jams?|tight|than|if|unlike|instead|rather|or|until|wish|except|change|changed|changes|swap|swapped|exchange|exchanged|replaced?|upsized?|convert|flows?|flow|beside|alongside|next|dilate[sd]?|cut|guiding)$/;
 /** "without a struggle", "no trouble": how well it goes. */
 const eased = (items: readonly Item[], i: number): boolean =>
   /^(?:without|no)$/.test(items[i]!.word) && items.slice(i + 1, i + 4).some(({ word }) => EASE.test(word));

@@ -23,9 +23,8 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
   const size = claim.size.sizes[0];
   if (!size || claim.size.sizes.length > 1) return cannotTell('', '');
   const says = phrase(COLOUR.says, { size: label(size), colour: claim.colour });
-  if (carriedOver(claim, size, note) || ofCatheter(claim, size, note))
-    return cannotTell(says, phrase(COLOUR.unlisted));
-  const codes = codesFor(size, claim, note);
+  if (claim.code === 'none') return cannotTell(says, phrase(COLOUR.unlisted));
+  const codes = codesFor(size, claim);
   // With no device said, a size that only one code has is of that code: there is no 25 G in the list of cannulas.
   const known = codes.flatMap((code) => {
     const row = colourOf(code, size.value);
@@ -84,46 +83,14 @@ function elsewhere(code: ColourCode, size: Size, claim: ColourClaim, says: Part)
   };
 }
 
-function codesFor(size: Size, claim: ColourClaim, note: Note): ColourCode[] {
-  const device =
-    claim.device ?? (underNeedles(note, claim) ? undefined : toldDevice(size, claim.size.device));
+function codesFor(size: Size, claim: ColourClaim): ColourCode[] {
+  const device = claim.device ?? (claim.code === 'any' ? undefined : toldDevice(size, claim.size.device));
   const code = device ? colourCodeOf(device) : undefined;
   const fits = (one: ColourCode) => one.startsWith('ISO') === (size.system === 'needle-gauge');
   if (code) return fits(code) ? [code] : [];
   if (size.system !== 'needle-gauge' || (device && device !== 'catheter')) return [];
   return (Object.keys(COLOURS) as ColourCode[]).filter(fits);
 }
-
-/** A line without a thing of its own below a heading of needles: the cannulas that a paragraph above spoke of are left behind. */
-function underNeedles({ text }: Note, { focus }: ColourClaim): boolean {
-  const from = text.lastIndexOf('\n#', focus.start);
-  const heading = from < 0 ? '' : text.slice(from + 1, text.indexOf('\n', from + 1));
-  if (!NEEDLES.test(heading) || CANNULAS.test(heading)) return false;
-  return !CANNULAS.test(text.slice(text.lastIndexOf('\n', focus.start) + 1, focus.end));
-}
-const NEEDLES = /\bneedles?\b/i;
-const CANNULAS = /\b(?:cannula\w*|iv|drips?|lines?)\b/i;
-
-/**
- * "Suction is French, so the 14 is wider. … green 18, pink 20.": a bare number made a catheter's by an earlier sentence of its
- * line, whose colour is that of a gauge.
- */
-function carriedOver({ size: { mentions }, span, colour }: ColourClaim, size: Size, { text }: Note): boolean {
-  if (size.system !== 'french' || mentions[0]?.notation !== 'bare') return false;
-  const line = text.slice(text.lastIndexOf('\n', span.start) + 1, span.start);
-  if (!CATHETERS.test(line) || CATHETERS.test(text.slice(span.start, span.end))) return false;
-  return (Object.keys(COLOURS) as ColourCode[]).some(
-    (code) => code.startsWith('ISO') && colourOf(code, size.value)?.families.includes(colour),
-  );
-}
-/** "cannula 14 orange, catheter 14 green", "Foley 16, orange": a bare number behind another thing is no gauge. */
-function ofCatheter({ size: { mentions } }: ColourClaim, size: Size, { text }: Note): boolean {
-  const [mention] = mentions;
-  if (size.system !== 'needle-gauge' || mention?.notation !== 'bare') return false;
-  const { start } = mention.source;
-  return /\b(?:catheter|foley|urinary|suction|drain)\s$/i.test(text.slice(Math.max(0, start - 12), start));
-}
-const CATHETERS = /\b(?:french|fr|ch|foleys?|suction|funnels?|catheters?|tubes?|drains?|urine)\b/i;
 
 /**
  * The thing that the surroundings give the size. A hub is said of needles and cannulas alike: without a word for either,

@@ -1,0 +1,217 @@
+/**
+ * A hub colour and its size told in any words: "blue cannulae are handed out for fragile veins because a 24 is kinder to
+ * them", "a green cannula is better than nothing. It is a 22 G". One colour and one size, of one thing; whatever stands
+ * between them is skipped unless it takes something back, compares, exchanges or brings in another thing.
+ */
+import type { Device } from '../../sizes/model.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { distinct, type Group, groups, type Scene } from '../text/scene.ts';
+import type { Sentence } from '../text/sentences.ts';
+import { codeOf } from '../words/codes.ts';
+import type { Colour } from './hub-code.ts';
+import { coloursIn, otherThing } from './hub-words.ts';
+
+/** A colour of a hub and the size it is said of; one of the two may stand in the sentence before. */
+export interface Told {
+  readonly colour: Colour;
+  readonly size: Group;
+  /** The colour's own items: those of this sentence or of the one before. */
+  readonly coloured: readonly Item[];
+  readonly sized: readonly Item[];
+  /** Nothing where a needle or a cannula may be meant. */
+  readonly device: Device | undefined;
+}
+
+const LONGEST = 45;
+
+/** The one colour and the one size of a sentence, or of a sentence and the one it goes on from. */
+export function toldLoosely(scene: Scene): Told | undefined {
+  const { items, sentence } = scene;
+  if (sentence.close === '?' || items.length > LONGEST) return undefined;
+  const [colours, sizes] = [hubs(items), gauges(items)];
+  const [colour, ...otherColours] = colours;
+  const [size, ...otherSizes] = sizes;
+  if (colour && size) {
+    if (otherColours.length > 0 || otherSizes.length > 0 || !linked(items, colour, size)) return undefined;
+    return told(items, colour, items, size, codeOf(items));
+  }
+  const before = scene.before.at(-1);
+  if (!before || before.close === '?' || before.items.length > LONGEST || before.items.some(calledWrong))
+    return undefined;
+  return colour ? colourAfter(scene, before, colours) : size ? sizeAfter(scene, before, sizes) : undefined;
+}
+
+/** "A green cannula is better than nothing. It is a 22 G." */
+function sizeAfter({ items }: Scene, before: Sentence, [size, ...more]: readonly Group[]): Told | undefined {
+  const [colour, ...others] = hubs(before.items);
+  if (!size || !colour || more.length > 0 || others.length > 0 || coloursIn(items).length > 0)
+    return undefined;
+  if (groups(before.items).length > 0 || codeOf(before.items.slice(0, colour.at)) !== undefined)
+    return undefined;
+  if (!GOES_ON.test(joined(items, 0, size.from)) || items.slice(0, size.from).some(takesBack))
+    return undefined;
+  if (!standsAlone(items, size)) return undefined;
+  return told(before.items, colour, items, size, codeOf([...before.items, ...items]));
+}
+const GOES_ON =
+  /^(?:and )?(?:it|that|this|that one|this one|these|those|they)(?:'s| is| are| was| has| gives| means| comes| measures| says| will be|'ll be)(?: [a-z']+){0,5}$/;
+
+/** "Our 22 G cannulas arrived last week. The wings on them are pink." */
+function colourAfter(scene: Scene, before: Sentence, [colour, ...more]: readonly Colour[]): Told | undefined {
+  const { items } = scene;
+  const [size, ...others] = gauges(before.items);
+  if (!size || !colour || more.length > 0 || others.length > 0 || groups(items).length > 0) return undefined;
+  if (coloursIn(before.items).length > 0) return undefined;
+  const lead = joined(items, 0, colour.at);
+  if (!ITS_HUB.test(lead) || items.some(takesBack)) return undefined;
+  return told(items, colour, before.items, size, codeOf([...before.items, ...items]));
+}
+const ITS_HUB =
+  /^(?:and )?(?:(?:its|the|their|whose)(?: [a-z]+)? (?:hubs?|wings?|cap|caps|colou?r|colou?r code|plastic|end)(?: (?:on|of|at|for) (?:it|them|that|this|these|those|that one|this one|the end))?|(?:it|they|this one|that one|that|this|these)) (?:is|are|was|were|will be|should be|has|have|wears?|carr(?:y|ies)|comes? in|ought to be|must be)(?: [a-z]+){0,3}$/;
+
+function told(
+  coloured: readonly Item[],
+  colour: Colour,
+  sized: readonly Item[],
+  size: Group,
+  code: Device | 'both' | undefined,
+): Told | undefined {
+  const french = size.sizes[0]!.system === 'french';
+  if (code === 'both' || (french && (code === undefined || code === 'needle' || code === 'cannula')))
+    return undefined;
+  const named = code === 'needle' || code === 'cannula' || french;
+  return { colour, size, coloured, sized, device: named ? code : undefined };
+}
+
+/** Colours of hubs; of one colour told twice the first. */
+function hubs(items: readonly Item[]): Colour[] {
+  const found = coloursIn(items).filter((c) => ofHub(items, c));
+  const all = coloursIn(items);
+  // Another colour beside it, of whatever it be, makes it two things.
+  if (new Set(all.map(({ family }) => family)).size > 1) return all;
+  return found.slice(0, 1);
+}
+
+/** A colour of a hub: its noun stands behind it, or it stands for the thing itself. */
+function ofHub(items: readonly Item[], { to }: Colour): boolean {
+  const rest = items.slice(to + 1, to + 4);
+  const noun = rest.findIndex(({ word }) => HUB.test(word));
+  if (noun >= 0 && rest.slice(0, noun).every(({ word, kind }) => kind === 'size' || OF_HUB.test(word)))
+    return true;
+  const next = rest[0];
+  if (COPULA.test(items[to - 1]?.word ?? '') && !items.slice(0, to).some(isHub)) return false;
+  if (/^(?:on|in|at)$/.test(next?.word ?? '') && !items.slice(to + 1, to + 5).some(isHub)) return false;
+  return (
+    next?.kind !== 'word' ||
+    ALONE.test(next.word) ||
+    /^(?:greens|pinks|blues|greys|grays|oranges|yellows)$/.test(items[to]!.word)
+  );
+}
+const COPULA = /^(?:is|are|was|were|be|been|went|looks?|looked|turns?|turned|goes)$/;
+/** The thing whose colour it is, or what stands for it. */
+const isHub = ({ word, kind }: Item): boolean =>
+  kind === 'size' || HUB.test(word) || /^(?:it|that|this|its|their|whose|colou?rs?|these|they)$/.test(word);
+const HUB =
+  /^(?:hubs?|hubbed|ones?|caps?|wings?|cannula(?:e|s)?|needles?|catheters?|ivs?|butterfl(?:y|ies)|funnels?|connectors?|valve|flange|hypodermics?|foleys?|plastic|end|venflons?|tip)$/;
+const OF_HUB =
+  /^(?:iv|venous|peripheral|plastic|injection|hypodermic|winged|drip|cannula|needle|catheter|urinary|suction|foley|spinal|coded|big|small|large|little|tiny|standard)$/;
+const ALONE =
+  /^(?:is|are|was|were|means|tells|says|gives|stands|at|on|in|for|by|which|that|has|have|will|would|should|gets|goes|belongs|and|marks|equals|comes|as|because|since|to)$/;
+
+const gauges = (items: readonly Item[]): Group[] => {
+  const all = groups(items);
+  const own = distinct(all).filter((g) => /^(?:needle-gauge|french)$/.test(g.sizes[0]!.system));
+  const plain = own.every(({ sizes, mentions }) => sizes.length === 1 && !mentions[0]!.bound);
+  return plain ? own : [];
+};
+
+/** Nothing between them, nor right before or behind, says otherwise. */
+function linked(items: readonly Item[], c: Colour, g: Group): boolean {
+  const forward = c.to < g.from;
+  const [from, to] = forward ? [c.to, g.from] : [g.to, c.at];
+  if (to - from > FURTHEST) return false;
+  const first = Math.min(c.at, g.from);
+  if (items.slice(Math.max(0, first - 4), first).some(({ word }) => DENIES.test(word))) return false;
+  const last = Math.max(c.to, g.to);
+  if (items.slice(last + 1, last + 5).some(({ word }) => AFTERWARDS.test(word))) return false;
+  // "this 28" is what was spoken of, whatever comes between.
+  if (forward && /^(?:this|that|such)$/.test(items[to - 1]?.word ?? '')) return true;
+  if (!(forward ? SAYS_SIZE : SAYS_COLOUR).test(joined(items, from + 1, to)) || !standsAlone(items, g))
+    return false;
+  for (let i = from + 1; i < to; i++) if (takesBack(items[i]!) || parts(items, i, to, forward)) return false;
+  return !LEADS_OFF.test(joined(items, Math.max(from + 1, to - 3), to));
+}
+/** What makes a colour the sign of a size, or a name in apposition. */
+const SAYS_SIZE =
+  /\b(?:is|are|was|were|be|being|it's|that's|they're|you're|means?|tells?|says|gives?|stands?|marks?|indicates?|shows?|signals?|measures?|holding|holds?|expects?|wants?|called|calls?|named?|counts?|makes?|writes?|wrote|records?|recorded|labels?|labell?ed|reads?|because|since|i\.e|namely|size|i)\b|[=:(—–,]/;
+const SAYS_COLOUR =
+  /\b(?:with|by|in|is|are|was|were|be|has|have|having|wears?|wearing|carr(?:y|ies)|comes?|shows?|hubs?|colou?rs?|wings?|caps?|whose|its|bears?|gets?|called)\b|[=:(—–,]/;
+
+/** The size stands for the thing itself: not "a 22 G patient". */
+function standsAlone(items: readonly Item[], { to }: Group): boolean {
+  const next = items[to + 1];
+  if (otherThing(next)) return false;
+  return (
+    next?.kind !== 'word' ||
+    next.deviceNoun === true ||
+    HUB.test(next.word) ||
+    OF_HUB.test(next.word) ||
+    AFTER_SIZE.test(next.word)
+  );
+}
+const AFTER_SIZE =
+  /^(?:is|are|was|were|will|would|can|has|have|goes|go|runs?|gives?|gets?|takes?|needs?|and|or|but|so|that|which|who|when|if|because|since|as|for|in|on|at|by|to|from|with|without|of|into|through|too|also|please|then|now|here|there|first|every|each|the|a|an|your|you|we|they|it|only|size)$/;
+const FURTHEST = 26;
+const DENIES =
+  /^(?:not|never|no|nor|neither|cannot|\w+n't|without|unlike|than|instead|rather|except|if|unless|wrong)$/;
+const AFTERWARDS = /^(?:not|than|instead|unlike|other|another|old|makes?|make)$/;
+
+const calledWrong = ({ word }: Item): boolean =>
+  /^(?:wrong|wrongly|mistak\w+|mistook|false|myth)$/.test(word);
+
+/** Denied, compared, exchanged, supposed, reported or wished. */
+const takesBack = (item: Item): boolean =>
+  TAKES_BACK.test(item.word) ||
+  calledWrong(item) ||
+  item.magnitude?.degree === 'comparative' ||
+  item.magnitude?.excess === true;
+const TAKES_BACK =
+  /^(?:not|never|no|nor|neither|cannot|\w+n't|without|unless|than|unlike|except|instead|rather|or|either|whether|but|while|whereas|although|though|confus\w+|taken|took|fail\w*|blew|blown|tissued|blocked|swap\w*|change[ds]?|exchang\w+|replac\w+|remov\w+|upsiz\w+|downsiz\w+|half|twice|double|times|steps?|between|next|other|another|would|if|when|where|wherever|until|before|beats?|after|then|once|likes?|looks?|similar|same|match\w*|differ\w*|beside|nearest|alternative|box(?:es)?)$/;
+
+/** A mark or a word that opens something else. */
+function parts(items: readonly Item[], i: number, to: number, forward: boolean): boolean {
+  const { word } = items[i]!;
+  const next = joined(items, i + 1, Math.min(to, i + 4));
+  if (word === '.' && items[i - 1]?.word === 'i.e') return false;
+  if (word === ';' || word === '.' || word === '!') return !THE_SAME.test(next);
+  if (word === 'and' || word === 'so')
+    return !THE_SAME.test(next) && !(forward && /^(?:is|means|gives|has)\b/.test(next));
+  if (/^[,:—–(-]$/.test(word)) return !goesOn(items, i, to);
+  return (
+    /^(?:with|into|through|via|past|over|behind|under|above|against|from|plus|needs?|wants?|around)$/.test(
+      word,
+    ) && forward
+  );
+}
+/** "it is", "that one is", "you are holding". */
+const THE_SAME =
+  /^(?:and )?(?:it|it's|that's|that|this|its|they're|(?:they|these) (?:are|have|come|carry)|you're|you (?:are|will|have|know|get|hold|can)|we (?:are|have|know)|hub|his|her|easily|marked|known|recogni[sz]\w+|told)\b/;
+/** After a comma, a colon or a dash: what goes on about the same. */
+const goesOn = (items: readonly Item[], i: number, to: number): boolean => {
+  const next = joined(items, i + 1, Math.min(to + 1, i + 5));
+  if (THE_SAME.test(next)) return true;
+  if (
+    /^(?:which|who|because|since|as|i\.e|namely|meaning|easily|recogni[sz]\w+|known|marked|spotted|seen|told|hub|so (?:it|that|you)|i want|i need|and (?:it|that|you|is|has))\b/.test(
+      next,
+    )
+  )
+    return true;
+  // An aside is closed again; a name in apposition follows its article.
+  const closes = items.slice(i + 1, to).some(({ word }) => word === ',' || word === ')');
+  const opened = items.slice(Math.max(0, i - 14), i).some(({ word }) => word === ',' || word === '(');
+  return closes || opened || /^(?:that|the|our|your) (?:[a-z]+ ){0,2}\S+$/.test(joined(items, i + 1, to + 1));
+};
+/** Right before what comes last: it belongs to something else. */
+const LEADS_OFF =
+  /(?:^| )(?:and|with|to|into|over|through|near|plus|like|\S+ as|on top of) (?:an?|the|that|our)$/;

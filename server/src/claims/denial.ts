@@ -87,7 +87,9 @@ const resumes = (items: readonly Item[], i: number) =>
   items[i]!.word === 'and' &&
   items[i - 1]?.word === ',' &&
   /^(?:that|this|it)$/.test(items[i + 1]?.word ?? '') &&
-  /^(?:is|also|lies|sits|falls|comes|counts|includes|covers|will|slips|goes|passes|fits)$/.test(items[i + 2]?.word ?? '');
+  /^(?:is|also|lies|sits|falls|comes|counts|includes|covers|will|slips|goes|passes|fits)$/.test(
+    items[i + 2]?.word ?? '',
+  );
 
 /** "If a 12 Fr will not pass, …": the comma ends the condition that opened the sentence. */
 function closesCondition(items: readonly Item[], comma: number): boolean {

@@ -35,16 +35,16 @@ export const colour: Construction = {
       (g) =>
         g.mentions.length === 1 && g.sizes.length === 1 && coded(g) && !otherThing(scene.items[g.to + 1]),
     );
-    if (colours.length === 0) return loosely(scene);
+    if (colours.length === 0) return toldLoosely(scene);
     // Blunt and filter needles, dental and intraosseous ones, and the lumens of a central line, carry their makers' own colours.
     if (scene.items.some((item) => OWN_CODE.test(item.word))) return [];
     const ordered = inOrder(scene.items, colours);
-    if (ordered.length === 0 && sizes.length === 0) return loosely(scene);
+    if (ordered.length === 0 && sizes.length === 0) return toldLoosely(scene);
     const alike = onEither(scene, colours, sizes);
     if (alike.length > 0) return alike;
     const pairs = ordered.length > 0 ? ordered : pairUp(scene.items, meant(scene.items, colours), sizes);
     if (pairs.length > 0) return otherwise(scene, pairs) ? [] : pairs.map(([c, g]) => reading(scene, c, g));
-    return loosely(scene);
+    return toldLoosely(scene);
   },
 };
 
@@ -401,41 +401,18 @@ const CODE_WORDS = new Set([
   'universal',
 ]);
 
-/** As told in any words; the colour or the size may stand in the sentence before. */
-function loosely(scene: Scene): Reading[] {
-  const told = toldLoosely(scene);
-  if (!told) return [];
-  const { colour: c, size: g, device } = told;
-  const here = told.coloured === scene.items;
-  const [from, to] = here ? [c.at, c.to] : [g.from, g.to];
-  const claim: ColourClaim = {
-    kind: 'colour',
-    construction: 'colour',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[from]!, scene.items[to]!),
-    size: operand(scene, g),
-    colour: c.family,
-    same: true,
-    ...(device ? { device } : { code: 'any' as const }),
-  };
-  const ends = here && told.sized === scene.items ? [from, to, g.from, g.to] : [from, to];
-  return [{ claim, at: Math.max(...ends), from: Math.min(...ends), to: Math.max(...ends) }];
-}
-
 function reading(scene: Scene, c: Colour, g: Group): Reading {
   const device = deviceOf(scene, c, g);
-  const size = operand(scene, g);
-  const { device: _, ...bare } = size;
   const focus = spanOf(scene, scene.items[c.at]!, scene.items[c.to]!);
   const claim: ColourClaim = {
     kind: 'colour',
     construction: 'colour',
     span: sentenceSpan(scene),
     focus,
-    size: !device && intoVein(scene.items) ? bare : size,
+    size: operand(scene, g),
     colour: c.family,
     same: true,
-    ...(device ? { device } : {}),
+    ...(device ? { device } : intoVein(scene.items) ? { code: 'any' as const } : {}),
   };
   return { claim, at: Math.max(c.to, g.to), from: Math.min(c.at, g.from), to: Math.max(c.to, g.to) };
 }

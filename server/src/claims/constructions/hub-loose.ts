@@ -4,16 +4,18 @@
  * between them is skipped unless it takes something back, compares, exchanges or brings in another thing.
  */
 import type { Device } from '../../sizes/model.ts';
+import type { ColourClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
-import { distinct, type Group, groups, type Scene } from '../text/scene.ts';
+import { distinct, type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { codeOf } from '../words/codes.ts';
 import type { Colour } from './hub-code.ts';
 import { coloursIn, otherThing } from './hub-words.ts';
+import type { Reading } from './model.ts';
 
 /** A colour of a hub and the size it is said of; one of the two may stand in the sentence before. */
-export interface Told {
+interface Told {
   readonly colour: Colour;
   readonly size: Group;
   /** The colour's own items: those of this sentence or of the one before. */
@@ -23,10 +25,31 @@ export interface Told {
   readonly device: Device | undefined;
 }
 
+/** As told in any words; the colour or the size may stand in the sentence before. */
+export function toldLoosely(scene: Scene): Reading[] {
+  const told = toldIn(scene);
+  if (!told) return [];
+  const { colour: c, size: g, device } = told;
+  const here = told.coloured === scene.items;
+  const [from, to] = here ? [c.at, c.to] : [g.from, g.to];
+  const claim: ColourClaim = {
+    kind: 'colour',
+    construction: 'colour',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[from]!, scene.items[to]!),
+    size: operand(scene, g),
+    colour: c.family,
+    same: true,
+    ...(device ? { device } : { code: 'any' as const }),
+  };
+  const ends = here && told.sized === scene.items ? [from, to, g.from, g.to] : [from, to];
+  return [{ claim, at: Math.max(...ends), from: Math.min(...ends), to: Math.max(...ends) }];
+}
+
 const LONGEST = 45;
 
 /** The one colour and the one size of a sentence, or of a sentence and the one it goes on from. */
-export function toldLoosely(scene: Scene): Told | undefined {
+function toldIn(scene: Scene): Told | undefined {
   const { items, sentence } = scene;
   if (sentence.close === '?' || items.length > LONGEST) return undefined;
   const [colours, sizes] = [hubs(items), gauges(items)];

@@ -23,7 +23,6 @@ const BEFORE: readonly RegExp[] = [
   /(?:\b(?:would|might|could|may)|'d|’d) (?:well )?(?:expect|think|guess|suppose|imagine|assume)\b/,
   /\bin (?:a|an|another|some) (?:\w+ )?world\b/,
   /\b(?:whoever|anyone who|anybody who|those who)\b/,
-  /\bnone of\b/,
   /\baccording to\b/,
   /\b(?:by|in|to) (?:his|her|their|some people's|one's) (?:account|mind|head|eyes|book|view|thinking)\b/,
   /\b(?:slip|slides?|errors?|typos?|misprint|labels?|posters?)\b(?: \S+){0,4} (?:made|makes|turned|turns)\b/,
@@ -32,6 +31,9 @@ const BEFORE: readonly RegExp[] = [
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
   /\b(?:used|rather|instead|without|stop|avoid|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|none|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns)\b/;
+
+/** "None of these is so: …"; "none of them is wider than" is read as it stands. */
+const NONE_OF = /\bnone of\b/;
 
 /** Right before the claim: words or thoughts of the past, things one may say, ideas held up to be looked at. */
 const HELD = new RegExp(
@@ -89,6 +91,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
   const upTo = words(scene.items, first - REACH, first + 1);
   return (
     (BEFORE_WORDS.test(upTo) && BEFORE.some((pattern) => pattern.test(upTo))) ||
+    (claim.construction !== 'nothing' && NONE_OF.test(upTo)) ||
     HELD.test(before) ||
     AFTER.test(words(scene.items, last + 1, last + 1 + REACH)) ||
     HELD_OF.test(words(scene.items, first, at + 1)) ||

@@ -52,11 +52,18 @@ const attributive: Finder = ({ items }, word, all) => {
 /** "A wider tube, that is to say a 10 Fr", "something thicker: the 2-0". */
 const apposed: Finder = ({ items }, word, all) => {
   const group = all.find((g) => g.from > word.to && g.from - word.to <= 9);
-  if (!group || /^(?:or|and|,|\/|to|versus|vs)$/.test(items[group.to + 1]?.word ?? '')) return undefined;
+  const next = items[(group?.to ?? 0) + 1]?.word ?? '';
+  // One of a list is not the one.
+  if (
+    !group ||
+    /^(?:or|and|\/|to|versus|vs)$/.test(next) ||
+    (next === ',' && items[group.to + 2]?.kind === 'size')
+  )
+    return undefined;
   return NOUN_PHRASE.test(joined(items, word.to + 1, group.from)) ? { group, wished: true } : undefined;
 };
 const NOUN_PHRASE =
-  /^(?:(?:[a-z-]+ ){0,2}?[,:(—–](?: ?(?:being|in this case|here|so|say|usually|for (?:example|instance)))?|(?:[a-z-]+ ){0,6}?(?:[,(—–] )?(?:that is(?: to say)?|that's|i\.e\.?|ie|namely|meaning|which is|called))(?: ,)?(?: (?:an?|the|our|your|its|size|number))?$/;
+  /^(?:(?:of the (?:two|pair|three) |[a-z-]+ ){0,2}?[,:(—–](?: ?(?:being|in this case|here|so|say|usually|for (?:example|instance)))?|(?:[a-z-]+ ){0,6}?(?:[,(—–] )?(?:that is(?: to say)?|that's|i\.e\.?|ie|namely|meaning|which is|called))(?: ,)?(?: (?:an?|the|our|your|its|size|number))?$/;
 
 /** "you want something a bit thicker". */
 export function wishedFor(items: readonly Item[], { at }: Measured): boolean {
@@ -75,7 +82,9 @@ const wished: Finder = ({ items }, word, all) => {
   const way = items.slice(word.to + 1, only.from);
   if (way.some((item) => ELSE.test(item.word) || TOLD.test(item.word))) return undefined;
   const opens = OPENS.test(items.find((item) => item.kind === 'word')?.word ?? '');
-  return opens || way.some((item) => SO.test(item.word)) ? { group: only, wished: true } : undefined;
+  return opens || way.some((item) => SO.test(item.word)) || AND_GO.test(joined(items, word.to + 1, only.from))
+    ? { group: only, wished: true }
+    : undefined;
 };
 /** "change it for an 18 Fr, because clot needs a larger tube": the choice first, then what is needed. */
 function grounded(items: readonly Item[], word: Measured, all: readonly Group[]): Subject | undefined {
@@ -93,6 +102,9 @@ const TOLD =
   /^(?:gave|given|handed|got|received|sent|brought|passed|took|used|opened|picked|chose|went|was|were|had)$/;
 const ELSE = /^(?:if|while|whereas|but|instead|though|although|unless|or|otherwise|not|no|none)$/;
 const OPENS = /^(?:when|if|whenever|once|where|should|for)$/;
+/** "I want something wider and go to": no other subject between. */
+const AND_GO =
+  /^(?:one |size |thread |tube |needle )?(?:, )?and (?:then )?(?:go|use|take|reach|pick|open|move|change|switch)\b/;
 const SO = /^(?:so|therefore|hence|thus|:|;|then)$/;
 
 /** A verb of choice right before a size: "take the", "going up to an", "you pass our". */

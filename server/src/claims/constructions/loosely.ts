@@ -126,14 +126,17 @@ const shares = ({ kind, word }: Item): boolean =>
   /^(?:of|each|every|any|some|two|three|both|either|all|with|in|through)$/.test(word);
 const ANAPHOR = /^(?:that|it|this|those|these|them)$/;
 
+const OF_SET = /^of the (?:two|pair)\b/;
+
 /** Every other size of the scale in this sentence and the two before it; none when all come only later. */
-function spokenOf(scene: Scene, subject: Group, own: readonly Group[], { at }: Measured): Group[] {
+function spokenOf(scene: Scene, subject: Group, own: readonly Group[], { at, to }: Measured): Group[] {
   // What another speaker named is another matter.
   const turn = scene.items[1]?.word === ':' && scene.items[0]?.capital === true;
   const spoken = turn ? [] : scene.before.slice(-2);
   const before = spoken.flatMap(({ items }) => groups(items).flatMap(single));
   const other = (g: Group) =>
     g.sizes.every(({ system }) => system === subject.sizes[0]!.system) && !sameSizes(g, subject);
-  const known = before.some(other) || own.some((g) => other(g) && g.to < at);
+  const ofSet = OF_SET.test(joined(scene.items, to + 1, to + 4));
+  const known = before.some(other) || own.some((g) => other(g) && (ofSet || g.to < at));
   return known ? distinct([...own, ...before]).filter(other) : [];
 }

@@ -1,25 +1,32 @@
 /**
  * No other is more: "nothing on this trolley is wider than the 14 G: the others are 18 and 20 G", "none of our drains,
- * 20, 24 or 28 Fr, is narrower than the 20 Fr". The size after "than" stands at the end of its set.
+ * 20, 24 or 28 Fr, is narrower than the 20 Fr". The size after "than" stands at the end of its set. "All of them are wider
+ * than a 10 Fr": the set of the sentence before.
  */
+import { single } from '../text/focus.ts';
+import { joined } from '../text/joined.ts';
 import { decidable, measuredWords } from '../text/magnitudes.ts';
-import { type Group, groups, type Scene, sameSystem } from '../text/scene.ts';
+import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison, wordless } from './than.ts';
 
 export const nothing: Construction = {
   id: 'nothing',
-  needs: () => [{ sizes: 3, holds: ['compared'], words: ['than'] }],
+  needs: () => [
+    { sizes: 3, holds: ['compared'], words: ['than'] },
+    { sizes: 1, holds: ['compared'], words: ['them', 'these', 'those'] },
+  ],
   read(scene) {
     const { items } = scene;
-    const none = items.findIndex((item, i) => i <= 2 && NONE.test(item.word));
+    const of = OF_THEM.exec(joined(items, 0, 5));
+    const none = of && of[1] !== 'none' ? 0 : items.findIndex((item, i) => i <= 2 && NONE.test(item.word));
     const than = items.findIndex((item, i) => i > none && item.word === 'than');
     const word = measuredWords(items).find((m) => m.degree === 'comparative' && m.at < than && m.at > none);
     const all = groups(items);
     const last = all.find((g) => g.from > than && g.from - than <= 3);
     if (none < 0 || !word || !last || than - word.to > 2 || last.sizes.length !== 1) return [];
     if (!decidable(word.axis) || word.idiom) return [];
-    const rest = restOf(scene, last, all);
+    const rest = of ? setBefore(scene, last) : restOf(scene, last, all);
     if (rest.length < 2) return [];
     const other: Group = {
       from: last.from,
@@ -28,10 +35,23 @@ export const nothing: Construction = {
       sizes: rest.flatMap((g) => g.sizes).filter((size) => size.value !== last.sizes[0]!.value),
     };
     if (other.sizes.length === 0) return [];
-    const claim = comparison(scene, 'nothing', last, other, word, word.sign === 1 ? 'more' : 'less');
+    // "All of them are wider": each is so; "none of them is wider": the last is the widest.
+    const whole = of && of[1] !== 'none';
+    const more = (word.sign === 1) !== Boolean(whole);
+    const claim = comparison(scene, 'nothing', last, other, word, more ? 'more' : 'less');
     return [each({ ...wordless(claim), at: last.from, from: last.from, to: last.to, own: true })];
   },
 };
+
+const OF_THEM = /^(none|all|each|every one) of (?:them|these|those)\b/;
+
+/** The sizes that the sentence before lists. */
+function setBefore({ before }: Scene, last: Group): Group[] {
+  const previous = before.at(-1);
+  const listed = previous && previous.close !== '?' ? groups(previous.items).flatMap(single) : [];
+  const plain = listed.every((g) => sameSystem(g, last) && g.sizes.length === 1);
+  return plain ? listed.filter((g) => !sameSizes(g, last)) : [];
+}
 
 const NONE = /^(?:nothing|none|no)$/;
 const OTHERS = /^(?:others?|rest|remaining|besides|beside|only|also)$/;

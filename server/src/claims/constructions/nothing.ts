@@ -26,6 +26,7 @@ export const nothing: Construction = {
     const last = all.find((g) => g.from > than && g.from - than <= 3);
     if (none < 0 || !word || !last || than - word.to > 2 || last.sizes.length !== 1) return [];
     if (!decidable(word.axis) || word.idiom) return [];
+    if (of && !IS.test(joined(items, of[0].split(' ').length, word.at))) return [];
     const rest = of ? setBefore(scene, last) : restOf(scene, last, all);
     if (rest.length < 2) return [];
     const other: Group = {
@@ -43,6 +44,7 @@ export const nothing: Construction = {
   },
 };
 
+const IS = /^(?:is|are|was|were|runs?|flows?|looks?)(?: (?:any|much|even|far|a bit|still|also|certainly))*$/;
 const OF_THEM = /^(none|all|each|every one) of (?:them|these|those)\b/;
 
 /** The sizes that the sentence before lists. */

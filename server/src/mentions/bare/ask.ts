@@ -179,7 +179,10 @@ export function fetchQuestion(
   if (bare.value < 1 || !(told || (fetched(place) && (notes.gauge || notes.french)))) return undefined;
   if (
     !fetched(place) &&
-    !(openSystem(bare, board) && (wanted(place, bare) || saidWhole(place) || supplied(place, bare, followed)))
+    !(
+      openSystem(bare, board) &&
+      (wanted(place, bare) || saidWhole(place) || departs(place) || supplied(place, bare, followed))
+    )
   )
     return undefined;
   const { value } = bare;
@@ -198,18 +201,18 @@ export function fetchQuestion(
   return ask([...readings, ...glove], 'no-system', place.text.slice(0, 80).trim());
 }
 
-/** 10 and 12 are gauges where the note has written them so. */
+/** 10 and 12 are gauges too, in a note of gauges. */
 const wide = (system: System, { value, decimals }: Bare, board: Board): boolean =>
   system === 'needle-gauge' &&
   decimals === 0 &&
   (value === 10 || value === 12) &&
-  board.settled.some((mentions) =>
-    mentions.some(({ sizes }) => sizes.some((one) => one.system === system && one.value === value)),
-  );
+  factsOf(board.around).gauge;
 
 const fetched = (place: Place): boolean =>
   FETCHED.test(place.before) &&
-  /^\s?(?:[.,;:)?!"”’'*_]|$|for\b|when\b|from\b|and (?:an?|some|two)\b)/.test(place.after.trimStart());
+  /^\s?(?:[.,;:)?!"”’'*_]|$|for\b|when\b|from\b|up\b|over\b|down\b|please\b|now\b|asap\b|and (?:an?|some|two)\b)/.test(
+    place.after.trimStart(),
+  );
 
 const wanted = (place: Place, bare: Bare): boolean =>
   WANTED.test(place.before) &&
@@ -220,15 +223,31 @@ const wanted = (place: Place, bare: Bare): boolean =>
 /** "A 12, please" and "16 x 5 please" as the whole of what was said. */
 const saidWhole = (place: Place): boolean => {
   const { text } = place.scene.passage;
+  if (SIZE_TALK.test(place.text)) return false;
   return (
     SAID_WHOLE.test(text.slice(Math.max(0, place.span.start - 20), place.span.start)) &&
     SAID_WHOLE_AFTER.test(text.slice(place.span.end, place.span.end + 30))
   );
 };
 
+/** "16 x 5 please": what looks like a sum, and is all that was written. */
+export const saidQuestion = (place: Place, bare: Bare, board: Board): Verdict | undefined =>
+  /^\sx\s[0-9]/i.test(place.after) && saidWhole(place) ? fetchQuestion(place, bare, board, false) : undefined;
+
+/** "She goes to the ward with a 14 in": what somebody goes away with, or came with, and nothing more is said of it. */
+export const departs = ({ before, after }: Place): boolean =>
+  DEPARTS.test(before) && /^\sin(?:\sand\b|\splace\b|\ssitu\b|\s?[.,;:!?"”]|\s*$)/.test(after);
+const DEPARTS =
+  /\b(?:goes|go|went|gone|going|comes?|came|leaves|left|arrives?|arrived|returns?|returned|sent|moved?|transferred|home|discharged|up|down|back|over|ward|theatre|unit)\b[^.;:?!]{0,40}\bwith\s(?:an?|the)\s["“]?$/i;
+
 /** The note deals in more than one system that has the value. */
-const openSystem = (bare: Bare, board: Board): boolean =>
-  present(bare, board).length !== 1 || present(bare, board)[0] === 'usp';
+const openSystem = (bare: Bare, board: Board): boolean => {
+  const { gauge, french } = factsOf(board.around);
+  const [only, ...others] = present(bare, board);
+  return (
+    others.length > 0 || only === undefined || only === 'usp' || (gauge && french && bare.decimals === 0)
+  );
+};
 
 function present({ value, decimals, spoken }: Bare, board: Board): readonly System[] {
   const notes = factsOf(board.around);

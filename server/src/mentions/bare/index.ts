@@ -8,7 +8,7 @@ import { earlier, type Place, placeOf } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
 import { ofOtherTrade } from '../sense/trade.ts';
 import { size, type Verdict } from '../sense/verdict.ts';
-import { fetchQuestion, handedThread, threadQuestion } from './ask.ts';
+import { departs, fetchQuestion, handedThread, saidQuestion, threadQuestion } from './ask.ts';
 import type { Board } from './board.ts';
 import { tableNumbers } from './cells.ts';
 import { chains } from './chain.ts';
@@ -64,7 +64,11 @@ interface Passing {
 function understood({ board, scene, known, found }: Passing, bare: Bare): Mention | undefined {
   const place = placeOf(board.around, scene, bare);
   const frame = frameOf(place, bare);
-  if (!frame || ofOtherTrade(place)) return undefined;
+  if (ofOtherTrade(place)) return undefined;
+  if (!frame) {
+    const said = saidQuestion(place, bare, board);
+    return said && mentionOf(place, bare, said);
+  }
   const asked = questionAbout(place, bare);
   if (asked) return mentionOf(place, bare, asked);
   const read = settle({ board, place, bare, frame, known, settledBare: found });
@@ -112,6 +116,7 @@ function questionAbout(place: Place, bare: Bare): Verdict | undefined {
 /** Rungs too far away to answer "fetch a 16". */
 const FAR: ReadonlySet<RungName> = new Set([
   'before',
+  'heading',
   'title',
   'note',
   'general-device',
@@ -132,7 +137,9 @@ const severalBefore = (place: Place): boolean =>
 /** Nothing near settles it, or the things named in the sentence disagree. */
 function isFar(settled: Settled | undefined, place: Place): boolean {
   if (!settled || FAR.has(settled.rung)) return true;
-  if (settled.rung === 'earlier-device' && severalBefore(place)) return true;
+  if (/^(?:earlier|passage)-device$/.test(settled.rung) && severalBefore(place)) return true;
+  if (departs(place) || (settled.rung === 'flow' && /\b(?:put|lay|set)\sout\san?\s$/i.test(place.before)))
+    return true;
   return (
     settled.rung === 'sentence-device' && new Set(place.devices.map((hit) => systemOf(hit.means))).size > 1
   );

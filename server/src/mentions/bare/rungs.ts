@@ -41,6 +41,14 @@ const nounApart: Rung = ({ place }) => {
     : [];
 };
 
+/** "His catheter is a 14": no word says of which kind, and none that it lies in a vein. */
+const catheterIs: Rung = ({ place, board }) =>
+  CATHETER_IS.test(place.before) && !VENOUS.test(place.before) && factsOf(board.around).french
+    ? ['french']
+    : [];
+const CATHETER_IS = /\bcatheter\s(?:[a-z]+\s){0,2}(?:is|was)\s(?:now\s|only\s|just\s)?an?\s$/i;
+const VENOUS = /\b(?:iv|intravenous|peripheral|venous|vein|hand|arm|wrist|elbow|gauge)\b/i;
+
 /** "a gauge of 18", "gauge (21)", "the French number is 14": the unit stands just before, a word between. */
 const unitBefore: Rung = ({ place, bare }) => {
   const { text } = place.scene.passage;
@@ -354,6 +362,7 @@ export const RUNGS = {
   noun: sizedNoun,
   'noun-before': nounBefore,
   'noun-apart': nounApart,
+  'catheter-is': catheterIs,
   thrice,
   longer,
   'thread-rule': threadRule,

@@ -33,6 +33,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
   ['noun-before', ['article', 'run', 'handed', 'loose']],
   ['noun-apart', 'any'],
+  ['catheter-is', ['article']],
   ['thrice', 'any'],
   ['longer', ['article']],
   ['sentence', 'any'],

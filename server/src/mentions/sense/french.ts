@@ -3,6 +3,7 @@ import { phrase } from '../../texts/index.ts';
 import { reading } from '../reading.ts';
 import { labelsOf } from '../scene.ts';
 import { READING } from '../texts/readings.ts';
+import { ASKED_FOR, FETCHED, WANTED } from '../words/frames.ts';
 import { FRENCH_PEOPLE, PATIENT, PATIENT_WORDS, PERSON_BEFORE } from '../words/people.ts';
 import { factsOf } from './note-facts.ts';
 import { type Place, wider } from './place.ts';
@@ -96,7 +97,11 @@ function letterF(place: Place, match: string, value: number): Verdict {
   if (/mm\s?\($/.test(place.before)) return size('french', 'length-beside', match);
   if (UNIT_NEAR.test(place.before.slice(-60)) || UNIT_NEAR.test(place.after.slice(0, 60)))
     return size('french', 'unit-beside', match);
-  if (ROOM.test(place.scene.passage.text.slice(place.sentence.start, place.span.start))) return NOTHING;
+  if (ROOM.test(place.scene.passage.text.slice(place.sentence.start, place.span.start))) {
+    // "Bay 6 – 14F": the first number is the bay's.
+    const last = /[0-9]\s[-–—]\s([0-9]{1,2})F$/.exec(match)?.[1];
+    return last === undefined ? NOTHING : unclear(place, match, Number(last), false);
+  }
   if (keyed(place) && factsOf(place.around).trueFalse) return NOTHING;
   const near = isFrench(place.devices) || CUE.test(place.text) || fellow(place);
   if (near && !aside(place)) return size('french', 'catheter-beside', match);
@@ -161,6 +166,15 @@ const aside = (place: Place): boolean =>
 /** "12:00 room 1, a 16F, drain check": a line of a list of patients. */
 const BOOKED = /\b(?:rooms?|bays?|beds?|theat(?:re|er)s?|slots?|chairs?)\s[0-9]{1,2}[a-z]?,\san?\s$/i;
 
+/** "leave a 14F at the desk", "asked me for a 14F": a thing is asked for, or somebody is. */
+const requested = (place: Place): boolean =>
+  FETCHED.test(place.before) ||
+  WANTED.test(place.before) ||
+  ASKED_FOR.test(place.before) ||
+  FOR_ONE.test(place.before);
+const FOR_ONE =
+  /\b(?:ask|asks|asked|rang|rings|phoned|called|calls|bleeped|waiting|looking|holding)\s(?:\w+\s){0,2}for\san?\s["“]?$/i;
+
 /** French sizes as they are stocked; other whole numbers with an F are ages. */
 const USUAL: ReadonlySet<number> = new Set([4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18, 20, 22, 24, 26, 28]);
 
@@ -171,10 +185,10 @@ function unclear(place: Place, match: string, value: number, near: boolean): Ver
   if (
     value > 34 ||
     (!near && !USUAL.has(value) && Number.isInteger(value)) ||
-    !(near || inContext(place) || notes.french)
+    !(near || inContext(place) || notes.french || (requested(place) && notes.gauge))
   )
     return NOTHING;
-  if (PATIENT_WORDS.test(place.text) && !near) return NOTHING;
+  if (PATIENT_WORDS.test(place.text) && !near && !requested(place)) return NOTHING;
   if (notes.letterFrench && !aside(place)) return size('french', 'own-style', match);
   return ask(
     [

@@ -92,13 +92,13 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
     );
   if (follows && !grams) return size('needle-gauge', 'needle-follows', match);
   const weighed = grams || WEIGHED.test(place.text);
-  if (isGauge(place) && !weighed) return size('needle-gauge', 'needle-beside', match);
+  if (!weighed && needleClose(place)) return size('needle-gauge', 'needle-beside', match);
   const notes = factsOf(place.around);
   if (grams || !notes.gauge || value < 14 || value > 30 || !Number.isInteger(value)) return NOTHING;
   if (weighed && /[0-9]\s/.test(match)) return NOTHING;
   if (/\bmeant by\b/i.test(place.scene.brief)) return NOTHING;
   if (notes.smallLetterGauge && !weighed) return size('needle-gauge', 'own-style', match);
-  if (!weighed && !WRITTEN.test(place.before) && besideOwnGauge(place))
+  if (!weighed && !WRITTEN.test(place.before) && !GIVEN_WITH.test(place.before) && besideOwnGauge(place))
     return size('needle-gauge', 'gauge-near', match);
   return ask(
     [
@@ -109,6 +109,22 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
     match,
   );
 }
+
+/** A needle or cannula a few words before or after, in the same clause. */
+const needleClose = (place: Place): boolean =>
+  place.devices.some((hit) => {
+    if (systemOf(hit.means) !== 'needle-gauge' || !POINTED.test(hit.word)) return false;
+    const { text } = place.scene.passage;
+    const between =
+      hit.start >= place.span.end
+        ? text.slice(place.span.end, hit.start)
+        : text.slice(hit.end, place.span.start);
+    return between.length <= CLOSE && !/[.;]\s|,\s(?:and|but|then)\s/.test(between);
+  });
+const CLOSE = 40;
+/** Words for the thing itself, not for what is done with it. */
+const POINTED =
+  /needle|cannul|butterfl|winged|hypodermic|kanüle|nadel|aiguille|aguja|cánula|hub|\bivs?\b|pivc|peripheral|intravenous|over-/i;
 
 const GIVEN_WITH =
   /\b(?:given|injected|drawn up|goes in|administered)\b[^.;]{0,40}\b(?:with|using|through) an? $/i;

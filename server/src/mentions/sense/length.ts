@@ -297,7 +297,7 @@ function closesQuote(before: string): boolean {
 
 /** "put a 16 in": the verb takes the word. */
 const PUT_IN =
-  /(?:\b(?:you|we|they|I|he|she|who)['’](?:ve|d|s)|\b(?:put|puts|get|gets|got|have|has|had|leave|left|keep|slip|slid|pop|popped|stick|stuck|went|goes))\s(?:[a-z]+\s){0,2}(?:an?|the)\s$/i;
+  /(?:\b(?:you|we|they|I|he|she|who)['’](?:ve|d|s)|\b(?:put|puts|get|gets|got|have|has|had|leave|left|keep|slip|slid|pop|popped|stick|stuck|went|goes|with))\s(?:[a-z]+\s){0,2}(?:an?|the)\s$/i;
 
 /** "in" is the preposition far more often than the unit. */
 function inchUnit(place: Place, match: string): boolean {
@@ -306,6 +306,11 @@ function inchUnit(place: Place, match: string): boolean {
   // A sentence that begins with "In" after the number of a section.
   if (/\sIn$/.test(match)) return false;
   if (!/[\s]in\.?$/.test(match)) return true;
+  if (
+    /^[0-9]+\sin\.?$/.test(match) &&
+    (/\b(?:new|old|fresh|second)\s$/i.test(place.before) || /[0-9]\sout\b/.test(place.text))
+  )
+    return false;
   if (PUT_IN.test(place.before) && /^[0-9]+(?:\.[05])?\sin/.test(match)) return false;
   if (/[½¼¾⅛⅜⅝⅞⅓⅔]/.test(match) && !/^\s(?:the|an?|each|every)\b/i.test(place.after)) return true;
   if (

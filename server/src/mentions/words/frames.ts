@@ -23,16 +23,17 @@ export const FETCHED =
 
 /** "leave an 18 by the bed", "everyone needs a 5", "a couple of 14s": put out or wanted, with no system in sight. */
 export const WANTED =
-  /\b(?:leave|return|put|lay out|set out|send(?: over)?|(?:ask|call|phone|ring|shout|sign)(?:s|ed|ing)? for|needs?|wants?|would like|like to have|have)\s(?:me\s|us\s|you\s|up\s|out\s|over\s|ready\s)?(?:a couple of\s|two\s|three\s|some\s)?["“‘'*_]?(?:(?:an?|the)\s)?["“‘'*_]?$/i;
+  /\b(?:leave|return|put|lay out|set out|send(?: over)?|(?:ask|call|phone|ring|shout|sign)(?:s|ed|ing)? for|needs?|wants?|would like|like to have|have|(?:run|ran|running|are|is|am|were)\s(?:low\son|short\sof|out\sof))\s(?:me\s|us\s|you\s|up\s|out\s|over\s|ready\s)?(?:a couple of\s|two\s|three\s|some\s)?["“‘'*_]?(?:(?:an?|the)\s)?["“‘'*_]?$/i;
 
 /** After it: the phrase ends, or says where, when or for what. */
 export const WANTED_AFTER =
-  /^["”’'*_]?\s?(?:[.,;:)?!"”’*_]|$|for\b|when\b|from\b|by\b|at\b|on\b|with\b|in\b|to\b|open\b|out\b|ready\b|please\b|before\b|over\b)/i;
+  /^["”’'*_]?\s?(?:[.,;:)?!"”’*_]|$|for\b|when\b|from\b|by\b|at\b|on\b|with\b|in\b|to\b|open\b|out\b|ready\b|please\b|before\b|over\b|up\b|again\b|asap\b|urgently\b|quickly\b|stat\b)/i;
 
 /** The whole of what was said or written: "A 12, please", "16 x 5 please", "tube, 14, one", "3, blue box". */
-export const SAID_WHOLE = /(?:^|["“‘]|[:.]\s)(?:(?:tubes?|drains?|catheters?|sizes?),?\s)?(?:an?\s)?$/i;
+export const SAID_WHOLE =
+  /(?:^|["“‘]|[:.]\s)(?:(?:tubes?|drains?|catheters?|sizes?),?\s)?(?:(?:an?|one|two|three|another)\s)?$/i;
 export const SAID_WHOLE_AFTER =
-  /^(?:s?,?\s(?:please|x\s?[0-9]{1,2}(?:\splease)?|(?:[a-z]+\s)?box(?:es)?(?:,[a-z\s]{1,12})?|one(?:\sbox|\seach)?|two(?:\sboxes|\seach)?)|)[.!]?["”’]|^s?,?\splease[.!]/i;
+  /^s?,\s(?:please\b|one\s[a-z]{3,10}[,.!"”])|^(?:s?,?\s(?:please|x\s?[0-9]{1,2}(?:\splease)?|(?:[a-z]+\s)?box(?:es)?(?:,[a-z\s]{1,12})?|one(?:\sbox|\seach)?|two(?:\sboxes|\seach)?)|)[.!]?["”’]|^s?,?\splease[.!]/i;
 
 /** Words that set a system for what follows. */
 export const SETTING: readonly (readonly [

@@ -93,7 +93,7 @@ export const PATIENT_WORDS =
 
 /** Right before an age: who it is. */
 export const PERSON_BEFORE =
-  /\b(?:patient(?:\sis)?|aged?|case\s[0-9]{1,2}:[^.;]{0,40}|manikin(?:\sis)?|she\sis|pt)\W{0,3}$/i;
+  /\b(?:patient(?:\sis)?|(?:Mrs?|Ms|Miss)\s[A-Z][a-z]{0,16}|aged?|case\s[0-9]{1,2}:[^.;]{0,40}|manikin(?:\sis)?|she\sis|pt)\W{0,3}$/i;
 
 /** What follows an age and sex: a comma and a complaint. */
 export const PATIENT =

@@ -21,7 +21,9 @@ export function systemNear(
   if (systems.length === 1 && spoken.size === 1) return systems[0];
   if (named.size > 1 || spoken.size > 0) return undefined;
   const thing = scene.headings.some((heading) => STITCHING.test(heading)) ? undefined : scaleOfThing(items);
+  if (thing && turnedNext(scene, thing)) return undefined;
   if (thing) return thing === scene.system || scene.system === undefined ? thing : undefined;
+  if (turnedNext(scene, scene.system)) return undefined;
   // "Higher number, narrower needle. French is the other way round.": no needle is sized in French.
   return scene.system === 'needle-gauge' ||
     scene.system === 'french' ||
@@ -30,6 +32,20 @@ export function systemNear(
     ? scene.system
     : undefined;
 }
+
+/** "The number falls as the catheter gets thicker. French goes the other way.": so it was not French. */
+const turnedNext = ({ after }: Scene, system: NumberSide['system'] | undefined): boolean =>
+  after.slice(0, 1).some(
+    ({ items }) =>
+      items.slice(0, 4).some((item) => item.system !== undefined && item.system === system) &&
+      TURNED.test(
+        items
+          .slice(0, 14)
+          .map((item) => item.word)
+          .join(' '),
+      ),
+  );
+const TURNED = /\b(?:other way|opposite|reverse|reversed|contrary|backwards|upside down)\b/;
 
 /** "French works like gauge: the higher the slimmer": said of the first. */
 function likened(items: readonly Item[]): NumberSide['system'] | undefined {

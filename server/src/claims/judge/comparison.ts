@@ -90,6 +90,10 @@ const LENGTH =
 const SAME_LENGTH =
   /\b(?:same|equal|identical|similar|like|equally)[ -](?:length|long)|lengths? (?:being )?(?:equal|the same)|length for length|as long as each other|of one length|(?:equal|same|like|identical) \w+ and length/i;
 
+/** One may hang under pressure and the other not, unless the text says that both do. */
+const PRESSED = /\bpressure[ -](?:bags?|cuffs?|infus\w+)\b|\bhangs? free\b/i;
+const ALIKE = /\b(?:both|each|all|same|equal\w*|identical|either|alike)\b/i;
+
 /** "takes longer" is time, not length. */
 const LASTS =
   /\b(?:takes?|took|needs?|lasts?|wait)s?\s+(?:\w+ )?(?:longer|shorter)\b|\btimes?\b(?:\s+\S+){0,6}?\s+(?:is|are|was|gets)\s+(?:\w+ )?(?:longer|shorter)\b|\b(?:twice|half|times|nearly|almost) as long\b/gi;
@@ -120,6 +124,7 @@ function judged(claim: ComparisonClaim, note: Note): boolean {
   if (claim.axis === 'bore' && wallsDiffer(note.text.slice(claim.span.start, claim.span.end))) return false;
   if (claim.axis !== 'flow') return true;
   const text = note.text.slice(claim.span.start, claim.span.end).replace(LASTS, ' ');
+  if (PRESSED.test(text) && !ALIKE.test(text)) return false;
   return system !== 'usp' && (!LENGTH.test(text) || SAME_LENGTH.test(text));
 }
 

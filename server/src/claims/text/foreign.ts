@@ -21,6 +21,7 @@ function isClinical(note: Note): boolean {
 /** A rule of gauge that names no size, in a passage of another trade or a note that never speaks of the clinic. */
 export function ofOtherGauge(scene: Scene, claim: Claim): boolean {
   if (claim.kind !== 'direction' || claim.system !== 'needle-gauge') return false;
+  if (ofTools(scene)) return true;
   if (!isClinical(scene.note) && !MEASURED.test(scene.passage.text)) return true;
   const needle = NEEDLE.test(scene.passage.text);
   return [scene.passage.text, ...scene.headings].some((text) => {
@@ -28,6 +29,15 @@ export function ofOtherGauge(scene: Scene, claim: Claim): boolean {
     return trade === 'needled' || (trade === 'needleless' && !needle);
   });
 }
+
+/** "A number 30 file is 0.30 mm. There a higher number is thicker.": said of what the sentence before is about. */
+function ofTools({ items, before }: Scene): boolean {
+  if (items.some(({ word, system }) => system === 'needle-gauge' || NEEDLE.test(word))) return false;
+  return [items, ...before.slice(-2).map((sentence) => sentence.items)].some((all) =>
+    all.some(({ word }) => TOOLS.test(word)),
+  );
+}
+const TOOLS = /^(?:files?|reamers?|burs?|drills?|gutta-percha|hegars?|dilators?|blades?|gloves?|screws?)$/;
 
 /** Words of width and flow, or of the number as such: a dial is never read so. */
 const MEASURED =

@@ -136,7 +136,7 @@ const COPULA = /^(?:is|are|was|were|be|been|went|looks?|looked|turns?|turned|goe
 const isHub = ({ word, kind }: Item): boolean =>
   kind === 'size' || HUB.test(word) || /^(?:it|that|this|its|their|whose|colou?rs?|these|they)$/.test(word);
 const HUB =
-  /^(?:hubs?|hubbed|ones?|caps?|wings?|cannula(?:e|s)?|needles?|catheters?|ivs?|butterfl(?:y|ies)|funnels?|connectors?|valve|flange|hypodermics?|foleys?|plastic|end|venflons?|tip)$/;
+  /^(?:hubs?|hubbed|ones?|caps?|wings?|cannula(?:e|s)?|needles?|catheters?|ivs?|butterfl(?:y|ies)|funnels?|connectors?|valve|flange|hypodermics?|foleys?|plastic|end|tip)$/;
 const OF_HUB =
   /^(?:iv|venous|peripheral|plastic|injection|hypodermic|winged|drip|cannula|needle|catheter|urinary|suction|foley|spinal|coded|big|small|large|little|tiny|standard)$/;
 const ALONE =

@@ -5,8 +5,10 @@
 
 import { wordValue } from '../../mentions/words/numbers.ts';
 import { matchesOf } from '../../notes/index.ts';
+import type { Note } from '../../notes/model.ts';
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { remembered } from '../text/remember.ts';
 import { groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 
@@ -15,21 +17,26 @@ const YEARS =
 
 export const byAge: Construction = {
   id: 'by-age',
-  needs: () => [{ holds: ['tube'], like: YEARS }],
+  needs: () => [
+    { holds: ['tube'], like: YEARS },
+    { holds: ['tube'], like: CARRIES },
+  ],
   read(scene) {
-    const own = textOf(scene.items);
-    if (STOPS.test(own)) return [];
+    if (scene.sentence.close === '?') return [];
     const tubes = groups(scene.items).filter((g) => g.sizes[0]!.system === 'tube-id' && g.sizes.length === 1);
     const said = tubes.at(-1);
-    const age = said && ageIn(own);
-    if (!said || age === undefined || age > 16) return [];
+    if (!said) return [];
+    const own = textOf(scene.items.slice(0, clauseEnd(scene.items, said.to))).replace(GIVEN, ' ');
+    if (STOPS.test(own)) return [];
+    const age = ageIn(own) ?? (tubes.length === 1 ? ageBefore(scene, own) : undefined);
+    if (age === undefined || age > 16) return [];
     // One tube for one age: "at six 5.5, at eight 6.0" is a row of them.
     if (
       tubes.length > 1 &&
       new Set(tubes.filter((g) => agedBefore(scene.items, g.from)).map((g) => g.sizes[0]!.value)).size > 1
     )
       return [];
-    const rule = ruleFor(scene, own);
+    const rule = ruleFor(scene, own) ?? ruleOfNote(scene, textOf(scene.items));
     if (!rule) return [];
     // "(6 / 4) + 3.5 = 5.0" after the rule for uncuffed tubes: the sum as written is by another rule.
     const written = SUM.exec(own);
@@ -40,6 +47,73 @@ export const byAge: Construction = {
     return [reading(scene, said.from, right, `${age} ÷ 4 + ${rule} = ${sum}`)];
   },
 };
+
+/** Takes up a child spoken of before. */
+const CARRIES =
+  /^(?:you|you'd|you'll|he|him|she|her|that|that's|so|it|they|them|take|takes|needs?|cuffed|uncuffed)$/;
+
+/** Up to the end of the clause that names the tube: what follows is about another. */
+function clauseEnd(items: readonly Item[], to: number): number {
+  const end = items.findIndex(
+    ({ word }, i) => i > to && /^(?:[,;:.!()]|and|or|with|but|while|to|then)$/.test(word),
+  );
+  return end < 0 ? items.length : end;
+}
+
+/** "if you have a two-year-old": who it is about, not whether it holds. */
+const GIVEN =
+  /\b(?:if|when|whenever|suppose|say) (?:you've got|you've|you have|you get|you are given|you meet|there is|there's|he is|she is|he's|she's|the child is|it's)\b/g;
+
+const LED =
+  /^(?:[a-z]+ : )?(?:so|then|and|cuffed|uncuffed|that|that's|that is|which|you|you'd|you'll|you would|for (?:him|her|them|that)|he|she|they|it|him|her|take|ask|open|want|i'd|we'd)\b/;
+const NOW =
+  /\b(?:take|takes|need|needs|want|wants|give|gives|gets?|is|that's|makes?|end up|you'd|you'll|use|uses|ask|open|comes|have|has|say)\b/;
+
+/** The one age told in the nearest sentence before, when this one takes it up. */
+function ageBefore(scene: Scene, own: string): number | undefined {
+  if (/\b(?:suction|catheters?|french|fr|ch|bougie|bronchoscope)\b/.test(textOf(scene.items)))
+    return undefined;
+  const [tube] = groups(scene.items);
+  if (!tube || !NOW.test(textOf(scene.items.slice(0, tube.from)))) return undefined;
+  if (!LED.test(own) || !NOW.test(own) || own.length > 130) return undefined;
+  const before = [...scene.context.slice(-2), ...scene.before].slice(-3).toReversed();
+  for (const sentence of before) {
+    const text = textOf(sentence.items);
+    const ages = agesIn(text);
+    if (ages.length > 0) return ages.length === 1 && !ROW.test(text) ? ages[0] : undefined;
+  }
+  return undefined;
+}
+
+/** What the note's own rule adds, wherever it stands; for a tube with a cuff half a size less than without. */
+function ruleOfNote({ note, passage }: Scene, own: string): number | undefined {
+  // A choice of a question is read with its key elsewhere.
+  if (/\([a-e]\)|\b[A-E][).] /.test(passage.text)) return undefined;
+  const rules = rulesOf(note);
+  const cuff = cuffOf(own);
+  const plain = new Set(rules.filter(({ cuff: of }) => of !== 'cuffed').map(({ more }) => more));
+  const cuffed = new Set(rules.filter(({ cuff: of }) => of === 'cuffed').map(({ more }) => more));
+  if (cuff === 'cuffed')
+    return cuffed.size === 1
+      ? [...cuffed][0]
+      : cuffed.size === 0 && plain.size === 1 && plain.has(4)
+        ? 3.5
+        : undefined;
+  return plain.size === 1 && (cuff === 'uncuffed' || cuffed.size === 0) ? [...plain][0] : undefined;
+}
+
+const rulesOf = remembered((note: Note) =>
+  note.passages.flatMap(({ text }) =>
+    /\bage\b/i.test(text) && text.length < 1500
+      ? rulesIn(
+          text
+            .toLowerCase()
+            .replace(/(\w)\/(\d)/g, '$1 / $2')
+            .replace(/([,;:.])(?=\s|$)/g, ' $1'),
+        )
+      : [],
+  ),
+);
 
 const SUM = /(?:\/|÷) ?4 ?\)? ?\+ ?([0-9](?:\.[0-9])?)/;
 
@@ -55,7 +129,7 @@ const textOf = (items: readonly Item[]): string =>
 
 /** Another size is spoken of beside the one worked out, or the sum is not followed. */
 const STOPS =
-  /\b(?:smaller|larger|bigger|half a size|size (?:up|down|above|below)|not|never|instead|than|if|or|spare|croup|stridor|preterm|premature|also|ready|either|was|were|had|has|have|too|came|wore|wrong|depth|length|lips?|cm|ages? [0-9]+ to|unless|but|though|however|actually|really|down's)\b|\?/;
+  /\b(?:because|used|took|went|passed|oedema|narrow|smaller|larger|bigger|half a size|size (?:up|down|above|below)|not|never|instead|than|if|or|spare|croup|stridor|preterm|premature|also|ready|either|was|were|had|has|have|too|came|wore|wrong|depth|length|lips?|cm|ages? [0-9]+ to|unless|but|though|however|actually|really|down's)\b|\?/;
 
 /** A sum that comes out at a tube is exact; between two tubes either is taken. */
 const roundingOf = (sum: number): number => (Number.isInteger(sum * 2) ? 0.01 : 0.51);
@@ -104,7 +178,7 @@ const numberOf = (text: string): number | undefined => {
 
 const NUMBER = '([0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)';
 const AGED = new RegExp(
-  `\\b(?:boy|girl|child|patient|one|toddler|kid) (?:of|aged|at) ${NUMBER}\\b(?! (?:kg|months?|weeks?|mm))|\\b${NUMBER}[- ](?:year|yr)s?[- ]olds?\\b|\\bage(?:d)? ${NUMBER}\\b(?! (?:months?|weeks?))|\\bat ${NUMBER}(?: years?\\b| (?=the |an? |he |she |her |his ))|: ${NUMBER} years?(?= ,)`,
+  `\\b(?:boy|girl|child|patient|one|toddler|kid) (?:of|aged|at) ${NUMBER}\\b(?! (?:kg|months?|weeks?|mm))|\\b${NUMBER}[- ](?:year|yr)s?[- ]olds?\\b|\\bage(?:d)? ${NUMBER}\\b(?! (?:months?|weeks?))|\\b${NUMBER} years? old\\b|\\bat ${NUMBER}(?: years?\\b| (?=the |an? |he |she |her |his ))|: ${NUMBER} years?(?= ,)`,
 );
 const EACH_AGED = new RegExp(AGED.source, 'g');
 
@@ -112,12 +186,15 @@ const EACH_AGED = new RegExp(AGED.source, 'g');
 const ROW = new RegExp(`\\bat ${NUMBER} .*\\bat ${NUMBER}\\b`);
 
 function ageIn(text: string): number | undefined {
-  const all = matchesOf(text, EACH_AGED);
-  const [only] = all;
-  return only && all.length === 1 && !ROW.test(text)
-    ? numberOf(only.slice(1).find((part) => part !== undefined)!)
-    : undefined;
+  const all = agesIn(text);
+  return all.length === 1 && !ROW.test(text) ? all[0] : undefined;
 }
+
+/** The ages of a stretch, each as often as it is told. */
+const agesIn = (text: string): readonly number[] =>
+  matchesOf(text, EACH_AGED).flatMap(
+    (match) => numberOf(match.slice(1).find((part) => part !== undefined)!) ?? [],
+  );
 
 function reading(scene: Scene, at: number, right: boolean, sum: string): Reading {
   const claim: FormulaClaim = {
@@ -129,5 +206,5 @@ function reading(scene: Scene, at: number, right: boolean, sum: string): Reading
     formula: right ? 'tube-as-worked-out' : 'tube-worked-out-wrong',
     sum,
   };
-  return { claim, at, from: at, to: at };
+  return { claim, at, from: at, to: at, unconditional: true };
 }

@@ -5,7 +5,7 @@ import { EQUAL, HOLES, idle, LENGTH_AFTER, MEASURE_AFTER, NEVER, phrase } from '
 import { dimensionOf, equate, LENGTHS, longEnough, SHORTEST } from './equate.ts';
 import type { Construction, Reading } from './model.ts';
 import { answered } from './replied.ts';
-import { beyond, crossedLength, second } from './set-apart.ts';
+import { beyond, crossedLength, ofAnother, second } from './set-apart.ts';
 import { inSum } from './sums.ts';
 import {
   aside,
@@ -132,6 +132,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     (passed(items, left) && !bothLengths(left, right) && !between.some((item) => item.word === 'talking')) ||
     second(items, left) ||
     beyond(items, left, between) ||
+    ofAnother(left, between) ||
     inSum(items, left.from) ||
     inSum(items, right.from)
   )

@@ -34,6 +34,7 @@ const MULTIPLY = new Set([
   'multiply',
   'multiplied',
   'multiplying',
+  'timesing',
   'times',
   'triple',
   'tripled',
@@ -245,8 +246,14 @@ const given = (items: readonly Item[], at: number, object: number): boolean =>
     words(items.slice(at + 1, at + 1 + object)),
   );
 
+/** "multiply by three and the French has become millimetres": what turns into the other is worked on. */
+const TURNS =
+  /\b(french|fr|charri\S+|mm|millimet\w+)(?: (?:size|number|figure))? (?:(?:has|have|will have) become|becomes?|turns? into|is now|are now|turned into) (?:the |a )?(?:french|fr|charri|mm|millimet)/;
+
 function actsOnFrench(items: readonly Item[], french: number, size: number, at: number): boolean | undefined {
   const word = items[at]!.word;
+  const turned = TURNS.exec(words(items));
+  if (turned) return /^(?:french|fr|ch)/.test(turned[1]!);
   const trip = FROM_TO.exec(words(items));
   if (trip) return /^(?:french|fr|ch)/.test(trip[1]!);
   if (word === 'times' && /^(?:is|equals|gives?|makes?|gets?|=)$/.test(items[at + 2]?.word ?? '')) {

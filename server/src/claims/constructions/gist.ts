@@ -16,14 +16,14 @@ import { countedAnew, opensTerm } from './equivalence.ts';
 import type { Construction, Reading } from './model.ts';
 import { crossedLength, second } from './set-apart.ts';
 import { slip } from './slips.ts';
-import { inSum } from './sums.ts';
+import { sums, sumsIn } from './sums.ts';
 
 export const gist: Construction = {
   id: 'gist',
   leaning: true,
   needs: () => [{ holds: ['mixed'] }, { holds: ['length'] }, { like: UNIT }, { sizes: 1, like: TAKES_UP }],
   read(scene) {
-    if (scene.sentence.close === '?' || mended(scene)) return [];
+    if (scene.sentence.close === '?' || mended(scene) || sums.read(scene).length > 0) return [];
     const measured = withFigures(scene.items);
     const row = changed(scene, { items: measured.items });
     const own = pairsOf(groups(row.items));
@@ -102,13 +102,21 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const whole = items.slice(left.to + 1, right.from);
   const resumed = resumedAt(whole);
   const between = whole.slice(resumed);
-  if (whole.length > REACH || between.some((item, i) => stops(between, i, item))) return [];
+  if (
+    whole.length > REACH ||
+    between.some((item, i) => stops(between, i, item) && !(twoLengths(left, right) && ALONG.test(item.word)))
+  )
+    return [];
   if (resumed > 0 && !keepsTo(items, left, right, whole.slice(0, resumed))) return [];
   if (passedBy(items, left) || apart(scene, left, right) || !plausible(left, right, items)) return [];
   if (PART_OF.test(textOf(between))) return [];
   if (countedAnew(scene, left, right) || opensTerm(scene, right)) return [];
   if (ownedElsewhere(items, between, left, right)) return [];
-  return speaksFor(items, left, right) ? equate(scene, left, right) : [];
+  const told = speaksFor(items, left, right) ? equate(scene, left, right) : [];
+  // "if you do the sum, you get": no condition.
+  return whole.some(({ word }) => word === 'if')
+    ? told.map((one) => ({ ...one, unconditional: true }))
+    : told;
 }
 
 /** "…, and that is", "…, so it measures", "… and you are looking at something": where the thing is taken up again, behind what is said of it. */
@@ -123,16 +131,30 @@ function resumedAt(between: readonly Item[]): number {
   );
 }
 
+const joinedTwo = (between: readonly Item[], i: number): string =>
+  `${between[i + 1]?.word} ${between[i + 2]?.word}`;
+
 /** What is passed over may bring in no other thing, unless the measure tells by itself whose it is. */
 function keepsTo(items: readonly Item[], left: Group, right: Group, skipped: readonly Item[]): boolean {
-  if (skipped.some(({ word, kind }) => kind === 'size' || CONTRAST.test(word))) return false;
-  const after = items.slice(right.to + 1, right.to + 5);
-  const stuff = after[0]?.word === 'of' && after.some(({ word }) => STUFF.test(word));
-  if (stuff || slip(left, right)) return true;
+  if (
+    skipped.some((item, i) => item.kind === 'size' || (CONTRAST.test(item.word) && stops(skipped, i, item)))
+  )
+    return false;
+  if (ofStuff(items, right) || slip(left, right)) return true;
   return !skipped.some(
     ({ word, deviceNoun }, i) => OWNERS.test(word) || THROUGH.test(word) || (deviceNoun === true && i > 1),
   );
 }
+/** "7 mm of tubing in the vein": the measure says whose it is. */
+const ofStuff = (items: readonly Item[], right: Group): boolean =>
+  items[right.to + 1]?.word === 'of' &&
+  items.slice(right.to + 2, right.to + 5).some(({ word }) => STUFF.test(word));
+
+/** An inch and a millimetre may both be told of a length. */
+const twoLengths = (left: Group, right: Group): boolean =>
+  [left, right].some((g) => kindOf(g) === 'inch') && [left, right].some((g) => kindOf(g) === 'length');
+const ALONG = /^(?:long|length)$/;
+
 const CONTRAST = /^(?:not|never|no|than|unlike|instead|rather|if|unless|without|\w+n't)$/;
 const THROUGH = /^(?:through|into|inside|over|via|onto|past|takes?|fits?|accepts?)$/;
 
@@ -149,6 +171,9 @@ function stops(between: readonly Item[], i: number, { word, magnitude }: Item): 
         between[i + 1]?.word ?? '',
       ) && i < between.length - 1
     );
+  if (word === 'if')
+    return !/^(?:you|we) (?:do|work|want|like|measure|care|ask|reckon|count)$/.test(joinedTwo(between, i));
+  if (word === 'other') return between[i + 1]?.word !== 'words';
   if (word === 'down') return between[i + 1]?.word === 'as';
   if (word === 'or') return i < between.length - 3;
   if (word === '.') return false;
@@ -171,11 +196,14 @@ const STEPPED = /\b(?:steps?|difference|each|every|gap|per)\b[^,]*$/;
 /** Sums, pairs of a cross and lengths along are told elsewhere. */
 const apart = ({ items }: Scene, left: Group, right: Group): boolean =>
   second(items, left) ||
-  [left, right].some((g) => crossedLength(items, g) || inSum(items, g.from)) ||
+  [left, right].some((g) => crossedLength(items, g) || dividedOddly(items, g.from)) ||
   /^(?:long|length|deep|apart|above|below|from the|away|high|tall|proximal|distal|mark|per|every|a (?:day|week)|\/)$/.test(
     items[right.to + 1]?.word ?? '',
   ) ||
   items.some(({ word }) => WIRES.test(word));
+/** "16 / 3.33 = 4.8 mm": by the way around, as some have it. */
+const dividedOddly = (items: readonly Item[], at: number): boolean =>
+  sumsIn(items).some(({ from, to, by }) => from <= at && at <= to && !Number.isInteger(by));
 const WIRES = /^(?:k-wires?|cerclage|kirschner|files?|reamers?|sheaths?|introducers?|guiding)$/;
 
 /** Longest of threads across, mm; what is thicker is its needle's length. */
@@ -226,7 +254,11 @@ function ownedElsewhere(
   left: Group,
   right: Group,
 ): boolean {
-  const said = [...items.slice(Math.max(0, left.from - 4), left.from), ...between, ...tail(items, right)];
+  const said = [
+    ...items.slice(Math.max(0, left.from - 4), left.from),
+    ...between,
+    ...(ofStuff(items, right) ? [] : tail(items, right)),
+  ];
   if (!SIDES.test(textOf(said)) && said.some(({ word }) => OWNERS.test(word))) return true;
   const next = items[right.to + 1];
   if (next && !closes(items, right)) return true;
@@ -386,7 +418,11 @@ function joinedPair(
   const told = length
     ? measured || SETS.test(lead) || slip(left, right)
     : SETS.test(lead) || CONCLUDES.test(` ${lead} `);
-  if (!told || (items[right.to + 1] && !closes(items, right)) || after.some(({ word }) => OWNERS.test(word)))
+  if (
+    !told ||
+    (items[right.to + 1] && !closes(items, right)) ||
+    (!ofStuff(items, right) && after.some(({ word }) => OWNERS.test(word)))
+  )
     return [];
   if (previous.close === '?' && length && right.from > 4) return [];
   const subject = subjectOf(items.slice(0, right.from));

@@ -23,6 +23,7 @@ import { hued } from './hued.ts';
 import { hues } from './hues.ts';
 import { label } from './label.ts';
 import { lasting } from './lasting.ts';
+import { laws } from './laws.ts';
 import { lengths } from './lengths.ts';
 import { limit } from './limit.ts';
 import { members } from './members.ts';
@@ -33,6 +34,7 @@ import { pointUses } from './point-uses.ts';
 import { points } from './points.ts';
 import { property } from './property.ts';
 import { range } from './range.ts';
+import { reckon } from './reckon.ts';
 import { referents } from './referents.ts';
 import { restated } from './restated.ts';
 import { scaleOf } from './scale-of.ts';
@@ -76,11 +78,13 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   tubes,
   byAge,
   byTube,
+  reckon,
   formula,
   scaleOf,
   namedBy,
   lengths,
   unit,
+  laws,
   zeros,
   counted,
   property,

@@ -20,3 +20,13 @@ export const crossedLength = (items: readonly Item[], g: Group) =>
   CROSS.has(items[g.from - 1]?.word ?? '') &&
   items[g.from - 2]?.kind === 'size';
 const CROSS = new Set(['×', '*', 'x', 'by']);
+
+/** "goes over a 0.035 wire, so the line is 2.7 mm across": of another thing than the wire. */
+export const ofAnother = (left: Group, between: readonly Item[]): boolean =>
+  left.sizes[0]!.system === 'wire-inch' &&
+  between.some(
+    ({ word, deviceNoun }, i) =>
+      deviceNoun === true &&
+      !/wires?$/.test(word) &&
+      /^(?:the|this|that|our|your)$/.test(between[i - 1]?.word ?? ''),
+  );

@@ -60,8 +60,14 @@ function suctionRule(scene: Scene, text: string): Reading[] {
   const other = OTHER_FACTOR.exec(text) ?? (french ? HALF.exec(text) : null);
   if ((twice !== null) === (other !== null)) return [];
   const at = itemAt(scene.items, (twice ?? other)!.index);
-  return [reading(scene, twice ? 'suction-by-tube' : 'suction-by-tube-other', at, at)];
+  return [
+    reading(scene, twice && !NEXT_ABOVE.test(text) ? 'suction-by-tube' : 'suction-by-tube-other', at, at),
+  ];
 }
+
+/** "… and take the next catheter above": the rule goes down. */
+const NEXT_ABOVE =
+  /\b(?:the next|one|next) (?:(?:catheter|size|one|number|french|even|suction) ){0,2}(?:above|up|larger|bigger|wider|higher)\b|\bround(?:ed|ing)? (?:it )?up\b/;
 
 /** The two sentences before this one. */
 const earlier = (scene: Scene): string =>
@@ -197,7 +203,7 @@ function ageRule(scene: Scene): Reading[] {
   const more = count(match?.[3]);
   const divides = /^(?:\/|÷|over|divided by)$/.test(match?.[1] ?? '');
   const right = match
-    ? divides && count(match[2]) === 4 && (more === undefined || (more >= 3 && more <= 4.5))
+    ? divides && count(match[2]) === 4 && (more === undefined || (more >= 3 && more <= mostAdded(text)))
     : steps
       ? /^divid/.test(steps[1]!) && count(steps[2]) === 4
       : /quarter/.test(share![1]!);
@@ -208,13 +214,18 @@ function ageRule(scene: Scene): Reading[] {
   return [reading(scene, right ? 'tube-by-age' : 'tube-by-age-other', at, at)];
 }
 
+/** A cuff takes room: nobody adds more than four for a cuffed tube. */
+const mostAdded = (text: string): number =>
+  /(?:^|[^n])\bcuffed\b/.test(text) && !/\buncuffed\b/.test(text) ? 4 : 4.5;
+
 const COUNT = '([0-9]+(?:\\.[0-9]+)?|[a-z]+)';
 const SUM = new RegExp(
   `(?:^|[ :=(])${COUNT} ?(?:/|÷|over|divided by) ?(?:4|four)(?: (?:is|=) (?:[a-z]+ and (?:a|three) (?:half|quarters?)|${COUNT}))?(?: [,;])?(?: and)? (?:\\+|plus|add) (4|four|3\\.5|three and a half)(?: mm)? (?:=|is|makes|gives|equals|comes to|and you have|and the (?:un)?(?:cuffed )?tube is|, that is|,|so|:)(?: (?:so |an? |about |size |you get ))? ?${COUNT}(?![a-z0-9])`,
 );
 
-/** Half a size is rounding; more is a slip. */
+/** Between two tubes half a size is rounding, more is a slip; what comes out at a tube is that tube. */
 const ROUNDING = 0.51;
+const roundingOf = (sum: number): number => (Number.isInteger(sum * 2) ? 0.01 : ROUNDING);
 
 /** "8/4 + 4 = 8". */
 function byAge(scene: Scene): Reading[] {
@@ -227,7 +238,8 @@ function byAge(scene: Scene): Reading[] {
   const [age, part, more, said] = [match[1], match[2], match[3], match[4]].map(numberOf);
   if (age === undefined || more === undefined || said === undefined || age > 16) return [];
   const wrong =
-    Math.abs(age / 4 + more - said) > ROUNDING || (part !== undefined && Math.abs(age / 4 - part) > ROUNDING);
+    Math.abs(age / 4 + more - said) > roundingOf(age / 4 + more) ||
+    (part !== undefined && Math.abs(age / 4 - part) > ROUNDING);
   const at = scene.items.findLastIndex((item) => textOf([item]).replace(/ mm$/, '') === match[4]);
   const last = at < 0 ? scene.items.length - 1 : at;
   return [reading(scene, wrong ? 'tube-by-age-other' : 'tube-by-age', last, last)];
@@ -236,14 +248,15 @@ function byAge(scene: Scene): Reading[] {
 function numberOf(text: string | undefined): number | undefined {
   if (text === undefined) return undefined;
   if (text === 'three and a half') return 3.5;
+  if (text === 'four and a half') return 4.5;
   const value = wordValue(text) ?? Number(text);
   return Number.isNaN(value) ? undefined : value;
 }
 
-const ADDED = '(?:[^+;]{0,40}?)(?:\\+|plus|add) (4\\.5|4|3\\.5|3|four|three(?: and a half)?)';
+const ADDED = '(?:[^+;]{0,40}?)(?:\\+|plus|add) (4\\.5|4|3\\.5|3|(?:four|three)(?: and a half)?)';
 /** "plus four for uncuffed, plus three and a half for cuffed". */
 const NAMED =
-  '(?:\\+|plus|add) (4\\.5|4|3\\.5|3|four|three and a half|three) (?:for|if|with|in) (?:an? |the |it is )?';
+  '(?:\\+|plus|add) (4\\.5|4|3\\.5|3|four and a half|four|three and a half|three) (?:for|if|with|in) (?:an? |the |it is )?';
 const NAMED_UNCUFFED = new RegExp(`${NAMED}uncuffed\\b`);
 const NAMED_CUFFED = new RegExp(`${NAMED}cuffed\\b`);
 const UNCUFFED = new RegExp(`\\buncuffed\\b${ADDED}`);
@@ -256,7 +269,8 @@ function cuffs(scene: Scene, text: string): Reading[] {
   const [un, cuffed] = (named ? [unBefore, before] : [UNCUFFED.exec(text)?.[1], CUFFED.exec(text)?.[1]]).map(
     numberOf,
   );
-  if (!/\bage\b/.test(text) || un === undefined || cuffed === undefined || un >= cuffed) return [];
+  if (!/\b(?:age|formula|rule)\b/.test(text) || un === undefined || cuffed === undefined || un >= cuffed)
+    return [];
   const at = scene.items.findIndex((item) => item.word === 'uncuffed');
   return [reading(scene, 'tube-by-age-other', Math.max(at, 0), Math.max(at, 0))];
 }

@@ -10,7 +10,7 @@ import { NEGATIONS } from '../words/changes.ts';
 import { equate, LENGTHS } from './equate.ts';
 import { readPairs } from './equivalence.ts';
 import type { Construction, Reading } from './model.ts';
-import { beyond, crossedLength, second } from './set-apart.ts';
+import { beyond, crossedLength, ofAnother, second } from './set-apart.ts';
 import { inSum } from './sums.ts';
 
 export const width: Construction = {
@@ -42,6 +42,7 @@ function read(scene: Scene, left: Group, right: Group): Reading[] {
     [left, right].some((g) => crossedLength(items, g))
   )
     return [];
+  if (ofAnother(left, between)) return [];
   if (inSum(items, left.from) || inSum(items, right.from)) return [];
   if (between.some((item, i) => breaks(item) && !(length === right && resumed(between, i)))) return [];
   if (otherThing(between, length === right)) return [];

@@ -1,6 +1,7 @@
 /** Rules of conversion as people write them, and whether each holds. */
 import type { System } from '../../sizes/model.ts';
 import { SPINAL_TIPS } from './spinal.ts';
+import { WORKED } from './worked.ts';
 
 export interface FormulaRow {
   readonly id: string;
@@ -82,18 +83,12 @@ const flow = (id: string, says: string, holds: boolean, rule: string): FormulaRo
 const LENGTH = 'Of two cannulas of one gauge the longer flows slower';
 const WIDTH = 'Of two cannulas of one length the wider flows faster';
 
-/** What a text works out from two sizes, and the rule it goes by. */
-type Sum = readonly [says: string, holds: string];
-const TUBE_SUM: Sum = [
-  'this tube comes out of the rule given',
-  'By the rule as the text gives it the sum is another',
-];
-const SUCTION_SUM: Sum = [
-  'this catheter comes out of twice the tube',
-  'Twice the tube, as the text has it, is less',
-];
 /** A number with the unit of the other scale. */
-const scaled = (id: string, system: System, [says, holds]: Sum): FormulaRow => ({
+const scaled = (
+  id: string,
+  system: System,
+  [says, holds]: readonly [says: string, holds: string],
+): FormulaRow => ({
   id,
   system,
   says,
@@ -102,24 +97,6 @@ const scaled = (id: string, system: System, [says, holds]: Sum): FormulaRow => (
   standard: 'ISO 9626 and the definition of the French',
   sources: ['ISO9626-scope', 'UCUM'],
 });
-const AREA: Sum = [
-  'the cross-sections stand in this ratio',
-  'The cross-section goes with the square of the diameter',
-];
-const FOURTH: Sum = [
-  'by the law the flows stand in this ratio',
-  'By the law of narrow pipes the flow goes with the fourth power of the bore',
-];
-const worked = (id: string, system: System, [says, holds]: Sum, right: boolean): FormulaRow => ({
-  id,
-  system,
-  says,
-  true: right,
-  holds,
-  standard: 'arithmetic',
-  sources: [],
-});
-
 export const FORMULAS: readonly FormulaRow[] = [
   ...SPINAL_TIPS,
   fr('mm-is-french-over-3', 'millimetres are French divided by 3', true),
@@ -379,14 +356,7 @@ export const FORMULAS: readonly FormulaRow[] = [
   { id: 'suction-by-tube', says: 'a suction catheter is at most twice the tube', true: true, ...suction },
   { id: 'suction-by-tube-other', says: 'a suction catheter goes by another rule', true: false, ...suction },
   { id: 'suction-over-tube', says: 'this suction catheter suits this tube', true: false, ...suction },
-  worked('tube-as-worked-out', 'tube-id', TUBE_SUM, true),
-  worked('tube-worked-out-wrong', 'tube-id', TUBE_SUM, false),
-  worked('suction-as-worked-out', 'tube-id', SUCTION_SUM, true),
-  worked('suction-worked-out-wrong', 'tube-id', SUCTION_SUM, false),
-  worked('area-squared', 'french', AREA, true),
-  worked('area-squared-wrong', 'french', AREA, false),
-  worked('flow-to-fourth', 'tube-id', FOURTH, true),
-  worked('flow-to-fourth-wrong', 'tube-id', FOURTH, false),
+  ...WORKED,
   {
     id: 'colour-is-one-gauge',
     system: 'needle-gauge',

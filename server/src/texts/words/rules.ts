@@ -153,4 +153,10 @@ export const RULES: Readonly<Record<string, string>> = {
     'Die metrische Fadenstärke ist der Mindestdurchmesser in Zehntelmillimetern',
   'the metric number is the diameter in another unit':
     'die metrische Fadenstärke ist der Durchmesser in einer anderen Einheit',
+  'a sum that does not come out': 'eine Rechnung, die nicht aufgeht',
+  'The sum as it is written comes to something else': 'Die Rechnung, wie sie dasteht, ergibt etwas anderes',
+  'this size is the next one below or above what comes out':
+    'diese Größe ist die nächste unter oder über dem Ergebnis',
+  'The size lies on the other side of what comes out':
+    'Die Größe liegt auf der anderen Seite des Ergebnisses',
 };

@@ -10,6 +10,7 @@ import { ruleClaim } from './rule-claim.ts';
 import { scaleRule } from './scales.ts';
 import { sheathed } from './sheathed.ts';
 import { sizedBy } from './sized-by.ts';
+import { toldSide } from './told-side.ts';
 
 type Operation = 'times' | 'over';
 
@@ -77,7 +78,8 @@ export const formula: Construction = {
   ],
   leaning: true,
   read(scene) {
-    const sized = [...sheathed(scene), ...sizedBy(scene)].slice(0, 1);
+    const strict = [...sheathed(scene), ...sizedBy(scene)].slice(0, 1);
+    const sized = strict.length > 0 ? strict : toldSide(scene);
     if (sized.length > 0) return sized;
     const rule = ofScale(scene);
     if (rule.length > 0) return rule;

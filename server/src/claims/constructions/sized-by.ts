@@ -25,6 +25,8 @@ export function sizedBy(scene: Scene): Reading[] {
     )
   )
     return [];
+  // "The number on a catheter is its outside and that on a sheath its inside": each has a side of its own.
+  if (/\b(?:number|french|size) (?:on|of) an? (?:\w+ )?(?:catheter|drain|foley)\b/.test(text)) return [];
   const inner = /^inn|^ins|^int/.test(where[1] ?? where[2]!);
   const sheath =
     /\b(?:sheaths?|introducer|introducers)(?:'s)?\b.{0,40}\b(?:french|fr|number|size|sized|label|labelled|labeled|named|described)\b|\b(?:french|number|size|label) (?:of|on) (?:a|the|an|any) (?:\w+ )?(?:sheath|introducer)\b/.test(
@@ -39,7 +41,7 @@ export function sizedBy(scene: Scene): Reading[] {
   const link = /\b(?:is|means|gives|from|by|carry|carries|bears?|names|refers to|describes|tells)\b/.test(
     text,
   );
-  if (!link || sheath === tube || /\b(?:unlike|whereas|while|not|but|than)\b/.test(text)) return [];
+  if (!link || sheath === tube || /\b(?:unlike|whereas|while|not|but|than|written|printed|stamped)\b/.test(text)) return [];
   const id = `${sheath ? 'sheath' : 'tube'}-is-${inner ? 'inner' : 'outer'}`;
   const at = scene.items.findIndex((item) =>
     /^(?:outer|outside|external|inner|inside|internal)$/.test(item.word),

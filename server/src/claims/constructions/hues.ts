@@ -128,7 +128,7 @@ const SCHEME = '(?:colou?r[ -])?(?:codes?|coding|scheme|system|chart|list|key|ta
 const ONE_CODE = new RegExp(
   `\\b(?:(?:one|one and|the same|a single|a common|the one|a shared|identical)(?: and the same)?(?: [a-z]+)? ${SCHEME}\\b` +
     `|colou?rs? (?:of|on|for) .{3,40} (?:are (?:exactly |just )?(?:the same|identical)|match|agree)\\b` +
-    `|colou?rs and .{3,20} colou?rs (?:are (?:exactly |just )?(?:the same|identical)|match|agree)\\b` +
+    `|colou?rs and .{2,20} colou?rs (?:are (?:exactly |just )?(?:the same|identical)|match|agree)\\b` +
     `|colou?rs? (?:carry|carries|transfers?|go|goes|agrees?|match(?:es)?) (?:straight |right )?(?:over|across|between|from|on both|for both)\\b` +
     `|colou?rs? .{0,40}\\b(?:in the same way|means? the same|the same (?:gauge|size|thing|meaning))\\b` +
     `|${SCHEME} (?:of|for|on) .{3,40} is (?:exactly |just )?the same as\\b` +

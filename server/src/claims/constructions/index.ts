@@ -25,6 +25,7 @@ import { label } from './label.ts';
 import { lasting } from './lasting.ts';
 import { laws } from './laws.ts';
 import { lengths } from './lengths.ts';
+import { likened } from './likened.ts';
 import { limit } from './limit.ts';
 import { members } from './members.ts';
 import type { Construction } from './model.ts';
@@ -66,6 +67,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   boxed,
   restated,
   alike,
+  likened,
   colour,
   hues,
   hued,

@@ -41,7 +41,12 @@ export function sizedBy(scene: Scene): Reading[] {
   const link = /\b(?:is|means|gives|from|by|carry|carries|bears?|names|refers to|describes|tells)\b/.test(
     text,
   );
-  if (!link || sheath === tube || /\b(?:unlike|whereas|while|not|but|than|written|printed|stamped)\b/.test(text)) return [];
+  if (
+    !link ||
+    sheath === tube ||
+    /\b(?:unlike|whereas|while|not|but|than|written|printed|stamped)\b/.test(text)
+  )
+    return [];
   const id = `${sheath ? 'sheath' : 'tube'}-is-${inner ? 'inner' : 'outer'}`;
   const at = scene.items.findIndex((item) =>
     /^(?:outer|outside|external|inner|inside|internal)$/.test(item.word),

@@ -14,6 +14,7 @@ import { judge as judgeSettled } from './judge/index.ts';
 import { readLists } from './lists.ts';
 import type { Claim, ComparisonClaim, Operand, Stance, Statement } from './model.ts';
 import { comparesParts } from './parts.ts';
+import type { Answers } from './quiz/answers.ts';
 import { readKeys } from './quiz/index.ts';
 import { stanceOf } from './stance.ts';
 import { readCells } from './tables/cells.ts';
@@ -32,9 +33,8 @@ export { FORMULAS } from './words/formulas.ts';
 export function readStatements(note: Note, mentions: readonly Mention[], context?: Context): Statement[] {
   const whole = readWhole(note, mentions);
   const { reads, scenes } = whole;
-  const counted = whole.answers.labels;
   const read = scenes.flatMap((scene) => readScene(scene, context));
-  const prose = counted.size > 0 ? read.filter(({ claim }) => !ofLabel(claim, counted)) : read;
+  const prose = whole.answers.empty ? read : read.filter(ofOneAnswer(whole.answers));
   const keys = readKeys(note, whole);
   const keyed = spared(keys.readings.map(({ claim, stance }) => judge(claim, stance, note, context)));
   const offered = within(keys.choices);
@@ -55,12 +55,20 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
     .sort((a, b) => a.claim.focus.start - b.claim.focus.start);
 }
 
-/** "3 = 16 Fr; 4 = 10 mm" in a key: the 4 counts the answer and is no size. */
-const ofLabel = (claim: Claim, counted: ReadonlySet<number>): boolean =>
-  claim.kind === 'equivalence' &&
-  [claim.left, claim.right].some(({ mentions }) =>
-    mentions.some(({ source, text }) => counted.has(source.end) && !/\D/.test(text)),
-  );
+/** "3 = 16 Fr; 4 = 10 mm" in a key: the 4 counts the answer and is no size, and the two answers say nothing of one another. */
+function ofOneAnswer(answers: Answers): (statement: Statement) => boolean {
+  const counted = answers.labels;
+  const answerAt = indexIn(answers.bodies);
+  return ({ claim }) => {
+    if (claim.kind !== 'equivalence' && claim.kind !== 'comparison') return true;
+    const sides = [claim.left, claim.right];
+    const places = new Set(sides.map(({ span }) => answerAt(span.start)).filter((at) => at >= 0));
+    const labels = sides.some(({ mentions }) =>
+      mentions.some(({ source, text }) => counted.has(source.end) && !/\D/.test(text)),
+    );
+    return places.size < 2 && !labels;
+  };
+}
 
 /** What the place of a claim settles is settled; then it is judged. */
 const judge = (claim: Claim, stance: Stance, note: Note, context?: Context): Statement =>
@@ -68,6 +76,12 @@ const judge = (claim: Claim, stance: Stance, note: Note, context?: Context): Sta
 
 /** Does an offset lie in one of these spans? */
 function within(spans: readonly Span[]): (at: number) => boolean {
+  const place = indexIn(spans);
+  return (at) => place(at) >= 0;
+}
+
+/** In which of these spans, sorted, an offset lies; −1 in none. */
+function indexIn(spans: readonly Span[]): (at: number) => number {
   const sorted = [...spans].sort((a, b) => a.start - b.start);
   return (at) => {
     let low = 0;
@@ -78,7 +92,7 @@ function within(spans: readonly Span[]): (at: number) => boolean {
       else high = middle;
     }
     const span = sorted[low - 1];
-    return span !== undefined && at < span.end;
+    return span !== undefined && at < span.end ? low - 1 : -1;
   };
 }
 

@@ -5,7 +5,7 @@ import type { Construction } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 
 const NUMBER =
-  '(?:a third|one third|one-third|1/3|a tenth|one tenth|(?:a|one) (?:hundredth|thousandth)|a quarter|a fifth|a half|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
+  '(?:a third|one third|one-third|1/3|a tenth|one tenth|(?:a|one) (?:hundredth|thousandth)|(?:a|one) quarter|(?:a|one) fifth|(?:a|one) half|half|[0-9]+(?:\\.[0-9]+)?|an?|one|two|three|four|five|six|ten)';
 const IS = '(?:is|are|equals|equal|makes?|=|means|measures|comes? to|represents|corresponds to)';
 const MM = '(?:mm|millimet(?:re|er)s?)';
 const FR = '(?:french|fr|charri[eè]re)';
@@ -28,8 +28,11 @@ const WORDS: ReadonlyMap<string, number> = new Map([
   ['a tenth', 0.1],
   ['one tenth', 0.1],
   ['a quarter', 0.25],
+  ['one quarter', 0.25],
   ['a fifth', 0.2],
+  ['one fifth', 0.2],
   ['half', 0.5],
+  ['one half', 0.5],
   ['a half', 0.5],
   ['a', 1],
   ['an', 1],

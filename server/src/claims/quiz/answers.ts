@@ -63,6 +63,14 @@ export class Answers {
     );
   }
 
+  /** Where each entry stands in the source, in order. */
+  get bodies(): readonly Span[] {
+    const spans = this.#groups.flatMap(({ entries }) =>
+      [...entries.values()].flatMap(({ body }) => (body ? [sourceSpan(body.read.passage, body.span)] : [])),
+    );
+    return spans.sort((a, b) => a.start - b.start);
+  }
+
   /** Does some key call its statements true or false? */
   get judges(): boolean {
     return this.#groups.some(({ entries }) =>

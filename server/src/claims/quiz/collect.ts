@@ -31,7 +31,7 @@ export function quizzes(note: Note, reads: readonly Read[]): Quiz[] {
       const quiz = quizAt(note, reads, read, bounds, found.length + 1);
       if (quiz) found.push(quiz);
     }
-  found.push(...tableQuizzes(note, reads));
+  found.push(...tableQuizzes(note, reads), ...cellQuizzes(note, reads));
   return found;
 }
 
@@ -55,6 +55,22 @@ function tableQuizzes(note: Note, reads: readonly Read[]): Quiz[] {
       return [{ question: piece(question, 0, end), number, options, end, last: question.passage.index }];
     });
   });
+}
+
+/** "| 1 | Larger bore: A 18 G, B 22 G |": a row opens with its number, and a cell of it offers lettered choices. */
+function cellQuizzes(note: Note, reads: readonly Read[]): Quiz[] {
+  return note.tables.flatMap(({ rows }) =>
+    rows.slice(1).flatMap((row) => {
+      const [label, asked] = row.map((index) => reads[index]);
+      const number = labelNumber(`${label?.passage.text.trim() ?? ''}. `);
+      if (!asked || number === undefined) return [];
+      const whole = { start: 0, end: asked.passage.text.length };
+      const end = stemEnd(asked, whole);
+      const options = end < whole.end ? inline(asked, { start: end, end: whole.end }) : undefined;
+      if (!options) return [];
+      return [{ question: piece(asked, 0, end), number, options, end: whole.end, last: asked.passage.index }];
+    }),
+  );
 }
 
 /** Lines that each open with a number are questions of their own; else the passage is one. */
@@ -155,7 +171,7 @@ function stemOf(read: Read, bounds: Span, asking: Sentence | undefined): number 
 /** Without a question mark the stem ends where the first lettered choice begins. */
 function stemEnd(read: Read, { start, end }: Span): number {
   const text = read.passage.text.slice(start, end);
-  const first = /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+|\n(?=A,? \S)|:(?=\s+A,? \S)/.exec(text);
+  const first = /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+|\n(?=A,? \S)|:(?=\s+A,? \S)|\s(?=[☐○◯□])/u.exec(text);
   return first && first.index > 0 ? start + first.index : end;
 }
 
@@ -212,7 +228,19 @@ const asks = (sentence: Sentence): boolean =>
 /** "Which is thinnest? A) 18 G B) 20 G C) 22 G" in one passage. */
 function inline(read: Read, within: Span): Piece[] | undefined {
   const pieces = letteredPieces(read, within);
-  return pieces.length >= 2 ? pieces : undefined;
+  return pieces.length >= 2 ? pieces : boxedPieces(read, within);
+}
+
+const EMPTY_BOX = /[☐○◯□]\s*(?=\S)/gu;
+
+/** "nylon is ☐ natural ☐ synthetic": a box in front of each. */
+function boxedPieces(read: Read, { start, end }: Span): Piece[] | undefined {
+  const text = read.passage.text.slice(start, end);
+  const boxes = text.includes('\n') ? [] : matchesOf(text, EMPTY_BOX);
+  if (boxes.length < 2) return undefined;
+  return boxes.map((box, i) =>
+    piece(read, start + box.index + box[0].length, start + (boxes[i + 1]?.index ?? text.length)),
+  );
 }
 
 /** Lettered lines in the passages that follow, until something else comes. */

@@ -8,6 +8,7 @@ import { crossed } from './crosses.ts';
 import { type Desk, deskOf, type KeyReading, spanOf } from './desk.ts';
 import { type Keyed, keyed } from './key.ts';
 import { loosely } from './loose/index.ts';
+import { numbersIn } from './loose/said.ts';
 import { matched } from './matching.ts';
 import { type Pair, pairs, replySpan } from './pairs.ts';
 import { type Piece, piece } from './piece.ts';
@@ -56,7 +57,9 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
 /** What the grammar reads; else what the words of the question ask for, wherever they stand. */
 function readPair(pair: Pair, desk: Desk): KeyReading[] {
   const { question, reply, marked } = pair;
-  const read = readReply(pair, desk);
+  const bare = marked && figureAlone(reply) ? loosely(question, reply, [], replySpan(pair), desk) : [];
+  if (bare.length > 0) return bare;
+  const read = readReply(wholly(pair) ? { ...pair, marked: true } : pair, desk);
   if (read.length > 0 || (!marked && reply.items.length > LONGEST_UNMARKED)) return read;
   const focus = replySpan(pair);
   const found = loosely(question, reply, [], focus, desk);
@@ -73,6 +76,17 @@ function withLead({ read, span, items }: Piece): Piece | undefined {
     ? piece(read, lead.start, span.end)
     : undefined;
 }
+/** "18": what it was taken for on its way says less than what was asked. */
+const figureAlone = (reply: Piece): boolean => numbersIn(reply).length === 1 && reply.items.length <= 3;
+
+/** A paragraph of its own that is short, below a paragraph that asks and no more. */
+const wholly = ({ question, reply }: Pair): boolean =>
+  question.read !== reply.read &&
+  reply.items.length <= LONGEST_UNMARKED &&
+  reply.read.sentences.length === 1 &&
+  question.read.sentences.length === 1 &&
+  question.read.passage.list?.list === reply.read.passage.list?.list;
+
 /** What only its place makes an answer is short. */
 const LONGEST_UNMARKED = 6;
 

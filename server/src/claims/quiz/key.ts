@@ -3,7 +3,9 @@ import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import { type Answers, answerCell } from './answers.ts';
 import type { Quiz } from './collect.ts';
+import { placeSaid } from './loose/said.ts';
 import { type Piece, piece, placeOf } from './piece.ts';
+import { pointed } from './pointed.ts';
 
 export interface Keyed {
   readonly quiz: Quiz;
@@ -27,7 +29,11 @@ export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[]
     const ticks = severalTicked(quiz);
     if (ticks.length > 1) return ticks;
     const hit =
-      marked(quiz) ?? keyCell(note, reads, quiz) ?? keyLine(reads, quiz, limit) ?? tabled(answers, quiz);
+      marked(quiz) ??
+      keyCell(note, reads, quiz) ??
+      keyLine(reads, quiz, limit) ??
+      tabled(answers, quiz) ??
+      pointed(reads, quiz);
     return hit ? several(hit) : [];
   });
 }
@@ -236,7 +242,9 @@ function tabled(answers: Answers, quiz: Quiz): Keyed | undefined {
   if (!entry || quiz.question.read.passage.index > entry.at.read.passage.index) return undefined;
   const place =
     /^[1-6]$/.test(entry.answer) && numbered(quiz) ? Number(entry.answer) - 1 : placeOf(entry.answer);
-  const chosen = quiz.options[place] ?? sameWords(quiz, entry.answer);
+  const { options } = quiz;
+  const chosen =
+    options[place] ?? sameWords(quiz, entry.answer) ?? options[placeSaid(entry.at, options.length)];
   return chosen ? { quiz, chosen, at: entry.at } : undefined;
 }
 

@@ -15,6 +15,7 @@ import { bodiesIn } from './entries.ts';
 import { bracketed, gapIn } from './gap.ts';
 import { askedOn, linesOf } from './lines.ts';
 import { LETTERS_FROM, type Piece, piece } from './piece.ts';
+import { truthful } from './truthful.ts';
 
 export interface Pair {
   readonly question: Piece;
@@ -35,7 +36,12 @@ export const replySpan = ({ reply, confirmed }: Pair): Span => {
 export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
   return desk.reads.flatMap((read) => {
     if (read.passage.cell || read.passage.kind === 'alt') return [];
-    const found = [...prompted(desk, read, offered), ...tailed(read), ...spoken(desk, read, offered)];
+    const found = [
+      ...prompted(desk, read, offered),
+      ...tailed(read),
+      ...spoken(desk, read, offered),
+      ...truthful(desk, read),
+    ];
     return [...new Map(found.reverse().map((pair) => [placeOfReply(pair), pair])).values()].reverse();
   });
 }
@@ -43,7 +49,7 @@ export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
 const placeOfReply = ({ reply }: Pair): string => `${reply.read.passage.index} ${reply.span.start}`;
 
 const ANSWER_LABEL =
-  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|definition|response|reply|solution|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=]|[–—-](?!\d)|is\b|→)\s*/i;
+  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|turn over|over(?:leaf)?|reverse|correct(?=\s*:)|right(?=\s*:)|definition|response|reply|solution|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=]|[–—-](?!\d)|is\b|→)\s*/i;
 const ARROW = /^\s*(?:→|⇒|➜|►|▸|▶|=>|->|—>|»|>)\s*/;
 const SPEAKER = /^\s*["“]?(\p{Lu}[\p{L}.'’ -]{0,24}?)\s*:\s+/u;
 /** "[02:04] Dana: …": when it was said. */
@@ -172,12 +178,23 @@ const told = (text: string, from: number, cut: number, to: number): boolean =>
   /^\W*(?:\d{1,2}[.)]\s+)?\d[\d.-]*\s?(?:G|Fr|Ch|mm)?\s*$/.test(text.slice(from, cut)) &&
   /[.;]\s+[A-Z]/.test(text.slice(cut, to));
 
+/** "Wider wire: 0.018 or 0.035 in [the 0.018]": what asks, and in brackets behind it what answers. */
+function bracketTail(text: string): RegExpExecArray | null {
+  const tail = BRACKET_TAIL.exec(text);
+  return tail && CHOOSES.test(text.slice(0, tail.index)) && !EARNS.test(tail[0]) ? tail : null;
+}
+const BRACKET_TAIL = /\s[[(](?=[^[\]()]{1,40}[\])]\W*$)/;
+const CHOOSES = /[?=]\s*$|^\W*(?:q ?\d{1,2}\W*)?[a-z]+(?:er|est)(?: [a-z]+){0,2}: [^.]{3,60}(?:\bor\b|\/|,)/i;
+/** "(1 mark)", "(see page 4)", "(3 choices)": no answer. */
+const EARNS =
+  /\b(?:marks?|points?|pts?|page|see|hint|choices?|options?|slide|card|minutes?|each|p\.|or)\b|\//i;
+
 /** "Widest (14 G, 16 G, 20 G) → 14 G", "Smallest bore: 14 G / 16 G / 20 G, answer: 20 G": all on one line. */
 function tailed(read: Read): Pair[] {
   return linesOf(read).flatMap((line) => {
     if (line.end - line.start > LONGEST_LINE) return [];
     const text = read.passage.text.slice(line.start, line.end);
-    const tail = TAIL.exec(text);
+    const tail = TAIL.exec(text) ?? bracketTail(text);
     if (!tail || tail.index === 0 || GIVEN.test(text) || mended(text, tail.index)) return [];
     const cut = line.start + tail.index;
     const start = cut + tail[0].length;

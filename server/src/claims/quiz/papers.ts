@@ -2,6 +2,7 @@
  * Papers and their keys known by their labels alone: questions counted V1, V2, V3, and further down lines counted the same way
  * that ask nothing; or as many answers in a row as there are questions.
  */
+import { matchesOf } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Read } from '../text/scenes.ts';
@@ -162,7 +163,7 @@ function suits(question: Piece, answer: Piece): boolean | undefined {
 }
 
 const ANNOUNCED =
-  /^\W*(?:(?:the|model|right|correct|all) )?(?:answers?|key|solutions)\b(?![^:]{0,40}\d)[^:.\n]{0,40}[:.]\s+(?=\S)/i;
+  /^\W*(?:(?:the|model|right|correct|all) )?(?:answers?|key|solutions)\b(?![^:]{0,40}\d)[^:.\n]{0,40}[:.][\s*_]+(?=\S)/i;
 
 /** "Answers in order: pink / 6 mm / the 14": as many as the nearest paper above has questions. */
 function inOrder(read: Read, papers: readonly Run[]): Answered[][] {
@@ -171,7 +172,7 @@ function inOrder(read: Read, papers: readonly Run[]): Answered[][] {
   const lead = ANNOUNCED.exec(passage.text);
   if (!lead || /\?/.test(passage.text)) return [];
   const paper = papers.findLast((one) => one.at(-1)!.body.read.passage.index < passage.index);
-  const parts = paper ? partsOf(read, lead[0].length) : [];
+  const parts = paper ? partsOf(read, lead[0].length, paper) : [];
   if (!paper || parts.length !== paper.length || parts.some(({ items }) => items.length === 0)) return [];
   if (
     parts.some(
@@ -183,11 +184,28 @@ function inOrder(read: Read, papers: readonly Run[]): Answered[][] {
   return [parts.map((body, i) => ({ label: paper[i]!.label, body }))];
 }
 
+/** "1 pink, 2 on the outer curve, 3 16 Fr": each number stands where an answer ends. */
+function countedParts(text: string, from: number, paper: Run): Span[] | undefined {
+  const starts: { at: number; body: number }[] = [];
+  for (const { label } of paper) {
+    const after = starts.at(-1)?.body ?? from;
+    const found = matchesOf(text.slice(after), COUNT).find((match) => Number(match[2]) === label);
+    if (!found) return undefined;
+    const at = after + found.index + found[1]!.length;
+    if (starts.length === 0 && at > from + 2) return undefined;
+    starts.push({ at, body: at + found[0].length - found[1]!.length });
+  }
+  return starts.map(({ body }, i) => ({ start: body, end: starts[i + 1]?.at ?? text.length }));
+}
+const COUNT = /(^[\s*_(]*|[,;.|/·][\s*_(]*)(\d{1,2})[\s*_).:=–—-]+(?=\S)/g;
+
 const CUTS = [/\s*[;|·]\s*/g, /\s+\/\s+/g, /\s*,\s+(?:and )?/g] as const;
 
-/** Cut at the mark that cuts it at all. */
-function partsOf(read: Read, from: number): Piece[] {
+/** Cut where the numbers of the questions stand one after the other; else at the mark that cuts it at all. */
+function partsOf(read: Read, from: number, paper: Run): Piece[] {
   const text = read.passage.text.replace(/[.)*_\s]+$/, '');
+  const counted = countedParts(text, from, paper);
+  if (counted) return counted.map(({ start, end }) => piece(read, start, end));
   for (const cut of CUTS) {
     const found = [...text.slice(from).matchAll(cut)];
     if (found.length === 0) continue;

@@ -69,10 +69,9 @@ function gap(pair: Pair, desk: Desk): KeyReading[] | undefined {
   if (!items) return undefined;
   if (!scene || (!pair.marked && pair.reply.items.length > 5)) return [];
   // Whether a writing exists is read from one passage, never from two put together.
-  return asserted(
-    readAs(scene, items).filter((claim) => claim.kind !== 'existence'),
-    pair,
-  );
+  const told = readAs(scene, items).filter((claim) => claim.kind !== 'existence');
+  // "1 Fr is half a millimetre": the rule, not one size and its width.
+  return asserted([...told.filter(({ kind }) => kind === 'formula'), ...told], pair);
 }
 
 /** "Is a 16 G wider or narrower than a 20 G? Wider.", "is (wider / narrower) than": the word chosen takes the place of both. */

@@ -9,7 +9,7 @@ import { choiceOperand, negated } from '../choice.ts';
 import { compare, limited, sizesOf, spanOf } from '../desk.ts';
 import type { Piece } from '../piece.ts';
 import type { Told } from './index.ts';
-import { numbersIn, operandAt, placeSaid, sizesSaid } from './said.ts';
+import { figuresIn, numbersIn, operandAt, placeSaid, sizesSaid } from './said.ts';
 
 /** Asked under a condition or about another thing: which is the extreme does not answer it. */
 const OTHERWISE =
@@ -89,7 +89,7 @@ function hued(question: Piece): Operand[] {
 function chosen(head: Piece, choices: readonly Operand[], options: readonly Piece[]): number {
   const [size, ...more] = sizesSaid(head);
   if (size) return more.length > 0 ? -1 : choices.findIndex((choice) => keyOf(choice) === keyOf(size));
-  const numbers = numbersIn(head).map(({ value }) => value);
+  const numbers = figuresIn(head, choices[0]!.sizes[0]!.system).map(({ value }) => value);
   const placed = placeSaid(head, choices.length);
   if (placed >= 0) return placed;
   if (numbers.length === 1) return choices.findIndex(({ sizes }) => sizes[0]!.value === numbers[0]);

@@ -11,7 +11,7 @@ import { extreme } from './choices.ts';
 import { directed, measuredBy, operated } from './rules.ts';
 import { headOf, wavers } from './said.ts';
 import { agreedTo, hue, materialChosen } from './things.ts';
-import { beyond, converted } from './values.ts';
+import { beyond, converted, same } from './values.ts';
 
 /** A question and what was said to it. */
 export interface Told {
@@ -39,6 +39,7 @@ const READERS: readonly Reader[] = [
   hue,
   converted,
   beyond,
+  same,
   operated,
   measuredBy,
   directed,

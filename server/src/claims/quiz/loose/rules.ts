@@ -65,14 +65,18 @@ const OUTER = /\b(?:outer|outside|external|externally|od)\b/;
 
 /** "The number on a tracheal tube: inside or outside?" "Outside." */
 export function measuredBy(told: Told): FormulaClaim[] | undefined {
-  const { question, head } = told;
-  const text = textOf(question.items);
-  const said = textOf(head.items);
+  const { question, head, options } = told;
+  const asked = textOf(question.items);
+  const answer = textOf(head.items);
+  // "Which of these is named for its inside?" "The 16 Fr catheter.": the choice is what is measured.
+  const turned = options.length > 1 && INNER.test(asked) !== OUTER.test(asked) && !SIDES.test(answer);
+  const [text, said] = turned ? [`${answer} number`, asked] : [asked, answer];
   const inner = INNER.test(said);
   if (inner === OUTER.test(said) || negated(question) || !MEASURED.test(text) || UNLIKE.test(text))
     return undefined;
-  const tube = TRACHEAL.test(text) || sizesOf(question).some(({ sizes }) => sizes[0]!.system === 'tube-id');
-  const french = /\b(?:french|fr|charri[eè]re)\b/.test(text) || frenchNamed(question.items);
+  const thing = turned ? head : question;
+  const tube = TRACHEAL.test(text) || systemNamed(thing.items, 'tube-id');
+  const french = /\b(?:french|fr|charri[eè]re|foley)\b/.test(text) || systemNamed(thing.items, 'french');
   if (tube === french || /\bsheath|introducer|guid/.test(text)) return undefined;
   if (tube) return [rule(told, 'tube-id', inner ? 'tube-is-inner' : 'tube-is-outer')];
   return inner ? [rule(told, 'french', 'french-is-inner')] : [];
@@ -83,8 +87,9 @@ const UNLIKE =
   /\b(?:double|lumens?|edge|curve|cutting|larger|smaller|wider|than|why|how much|how many|how wide)\b/;
 const TRACHEAL =
   /\b(?:tracheal|endotracheal|ett|airway|intubat\w*|warmblood|horse|tracheostomy)\b.*\btubes?\b|\btubes?\b.*\b(?:tracheal|trachea|endotracheal|warmblood|intubat\w*)\b|\bett\b/;
-const frenchNamed = (items: readonly Item[]): boolean =>
-  items.some(({ mention }) => mention?.sizes[0]?.system === 'french');
+const SIDES = /\b(?:inner|inside|internal|outer|outside|external)\b/;
+const systemNamed = (items: readonly Item[], system: string): boolean =>
+  items.some(({ mention }) => mention?.sizes[0]?.system === system);
 
 /** "Gauge number up: what does the bore do?" "Grows." */
 export function directed(told: Told): DirectionClaim[] | undefined {

@@ -58,8 +58,27 @@ const bare = ({ mention }: Item): boolean =>
 export const sizesSaid = (said: Piece): Operand[] =>
   sizesOf({ ...said, items: said.items.filter((item) => item.kind !== 'size' || !bare(item)) });
 
+export interface Figure {
+  readonly item: Item;
+  readonly value: number;
+}
+
+/** "4-0", "2/0", "000": a thread where threads are asked about. */
+export function threadsIn({ items }: Piece): Figure[] {
+  return items.flatMap((item) => {
+    const zeros =
+      /^(\d{1,2})[-/]0$/.exec(item.word)?.[1] ?? (/^0{2,8}$/.test(item.word) ? item.word.length : undefined);
+    if (zeros !== undefined) return [{ item, value: 1 - Number(zeros) }];
+    return item.kind !== 'punctuation' && /^\d$/.test(item.word) ? [{ item, value: Number(item.word) }] : [];
+  });
+}
+
+/** Figures of a scale that say no system of their own. */
+export const figuresIn = (said: Piece, system: System): Figure[] =>
+  system === 'usp' ? threadsIn(said) : numbersIn(said);
+
 /** Numbers that name no size by themselves: "the 18", "eight". */
-export function numbersIn({ items }: Piece): { readonly item: Item; readonly value: number }[] {
+export function numbersIn({ items }: Piece): Figure[] {
   return items.flatMap((item, i) => {
     if (item.kind === 'punctuation' || (item.kind === 'size' && !bare(item))) return [];
     const value = /^\d{1,3}(?:[.,]\d{1,3})?$/.test(item.word)

@@ -1,4 +1,5 @@
 /** Questions about colours, materials and statements: the colour of a size, the thread with a property, yes or no. */
+import { compound } from '../../compound.ts';
 import type { Claim, ColourClaim, PropertyClaim, Stance } from '../../model.ts';
 import type { Item } from '../../text/items.ts';
 import { textOf } from '../../text/joined.ts';
@@ -133,6 +134,7 @@ export function agreedTo({
   const scene = sceneOf(desk, question);
   if (!scene) return [];
   const claim = statement ? onlyOne(readAs(scene, statement)) : isSo(question, focus);
+  if (claim && statement && no && compound(statement, claim.kind)) return [];
   if (!claim) return statement ? [] : undefined;
   const moved = { ...claim, focus, span: spanOf(question), construction: 'answer-key' } as Claim;
   return [{ claim: moved, stance: yes ? 'asserted' : 'denied' }];
@@ -140,9 +142,8 @@ export function agreedTo({
 
 /** One claim only: who denies a sentence of two denies either. */
 function onlyOne(claims: readonly Claim[]): Claim | undefined {
-  const fitting = claims.filter(({ kind }) => KINDS.has(kind));
-  const kinds = new Set(claims.map(({ kind, focus }) => `${kind} ${focus.start}`));
-  return kinds.size === 1 ? fitting[0] : undefined;
+  const kinds = new Set(claims.map(({ kind }) => kind));
+  return kinds.size === 1 && KINDS.has(claims[0]!.kind) ? claims[0] : undefined;
 }
 
 /** The statement between "True or false" and the end, where a question has one. */

@@ -7,7 +7,7 @@ import { decidable, measuredWords } from '../../text/magnitudes.ts';
 import { negated } from '../choice.ts';
 import { compare, sizesOf, spanOf } from '../desk.ts';
 import type { Told } from './index.ts';
-import { numbersIn, operandAt, sizesSaid } from './said.ts';
+import { figuresIn, numbersIn, operandAt, sizesSaid } from './said.ts';
 
 const UNITS: readonly (readonly [RegExp, System])[] = [
   [/\b(?:mm|mils|millimet(?:re|er)s?)\b/, 'millimetre'],
@@ -102,10 +102,26 @@ export function beyond({ question, head, focus }: Told): ComparisonClaim[] | und
   return [compare(own, base, word, focus, spanOf(question))];
 }
 
+/** "Name the USP size that is the same as 1-0." "1." */
+export function same({ question, head, focus }: Told): ComparisonClaim[] | undefined {
+  const text = textOf(question.items);
+  const [given, ...more] = sizesOf(question);
+  const size = given && (sizesSaid(head)[0] ?? bareLike(head, given));
+  const others = sizesSaid(head).slice(1);
+  if (!given || !size || more.length > 0 || others.length > 0) return undefined;
+  if (!SAME.test(text) || /\b(?:not|nearly|almost|than|colou?r)\b/.test(text)) return undefined;
+  if (given.sizes[0]!.system !== size.sizes[0]!.system) return undefined;
+  if (given.sizes[0]!.value === size.sizes[0]!.value) return [];
+  const claim = compare(given, size, { axis: 'outer', sign: 1 }, focus, spanOf(question));
+  return [{ ...claim, relation: 'same' }];
+}
+const SAME =
+  /\b(?:same (?:size |thread |thickness )?as|equal to|equals|another (?:name|way|writing)|other name|also (?:written|called)|equivalent|modern way|written (?:today|now)|identical)\b/;
+
 function bareLike(head: Told['head'], base: Operand): Operand | undefined {
-  const [number, ...more] = numbersIn(head);
   const { system } = base.sizes[0]!;
-  return number && more.length === 0 && system !== 'usp' && plain(head.items, number.item)
+  const [number, ...more] = figuresIn(head, system);
+  return number && more.length === 0 && plain(head.items, number.item)
     ? operandAt(head, number.item, system, number.value)
     : undefined;
 }

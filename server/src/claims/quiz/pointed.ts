@@ -1,0 +1,73 @@
+/**
+ * Which choice a remark below or behind the choices points at, however it says so: "4-C", "Q3: c", "the mark goes to A", "tick
+ * the first box". Asked when no line that announces an answer was found.
+ */
+import type { Read } from '../text/scenes.ts';
+import type { Quiz } from './collect.ts';
+import type { Keyed } from './key.ts';
+import { placeSaid } from './loose/said.ts';
+import { type Piece, piece, placeOf } from './piece.ts';
+
+/** Longest remark, in characters. */
+const LONGEST = 120;
+
+/** "Q3: c", "4-C", "Item 9 = (b)". */
+const COUNTED =
+  /^\W*(?:(?:q(?:uestion)?|item|no\.?|number|a(?:nswer)?)\s*)?(\d{1,2})\s*[-–—:.)=→]+\s*\(?([A-Fa-f]|i{1,3}|iv)\)?(?=\W|$)/i;
+
+/** A letter behind a word for what is right. A small letter must be set off; a capital at the head of words is an article. */
+const CREDITED =
+  /\b(?:marks?|marking|points?|credit|tick(?:ed)?|answers?|right|correct(?:ly)?|key|keyed|solution|best|circled?|ringed?|ring|accept(?:ed)?|choose|wanted|looking for|goes to|it's|it is)\b[^?!\n]{0,30}?[\s(“"'*:](?:option |letter |choice |box |answer )?([A-F]|[a-f](?=["”')]|\s*$|\.\s*$))(?=["”')*]*(?:[.,;:=–—-]|\s*$|\s+(?:is|as|because|since|=|[–—-])))/i;
+
+/** Somebody's wrong choice, a condition, several. */
+const OTHERWISE =
+  /\b(?:not|never|wrong|false|except|unless|many|most|some|students?|candidates?|common|often|mistake|distractors?|if|or|and|tempting|trap|lose|loses|no marks?|nor)\b|[?]|n['’]t\b/i;
+const PLACED = /\b(?:tick|ring|circle|mark|answer|key|right|correct|solution|choose|box|option|choice)\b/i;
+
+/** In the passages right below the last choice, or in the sentences behind it. */
+export function pointed(reads: readonly Read[], quiz: Quiz): Keyed | undefined {
+  const last = quiz.options.at(-1)!;
+  const tail = behind(last);
+  const below = reads[quiz.last + 1];
+  const after = reads[quiz.last + 2];
+  const near = [tail, below && whole(below), below && short(below) ? after && whole(after) : undefined];
+  for (const remark of near) {
+    const hit = remark && choiceIn(remark, quiz);
+    if (hit) return hit;
+  }
+  return undefined;
+}
+
+const short = ({ passage }: Read): boolean => passage.text.length <= LONGEST;
+const whole = (read: Read): Piece | undefined =>
+  read.passage.kind === 'heading' || read.passage.cell || !short(read)
+    ? undefined
+    : piece(read, 0, read.passage.text.length);
+
+/** The sentences behind the last choice on its lines. */
+function behind({ read, span }: Piece): Piece | undefined {
+  const text = read.passage.text.slice(span.start);
+  const stop = /[.;]\s+(?=\S)|\n/.exec(text);
+  const from = stop ? span.start + stop.index + stop[0].length : -1;
+  const end = read.passage.text.length;
+  return from > 0 && end - from <= LONGEST && end > from ? piece(read, from, end) : undefined;
+}
+
+function choiceIn(remark: Piece, quiz: Quiz): Keyed | undefined {
+  const { read, span } = remark;
+  const text = read.passage.text.slice(span.start, span.end);
+  const counted = COUNTED.exec(text);
+  const credited = counted ? null : CREDITED.exec(text);
+  const letter = counted ? (Number(counted[1]) === quiz.number ? counted[2] : undefined) : credited?.[1];
+  if (OTHERWISE.test(text)) return undefined;
+  const place = letter
+    ? placeOf(letter)
+    : !counted && PLACED.test(text)
+      ? placeSaid(remark, quiz.options.length)
+      : -1;
+  const chosen = quiz.options[place];
+  if (!chosen) return undefined;
+  const match = counted ?? credited;
+  const at = match ? span.start + match.index + match[0].lastIndexOf(letter!) : span.start;
+  return { quiz, chosen, at: letter ? piece(read, at, at + letter.length) : remark };
+}

@@ -1,0 +1,28 @@
+/** Statements that say "True or false?" themselves, with the verdict on the next line or in the next paragraph. */
+
+import type { Read } from '../text/scenes.ts';
+import { asksTruth } from '../text/truth-keys.ts';
+import type { Desk } from './desk.ts';
+import { linesOf } from './lines.ts';
+import { type Pair, questionIn, replyIn } from './pairs.ts';
+
+const LONGEST = 300;
+const VERDICT =
+  /^[\s>*_("“'-]*(?:(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)–—-]?|answer is|it is|that is)\s*)?(?:true|false|t|f|right|wrong|correct|incorrect|yes|no)\b(?!\s*(?:or|\/))/i;
+const ASKS = /\b(?:true|right|fact|t)\s?(?:or|\/)\s?(?:false|wrong|fiction|myth|f)\b/i;
+
+export function truthful({ reads }: Desk, read: Read): Pair[] {
+  const { passage } = read;
+  if (!asksTruth(passage) || passage.kind === 'heading' || passage.text.length > LONGEST) return [];
+  const lines = linesOf(read);
+  const next = reads[passage.index + 1];
+  return lines.flatMap((line, i) => {
+    if (!ASKS.test(passage.text.slice(line.start, line.end))) return [];
+    const own = lines[i + 1];
+    const at = own ? read : next && !next.passage.cell && next.passage.kind !== 'heading' ? next : undefined;
+    const below = own ?? (at && linesOf(at)[0]);
+    if (!at || !below || !VERDICT.test(at.passage.text.slice(below.start, below.end))) return [];
+    if (at.passage.list && at.passage.list.list === passage.list?.list) return [];
+    return [{ question: questionIn(read, line), reply: replyIn(at, below).piece, marked: true }];
+  });
+}

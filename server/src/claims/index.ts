@@ -49,10 +49,25 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
   const facts = told
     .filter((fact) => !heard.has(key(fact)))
     .map(({ claim, stance }) => judge(claim, stance, note, context));
-  const said = [...prose, ...facts, ...placed].filter(({ claim }) => !offered(claim.focus.start));
+  const asked = answeredIn(keyed);
+  const said = [...prose, ...facts, ...placed].filter(
+    (statement) => !offered(statement.claim.focus.start) && !asked(statement),
+  );
   return [...said, ...keyed]
     .filter(({ claim }) => inEnglish(context) || WITHOUT_WORDS.has(claim.kind))
     .sort((a, b) => a.claim.focus.start - b.claim.focus.start);
+}
+
+/** "Thinnest to thickest, please: 2-0, 4-0, 0": what a key answers was asked, and asserts no order or comparison itself. */
+function answeredIn(keyed: readonly Statement[]): (statement: Statement) => boolean {
+  const byKind = new Map(
+    (['order', 'comparison'] as const).map((kind) => {
+      const spans = keyed.filter(({ claim }) => claim.kind === kind && claim.construction === 'answer-key');
+      return [kind as string, within(spans.map(({ claim }) => claim.span))] as const;
+    }),
+  );
+  return ({ claim }) =>
+    claim.construction !== 'answer-key' && (byKind.get(claim.kind)?.(claim.focus.start) ?? false);
 }
 
 /** "3 = 16 Fr; 4 = 10 mm" in a key: the 4 counts the answer and is no size, and the two answers say nothing of one another. */

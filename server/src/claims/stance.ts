@@ -30,7 +30,7 @@ import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
 import { asksInTalk } from './text/talk.ts';
-import { asksTruth, keyOf } from './truth.ts';
+import { asksTruth, keyOf, setsTask } from './truth.ts';
 import { packed, unreal } from './unreal.ts';
 import { NEGATIONS } from './words/changes.ts';
 import {
@@ -147,7 +147,7 @@ const TEACHER =
 
 /** The clause ends in a question mark, or opens like a question. A tag ("…, right?") still asks. */
 function asked(scene: Scene, { at }: Reading): boolean {
-  if (asksInTalk(scene.note, scene.passage)) return true;
+  if (asksInTalk(scene.note, scene.passage) || setsTask(scene.items)) return true;
   if (scene.sentence.close !== '?') return false;
   return scene.items.slice(at).some((item) => item.word === '?');
 }

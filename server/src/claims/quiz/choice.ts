@@ -90,7 +90,7 @@ function inHaste({ items }: Piece): Pick<Measured, 'axis' | 'sign'> | undefined 
 }
 const HASTE =
   /\b(?:(?:fluids?|blood|volume|litres?|bags?|transfus\w+|infus\w+|resuscitat\w+|give|giving|run|running|pour|flow)\b.{0,40}\b(?:fast|quickly|rapidly|in a hurry|as fast as possible)|rapid (?:transfusion|infusion|volume|fluids?|resuscitation)|massive (?:transfusion|haemorrhage|hemorrhage|bleed\w*))\b/;
-const FRAIL =
+export const FRAIL =
   /\b(?:child|children|baby|babies|infants?|neonat\w*|toddlers?|elderly|frail|old|small|tiny|little|thin|poor|difficult|kg|weighs?|dogs?|cats?|wires?|line|lumens?|central|picc|not|least|except|slow\w*)\b/;
 
 /** "Which is thinnest?": the chosen option against every other. */

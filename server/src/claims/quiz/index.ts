@@ -69,7 +69,7 @@ function readPair(pair: Pair, desk: Desk): KeyReading[] {
 
 /** "You want one finer than 4-0. What do you ask for?": a question that names nothing asks about the sentence before it. */
 function withLead({ read, span, items }: Piece): Piece | undefined {
-  if (items.some(({ kind, colour, magnitude }) => kind === 'size' || colour || magnitude)) return undefined;
+  if (items.some(({ kind, colour }) => kind === 'size' || colour)) return undefined;
   const at = read.sentences.findIndex(({ start, end }) => start <= span.start && span.start < end);
   const lead = read.sentences[at - 1];
   return lead && lead.close === '.' && lineAt(read.passage, lead.start).end >= span.start

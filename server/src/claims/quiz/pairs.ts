@@ -5,6 +5,7 @@ import type { Span } from '../../notes/model.ts';
 import { ofErrata } from '../errata.ts';
 import { rejects } from '../stance.ts';
 import { readItems } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { materialsIn } from '../text/materials.ts';
 import { pointsIn } from '../text/points.ts';
 import type { Read } from '../text/scenes.ts';
@@ -14,7 +15,7 @@ import { type Desk, spanOf } from './desk.ts';
 import { bodiesIn } from './entries.ts';
 import { bracketed, gapIn } from './gap.ts';
 import { askedOn, linesOf } from './lines.ts';
-import { LETTERS_FROM, type Piece, piece } from './piece.ts';
+import { LETTERS_FROM, labelNumber, type Piece, piece } from './piece.ts';
 import { truthful } from './truthful.ts';
 
 export interface Pair {
@@ -184,7 +185,7 @@ function bracketTail(text: string): RegExpExecArray | null {
   return tail && CHOOSES.test(text.slice(0, tail.index)) && !EARNS.test(tail[0]) ? tail : null;
 }
 const BRACKET_TAIL = /\s[[(](?=[^[\]()]{1,40}[\])]\W*$)/;
-const CHOOSES = /[?=]\s*$|^\W*(?:q ?\d{1,2}\W*)?[a-z]+(?:er|est)(?: [a-z]+){0,2}: [^.]{3,60}(?:\bor\b|\/|,)/i;
+const CHOOSES = /[?=]\s*$|^\W*(?:q ?\d{1,2}\W*)?[a-z]+(?:er|est)(?: [a-z]+){0,2}: [^?]{3,60}(?:\bor\b|\/|,)/i;
 /** "(1 mark)", "(see page 4)", "(3 choices)": no answer. */
 const EARNS =
   /\b(?:marks?|points?|pts?|page|see|hint|choices?|options?|slide|card|minutes?|each|p\.|or)\b|\//i;
@@ -223,21 +224,26 @@ function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
 }
 
 /** "Name a monofilament.", "Work out the diameter of a 21 Fr drain.": asked without a question mark. */
-const requests = ({ items, close }: Sentence): boolean =>
-  close === '.' &&
-  items.length <= LONGEST_REQUEST &&
-  /^(?:work out|calculate|convert|name (?:an?|one|the)|give (?:an?|one|the)|state|find the)\b/.test(
-    items
-      .slice(0, 2)
-      .map((item) => item.word)
-      .join(' '),
+const requests = ({ items, close }: Sentence): boolean => {
+  const spoken = items.findIndex(({ word }) => word === ':');
+  const from = spoken > 0 && spoken <= 2 ? spoken + 1 : 0;
+  return (
+    close === '.' && items.length <= LONGEST_REQUEST && REQUEST.test(textOf(items.slice(from, from + 2)))
   );
+};
+const REQUEST = /^(?:work out|calculate|convert|(?:name|give|tell|say|state) (?:me|an?|one|the)|find the)\b/;
 const LONGEST_REQUEST = 14;
 
 /** "Convert 7 mm to French.": the next item of a list sets a task of its own. */
 const tasks = ({ items }: Sentence): boolean => items.slice(0, 4).some(({ word }) => TASK.test(word));
 const TASK =
   /^(?:convert|calculate|turn|change|translate|name|give|state|find|put|sort|order|rank|arrange|list|write|draw|circle|tick|which|what|how|complete|fill|match|explain|describe|choose|pick)$/;
+
+/** "Q1. …?" and below it "Q2. …": the next question, and no answer. */
+function countsOn(asked: Read, next: Read): boolean {
+  const [a, b] = [asked, next].map(({ passage }) => labelNumber(passage.text.slice(0, 14)));
+  return a !== undefined && b === a + 1 && /^\W*(?:q(?:uestion)?\s*|[a-z])?\d/i.test(next.passage.text);
+}
 
 /** "(1 mark)" between a question and its answer. */
 const marksAlone = (read: Read, sentence: Sentence | undefined): boolean =>
@@ -289,7 +295,7 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
   if (!at || !first || severalEntries(at)) return [];
   const short = first.items.length <= 2 && at.sentences[from + 1] !== undefined;
   const last = short ? at.sentences[from + 1]! : first;
-  if (at !== read && tasks(last)) return [];
+  if (at !== read && (tasks(last) || countsOn(read, at))) return [];
   const reply = replyIn(at, { start: first.start, end: last.end });
   const rest = at.sentences[from + (short ? 2 : 1)];
   const after = rest ?? desk.reads[at.passage.index + 1]?.sentences[0];

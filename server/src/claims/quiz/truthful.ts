@@ -8,7 +8,7 @@ import { type Pair, questionIn, replyIn } from './pairs.ts';
 
 const LONGEST = 300;
 const VERDICT =
-  /^[\s>*_("“'-]*(?:(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)–—-]?|answer is|it is|that is)\s*)?(?:true|false|t|f|right|wrong|correct|incorrect|yes|no)\b(?!\s*(?:or|\/))/i;
+  /^[\s>*_("“'-]*(?:[A-Z][a-z]{1,12}[:*_\s]{1,4}\s)?[*_"“]*(?:(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)–—-]?|answer is|it is|that is)\s*)?(?:true|false|t|f|right|wrong|correct|incorrect|yes|no)\b(?!\s*(?:or|\/))/i;
 const ASKS = /\b(?:true|right|fact|t)\s?(?:or|\/)\s?(?:false|wrong|fiction|myth|f)\b/i;
 
 export function truthful({ reads }: Desk, read: Read): Pair[] {

@@ -5,7 +5,7 @@ import type { Item } from '../../text/items.ts';
 import { textOf } from '../../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../../text/magnitudes.ts';
 import { codeOf } from '../../words/codes.ts';
-import { choiceOperand, negated } from '../choice.ts';
+import { choiceOperand, FRAIL, negated } from '../choice.ts';
 import { compare, limited, sizesOf, spanOf } from '../desk.ts';
 import type { Piece } from '../piece.ts';
 import type { Told } from './index.ts';
@@ -23,10 +23,18 @@ export function askedWord(items: readonly Item[]): Measured | undefined {
   return first && agree ? first : undefined;
 }
 
+/** "You need speed in a bleed: 14 G or 22 G?": nobody small, and nothing but flow is wanted. */
+const inNeed = ({ items }: Piece): Pick<Measured, 'axis' | 'sign' | 'degree' | 'to'> | undefined =>
+  NEED.test(textOf(items)) && !FRAIL.test(textOf(items))
+    ? { axis: 'flow', sign: 1, degree: 'superlative', to: 0 }
+    : undefined;
+const NEED =
+  /\b(?:needs?|wants?|after|for) (?:\w+ ){0,2}(?:speed|flow|fast flow|volume)\b|\b(?:in a hurry|fluids? fast|blood fast|fluids? quickly|as fast as)\b/;
+
 /** The choice against every other. */
 export function extreme(told: Told): ReturnType<typeof compare>[] | undefined {
   const { question, head, options, focus } = told;
-  const word = askedWord(question.items);
+  const word = askedWord(question.items) ?? inNeed(question);
   const text = textOf(question.items);
   if (!word || OTHERWISE.test(text) || negated(question) || limited(question.items)) return undefined;
   // "the wider 16 G or the 20 G": said of one of the choices already.

@@ -8,9 +8,10 @@ import { textOf } from '../../text/joined.ts';
 import type { Desk, KeyReading } from '../desk.ts';
 import type { Piece } from '../piece.ts';
 import { extreme } from './choices.ts';
-import { directed, measuredBy, operated } from './rules.ts';
+import { sorted } from './orders.ts';
+import { directed, measuredBy, operated, stepOf } from './rules.ts';
 import { headOf, wavers } from './said.ts';
-import { agreedTo, hue, materialChosen } from './things.ts';
+import { agreedTo, hue, materialChosen, substituted } from './things.ts';
 import { beyond, converted, same } from './values.ts';
 
 /** A question and what was said to it. */
@@ -35,15 +36,18 @@ type Reader = (
 
 const READERS: readonly Reader[] = [
   agreedTo,
+  sorted,
   extreme,
   hue,
   converted,
   beyond,
   same,
+  stepOf,
   operated,
   measuredBy,
   directed,
   materialChosen,
+  substituted,
 ];
 
 export function loosely(

@@ -32,7 +32,8 @@ export function operated(told: Told): FormulaClaim[] | undefined {
   const [times, over] = [TIMES.test(said.replace('by three', '')), OVER.test(said)];
   if (!way || times === over || !THREE.test(said) || OTHER_FACTOR.test(said) || negated(question))
     return undefined;
-  if (sizesOf(question).length > 0) return undefined;
+  if (sizesOf(question).length > 0 || /\b(?:fraction|how many|how much|part)\b/.test(textOf(question.items)))
+    return undefined;
   const formula =
     way === 'to-mm'
       ? times
@@ -44,7 +45,24 @@ export function operated(told: Told): FormulaClaim[] | undefined {
   return [rule(told, 'french', formula)];
 }
 
-const TOWARDS = /\b(?:to|into|gives?|for|→)\b|→/;
+/** "One French is what fraction of a millimetre?" "A half.", "How many French in a millimetre?" "Ten." */
+export function stepOf(told: Told): FormulaClaim[] | undefined {
+  const text = textOf(told.question.items.filter(({ kind }) => kind !== 'punctuation'));
+  const [part, count] = [PART.test(text), COUNT.test(text)];
+  if (part === count || negated(told.question)) return undefined;
+  const said = textOf(told.head.items);
+  const right = part ? /\b(?:third|1 \/ 3|0\.33\d*)\b/.test(said) : /\b(?:three|3)\b/.test(said);
+  const wrong = part ? OTHER_PART.test(said) : OTHER_COUNT.test(said);
+  return right === wrong ? [] : [rule(told, 'french', right ? 'french-step' : 'french-step-other')];
+}
+const PART =
+  /\b(?:one|a|1|single|each|every) (?:french|fr|charri[eè]re)\b.*\b(?:fraction|part|share|how much|what)\b.*\bmillimet|\bhow much of a millimet\S* is (?:a|one) french\b/;
+const COUNT =
+  /\bhow many (?:french|fr|charri[eè]res?)\b.*\b(?:in|to|make|per|fit)\b.*\b(?:a|one|1|the|each) (?:mm|millimet\S*)/;
+const OTHER_PART = /\b(?:half|quarter|tenth|fifth|whole|one|hundredth|full)\b/;
+const OTHER_COUNT = /\b(?:one|two|four|five|six|ten|1|2|4|5|6|10)\b/;
+
+const TOWARDS = /\b(?:to|into|gives?|for|wants?|need|needs|seek)\b|→/;
 const OUT_OF = /\b(?:from|out of|given|of a)\b/;
 
 /** Which of the two scales is sought: one named first with "to", or last with "from". */

@@ -4,12 +4,13 @@ import type { Claim, ColourClaim, PropertyClaim, Stance } from '../../model.ts';
 import type { Item } from '../../text/items.ts';
 import { textOf } from '../../text/joined.ts';
 import { materialsIn } from '../../text/materials.ts';
+import { pointsIn } from '../../text/points.ts';
 import { groups } from '../../text/scene.ts';
 import { codeOf } from '../../words/codes.ts';
 import { fateIn } from '../../words/fates.ts';
 import { PROPERTY_WORDS } from '../../words/properties.ts';
 import { negated } from '../choice.ts';
-import { readAs, sceneOf, sizesOf, spanOf } from '../desk.ts';
+import { compare, readAs, sceneOf, sizesOf, spanOf } from '../desk.ts';
 import type { Piece } from '../piece.ts';
 import { NO, YES } from '../yes.ts';
 import type { Told } from './index.ts';
@@ -133,7 +134,9 @@ export function agreedTo({
   if (yes === no) return undefined;
   const scene = sceneOf(desk, question);
   if (!scene) return [];
-  const claim = statement ? onlyOne(readAs(scene, statement)) : isSo(question, focus);
+  const claim = statement
+    ? onlyOne(readAs(scene, statement))
+    : (isSo(question, focus) ?? isSame(question, focus));
   if (claim && statement && no && compound(statement, claim.kind)) return [];
   if (!claim) return statement ? [] : undefined;
   const moved = { ...claim, focus, span: spanOf(question), construction: 'answer-key' } as Claim;
@@ -170,6 +173,39 @@ function stated(items: readonly Item[]): readonly Item[] | undefined {
   return undefined;
 }
 
+/** "Is 2 the same as 2-0?", "Are a 1-0 and a 0 one size?" */
+function isSame(question: Piece, focus: Told['focus']): Claim | undefined {
+  const text = textOf(question.items);
+  const [a, b, ...more] = sizesOf(question);
+  if (!a || !b || more.length > 0 || !SAME.test(text) || OPEN.test(text)) return undefined;
+  const [one, other] = [a.sizes[0]!, b.sizes[0]!];
+  // Two things of one number may differ in what the number counts; threads do not.
+  if (one.system !== other.system || (one.value === other.value && one.system !== 'usp')) return undefined;
+  return { ...compare(a, b, { axis: 'outer', sign: 1 }, focus, spanOf(question)), relation: 'same' };
+}
+const SAME =
+  /^\W*(?:is|are)\b.*\b(?:the same|one (?:and the same )?(?:size|thread|thickness)|equal|identical)\b/;
+
+/** "Which needle has its third edge on the outer curve?": the reply in the place of what was asked for. */
+export function substituted({ question, head, focus, desk }: Told): Claim[] | undefined {
+  const items = question.items.filter(({ word }) => word !== '?');
+  const which = items.findIndex(({ word }) => word === 'which' || word === 'what');
+  const verb = items.findIndex((item, i) => i > which && VERB.test(item.word));
+  const scene = sceneOf(desk, question);
+  if (!scene || which < 0 || which > 1 || verb < 0 || verb - which > 4 || negated(question)) return undefined;
+  if (groups(items).length > 0 || !speaksOf(head.items)) return undefined;
+  const noun = items.slice(which + 1, verb).filter(({ word }) => /^(?:needle|thread|suture)s?$/.test(word));
+  const own = head.items.filter(({ kind, word }) => kind !== 'punctuation' && !/^(?:the|a|an)$/.test(word));
+  const told = readAs(scene, [...own, ...noun, ...items.slice(verb)]);
+  const claim = told.length > 0 && told.every(({ kind }) => kind === 'property') ? told[0] : undefined;
+  return claim
+    ? [{ ...claim, focus, span: spanOf(question), construction: 'answer-key' } as Claim]
+    : undefined;
+}
+const VERB = /^(?:is|are|has|have|carries|cuts?|goes|needs?|holds|dissolves?|stays?|lies|puts|keeps)$/;
+const speaksOf = (items: readonly Item[]): boolean =>
+  pointsIn(items).length === 1 || materialsIn(items).length === 1;
+
 const COPULA = /^(?:is|are|was|were)$/;
 
 /** "Is silk absorbable?": one material and one property, and nothing besides. */
@@ -177,8 +213,8 @@ function isSo({ items, ...rest }: Piece, focus: Told['focus']): PropertyClaim | 
   const words = items.filter(({ kind }) => kind !== 'punctuation');
   const named = materialsIn(words);
   const text = textOf(words);
-  if (named.length !== 1 || groups(items).length > 0 || OPEN.test(text)) return undefined;
   const [first] = words;
+  if (named.length !== 1 || groups(items).length > 0 || OPEN.test(text)) return undefined;
   if (!first || !/^(?:is|are|does|do|will|would)$/.test(first.word) || named[0]!.at > 2) return undefined;
   const after = words.slice(named[0]!.to + 1);
   const rows = after.flatMap(({ word }) => PROPERTY_WORDS.get(word) ?? []);

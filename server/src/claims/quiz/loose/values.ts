@@ -3,7 +3,7 @@ import type { System } from '../../../sizes/model.ts';
 import type { ComparisonClaim, EquivalenceClaim, Operand } from '../../model.ts';
 import type { Item } from '../../text/items.ts';
 import { textOf } from '../../text/joined.ts';
-import { decidable, measuredWords } from '../../text/magnitudes.ts';
+import { decidable, type Measured, measuredWords } from '../../text/magnitudes.ts';
 import { negated } from '../choice.ts';
 import { compare, sizesOf, spanOf } from '../desk.ts';
 import type { Told } from './index.ts';
@@ -54,7 +54,7 @@ export function converted({ question, head, focus }: Told): EquivalenceClaim[] |
 /** Of another thing than the one asked about. */
 const ASIDE = /\b(?:of|deep|long|away|apart|from|off|enough|longer|past)\b/;
 const ASKS =
-  /[?:=]|\b(?:how|what|which|convert|turn|change|express|state|work out|calculate|find|diameter|width|metric)\b/;
+  /[?:=]|\b(?:how|what|which|convert|turn|change|express|state|give|name|say|tell|work out|calculate|find|diameter|width|metric)\b/;
 
 function unitAsked(text: string, from: System): System | undefined {
   const units = UNITS.filter(([pattern, system]) => system !== from && pattern.test(text));
@@ -94,7 +94,7 @@ const plain = (items: readonly Item[], number: Item): boolean =>
 export function beyond({ question, head, focus }: Told): ComparisonClaim[] | undefined {
   const [base, ...more] = sizesOf(question);
   const [size, ...others] = sizesSaid(head);
-  const word = sideAsked(question.items);
+  const word = base && sideAsked(question.items, base.sizes[0]!.system);
   if (!base || more.length > 0 || others.length > 0 || !word || negated(question)) return undefined;
   const own = size ?? bareLike(head, base);
   if (!own || own.sizes[0]!.system !== base.sizes[0]!.system) return undefined;
@@ -126,18 +126,24 @@ function bareLike(head: Told['head'], base: Operand): Operand | undefined {
     : undefined;
 }
 
-const ASKS_SIZE = /\b(?:which|what|name|give|reach|ask)\b/;
+const ASKS_SIZE = /\b(?:which|what|name|give|reach|ask|next|one)\b/;
 const NOT_NEXT =
-  /\b(?:why|how|if|unless|without|too|longer|shorter|much|many|times|does|is it|true|false|should|would you rather|instead of)\b/;
-const STEPS = /\b(?:up|down)\b/;
+  /\b(?:why|how|if|unless|without|longer|shorter|much|many|times|does|is it|true|false|should|would you rather|instead of|or)\b/;
+const NEXT = /\b(?:next|one (?:size|step|up|down)|a (?:size|step)|just|slightly|than)\b/;
+/** Scales whose numbers grow with the thing: one up is one wider. */
+const ASCENDING: ReadonlySet<System> = new Set(['french', 'tube-id', 'millimetre', 'ep-metric', 'wire-inch']);
 
-/** The one comparing word of a question that asks for a size on one side of another. */
-function sideAsked(items: readonly Item[]) {
+const UP = /\b(?:sizes?|steps?|one|next|french) up\b/;
+const DOWN = /\b(?:sizes?|steps?|one|next|french) down\b/;
+
+/** The one comparing word of a question that asks for a size on one side of another; on some scales "up" and "down" say it. */
+function sideAsked(items: readonly Item[], system: System): Pick<Measured, 'axis' | 'sign'> | undefined {
   const text = textOf(items);
-  if (!ASKS_SIZE.test(text) || NOT_NEXT.test(text)) return undefined;
+  if (!ASKS_SIZE.test(text) || NOT_NEXT.test(text) || !NEXT.test(text)) return undefined;
   const words = measuredWords(items).filter(({ degree }) => degree !== 'plain');
   const [word, ...more] = words;
-  if (!word || more.length > 0 || word.degree !== 'comparative' || !decidable(word.axis)) return undefined;
-  const near = items.slice(word.to + 1, word.to + 4).some((item) => /^(?:than|to|from|,)$/.test(item.word));
-  return near && !STEPS.test(text) ? word : undefined;
+  const [up, down] = [UP.test(text), DOWN.test(text)];
+  if (!word) return up !== down && ASCENDING.has(system) ? { axis: 'outer', sign: up ? 1 : -1 } : undefined;
+  const fits = more.length === 0 && word.degree === 'comparative' && decidable(word.axis);
+  return fits && !up && !down ? word : undefined;
 }

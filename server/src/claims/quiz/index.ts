@@ -10,12 +10,13 @@ import { type Keyed, keyed } from './key.ts';
 import { loosely } from './loose/index.ts';
 import { numbersIn } from './loose/said.ts';
 import { matched } from './matching.ts';
-import { type Pair, pairs, replySpan } from './pairs.ts';
+import { type Pair, pairs, placeOfReply, replySpan } from './pairs.ts';
 import { type Piece, piece } from './piece.ts';
 import { readReason } from './reasons.ts';
 import { readReply } from './reply.ts';
 import { sectionPairs, tablePairs } from './sections.ts';
 import { sortedPairs } from './sorting.ts';
+import { truthful } from './truthful.ts';
 
 export type { KeyReading } from './desk.ts';
 
@@ -36,8 +37,11 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
   );
   const keys = keyed(note, reads, offering, answers);
   const settled = new Set(keys.map(({ quiz }) => quiz.question.read.passage.index));
+  const near = pairs(desk, offered);
+  const met = new Set(near.map(placeOfReply));
   const replied = [
-    ...pairs(desk, offered),
+    ...near,
+    ...reads.flatMap((read) => truthful(desk, read)).filter((pair) => !met.has(placeOfReply(pair))),
     ...reads.flatMap((read) => sortedPairs(desk, read)),
     ...tablePairs(desk),
     ...sectionPairs(desk, answers),

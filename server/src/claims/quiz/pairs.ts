@@ -16,7 +16,6 @@ import { bodiesIn } from './entries.ts';
 import { bracketed, gapIn } from './gap.ts';
 import { askedOn, linesOf } from './lines.ts';
 import { LETTERS_FROM, labelNumber, type Piece, piece } from './piece.ts';
-import { truthful } from './truthful.ts';
 
 export interface Pair {
   readonly question: Piece;
@@ -37,17 +36,12 @@ export const replySpan = ({ reply, confirmed }: Pair): Span => {
 export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
   return desk.reads.flatMap((read) => {
     if (read.passage.cell || read.passage.kind === 'alt') return [];
-    const found = [
-      ...prompted(desk, read, offered),
-      ...tailed(read),
-      ...spoken(desk, read, offered),
-      ...truthful(desk, read),
-    ];
+    const found = [...prompted(desk, read, offered), ...tailed(read), ...spoken(desk, read, offered)];
     return [...new Map(found.reverse().map((pair) => [placeOfReply(pair), pair])).values()].reverse();
   });
 }
 
-const placeOfReply = ({ reply }: Pair): string => `${reply.read.passage.index} ${reply.span.start}`;
+export const placeOfReply = ({ reply }: Pair): string => `${reply.read.passage.index} ${reply.span.start}`;
 
 const ANSWER_LABEL =
   /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|turn over|over(?:leaf)?|reverse|correct(?=\s*:)|right(?=\s*:)|definition|response|reply|solution|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=]|[–—-](?!\d)|is\b|→)\s*/i;

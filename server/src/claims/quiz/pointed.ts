@@ -53,13 +53,19 @@ function behind({ read, span }: Piece): Piece | undefined {
   return from > 0 && end - from <= LONGEST && end > from ? piece(read, from, end) : undefined;
 }
 
+/** A letter stands in front of the choice. */
+const lettered = ({ read, span }: Piece): boolean =>
+  /(?:^|[\s(*_])[A-Fa-fivIV]{1,3}[).:,*_]*\s*$/.test(
+    read.passage.text.slice(Math.max(0, span.start - 8), span.start),
+  );
+
 function choiceIn(remark: Piece, quiz: Quiz): Keyed | undefined {
   const { read, span } = remark;
   const text = read.passage.text.slice(span.start, span.end);
   const counted = COUNTED.exec(text);
   const credited = counted ? null : CREDITED.exec(text);
   const letter = counted ? (Number(counted[1]) === quiz.number ? counted[2] : undefined) : credited?.[1];
-  if (OTHERWISE.test(text)) return undefined;
+  if (OTHERWISE.test(text) || (letter && !quiz.options.every(lettered))) return undefined;
   const place = letter
     ? placeOf(letter)
     : !counted && PLACED.test(text)

@@ -211,9 +211,16 @@ function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
   if (!claim) return [];
   // "Is an 18 G 1.2 mm? No, 1.27." refines and does not deny.
   if (claim.kind === 'equivalence' && !yes && /\d/.test(said)) return [];
-  if (!yes && compound(items, claim.kind)) return [];
+  if (!yes && (compound(items, claim.kind) || ofOneNumber(claim))) return [];
   return asserted([claim], pair, yes ? 'asserted' : 'denied');
 }
+
+/** "Is a 22 ga wire the same as a 22 G needle?" "No.": they share a number, and differ in what it counts. */
+const ofOneNumber = (claim: Claim): boolean =>
+  claim.kind === 'comparison' &&
+  claim.relation === 'same' &&
+  claim.left.sizes[0]?.value === claim.right.sizes[0]?.value &&
+  claim.left.sizes[0]?.system !== 'usp';
 
 /** "So the 16 Fr is the wider one, isn't it?" "Yes.": a statement put as a question, and agreed to. */
 function agreed(pair: Pair, desk: Desk): KeyReading[] | undefined {

@@ -22,7 +22,8 @@ const CREDITED =
 /** Somebody's wrong choice, a condition, several. */
 const OTHERWISE =
   /\b(?:not|never|wrong|false|except|unless|many|most|some|students?|candidates?|common|often|mistake|distractors?|if|or|and|tempting|trap|lose|loses|no marks?|nor)\b|[?]|n['’]t\b/i;
-const PLACED = /\b(?:tick|ring|circle|mark|answer|key|right|correct|solution|choose|box|option|choice)\b/i;
+const PLACED =
+  /\b(?:tick|ring|circle|answer|right|correct|solution|choose|box|option|choice)\b[^.?!]{0,24}\b(?:first|second|third|fourth|last|middle|former|latter|\d|one|two|three)\b/i;
 
 /** In the passages right below the last choice, or in the sentences behind it. */
 export function pointed(reads: readonly Read[], quiz: Quiz): Keyed | undefined {

@@ -61,7 +61,7 @@ const SUBJECT_OF =
   /\b((?:[\w-]+ )?[\w-]+) (?:of|for|around|round|on|under|behind)(?: an?| the| our| each| this| that| any| your)?(?: [a-z][\w-]*)?$/;
 /** "and for 4-0 it would be …": no noun stands before the preposition. */
 const FUNCTION_WORD =
-  /(?:^| )(?:and|but|so|or|then|now|that|is|are|was|as|also|only|just|say|go|use|good|right|so|same|call|called)$/;
+  /(?:^| )(?:and|but|so|or|then|now|that|is|are|was|as|also|only|just|say|go|use|good|right|so|same|call|called|ask|asks|asked|look|looks|looking|reach|reached|send|sent|wait|pay|paid|opt|settle|settled|went|goes)$/;
 /** "sits in a hub 6 mm wide": the length is the part's. */
 const PART_BETWEEN =
   /\b(?:in|with|has|have|and|under|behind) (?:an? |the |its )?(?:\w+ )?(?:hub|balloon|cuff|tip|wall|walls|eye|eyes|bevel|handle|flange|wings?|holes?|funnel|stylet)\b/;

@@ -60,7 +60,7 @@ function sameThing(scene: Scene, all: readonly Group[]): Reading[] {
     between.length <= 5 && (between.includes('and') || between.includes(',') || laid(scene, left));
   const equated =
     same >= 0 &&
-    (after.slice(0, same).some((word) => word === 'is' || word === 'are') ||
+    (after.slice(0, same).some((word) => /^(?:is|are|stand|mean|name|describe|denote|say)$/.test(word)) ||
       COME_OUT.test(after.slice(0, same).join(' '))) &&
     !after.some((word) => /^(?:not|nowhere|never|hardly|isn't|aren't|don't|neither)$/.test(word));
   const rest = after.slice(same + 1);

@@ -10,10 +10,11 @@ import { withFigures } from '../text/lengths.ts';
 import { changed } from '../text/place.ts';
 import { distinct, type Group, groups, type Scene, sameSizes } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
-import { ACROSS, NEUTRAL, OPERATORS, OWNERS, SETS, SIDES, STUFF } from '../words/gist.ts';
+import { ACROSS, OPERATORS, OWNERS, SETS, SIDES, STUFF } from '../words/gist.ts';
 import { equate, longEnough } from './equate.ts';
 import { countedAnew, opensTerm } from './equivalence.ts';
 import type { Construction, Reading } from './model.ts';
+import { closes, LIGHT, neutral, ofStuff, ownedElsewhere, roundAbout, subjectOf, tail } from './owner.ts';
 import { crossedLength, second } from './set-apart.ts';
 import { slip } from './slips.ts';
 import { sums, sumsIn } from './sums.ts';
@@ -97,6 +98,9 @@ function pairsOf(all: readonly Group[]): readonly (readonly [Group, Group])[] {
 /** Words between, at most. */
 const REACH = 26;
 
+/** "If you lay a 30 Fr beside a ruler": how it is measured, no condition. */
+const LAID = /^(?:if|when) (?:you|we) (?:lay|hold|measure|put|set|place)$/;
+
 function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const { items } = scene;
   const whole = items.slice(left.to + 1, right.from);
@@ -104,17 +108,21 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const between = whole.slice(resumed);
   if (
     whole.length > REACH ||
-    between.some((item, i) => stops(between, i, item) && !(twoLengths(left, right) && ALONG.test(item.word)))
+    between.some((item, i) => stops(between, i, item) && !excused(left, right, item.word))
   )
     return [];
-  if (resumed > 0 && !keepsTo(items, left, right, whole.slice(0, resumed))) return [];
+  if (resumed > 0 && !keepsTo(items, right, whole.slice(0, resumed))) return [];
   if (passedBy(items, left) || apart(scene, left, right) || !plausible(left, right, items)) return [];
   if (PART_OF.test(textOf(between))) return [];
   if (countedAnew(scene, left, right) || opensTerm(scene, right)) return [];
-  if (ownedElsewhere(items, between, left, right)) return [];
-  const told = speaksFor(items, left, right) ? equate(scene, left, right) : [];
+  if (!twoNumbers(left, right) && ownedElsewhere(items, between, left, right)) return [];
+  const told = (speaksFor(items, left, right) ? equate(scene, left, right) : []).map((one) =>
+    roundAbout(items, right) && one.claim.kind === 'equivalence'
+      ? { ...one, claim: { ...one.claim, axis: 'around' as const } }
+      : one,
+  );
   // "if you do the sum, you get": no condition.
-  return whole.some(({ word }) => word === 'if')
+  return whole.some(({ word }) => word === 'if') || LAID.test(joined(items, 0, 3))
     ? told.map((one) => ({ ...one, unconditional: true }))
     : told;
 }
@@ -135,20 +143,21 @@ const joinedTwo = (between: readonly Item[], i: number): string =>
   `${between[i + 1]?.word} ${between[i + 2]?.word}`;
 
 /** What is passed over may bring in no other thing, unless the measure tells by itself whose it is. */
-function keepsTo(items: readonly Item[], left: Group, right: Group, skipped: readonly Item[]): boolean {
+function keepsTo(items: readonly Item[], right: Group, skipped: readonly Item[]): boolean {
   if (
     skipped.some((item, i) => item.kind === 'size' || (CONTRAST.test(item.word) && stops(skipped, i, item)))
   )
     return false;
-  if (ofStuff(items, right) || slip(left, right)) return true;
+  if (ofStuff(items, right)) return true;
   return !skipped.some(
     ({ word, deviceNoun }, i) => OWNERS.test(word) || THROUGH.test(word) || (deviceNoun === true && i > 1),
   );
 }
-/** "7 mm of tubing in the vein": the measure says whose it is. */
-const ofStuff = (items: readonly Item[], right: Group): boolean =>
-  items[right.to + 1]?.word === 'of' &&
-  items.slice(right.to + 2, right.to + 5).some(({ word }) => STUFF.test(word));
+/** What stops other pairs and not this one: a length told of two lengths, a list or a line that names one thread twice. */
+const excused = (left: Group, right: Group, word: string): boolean =>
+  (twoLengths(left, right) && ALONG.test(word)) || (twoNumbers(left, right) && LISTED.test(word));
+const LISTED =
+  /^(?:into|under|below|above|along|beside|inside|marks?|marked|next|per|up|;|:|margins?|edges?|tips?)$/;
 
 /** An inch and a millimetre may both be told of a length. */
 const twoLengths = (left: Group, right: Group): boolean =>
@@ -162,7 +171,7 @@ const THROUGH = /^(?:through|into|inside|over|via|onto|past|takes?|fits?|accepts
 function stops(between: readonly Item[], i: number, { word, magnitude }: Item): boolean {
   if (magnitude?.degree === 'comparative' || magnitude?.degree === 'superlative') return true;
   if (word === 'and')
-    return !/^(?:that|it|this|is|measures|comes|works|which|so|underneath|below|under|on|you|,|then|both|therefore|would|gives|makes|means|the)$/.test(
+    return !/^(?:that|it|this|is|measures|comes|works|which|so|underneath|below|under|on|you|,|then|both|therefore|would|gives|makes|means|the|what|found|finds|find|got|read|reads)$/.test(
       between[i + 1]?.word ?? '',
     );
   if (/^[;:—–]$/.test(word))
@@ -174,6 +183,10 @@ function stops(between: readonly Item[], i: number, { word, magnitude }: Item): 
   if (word === 'if')
     return !/^(?:you|we) (?:do|work|want|like|measure|care|ask|reckon|count)$/.test(joinedTwo(between, i));
   if (word === 'other') return between[i + 1]?.word !== 'words';
+  if (/^(?:beside|against|along|next)$/.test(word))
+    return !/^(?:to )?(?:an?|the|your|my) (?:ruler|calipers?|callipers?|scale|tape)\b/.test(
+      textOf(between.slice(i + 1, i + 5)),
+    );
   if (word === 'down') return between[i + 1]?.word === 'as';
   if (word === 'or') return i < between.length - 3;
   if (word === '.') return false;
@@ -223,7 +236,8 @@ function plausible(left: Group, right: Group, items: readonly Item[]): boolean {
   if (named.sizes[0]!.system === 'usp' || named.sizes[0]!.system === 'ep-metric')
     return mm <= THICKEST || across;
   if (named.sizes[0]!.system === 'needle-gauge') return !longEnough(length.sizes[0]!) || (across && mm < 8);
-  return mm < 40;
+  // A wall or a tip is thinner than any slip with the number makes of it.
+  return mm < 40 && mm >= 0.09 * named.sizes[0]!.value;
 }
 
 /** A range of sizes and a range of lengths. */
@@ -236,96 +250,6 @@ const near = (items: readonly Item[], left: Group, right: Group): readonly Item[
   ...items.slice(left.to + 1, right.from),
   ...tail(items, right),
 ];
-
-const TAIL = 6;
-/** What follows up to the next clause. */
-function tail(items: readonly Item[], right: Group): readonly Item[] {
-  const next = items.slice(right.to + 1, right.to + 1 + TAIL);
-  const stop = next.findIndex(
-    ({ word, kind }) => kind === 'punctuation' || /^(?:and|but|so|because|which|while|as|since)$/.test(word),
-  );
-  return stop < 0 ? next : next.slice(0, stop);
-}
-
-/** A noun that is no device stands as what is so wide, or has the measure before it. */
-function ownedElsewhere(
-  items: readonly Item[],
-  between: readonly Item[],
-  left: Group,
-  right: Group,
-): boolean {
-  const said = [
-    ...items.slice(Math.max(0, left.from - 4), left.from),
-    ...between,
-    ...(ofStuff(items, right) ? [] : tail(items, right)),
-  ];
-  if (!SIDES.test(textOf(said)) && said.some(({ word }) => OWNERS.test(word))) return true;
-  const next = items[right.to + 1];
-  if (next && !closes(items, right)) return true;
-  const subject = subjectOf(between);
-  if (subject && !neutral(subject)) return true;
-  const object = objectOf(between);
-  return object.some((item) => !neutral(item));
-}
-
-const neutral = (item: Item): boolean =>
-  item.deviceNoun === true ||
-  item.colour !== undefined ||
-  item.axisNoun !== undefined ||
-  item.magnitude !== undefined ||
-  NEUTRAL.test(item.word) ||
-  ACROSS.test(item.word) ||
-  STUFF.test(item.word);
-
-/** "the gap is 4 mm": the noun right before the last verb of being, when it has an article of its own. */
-function subjectOf(between: readonly Item[]): Item | undefined {
-  const verb = between.findLastIndex(({ word }) =>
-    /^(?:is|are|was|were|measures?|measured|comes|has|had|reaches|spans)$/.test(word),
-  );
-  if (verb < 2 || between[verb - 1]!.kind === 'punctuation') return undefined;
-  const article = between.slice(Math.max(0, verb - 4), verb).some(({ word }) => DETERMINER.test(word));
-  return article ? between[verb - 1] : undefined;
-}
-const DETERMINER = /^(?:the|an?|his|her|their|its|our|my|your)$/;
-
-/** "leaves a scar 6 mm wide": what stands between the last article and the length, the words of measure left out. */
-function objectOf(between: readonly Item[]): readonly Item[] {
-  const article = between.findLastIndex(({ word }) => /^(?:an?|the|his|her|its|your|our)$/.test(word));
-  if (article < 0) return [];
-  const object = between.slice(article + 1);
-  if (object.length === 0 || object.length > 4) return [];
-  return object.some(({ word, kind }) => kind !== 'word' || VERBAL.test(word))
-    ? []
-    : object.filter(({ word }) => !LIGHT.test(word)).slice(-1);
-}
-const VERBAL =
-  /^(?:is|are|was|comes?|works?|measures?|gives?|makes?|means?|equals?|reads?|gets?|has|have|which|that|you|it|at|to|in|of|out)$/;
-const LIGHT =
-  /^(?:about|around|roughly|nearly|almost|just|some|only|good|full|approximately|exactly|hair|shade|touch|over|under|bit|little|measuring|nominal|mere|bare|clear|whole|total|round|near|enough|neat|solid|fat|very|close|on|single|little|of)$/;
-
-/** May the sentence end or go on here: a mark, another clause, a word of measure, the thing itself? */
-function closes(items: readonly Item[], right: Group): boolean {
-  const next = items[right.to + 1]!;
-  if (next.kind === 'punctuation') return !/^[×*/]$/.test(next.word);
-  if (/^(?:in|of|from|on|at|to)$/.test(next.word))
-    return LEADS_ON.test(joined(items, right.to + 1, right.to + 6));
-  if (/^(?:across|wide|thick|broad|fat)$/.test(next.word)) {
-    // "rides on 0.4 mm wide wire", "20 mm across the rib": of something else.
-    const after = items[right.to + 2];
-    return (
-      after === undefined ||
-      after.kind === 'punctuation' ||
-      CONTINUES.test(after.word) ||
-      AFTER_ACROSS.test(after.word)
-    );
-  }
-  return ACROSS.test(next.word) || CONTINUES.test(next.word) || next.deviceNoun === true;
-}
-const AFTER_ACROSS = /^(?:in|at|on|going|outside|overall|from|of|to|under|over|through|inside)$/;
-const LEADS_ON =
-  /^(?:in (?:the |an? |outer |outside |overall )?(?:diameter|width|thickness|calibre|caliber|section|all|total|everyday|old|real|vein|artery|chest|bladder|urethra|nose|practice|millimet|outside|size)|of (?:the |an? )?[a-z]+|from (?:one )?(?:side|edge|wall|rim)|on (?:the |its )?(?:outside|calipers?|callipers?|micrometer|ruler|outer|european|label|scale)|at (?:its|the) (?:widest|outside|shaft)|to (?:the |my |a )?(?:eye|naked|nearest|ruler|caliper))/;
-const CONTINUES =
-  /^(?:and|but|so|which|because|since|as|while|when|once|before|if|though|although|that|or|exactly|overall|total|full|outright|going|lying|sitting|each|apiece|too|also|again|only|near|roughly|precisely|then|where|by|for|with|whatever|whichever|however|whereas|give|you|we|they|is|was|they'd|then|here|these|today|now)$/;
 
 /** Does something say that the measure is the size's? */
 function speaksFor(items: readonly Item[], left: Group, right: Group): boolean {

@@ -21,6 +21,8 @@ export const spelled: Construction = {
     { sizes: 1, holds: ['answers'] },
   ],
   read(scene) {
+    // "The European label on the 5-0 reads 1": a number of another scale.
+    if (scene.items.some(({ word }) => OTHER_SCALE.test(word))) return [];
     const all = groups(scene.items).flatMap(singly(scene.items)).filter(thread);
     const pairs = all.slice(1).flatMap((b, i) => {
       const a = all[i]!;
@@ -33,6 +35,8 @@ export const spelled: Construction = {
     return asked.length > 0 ? asked : [...apart(scene, all), ...dashed(scene, all)];
   },
 };
+
+const OTHER_SCALE = /^(?:european|metric|ep|pharmacopoeia|pharmacopeia|decimetric)$/;
 
 const thread = (g: Group) => g.sizes.length === 1 && g.sizes[0]!.system === 'usp';
 

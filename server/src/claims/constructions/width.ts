@@ -10,6 +10,7 @@ import { NEGATIONS } from '../words/changes.ts';
 import { equate, LENGTHS } from './equate.ts';
 import { readPairs } from './equivalence.ts';
 import type { Construction, Reading } from './model.ts';
+import { ofForeign } from './owner.ts';
 import { beyond, crossedLength, ofAnother, second } from './set-apart.ts';
 import { inSum } from './sums.ts';
 
@@ -45,7 +46,7 @@ function read(scene: Scene, left: Group, right: Group): Reading[] {
   if (ofAnother(left, between)) return [];
   if (inSum(items, left.from) || inSum(items, right.from)) return [];
   if (between.some((item, i) => breaks(item) && !(length === right && resumed(between, i)))) return [];
-  if (otherThing(between, length === right)) return [];
+  if (otherThing(between, length === right) || ofForeign(systems[0], between)) return [];
   if (passed(items, left) && !between.some((item) => SOMETHING.test(item.word))) return [];
   if (/^(?:shorter|longer|wider|narrower|thicker|thinner|more|less|and|or|than)$/.test(after(items, length)))
     return [];

@@ -223,12 +223,16 @@ const wanted = (place: Place, bare: Bare): boolean =>
 /** "A 12, please" and "16 x 5 please" as the whole of what was said. */
 const saidWhole = (place: Place): boolean => {
   const { text } = place.scene.passage;
-  if (SIZE_TALK.test(place.text)) return false;
+  const before = text.slice(Math.max(0, place.span.start - 12), place.span.start);
+  if (SIZE_TALK.test(place.text) || REPLIES.test(before)) return false;
   return (
     SAID_WHOLE.test(text.slice(Math.max(0, place.span.start - 20), place.span.start)) &&
     SAID_WHOLE_AFTER.test(text.slice(place.span.end, place.span.end + 30))
   );
 };
+
+/** "Which drains better?" "7.": the answer to what was asked. */
+const REPLIES = /\?["”’]\s?(?:[—–-]\s)?["“‘](?:an?\s)?$/i;
 
 /** "16 x 5 please": what looks like a sum, and is all that was written. */
 export const saidQuestion = (place: Place, bare: Bare, board: Board): Verdict | undefined =>

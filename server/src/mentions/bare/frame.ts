@@ -147,8 +147,10 @@ function elsewhere(place: Place, bare: Bare): boolean {
 }
 
 /** "Finer needle: 18 or 21 G [21]": the answer, in brackets at the end of its line. */
-const answersIn = ({ before, after }: Place, { value }: Bare): boolean =>
-  /^\](?:\s*$|\s*\n)/.test(after) && / or |[?:]/.test(before) && before.slice(0, -1).includes(` ${value}`);
+function answersIn({ scene, span, after }: Place, { value }: Bare): boolean {
+  const before = scene.passage.text.slice(Math.max(0, span.start - 120), span.start - 1);
+  return /^\](?:\s*$|\s*\n)/.test(after) && / or |[?:]/.test(before) && before.includes(` ${value}`);
+}
 /** "4 goes with E": a question and its answer. */
 const MATCHED = /^\s(?:goes with|belongs to|matches|pairs with|with)\s[A-H](?![A-Za-z])/;
 /** "seven and a half on the outside": so many millimetres. */
@@ -273,11 +275,16 @@ const ITEM = /^(?:(?:and|or)\s)?(?:[A-Za-z]+\s){1,6}(?:[0-9]{1,3}(?:\s?(?:to|or|
 const compared = (place: Place): boolean =>
   COMPARED_AFTER.test(place.after) || COMPARED_BEFORE.test(place.before);
 
+/** "the 25s bend", "our 23s do not". */
+const VERB_AFTER =
+  /^\s(?:do|don't|bend|kink|clot|block|flow|run|go|come|stay|hold|snap|break|tear|give|let|take|drip|leak|fit|slide|bleed|flush|work|fail|blow|tissue|last|float|cut)\b/i;
+
 const pointed = (place: Place): boolean => DETERMINED.test(place.before) || COLOUR_BEFORE.test(place.before);
 
 /** The phrase ends after the number, or goes on in a way a counted noun could not. */
 export function isClosed(place: Place, bare: Bare): boolean {
-  if (CLOSED.test(place.after)) return true;
+  if (CLOSED.test(place.after) || (/^\s\(/.test(place.after) && COLOUR_AFTER.test(place.after))) return true;
+  if (bare.plural && !bare.spoken && VERB_AFTER.test(place.after)) return true;
   if (/^\s(?:\(|an?\s)/.test(place.after) && (bare.run.values.length > 1 || pointed(place))) return true;
   if (/(?:^|[\s"“‘'(])an?\s["“‘']?$/i.test(place.before) && /^\s[a-z]+(?:s|ed)\b/.test(place.after))
     return true;

@@ -14,6 +14,7 @@ import { tableNumbers } from './cells.ts';
 import { chains } from './chain.ts';
 import { frameOf, isClosed } from './frame.ts';
 import { isOther } from './measures.ts';
+import { answersElse } from './replies.ts';
 import { type RungName, type Settled, settle } from './settle.ts';
 import { type Bare, bareNumbers } from './tokens.ts';
 
@@ -69,6 +70,7 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
     const said = saidQuestion(place, bare, board);
     return said && mentionOf(place, bare, said);
   }
+  if (answersElse(place, bare)) return undefined;
   const asked = questionAbout(place, bare);
   if (asked) return mentionOf(place, bare, asked);
   const read = settle({ board, place, bare, frame, known, settledBare: found });
@@ -90,7 +92,8 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
 const RUN_BOUNDS: Readonly<Partial<Record<System, readonly [number, number]>>> = {
   'needle-gauge': [7, 36],
   french: [3, 60],
-  'tube-id': [2, 12],
+  // Up to the widest of a horse.
+  'tube-id': [2, 40],
   usp: [0, 12],
 };
 

@@ -52,7 +52,7 @@ const COUNTED =
   /^\W{0,4}(?:(?:q(?:uestion)?|a(?:ns(?:wer)?)?|gap|no\.?|item|card|part)\s?)?\(?([a-z]?[0-9]{1,2}|[a-h]|[ivx]{1,4})(?=[).:\]\s=→–—-])/i;
 /** The count of an answer, and nothing after it. */
 const COUNT_ALONE =
-  /^\W{0,4}(?:(?:q(?:uestion)?|ans(?:wer)?|gap|no\.?|item|card)\s?)?\(?([a-z]?[0-9]{1,2}|[a-h]|[ivx]{1,4})[).:\]]{0,2}\W{0,4}(?:(?:is|was)\s)?(?:the\s|an?\s)?\W{0,3}$/i;
+  /^\W{0,4}(?:(?:key|answers?)\W{1,3})?(?:(?:q(?:uestion)?|ans(?:wer)?|gap|no\.?|item|card)\s?)?\(?([a-z]?[0-9]{1,2}|[a-h]|[ivx]{1,4})[).:\]]{0,2}\W{0,4}(?:(?:is|was)\s)?(?:the\s|an?\s)?\W{0,3}$/i;
 /** "Ans:", "**A**": the answer to the question just asked. */
 const ANSWERED = /^\W{0,4}(?:A|ans(?:wer)?|back|reply)\b\W{0,4}(?:(?:is|was)\s)?(?:the\s|an?\s)?\W{0,3}$/i;
 /** A line that asks for something. */
@@ -116,6 +116,15 @@ export const reply: Rung = ({ place, bare, board }) => {
   return asked ? systemAsked(asked, bare, board) : [];
 };
 const ENDS = /^["”’*_]{0,2}(?:$|[.,;:)|\n]|\s[([—–|-])/;
+
+/** The answer to "how many …?" about something else. */
+export function answersElse(place: Place, bare: Bare): boolean {
+  if (!ENDS.test(place.scene.passage.text.slice(bare.span.end, bare.span.end + 4))) return false;
+  const asked = questionFor(place, bare);
+  return asked !== undefined && HOW_MANY.test(asked.scene.passage.text.slice(asked.start, asked.end));
+}
+const HOW_MANY =
+  /\bhow (?:old|long|often|far|deep)\b|\bhow many (?!(?:\w+ )?(?:mm|millimet|French|Fr\b|Ch\b|noughts|zeros|zeroes|thousandths|inches))/i;
 
 /** The stretch of the line from the last stop to the number. */
 function leadOf({ scene }: Place, { span }: Bare): string {

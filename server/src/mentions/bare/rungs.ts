@@ -36,10 +36,13 @@ const nounApart: Rung = ({ place }) => {
   if (!hit || isGeneral(hit) || /(?:s|ae)$/.test(hit.word)) return [];
   const between = place.scene.passage.text.slice(hit.end, place.span.start);
   return /^(?:,|:|\s?\(|\s[–—=-])\s?(?:size\s)?$/.test(between) &&
-    /^(?:\)|[.;]|$|\s*\n)|^,\s/.test(place.after)
+    (/^(?:\)|[.;]|$|\s*\n)|^,\s/.test(place.after) || (between.startsWith(':') && WHAT_FOR.test(place.after)))
     ? known(systemOf(hit.means))
     : [];
 };
+
+/** "NG tube: 12 for feeding, 16 for drainage". */
+const WHAT_FOR = /^\sfor\s(?!(?:\d|the\s(?:week|month|day|year))\b)[a-z]/i;
 
 /** "His catheter is a 14": no word says of which kind, and none that it lies in a vein. */
 const catheterIs: Rung = ({ place, board }) =>

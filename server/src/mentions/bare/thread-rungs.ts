@@ -36,11 +36,18 @@ export const ofMetric: Rung = ({ place }) =>
     ? ['usp']
     : [];
 
+/** How far back the question of such an answer begins. */
+const LINE = 120;
+
 /** "4 metric (1)", "2-0 (3)": the other number of the same thread. */
 export const bracket: Rung = ({ place, known, bare }) => {
   // "Finer needle: 18 or 21 G [21]"
   if (place.before.endsWith('[') && place.after.startsWith(']'))
-    return systemsOf(mentionsIn(known, place.sentence).filter((one) => holds(one, bare.value)));
+    return systemsOf(
+      mentionsIn(known, { start: Math.max(0, place.span.start - LINE), end: place.span.start }).filter(
+        (one) => holds(one, bare.value),
+      ),
+    );
   if (!place.before.endsWith('(') || !place.after.startsWith(')')) return [];
   const before = mentionsIn(known, { start: Math.max(0, place.span.start - 24), end: place.span.start }).at(
     -1,

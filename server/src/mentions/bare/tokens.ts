@@ -103,7 +103,7 @@ function readBare(text: string): ReturnType<typeof readNumber> {
 }
 
 const LINK =
-  /^["”’']?\s?(?:,|→|>|<|\/|–|-|>>|->)\s?(?:(?:and|or|then|not)\s)?(?:an?\s|the\s)?["“‘']?$|^["”’']?\s(?:or|and|to|then|than|versus|vs\.?|à|et|ou|bis|und|oder)\s(?:an?\s|the\s)?["“‘']?$/i;
+  /^["”’']?\s?(?:,|→|>|<|\/|–|-|>>|->)\s?(?:(?:and|or|then|not)\s)?(?:an?\s|the\s)?["“‘']?$|^["”’']?\s(?:or|nor|and|to|then|than|versus|vs\.?|à|et|ou|bis|und|oder)\s(?:an?\s|the\s)?["“‘']?$/i;
 
 /** Numbers outside the taken spans (in order), in text order, each knowing its run. */
 export function bareNumbers(text: string, taken: readonly Span[]): readonly Bare[] {

@@ -39,7 +39,7 @@ const BALLOON = /\b(?:balloons?|stents?|grafts?|mesh|patch(?:es)?)\b/i;
 const TIMES = /[x×]\s?$/i;
 /** "a 5 Fr line is 1.67 mm": said to be the same. */
 const EQUATED =
-  /(?:(?:\bG|\bga|gauge|Fr|French|Ch|-0|[0-9]\s?(?:in|inch|mm))\b|[0-9]["″])[a-z\s-]{0,30}(?:\s(?:is|are|equals|measures?|makes|gives|(?:(?:comes?|works?) (?:to|out (?:at|as|to))|(?:starts?|begins?|ends?|stops?) (?:at|with)))\s|\s?=\s?)(?:(?:about|roughly|around|nearly|just|only|really|exactly|close to|up to)\s){0,2}$/i;
+  /(?:(?:\bG|\bga|gauge|Fr|French|Ch|-0|\.[0-9]{2,4}\s?in|[0-9]\s?inch)\b|[0-9]["″])[a-z\s-]{0,30}(?:\s(?:is|are|equals|measures?|makes|gives|(?:(?:comes?|works?) (?:to|out (?:at|as|to))|(?:starts?|begins?|ends?|stops?) (?:at|with)))\s|\s?=\s?)(?:(?:about|roughly|around|nearly|just|only|really|exactly|close to|up to)\s){0,2}$/i;
 const RIGHT_AFTER =
   /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|outside|inside|outer|inner|in diameter|diameters?|od\b|id\b|bore|thick|of outer|of outside|lumen|calib(?:er|re)|internal|external|in width|round)\b/i;
 const THING_AFTER =

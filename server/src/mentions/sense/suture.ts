@@ -62,10 +62,20 @@ export function threadSense(place: Place, match: string, values: readonly number
     return size('usp', 'sizes-beside', match, values);
   if (/^0+$|-0$|\/0$/.test(match) && THICKNESS.test(place.scene.brief))
     return size('usp', 'thickness-beside', match, values);
+  if (DASHED.test(match) && (AS_THIN.test(place.after) || METRIC_BESIDE.test(place.text)))
+    return size('usp', 'thinness-beside', match, values);
   return DASHED.test(match) && factsOf(place.around).thread
     ? size('usp', 'thread-in-note', match, values)
     : NOTHING;
 }
+
+/** "4-0 = 0.15 to 0.199 mm": nothing else that is written so is measured so. */
+const AS_THIN =
+  /^\s?(?:=|is|measures)\s(?:about\s)?0?\.[0-9]{1,3}(?:\s?(?:to|[-–])\s?0?\.[0-9]{1,3})?\s?mm\b/;
+
+/** "metric 2 is 3-0": the two numbers of one thread. */
+const METRIC_BESIDE =
+  /\b(?:metric|EP)\s[0-9](?:\.5)?(?![0-9.])|(?<![0-9.])[0-9](?:\.5)?\smetric\b(?!\s(?:tons?|tonnes?))/;
 
 /** "swap the 4-0 for a 5-0", "10-0 is metric 0.2": said of a thing, in a note of threads, whatever game is mentioned. */
 const ofThreadNote = (place: Place, match: string): boolean =>
@@ -156,6 +166,7 @@ export function metricSense(place: Place, match: string): Verdict {
   return threadHere(place) ||
     threadAround(place) ||
     THICKNESS.test(place.text) ||
+    DASHED_TOO.test(place.text) ||
     earlier(place, place.scene.materials).length > 0 ||
     (factsOf(place.around).thread && !/\s(?:tons?|system)\b/i.test(place.text))
     ? size('ep-metric', 'thread-in-context', match)

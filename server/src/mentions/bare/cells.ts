@@ -106,7 +106,10 @@ function sized(
     countsRows(around, header, scene)
   )
     return undefined;
-  const device = [...header.devices, ...(row?.devices ?? [])].find((hit) => hit.means !== 'catheter');
+  const { corner } = labelsOf(around, scene.passage);
+  const device = [...header.devices, ...(row?.devices ?? []), ...(corner?.devices ?? [])].find(
+    (hit) => hit.means !== 'catheter',
+  );
   if (device) return systemOf(device.means);
   const table = scene.passage.cell && around.note.tables[scene.passage.cell.table];
   const over = [around.scenes[table?.leadIn ?? -1], ...headingsOf(around, scene.passage).slice(0, 2)];

@@ -74,7 +74,7 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
   const asked = questionAbout(place, bare);
   if (asked) return mentionOf(place, bare, asked);
   const read = settle({ board, place, bare, frame, known, settledBare: found });
-  const settled = read?.unsure ? undefined : read;
+  const settled = read?.unsure || (read && countsSize(known, place, read.system)) ? undefined : read;
   const handed = read?.system === 'usp' ? handedThread(place, bare) : undefined;
   if (handed) return mentionOf(place, bare, handed);
   const fetched = isFar(settled, place)
@@ -87,6 +87,13 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
   const values = settled.value === undefined ? undefined : [settled.value];
   return mentionOf(place, bare, size(settled.system, `settled-by-${settled.rung}`, saw, values));
 }
+
+/** "18 G: 20" in a list of what is in stock: so many of that size. */
+const countsSize = (known: readonly Mention[], { before, span }: Place, system: System): boolean =>
+  /:\s?$/.test(before) &&
+  known.some(
+    (one) => one.span.end < span.start && span.start - one.span.end <= 2 && one.sizes[0]?.system === system,
+  );
 
 /** Loose bounds for the other numbers of a run: "1, 2, 3" are no French sizes, so its 3 is none either. */
 const RUN_BOUNDS: Readonly<Partial<Record<System, readonly [number, number]>>> = {

@@ -27,6 +27,7 @@ export const THICKNESS = wholeWords([
 ]);
 /** Another size of the kind right beside: a row of them is no score. */
 const DASHED_TOO = /(?<![0-9-])[1-9]-0\b/;
+const SPOKEN_TOO = /\b(?:two|three|four|five|six|eight|nine|ten)-oh\b/i;
 const DASHED = /^[0-9]+[-–/]0$/;
 
 /** Does a scene speak of thread? */
@@ -64,6 +65,8 @@ export function threadSense(place: Place, match: string, values: readonly number
     return size('usp', 'thickness-beside', match, values);
   if (DASHED.test(match) && (AS_THIN.test(place.after) || METRIC_BESIDE.test(place.text)))
     return size('usp', 'thinness-beside', match, values);
+  if (/-oh$/i.test(match) && SPOKEN_TOO.test(`${place.before}#${place.after}`) && !tubeTalk(place))
+    return size('usp', 'sizes-beside', match, values);
   return DASHED.test(match) && factsOf(place.around).thread
     ? size('usp', 'thread-in-note', match, values)
     : NOTHING;

@@ -68,7 +68,7 @@ export const HEADERS: readonly (readonly [
 
 /** Headers of columns that count, price or grade: the numbers below them are no sizes, whatever the row is about. */
 export const OTHER_HEADER =
-  /^\W*(?:(?:no|number|#) (?:of|in)\b.*|(?:(?:unit|total|list|avg|average|min|max|minimum|maximum|current|search|monthly)\s)*(?:qty|quantity|quantities|count|counts|stock|price|prices|cost|costs|difficulty|volume|rank|ranking|score|scores|votes?|position|year|years|date|page|pages|id|sku|code|marks?|points?|hits?|uses?|weeks?|days?|hours?|minutes?|months?|age|ages|weight|dose|doses|n|%|percent|par(?: level)?|reorder\w*|used|ordered|left|each|per (?:box|pack|case|mm|cm|inch)|week\w*|day\w*|time|times|rate)(?:\s?\(.{0,16}\))?)\W*$/i;
+  /^\W*(?:(?:no|number|#) (?:of|in)\b.*|(?:(?:unit|total|list|avg|average|min|max|minimum|maximum|current|search|monthly)\s)*(?:qty|quantity|quantities|count|counts|stock|price|prices|cost|costs|difficulty|volume|rank|ranking|score|scores|votes?|position|year|years|date|page|pages|id|sku|code|marks?|points?|hits?|uses?|weeks?|days?|hours?|minutes?|months?|age|ages|weight|dose|doses|n|%|percent|par(?: level)?|reorder\w*|used|ordered|left|each|per (?:box|pack|case|mm|cm|inch)|week\w*|day\w*|time|times|rate|balloons?(?:\s(?:size|volume|water|fill))?|fill|flow|speed|pressure|depth|angle|duration|rooms?|beds?|bays?|patients?|staff|in stock|on shelf)(?:\s?\(.{0,16}\))?)\W*$/i;
 
 /** "the surgeon asked for a 3", "load me a 2": a thread asked for by word of mouth. */
 export const ASKED_FOR =

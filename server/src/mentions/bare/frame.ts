@@ -62,7 +62,12 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (POURED.test(before) || carriesUnit(place, bare)) return undefined;
   if (isRanked(place)) return 'article';
   const about = bare.decimals > 0 && WORKED_OUT.test(place.before);
-  if (!about && LABELLED.test(before) && (bare.decimals === 0 || LABELLED.test(place.before)))
+  if (
+    !about &&
+    !asksWhich(place, bare) &&
+    LABELLED.test(before) &&
+    (bare.decimals === 0 || LABELLED.test(place.before))
+  )
     return plainThread(place, bare) ||
       ranOut(place) ||
       ((inThread(place) || /\bof\s$/.test(place.before)) && namesNought(place, bare))
@@ -76,6 +81,12 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (HANDED.test(place.before)) return 'handed';
   return isReference(place, bare) ? undefined : 'loose';
 }
+
+/** "Q 22 or 18, which pours faster?": the letter announces a question, it counts nothing. */
+const asksWhich = ({ scene, before }: Place, { run }: Bare): boolean =>
+  run.values.length > 1 &&
+  /(?:^|[\s*_])Q[*_]{0,2}[\s:]{1,2}(?:[0-9]{1,2}\s(?:or|and)\s)?$/.test(before) &&
+  /^\s?[,:–—]\s?(?:which|what)\b/i.test(scene.passage.text.slice(run.end, run.end + 16));
 
 /** "A six year old works out at 5.5": a sum's result, no time of day. */
 const WORKED_OUT =
@@ -115,7 +126,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
     counts(after) ||
     (bare.spoken && AFTER_UNIT.test(place.before)) ||
     (LEFT_OVER.test(after) && !/\b(?:no|any|an?|the|more)\s$/i.test(place.before)) ||
-    (bare.run.values.length > 1 && counts(afterRun)) ||
+    (bare.run.values.length > 1 && counts(afterRun) && !(bare.decimals > 0 && UP_TO.test(after))) ||
     (BLADED.test(place.text) &&
       !ofTube(place, bare) &&
       !(
@@ -151,6 +162,8 @@ function answersIn({ scene, span, after }: Place, { value }: Bare): boolean {
   const before = scene.passage.text.slice(Math.max(0, span.start - 120), span.start - 1);
   return /^\](?:\s*$|\s*\n)/.test(after) && / or |[?:]/.test(before) && before.includes(` ${value}`);
 }
+/** "a 3.0 to 2 kg": up to what weight or age. */
+const UP_TO = /^\s(?:to|for|until|under|below)\s[0-9.]{1,4}\s?(?:kg|kilos?|years?|months?|weeks?)\b/;
 /** "4 goes with E": a question and its answer. */
 const MATCHED = /^\s(?:goes with|belongs to|matches|pairs with|with)\s[A-H](?![A-Za-z])/;
 /** "seven and a half on the outside": so many millimetres. */

@@ -224,19 +224,22 @@ const heading: Rung = ({ place, board }) =>
 const title: Rung = ({ place, board }) =>
   firstSet(headingsOf(board.around, place.scene.passage).slice(1, 2), place);
 
+/** "22 or 18, which pours faster?": asked of cannulas, in a note that has gauges. */
+const whichFlows: Rung = ({ place, bare, board }) =>
+  bare.run.values.every((value) => GAUGES.has(value)) &&
+  factsOf(board.around).gauge &&
+  WHICH_FLOWS.test(place.scene.passage.text.slice(Math.max(0, place.sentence.start - 60), place.sentence.end))
+    ? ['needle-gauge']
+    : [];
+
 /** Talk of flow is talk of cannulas, in a note that has gauges. */
-const flow: Rung = ({ place, frame, bare }) =>
-  frame === 'run' || frame === 'option'
-    ? bare.run.values.every((value) => GAUGES.has(value)) &&
-      factsOf(place.around).gauge &&
-      WHICH_FLOWS.test(
-        place.scene.passage.text.slice(Math.max(0, place.sentence.start - 60), place.sentence.end),
-      )
-      ? ['needle-gauge']
-      : []
-    : factsOf(place.around).gauge && (FLOW.test(lately(place)) || FLOW.test(turnBefore(place)))
-      ? ['needle-gauge']
-      : [];
+const flow: Rung = (question) => {
+  const { place, frame, board } = question;
+  if (frame === 'run' || frame === 'option') return whichFlows(question);
+  return factsOf(board.around).gauge && (FLOW.test(lately(place)) || FLOW.test(turnBefore(place)))
+    ? ['needle-gauge']
+    : [];
+};
 
 /** The sentence and what stands shortly before it in the passage. */
 const lately = ({ scene, sentence }: Place): string =>
@@ -387,6 +390,7 @@ export const RUNGS = {
   heading,
   title,
   flow,
+  'which-flows': whichFlows,
   'tube-decimal': tubeDecimal,
   'gauge-run': gaugeRun,
   note: noteWide,

@@ -45,6 +45,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['for-people', 'any'],
   ['sentence-word', ['article', 'plural', 'run', 'colour', 'colon']],
   ['sentence-device', ['article', 'plural', 'run', 'colour', 'handed', 'option']],
+  ['which-flows', ['run', 'option']],
   ['earlier', ['article', 'plural', 'run', 'colour', 'handed', 'colon', 'option']],
   ['earlier-device', ['article', 'plural', 'run', 'colour', 'colon', 'option', 'handed']],
   ['earlier-word', ['article', 'plural', 'run', 'colour']],
@@ -177,7 +178,8 @@ function allowed(system: System, rung: RungName, { bare, frame, place }: Questio
   if (system !== 'usp') return true;
   if (bare.spoken)
     return rung === 'sentence' && bare.value <= 1 && frame === 'article' && /\ban?\s$/i.test(place.before);
-  if (rung === 'bracket') return true;
+  if (rung === 'bracket' || (rung === 'of-metric' && /\bmetric\b/i.test(place.before.slice(-24))))
+    return true;
   if (citation(place, bare)) return false;
   if (rung === 'sentence') return frame !== 'loose' || (bare.value === 0 && !bare.spoken);
   return (

@@ -32,9 +32,14 @@ const SAYS_METRIC = /\b(?:in|says|say|read|reads|gives?|show|shows|the|also) met
 
 /** "1 is metric 4": the number on the thread, and what it is on the other scale. */
 export const ofMetric: Rung = ({ place }) =>
-  /^\s(?:is|=|was|equals|goes with|corresponds to)\s(?:(?:the|EP)\s)?metric\s[0-9]/i.test(place.after)
+  /^\s(?:is|=|was|equals|goes with|corresponds to)\s(?:(?:the|EP)\s)?metric\s[0-9]/i.test(place.after) ||
+  METRIC_IS.test(place.before)
     ? ['usp']
     : [];
+
+/** "metric 4 is 1": the other way round. */
+const METRIC_IS =
+  /\bmetric\s[0-9](?:\.5)?\s(?:is|=|was|equals|goes with|corresponds to|means)\s(?:(?:an?|the|size)\s)?$/i;
 
 /** How far back the question of such an answer begins. */
 const LINE = 120;

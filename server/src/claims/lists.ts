@@ -3,7 +3,9 @@ import type { Note } from '../notes/model.ts';
 import { orderCue } from './constructions/order.ts';
 import type { Claim, Operand, OrderClaim } from './model.ts';
 import { sorts } from './stance.ts';
+import { joined } from './text/joined.ts';
 import type { Read } from './text/scenes.ts';
+import { NEGATIONS } from './words/changes.ts';
 
 export function readLists(note: Note, reads: readonly Read[]): Claim[] {
   return itemLists(reads).flatMap((items) => readList(note, reads, items));
@@ -28,7 +30,8 @@ function readList(note: Note, reads: readonly Read[], items: readonly Read[]): O
   const first = items[0];
   const lead = first ? leadItems(note, reads, first) : [];
   const sized = first?.passage.list?.leadIn !== undefined && lead.some((item) => item.kind === 'size');
-  const cue = sized ? undefined : orderCue(lead);
+  const cue =
+    (sized ? undefined : orderCue(lead)) ?? (items.length > 2 ? saidBehind(reads, items.at(-1)!) : undefined);
   if (!cue || items.length < 3 || sorts(lead)) return [];
   const operands = items.map(leading);
   if (operands.some((operand) => operand === undefined)) return [];
@@ -38,6 +41,22 @@ function readList(note: Note, reads: readonly Read[], items: readonly Read[]): O
     { kind: 'order', construction: 'list', span, focus: span, items: all, axis: cue.axis, runs: cue.runs },
   ];
 }
+
+/** "The list goes from thin to thick." in the paragraph right behind it. */
+function saidBehind(reads: readonly Read[], last: Read): ReturnType<typeof orderCue> {
+  const next = reads[last.passage.index + 1];
+  const first = next?.passage.list || next?.passage.kind !== 'paragraph' ? undefined : next?.sentences[0];
+  if (!first || first.close === '?' || first.items.length > 20 || !OF_LIST.test(joined(first.items, 0, 8)))
+    return undefined;
+  const open = first.items.some(
+    ({ kind, word }) => kind === 'size' || NEGATIONS.has(word) || OPEN.test(word),
+  );
+  return open ? undefined : orderCue(first.items);
+}
+const OF_LIST =
+  /^(?:(?:so|and|here|as you see|again) ,? ?)?(?:(?:the|this|that|my|our) (?:list|order|row|rack|line|sequence|series|set|column)|that|this|it|they|these|all of (?:these|them))(?:'s)? (?:\S+ )?(?:goes|go|runs?|is|are|reads?|stands?|climbs?|falls?|rises?)\b/;
+const OPEN =
+  /^(?:if|unless|should|wrong|reverse|reversed|wrongly|jumbled|mixed|shuffled|or|but|rather|instead)$/;
 
 /** The last sentence of the lead-in, or the heading right above, when the list has nothing else before it. */
 export function leadItems(note: Note, reads: readonly Read[], first: Read): Read['items'] {

@@ -1,5 +1,6 @@
 /** "7-0 sits between 5-0 and 6-0": a size placed between two others of its system. */
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
@@ -42,6 +43,8 @@ export const between: Construction = {
     const all = groups(scene.items);
     const subject = all.filter((g) => g.to < at).at(-1);
     const bounds = boundsAfter(all, at);
+    const inverted = subject ? undefined : invertedIn(scene, all, at);
+    if (inverted && bounds) return [reading(scene, inverted, bounds, at)];
     if (subject?.sizes.length !== 1 || !bounds) return [];
     if (subject.sizes[0]!.system !== bounds[0].sizes[0]!.system) return [];
     const said = sinceIt(scene.items.slice(subject.to + 1, at));
@@ -55,6 +58,25 @@ export const between: Construction = {
     return [reading(scene, subject, bounds, at)];
   },
 };
+
+/** "Between 3-0 and 5-0 comes 4-0": the size placed stands behind, and ends its clause. */
+function invertedIn({ items }: Scene, all: readonly Group[], at: number): Group | undefined {
+  const after = all.filter((g) => g.from > at);
+  const subject = after.at(-1);
+  const last = after.at(-2);
+  if (at > 3 || !subject || !last || subject.sizes.length !== 1) return undefined;
+  const values = after.slice(0, -1).reduce((n, g) => n + g.sizes.length, 0);
+  const end = items.slice(subject.to + 1).find((item) => !item.deviceNoun);
+  const system = after.every((g) => g.sizes[0]!.system === subject.sizes[0]!.system);
+  return values === 2 &&
+    system &&
+    INVERTED.test(textOf(items.slice(last.to + 1, subject.from))) &&
+    end?.kind !== 'word'
+    ? subject
+    : undefined;
+}
+const INVERTED =
+  /^(?:in (?:size|thickness|width|order|diameter|bore) )?(?:, )?(?:there )?(?:comes|lies|sits|is|stands|falls|ranks|hangs|goes)(?: only)?(?: (?:an?|the|our))?$/;
 
 /** "A 19 G needle has a cream hub and sits between …": where a second verb of the same subject begins. */
 function resumedAt(said: readonly Item[]): number {

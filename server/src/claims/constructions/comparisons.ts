@@ -7,12 +7,15 @@ import { countedSet } from './counted-set.ts';
 import { effect } from './effect.ts';
 import { ends } from './ends.ts';
 import { extreme } from './extreme.ts';
+import { flowing } from './flowing.ts';
 import { follow } from './follow.ts';
 import { hence } from './hence.ts';
 import { kinds } from './kinds.ts';
+import { linedUp } from './lined-up.ts';
 import { loosely } from './loosely.ts';
 import type { Construction } from './model.ts';
 import { needed } from './needed.ts';
+import { neighbour } from './neighbour.ts';
 import { next } from './next.ts';
 import { nothing } from './nothing.ts';
 import { order } from './order.ts';
@@ -43,6 +46,7 @@ export const COMPARISONS: readonly Construction[] = [
   hence,
   chain,
   order,
+  neighbour,
   contrast,
   ends,
   kinds,
@@ -54,4 +58,6 @@ export const COMPARISONS: readonly Construction[] = [
   follow,
   chosen,
   loosely,
+  flowing,
+  linedUp,
 ];

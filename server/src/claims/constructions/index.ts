@@ -15,6 +15,8 @@ import { equative } from './equative.ts';
 import { equivalence } from './equivalence.ts';
 import { existence } from './existence.ts';
 import { fit } from './fit.ts';
+import { flowLaws } from './flow-laws.ts';
+import { flowSums } from './flow-sums.ts';
 import { formula } from './formula.ts';
 import { chooser } from './gate.ts';
 import { gist } from './gist.ts';
@@ -85,6 +87,8 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   scaleOf,
   namedBy,
   lengths,
+  flowLaws,
+  flowSums,
   unit,
   laws,
   zeros,

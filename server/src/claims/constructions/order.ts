@@ -7,7 +7,7 @@ import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '.
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
 
-interface Cue {
+export interface Cue {
   readonly at: number;
   readonly to: number;
   readonly axis: Axis;
@@ -29,7 +29,7 @@ export const order: Construction = {
 };
 
 /** "Put 21 G, 23 G and 25 G in order, smallest first.": sizes to be put in order are in none yet. */
-const requested = (items: readonly Item[], { from, to }: Group): boolean =>
+export const requested = (items: readonly Item[], { from, to }: Group): boolean =>
   /(?:^|[:.] )(?:please )?(?:put|rank|sort|arrange|order|place|list)(?: (?:these|the|a|an|gauge|sizes?|needles?|sutures?|threads?|:))*$/.test(
     joined(items, 0, from),
   ) &&
@@ -44,7 +44,7 @@ export const ofEitherScale = ({ items, passage }: Scene, run: readonly Group[]):
   /\d ?G\b/.test(passage.text);
 
 /** "24, 22, 20 G (some wrote it the other way: that is wide to thin)": the words are said of the row that is not there. */
-function otherWay(items: readonly Item[], cue: number): boolean {
+export function otherWay(items: readonly Item[], cue: number): boolean {
   const open = items.slice(0, Math.max(0, cue)).findLastIndex(({ word }) => word === '(');
   const inside = open < 0 ? [] : items.slice(open, cue);
   return inside.some(({ word }, i) => word === 'way' && inside[i - 1]?.word === 'other');
@@ -70,8 +70,15 @@ export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Rea
     at: Math.max(0, cue.at),
     from: Math.max(0, Math.min(cue.at, run[0]!.from)),
     to: Math.max(cue.to, run.at(-1)!.to),
+    ...(arranging(scene.items) ? { unconditional: true } : {}),
   };
 }
+
+/** "If you line up the three from wide to narrow they go …": the condition is only the arranging. */
+const arranging = (items: readonly Item[]): boolean =>
+  /^(?:\S+ ){0,3}?(?:if|when|whenever|once) (?:you|we|i|one|they) (?:\S+ ){0,3}?(?:line|arrange|put|rank|lay|write|list|sort|stand|place|hang|set|count|read|go|order|look|name|number)\b/.test(
+    joined(items, 0, 12),
+  );
 
 /** A bare row of sizes right under a heading that says how it runs. */
 function headingCue(scene: Scene): Cue | undefined {
@@ -390,7 +397,7 @@ function longestRun(items: readonly Item[], cue: Cue): Group[] {
 }
 
 /** "27 G, 16 G, 22 G → 16 G, 22 G, 27 G": one arrow among commas leads from the row that was given to the row put in order. */
-function rearranged(items: readonly Item[]): boolean {
+export function rearranged(items: readonly Item[]): boolean {
   const arrow = items.findIndex(({ word }) => word === '→' || word === '⇒');
   if (arrow < 0) return false;
   const commas = (part: readonly Item[]) => part.filter(({ word }) => word === ',').length;

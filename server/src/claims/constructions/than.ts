@@ -42,7 +42,10 @@ function bySubject(scene: Scene, word: Measured | undefined): Measured | undefin
   if (!word || !item || word.attributive || item.magnitude?.settled || !GENERAL.has(item.word)) return word;
   const start = clauseStart(scene.items, word.at);
   const noun = scene.items.slice(start, Math.min(start + 4, word.at)).find((item) => item.axisNoun)?.axisNoun;
-  const sized = scene.items.slice(start, word.at).some((item) => item.kind === 'size');
+  // "Resistance to gas is greater in an 8.0": the noun heads its clause, and the verb stands before the word.
+  const sized =
+    scene.items.slice(start, word.at).some((item) => item.kind === 'size') ||
+    /^(?:is|are|was|were)$/.test(scene.items[word.at - 1]?.word ?? '');
   if (!noun || noun.axis === 'number' || !sized) return word;
   const grows =
     scene.items[word.at]!.word === 'lower' ? -1 : scene.items[word.at]!.word === 'higher' ? 1 : word.sign;
@@ -72,6 +75,15 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
     (bounded(scene.items, left, right) ||
       asNumbers(scene.items, word, left, right) ||
       excepted(scene.items, left))
+  )
+    return [];
+  // "None of our 16s, 18s and 22s is quicker than the 22": the set holds it.
+  if (
+    left &&
+    left.sizes.length > 2 &&
+    right.sizes.every((size) =>
+      left.sizes.some((own) => own.system === size.system && own.value === size.value),
+    )
   )
     return [];
   if (left && imagined(scene.items, left, word, right)) return [];

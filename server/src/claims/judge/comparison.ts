@@ -86,7 +86,7 @@ function verdictOf(result: Thickness['result'], relation: Relation): Verdict {
 }
 
 const LENGTH =
-  /\b(?:mmhg|gravity|squeezed?|warm(?:ed)?|cold|block\w*|clot\w*|kink\w*|occlu\w*|heal\w*|fail\w*|infect\w*|tissued|dislodge\w*|longer|shorter|long|short|length|viscosity|viscous|midlines?|piccs?|central|tunnell?ed)\b/i;
+  /\b(?:mmhg|gravity|squeezed?|warm(?:ed)?|cold|block\w*|clot(?!s\b)\w*|clots (?:off|up|sooner|earlier|first|faster|(?:more|less) (?:often|than))|kink\w*|occlu\w*|heal\w*|fail\w*|infect\w*|tissued|dislodge\w*|longer|shorter|long|short|length|viscosity|viscous|midlines?|piccs?|central|tunnell?ed)\b/i;
 const SAME_LENGTH =
   /\b(?:same|equal|identical|similar|like|equally)[ -](?:length|long)|lengths? (?:being )?(?:equal|the same)|length for length|as long as each other|of one length|(?:equal|same|like|identical) \w+ and length/i;
 

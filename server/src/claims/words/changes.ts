@@ -54,7 +54,7 @@ export const EXCHANGE = new Set(
   `swap swaps swapped swapping trade trades traded trading exchange exchanges exchanged replace replaces replaced
   switch switches switched switching change changes changed changing move moves moved moving drop drops dropped dropping
   step steps stepped stepping go goes going went upsize upsizing downsize downsizing pull come comes coming
-  widening widen narrowing enlarging jump jumps jumping shift shifts shifting upgrade upgraded upgrading downgrade`
+  widening widen narrowing enlarging increasing decreasing jump jumps jumping shift shifts shifting upgrade upgraded upgrading downgrade`
     .split(/\s+/)
     .filter(Boolean),
 );

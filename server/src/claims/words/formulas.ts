@@ -1,5 +1,6 @@
 /** Rules of conversion as people write them, and whether each holds. */
 import type { System } from '../../sizes/model.ts';
+import { FLOW_LAWS } from './flow-laws.ts';
 import { SPINAL_TIPS } from './spinal.ts';
 import { WORKED } from './worked.ts';
 
@@ -70,18 +71,6 @@ const thou: Pick<FormulaRow, 'holds' | 'standard' | 'sources'> = {
   standard: 'definition of the inch',
   sources: ['GNU'],
 };
-
-const flow = (id: string, says: string, holds: boolean, rule: string): FormulaRow => ({
-  id,
-  system: 'needle-gauge',
-  says,
-  true: holds,
-  holds: rule,
-  standard: 'published flow measurements of IV cannulas',
-  sources: ['mcpherson', 'hilbert'],
-});
-const LENGTH = 'Of two cannulas of one gauge the longer flows slower';
-const WIDTH = 'Of two cannulas of one length the wider flows faster';
 
 /** A number with the unit of the other scale. */
 const scaled = (
@@ -310,10 +299,7 @@ export const FORMULAS: readonly FormulaRow[] = [
     standard: 'transcription style guides',
     sources: ['BOS'],
   },
-  flow('longer-is-slower', 'a longer cannula flows slower', true, LENGTH),
-  flow('longer-is-faster', 'a longer cannula flows faster', false, LENGTH),
-  flow('wider-is-faster', 'a wider cannula flows faster', true, WIDTH),
-  flow('wider-is-slower', 'a wider cannula flows slower', false, WIDTH),
+  ...FLOW_LAWS,
   {
     id: 'gauge-is-inner',
     system: 'needle-gauge',

@@ -103,6 +103,31 @@ export const RULES: Readonly<Record<string, string>> = {
     'Die USP-Stärke ist der Durchmesser des Fadens; die Nadel wird gesondert beschrieben',
   'the figure before “-0” is not the number of zeros': 'die Ziffer vor „-0“ ist nicht die Anzahl der Nullen',
   'a longer cannula flows slower': 'eine längere Venenverweilkanüle hat weniger Durchfluss',
+  'several cannulas together are set against one':
+    'mehrere Venenverweilkanülen zusammen werden mit einer verglichen',
+  'By published flows of single cannulas': 'Nach veröffentlichten Durchflüssen einzelner Venenverweilkanülen',
+  'more pressure makes the flow faster': 'mehr Druck macht den Durchfluss größer',
+  'more pressure makes the flow slower': 'mehr Druck macht den Durchfluss kleiner',
+  'Through one and the same cannula more pressure drives more flow':
+    'Durch ein und dieselbe Venenverweilkanüle treibt mehr Druck mehr Durchfluss',
+  'a higher bag runs faster': 'ein höher hängender Beutel läuft schneller',
+  'a higher bag runs slower': 'ein höher hängender Beutel läuft langsamer',
+  'The higher the bag hangs, the faster it runs': 'Je höher der Beutel hängt, desto schneller läuft er',
+  'a thicker or colder fluid runs slower': 'eine dickere oder kältere Flüssigkeit läuft langsamer',
+  'a thicker or colder fluid runs faster': 'eine dickere oder kältere Flüssigkeit läuft schneller',
+  'Cold and thick fluids run slower than warm and thin ones':
+    'Kalte und dicke Flüssigkeiten laufen langsamer als warme und dünne',
+  'a narrowed line runs slower': 'eine verengte Leitung läuft langsamer',
+  'a narrowed line runs faster': 'eine verengte Leitung läuft schneller',
+  'A kink, a clamp or a clot slows the flow':
+    'Ein Knick, eine Klemme oder ein Gerinnsel bremst den Durchfluss',
+  'the narrowest part limits the flow': 'die engste Stelle begrenzt den Durchfluss',
+  'the widest part limits the flow': 'die weiteste Stelle begrenzt den Durchfluss',
+  'The narrowest part of a line limits the flow': 'Die engste Stelle einer Leitung begrenzt den Durchfluss',
+  'this volume runs in that time at that rate':
+    'dieses Volumen läuft bei diesem Durchfluss in dieser Zeit ein',
+  'The time to run a volume in is the volume divided by the rate':
+    'Die Zeit für ein Volumen ist das Volumen geteilt durch den Durchfluss',
   'a longer cannula flows faster': 'eine längere Venenverweilkanüle hat mehr Durchfluss',
   'a wider cannula flows faster': 'eine Venenverweilkanüle mit größerer lichter Weite hat mehr Durchfluss',
   'a wider cannula flows slower': 'eine Venenverweilkanüle mit größerer lichter Weite hat weniger Durchfluss',

@@ -1,0 +1,159 @@
+/**
+ * Sums of flow: "at 60 ml a minute a litre takes seventeen minutes", and several cannulas set against one: "two 20 G together
+ * deliver less than one 14 G". Only what is clearly out is said to be wrong.
+ */
+import { readNumber } from '../../mentions/words/numbers.ts';
+import { FLOW } from '../../sizes/index.ts';
+import type { FormulaClaim } from '../model.ts';
+import { flowSaid } from '../text/flowing.ts';
+import { single } from '../text/focus.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { type Group, groups, type Scene } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
+import { FLOW_DEGREES } from '../words/flowing.ts';
+import type { Construction, Reading } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
+
+export const flowSums: Construction = {
+  id: 'flow-sums',
+  needs: () => [
+    { like: LASTS, also: MEASURED },
+    { sizes: 2, like: FLOW_DEGREES },
+  ],
+  leaning: true,
+  read(scene) {
+    if (scene.sentence.close === '?' || scene.items.length > 60) return [];
+    return [...timeOf(scene), ...severalIn(scene)];
+  },
+};
+
+const LASTS = /^(?:min|mins|minutes?|hours?|half-hour)$/;
+const MEASURED = /^(?:ml|mls|millilit(?:re|er)s?|lit(?:re|er)s?|\d+ml|l)$/;
+
+const NUMBER = '(\\d+(?:\\.\\d+)?|[a-z]+(?:-[a-z]+)?)';
+const RATE = new RegExp(
+  `${NUMBER} (?:ml|mls|millilit(?:re|er)s?|cc) ?(?:/|per|a|an|each|every) ?(min(?:ute)?s?|h(?:ou)?r?s?)\\b`,
+  'g',
+);
+const VOLUME = new RegExp(
+  `(?:(half) a lit(?:re|er)|${NUMBER} (lit(?:re|er)s?|l|ml|mls|millilit(?:re|er)s?))(?= |$)(?! ?(?:/|per|an? (?:min|h)|each|every))`,
+  'g',
+);
+const TIME = new RegExp(`${NUMBER}( and a half)? (min(?:ute)?s?|h(?:ou)?rs?)\\b`, 'g');
+
+/** Time as said and as it comes out may differ so much before it is called wrong. */
+const SLACK = 1.4;
+
+/** One volume, one rate and one time, in this sentence and the one before. */
+function timeOf(scene: Scene): Reading[] {
+  const own = joined(scene.items);
+  if (scene.items.some(({ word }) => NEGATIONS.has(word) || ODD.test(word))) return [];
+  if (groups(scene.items).length === 0 && scene.system === undefined) return [];
+  const before = scene.before.at(-1);
+  const all = [own, before && before.close !== '?' ? `${joined(before.items)} . ${own}` : ''];
+  for (const text of all) {
+    const sum = text === '' ? undefined : sumIn(text);
+    if (sum === 'several') return [];
+    if (!sum) continue;
+    const at = scene.items.findLastIndex((item) => LASTS.test(item.word));
+    const out = sum.said / sum.right > SLACK || sum.right / sum.said > SLACK;
+    const claim: FormulaClaim = {
+      ...ruleClaim(
+        scene,
+        'flow-sums',
+        'needle-gauge',
+        out ? 'time-worked-out-wrong' : 'time-as-worked-out',
+        Math.max(at, 0),
+      ),
+      sum: `${sum.volume} ml ÷ ${sum.rate} ml/min = ${Number(sum.right.toPrecision(2))} min`,
+    };
+    return [{ claim, at: Math.max(at, 0), from: Math.max(at, 0), to: Math.max(at, 0) }];
+  }
+  return [];
+}
+const ODD = /^(?:left|remaining|already|extra|another|instead|if|first|last|each|every\W?|both|two)$/;
+
+interface FlowSum {
+  readonly volume: number;
+  readonly rate: number;
+  readonly said: number;
+  readonly right: number;
+}
+
+function sumIn(text: string): FlowSum | 'several' | undefined {
+  const rates = [...text.matchAll(RATE)];
+  const rest = text.replace(RATE, ' ; ');
+  const [volumes, times] = [[...rest.matchAll(VOLUME)], [...rest.matchAll(TIME)]];
+  if (rates.length > 1 || volumes.length > 1 || times.length > 1) return 'several';
+  const [rate, volume, time] = [rates[0], volumes[0], times[0]];
+  if (!rate || !volume || !time) return undefined;
+  const perMinute = (amountOf(rate[1]!) ?? 0) / (rate[2]!.startsWith('h') ? 60 : 1);
+  const litres = /^l/.test(volume[3] ?? '') ? 1000 : 1;
+  const ml = volume[1] ? 500 : (amountOf(volume[2]!) ?? 0) * litres;
+  const said = ((amountOf(time[1]!) ?? 0) + (time[2] ? 0.5 : 0)) * (time[3]!.startsWith('h') ? 60 : 1);
+  if (perMinute <= 0 || ml <= 0 || said <= 0) return undefined;
+  return { volume: ml, rate: Number(perMinute.toPrecision(3)), said, right: ml / perMinute };
+}
+
+const amountOf = (text: string): number | undefined =>
+  /^\d/.test(text) ? Number(text) : /^an?$/.test(text) ? 1 : readNumber(text)?.value;
+
+const COUNTS: ReadonlyMap<string, number> = new Map([
+  ...['two', '2', 'both', 'twin', 'double', 'pair'].map((word) => [word, 2] as const),
+  ...['three', '3', 'triple'].map((word) => [word, 3] as const),
+]);
+
+/** "a pair of 20 G cannulas", "two 20 G". */
+function countOf(items: readonly Item[], { from }: Group): number {
+  for (let i = from - 1; i >= Math.max(0, from - 3); i--) {
+    const count = COUNTS.get(items[i]!.word);
+    if (count) return count;
+    if (
+      !/^(?:of|the|our|pink|green|blue|grey|gray|orange|yellow|separate|ordinary|good|short|peripheral)$/.test(
+        items[i]!.word,
+      )
+    )
+      return 1;
+  }
+  return 1;
+}
+
+/** How clearly the sum of several must lie on one side. */
+const CLEAR = 1.1;
+
+/** Several of one gauge together against one of another. */
+function severalIn(scene: Scene): Reading[] {
+  const { items } = scene;
+  const [a, b, ...more] = groups(items).flatMap(single);
+  const [word, ...words] = flowSaid(items);
+  if (!a || !b || more.length > 0 || !word || words.length > 0) return [];
+  if (
+    items.some((item) => NEGATIONS.has(item.word) || /^(?:each|either|may|might|unless|if)$/.test(item.word))
+  )
+    return [];
+  const than = items.findIndex((item, i) => i > word.at && item.word === 'than');
+  const counts = [countOf(items, a), countOf(items, b)] as const;
+  if (than < word.at || than > b.from || a.to > than || (counts[0] === 1) === (counts[1] === 1)) return [];
+  const [left, right] = [flowOf(a, counts[0]), flowOf(b, counts[1])];
+  if (!left || !right) return [];
+  const more1 = left.min / right.max > CLEAR ? 1 : right.min / left.max > CLEAR ? -1 : undefined;
+  if (!more1) return [];
+  const claim: FormulaClaim = {
+    ...ruleClaim(
+      scene,
+      'flow-sums',
+      'needle-gauge',
+      more1 === word.sign ? 'several-as-measured' : 'several-otherwise',
+      word.at,
+    ),
+    sum: `${counts[0]} × ${a.sizes[0]!.value} G ${left.min}–${left.max} ml/min, ${counts[1]} × ${b.sizes[0]!.value} G ${right.min}–${right.max} ml/min`,
+  };
+  return [{ claim, at: word.at, from: Math.min(a.from, word.at), to: word.to }];
+}
+
+function flowOf({ sizes }: Group, count: number): { min: number; max: number } | undefined {
+  const [size] = sizes;
+  const row = size?.system === 'needle-gauge' ? FLOW.find(({ gauge }) => gauge === size.value) : undefined;
+  return row && { min: count * Math.min(...row.mlPerMinute), max: count * Math.max(...row.mlPerMinute) };
+}

@@ -1,0 +1,283 @@
+/**
+ * Two sizes set against each other by what runs through them, however it is said: "you get more through a 30 G than a 27 G",
+ * "of the 18 and the 22, the 22 has the bag in sooner", "swap to the 26 G, which lets blood through faster". Everyday words are
+ * passed over; where two sizes could own the word, nothing is read.
+ */
+
+import { clauseOf, flowSaid, someIn } from '../text/flowing.ts';
+import { sentencesBefore, single } from '../text/focus.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { remembered } from '../text/remember.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem, together } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
+import { FLOW_DEGREES, FLUID, SHARES } from '../words/flowing.ts';
+import { exchangeIn } from './exchange.ts';
+import type { Construction, Reading } from './model.ts';
+import { ruleClaim } from './rule-claim.ts';
+import { comparison, wordless } from './than.ts';
+import { otherwiseMeant } from './than-otherwise.ts';
+
+export const flowing: Construction = {
+  id: 'flowing',
+  needs: () => [{ sizes: 1, like: FLOW_DEGREES }],
+  read(scene) {
+    const { items } = scene;
+    const said = flowSaid(items);
+    if (said.length > 2) return [];
+    const own = groups(items).flatMap(single);
+    const [first] = own;
+    if (!first || own.some((g) => g.sizes.length > 1 || !sameSystem(g, first) || together(items, g)))
+      return [];
+    if (!RUN.has(first.sizes[0]!.system)) return [];
+    if (said.length === 0) return [...best(scene, own), ...wished(scene, own)];
+    // "Faster through a 16 G, faster through a 22 G": of either, against something else.
+    if (said.length === 2 && said[0]!.sign === said[1]!.sign && !items.some((item) => item.word === 'than'))
+      return [];
+    return said.flatMap((word) => against(scene, own, word));
+  },
+};
+
+/** "Give volume down the one that flows best, the 18": of the sizes named before it in the sentence. */
+function best(scene: Scene, own: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const [word, ...more] = measuredWords(items).filter((m) => m.degree === 'superlative' && m.axis === 'flow');
+  if (!word || more.length > 0 || items.some((item) => item.word === 'than' || NEGATIONS.has(item.word)))
+    return [];
+  const after = own.filter((g) => g.from > word.to);
+  const [owner] = after;
+  const clause = word && clauseOf(items, word.at, COMMA);
+  if (own.some((g) => clause && g.from >= clause.from && g.to < word.at)) return [];
+  if (!owner || after.length > 1 || owner.from - word.to > 6) return [];
+  const ends = items.slice(owner.to + 1, owner.to + 3).find((item) => !item.deviceNoun);
+  if (!APPOSED.test(joined(items, word.to + 1, owner.from)) || ends?.kind === 'word') return [];
+  const others = values(
+    own.filter((g) => g.to < word.at),
+    owner,
+  );
+  if (others.length === 0) return [];
+  const rest: Group = {
+    from: others[0]!.from,
+    to: others.at(-1)!.to,
+    mentions: others.flatMap((g) => g.mentions),
+    sizes: others.flatMap((g) => g.sizes),
+  };
+  const made = wordless(comparison(scene, 'flowing', owner, rest, word));
+  return made.claim.kind === 'comparison' ? [{ ...made, claim: { ...made.claim, each: true } }] : [];
+}
+const APPOSED =
+  /^(?:(?:one|lumen|cannula|line|flow)? ?(?:[,:;–—(]|is|being|namely|which is|that is) ?)+(?:an?|the|our)?$/;
+
+/** "Choose the 18 G over the 22 G when fluid has to go in fast": what is chosen for speed is to be the faster. */
+function wished(scene: Scene, own: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const exchange = exchangeIn(items, groups(items));
+  if (
+    !exchange ||
+    exchange.negates ||
+    distinct(own).length !== 2 ||
+    sameSizes(exchange.given, exchange.chosen)
+  )
+    return [];
+  if (
+    items.some(
+      ({ word }) => word === 'than' || NEGATIONS.has(word) || CHANGES.test(word) || WAIVED.test(word),
+    )
+  )
+    return [];
+  const plain = measuredWords(items).filter((m) => m.axis === 'flow' && m.degree === 'plain' && !m.excess);
+  const [word] = plain;
+  if (!word || plain.length > 1) return [];
+  const clause = clauseOf(items, word.at, COMMA);
+  const aim = /\b(?:when|whenever|if|where|for|to)\b/.test(joined(items, clause.from, word.at));
+  if (!aim || !someIn(items, clause, FLUID)) return [];
+  return [
+    {
+      ...wordless(comparison(scene, 'flowing', exchange.chosen, exchange.given, word)),
+      unconditional: true,
+      own: true,
+    },
+  ];
+}
+const WAIVED = /^(?:although|though|despite|even|slow|slowly|because|since)$/;
+
+/** Systems of things that something runs through. */
+const RUN: ReadonlySet<string> = new Set(['needle-gauge', 'french', 'tube-id']);
+
+const REACH_THAN = 16;
+const ENDS = /^(?:[.;:!?—–]|but|because|since|while|whereas|so|although|though)$/;
+
+function against(scene: Scene, own: readonly Group[], word: Measured): Reading[] {
+  if (otherwiseMeant(scene.items, word)) return [];
+  const than = thanAfter(scene.items, word);
+  if (than < 0) {
+    const kind = kindBefore(scene, own, word);
+    if (kind) return kind;
+  }
+  if (than > 0) return kindAfter(scene, own, word, than) ?? byThan(scene, own, word, than);
+  if (
+    changesMore(scene.items) ||
+    scene.items.some((item) => item.word === 'than' || NEGATIONS.has(item.word))
+  )
+    return [];
+  return byClause(scene, own, word);
+}
+
+/** The "than" of the word: no other comparing word, and no end of the clause, lies between. */
+function thanAfter(items: readonly Item[], word: Measured): number {
+  if (PLACED.test(items[word.at]!.word)) return word.at;
+  const ratio = SHARES.has(items[word.at]!.word);
+  for (let i = word.to + 1; i < items.length && i <= word.to + REACH_THAN; i++) {
+    const item = items[i]!;
+    if (item.word === 'than' || (ratio && item.word === 'as' && i > word.to + 1)) return i;
+    if (ENDS.test(item.word)) return -1;
+    if (item.magnitude?.degree === 'comparative' && (i > word.to + 1 || item.magnitude.axis !== 'other'))
+      return -1;
+    if (/^(?:compared|against|versus)$/.test(item.word)) return item.word === 'compared' ? i + 1 : i;
+  }
+  return -1;
+}
+
+const PLACED = /^(?:below|under|beneath|behind|above|beyond|exceeds?|over)$/;
+
+const values = (found: readonly Group[], but: Group): Group[] =>
+  distinct(found).filter((g) => !sameSizes(g, but));
+
+/** "A runs faster than B": of all sizes before, the one that is not B. */
+function byThan(scene: Scene, own: readonly Group[], word: Measured, than: number): Reading[] {
+  const { items } = scene;
+  const clause = clauseOf(items, word.at, ENDS);
+  const right = own.find((g) => g.from > than && g.from - than <= 9 && !endsBetween(items, than, g.from));
+  if (!right) return [];
+  const between = own.filter((g) => g.from > word.to && g.to < than);
+  const before = own.filter((g) => g.from >= clause.from && g.to < word.at);
+  const left =
+    only(values(between, right)) ??
+    (between.length > 0
+      ? undefined
+      : (only(values(before, right)) ?? outside(scene, own, clause.from, right)));
+  if (!left || before.length + between.length > 3) return [];
+  return [comparison(scene, 'flowing', left, right, word)];
+}
+
+/** "A 14 G runs slower than any of the smaller cannulae": set against all that are narrower, or wider. */
+function kindAfter(scene: Scene, own: readonly Group[], word: Measured, than: number): Reading[] | undefined {
+  const { items } = scene;
+  const after = joined(items, than + 1, than + 8);
+  const kind = KIND.exec(after);
+  if (!kind || own.some((g) => g.from > than && g.from < than + 8)) return undefined;
+  const width = NARROW.test(kind[1]!) ? -1 : 1;
+  const size = only(distinct(own));
+  if (!size || changesMore(items) || items.some((item) => NEGATIONS.has(item.word))) return [];
+  return [lawOfWidth(scene, size, word, width === word.sign ? 'wider-is-slower' : 'wider-is-faster')];
+}
+/** "Anything smaller than a 20 G will run blood slower." */
+function kindBefore(scene: Scene, own: readonly Group[], word: Measured): Reading[] | undefined {
+  const { items } = scene;
+  const size = only(own);
+  const kind = size && SUCH.exec(joined(items, Math.max(0, size.from - 7), size.from));
+  if (!size || !kind || size.to > word.at || clauseOf(items, word.at, COMMA).from > size.from)
+    return undefined;
+  if (changesMore(items) || items.some((item) => NEGATIONS.has(item.word))) return [];
+  const width = NARROW.test(kind[1]!) ? -1 : 1;
+  return [lawOfWidth(scene, size, word, width === word.sign ? 'wider-is-faster' : 'wider-is-slower')];
+}
+const NARROW = /^(?:small|narrow|thin|fine|slim|skinn|slend)/;
+const SUCH =
+  /\b(?:anything|something|everything|cannula\w*|needles?|catheters?|tubes?|ones?|sizes?) ((?:small|narrow|thin|fin|slim|skinn|slend|wid|larg|bigg|fatt|thick)\w*er) than(?: an?| the| our)?$/;
+
+const lawOfWidth = (scene: Scene, { from }: Group, { at, to }: Measured, formula: string): Reading => ({
+  claim: ruleClaim(scene, 'flowing', 'needle-gauge', formula, at),
+  at,
+  from: Math.min(from, at),
+  to: Math.max(from, to),
+});
+
+const KIND =
+  /^(?:through |with |in |down |via )?(?:an?|any|all|every|each|the|some|our)?(?: of)?(?: the| our| these)? ?(?:other )?((?:small|narrow|thin|fine|slim|skinn|slend|wid|larg|bigg?|fatt?|thick)\w*)(?:-bore)? (?:ones?|cannula\w*|needles?|catheters?|sizes?|tubes?|lines?|drains?|lumens?|gauges?|bores?)\b/;
+
+const endsBetween = (items: readonly Item[], from: number, to: number): boolean => {
+  for (let i = from + 1; i < to; i++) if (ENDS.test(items[i]!.word) || items[i]!.word === ',') return true;
+  return false;
+};
+
+const only = (found: readonly Group[]): Group | undefined => (found.length === 1 ? found[0] : undefined);
+
+/** The size spoken of before the clause: in this sentence, else in the one before. */
+function outside(scene: Scene, own: readonly Group[], from: number, right: Group): Group | undefined {
+  const { items } = scene;
+  const clause = clauseOf(items, Math.min(from, items.length - 1), ENDS);
+  const pronoun = items.slice(clause.from, clause.to + 1).some(({ word }) => PRONOUN.test(word));
+  // "A 25 G is kinder but aspirates less easily than …": the verb goes on with the subject.
+  const goesOn = clause.from > 0 && GOES_ON.test(items[clause.from]!.word);
+  if (!pronoun && !goesOn) return undefined;
+  const here = own.filter((g) => g.to < from);
+  if (here.length > 0) return only(values(here, right));
+  const previous = sentencesBefore(scene)[0];
+  const spoken = previous ? groups(previous.items).flatMap(single) : [];
+  const found = spoken.every((g) => sameSystem(g, right) && g.sizes.length === 1)
+    ? values(spoken, right)
+    : [];
+  return only(found);
+}
+const GOES_ON =
+  /^(?:is|are|has|gives?|lets?|runs?|flows?|drains?|empties|delivers?|carries|passes|aspirates?|fills?|takes?|needs?|draws?|drips?|infuses?|injects?|flushes)$/;
+const PRONOUN = /^(?:it|its|it's|that|this|which|one|they|latter|former)$/;
+
+/** What changes the flow of one and the same size. */
+const CHANGES =
+  /^(?:unless|squeez\w*|pressuris\w*|pressur(?:e|ised|ized)|rais(?:e|ed|ing)|height|clamp\w*|kink\w*|warm\w*|cold|viscous|length|long|short|shorter|both|pump|blocked|without|may|might|could|either|neither|whether)$/;
+
+/** Does the sentence change more than the size? "Twice as long" is a time. */
+const changesMore = remembered((items: readonly Item[]): boolean =>
+  items.some(({ word }, i) => CHANGES.test(word) && items[i - 1]?.word !== 'as'),
+);
+
+/** No "than": the word belongs to the one size of its clause, and is set against the only other. */
+function byClause(scene: Scene, own: readonly Group[], word: Measured): Reading[] {
+  const { items } = scene;
+  if (measuredWords(items).filter((m) => m.degree === 'comparative').length > 2) return [];
+  const all = distinct(own);
+  if (all.length > 2) return [];
+  const owner = ownerOf(scene, own, word);
+  if (!owner) return [];
+  const other = only(values(own, owner)) ?? (all.length === 1 ? spokenBefore(scene, owner) : undefined);
+  if (!other) return [];
+  return [{ ...wordless(comparison(scene, 'flowing', owner, other, word)), unconditional: true }];
+}
+
+const COMMA = /^(?:[.,;:!?()—–]|but|because|since|while|whereas|so|although|though|and|as)$/;
+
+/** The size in the clause of the word; a clause without one takes up the size chosen or put in just before. */
+function ownerOf(scene: Scene, own: readonly Group[], word: Measured): Group | undefined {
+  const { items } = scene;
+  const clause = clauseOf(items, word.at, COMMA);
+  const text = joined(items, clause.from, clause.to + 1);
+  const here = own.filter((g) => g.from >= clause.from && g.to <= clause.to);
+  const exchange = exchangeIn(items, groups(items));
+  const exchanged =
+    exchange && !exchange.negates ? own.find((g) => sameSizes(g, exchange.chosen)) : undefined;
+  if (/^(?:because|since|as|for)$/.test(items[clause.from - 1]?.word ?? '')) return undefined;
+  if (here.length > 0) {
+    const one = only(distinct(here));
+    return one ? (TURNED.test(text) ? undefined : one) : exchanged;
+  }
+  if (exchanged && exchanged.to < clause.from) return exchanged;
+  const before = clauseOf(items, Math.max(0, clause.from - 2), COMMA);
+  const last = own.filter((g) => g.from >= before.from && g.to < clause.from);
+  return last.length === 1 && TAKEN.test(joined(items, before.from, clause.from)) ? last[0] : undefined;
+}
+const TURNED = /\b(?:instead|rather|not|unlike|over|from|against|for an?|beats?)\b/;
+/** Words with which a size is put to use, so that what follows is said of it. */
+const TAKEN =
+  /\b(?:once|when|after|with|through|using|now|then|take|takes|use|put|puts|pick|choose|change|swap|switch|go|placed|sited|via|on|in)\b/;
+
+/** The one other size of the sentence before: "slowly through a 24 G. Swap to the 26 G, which …". */
+function spokenBefore(scene: Scene, owner: Group): Group | undefined {
+  const previous = scene.before.at(-1);
+  if (!previous || previous.close === '?') return undefined;
+  const spoken = distinct(groups(previous.items).flatMap(single));
+  const one = spoken.length > 2 ? undefined : only(values(spoken, owner));
+  return one && one.sizes.length === 1 && sameSystem(one, owner) ? one : undefined;
+}

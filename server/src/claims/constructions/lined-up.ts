@@ -1,0 +1,268 @@
+/**
+ * Sizes said to stand in an order, read loosely: whatever small words stand between them, wherever the way they run is said,
+ * in this sentence or in the one behind ("2-0, 3-0, 4-0. Yes, that is fine to thick."). Also "in ascending order" of what can
+ * be in no order at all, "the middle one is the 32", "the first is the finest and the last the stoutest".
+ */
+import { direction } from '../../sizes/index.ts';
+import { single } from '../text/focus.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
+import { changed } from '../text/place.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
+import type { Construction, Reading } from './model.ts';
+import { type Cue, ofEitherScale, orderCue, orderReading, otherWay, rearranged, requested } from './order.ts';
+import { comparison, wordless } from './than.ts';
+
+const ORDER_WORDS =
+  /^(?:order|ordered|ascending|descending|middle|median|follows|predecessor|first|last|second|third|run|runs|line|lined|arrange|arranged|rank|ranked|sort|sorted|sequence|row|list|rack|thickest|thinnest|widest|narrowest|finest|smallest|largest|biggest|stoutest|heaviest|lightest|slimmest|fattest|highest|lowest|fastest|slowest|to)$/;
+
+export const linedUp: Construction = {
+  id: 'lined-up',
+  needs: () => [
+    { sizes: 3, like: ORDER_WORDS },
+    { holds: ['opposed'], like: ORDER_WORDS },
+  ],
+  leaning: true,
+  read(scene) {
+    const { items } = scene;
+    if (
+      scene.sentence.close === '?' ||
+      items.some((item) => NEGATIONS.has(item.word) || TURNS.test(item.word))
+    )
+      return [];
+    const own = groups(items).flatMap(single);
+    if (own.length === 0) return ofBefore(scene);
+    const run = runIn(items, own);
+    if (run.length < 3 || rearranged(items) || requested(items, run[0]!)) return [];
+    const places = [...ordinals(scene, run), ...middleOf(scene, own), ...lastOf(scene, run, own)];
+    if (places.length > 0) return places;
+    const cue = cueIn(items, run);
+    return cue && !ofEitherScale(scene, run) && !otherWay(items, cue.at)
+      ? [{ ...orderReading(scene, run, cue), unconditional: true }]
+      : [];
+  },
+};
+
+const TURNS =
+  /^(?:wrong|wrongly|reverse|reversed|backwards|mix|mixed|muddled|jumbled|random|shuffled|unless|should|instead|rather|whichever|whatever|or|but)$/;
+/** What ends a row of sizes: anything that says something of its own. */
+const BREAKS =
+  /^(?:[.?!]|than|if|when|because|since|while|whereas|is|are|was|were|has|have|with|over|under|through|into|inside|like|as)$/;
+const GAP = 7;
+
+/** The longest row of three or more sizes of one system, each with small words or its own name between. */
+function runIn(items: readonly Item[], own: readonly Group[]): Group[] {
+  let best: Group[] = [];
+  let run: Group[] = [];
+  for (const group of own) {
+    const last = run.at(-1);
+    const linked =
+      last !== undefined &&
+      sameSystem(last, group) &&
+      group.sizes.length === 1 &&
+      group.from - last.to <= GAP &&
+      items.slice(last.to + 1, group.from).every((item) => !item.magnitude && !BREAKS.test(item.word));
+    run = linked ? [...run, group] : group.sizes.length === 1 ? [group] : [];
+    if (run.length > best.length) best = run;
+  }
+  const rest = own.filter((g) => !best.includes(g) && !best.some((one) => sameSizes(one, g)));
+  return rest.length === 0 || best.length > 3 ? best : [];
+}
+
+function cueIn(items: readonly Item[], run: readonly Group[]): Cue | undefined {
+  const [from, to] = [run[0]!.from, run.at(-1)!.to];
+  const cue = orderCue(items) ?? follows(items) ?? ranked(items);
+  if (cue && decidable(cue.axis) && (cue.to < from || cue.at > to)) return cue;
+  return byNumber(items, run) ?? eitherWay(items, run);
+}
+
+/** "each slimmer than the one it follows", "each stouter than its predecessor". */
+function follows(items: readonly Item[]): Cue | undefined {
+  const at = items.findIndex((item) => /^(?:each|every|all)$/.test(item.word));
+  const word = measuredWords(items).find((m) => m.at > at && m.degree === 'comparative' && decidable(m.axis));
+  if (at < 0 || !word || word.at - at > 4 || items[word.to + 1]?.word !== 'than') return undefined;
+  const rest = joined(items, word.to + 2, word.to + 9);
+  const sign = BEFORE.test(rest) ? word.sign : AFTER.test(rest) ? -word.sign : 0;
+  return sign === 0
+    ? undefined
+    : { at: word.at, to: word.to, axis: word.axis, runs: sign === 1 ? 'up' : 'down' };
+}
+const BEFORE =
+  /^(?:its predecessor|the (?:one|size|tube|last|previous)(?: one)? ?(?:it follows|before|above|to its left|used before|that went before)?|what (?:came|went) before)\b/;
+const AFTER =
+  /^(?:its successor|the next|the (?:one|size) (?:after|below|that follows|to its right|that comes next))\b/;
+
+/** "the 22 comes last when the widest is first", "the flow you can expect, highest first". */
+function ranked(items: readonly Item[]): Cue | undefined {
+  for (const word of measuredWords(items)) {
+    if (word.degree !== 'superlative') continue;
+    const place =
+      /^(?:is |one |at the |on the |on |at |of all |comes |stands |goes |hangs |lies |sits )*(first|top|left|front|start|last|bottom|right|back|end)\b/.exec(
+        joined(items, word.to + 1, word.to + 6),
+      )?.[1];
+    if (!place) continue;
+    const axis =
+      word.axis === 'number'
+        ? quantity(items, word.at)
+        : decidable(word.axis)
+          ? { axis: word.axis, sign: 1 }
+          : undefined;
+    if (!axis) continue;
+    const early = /^(?:first|top|left|front|start)$/.test(place);
+    const up = (word.sign * axis.sign === 1) !== early;
+    return { at: word.at, to: word.to + 1, axis: axis.axis, runs: up ? 'up' : 'down' };
+  }
+  return undefined;
+}
+
+/** The one quantity named before "highest first". */
+function quantity(items: readonly Item[], at: number): Item['axisNoun'] {
+  const nouns = items
+    .slice(Math.max(0, at - 9), at)
+    .flatMap((item) => (item.kind === 'word' && item.axisNoun ? [item.axisNoun] : []));
+  const [noun] = nouns;
+  return nouns.length === 1 && noun && decidable(noun.axis) ? noun : undefined;
+}
+
+/** "in ascending order" where the numbers rise with the size. */
+function byNumber(items: readonly Item[], run: readonly Group[]): Cue | undefined {
+  const at = items.findIndex(({ word }) => /^(?:ascending|descending)$/.test(word));
+  if (at < 0 || direction(run[0]!.sizes[0]!.system) !== 'up') return undefined;
+  return { at, to: at, axis: 'outer', runs: items[at]!.word === 'ascending' ? 'up' : 'down' };
+}
+
+/** "in size order", "in ascending order" of gauges: one way or the other, but not up and down. */
+function eitherWay(items: readonly Item[], run: readonly Group[]): Cue | undefined {
+  const words = joined(items);
+  const found = IN_ORDER.exec(words);
+  if (!found) return undefined;
+  const values = run.map(({ sizes }) => sizes[0]!.value);
+  const steps = values.slice(1).map((value, i) => Math.sign(value - values[i]!));
+  const [ups, downs] = [steps.filter((step) => step > 0).length, steps.filter((step) => step < 0).length];
+  if (ups === 0 || downs === 0 || Math.min(ups, downs) > 1) return undefined;
+  const numbersUp = direction(run[0]!.sizes[0]!.system) === 'up';
+  const up = ups > downs === numbersUp;
+  const at = items.findIndex(({ word }) => word === 'order' || /^(?:sorted|ranked|arranged)$/.test(word));
+  return at < 0 ? undefined : { at, to: at, axis: 'outer', runs: up ? 'up' : 'down' };
+}
+const IN_ORDER =
+  /\b(?:in (?:ascending|descending|increasing|decreasing|rising|falling|size|number|strict) order|in order of (?:size|thickness|width|diameter|bore|gauge|calibre)|(?:sorted|ranked|arranged|ordered) by (?:size|thickness|width|(?:outside |outer )?diameter|bore|gauge))\b/;
+
+/** "Yes, that is fine to thick.", "The list goes from thin to thick.": said of the row in the sentence before. */
+function ofBefore(scene: Scene): Reading[] {
+  const { items } = scene;
+  const before = scene.before.at(-1);
+  if (!before || before.close === '?' || items.length > 24 || !TAKES_UP.test(joined(items, 0, 8))) return [];
+  const own = groups(before.items).flatMap(single);
+  if (before.items.some((item) => NEGATIONS.has(item.word) || TURNS.test(item.word))) return [];
+  if (!before.items.every((item) => !item.magnitude)) return [];
+  const run = runIn(before.items, own);
+  const cue = run.length >= 3 ? orderCue(items) : undefined;
+  if (!cue || !decidable(cue.axis)) return [];
+  const { claim } = orderReading(changed(scene, { items: before.items }), run, { ...cue, at: -1, to: -1 });
+  return [{ claim, at: cue.at, from: cue.at, to: cue.to }];
+}
+const TAKES_UP =
+  /^(?:[a-z]+ : )?(?:(?:yes|right|good|so|and|well|correct|exactly) ,? ?)*(?:that(?:'s)?|this|it|they|these|those|the (?:list|order|row|rack|line|sequence|series|set))\b/;
+
+const PLACES: ReadonlyMap<string, number> = new Map([
+  ['first', 0],
+  ['second', 1],
+  ['third', 2],
+  ['fourth', 3],
+  ['last', -1],
+]);
+
+/** "Of 7-0, 0 and 3, the first is the finest and the last is the stoutest." */
+function ordinals(scene: Scene, run: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const words = measuredWords(items);
+  return items.flatMap((item, at) => {
+    const place = PLACES.get(item.word);
+    if (place === undefined || at < run.at(-1)!.to || items[at - 1]?.word !== 'the') return [];
+    const word = words.find(
+      (m) => m.at > at && m.at - at <= 5 && m.degree === 'superlative' && decidable(m.axis),
+    );
+    const said = word && /^(?:one )?(?:is|are|being|=|was)?(?: the)?$/.test(joined(items, at + 1, word.at));
+    const chosen = run.at(place);
+    return word && said && chosen ? extreme(scene, chosen, run, word) : [];
+  });
+}
+
+/** "the 22 comes last when the widest is first". */
+function lastOf(scene: Scene, run: readonly Group[], own: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const chosen = own.at(-1)!;
+  const cue = ranked(items);
+  if (!cue || run.includes(chosen) || !run.some((g) => sameSizes(g, chosen))) return [];
+  const place = /^(?:comes|is|stands|goes|hangs|lies|sits|ranks|will be|ends up) (first|last)\b/.exec(
+    joined(items, chosen.to + 1, chosen.to + 5),
+  )?.[1];
+  const word = measuredWords(items).find((m) => m.at === cue.at);
+  if (!place || !word || cue.at < chosen.to) return [];
+  const most = (place === 'last') === (cue.runs === 'up');
+  return extreme(scene, chosen, run, { ...word, axis: cue.axis, sign: most ? 1 : -1 });
+}
+
+function extreme(scene: Scene, chosen: Group, run: readonly Group[], word: Measured): Reading[] {
+  const others = distinct(run).filter((g) => g.sizes[0]!.value !== chosen.sizes[0]!.value);
+  if (others.length === 0) return [];
+  const rest: Group = {
+    from: others[0]!.from,
+    to: others.at(-1)!.to,
+    mentions: others.flatMap((g) => g.mentions),
+    sizes: others.flatMap((g) => g.sizes),
+  };
+  const made = wordless(comparison(scene, 'lined-up', chosen, rest, word));
+  return made.claim.kind === 'comparison'
+    ? [{ ...made, claim: { ...made.claim, each: true }, from: word.at }]
+    : [];
+}
+
+/** "Of our three drains, 20, 28 and 32 Fr, the middle one in width is the 32." */
+function middleOf(scene: Scene, all: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const at = items.findIndex(
+    ({ word }, i) => /^(?:middle|median|intermediate)$/.test(word) && items[i - 1]?.word === 'the',
+  );
+  const chosen = all.find((g) => g.from > at && g.from - at <= 8);
+  const set = distinct(all);
+  if (at < 0 || !chosen || set.length !== 3 || all.length !== 4 || all.at(-1) !== chosen) return [];
+  const link = joined(items, at + 1, chosen.from);
+  if (
+    !/^(?:one|size|of the three|in (?:width|size|thickness|diameter)|\s)*(?:is|=|:|,)(?: the| an?)?$/.test(
+      link,
+    )
+  )
+    return [];
+  const others = set.filter((g) => g.sizes[0]!.value !== chosen.sizes[0]!.value);
+  const [low, high] = others;
+  if (others.length !== 2 || !low || !high) return [];
+  const order = orderReading(
+    scene,
+    [low, chosen, high].sort((a, b) => a.sizes[0]!.value - b.sizes[0]!.value),
+    { at, to: at, axis: 'outer', runs: 'up' },
+  );
+  if (order.claim.kind !== 'order') return [];
+  const [first, , last] = order.claim.items;
+  return [
+    {
+      claim: {
+        kind: 'range',
+        construction: 'lined-up',
+        span: order.claim.span,
+        focus: order.claim.focus,
+        size: order.claim.items.find(({ sizes }) => sizes[0]!.value === chosen.sizes[0]!.value)!,
+        low: first!.sizes[0]!.value === chosen.sizes[0]!.value ? order.claim.items[1]! : first!,
+        high: last!.sizes[0]!.value === chosen.sizes[0]!.value ? order.claim.items[1]! : last!,
+        inside: true,
+        strict: true,
+      },
+      at,
+      from: at,
+      to: chosen.to,
+    },
+  ];
+}

@@ -15,15 +15,9 @@ import type { Construction, Reading } from './model.ts';
 import { type Cue, ofEitherScale, orderCue, orderReading, otherWay, rearranged, requested } from './order.ts';
 import { comparison, wordless } from './than.ts';
 
-const ORDER_WORDS =
-  /^(?:order|ordered|ascending|descending|middle|median|follows|predecessor|first|last|second|third|run|runs|line|lined|arrange|arranged|rank|ranked|sort|sorted|sequence|row|list|rack|thickest|thinnest|widest|narrowest|finest|smallest|largest|biggest|stoutest|heaviest|lightest|slimmest|fattest|highest|lowest|fastest|slowest|to)$/;
-
 export const linedUp: Construction = {
   id: 'lined-up',
-  needs: () => [
-    { sizes: 3, like: ORDER_WORDS },
-    { holds: ['opposed'], like: ORDER_WORDS },
-  ],
+  needs: () => [{ sizes: 3 }, { holds: ['opposed'] }],
   leaning: true,
   read(scene) {
     const { items } = scene;
@@ -155,6 +149,7 @@ function ofBefore(scene: Scene): Reading[] {
   const { items } = scene;
   const before = scene.before.at(-1);
   if (!before || before.close === '?' || items.length > 24 || !TAKES_UP.test(joined(items, 0, 8))) return [];
+  if (items.filter((item) => item.magnitude).length < 2) return [];
   const own = groups(before.items).flatMap(single);
   if (before.items.some((item) => NEGATIONS.has(item.word) || TURNS.test(item.word))) return [];
   if (!before.items.every((item) => !item.magnitude)) return [];

@@ -8,6 +8,8 @@ import { directions } from './directions.ts';
 import { fits } from './fits.ts';
 import { flows } from './flows.ts';
 import { type Grid, gridOf, type Row, sectioned, upright } from './grid.ts';
+import { learned } from './learned.ts';
+import { looseRows } from './loose.ts';
 import { headedMaterials, properties } from './materials.ts';
 import { columnOrders, rankings, rowOrders } from './orders.ts';
 import { rowReferences } from './rows.ts';
@@ -25,6 +27,7 @@ export function readTables(note: Note, reads: readonly Read[]): Claim[] {
       ...rowOrders(set),
       ...rankings(set),
       ...flows(grid),
+      ...(lettered(set) ? [] : [...learned(grid), ...looseRows(grid)]),
       ...(lettered(set) ? [] : rowReferences(grid)),
       ...directions(set),
     ];

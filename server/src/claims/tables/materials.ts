@@ -77,7 +77,7 @@ function propertyCell(header: string, read: Read): string[] {
     if (row.property !== 'absorbable') return YES.test(text) ? [`${row.property}:${row.value}`] : [];
     return [`absorbable:${YES.test(text) === (row.value === 'yes') ? 'yes' : 'no'}`];
   }
-  const words = read.items.filter((item) => item.kind === 'word');
+  const words = leading(read);
   const built = read.items.flatMap((_, i) => strandsAt(read.items, i) ?? []);
   if (built.length === 1 && words.length <= 4) return [`${built[0]!.property}:${built[0]!.value}`];
   if (words.length > 3 || words.some((item) => ['not', 'or', 'and'].includes(item.word))) return [];
@@ -86,6 +86,16 @@ function propertyCell(header: string, read: Read): string[] {
     return row ? [`${row.property}:${row.value}`] : [];
   });
 }
+
+/** "non-absorbable, so remove it": the words up to the first mark, where they say a property and nothing else. */
+function leading(read: Read): readonly Read['items'][number][] {
+  const words = read.items.filter((item) => item.kind === 'word');
+  const mark = read.items.findIndex((item) => /^[,;:(–—]$/.test(item.word));
+  const first = read.items.slice(0, Math.max(mark, 0));
+  const said = first.length > 0 && first.length <= 2 && first.every((item) => PROPERTY_WORDS.has(item.word));
+  return said && words.length > 3 && !read.items.some((item) => TURNS.test(item.word)) ? first : words;
+}
+const TURNS = /^(?:but|unless|except|not|never|although|though|or|until)$/;
 
 /** "single strand", "one" under "Filaments". */
 function strandsIn(header: string, text: string): string | undefined {

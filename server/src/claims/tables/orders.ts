@@ -87,7 +87,7 @@ const bare = (read: Row[number]): boolean =>
   ) === true;
 
 const RANK =
-  /^\W*(?:\w+ )?(?:rank|place|position|order|no\.?|#)?\s*\(?\s*1\s*(?:=|is|:)|\b(?:rank|position|place)\b/;
+  /^\W*(?:\w+ )?(?:rank|place|position|order|no\.?|#)?\s*\(?\s*1\s*(?:=|is|:)|[,;(–—-]\s*1\s*(?:=|is|:|for)\s*(?:the )?\w+est\b|\b(?:rank|position|place)\b/;
 
 /** "| Rank (1 = widest) | Cannula |", "| 1 (thickest) | 2-0 |": the sizes run as the ranks do. */
 export function rankings(grid: Grid): OrderClaim[] {

@@ -9,27 +9,25 @@ import { flowSaid } from '../text/flowing.ts';
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
-import { type Group, groups, type Scene } from '../text/scene.ts';
+import { compares } from '../text/magnitudes.ts';
+import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { FLOW_DEGREES } from '../words/flowing.ts';
 import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
+import { comparison, wordless } from './than.ts';
 
 export const flowSums: Construction = {
   id: 'flow-sums',
-  needs: () => [
-    { like: LASTS, also: MEASURED },
-    { sizes: 2, like: FLOW_DEGREES },
-  ],
+  needs: () => [{ like: LASTS }, { sizes: 2, like: FLOW_DEGREES }],
   leaning: true,
   read(scene) {
     if (scene.sentence.close === '?' || scene.items.length > 60) return [];
-    return [...timeOf(scene), ...severalIn(scene)];
+    return [...timeOf(scene), ...severalIn(scene), ...figures(scene)];
   },
 };
 
-const LASTS = /^(?:min|mins|minutes?|hours?|half-hour)$/;
-const MEASURED = /^(?:ml|mls|millilit(?:re|er)s?|lit(?:re|er)s?|\d+ml|l)$/;
+const LASTS = /^(?:min|mins|minutes?|hours?|half-hour|seconds?|secs?)$/;
 
 const NUMBER = '(\\d+(?:\\.\\d+)?|[a-z]+(?:-[a-z]+)?)';
 const RATE = new RegExp(
@@ -72,7 +70,7 @@ function timeOf(scene: Scene): Reading[] {
   }
   return [];
 }
-const ODD = /^(?:left|remaining|already|extra|another|instead|if|first|last|each|every\W?|both|two)$/;
+const ODD = /^(?:left|remaining|already|extra|another|instead|if|first|last|each|every\W?|both)$/;
 
 interface FlowSum {
   readonly volume: number;
@@ -98,6 +96,80 @@ function sumIn(text: string): FlowSum | 'several' | undefined {
 
 const amountOf = (text: string): number | undefined =>
   /^\d/.test(text) ? Number(text) : /^an?$/.test(text) ? 1 : readNumber(text)?.value;
+
+const FIGURE_UNIT = /^(?:ml|mls|min|mins|minutes?|seconds?|secs?|s|hours?)$/;
+const TIMES = /^(?:min|mins|minutes?|seconds?|secs?|s|hours?)$/;
+/** Two figures of one thing may be so near that a slip of the watch tells them apart. */
+const APART = 1.15;
+
+/** "25 seconds through the 14 G and 15 through the 18 G", "the 20 G gives 60 ml a minute and the 16 G 40". */
+function figures(scene: Scene): Reading[] {
+  const { items } = scene;
+  const own = groups(items).flatMap(single);
+  const [a, b] = own;
+  if (
+    own.length !== 2 ||
+    !a ||
+    !b ||
+    !sameSystem(a, b) ||
+    sameSizes(a, b) ||
+    a.sizes.length + b.sizes.length > 2
+  )
+    return [];
+  if (
+    items.some(({ word }) => NEGATIONS.has(word) || UNLIKE.test(word)) ||
+    countOf(items, a) + countOf(items, b) > 2
+  )
+    return [];
+  const all = items.flatMap((item, at) =>
+    figureAt(item) === undefined ? [] : [{ at, value: figureAt(item)!, unit: unitAfter(items, at) }],
+  );
+  const flows = all.filter(({ unit, at }) => unit !== undefined || bareAfter(items, at));
+  const unit = flows.find((one) => one.unit)?.unit;
+  if (
+    !unit ||
+    flows.length !== 2 ||
+    flows.some((one) => one.unit && TIMES.test(one.unit) !== TIMES.test(unit))
+  )
+    return [];
+  const [x, y] = flows as [(typeof flows)[0], (typeof flows)[0]];
+  const ahead = x.at < a.from && y.at > a.to && y.at < b.from;
+  const behind = x.at > a.to && x.at < b.from && y.at > b.to;
+  if (ahead === behind || Math.max(x.value / y.value, y.value / x.value) < APART) return [];
+  const rate = RATED.test(joined(items));
+  if (!TIMES.test(unit) && !rate) return [];
+  const more = x.value > y.value === !TIMES.test(unit);
+  const word = compares(x.at, 'flow', more ? 1 : -1);
+  return [
+    {
+      ...wordless(comparison(scene, 'flow-sums', a, b, word)),
+      from: Math.min(a.from, x.at),
+      to: Math.max(b.to, y.at),
+    },
+  ];
+}
+const UNLIKE =
+  /^(?:if|unless|or|pressure|squeezed|long|short|longer|shorter|kinked|blocked|may|might|needle|age|aged|warm|cold|days?|weeks?|change|changed|leave|left|apart|wait)$/;
+const RATED = /\b(?:ml|mls|millilit(?:re|er)s?) ?(?:\/|per|an?|each|every) ?(?:min|h|sec)/;
+const figureAt = ({ kind, word }: Item): number | undefined => {
+  if (kind !== 'word') return undefined;
+  const value = /^\d+(?:\.\d+)?$/.test(word)
+    ? Number(word)
+    : word === 'a' || word === 'one'
+      ? undefined
+      : readNumber(word)?.value;
+  return value !== undefined && value > 1 ? value : undefined;
+};
+const unitAfter = (items: readonly Item[], at: number): string | undefined => {
+  const word = items[at + 1]?.word ?? '';
+  // A volume is no rate.
+  if (/^mls?$/.test(word) && !/^(?:\/|per|an?|each|every) ?(?:min|h|sec)/.test(joined(items, at + 2, at + 4)))
+    return undefined;
+  return FIGURE_UNIT.test(word) && !/^(?:of|bag|syringe)$/.test(items[at + 2]?.word ?? '') ? word : undefined;
+};
+/** "and 15 through the 18 G", "the 16 G 40.": the unit is said once. */
+const bareAfter = (items: readonly Item[], at: number): boolean =>
+  /^(?:[.,;)]|through|with|on|for|and|via|from|down)?$/.test(items[at + 1]?.word ?? '');
 
 const COUNTS: ReadonlyMap<string, number> = new Map([
   ...['two', '2', 'both', 'twin', 'double', 'pair'].map((word) => [word, 2] as const),

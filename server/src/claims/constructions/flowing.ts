@@ -90,7 +90,9 @@ function wished(scene: Scene, own: readonly Group[]): Reading[] {
   const [word] = plain;
   if (!word || plain.length > 1) return [];
   const clause = clauseOf(items, word.at, COMMA);
-  const aim = /\b(?:when|whenever|if|where|for|to)\b/.test(joined(items, clause.from, word.at));
+  const aim = /\b(?:when|whenever|if|where|for|to|needs?|wants?|must|wanted|needed)\b/.test(
+    joined(items, clause.from, word.at),
+  );
   if (!aim || !someIn(items, clause, FLUID)) return [];
   return [
     {
@@ -130,6 +132,7 @@ function thanAfter(items: readonly Item[], word: Measured): number {
   const ratio = SHARES.has(items[word.at]!.word);
   for (let i = word.to + 1; i < items.length && i <= word.to + REACH_THAN; i++) {
     const item = items[i]!;
+    if (ratio && item.word === 'that' && items[i + 1]?.word === 'of') return i + 1;
     if (item.word === 'than' || (ratio && item.word === 'as' && i > word.to + 1)) return i;
     if (ENDS.test(item.word)) return -1;
     if (item.magnitude?.degree === 'comparative' && (i > word.to + 1 || item.magnitude.axis !== 'other'))

@@ -17,7 +17,7 @@ import { comparison, wordless } from './than.ts';
 
 export const linedUp: Construction = {
   id: 'lined-up',
-  needs: () => [{ sizes: 3 }, { holds: ['opposed'] }],
+  needs: () => [{ sizes: 3 }, { holds: ['opposed'] }, { holds: ['superlative'] }],
   leaning: true,
   read(scene) {
     const { items } = scene;
@@ -59,7 +59,7 @@ function runIn(items: readonly Item[], own: readonly Group[]): Group[] {
       group.from - last.to <= GAP &&
       items.slice(last.to + 1, group.from).every((item) => !item.magnitude && !BREAKS.test(item.word));
     run = linked ? [...run, group] : group.sizes.length === 1 ? [group] : [];
-    if (run.length > best.length) best = run;
+    if (run.length >= best.length) best = run;
   }
   const rest = own.filter((g) => !best.includes(g) && !best.some((one) => sameSizes(one, g)));
   return rest.length === 0 || best.length > 3 ? best : [];
@@ -67,7 +67,7 @@ function runIn(items: readonly Item[], own: readonly Group[]): Group[] {
 
 function cueIn(items: readonly Item[], run: readonly Group[]): Cue | undefined {
   const [from, to] = [run[0]!.from, run.at(-1)!.to];
-  const cue = orderCue(items) ?? follows(items) ?? ranked(items);
+  const cue = orderCue(items) ?? follows(items) ?? ranked(items) ?? mostToLeast(items) ?? growing(items, run);
   if (cue && decidable(cue.axis) && (cue.to < from || cue.at > to)) return cue;
   return byNumber(items, run) ?? eitherWay(items, run);
 }
@@ -111,6 +111,31 @@ function ranked(items: readonly Item[]): Cue | undefined {
   return undefined;
 }
 
+/** "the order of bore, greatest to least". */
+function mostToLeast(items: readonly Item[]): Cue | undefined {
+  const at = items.findIndex(
+    (item, i) => item.word === 'to' && ENDS.test(`${items[i - 1]?.word} ${items[i + 1]?.word}`),
+  );
+  const noun = at < 0 ? undefined : quantity(items, at);
+  if (!noun) return undefined;
+  const down = /^(?:great|high|most|larg|bigg)/.test(items[at - 1]!.word) === (noun.sign === 1);
+  return { at, to: at + 1, axis: noun.axis, runs: down ? 'down' : 'up' };
+}
+const ENDS =
+  /^(?:(?:greatest|highest|most|largest|biggest) (?:least|lowest|smallest)|(?:least|lowest|smallest) (?:greatest|highest|most|largest|biggest))$/;
+
+/** "in growing steps" where the numbers rise with the size. */
+function growing(items: readonly Item[], run: readonly Group[]): Cue | undefined {
+  const at = items.findIndex(
+    ({ word }, i) =>
+      /^(?:growing|increasing|rising|ascending|falling|decreasing|shrinking|descending)$/.test(word) &&
+      /^(?:steps?|sizes?|order|series|sequence)$/.test(items[i + 1]?.word ?? ''),
+  );
+  if (at < 0 || direction(run[0]!.sizes[0]!.system) !== 'up') return undefined;
+  const up = /^(?:grow|incr|ris|asc)/.test(items[at]!.word);
+  return { at, to: at + 1, axis: 'outer', runs: up ? 'up' : 'down' };
+}
+
 /** The one quantity named before "highest first". */
 function quantity(items: readonly Item[], at: number): Item['axisNoun'] {
   const nouns = items
@@ -148,12 +173,20 @@ const IN_ORDER =
 function ofBefore(scene: Scene): Reading[] {
   const { items } = scene;
   const before = scene.before.at(-1);
-  if (!before || before.close === '?' || items.length > 24 || !TAKES_UP.test(joined(items, 0, 8))) return [];
-  if (items.filter((item) => item.magnitude).length < 2) return [];
+  if (
+    !before ||
+    before.close === '?' ||
+    items.length > 24 ||
+    !(TAKES_UP.test(joined(items, 0, 8)) || /^the (?:first|second|third|last)\b/.test(joined(items, 0, 3)))
+  )
+    return [];
   const own = groups(before.items).flatMap(single);
   if (before.items.some((item) => NEGATIONS.has(item.word) || TURNS.test(item.word))) return [];
   if (!before.items.every((item) => !item.magnitude)) return [];
   const run = runIn(before.items, own);
+  const place = run.length >= 3 ? ordinals(scene, run, -1) : [];
+  if (place.length > 0) return place;
+  if (items.filter((item) => item.magnitude).length < 2) return [];
   const cue = run.length >= 3 ? orderCue(items) : undefined;
   if (!cue || !decidable(cue.axis)) return [];
   const { claim } = orderReading(changed(scene, { items: before.items }), run, { ...cue, at: -1, to: -1 });
@@ -171,16 +204,20 @@ const PLACES: ReadonlyMap<string, number> = new Map([
 ]);
 
 /** "Of 7-0, 0 and 3, the first is the finest and the last is the stoutest." */
-function ordinals(scene: Scene, run: readonly Group[]): Reading[] {
+function ordinals(scene: Scene, run: readonly Group[], from = run.at(-1)!.to): Reading[] {
   const { items } = scene;
   const words = measuredWords(items);
   return items.flatMap((item, at) => {
     const place = PLACES.get(item.word);
-    if (place === undefined || at < run.at(-1)!.to || items[at - 1]?.word !== 'the') return [];
+    if (place === undefined || at < from || items[at - 1]?.word !== 'the') return [];
     const word = words.find(
       (m) => m.at > at && m.at - at <= 5 && m.degree === 'superlative' && decidable(m.axis),
     );
-    const said = word && /^(?:one )?(?:is|are|being|=|was)?(?: the)?$/.test(joined(items, at + 1, word.at));
+    const said =
+      word &&
+      /^(?:one )?(?:of (?:these|those|them|the (?:three|four|lot)) )?(?:is|are|being|=|was)?(?: the)?$/.test(
+        joined(items, at + 1, word.at),
+      );
     const chosen = run.at(place);
     return word && said && chosen ? extreme(scene, chosen, run, word) : [];
   });
@@ -216,22 +253,27 @@ function extreme(scene: Scene, chosen: Group, run: readonly Group[], word: Measu
     : [];
 }
 
+const MIDDLE =
+  /^(?:one|size|of the three|of [^;:.]{3,40}?|in (?:width|size|thickness|diameter)|\s)*(?:is|=|:|,)(?: the| an?)?$/;
+
 /** "Of our three drains, 20, 28 and 32 Fr, the middle one in width is the 32." */
 function middleOf(scene: Scene, all: readonly Group[]): Reading[] {
   const { items } = scene;
   const at = items.findIndex(
     ({ word }, i) => /^(?:middle|median|intermediate)$/.test(word) && items[i - 1]?.word === 'the',
   );
-  const chosen = all.find((g) => g.from > at && g.from - at <= 8);
+  const chosen = all.at(-1);
   const set = distinct(all);
-  if (at < 0 || !chosen || set.length !== 3 || all.length !== 4 || all.at(-1) !== chosen) return [];
-  const link = joined(items, at + 1, chosen.from);
-  if (
-    !/^(?:one|size|of the three|in (?:width|size|thickness|diameter)|\s)*(?:is|=|:|,)(?: the| an?)?$/.test(
-      link,
-    )
-  )
-    return [];
+  if (at < 0 || !chosen || set.length !== 3 || all.length !== 4) return [];
+  const [before, after] = [joined(items, at + 1, chosen.from), joined(items, chosen.to + 1, at + 6)];
+  const ahead =
+    at < chosen.from && MIDDLE.test(before) && (/^(?:one|size) of\b/.test(before) || at > all[2]!.to);
+  const behind =
+    at > chosen.to &&
+    /^(?:is|lies|sits|comes|stands) (?:in )?the middle(?: one| size)?\b(?! (?:of the (?:tray|drawer|table|row|page)|drawer|shelf|box))/.test(
+      after,
+    );
+  if (!ahead && !behind) return [];
   const others = set.filter((g) => g.sizes[0]!.value !== chosen.sizes[0]!.value);
   const [low, high] = others;
   if (others.length !== 2 || !low || !high) return [];

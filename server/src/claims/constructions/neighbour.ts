@@ -44,15 +44,27 @@ export const neighbour: Construction = {
 const OPEN =
   /^(?:than|but|instead|rather|unless|except|wrong|used|cheaper|dearer|drawer|shelf|page|row|line)$/;
 const PLACE =
-  /(?:^|[ ,])(?:(?:the|our|your) )?(?:next|right|just|step|size|one|straight|immediately|directly|coming)(?: (?:one|size|step))?(?: (?:up|down))? (after|below|above|beneath|beyond|past|following|up from|down from|to|from)(?: (?:an?|the|our))?$/;
-const IS = /(?:^| )(?:is|comes|follows|stands|sits|lies|=|:)(?: then)?(?: (?:an?|the|our))?$/;
+  /(?:^|[ ,])(?:(?:the|our|your) )?(?:(?:next|right|just|step|size|one|straight|immediately|directly|coming)(?: (?:one|size|step))?(?: (?:up|down))? )?(after|below|above|beneath|beyond|past|following|up from|down from|to|from)(?: (?:an?|the|our))?$/;
+const IS =
+  /(?:^| )(?:is|comes|(?:we|you) (?:come|get|go) to|follows|stands|sits|lies|=|:)(?: then)?(?: (?:an?|the|our))?$/;
 
 /** Which way: told by the one word of magnitude of the sentence, else by "below" where numbers grow with the size. */
 function way({ items }: Scene, a: Group, b: Group, place: string): Measured | undefined {
   const words = measuredWords(items).filter((m) => decidable(m.axis) && !m.idiom);
   const [word, ...more] = words;
+  const plain = /^(?:after|past|beyond|following|to|from)$/.test(place);
+  if (!plain && words.length > 1) return undefined;
   if (word && more.length === 0 && word.degree !== 'superlative' && word.at < b.from)
     return { ...word, degree: 'comparative' };
+  // "Going from thick to thin": the way is that of the second word.
+  const [one, other] = words;
+  if (
+    words.length === 2 &&
+    one!.sign !== other!.sign &&
+    other!.to < b.from &&
+    /^to$/.test(joined(items, one!.to + 1, other!.at))
+  )
+    return { ...other!, degree: 'comparative' };
   if (words.length > 0 || direction(a.sizes[0]!.system) !== 'up') return undefined;
   const sign = /^(?:below|beneath|down from)$/.test(place)
     ? -1

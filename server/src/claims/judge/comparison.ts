@@ -86,7 +86,13 @@ function verdictOf(result: Thickness['result'], relation: Relation): Verdict {
 }
 
 const LENGTH =
-  /\b(?:mmhg|gravity|squeezed?|warm(?:ed)?|cold|block\w*|clot(?!s\b)\w*|clots (?:off|up|sooner|earlier|first|faster|(?:more|less) (?:often|than))|kink\w*|occlu\w*|heal\w*|fail\w*|infect\w*|tissued|dislodge\w*|longer|shorter|long|short|length|viscosity|viscous|midlines?|piccs?|central|tunnell?ed)\b/i;
+  /\b(?:block\w*|clot(?!s\b)\w*|clots (?:off|up|sooner|earlier|first|faster|(?:more|less) (?:often|than))|kink\w*|occlu\w*|heal\w*|fail\w*|infect\w*|tissued|dislodge\w*|longer|shorter|long|short|length|midlines?|piccs?|central|tunnell?ed)\b/i;
+/** Help and thickness of the fluid count where they may be of one side only, not where a sentence opens with them. */
+const HELPED = /\b(?:mmhg|gravity|squeezed?|warm(?:ed)?|cold|viscosity|viscous)\b/i;
+const OPENING = 14;
+/** "when the bag is squeezed": of both sides alike. */
+const OF_BOTH =
+  /\b(?:when|if|once|while|because|since|as) (?:the|your|our|a) (?:same )?(?:bag|fluid|infusion|drip) (?:is|was|gets) (?:being )?(?:squeezed|warm|warmed|cold)\b/gi;
 const SAME_LENGTH =
   /\b(?:same|equal|identical|similar|like|equally)[ -](?:length|long)|lengths? (?:being )?(?:equal|the same)|length for length|as long as each other|of one length|(?:equal|same|like|identical) \w+ and length/i;
 
@@ -125,7 +131,13 @@ function judged(claim: ComparisonClaim, note: Note): boolean {
   if (claim.axis !== 'flow') return true;
   const text = note.text.slice(claim.span.start, claim.span.end).replace(LASTS, ' ');
   if (PRESSED.test(text) && !ALIKE.test(text)) return false;
-  return system !== 'usp' && (!LENGTH.test(text) || SAME_LENGTH.test(text));
+  return system !== 'usp' && !helped(claim, note) && (!LENGTH.test(text) || SAME_LENGTH.test(text));
+}
+
+function helped({ left, right, span }: ComparisonClaim, note: Note): boolean {
+  const first = Math.min(left.span.start, right.span.start) - OPENING;
+  const text = note.text.slice(Math.max(span.start, first), span.end).replace(OF_BOTH, ' ');
+  return HELPED.test(text);
 }
 
 function holdsWords(

@@ -22,10 +22,11 @@ const MOST = 40;
 
 export function flows(grid: Grid): ComparisonClaim[] {
   const { header, rows } = grid;
-  const column = header.findIndex((text) => FLOW.test(text));
+  const rated = header.findIndex((text) => FLOW.test(text));
+  const column = rated >= 0 ? rated : header.findIndex((text) => FILLS.test(text));
   if (column < 0 || rows.length < FEWEST || rows.length > MOST) return [];
   if (header.some((text, c) => c !== column && (OTHER.test(text) || FLOW.test(text)))) return [];
-  const runs = rows.flatMap((row) => runOf(row, column));
+  const runs = rows.flatMap((row) => runOf(row, column, rated < 0));
   const sizes = new Set(runs.map(({ size }) => size.sizes[0]!.value));
   if (runs.length < rows.length || sizes.size < runs.length) return [];
   const sorted = runs.sort((a, b) => a.size.sizes[0]!.value - b.size.sizes[0]!.value);
@@ -33,17 +34,22 @@ export function flows(grid: Grid): ComparisonClaim[] {
   return odd === undefined ? [] : claimsOf(sorted, odd);
 }
 
-function runOf(row: Grid['rows'][number], column: number): Run[] {
+/** The time that a volume takes, where no flow is given. */
+const FILLS =
+  /\b(?:litre|liter|bag|500 ?ml|1000 ?ml|unit)s?\b.{0,14}\b(?:in|time|takes|min(?:utes)?|over|empty)\b|\b(?:time|minutes|min) (?:for|to|per) .{0,14}\b(?:litre|liter|bag|ml|empty)\b/;
+
+function runOf(row: Grid['rows'][number], column: number, timed: boolean): Run[] {
   const [own, cell] = [row.find((read) => sole(read)), row[column]];
   const size = sole(own);
-  const flow = /^\W{0,3}(?:about |~)?(\d{1,4}(?:\.\d)?)(?:\s?m?l\S*)?\W*$/i.exec(
-    cell?.passage.text ?? '',
-  )?.[1];
+  const flow = (timed ? TIME : RATE).exec(cell?.passage.text ?? '')?.[1];
   const plain = size && systemOf(size) === 'needle-gauge' && size.sizes.length === 1;
   return plain && own!.passage.text.length < 16 && cell && flow !== undefined
-    ? [{ size, flow: Number(flow), cell }]
+    ? [{ size, flow: timed ? -Number(flow) : Number(flow), cell }]
     : [];
 }
+
+const RATE = /^\W{0,3}(?:about |~)?(\d{1,4}(?:\.\d)?)(?:\s?m?l\S*)?\W*$/i;
+const TIME = /^\W{0,3}(?:about |~)?(\d{1,3}(?:\.\d)?)(?:\s?(?:min(?:ute)?s?|mins))?\W*$/i;
 
 const falls = (runs: readonly Run[]): boolean =>
   runs.every(({ flow }, i) => i === 0 || flow <= runs[i - 1]!.flow);

@@ -5,12 +5,13 @@
 import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { Claim, ColourClaim, ComparisonClaim } from '../model.ts';
-import { decidable, measuredWords } from '../text/magnitudes.ts';
+import { readItems } from '../text/items.ts';
+import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { remembered } from '../text/remember.ts';
 import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { codeOf } from '../words/codes.ts';
-import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
+import { type Grid, MEASURES, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 
 const MOST = 60;
 
@@ -20,6 +21,11 @@ export function looseRows(grid: Grid): Claim[] {
     ...beside(grid, row),
     ...sameAs(grid, row),
     ...besideLast(grid, row, grid.rows[r - 1], grid.rows[r + 1]),
+    ...headedThan(grid, row),
+    ...nextOne(grid, row),
+    ...opposed(grid, row),
+    ...mostOf(grid, row),
+    ...parted(grid, row),
   ]);
 }
 
@@ -96,9 +102,153 @@ function besideLast(
   });
 }
 
+/** The one comparing word of a cell that says nothing else. */
+function comparing(read: Row[number], words = 5): Measured | undefined {
+  const found = measuredWords(read?.items ?? []);
+  const [word] = found;
+  if (!read || found.length !== 1 || !word || read.items.length > words) return undefined;
+  if (word.degree !== 'comparative' || !decidable(word.axis) || word.idiom) return undefined;
+  return read.items.some((item) => item.kind === 'size' || NEGATIONS.has(item.word)) ? undefined : word;
+}
+const relationOf = ({ sign }: Measured): 'more' | 'less' => (sign === 1 ? 'more' : 'less');
+
+/** "| 3-0 | thicker |" under "Finer or thicker than 4-0". */
+function headedThan(grid: Grid, row: Row): ComparisonClaim[] {
+  return row.flatMap((read, column) => {
+    const head = grid.heads[column];
+    const [word, other] = [comparing(read), sole(head)];
+    const own = row
+      .flatMap((cell, c) => (c === column ? [] : (sole(cell) ?? [])))
+      .find((one) => other && systemOf(one) === systemOf(other));
+    if (
+      !read ||
+      !word ||
+      !other ||
+      !own ||
+      !head?.items.some((item) => /^(?:than|to|with|against)$/.test(item.word))
+    )
+      return [];
+    return own.sizes[0]!.value === other.sizes[0]!.value
+      ? []
+      : [claim(row, read, own, other, word.axis, relationOf(word))];
+  });
+}
+
+const NEXT_ONE =
+  /^\W*(?:the )?(?:next|one)(?: (?:one|size|step))?(?: (?:up|down|(?:size )?(?:above|below)))?\b/;
+
+/** "| Foley | 14 Fr | 16 Fr |" under "Next one up", "Next thinner". */
+function nextOne(grid: Grid, row: Row): ComparisonClaim[] {
+  return row.flatMap((read, column) => {
+    const header = grid.header[column]!;
+    const other = sole(read);
+    if (!read || !other || !NEXT_ONE.test(header)) return [];
+    const own = row
+      .slice(0, column)
+      .flatMap((cell) => sole(cell) ?? [])
+      .find((one) => systemOf(one) === systemOf(other));
+    const said = measuredWords(readItems(header, [])).filter((m) => decidable(m.axis) && !m.idiom);
+    const way =
+      said.length === 1
+        ? said[0]!.sign
+        : NUMBERED.has(systemOf(other))
+          ? /\b(?:up|above)\b/.test(header)
+            ? 1
+            : /\b(?:down|below)\b/.test(header)
+              ? -1
+              : 0
+          : 0;
+    if (!own || way === 0 || said.length > 1) return [];
+    return [claim(row, read, other, own, said[0]?.axis ?? 'outer', way === 1 ? 'more' : 'less')];
+  });
+}
+/** Scales on which up is a larger number and a larger size. */
+const NUMBERED: ReadonlySet<string> = new Set(['french', 'millimetre', 'tube-id', 'inch']);
+
+/** "| Smaller | Larger |", "| Thin suture | Thick suture |": the two sizes of each row. */
+function opposed(grid: Grid, row: Row): ComparisonClaim[] {
+  if (grid.header.length !== 2 || grid.header.some((header) => STRUCK_HEADER.test(header))) return [];
+  const [a, b] = grid.heads.map((head) => {
+    const words = measuredWords(head?.items ?? []);
+    return words.length === 1 && head!.items.length <= 4 && decidable(words[0]!.axis) && !words[0]!.idiom
+      ? words[0]
+      : undefined;
+  });
+  const [left, right] = [sole(row[0]), sole(row[1])];
+  if (!a || !b || a.sign === b.sign || a.axis !== b.axis || a.degree !== b.degree || !left || !right)
+    return [];
+  if (systemOf(left) !== systemOf(right) || left.sizes.length + right.sizes.length > 2) return [];
+  return [claim(row, row[1]!, left, right, a.axis, relationOf(a))];
+}
+
+const OF_ALL =
+  /\b(?:of (?:the|these|all|them|our|those)(?: \w+)?|here|in (?:the|this) (?:table|list)|on (?:the|this) list)\b/;
+
+/** "| 18 Fr | narrowest of the three |": against the sizes of the other rows. */
+function mostOf(grid: Grid, row: Row): ComparisonClaim[] {
+  const own = sizeIn(row);
+  const others = grid.rows.flatMap((other) => (other === row ? [] : [sizeIn(other)]));
+  if (!own || others.length < 1 || others.length > 12) return [];
+  if (others.some((one) => !one || systemOf(one) !== systemOf(own))) return [];
+  return row.flatMap((read, column) => {
+    const words = measuredWords(read?.items ?? []);
+    const [word] = words;
+    if (
+      !read ||
+      words.length !== 1 ||
+      !word ||
+      word.degree !== 'superlative' ||
+      !decidable(word.axis) ||
+      word.idiom
+    )
+      return [];
+    if (read.items.length > 7 || read.items.some((item) => item.kind === 'size' || NEGATIONS.has(item.word)))
+      return [];
+    const text = read.passage.text.toLowerCase();
+    const count = COUNTS.findIndex((one) => text.includes(`the ${one}`));
+    if (
+      STRUCK_HEADER.test(grid.header[column]!) ||
+      !OF_ALL.test(text) ||
+      (count >= 0 && count !== others.length + 1)
+    )
+      return [];
+    return others.flatMap((other) =>
+      other!.sizes[0]!.value === own.sizes[0]!.value
+        ? []
+        : [claim(row, read, own, other!, word.axis, relationOf(word))],
+    );
+  });
+}
+const COUNTS = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
+
+/** "pink, thinner than an 18 G": a part of a cell that compares the row's size. */
+function parted(grid: Grid, row: Row): ComparisonClaim[] {
+  const own = row.slice(0, 3).flatMap((cell) => sole(cell) ?? [])[0];
+  return row.flatMap((read, column) => {
+    const other = sole(read);
+    const than = read?.items.findIndex((item) => item.word === 'than') ?? -1;
+    const words = measuredWords(read?.items ?? []).filter((m) => m.degree === 'comparative');
+    const [word] = words;
+    if (!read || !own || !other || own === other || words.length !== 1 || !word || than !== word.to + 1)
+      return [];
+    if (word.at < 2 || !/^[,;:—–(]$/.test(read.items[word.at - 1]!.word) || systemOf(own) !== systemOf(other))
+      return [];
+    if (
+      !decidable(word.axis) ||
+      word.idiom ||
+      STRUCK_HEADER.test(grid.header[column]!) ||
+      read.items.length > 14
+    )
+      return [];
+    if (read.items.some((item) => NEGATIONS.has(item.word) || item.word === '?')) return [];
+    return [claim(row, read, own, other, word.axis, relationOf(word))];
+  });
+}
+
 /** The one size of a row. Asked once a cell, so kept. */
 const sizeIn = remembered((row: Row): Mention | undefined => {
-  const all = row.flatMap((read) => read?.items.flatMap((item) => item.mention ?? []) ?? []);
+  const every = row.flatMap((read) => read?.items.flatMap((item) => item.mention ?? []) ?? []);
+  const all = every.filter((mention) => !MEASURES.has(systemOf(mention)));
   const [only] = all;
   return all.length === 1 && only?.kind === 'size' && !only.bound && only.sizes.length === 1
     ? only

@@ -89,6 +89,9 @@ const bare = (read: Row[number]): boolean =>
 const RANK =
   /^\W*(?:\w+ )?(?:rank|place|position|order|no\.?|#)?\s*\(?\s*1\s*(?:=|is|:)|[,;(–—-]\s*1\s*(?:=|is|:|for)\s*(?:the )?\w+est\b|\b(?:rank|position|place)\b/;
 
+/** "Needle (widest = 1)" beside the ranks. */
+const RANK_ONE = /(?:\b\w+est (?:is|=|:) ?(?:1|one)|\b1 (?:=|is|:) ?\w+est)\b/i;
+
 /** "| Rank (1 = widest) | Cannula |", "| 1 (thickest) | 2-0 |": the sizes run as the ranks do. */
 export function rankings(grid: Grid): OrderClaim[] {
   const column = grid.header.findIndex((text) => RANK.test(text));
@@ -100,7 +103,9 @@ export function rankings(grid: Grid): OrderClaim[] {
       rank: Number(/^\W*(\d{1,2})\b/.exec(row[column]?.passage.text ?? '')?.[1] ?? 'none'),
     }))
     .sort((a, b) => a.rank - b.rank);
-  const word = extremeOf(grid.heads[column]) ?? extremeOf(ranked[0]?.row[column]);
+  const said = grid.heads.findIndex((head, c) => c !== column && RANK_ONE.test(head?.passage.text ?? ''));
+  const word =
+    extremeOf(grid.heads[column]) ?? extremeOf(ranked[0]?.row[column]) ?? extremeOf(grid.heads[said]);
   const ranks = new Set(ranked.map(({ rank }) => rank));
   if (!word || ranks.size < ranked.length || [...ranks].some(Number.isNaN)) return [];
   return ordered(

@@ -11,6 +11,7 @@ import {
   HARD,
   HINDERING,
   PUTTING_IN,
+  RAISE,
   RAISES,
   RUNS,
   SHARES,
@@ -58,10 +59,18 @@ export const flowSaid = remembered((items: readonly Item[]): readonly Measured[]
     if (known.some((m) => m.at === i + 1 && m.axis === 'flow' && m.degree === 'comparative')) return [];
     const way = ASKED.find((ask) => ask.words(item.word))?.sign;
     const clause = way && clauseOf(items, i);
-    const sign = clause && !someIn(items, clause, PUTTING_IN) ? way(items, i, clause) : undefined;
+    const sign = clause && !puttingIn(items, clause) ? way(items, i, clause) : undefined;
     return sign ? [compares(i, 'flow', sign)] : [];
   });
 });
+
+/** A thing is put in: the force and the time are of another kind. */
+function puttingIn(items: readonly Item[], clause: Clause): boolean {
+  if (someIn(items, clause, PUTTING_IN)) return true;
+  for (let i = clause.from; i < clause.to; i++)
+    if (items[i]!.word === 'to' && items[i + 1]!.word === 'place') return true;
+  return false;
+}
 
 type Way = (items: readonly Item[], i: number, clause: Clause) => 1 | -1 | undefined;
 const flip = (sign: 1 | -1): 1 | -1 => (sign === 1 ? -1 : 1);
@@ -182,7 +191,11 @@ const share: Way = (items, i, clause) => {
   }
   if (next !== 'the' && next !== 'of') return undefined;
   if (next === 'of' && items[i + 2]?.word === 'that')
-    return runs(items, { from: 0, to: items.length - 1 }) && items[i - 1]?.word !== 'one' ? way : undefined;
+    return subjectSign(items, i, clause) === -1
+      ? flip(way)
+      : runs(items, { from: 0, to: items.length - 1 }) && items[i - 1]?.word !== 'one'
+        ? way
+        : undefined;
   for (let k = i + 2; k <= i + 4 && k <= clause.to; k++) {
     const sign = nounSign(items, items[k]!, clause);
     if (sign) return sign === 1 ? way : flip(way);
@@ -194,7 +207,11 @@ const share: Way = (items, i, clause) => {
 const turned: Way = (items, i, clause) => {
   const way = RAISES.get(items[i]!.word)!;
   const near = [...items.slice(i + 1, i + 5), ...items.slice(Math.max(clause.from, i - 6), i).reverse()];
-  if (/^(?:how (?:much|fast|quickly)|the (?:amount|volume))\b/.test(textOf(items.slice(i + 1, i + 3))))
+  if (
+    /^(?:how (?:much|fast|quickly)|the (?:amount|volume)|what (?:an?|the|you|we))\b/.test(
+      textOf(items.slice(i + 1, i + 3)),
+    )
+  )
     return way;
   if (/^(?:short|length|prolong)/.test(items[i]!.word))
     return near.some((item) => /^(?:times?|wait|minutes)$/.test(item.word)) && runs(items, clause)
@@ -207,6 +224,17 @@ const turned: Way = (items, i, clause) => {
     if (/^(?:resistance|drag|effort|push|back-pressure)$/.test(item.word)) return flip(way);
   }
   return undefined;
+};
+
+/** "will speed it up", "to halve the flow". */
+const willTurn: Way = (items, i, clause) => {
+  if (!/^(?:will|to|would|can|should|'ll|does)$/.test(items[i - 1]?.word ?? '')) return undefined;
+  const way = RAISE.get(items[i]!.word)!;
+  const near = items.slice(i + 1, i + 4);
+  if (near[0]?.word === 'it' || near[0]?.word === 'things')
+    return runs(items, { from: 0, to: items.length - 1 }) ? way : undefined;
+  const sign = near.map((item) => nounSign(items, item, clause)).find((one) => one !== undefined);
+  return sign === undefined ? undefined : sign === 1 ? way : flip(way);
 };
 
 /** "rates for a 14 G lie below those for an 18 G". */
@@ -224,5 +252,6 @@ const ASKED: readonly { readonly words: (word: string) => boolean; readonly sign
   { words: (word) => HARD.has(word), sign: hard },
   { words: (word) => SHARES.has(word), sign: share },
   { words: (word) => RAISES.has(word), sign: turned },
+  { words: (word) => RAISE.has(word), sign: willTurn },
   { words: (word) => PLACES.test(word), sign: placed },
 ];

@@ -55,6 +55,8 @@ function otherEnd(items: readonly Item[], first: Measured | undefined, last: Mea
   return { ...first, at: last.at, to: last.at, sign: first.sign === 1 ? -1 : 1, attributive: false };
 }
 
+const NTH = /^(?:second|third|fourth|fifth|2nd|3rd|next|second-|third-)$/;
+
 /** What is done fast or slowly without anything flowing. */
 const OTHER_VERBS =
   /^(?:clogs?|blocks?|heals?|seals?|closes?|stops?|dulls?|bends?|breaks?|kinks?|wears?|dissolves?|absorbs?|dry|dries|works?|acts?|tires?|fails?|leaks?|bleeds?|blunts?|snaps?|weakens?|loses?|occludes?|clots?)$/;
@@ -63,6 +65,9 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
   const magnitude = items[i]!.magnitude;
   if (!magnitude) return undefined;
   const { axis: own, sign: way } = magnitude;
+  // "the second widest" is not the widest.
+  if (magnitude.degree === 'superlative' && NTH.test(items[i - 1]?.word ?? ''))
+    return measuredAs(magnitude, i, i, 'other', way, false);
   const effort = EFFORT_WORDS.has(items[i]!.word);
   if (own === 'flow' && !effort && OTHER_VERBS.test(items[i - 1]?.word ?? ''))
     return measuredAs(magnitude, i, i, 'other', way, false);

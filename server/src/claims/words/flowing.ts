@@ -2,7 +2,7 @@
 
 /** What runs through a needle or a tube. */
 export const FLUID =
-  /^(?:fluids?|liquids?|blood|saline|water|urine|litres?|liters?|bags?|units?|volumes?|mls?|millilit(?:re|er)s?|contrast|dye|plasma|infusions?|transfusions?|crystalloids?|colloids?|bolus|boluses|drips?|csf|pus|gas|air|oxygen|aspirates?|samples?|feeds?|antibiotics?|stream|drops?|clots?|effusion|solution|medium|glucose|dextrose|medicine|vaccine|drugs?|local|steroid|milk|syringes?|syringeful|bottles?|pint|pints|secretions|sputum|mucus|debris)$/;
+  /^(?:fluids?|liquids?|blood|saline|water|urine|litres?|liters?|bags?|units?|volumes?|mls?|millilit(?:re|er)s?|contrast|dye|plasma|infusions?|transfusions?|crystalloids?|colloids?|bolus|boluses|drips?|csf|pus|gas|air|oxygen|aspirates?|samples?|feeds?|antibiotics?|stream|drops?|clots?|effusion|solution|medium|glucose|dextrose|medicine|vaccine|drugs?|local|steroid|milk|syringes?|syringeful|bottles?|pint|pints|secretions|sputum|mucus|debris|clot)$/;
 
 /** Verbs of what runs and of who lets it run. */
 export const RUNS =
@@ -22,7 +22,7 @@ export const FELT =
 
 /** A thing put in or through tissue: force and time are then of another kind. */
 export const PUTTING_IN =
-  /^(?:skin|insert\w*|advanc\w*|tissues?|introduc\w*|punctur\w*|fascia|urethra|prostate|nostrils?|nose|cords?|place|placed|placing|placement|site|siting|cannulat\w*|intubat\w*|ligament|dura|muscle|tighten\w*|tie|tied|tying|knots?|thread|suture|heal\w*|bend|bends|bending|kinks?|kinking|learn\w*|find|finding|hurts?|pain|painful|comfortable|leak\w*|week|month|year|hand|hands|shift|stock)$/;
+  /^(?:skin|insert\w*|advanc\w*|tissues?|introduc\w*|punctur\w*|fascia|urethra|prostate|nostrils?|nose|cords?|placed|placing|placement|site|siting|cannulat\w*|intubat\w*|ligament|dura|muscle|tighten\w*|tie|tied|tying|knots?|thread|suture|heal\w*|bend|bends|bending|kinks?|kinking|learn\w*|find|finding|hurts?|pain|painful|comfortable|leak\w*|week|month|year|hand|hands|shift|stock)$/;
 
 /** "Harder to push through": how hard it is. */
 export const HARD: ReadonlyMap<string, 1 | -1> = new Map([
@@ -50,8 +50,14 @@ export const UNEASE = /^(?:slowly|sluggishly|reluctantly|gradually)$/;
 
 /** A share or a multiple of something: "half the time", "twice as much". */
 export const SHARES: ReadonlyMap<string, 1 | -1> = new Map([
-  ...['twice', 'double', 'treble', 'triple', 'thrice'].map((word) => [word, 1] as const),
+  ...['twice', 'double', 'treble', 'triple', 'thrice', 'times'].map((word) => [word, 1] as const),
   ...['half', 'quarter', 'fraction', 'third'].map((word) => [word, -1] as const),
+]);
+
+/** The same after "will" and "to". */
+export const RAISE: ReadonlyMap<string, 1 | -1> = new Map([
+  ...['speed', 'raise', 'increase', 'boost', 'double', 'treble', 'improve'].map((word) => [word, 1] as const),
+  ...['slow', 'lower', 'reduce', 'cut', 'halve', 'limit', 'restrict'].map((word) => [word, -1] as const),
 ]);
 
 /** Verbs that raise or lower a flow, or that a flow does. */
@@ -68,4 +74,4 @@ export const RAISES: ReadonlyMap<string, 1 | -1> = new Map([
 
 /** With one of these more or less may be said to run. */
 export const FLOW_DEGREES =
-  /^(?:more|less|fewer|greater|bigger|larger|smaller|higher|lower|lesser|better|worse|poorer|extra|sooner|earlier|later|longer|shorter|harder|stiffer|tougher|heavier|firmer|easier|lighter|softer|gentler|faster|quicker|slower|swifter|brisker|speedier|long|twice|double|half|quarter|fraction|third|quickly|slowly|below|above|exceeds|best|fastest|quickest|slowest|most|least|soonest|increases|raises|boosts|improves|doubles|trebles|triples|quadruples|multiplies|lifts|rises|climbs|grows|speeds|speeded|sped|quickens|hastens|increased|raised|doubled|rose|decreases|reduces|lowers|cuts|halves|lessens|limits|restricts|throttles|falls|drops|shrinks|slows|slowed|retards|decreased|reduced|halved|fell|dropped|impedes|shortens|shortened|lengthens|lengthened|prolongs|prolonged|first|last|fast|quick|rapid)$/;
+  /^(?:more|less|fewer|greater|bigger|larger|smaller|higher|lower|lesser|better|worse|poorer|extra|sooner|earlier|later|longer|shorter|harder|stiffer|tougher|heavier|firmer|easier|lighter|softer|gentler|faster|quicker|slower|swifter|brisker|speedier|long|twice|times|double|half|speed|slow|halve|cut|reduce|raise|increase|quarter|fraction|third|quickly|slowly|below|above|exceeds|best|fastest|quickest|slowest|most|least|soonest|increases|raises|boosts|improves|doubles|trebles|triples|quadruples|multiplies|lifts|rises|climbs|grows|speeds|speeded|sped|quickens|hastens|increased|raised|doubled|rose|decreases|reduces|lowers|cuts|halves|lessens|limits|restricts|throttles|falls|drops|shrinks|slows|slowed|retards|decreased|reduced|halved|fell|dropped|impedes|shortens|shortened|lengthens|lengthened|prolongs|prolonged|first|last|fast|quick|rapid)$/;

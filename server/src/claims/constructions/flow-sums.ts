@@ -5,14 +5,14 @@
 import { readNumber } from '../../mentions/words/numbers.ts';
 import { FLOW } from '../../sizes/index.ts';
 import type { FormulaClaim } from '../model.ts';
-import { flowSaid } from '../text/flowing.ts';
+import { flowSaid, someIn } from '../text/flowing.ts';
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { compares } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
-import { FLOW_DEGREES } from '../words/flowing.ts';
+import { FLOW_DEGREES, FLUID, PUTTING_IN } from '../words/flowing.ts';
 import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 import { comparison, wordless } from './than.ts';
@@ -121,6 +121,8 @@ function figures(scene: Scene): Reading[] {
     countOf(items, a) + countOf(items, b) > 2
   )
     return [];
+  const whole = { from: 0, to: items.length - 1 };
+  if (!someIn(items, whole, FLUID) || someIn(items, whole, PUTTING_IN)) return [];
   const all = items.flatMap((item, at) =>
     figureAt(item) === undefined ? [] : [{ at, value: figureAt(item)!, unit: unitAfter(items, at) }],
   );

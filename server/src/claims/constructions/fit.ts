@@ -52,9 +52,22 @@ export const fit: Construction = {
     return [
       ...told.map((one) => loose.find((other) => same(one, other)) ?? one),
       ...loose.filter((one) => !told.some((other) => same(one, other))),
-    ];
+    ].filter(({ claim }) => !passedItself(scene.items, claim));
   },
 };
+
+/** "25 seconds through the 14 G and 60 through the 18 G": something else goes through either. */
+function passedItself(items: readonly Item[], claim: Claim): boolean {
+  if (claim.kind !== 'fit') return false;
+  const at = items.findIndex(({ mention }) => mention !== undefined && mention === claim.thing.mentions[0]);
+  const other = items.findIndex(
+    ({ mention }) => mention !== undefined && mention === claim.container.mentions[0],
+  );
+  return (
+    at > 0 && other > 0 && [at, other].every((one) => INSIDE.test(joined(items, Math.max(0, one - 2), one)))
+  );
+}
+const INSIDE = /(?:^| )(?:through|down|via)(?: (?:an?|the|our|your))?$/;
 
 const sameFit = (a: Claim, b: Claim): boolean =>
   a.kind === 'fit' &&
@@ -223,10 +236,6 @@ const ASIDE = /^(?:though|however|too|naturally|admittedly|surprisingly|converse
 
 /** "the 5 Fr slides through the 6 Fr sheath", "pass a 0.035 in wire through the 18 G". */
 function goes(items: readonly Item[], left: Group, right: Group): Order | undefined {
-  // "25 seconds through the 14 G and 60 through the 18 G": something else goes through either.
-  const before = [items[left.from - 1]?.word ?? '', items[left.from - 2]?.word ?? ''];
-  if (THROUGH.has(before[0]!) || (/^(?:an?|the|our|your)$/.test(before[0]!) && THROUGH.has(before[1]!)))
-    return undefined;
   const way = items.findIndex(({ word }, i) => i > left.to && (THROUGH.has(word) || OVER.has(word)));
   if (way < 0 || way > right.from || !plain(items, way + 1, right.from)) return undefined;
   const at = verbBetween(items, left.to + 1, way) ?? verbBefore(items, left.from, way, left.to + 1);

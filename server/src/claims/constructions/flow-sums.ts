@@ -5,7 +5,7 @@
 import { readNumber } from '../../mentions/words/numbers.ts';
 import { FLOW } from '../../sizes/index.ts';
 import type { FormulaClaim } from '../model.ts';
-import { flowSaid, someIn } from '../text/flowing.ts';
+import { flowSaid, PLACES, someIn } from '../text/flowing.ts';
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -206,7 +206,9 @@ function severalIn(scene: Scene): Reading[] {
     items.some((item) => NEGATIONS.has(item.word) || /^(?:each|either|may|might|unless|if)$/.test(item.word))
   )
     return [];
-  const than = items.findIndex((item, i) => i > word.at && item.word === 'than');
+  const than = PLACES.test(items[word.at]!.word)
+    ? word.at
+    : items.findIndex((item, i) => i > word.at && item.word === 'than');
   const counts = [countOf(items, a), countOf(items, b)] as const;
   if (than < word.at || than > b.from || a.to > than || (counts[0] === 1) === (counts[1] === 1)) return [];
   const [left, right] = [flowOf(a, counts[0]), flowOf(b, counts[1])];

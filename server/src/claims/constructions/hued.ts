@@ -42,12 +42,14 @@ function withSizes(scene: Scene): Scene | undefined {
     item.colour && !/^(?:cells?|blood)$/.test(items[i + 1]?.word ?? '') ? [i] : [],
   );
   const families = new Set(at.map((i) => items[i]!.colour));
-  if (families.size < 2 || items.some((item) => item.kind === 'size' || OTHERS.test(item.word)))
-    return undefined;
+  if (families.size < 2 || items.some((item) => OTHERS.test(item.word))) return undefined;
+  // "Out of a green and a blue, the blue 22 …": a size written beside its colour is there already.
+  if (items.some((item, i) => item.kind === 'size' && !items[i - 1]?.colour)) return undefined;
   const around = codeAround(scene);
-  const put = at.map((i) =>
-    stands(items, i) ? sizeOf(scene, i, codeBeside(items, i) ?? around) : undefined,
-  );
+  const put = at.map((i) => {
+    if (items[i + 1]?.kind === 'size') return items[i];
+    return stands(items, i) ? sizeOf(scene, i, codeBeside(items, i) ?? around) : undefined;
+  });
   if (put.some((item) => item === undefined)) return undefined;
   return changed(scene, { items: items.map((item, i) => put[at.indexOf(i)] ?? item) });
 }

@@ -49,7 +49,7 @@ function driven(items: readonly Item[]): boolean {
       !alike(items)) ||
     has(HINDERED) ||
     (has(/^my$/) && has(/^(?:her|his|your|their)$/)) ||
-    (has(/^blood$/) && has(/^(?:water|saline|crystalloids?|plasma|fluids?)$/))
+    (has(/^blood$/) && has(/^(?:water|saline|crystalloids?|plasma|fluids)$/))
   );
 }
 

@@ -1,11 +1,11 @@
 /** Comparisons of named sizes: on the order of one system, or on intervals across systems. */
 
 import type { Context } from '../../mentions/model.ts';
-import type { Note } from '../../notes/model.ts';
+import type { Note, Span } from '../../notes/model.ts';
 import { compareThickness, label, outerDiameter } from '../../sizes/index.ts';
 import type { Lens, Size, Thickness } from '../../sizes/model.ts';
 import { type Part, type Phrase, phrase, quote, tell } from '../../texts/index.ts';
-import type { Axis, ComparisonClaim, Relation, Verdict } from '../model.ts';
+import type { Axis, ComparisonClaim, Operand, Relation, Verdict } from '../model.ts';
 import { COMPARISON, OUTCOME } from '../texts/comparison.ts';
 import { cannotTell, intervalWords, type Judgement, lensOf, sourceNames, unanimous } from './model.ts';
 import { swapEdit } from './swap.ts';
@@ -131,13 +131,44 @@ function judged(claim: ComparisonClaim, note: Note): boolean {
   if (claim.axis !== 'flow') return true;
   const text = note.text.slice(claim.span.start, claim.span.end).replace(LASTS, ' ');
   if (PRESSED.test(text) && !ALIKE.test(text)) return false;
-  return system !== 'usp' && !helped(claim, note) && (!LENGTH.test(text) || SAME_LENGTH.test(text));
+  if (system === 'usp' || helped(claim, note)) return false;
+  return !LENGTH.test(text) || SAME_LENGTH.test(text) || lengthsAgree(claim, note);
 }
 
+const HINDERED =
+  /\b(?:block\w*|clot(?!s\b)\w*|kink\w*|occlu\w*|heal\w*|fail\w*|infect\w*|tissued|dislodge\w*|longer|shorter|length|midlines?)\b/i;
+const LONG = /\b(?:long|central|piccs?|tunnell?ed)\b/i;
+const SHORT = /\bshort\b/i;
+
+/** "The long 18 G lumen of a central line runs faster than a short 14 G": the narrower is the longer as well. */
+function lengthsAgree({ left, right, span }: ComparisonClaim, note: Note): boolean {
+  const [a, b] = [left.sizes[0], right.sizes[0]];
+  if (!a || !b || a.system !== b.system || HINDERED.test(fromFirst(left, right, span, note))) return false;
+  const wider = compareThickness(a, b, {}, {}).result;
+  if (wider !== 'thicker' && wider !== 'thinner') return false;
+  const [wide, narrow] = wider === 'thicker' ? [left, right] : [right, left];
+  const [atWide, atNarrow] = [besideIn(note, span, wide, narrow), besideIn(note, span, narrow, wide)];
+  return !LONG.test(atWide) && !SHORT.test(atNarrow) && (LONG.test(atNarrow) || SHORT.test(atWide));
+}
+
+/** The words of a side: from a little before it up to the next mark or the other side. */
+function besideIn(note: Note, span: Span, { span: own }: Operand, { span: other }: Operand): string {
+  const from = Math.max(span.start, own.start - OPENING, other.end <= own.start ? other.end : 0);
+  const to = Math.min(span.end, own.end + REACH, other.start >= own.end ? other.start - OPENING : span.end);
+  const behind =
+    note.text.slice(own.end, Math.max(own.end, to)).split(/[.;,:!?]|\bthan\b|\bbecause\b/)[0] ?? '';
+  return `${note.text.slice(from, own.start)} ${behind}`;
+}
+const REACH = 40;
+
 function helped({ left, right, span }: ComparisonClaim, note: Note): boolean {
+  return HELPED.test(fromFirst(left, right, span, note).replace(OF_BOTH, ' '));
+}
+
+/** The statement from a little before its first side on. */
+function fromFirst(left: Operand, right: Operand, span: Span, note: Note): string {
   const first = Math.min(left.span.start, right.span.start) - OPENING;
-  const text = note.text.slice(Math.max(span.start, first), span.end).replace(OF_BOTH, ' ');
-  return HELPED.test(text);
+  return note.text.slice(Math.max(span.start, first), span.end);
 }
 
 function holdsWords(

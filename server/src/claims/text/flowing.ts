@@ -241,10 +241,12 @@ const willTurn: Way = (items, i, clause) => {
 const placed: Way = (items, i, clause) => {
   if (!/^(?:those|that|the|what)$/.test(items[i + 1]?.word ?? '')) return undefined;
   for (let k = clause.from; k < i; k++)
-    if (FLOWING.test(items[k]!.word)) return /^(?:below|under|beneath|behind)$/.test(items[i]!.word) ? -1 : 1;
+    if (FLOWING.test(items[k]!.word) || (items[i + 1]!.word === 'what' && GIVES.test(items[k]!.word)))
+      return /^(?:below|under|beneath|behind)$/.test(items[i]!.word) ? -1 : 1;
   return undefined;
 };
-const PLACES = /^(?:below|under|beneath|behind|above|beyond|exceeds?|over)$/;
+const GIVES = /^(?:delivers?|gives?|runs?|passes|carries|takes|flows?)$/;
+export const PLACES = /^(?:below|under|beneath|behind|above|beyond|exceeds?|over)$/;
 
 const ASKED: readonly { readonly words: (word: string) => boolean; readonly sign: Way }[] = [
   { words: (word) => AMOUNTS.has(word), sign: amount },

@@ -13,9 +13,11 @@ import { equivalences } from './values.ts';
 
 /** Rows that are looked at; a longer table is data. */
 const MOST = 60;
+/** And columns: the cells of a row are set against one another. */
+const WIDEST = 16;
 
 export function learned(grid: Grid): Claim[] {
-  if (grid.rows.length > MOST || grid.rows.length < 2) return [];
+  if (grid.rows.length > MOST || grid.rows.length < 2 || grid.header.length > WIDEST) return [];
   return [...widths(grid), ...byAge(grid), ...byTube(grid)];
 }
 

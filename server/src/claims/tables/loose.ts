@@ -14,9 +14,11 @@ import { codeOf } from '../words/codes.ts';
 import { type Grid, MEASURES, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 
 const MOST = 60;
+/** And columns: the cells of a row are set against one another. */
+const WIDEST = 16;
 
 export function looseRows(grid: Grid): Claim[] {
-  if (grid.rows.length > MOST) return [];
+  if (grid.rows.length > MOST || grid.header.length > WIDEST) return [];
   return grid.rows.flatMap((row, r) => [
     ...beside(grid, row),
     ...sameAs(grid, row),

@@ -68,7 +68,8 @@ const CLAUSE_MARKS = new Set([
 
 function clauseFrom(items: readonly Item[], at: number): number {
   for (let i = at - 1; i >= 0; i--) {
-    if (CLAUSE_MARKS.has(items[i]!.word) || resumes(items, i)) return asideTo(items, i + 1, at);
+    if (CLAUSE_MARKS.has(items[i]!.word) || resumes(items, i) || grounds(items, i))
+      return asideTo(items, i + 1, at);
     if (items[i]!.word === ',' && closesCondition(items, i)) return i + 1;
   }
   return 0;
@@ -81,6 +82,12 @@ function asideTo(items: readonly Item[], from: number, at: number): number {
   return closes > 0 && GOES_ON.test(items[closes + 1]?.word ?? '') ? closes + 1 : from;
 }
 const GOES_ON = /^(?:is|are|was|has|have|means|measures?|runs?|comes?|goes|gives?|takes?|holds?|stands?)$/;
+
+/** "need not be taken out, for it is absorbed": the ground is a clause of its own. */
+const grounds = (items: readonly Item[], i: number) =>
+  items[i]!.word === 'for' &&
+  items[i - 1]?.word === ',' &&
+  /^(?:it|they|this|that|these)$/.test(items[i + 1]?.word ?? '');
 
 /** "You may see a 20 G, and that sits …": a pronoun takes up what was said, in a clause of its own. */
 const resumes = (items: readonly Item[], i: number) =>

@@ -134,14 +134,19 @@ function quoted(scene: Scene, { at, from }: Reading): boolean {
   const inside = (item: Item | undefined) =>
     item !== undefined &&
     scene.quotes.some(
-      ([start, end]) => start < item.start && item.end <= end && !ownWords(scene.passage.text, start),
+      ([start, end]) => start < item.start && item.end <= end && !ownWords(scene.passage.text, start, end),
     );
   return inside(scene.items[at]) && inside(scene.items[from]);
 }
 
 /** 'Me: "…"', 'Tutor: "…"': a dialogue in which the author, or who teaches, has the word. */
-const ownWords = (text: string, quote: number): boolean =>
-  TEACHER.test(text.slice(Math.max(0, quote - 40), quote));
+const ownWords = (text: string, quote: number, end: number): boolean => {
+  const before = text.slice(Math.max(0, quote - 40), quote);
+  return TEACHER.test(before) || (end - quote < SHORT_ANSWER && ASKED.test(before));
+};
+const SHORT_ANSWER = 90;
+/** '"How wide is it?" – "Four millimetres."': who asks and who answers have the word in turn. */
+const ASKED = /\?["”][ \t]*[–—-][ \t]*$/;
 const TEACHER =
   /(?:^|[\n—–.!?"”*_>|-])[ \t*_]*(?:me|i|my (?:answer|reply)|(?:the )?(?:answer|reply|tutor|teacher|lecturer|instructor|trainer|demonstrator|consultant|professor|educator))[ \t*_]*:[ \t*_]*$/i;
 

@@ -4,6 +4,7 @@
  */
 import { wordValue } from '../../mentions/words/numbers.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
@@ -25,13 +26,21 @@ export const lasting: Construction = {
     return named.length === 2
       ? compared(scene, named[0]!, named[1]!)
       : named.length === 1
-        ? [...gone(scene, named[0]!), ...weakened(scene, named[0]!)]
+        ? lastingOf(scene, named[0]!)
         : [];
   },
 };
 
-const LONGER = /\b(?:longer|outlasts?|outlive[sd]?)\b/;
-const SHORTER = /\b(?:less long|shorter|not as long)\b/;
+/** Of one thread: how long it stays, how long it holds, how much of its strength is left. */
+function lastingOf(scene: Scene, m: NamedMaterial): Reading[] {
+  const tight = [...gone(scene, m), ...weakened(scene, m)];
+  return tight.length > 0
+    ? tight
+    : strengthLeft(scene, m).map((left) => reading(scene, m, left.at, left.at, left.property));
+}
+
+const LONGER = /\b(?:longer|outlasts?|outlive[sd]?|for more time)\b/;
+const SHORTER = /\b(?:less long|shorter|not as long|for less time|less time)\b/;
 const LATE = /\b(?:later|slower|more slowly|less quickly|less fast)\b/;
 const EARLY = /\b(?:sooner|faster|earlier|quicker|more quickly|more rapidly)\b/;
 const KEEPS =
@@ -118,6 +127,54 @@ function weakened(scene: Scene, m: NamedMaterial): Reading[] {
       ? spanAt(items.slice(strength + 2, strength + 8))
       : undefined;
   return time ? [reading(scene, m, strength, strength, `weak:${time.low}:${time.high}`)] : [];
+}
+
+/** Words between which the time of a strength stands. */
+const HALF = /\bhalf (?:of )?(?:its |their |the |that )?(?:tensile |original |initial )?strength\b/;
+const MOST =
+  /\b(?:most|nearly all|almost all|all|the bulk|three quarters) (?:of )?(?:its |their |the )?(?:tensile |original |initial )?strength\b/;
+const NONE =
+  /\b(?:none|nothing|no more) (?:left )?of (?:its |their |the )?(?:tensile )?strength\b|\bno strength left\b/;
+const LEFT = /\b(?:left|remains?|remaining|keeps?|kept|retains?|retained|still (?:has|there)|holds?)\b/;
+const LOST = /\b(?:lost|loses?|gone|gives? up|given up|goes)\b/;
+const HELD = /\b(?:holds?|supports?|keeps?|retains?)\b/;
+const OF_TIME = /^(?:after|by|at|within|in|for|past)$/;
+/** Of something else than the thread itself. */
+const NOT_OF_IT = /\b(?:knots?|more than|at least|longer|shelf|packet|pack|boxe?s?|stock)\b/;
+
+/** "half its strength is left after four weeks", "has lost most of it by ten days", "holds for only five days". */
+function strengthLeft({ items, sentence }: Scene, m: NamedMaterial): { at: number; property: string }[] {
+  const text = joined(items);
+  if (sentence.close === '?' || NOT_OF_IT.test(text)) return [];
+  const times = items.flatMap((item, i) => {
+    const next = items.findIndex((other, k) => k > i && OF_TIME.test(other.word));
+    const end = Math.min(i + 8, next < 0 ? items.length : next);
+    const time = OF_TIME.test(item.word) ? spanAt(items.slice(i + 1, end)) : undefined;
+    return time ? [{ at: i, word: item.word, time }] : [];
+  });
+  const [only, ...more] = times;
+  if (!only || more.length > 0) return [];
+  const kind = partOf(text, only.word, joined(items, m.to + 1, only.at));
+  return kind
+    ? [
+        {
+          at: Math.min(only.at + 1, items.length - 1),
+          property: `${kind}:${only.time.low}:${only.time.high}`,
+        },
+      ]
+    : [];
+}
+
+/** What is said to be left at that time. */
+function partOf(text: string, word: string, between: string): 'half' | 'most' | 'weak' | undefined {
+  const [left, lost] = [LEFT.test(text), LOST.test(text)];
+  if (HALF.test(text)) return left !== lost && word !== 'for' ? 'half' : undefined;
+  if (NONE.test(text)) return word === 'for' ? undefined : 'weak';
+  if (MOST.test(text))
+    return left === lost ? undefined : left ? 'most' : /\ball\b/.test(text) ? 'weak' : undefined;
+  return word === 'for' && HELD.test(between) && !/\b(?:up|open|together|apart|still|in)\b/.test(between)
+    ? 'weak'
+    : undefined;
 }
 
 /** "about ten days", "two to three weeks", "a fortnight", in days. */

@@ -4,8 +4,9 @@ import type { Item } from '../text/items.ts';
 import { POINT_WORDS, type PointAt, pointsIn } from '../text/points.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
+import { useTold } from './use-told.ts';
 
-const TISSUES: ReadonlyMap<string, string> = new Map([
+export const TISSUES: ReadonlyMap<string, string> = new Map([
   ...['skin', 'dermis', 'epidermis', 'scalp', 'sole'].map((word) => [word, 'skin'] as const),
   ...[
     'bowel',
@@ -24,16 +25,17 @@ const TISSUES: ReadonlyMap<string, string> = new Map([
   ...['vessel', 'vessels', 'artery', 'arteries', 'vein', 'veins', 'aorta', 'vascular'].map(
     (word) => [word, 'vessels'] as const,
   ),
-  ...['eye', 'cornea', 'sclera'].map((word) => [word, 'the eye'] as const),
+  ['eye', 'the eye'],
+  ...['cornea', 'sclera', 'corneal', 'scleral'].map((word) => [word, 'cornea and sclera'] as const),
   ['peritoneum', 'peritoneum'],
   ['liver', 'liver'],
   ['kidney', 'kidney'],
   ['spleen', 'spleen'],
 ]);
 /** Tissues that texts give to several points: they may stand in a list with the others. */
-const OTHER_TISSUES =
+export const OTHER_TISSUES =
   /^(?:muscle|fascia|tendon|tendons|fat|dura|mucosa|nerve|nerves|gum|gums|subcutis|sheath)$/;
-const TOUGH = /^(?:tough|thick|sole|dense|leathery|callused|calloused)$/;
+export const TOUGH = /^(?:tough|thick|sole|dense|leathery|callused|calloused)$/;
 
 /** "for", "on", "through": a use; or a verb of sewing. */
 const USES =
@@ -48,11 +50,16 @@ export const pointUses: Construction = {
   id: 'point-uses',
   needs: () => [{ like: POINT_WORDS }],
   read(scene) {
-    const main = scene.items.slice(0, reasonAt(scene.items));
-    if (main.some((item) => CONTRARY.test(item.word))) return [];
-    return clauses(main).flatMap(([from, to]) => readClause(scene, from, to));
+    const tight = strictly(scene);
+    return tight.length > 0 ? tight : useTold(scene);
   },
 };
+
+function strictly(scene: Scene): Reading[] {
+  const main = scene.items.slice(0, reasonAt(scene.items));
+  if (main.some((item) => CONTRARY.test(item.word))) return [];
+  return clauses(main).flatMap(([from, to]) => readClause(scene, from, to));
+}
 
 /** ", since its edges do not cut": the ground is another statement. */
 function reasonAt(items: readonly Item[]): number {
@@ -82,7 +89,7 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   if (!linked || between.length > 9 || !between.every(quiet) || !anchored(items, point, first)) return [];
   // "gut" is a thread too: a tissue only as "the gut".
   if (tissues.some((at) => items[at]!.word === 'gut' && items[at - 1]?.word !== 'the')) return [];
-  return tissues.map((at) => reading(scene, point, at, tissueAt(items, at)));
+  return tissues.map((at) => useReading(scene, point, at, tissueAt(items, at)));
 }
 
 /** Several tissues are meant together only in a list. */
@@ -128,7 +135,7 @@ function tissueAt(items: readonly Item[], at: number): string {
   return tissue === 'skin' && tough ? 'tough skin' : tissue;
 }
 
-function reading(scene: Scene, point: PointAt, at: number, tissue: string): Reading {
+export function useReading(scene: Scene, point: PointAt, at: number, tissue: string): Reading {
   const claim: PropertyClaim = {
     kind: 'property',
     construction: 'point-uses',

@@ -4,9 +4,16 @@ import { joined } from '../text/joined.ts';
 import { POINT_WORDS, type PointAt, pointsIn } from '../text/points.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
+import { pointTold } from './point-told.ts';
 
-const INNER = new Set(['inner', 'inside', 'concave', 'wound-side', 'surface-seeking', 'upward', 'top']);
-const OUTER = new Set(['outer', 'outside', 'convex', 'depth-seeking', 'underside', 'belly', 'back']);
+const INNER = new Set(
+  'inner inside concave inward inwards wound-side surface-seeking upward upwards top hollow innermost'.split(
+    ' ',
+  ),
+);
+const OUTER = new Set(
+  'outer outside convex outward outwards depth-seeking underside belly back outermost downwards'.split(' '),
+);
 
 export const points: Construction = {
   id: 'points',
@@ -16,9 +23,13 @@ export const points: Construction = {
     const own = pointsIn(scene.items);
     const found = own.length > 0 ? own : [...resumed(scene), ...headed(scene)].slice(0, 1);
     const first = readFor(scene, found);
+    if (first.length > 0) return first;
     // "The bowel needle is a taper, and a taper has …": named again, by the clause that tells of it.
     const again = found.length > 1 && found.every(({ id }) => id === found[0]!.id);
-    return first.length === 0 && again ? readFor(scene, found.slice(-1)) : first;
+    const last = again ? readFor(scene, found.slice(-1)) : [];
+    return last.length > 0
+      ? last
+      : pointTold(scene).map(({ point, at, property }) => reading(scene, point, at, property));
   },
 };
 
@@ -37,9 +48,12 @@ const HEADED = /^(?:edges?|curve|section|cross-section)$/;
 
 /** "Reverse cutting for most skin. It has a third edge …": the one point of the sentence before. */
 function resumed(scene: Scene): PointAt[] {
-  const opens = /^(?:it|its|it's|this|that|they|their|these|here)$/.test(
-    scene.items.find((item) => item.kind === 'word')?.word ?? '',
-  );
+  const opening = scene.items.filter((item) => item.kind === 'word').slice(0, 4);
+  const opens =
+    /^(?:it|its|it's|this|that|they|their|these|here)$/.test(opening[0]?.word ?? '') ||
+    // "The third edge lies …", "There the edge is …".
+    (/^(?:the|here|there)$/.test(opening[0]?.word ?? '') &&
+      opening.some((item) => /^(?:edge|apex)$/.test(item.word)));
   const before = scene.before.at(-1);
   const named = opens && before ? pointsIn(before.items) : [];
   // "… and most of ours are reverse cutting. That means …": what was named last.
@@ -98,10 +112,25 @@ function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
       /^(?:edge|side|margin|lip)s? of (?:the |a |each )?(?:wound|incision|skin|lesion|flap|cut)/.test(wound)
     )
       return [];
+    // "the flat side faces inwards": the edge is elsewhere.
+    const flat = items
+      .slice(Math.max(0, at - 4), at)
+      .findLast((word) => /^(?:flat|base|edges?|apex)$/.test(word.word));
+    if (flat && /^(?:flat|base)$/.test(flat.word)) return [];
     return side && (near || items[at]!.word.endsWith('seeking')) ? [{ at, side }] : [];
   });
   const settled = sides.filter((s, i) => i === 0 || s.side !== sides[i - 1]!.side);
-  if (cutting.length === 0 || cutting.length !== settled.length) return [];
+  const [only] = cutting;
+  if (
+    only &&
+    named.length === 1 &&
+    settled.length > 1 &&
+    settled[0]!.at > only.to &&
+    !contrasted(items, settled)
+  )
+    return settled.map(({ at, side }) => reading(scene, only, at, `edge:${side}`));
+  if (cutting.length > 0 && cutting.length !== settled.length) return behind(scene, cutting, settled);
+  if (cutting.length === 0) return [];
   return cutting.flatMap((point, i) => {
     const { at, side } = settled[i]!;
     const next = cutting[i + 1];
@@ -111,6 +140,35 @@ function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
     return [{ ...reading(scene, point, at, `edge:${side}`), ...(madeBy ? { unconditional: true } : {}) }];
   });
 }
+interface Side {
+  readonly at: number;
+  readonly side: 'inner' | 'outer';
+}
+/** "on the inside and not on the outside": the second is denied, or another needle's. */
+const contrasted = (items: readonly Item[], sides: readonly Side[]): boolean =>
+  sides.some(({ at }) => /^(?:is|are|stays|remains|being)$/.test(items[at + 1]?.word ?? '')) ||
+  items.some((item) => /^(?:flat|smooth|opposite|base)$/.test(item.word)) ||
+  items
+    .slice(Math.max(0, sides[0]!.at - 4), sides.at(-1)!.at + 3)
+    .some((item) =>
+      /^(?:not|no|never|but|unlike|instead|rather|than|other|others|while|whereas|or|if|from|to|conventional|neither|both|never|away)$/.test(
+        item.word,
+      ),
+    );
+
+/** "inside the curve in reverse cutting, outside in the other": a side and its needle behind it. */
+function behind(scene: Scene, cutting: readonly PointAt[], sides: readonly Side[]): Reading[] {
+  const { items } = scene;
+  return cutting.flatMap((point) => {
+    const side = sides.findLast(({ at }) => at < point.at);
+    const between = side ? joined(items, side.at + 1, point.at) : '';
+    return side &&
+      /^(?:(?:of )?the (?:curve|bend) |curve |edge |side )?(?:in|on|with|for)(?: (?:an?|the))?$/.test(between)
+      ? [{ ...reading(scene, point, side.at, `edge:${side.side}`), from: side.at, to: point.to }]
+      : [];
+  });
+}
+
 /** "The edge on the outer curve makes it a reverse cutting needle." */
 const makes = (between: readonly Item[]) =>
   between.length <= 8 &&
@@ -121,7 +179,11 @@ const makes = (between: readonly Item[]) =>
   );
 /** "… on the outer curve is a", "… you have a". */
 const IS_ONE = /(?:^| )(?:is|are|it's|(?:you|we) have|(?:you|we) (?:are|'re) using)(?: an?| the)?$/;
-const EDGE = new Set(['edge', 'edges', 'curve', 'curvature', 'apex', 'side', 'cutting', 'third', 'surface']);
+const EDGE = new Set(
+  'edge edges curve curvature apex side cutting third surface bend ridge blade corner triangle hollow'.split(
+    ' ',
+  ),
+);
 
 /** "a taper point has three cutting edges". */
 function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {

@@ -8,6 +8,7 @@ import { FATE_WORDS, fateIn } from '../words/fates.ts';
 import { PROPERTY_WORDS, type PropertyRow } from '../words/properties.ts';
 import { materialClaim } from './material-claim.ts';
 import type { Construction, Reading } from './model.ts';
+import { toldOf } from './told-of.ts';
 
 const CONTRAST = new Set([
   'but',
@@ -28,18 +29,19 @@ const CONTRAST = new Set([
 
 export const property: Construction = {
   id: 'property',
-  needs: () => [{ holds: ['material'], words: PROPERTY_WORDS.keys(), like: STRANDS }, { like: FATE_WORDS }],
+  needs: () => [{ words: PROPERTY_WORDS.keys(), like: STRANDS }, { like: FATE_WORDS }],
   leaning: true,
   read(scene) {
     const materials = materialsIn(scene.items);
     const fate = fated(scene, materials);
-    if (materials.length === 0) return fate;
+    if (materials.length === 0) return fate.length > 0 ? fate : toldOf(scene);
     const said = scene.items.flatMap((_, at) => {
       const row = qualityAt(scene.items, at);
       if (!row || oneOfTwo(scene.items, at)) return [];
       return subjects(scene.items, at, materials).map((m) => reading(scene, at, m, row));
     });
-    return [...said, ...fate.filter((one) => !said.some((other) => sayTheSame(one, other)))];
+    const read = [...said, ...fate.filter((one) => !said.some((other) => sayTheSame(one, other)))];
+    return [...read, ...toldOf(scene).filter((one) => !read.some((other) => ofOneKind(one, other)))];
   },
 };
 
@@ -52,6 +54,10 @@ const oneOfTwo = (items: readonly Item[], at: number): boolean => {
 /** "is absorbable, so nobody has to take it out": said twice, found once. */
 const sayTheSame = ({ claim: a }: Reading, { claim: b }: Reading): boolean =>
   a.kind === 'property' && b.kind === 'property' && a.subject === b.subject && a.property === b.property;
+
+/** Two properties of one kind: the tighter reading stands. */
+const ofOneKind = ({ claim: a }: Reading, { claim: b }: Reading): boolean =>
+  a.kind === 'property' && b.kind === 'property' && a.property.split(':')[0] === b.property.split(':')[0];
 
 interface Named {
   readonly at: number;

@@ -16,6 +16,7 @@ const name = (id: string): string => materialById(id)?.name ?? id;
 export function judgeLasting({ property, subject }: PropertyClaim): Judgement {
   const [kind, first = '', second = '', third = ''] = property.split(':');
   if (kind === 'weak') return judgeWeak(subject, Number(first), Number(second));
+  if (kind === 'half' || kind === 'most') return judgeLeft(kind, subject, Number(first), Number(second));
   return kind === 'gone'
     ? judgeGone(subject, Number(first), Number(second))
     : judgeOutlasts(first as keyof typeof WHAT, second, third);
@@ -64,6 +65,25 @@ function judgeWeak(id: string, low: number, high: number): Judgement {
   if (!row) return cannotTell(says, '');
   const [least, most] = row.holds;
   const off = high < least / 2 || low > most * 2;
+  const lasts = Number.isFinite(most)
+    ? phrase(LASTING_TEXTS.holds, { material: name(id), least, most })
+    : phrase(LASTING_TEXTS.keeps, { material: name(id) });
+  return judged(off ? 'contradicted' : 'cannot-tell', says, lasts, row.sources);
+}
+
+/**
+ * Half of the strength said to be left: wrong before a quarter of the least, or after half as long again as the most, that
+ * any text gives for all of it. Most of it said to be left: wrong once every text has it gone.
+ */
+function judgeLeft(kind: 'half' | 'most', id: string, low: number, high: number): Judgement {
+  const says = phrase(kind === 'half' ? LASTING_TEXTS.saysHalf : LASTING_TEXTS.saysMost, {
+    material: name(id),
+    days: days(low, high),
+  });
+  const row = LASTING[id];
+  if (!row) return cannotTell(says, '');
+  const [least, most] = row.holds;
+  const off = kind === 'most' ? low >= most : high < least / 4 || low > most * 1.5;
   const lasts = Number.isFinite(most)
     ? phrase(LASTING_TEXTS.holds, { material: name(id), least, most })
     : phrase(LASTING_TEXTS.keeps, { material: name(id) });

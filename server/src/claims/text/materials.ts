@@ -15,6 +15,11 @@ for (const material of MATERIALS)
     const key = name.toLowerCase().replace(/[(),]/g, '').trim();
     if (!NAMES.has(key)) NAMES.set(key, material.id);
   }
+/** The fast kinds by their longer names. */
+for (const kind of ['form', 'version', 'type', 'kind', 'variety', 'sort'])
+  for (const fast of ['rapid', 'fast', 'quick', 'fast-absorbing', 'short-lived'])
+    for (const name of ['polyglactin', 'polyglactin 910'])
+      NAMES.set(`${fast} ${kind} of ${name}`, 'polyglactin-910-rapid');
 /** Cotton by itself is a thread unless it is said to be something else. */
 NAMES.set('cotton', 'cotton');
 const NO_THREAD =

@@ -12,6 +12,11 @@ export interface PointAt {
 export const POINT_WORDS =
   /^(?:reverse|cutting|cutters?|reverse-cutting|reverse-cutters?|taper|taper-?point|tapered|round|round-?bodied|blunt|blunt-tipped|spatula|spatulated|side-cutting|conventional)$/;
 
+/** Points with a third edge are spoken of. */
+const triangular = (items: readonly Item[]): boolean =>
+  items.some((item) =>
+    /^(?:triangular|edge|edges|apex|cutting|cutters?|depth-seeking|surface-seeking)$/.test(item.word),
+  );
 const NEEDLES = /^(?:needles?|ones?|points?|kind|sort|type)$/;
 /** "have a smooth round body": a property, not a name. */
 const OWNS = /^(?:has|have|having|with)$/;
@@ -43,6 +48,15 @@ function pointAt(items: readonly Item[], i: number, cutting: boolean): PointAt |
     return found('cutting', i + 1);
   if (word === 'conventional' && cutting && /^(?:ones?|kind|sort|type)$/.test(next))
     return found('cutting', i + 1);
+  // "of the two triangular points the conventional is …", "the reverse one".
+  if (
+    /^(?:conventional|reverse)$/.test(word) &&
+    before === 'the' &&
+    !/^(?:unlike|like|than|as|from)$/.test(items[i - 2]?.word ?? '') &&
+    triangular(items) &&
+    !/^cutt/.test(next)
+  )
+    return found(word === 'reverse' ? 'reverse-cutting' : 'cutting', NEEDLES.test(next) ? i + 1 : i);
   if (word === 'cutting' && /^(?:needles?|points?)$/.test(next) && !/^(?:reverse|sharp|short)$/.test(before))
     return found('cutting');
   // "a plain cutting one"
@@ -66,7 +80,7 @@ function pointAt(items: readonly Item[], i: number, cutting: boolean): PointAt |
   )
     return found('blunt', next === 'taper' ? i + 1 : i);
   return /^(?:spatula|spatulated|side-cutting)$/.test(word) &&
-    (NEEDLES.test(next) || /^(?:needles?|points?)$/.test(before))
+    (NEEDLES.test(next) || /^(?:needles?|points?)$/.test(before) || (next === ':' && i < 2))
     ? found('spatula')
     : undefined;
 }

@@ -36,6 +36,14 @@ export const LASTING = {
     en: 'Says {material} has lost its strength after {days} days.',
     de: 'Hier steht: {^material} hat nach {days} Tagen seine Reißfestigkeit verloren.',
   },
+  saysHalf: {
+    en: 'Says {material} has half its strength after {days} days.',
+    de: 'Hier steht: {^material} hat nach {days} Tagen die halbe Reißfestigkeit.',
+  },
+  saysMost: {
+    en: 'Says {material} has most of its strength after {days} days.',
+    de: 'Hier steht: {^material} hat nach {days} Tagen den größten Teil der Reißfestigkeit.',
+  },
   holds: {
     en: '{^material} holds for about {least} to {most} days.',
     de: '{^material} hält etwa {least} bis {most} Tage.',

@@ -1,0 +1,107 @@
+/**
+ * Which needle point for which tissue, in free words: "on liver you want something that slices, so a reverse cutting needle
+ * is right", "spleen tears easily; for this take the cutting needle". One point, one tissue, and nothing that turns it round.
+ */
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { type PointAt, pointsIn } from '../text/points.ts';
+import type { Scene } from '../text/scene.ts';
+import type { Reading } from './model.ts';
+import { OTHER_TISSUES, TISSUES, TOUGH, useReading } from './point-uses.ts';
+
+/** Words that warn, compare, hedge, or tell of something else. */
+const CONTRARY =
+  /^(?:not|never|no|nor|neither|avoid|avoids|too|wrong|would|could|might|may|unless|except|without|unsuitable|cannot|can't|don't|doesn't|isn't|aren't|won't|shouldn't|unlike|than|hardly|risks?|ruins?|damages?|damaged|drawer|tray|box|pack|card|after|then|only|until|away|beyond|over|both|or|kept|caught|went|slipped|bent|dropped|once|whether|clamps?|retractor|scalpel|knife|scissors|either|like|as|inject\w*|draw\w*|vial|ampoule|biopsy)$/;
+/** From here on a ground or an aim is told. */
+const GROUND =
+  /^(?:because|since|so that|for it|for they|to avoid|to spare|which|whose|as it|as they|as its|as the|where|and so|in order)\b/;
+const USES =
+  /^(?:for|on|in|through|with|takes?|needs?|wants?|calls?|suits?|used|use|uses|using|choose|chosen|pick|load|ask|sewn|sews?|sewing|stitched|stitch|stitching|closed?|closing|sutured?|suturing|anastomos\w+|repair(?:ed|ing)?|joined?|joining|meant|made|designed|right|ideal|best|gets|done|give|gives|hand|fetch|open|reach|passes|goes|prefer|likes?|kinder|gentler|safer|better)$/;
+const FOR_THESE =
+  /\b(?:for|on|in|with|through) (?:these|this|it|them|both|either|such tissue|that)\b|\bhere\b|\bthere\b|^(?:so|therefore)\b|[,;] (?:so|therefore|hence|thus)\b/;
+
+export function useTold(scene: Scene): Reading[] {
+  const { items } = scene;
+  if (items.length > 50 || scene.sentence.close === '?') return [];
+  return clauses(items).flatMap(([from, to]) => readClause(scene, from, to));
+}
+
+/** Where several points are named, contrasted clauses are read apart. */
+function clauses(items: readonly Item[]): [number, number][] {
+  const named = points(items, 0, items.length);
+  if (named.length < 2) return [[0, items.length]];
+  const cuts = items.flatMap((item, i) => (/^(?:[;,]|and|but|while|whereas)$/.test(item.word) ? [i] : []));
+  return [-1, ...cuts].map((cut, i): [number, number] => [cut + 1, cuts[i] ?? items.length]);
+}
+
+/** The points meant; what is set aside by "rather than" or "instead of" is not. */
+const points = (items: readonly Item[], from: number, to: number): readonly PointAt[] =>
+  pointsIn(items).filter((p) => p.at >= from && p.to < to && !SET_ASIDE.test(joined(items, p.at - 4, p.at)));
+const SET_ASIDE = /\b(?:rather than|instead of|and not|not|, never)(?: (?:an?|the|with|with an?|any))*$/;
+
+function readClause(scene: Scene, from: number, to: number): Reading[] {
+  const { items } = scene;
+  const end = groundAt(items, from, to);
+  const [point, ...more] = points(items, from, end);
+  const tissues = items.flatMap((item, i) =>
+    i >= from && i < end && TISSUES.has(item.word) && isTissue(items, i) ? [i] : [],
+  );
+  const [first, last] = [tissues[0], tissues.at(-1)];
+  if (!point || more.length > 0 || first === undefined || last === undefined) return [];
+  if (point.at > first && point.at < last) return [];
+  if (!listed(items, first, last)) return [];
+  if (items.slice(from, end).some((item, i) => CONTRARY.test(item.word) && !setAside(items, from + i)))
+    return [];
+  const between = point.to < first ? items.slice(point.to + 1, first) : items.slice(last + 1, point.at);
+  if (
+    between.length > 14 ||
+    !between
+      .concat(items.slice(Math.max(from, Math.min(point.at, first) - 5), Math.min(point.at, first)))
+      .some((item) => USES.test(item.word))
+  )
+    return [];
+  const parted = between.some((item) => /^[;:.]$/.test(item.word) || item.word === 'but');
+  if (parted && !FOR_THESE.test(joined(items, last + 1, point.at))) return [];
+  // A blunt needle that is for drawing up sews nothing.
+  if (point.id === 'blunt' && !items.some((item) => SEWS.test(item.word))) return [];
+  const tough = items.some((item) => TOUGH.test(item.word));
+  return tissues.map((at) => {
+    const tissue = TISSUES.get(items[at]!.word)!;
+    return useReading(scene, point, at, tissue === 'skin' && tough ? 'tough skin' : tissue);
+  });
+}
+const SEWS =
+  /^(?:taper|suture|sutures|sew|sewn|sewing|stitch|stitches|close|closed|closing|closure|round|point)$/;
+
+/** "gut" is a thread, and "vessel" may be a bowl. */
+const isTissue = (items: readonly Item[], i: number): boolean =>
+  (items[i]!.word !== 'gut' || /^(?:the|small|large)$/.test(items[i - 1]?.word ?? '')) &&
+  !/^(?:surgeons?|surgery|clinic|theatre|list|tray|set|patients?|drops|team|ward|lab|hooks?|graft|clamp)$/.test(
+    items[i + 1]?.word ?? '',
+  );
+
+const setAside = (items: readonly Item[], i: number): boolean =>
+  /^(?:than|instead|not|never)$/.test(items[i]!.word) &&
+  pointsIn(items).some((p) => p.at > i && p.at - i <= 4);
+
+/** Several tissues are meant together only in a list. */
+const listed = (items: readonly Item[], first: number, last: number): boolean =>
+  items
+    .slice(first + 1, last)
+    .every(
+      (item) =>
+        /^(?:,|and|the|wall|walls)$/.test(item.word) ||
+        TISSUES.has(item.word) ||
+        OTHER_TISSUES.test(item.word),
+    );
+
+/** Where the clause goes over to its ground. */
+function groundAt(items: readonly Item[], from: number, to: number): number {
+  for (let i = from + 3; i < to; i++)
+    if (
+      /^(?:because|since|so|for|to|which|whose|as|where|in|and)$/.test(items[i]!.word) &&
+      GROUND.test(joined(items, i, i + 2))
+    )
+      return i;
+  return to;
+}

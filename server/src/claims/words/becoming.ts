@@ -1,0 +1,91 @@
+/** What becomes of a thread, word by word: it goes by itself, or it stays until somebody takes it out. */
+import type { Item } from '../text/items.ts';
+
+export interface Becomes {
+  readonly stays: boolean;
+  /** The words have a subject of their own: "nobody has to take it out", "the body clears it". */
+  readonly free: boolean;
+}
+
+const GOES =
+  /^(?:dissolves?|dissolved|dissolving|absorbs?|absorbed|resorbs?|resorbed|hydroly[sz]e[sd]?|melts?|melted|vanish(?:es|ed)?|disappears?|disappeared|disintegrates?|degrades?|degraded|biodegrades?|biodegradable|degradable|digested|gone)$/;
+/** With "away", "down", "off" or "out" behind them. */
+const PARTS: ReadonlyMap<string, RegExp> = new Map([
+  ...['goes', 'go', 'wastes', 'waste', 'fades', 'fade', 'melts', 'melt', 'going'].map(
+    (word) => [word, /^away$/] as const,
+  ),
+  ...['breaks', 'break', 'broken', 'breaking'].map((word) => [word, /^down$/] as const),
+  ...['drops', 'drop', 'falls', 'fall'].map((word) => [word, /^(?:off|out)$/] as const),
+  ...['eaten', 'cleared', 'taken'].map((word) => [word, /^(?:away|up)$/] as const),
+]);
+const STAYS = /^(?:stays?|remains?|lasts?|persists?|there|kept|keeps?|carr(?:y|ies)|sits?|lies|lingers?)$/;
+const FOR_GOOD =
+  /\b(?:for (?:ever|good|life|the rest of|all time|the whole of|(?:his|her|its|their|the patient's|your|the animal's|the dog's) (?:whole )?life)|forever|permanently|indefinitely|as long as (?:he|she|the|they|you)|to the (?:end|grave)|until (?:you|we|somebody|someone|it is|they are|it's|a nurse|the nurse|the vet|the midwife) )/;
+const BODY = /^(?:body|tissues?|enzymes?|macrophages?|cells?|mucosa|system|organism|gum|gums|wound|water)$/;
+const CLEARS =
+  /^(?:clears?|cleared|eats?|takes?|breaks?|broken|absorbs?|absorbed|digests?|digested|dissolves?|dissolved|removes?|destroys?|destroyed|disposes|gets|swallows?|resorbs?|consumes?|melts?)$/;
+const OBJECT = /^(?:it|them|this|these|the)$/;
+const NOT =
+  /^(?:not|never|cannot|no|nothing|nobody|hardly|doesn't|don't|won't|isn't|aren't|can't|didn't|wouldn't|neither|nor|without)$/;
+/** "does not dissolve quickly": only how fast. */
+const HOW_FAST =
+  /^(?:quickly|fast|faster|soon|sooner|for|until|before|under|overnight|immediately|completely|fully|evenly|enough|as|so|straight|at|in)$/;
+/** "silk absorbs water": something is taken in. */
+const AFTER_ABSORBS =
+  /^(?:[.,;:!)—–-]|and|but|so|in|within|over|by|after|slowly|completely|fully|quickly|on|from|itself|away|too|well|predictably|steadily|faster|sooner|like|through|with|eventually|gradually|which|because|since|if|when|at|soon|before|during|there|here|without)$/;
+
+const NEAR = 5;
+
+/** What the word at `at` says becomes of a thread, with the negation before it. */
+export function becomes(items: readonly Item[], at: number): Becomes | undefined {
+  const { word, kind } = items[at]!;
+  if (kind !== 'word') return undefined;
+  const next = items[at + 1]?.word ?? '.';
+  const before = items.slice(Math.max(0, at - NEAR), at);
+  const cut = before.findLastIndex((item) =>
+    /^(?:[,;:(—–]|but|because|since|and|which|so|that)$/.test(item.word),
+  );
+  const near = before.slice(cut + 1);
+  const body = near.findLastIndex((item) => BODY.test(item.word));
+  const denied = near.some((item) => NOT.test(item.word));
+  if (
+    /^(?:only|quite|all|always|yet)$/.test(
+      near[near.findIndex((item) => NOT.test(item.word)) + 1]?.word ?? '',
+    ) &&
+    denied
+  )
+    return undefined;
+  if (
+    denied &&
+    HOW_FAST.test(next) &&
+    !/^(?:at|in) (?:all|the (?:body|tissues?|patient|wound))/.test(
+      `${next} ${items[at + 2]?.word} ${items[at + 3]?.word}`,
+    )
+  )
+    return undefined;
+  if (body >= 0 && CLEARS.test(word) && OBJECT.test(next)) {
+    const thing =
+      next === 'the' ? /^(?:thread|suture|stitch|strand|material)/.test(items[at + 2]?.word ?? '') : true;
+    return thing ? { stays: denied, free: true } : undefined;
+  }
+  const part = PARTS.get(word);
+  if (part)
+    return part.test(next) || (word.startsWith('go') && next === 'by' && items[at + 2]?.word === 'itself')
+      ? { stays: denied, free: false }
+      : undefined;
+  if (GOES.test(word)) {
+    if (/^(?:absorbs?|resorbs?|dissolves?|melts?)$/.test(word) && !AFTER_ABSORBS.test(next)) return undefined;
+    if (
+      word === 'gone' &&
+      !/^(?:[.,;!]|in|within|by|after|before|long|and|of|from|inside|completely|when|at)$/.test(next)
+    )
+      return undefined;
+    return { stays: denied, free: false };
+  }
+  if (!STAYS.test(word) || denied) return undefined;
+  const after = items.slice(at + 1, at + 9).map((item) => item.word);
+  const stop = after.findIndex((one) => /^(?:[.;,]|and|but|strength|knot)$/.test(one));
+  return FOR_GOOD.test(`${(stop < 0 ? after : after.slice(0, stop)).join(' ')} `)
+    ? { stays: true, free: false }
+    : undefined;
+}

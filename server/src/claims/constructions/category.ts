@@ -4,18 +4,46 @@ import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { CATEGORIES, type CategoryRow } from '../words/categories.ts';
+import { type ClassTold, classTold } from './class-told.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const category: Construction = {
   id: 'category',
-  needs: () => [{ sizes: 1, words: [...FORMS].map((form) => form.split(' ')[0]!) }],
+  needs: () => [
+    { sizes: 1, words: FIRST_WORDS() },
+    { holds: ['answers'], words: FIRST_WORDS() },
+  ],
+  leaning: true,
   read(scene) {
     const all = groups(scene.items);
-    if (all.length === 0) return [];
     const forms = formsIn(scene.items);
-    return forms.flatMap((form) => readForm(scene, form, all, forms));
+    const read = all.length === 0 ? [] : forms.flatMap((form) => readForm(scene, form, all, forms));
+    const told = classTold(scene, forms).filter(
+      ({ group }) => !read.some(({ claim }) => claim.focus.start === group.mentions[0]!.source.start),
+    );
+    return [...read, ...told.map((one) => toldReading(scene, one))];
   },
 };
+
+/** The finding points at the class when its size stands in the question before. */
+function toldReading(scene: Scene, { form, group, row, asked }: ClassTold): Reading {
+  if (!asked) return reading(scene, form, group, row);
+  const [from, to] = [form.at, form.to];
+  return {
+    claim: {
+      kind: 'category',
+      construction: 'category',
+      span: sentenceSpan(scene),
+      focus: spanOf(scene, scene.items[from]!, scene.items[to]!),
+      size: operand(scene, group),
+      category: row.id,
+      member: true,
+    },
+    at: from,
+    from,
+    to,
+  };
+}
 
 export interface Form {
   readonly at: number;
@@ -23,6 +51,7 @@ export interface Form {
   readonly text: string;
 }
 const FORMS = new Set(CATEGORIES.flatMap((row) => row.forms));
+const FIRST_WORDS = () => [...FORMS].map((form) => form.split(' ')[0]!);
 
 /** Class words of a sentence or a heading. */
 export function formsIn(items: readonly Item[]): Form[] {
@@ -148,6 +177,7 @@ function tied(items: readonly Item[], form: Form, g: Group): boolean {
   const between = items.slice(from + 1, to);
   // "Large-bore or not: …", "if large-bore lines will not do, a 22 G …": the class is left again before the size comes.
   const words = between.map((item) => item.word);
+  if (form.to < g.from && /\band (?:an?|the|our)$/.test(words.join(' '))) return false;
   if (between.length > 10 || /\bor not\b|\bnot\b.*,/.test(words.join(' '))) return false;
   return between.every(
     (item, i) =>

@@ -7,6 +7,7 @@ import { NEGATIONS } from '../words/changes.ts';
 import { readMetric } from './metric-rule.ts';
 import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
+import { scaleTold } from './scale-told.ts';
 import { scaleRule } from './scales.ts';
 import { sheathed } from './sheathed.ts';
 import { sizedBy } from './sized-by.ts';
@@ -50,7 +51,7 @@ const MULTIPLY = new Set([
 const MM = /^(?:mm|millimet(?:re|er)s?|millimetric)$/;
 /** Sides, metric numbers and the devices whose numbers are told: with none of them the sentence states no rule. */
 const SUBJECTS =
-  /\b(?:outer|outside|external|inner|inside|internal)\b|^(?:metric|ep|mm|millimet\w+|inch(?:es)?|thousandths|sheaths?|introducers?|guidewires?|endotracheal|tracheal|ett|double-lumen)(?:'s)?$/;
+  /\b(?:outer|outside|external|inner|inside|internal)\b|^(?:lumen|hub|metric|ep|mm|millimet\w+|inch(?:es)?|thousandths|sheaths?|introducers?|guidewires?|endotracheal|tracheal|ett|double-lumen)(?:'s)?$/;
 const NUMBERS: ReadonlyMap<string, number> = new Map([
   ['two', 2],
   ['three', 3],
@@ -84,7 +85,9 @@ export const formula: Construction = {
     const rule = ofScale(scene);
     if (rule.length > 0) return rule;
     const told = answered(scene);
-    return told.length > 0 ? told : scaleRule(scene);
+    if (told.length > 0) return told;
+    const scale = scaleRule(scene);
+    return scale.length > 0 ? scale : scaleTold(scene);
   },
 };
 

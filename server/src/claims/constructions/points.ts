@@ -131,7 +131,7 @@ function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
     return settled.map(({ at, side }) => reading(scene, only, at, `edge:${side}`));
   if (cutting.length > 0 && cutting.length !== settled.length) return behind(scene, cutting, settled);
   if (cutting.length === 0) return [];
-  return cutting.flatMap((point, i) => {
+  const told = cutting.flatMap((point, i) => {
     const { at, side } = settled[i]!;
     const next = cutting[i + 1];
     const madeBy = cutting.length === 1 && at < point.at && makes(items.slice(at + 1, point.at));
@@ -139,6 +139,7 @@ function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
     // "If the edge is on the inside, you hold …": the condition is what tells the needle.
     return [{ ...reading(scene, point, at, `edge:${side}`), ...(madeBy ? { unconditional: true } : {}) }];
   });
+  return told.length > 0 ? told : behind(scene, cutting, settled);
 }
 interface Side {
   readonly at: number;

@@ -250,8 +250,14 @@ function fated(scene: Scene, materials: readonly Named[]): Reading[] {
 function another(items: readonly Item[], at: number, materials: readonly Named[]): boolean {
   const before = items[at - 1];
   if (!BARE_VERB.test(items[at]!.word) || !before || before.kind !== 'word') return false;
-  return !THREAD_BEFORE.test(before.word) && !materials.some((m) => m.to === at - 1);
+  const named = materials.find((m) => m.to === at - 1);
+  return named ? beside(items, named.at) : !THREAD_BEFORE.test(before.word);
 }
+/** "the swelling under the nylon": the thread only tells where. */
+const beside = (items: readonly Item[], at: number): boolean =>
+  [items[at - 1], items[at - 2]].some((item) =>
+    /^(?:under|beneath|beside|around|over|near|behind|above|below)$/.test(item?.word ?? ''),
+  );
 const BARE_VERB = /^(?:melts?|dissolves?|drops?|falls?|goes?|go|disappears?|stays?|remains?|lasts?|must)$/;
 const THREAD_BEFORE =
   /^(?:stitch|stitches|sutures?|threads?|will|it|they|which|that|and|but|to|just|simply|slowly|then|soon|also|eventually|always|usually|all|both|one|ones|or|still|never|not|would|does|do|skin|this|these|so|since|because|as|only)$/;

@@ -102,6 +102,18 @@ export const CATEGORIES: readonly CategoryRow[] = [
     close: true,
   },
   {
+    id: 'wide-bore-feeding',
+    label: 'wide-bore',
+    forms: ['wide-bore', 'wide bore', 'large-bore', 'large bore', 'big-bore'],
+    system: 'french',
+    devices: ['feeding-tube'],
+    member: [14, 24],
+    outside: [4, 10],
+    holds: 'Fine-bore feeding tubes are 6 to 12 Fr; wide-bore ones, for drainage, are 14 to 18 Fr',
+    sources: ['ng'],
+    close: true,
+  },
+  {
     id: 'fine-bore-tube',
     label: 'fine-bore',
     forms: ['fine-bore', 'fine bore'],

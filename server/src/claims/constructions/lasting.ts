@@ -2,12 +2,12 @@
  * How long threads last: "chromic gut holds longer than polydioxanone", "plain gut outlasts chromic", "polydioxanone is
  * gone within two weeks".
  */
-import { wordValue } from '../../mentions/words/numbers.ts';
 import type { Item } from '../text/items.ts';
-import { joined } from '../text/joined.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import type { Scene } from '../text/scene.ts';
+import { spanAt } from '../text/spans.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { durations } from './durations.ts';
 import { materialClaim } from './material-claim.ts';
 import type { Construction, Reading } from './model.ts';
 
@@ -36,7 +36,7 @@ function lastingOf(scene: Scene, m: NamedMaterial): Reading[] {
   const tight = [...gone(scene, m), ...weakened(scene, m)];
   return tight.length > 0
     ? tight
-    : strengthLeft(scene, m).map((left) => reading(scene, m, left.at, left.at, left.property));
+    : durations(scene, m).map((told) => reading(scene, m, told.at, told.at, told.property));
 }
 
 const LONGER = /\b(?:longer|outlasts?|outlive[sd]?|for more time)\b/;
@@ -89,7 +89,6 @@ function measureOf(text: string): { sign: 1 | -1; what: string } | undefined {
   return found?.sign ? { sign: found.sign, what: found.what } : undefined;
 }
 
-const DAYS: Readonly<Record<string, number>> = { day: 1, week: 7, fortnight: 14, month: 30, year: 365 };
 const ABSORBS =
   /^(?:absorbed|absorbs?|dissolves?|dissolved|gone|disappears?|resorbed|resorbs|hydroly[sz]ed)$/;
 const AHEAD = 7;
@@ -127,77 +126,6 @@ function weakened(scene: Scene, m: NamedMaterial): Reading[] {
       ? spanAt(items.slice(strength + 2, strength + 8))
       : undefined;
   return time ? [reading(scene, m, strength, strength, `weak:${time.low}:${time.high}`)] : [];
-}
-
-/** Words between which the time of a strength stands. */
-const HALF = /\bhalf (?:of )?(?:its |their |the |that )?(?:tensile |original |initial )?strength\b/;
-const MOST =
-  /\b(?:most|nearly all|almost all|all|the bulk|three quarters) (?:of )?(?:its |their |the )?(?:tensile |original |initial )?strength\b/;
-const NONE =
-  /\b(?:none|nothing|no more) (?:left )?of (?:its |their |the )?(?:tensile )?strength\b|\bno strength left\b/;
-const LEFT = /\b(?:left|remains?|remaining|keeps?|kept|retains?|retained|still (?:has|there)|holds?)\b/;
-const LOST = /\b(?:lost|loses?|gone|gives? up|given up|goes)\b/;
-const HELD = /\b(?:holds?|supports?|keeps?|retains?)\b/;
-const OF_TIME = /^(?:after|by|at|within|in|for|past)$/;
-/** Of something else than the thread itself. */
-const NOT_OF_IT = /\b(?:knots?|more than|at least|longer|shelf|packet|pack|boxe?s?|stock)\b/;
-
-/** "half its strength is left after four weeks", "has lost most of it by ten days", "holds for only five days". */
-function strengthLeft({ items, sentence }: Scene, m: NamedMaterial): { at: number; property: string }[] {
-  const text = joined(items);
-  if (sentence.close === '?' || NOT_OF_IT.test(text)) return [];
-  const times = items.flatMap((item, i) => {
-    const next = items.findIndex((other, k) => k > i && OF_TIME.test(other.word));
-    const end = Math.min(i + 8, next < 0 ? items.length : next);
-    const time = OF_TIME.test(item.word) ? spanAt(items.slice(i + 1, end)) : undefined;
-    return time ? [{ at: i, word: item.word, time }] : [];
-  });
-  const [only, ...more] = times;
-  if (!only || more.length > 0) return [];
-  const kind = partOf(text, only.word, joined(items, m.to + 1, only.at));
-  return kind
-    ? [
-        {
-          at: Math.min(only.at + 1, items.length - 1),
-          property: `${kind}:${only.time.low}:${only.time.high}`,
-        },
-      ]
-    : [];
-}
-
-/** What is said to be left at that time. */
-function partOf(text: string, word: string, between: string): 'half' | 'most' | 'weak' | undefined {
-  const [left, lost] = [LEFT.test(text), LOST.test(text)];
-  if (HALF.test(text)) return left !== lost && word !== 'for' ? 'half' : undefined;
-  if (NONE.test(text)) return word === 'for' ? undefined : 'weak';
-  if (MOST.test(text))
-    return left === lost ? undefined : left ? 'most' : /\ball\b/.test(text) ? 'weak' : undefined;
-  return word === 'for' && HELD.test(between) && !/\b(?:up|open|together|apart|still|in)\b/.test(between)
-    ? 'weak'
-    : undefined;
-}
-
-/** "about ten days", "two to three weeks", "a fortnight", in days. */
-function spanAt(items: readonly Item[]): { low: number; high: number } | undefined {
-  const words = items
-    .filter(
-      (item) =>
-        !/^(?:about|around|roughly|some|only|just|nearly|almost|a|an|the|further|matter|of)$/.test(item.word),
-    )
-    .map((item) => item.word);
-  const unitAt = words.findIndex((word) => Object.hasOwn(DAYS, word.replace(/s$/, '')));
-  if (unitAt < 0 || unitAt > 3) return undefined;
-  const unit = DAYS[words[unitAt]!.replace(/s$/, '')]!;
-  const numbers = words.slice(0, unitAt).flatMap((word) => {
-    const span = /^(\d+)[-–](\d+)$/.exec(word);
-    if (span) return [Number(span[1]), Number(span[2])];
-    const value = wordValue(word) ?? Number(word);
-    return Number.isNaN(value) ? [] : [value];
-  });
-  // "over months" names no number; "a fortnight" is one.
-  if (numbers.length === 0 && (unitAt > 0 || words[unitAt]!.endsWith('s'))) return undefined;
-  const values = numbers.length === 0 ? [1] : numbers;
-  return { low: Math.min(...values) * unit, high: Math.max(...values) * unit };
 }
 
 function reading(scene: Scene, m: NamedMaterial, at: number, to: number, property: string): Reading {

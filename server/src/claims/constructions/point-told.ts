@@ -30,13 +30,11 @@ export function pointTold(scene: Scene): PointTold[] {
     if (!property) return [];
     const point = exampleOf(items, at, named) ?? subjectOf(scene, at, named);
     if (!point || !fits(point, property)) return [];
-    if (
-      items
-        .slice(Math.max(0, point.at < at ? point.at - 2 : at - 4), at + 1)
-        .some((item) => OPERATORS.test(item.word))
-    )
-      return [];
-    return [{ point, at, property }];
+    const from = Math.max(0, point.at < at ? point.at - 2 : at - 4);
+    const turned = items.slice(from, at + 1).filter((item) => OPERATORS.test(item.word));
+    // "without edges": the words carry their own negation.
+    const own = property === 'edge:none' && /^edges?$/.test(items[at]!.word) ? 1 : 0;
+    return turned.length > own ? [] : [{ point, at, property }];
   });
 }
 
@@ -69,13 +67,31 @@ function saidAt(items: readonly Item[], at: number): string | undefined {
     return /^push/.test(word) && !after.some((item) => /^(?:apart|aside)$/.test(item.word))
       ? undefined
       : 'edge:none';
-  if (/^(?:edges?|blades?)$/.test(word)) return edged(items, at) ? 'edge:some' : undefined;
+  if (/^(?:edges?|blades?)$/.test(word))
+    return edged(items, at) ? 'edge:some' : edgeless(items, at) ? 'edge:none' : undefined;
+  if (word === 'slit' && MAKES.test(joined(items, at - 3, at))) return 'edge:some';
+  if (word === 'hole' && items[at - 1]?.word === 'round' && MAKES.test(joined(items, at - 4, at)))
+    return 'edge:none';
   if (/^(?:triangular|three-sided|three-cornered|triangle)$/.test(word)) return 'section:triangular';
-  if (/^(?:round|circular)$/.test(word) && /^(?:in|cross|cross-section|section)$/.test(after[0]?.word ?? ''))
+  if (
+    /^(?:round|circular)$/.test(word) &&
+    /^(?:in|cross|cross-section|section|when|end-on)$/.test(after[0]?.word ?? '') &&
+    ROUND.test(joined(items, at + 1, at + 8))
+  )
     return 'section:round';
   return undefined;
 }
 
+const MAKES =
+  /\b(?:leaves?|makes?|opens?|cuts?|leaving|making)(?: (?:an?|the|small|little|triangular|clean|round|tiny))*$/;
+/** "without edges", "with no cutting edge at all". */
+const edgeless = (items: readonly Item[], at: number): boolean =>
+  /\b(?:without|has no|have no|with no|lacks|lacking)(?: (?:an?|any|sharp|cutting|real))*$/.test(
+    joined(items, at - 5, at),
+  ) && !/^(?:of the wound|to be)\b/.test(joined(items, at + 1, at + 4));
+
+/** How it looks cut through, not "round in the hand". */
+const ROUND = /\b(?:section|cross-section|end[- ]on|cut (?:it )?(?:across|through)|the end)\b/;
 /** "has three sharp edges", "with an edge along its inner curve"; not "the wound edge". */
 const edged = (items: readonly Item[], at: number): boolean =>
   (/\b(?:sharp|cutting|two|three|four|side)$/.test(joined(items, at - 1, at)) &&
@@ -95,7 +111,7 @@ function exampleOf(items: readonly Item[], at: number, named: readonly PointAt[]
     .slice(Math.max(0, at - 6), at)
     .some((item) => /^(?:needle|something|one|point)$/.test(item.word));
   return kind &&
-    /(?:^| )(?:such as|e\.g|for (?:example|instance)|namely|that is|like|so)(?: ,)?(?: (?:an?|the|our|take|use))?$/.test(
+    /(?:^| )(?:(?:such as|e\.g|for (?:example|instance)|namely|that is|like|so)(?: ,)?(?: (?:an?|the|our|take|use))?|(?:is|are)(?: (?:called|known as|named))?(?: an?| the)?|(?:and )?so (?:\w+ ){0,4}(?:an?|the))$/.test(
       joined(items, at + 1, first.at),
     )
     ? first
@@ -104,8 +120,8 @@ function exampleOf(items: readonly Item[], at: number, named: readonly PointAt[]
 
 function subjectOf(scene: Scene, at: number, named: readonly PointAt[]): PointAt | undefined {
   const owner = ownerOf(scene.items, at, named, NEEDLES);
-  if (owner === 'other' || owner === 'both') return undefined;
-  if (owner !== 'before') return owner;
+  if (typeof owner !== 'string') return owner;
+  if (owner !== 'before') return undefined;
   const before = scene.before.at(-1);
   const opens = scene.items
     .slice(0, 3)

@@ -1,41 +1,11 @@
 /** Which needle point for which tissue: "for bowel choose a reverse cutting needle", "vessels are sewn with a taper". */
-import type { PropertyClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { POINT_WORDS, type PointAt, pointsIn } from '../text/points.ts';
-import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import type { Scene } from '../text/scene.ts';
+import { OTHER_TISSUES, TISSUES, TOUGH } from '../words/tissues.ts';
 import type { Construction, Reading } from './model.ts';
+import { useReading } from './use-claim.ts';
 import { useTold } from './use-told.ts';
-
-export const TISSUES: ReadonlyMap<string, string> = new Map([
-  ...['skin', 'dermis', 'epidermis', 'scalp', 'sole'].map((word) => [word, 'skin'] as const),
-  ...[
-    'bowel',
-    'bowels',
-    'small-bowel',
-    'large-bowel',
-    'gut',
-    'intestine',
-    'intestines',
-    'colon',
-    'ileum',
-    'jejunum',
-    'duodenum',
-    'gut-wall',
-  ].map((word) => [word, 'bowel'] as const),
-  ...['vessel', 'vessels', 'artery', 'arteries', 'vein', 'veins', 'aorta', 'vascular'].map(
-    (word) => [word, 'vessels'] as const,
-  ),
-  ['eye', 'the eye'],
-  ...['cornea', 'sclera', 'corneal', 'scleral'].map((word) => [word, 'cornea and sclera'] as const),
-  ['peritoneum', 'peritoneum'],
-  ['liver', 'liver'],
-  ['kidney', 'kidney'],
-  ['spleen', 'spleen'],
-]);
-/** Tissues that texts give to several points: they may stand in a list with the others. */
-export const OTHER_TISSUES =
-  /^(?:muscle|fascia|tendon|tendons|fat|dura|mucosa|nerve|nerves|gum|gums|subcutis|sheath)$/;
-export const TOUGH = /^(?:tough|thick|sole|dense|leathery|callused|calloused)$/;
 
 /** "for", "on", "through": a use; or a verb of sewing. */
 const USES =
@@ -133,18 +103,4 @@ function tissueAt(items: readonly Item[], at: number): string {
   const tissue = TISSUES.get(items[at]!.word)!;
   const tough = items.some((item) => TOUGH.test(item.word));
   return tissue === 'skin' && tough ? 'tough skin' : tissue;
-}
-
-export function useReading(scene: Scene, point: PointAt, at: number, tissue: string): Reading {
-  const claim: PropertyClaim = {
-    kind: 'property',
-    construction: 'point-uses',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[at]!),
-    subject: point.id,
-    of: 'point',
-    property: `use:${tissue}`,
-    has: true,
-  };
-  return { claim, at, from: Math.min(point.at, at), to: Math.max(point.to, at) };
 }

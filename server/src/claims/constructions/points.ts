@@ -87,7 +87,7 @@ function facing(items: readonly Item[], at: number): 'inner' | 'outer' | undefin
     items[at - 1]?.word ?? '',
   );
   const edge = items
-    .slice(Math.max(0, at - (looks ? 10 : 4)), at)
+    .slice(Math.max(0, at - (looks || /^(?:looks?|points?|faces)$/.test(word) ? 10 : 4)), at)
     .some((item) => /^(?:edges?|apex|third)$/.test(item.word));
   if (!wound || !edge) return undefined;
   if (word === 'away') return 'outer';
@@ -101,6 +101,8 @@ function facing(items: readonly Item[], at: number): 'inner' | 'outer' | undefin
 function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
   const { items } = scene;
   const cutting = named.filter((p) => p.id === 'reverse-cutting' || p.id === 'cutting' || p.id === 'spatula');
+  const spatula = named.some((p) => p.id === 'spatula');
+  let last = -1;
   const sides = items.flatMap((item, at) => {
     const side = INNER.has(item.word) ? 'inner' : OUTER.has(item.word) ? 'outer' : facing(items, at);
     const near = items.slice(Math.max(0, at - 8), at + 4).some((word) => EDGE.has(word.word));
@@ -117,7 +119,18 @@ function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
       .slice(Math.max(0, at - 4), at)
       .findLast((word) => /^(?:flat|base|edges?|apex)$/.test(word.word));
     if (flat && /^(?:flat|base)$/.test(flat.word)) return [];
-    return side && (near || items[at]!.word.endsWith('seeking')) ? [{ at, side }] : [];
+    if (
+      spatula &&
+      near &&
+      /^(?:above|below)$/.test(item.word) &&
+      !/\b(?:nothing|no|none|not|flat|never)\b/.test(joined(items, at - 3, at))
+    )
+      return [{ at, side: 'outer' as const }];
+    // "the third edge is on the outside and with the reverse one on the inside": said once for both.
+    const again = last >= 0 && at - last <= 10;
+    if (!side || !(near || again || item.word.endsWith('seeking'))) return [];
+    last = at;
+    return [{ at, side }];
   });
   const settled = sides.filter((s, i) => i === 0 || s.side !== sides[i - 1]!.side);
   const [only] = cutting;

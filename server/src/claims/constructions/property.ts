@@ -1,6 +1,7 @@
 /** "silk is a monofilament", "braided polydioxanone", "nonabsorbable sutures: silk, nylon". */
 
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { materialsIn } from '../text/materials.ts';
 import { qualityAt, STRANDS } from '../text/qualities.ts';
 import type { Scene } from '../text/scene.ts';
@@ -238,13 +239,21 @@ function fated(scene: Scene, materials: readonly Named[]): Reading[] {
   // Silk is classed nonabsorbable and yet goes over the years.
   if (ids.has('silk') && scene.items.slice(at, at + 7).some((item) => /^years?$/.test(item.word))) return [];
   const subject = ids.size === 1 ? materials[0] : ids.size === 0 ? pronounSubject(scene) : close;
-  if (!subject || (materials.length > 0 && subject.at > at + 4)) return [];
+  if (!subject || (materials.length > 0 && subject.at > at + 4 && !named(scene.items, at, subject.at)))
+    return [];
   const [property, value] = fate.property.split(':') as ['absorbable', string];
   const row: PropertyRow = { word: '', property, value };
   const made = reading(scene, at, materials.length > 0 ? subject : { ...subject, at, to: at }, row);
   // The words of a fate carry their own negation: stance looks no further back than their start.
   return [{ ...made, from: at, own: true }];
 }
+
+/** "there is nothing to remove: it's nylon": the thread is told behind it. */
+const named = (items: readonly Item[], at: number, subject: number): boolean =>
+  subject - at <= 12 &&
+  /[:;,–—] (?:it's|it is|this is|that's|that is|they're|they are|these are)(?: an?| only| just)?$/.test(
+    joined(items, at, subject),
+  );
 
 /** "the swelling goes away on its own": the verb has a subject of its own, and it is no thread. */
 function another(items: readonly Item[], at: number, materials: readonly Named[]): boolean {

@@ -76,7 +76,12 @@ function from(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
       .slice(0, verb)
       .every((item) => /^(?:is|are|was|which|that|sutures?|usually|a|thread)$/.test(item.word)) &&
     between.slice(verb + 1).every((item) => BEFORE_SOURCE.test(item.word));
-  return made || (noun && between.length > 0)
+  // "Silk: animal protein."
+  const labelled =
+    between[0]?.word === ':' &&
+    between.slice(1).every((item) => BEFORE_SOURCE.test(item.word)) &&
+    between.length <= 3;
+  return made || labelled || (noun && between.length > 0)
     ? [reading(scene, subject!, source, ORIGINS.get(items[source]!.word)!)]
     : [];
 }

@@ -38,8 +38,8 @@ export function toldOf(scene: Scene): Reading[] {
     const owner = told.free ? freely(items, told.at, named) : ownerOf(items, told.at, named, THREAD_NOUNS);
     if (owner === 'other' || turned(items, typeof owner === 'string' ? 0 : owner.at, told.at)) return [];
     if (owner === 'both') return named.filter((m) => m.to < told.at).map((m) => reading(scene, told, m));
-    if (owner !== 'before') return [reading(scene, told, owner)];
-    const subject = carried(scene);
+    if (typeof owner !== 'string') return [reading(scene, told, owner)];
+    const subject = owner === 'before' ? carried(scene) : oneOfTwo(scene, owner);
     return subject ? [reading(scene, told, { ...subject, at: told.at, to: told.at })] : [];
   });
 }
@@ -87,6 +87,8 @@ function predicated(items: readonly Item[], at: number): boolean {
   if (!ends(items, at)) return false;
   for (let i = at - 1; i >= Math.max(0, at - FAR); i--) {
     const { word } = items[i]!;
+    // "as thick as a 3-0 synthetic": likened, not told.
+    if (word === 'as' && items[i - 2]?.word === 'as') return false;
     if (BE.test(word) || (word === 'it' && /^makes?$/.test(items[i - 1]?.word ?? ''))) return true;
     if (
       (ELSEWHERE.test(word) && !DENIES.test(word)) ||
@@ -151,6 +153,12 @@ function carried(scene: Scene): NamedMaterial | undefined {
     last.items[(first?.at ?? 0) - 1]?.word ?? '',
   );
   return one && !likened ? first : undefined;
+}
+
+/** "The former …" of the two that the sentence before names. */
+function oneOfTwo(scene: Scene, which: 'former' | 'latter'): NamedMaterial | undefined {
+  const named = materialsIn(scene.before.at(-1)?.items ?? []);
+  return named.length === 2 ? named[which === 'former' ? 0 : 1] : undefined;
 }
 
 function reading(scene: Scene, told: Told, m: NamedMaterial): Reading {

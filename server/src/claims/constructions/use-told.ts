@@ -6,8 +6,9 @@ import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type PointAt, pointsIn } from '../text/points.ts';
 import type { Scene } from '../text/scene.ts';
+import { OTHER_TISSUES, TISSUES, TOUGH } from '../words/tissues.ts';
 import type { Reading } from './model.ts';
-import { OTHER_TISSUES, TISSUES, TOUGH, useReading } from './point-uses.ts';
+import { useReading } from './use-claim.ts';
 
 /** Words that warn, compare, hedge, or tell of something else. */
 const CONTRARY =
@@ -23,8 +24,37 @@ const FOR_THESE =
 export function useTold(scene: Scene): Reading[] {
   const { items } = scene;
   if (items.length > 50 || scene.sentence.close === '?') return [];
-  return clauses(items).flatMap(([from, to]) => readClause(scene, from, to));
+  const asked = answer(scene);
+  return asked.length > 0 ? asked : clauses(items).flatMap(([from, to]) => readClause(scene, from, to));
 }
+
+/** "What do I take for the aorta? A cutting needle.": the tissue stands in the question. */
+function answer(scene: Scene): Reading[] {
+  const { items } = scene;
+  const question = scene.before.at(-1) ?? scene.context.at(-1);
+  if (question?.close !== '?' || items.length > 12 || question.items.length > 20) return [];
+  const [point, ...more] = pointsIn(items);
+  const tissues = question.items.flatMap((item, i) =>
+    TISSUES.has(item.word) && isTissue(question.items, i) ? [i] : [],
+  );
+  const [first, last] = [tissues[0], tissues.at(-1)];
+  if (!point || more.length > 0 || first === undefined || last === undefined || point.at > 4) return [];
+  const asks = question.items.some((item) => ASKS.test(item.word));
+  const open =
+    pointsIn(question.items).length > 0 ||
+    !listed(question.items, first, last) ||
+    items.some((item) => CONTRARY.test(item.word) && item.word !== 'as');
+  if (
+    !asks ||
+    open ||
+    question.items.some((item) => /^(?:not|never|avoid|why|or|tear|tears)$/.test(item.word))
+  )
+    return [];
+  const tough = question.items.some((item) => TOUGH.test(item.word));
+  const tissue = TISSUES.get(question.items[first]!.word)!;
+  return [useReading(scene, point, point.at, tissue === 'skin' && tough ? 'tough skin' : tissue)];
+}
+const ASKS = /^(?:which|what|needle|point)$/;
 
 /** Where several points are named, contrasted clauses are read apart. */
 function clauses(items: readonly Item[]): [number, number][] {
@@ -53,6 +83,8 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   if (items.slice(from, end).some((item, i) => CONTRARY.test(item.word) && !setAside(items, from + i)))
     return [];
   const between = point.to < first ? items.slice(point.to + 1, first) : items.slice(last + 1, point.at);
+  const labelled = first < point.at && LABEL.test(joined(items, last + 1, point.at));
+  if (labelled) return tissues.map((at) => useReading(scene, point, at, TISSUES.get(items[at]!.word)!));
   if (
     between.length > 14 ||
     !between
@@ -70,6 +102,8 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
     return useReading(scene, point, at, tissue === 'skin' && tough ? 'tough skin' : tissue);
   });
 }
+/** "Bowel: cutting.", "Bowel – a taper": the needle right behind its tissue. */
+const LABEL = /^(?:wall |walls )?[:=–—](?: (?:an?|the|always|only))?$/;
 const SEWS =
   /^(?:taper|suture|sutures|sew|sewn|sewing|stitch|stitches|close|closed|closing|closure|round|point)$/;
 

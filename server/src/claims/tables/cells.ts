@@ -28,6 +28,11 @@ export function readCells(
     if (wordsIn(heads[0] ?? '').some((word) => REPORTED_SPEAKERS.has(word))) return [];
     const edges = heads.flatMap((head, column) => (column > 0 && EDGE.test(head) ? [column] : []));
     const shapes = heads.flatMap((head, column) => (column > 0 && SHAPE.test(head) ? [column] : []));
+    const uses = usesIn(heads);
+    if (uses && edges.length + shapes.length === 0)
+      return rows
+        .slice(1)
+        .flatMap((row) => useOf(reads[row[uses.tissue] ?? -1], reads[row[uses.point] ?? -1], first));
     if (columns.length + edges.length + shapes.length === 0) return [];
     return rows.slice(1).flatMap((row) => {
       const subject = reads[row[0] ?? -1];
@@ -76,6 +81,31 @@ function edgeOf(
   return !cell || !scene || cell.items.length > LONG_NAME
     ? []
     : edgeSaid(scene, [...subject.items, mark(':'), mark('edge'), ...cell.items]);
+}
+
+const TISSUE =
+  /^\W*(?:tissues?|structures?|organs?|layers?|sites?|where|used? (?:for|in|on)|uses?|for|what (?:is|to) sewn?|indications?)\W*$/i;
+const POINT =
+  /^\W*(?:suture )?(?:needles?(?: (?:points?|types?|tips?|kinds?))?|points?|tips?|types? of needle|needle point)\W*$/i;
+
+/** The columns of a table that gives each tissue its needle, in either order. */
+function usesIn(heads: readonly string[]): { readonly tissue: number; readonly point: number } | undefined {
+  const [tissue, point] = [
+    heads.findIndex((head) => TISSUE.test(head)),
+    heads.findIndex((head) => POINT.test(head)),
+  ];
+  return tissue < 0 || point < 0 ? undefined : { tissue, point };
+}
+
+/** "| bowel | taper |" under "Tissue" and "Needle". */
+function useOf(
+  tissue: Read | undefined,
+  point: Read | undefined,
+  first: ReadonlyMap<Read['passage'], Scene>,
+): FactReading[] {
+  const scene = point && first.get(point.passage);
+  if (!tissue || !scene || tissue.items.length > LONG_NAME + 4 || point.items.length > LONG_NAME) return [];
+  return edgeSaid(scene, [...tissue.items, mark(':'), ...point.items]);
 }
 
 const SHAPE =

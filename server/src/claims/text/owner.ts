@@ -11,8 +11,8 @@ export interface Thing {
   readonly id: string;
 }
 
-/** Named in the sentence, spoken of before it, several named together, or something else altogether. */
-export type Owner<T extends Thing> = T | 'before' | 'both' | 'other';
+/** Named in the sentence, spoken of before it, one of two that were, both of those named, or something else altogether. */
+export type Owner<T extends Thing> = T | 'before' | 'former' | 'latter' | 'both' | 'other';
 
 const OPENS =
   /^(?:[,;:(—–-]|and|but|so|because|since|as|while|whereas|when|where|if|that|which|who|though|although|then|or)$/;
@@ -26,7 +26,7 @@ const TURNS = /^(?:than|unless|whether)$/;
 const LIKENS =
   /^(?:like|unlike|than|as|not|without|instead|of|over|against|versus|vs|or|except|but|under|beside|beneath|above|from|to|plus)$/;
 const PIECES =
-  /^(?:strands?|stitch|stitches|lengths?|sutures?|threads?|packets?|pieces?|types?|kinds?|forms?|ties?|use|pack|box)$/;
+  /^(?:sections?|cross-sections?|shape|body|edges?|tips?|profile|structure|nature|strength|support|strands?|stitch|stitches|lengths?|sutures?|threads?|packets?|pieces?|types?|kinds?|forms?|ties?|use|pack|box)$/;
 
 /** The thing that the word at `at` is said of. `nouns` are the words that stand for any such thing. */
 export function ownerOf<T extends Thing>(
@@ -62,7 +62,9 @@ const ONE_OF_TWO = /^(?:former|latter)$/;
 /** "Of nylon and silk only the former …". */
 function oneOfTwo<T extends Thing>(items: readonly Item[], at: number, things: readonly T[]): Owner<T> {
   const named = things.filter((one) => one.to < at);
-  return named.length === 2 ? named[items[at]!.word === 'former' ? 0 : 1]! : 'other';
+  const former = items[at]!.word === 'former';
+  if (named.length === 0) return former ? 'former' : 'latter';
+  return named.length === 2 ? named[former ? 0 : 1]! : 'other';
 }
 
 function likened(items: readonly Item[], { at }: Thing): boolean {

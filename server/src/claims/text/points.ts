@@ -59,6 +59,8 @@ function pointAt(items: readonly Item[], i: number, cutting: boolean): PointAt |
     return found(word === 'reverse' ? 'reverse-cutting' : 'cutting', NEEDLES.test(next) ? i + 1 : i);
   if (word === 'cutting' && /^(?:needles?|points?)$/.test(next) && !/^(?:reverse|sharp|short)$/.test(before))
     return found('cutting');
+  // "Bowel: cutting."
+  if (word === 'cutting' && /^[:=–—]$/.test(before) && /^(?:[.,;]|)$/.test(next)) return found('cutting');
   // "a plain cutting one"
   if (word === 'cutting' && /^ones?$/.test(next) && /^(?:an?|the|plain|ordinary)$/.test(before))
     return found('cutting');

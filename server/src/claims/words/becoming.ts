@@ -82,10 +82,33 @@ export function becomes(items: readonly Item[], at: number): Becomes | undefined
       return undefined;
     return { stays: denied, free: false };
   }
+  if (removed(items, at, near)) return { stays: !denied, free: false };
+  // "after six months nothing is left of a nylon stitch".
+  if (
+    /^(?:left|remains?)$/.test(word) &&
+    next === 'of' &&
+    near.some((item) => /^(?:nothing|none|little|trace)$/.test(item.word))
+  )
+    return { stays: false, free: true };
+  // "one that stays": for good.
+  if (
+    /^(?:stays|remains)$/.test(word) &&
+    /^(?:that|which)$/.test(before.at(-1)?.word ?? '') &&
+    /^[.,;)]$/.test(next)
+  )
+    return { stays: true, free: false };
   if (!STAYS.test(word) || denied) return undefined;
   const after = items.slice(at + 1, at + 9).map((item) => item.word);
-  const stop = after.findIndex((one) => /^(?:[.;,]|and|but|strength|knot)$/.test(one));
+  const stop = after.findIndex((one) => /^(?:[.;,]|and|but|knot)$/.test(one));
   return FOR_GOOD.test(`${(stop < 0 ? after : after.slice(0, stop)).join(' ')} `)
     ? { stays: true, free: false }
     : undefined;
+}
+
+/** "has to come out", "must be removed", "need not be taken out". */
+function removed(items: readonly Item[], at: number, near: readonly Item[]): boolean {
+  const must = near.some((item) => /^(?:has|have|needs?|must|ought)$/.test(item.word));
+  const { word } = items[at]!;
+  const next = items[at + 1]?.word ?? '';
+  return must && (word === 'removed' || (/^(?:come|taken|cut|pulled|snipped)$/.test(word) && next === 'out'));
 }

@@ -3,6 +3,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   'large-bore': 'großlumig',
   'small-bore': 'kleinlumig',
   'fine-bore': 'feinlumig',
+  'wide-bore': 'weitlumig',
   microsurgical: 'mikrochirurgisch',
   'a fine suture': 'ein feiner Faden',
   'a heavy suture': 'ein kräftiger Faden',
@@ -16,6 +17,8 @@ export const CLASSES: Readonly<Record<string, string>> = {
     'Großlumige Thoraxdrainagen haben mehr als 20 Fr; 14 Fr und weniger ist kleinlumig',
   'Small-bore chest drains are 14 Fr or less': 'Kleinlumige Thoraxdrainagen haben 14 Fr oder weniger',
   'Fine-bore feeding tubes are 6 to 12 Fr': 'Feinlumige Ernährungssonden haben 6 bis 12 Fr',
+  'Fine-bore feeding tubes are 6 to 12 Fr; wide-bore ones, for drainage, are 14 to 18 Fr':
+    'Feinlumige Ernährungssonden haben 6 bis 12 Fr, weitlumige zur Ableitung 14 bis 18 Fr',
   'Fine-bore tubes are 12 Fr or less': 'Feinlumige Sonden haben höchstens 12 Fr',
   'Microsurgical sutures are 8-0 and finer': 'Mikrochirurgische Fäden haben 8-0 und feiner',
   'Fine sutures are those with many zeros, 5-0 and finer; 0 and the whole numbers are the heavy end':

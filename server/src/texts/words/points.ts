@@ -20,6 +20,7 @@ export const POINTS: Readonly<Record<string, string>> = {
   skin: 'Haut',
   'tough skin': 'derbe Haut',
   'the eye': 'Auge',
+  'cornea and sclera': 'Hornhaut und Lederhaut',
   'bowel, peritoneum, muscle, fascia, vessels': 'Darm, Peritoneum, Muskel, Faszie und Gefäße',
   'liver, kidney, spleen, friable tissue': 'Leber, Niere, Milz und brüchiges Gewebe',
   'skin and tough tissue': 'Haut und derbes Gewebe',

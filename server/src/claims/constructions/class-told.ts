@@ -3,7 +3,6 @@
  * 14 gauge", "heavy sutures – think of the 6-0 –", "being a 16, that cannula is among the narrow ones". One class and one
  * size that can be of it, and nothing between them that parts the two.
  */
-import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { CATEGORIES, type CategoryRow } from '../words/categories.ts';

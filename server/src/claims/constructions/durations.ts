@@ -18,7 +18,7 @@ const HALF = /\bhalf (?:of )?(?:its |their |the |that )?(?:tensile |original |in
 const MOST =
   /\b(?:most|nearly all|almost all|all|the bulk|three quarters) (?:of )?(?:its |their |the )?(?:tensile |original |initial )?strength\b/;
 const NONE =
-  /\b(?:none|nothing|no more) (?:left )?of (?:its |their |the )?(?:tensile )?strength\b|\bno strength left\b/;
+  /\b(?:none|nothing|no more) (?:left )?of (?:its |their |the )?(?:tensile )?strength\b|\bno strength left\b|\bstrength\b.{0,40}: none\b/;
 const LEFT = /\b(?:left|remains?|remaining|keeps?|kept|retains?|retained|still (?:has|there)|holds?)\b/;
 const LOST = /\b(?:lost|loses?|gone|gives? up|given up|goes)\b/;
 const HELD = /\b(?:holds?|supports?|keeps?|retains?)\b/;
@@ -33,7 +33,7 @@ export function durations({ items, sentence }: Scene, m: NamedMaterial): Duratio
   const times = items.flatMap((item, i) => {
     const next = items.findIndex((other, k) => k > i && OF_TIME.test(other.word));
     const end = Math.min(i + 8, next < 0 ? items.length : next);
-    const time = OF_TIME.test(item.word) ? spanAt(items.slice(i + 1, end)) : undefined;
+    const time = OF_TIME.test(item.word) ? spanAt(items.slice(i + 1, end)) : laterAt(items, i);
     return time ? [{ at: i, word: item.word, time }] : [];
   });
   const [only, ...more] = times;
@@ -43,6 +43,18 @@ export function durations({ items, sentence }: Scene, m: NamedMaterial): Duratio
   const kind = partOf(text, only.word, joined(items, m.to + 1, only.at)) ?? goneBy(items, text, only);
   const at = Math.min(only.at + 1, items.length - 1);
   return kind ? [{ at, property: `${kind}:${only.time.low}:${only.time.high}` }] : [];
+}
+
+/** "Six weeks after the operation …", "two months later …": the time stands before its word. */
+function laterAt(items: readonly Item[], i: number): ReturnType<typeof spanAt> {
+  const unit = items
+    .slice(i + 1, i + 4)
+    .findIndex((item) => /^(?:days?|weeks?|months?|years?)$/.test(item.word));
+  const next = items[i + 2 + unit]?.word ?? '';
+  const opens = i === 0 || items[i - 1]!.kind === 'punctuation';
+  return unit >= 0 && opens && /^(?:after|later|on|from|following)$/.test(next)
+    ? spanAt(items.slice(i, i + 2 + unit))
+    : undefined;
 }
 
 const ABSORBED =
@@ -89,12 +101,13 @@ function longest(text: string, items: readonly Item[], m: NamedMaterial): Durati
 }
 
 /** What is said to be left at that time. */
-function partOf(text: string, word: string, between: string): 'half' | 'most' | 'weak' | undefined {
+function partOf(text: string, word: string, between: string): 'half' | 'most' | 'weak' | 'lasts' | undefined {
   const [left, lost] = [LEFT.test(text), LOST.test(text)];
   if (HALF.test(text)) return left !== lost && word !== 'for' ? 'half' : undefined;
   if (NONE.test(text)) return word === 'for' ? undefined : 'weak';
   if (MOST.test(text))
     return left === lost ? undefined : left ? 'most' : /\ball\b/.test(text) ? 'weak' : undefined;
+  if (word === 'for' && /\blasts?\b/.test(between)) return 'lasts';
   if (/^last/.test(word)) return /\b(?:support|strength|hold|grip)\b/.test(text) ? 'weak' : undefined;
   return word === 'for' && HELD.test(between) && !/\b(?:up|open|together|apart|still|in)\b/.test(between)
     ? 'weak'

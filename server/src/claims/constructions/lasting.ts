@@ -2,7 +2,6 @@
  * How long threads last: "chromic gut holds longer than polydioxanone", "plain gut outlasts chromic", "polydioxanone is
  * gone within two weeks".
  */
-import type { Item } from '../text/items.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import type { Scene } from '../text/scene.ts';
 import { spanAt } from '../text/spans.ts';

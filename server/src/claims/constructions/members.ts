@@ -24,9 +24,48 @@ export const members: Construction = {
     });
     if (said.length > 0) return said;
     const told = [...underFate(scene, named), ...sorted(scene, named), ...shelved(scene, named)];
-    return told.length > 0 ? told : alone(scene, named);
+    if (told.length > 0) return told;
+    const free = among(scene, named);
+    return free.length > 0 ? free : alone(scene, named);
   },
 };
+
+/** "Among monofilaments we stock nylon and silk", "in the absorbable drawer you will find …", "two of our threads are natural: …". */
+function among(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
+  const { items } = scene;
+  const [first] = named;
+  const rows = items.flatMap((item, at) => (PROPERTY_WORDS.has(item.word) ? [at] : []));
+  const [at] = rows;
+  if (
+    !first ||
+    named.length < 2 ||
+    at === undefined ||
+    rows.length > 1 ||
+    first.at < at ||
+    first.at - at > 11
+  )
+    return [];
+  const gap = items.slice(at + 1, first.at);
+  if (
+    items.some((item) => EXCEPTS.test(item.word) || LOOSELY.test(item.word)) ||
+    scene.sentence.close === '?'
+  )
+    return [];
+  if (gap.some((item) => PARTS.test(item.word)) || !gap.some((item) => FINDS.test(item.word))) return [];
+  const run: NamedMaterial[] = [];
+  for (const m of named) {
+    const between = run.length === 0 ? [] : items.slice(run.at(-1)!.to + 1, m.at);
+    if (!between.every((item) => LISTED.has(item.word) || item.kind === 'size')) break;
+    run.push(m);
+  }
+  const row = PROPERTY_WORDS.get(items[at]!.word)!;
+  return run.length < 2 ? [] : run.map((m) => ({ ...reading(scene, m, row), own: true }));
+}
+/** Between a class and its members: another thing begins, or the class is only a place. */
+const PARTS =
+  /^(?:and|but|or|while|whereas|with|over|than|for|by|from|instead|beside|behind|next|mesh|layer|layers|is|was|used|both|if|when|because|since)$/;
+const FINDS =
+  /^(?:stock|keep|kept|have|find|finds|see|include|includes|including|are|:|contains?|holds?|belong|sits?|lives?|live|use|count|know|got|meet|come|lie|lies|you'll)$/;
 
 /** "Stitches that dissolve by themselves: polyglactin, nylon": a class told by what becomes of it. */
 function underFate(scene: Scene, named: readonly NamedMaterial[]): Reading[] {

@@ -5,7 +5,7 @@ import type { Scene } from '../text/scene.ts';
 import { OTHER_TISSUES, TISSUES, TOUGH } from '../words/tissues.ts';
 import type { Construction, Reading } from './model.ts';
 import { useReading } from './use-claim.ts';
-import { useTold } from './use-told.ts';
+import { soDoes, useTold } from './use-told.ts';
 
 /** "for", "on", "through": a use; or a verb of sewing. */
 const USES =
@@ -21,7 +21,7 @@ export const pointUses: Construction = {
   needs: () => [{ like: POINT_WORDS }],
   read(scene) {
     const tight = strictly(scene);
-    return tight.length > 0 ? tight : useTold(scene);
+    return tight.length > 0 ? [...tight, ...soDoes(scene)] : useTold(scene);
   },
 };
 

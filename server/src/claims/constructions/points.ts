@@ -148,7 +148,13 @@ function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
     const { at, side } = settled[i]!;
     const next = cutting[i + 1];
     const madeBy = cutting.length === 1 && at < point.at && makes(items.slice(at + 1, point.at));
-    if ((at < point.to && !madeBy) || (next && at > next.at)) return [];
+    // "Because its edge faces the wound, the reverse cutting needle …": told before its name.
+    const ahead =
+      cutting.length === 1 &&
+      at < point.at &&
+      ITS.test(joined(items, 0, at)) &&
+      /^[^,]*, (?:an?|the) $/.test(`${joined(items, at + 1, point.at)} `);
+    if ((at < point.to && !madeBy && !ahead) || (next && at > next.at)) return [];
     // "If the edge is on the inside, you hold …": the condition is what tells the needle.
     return [{ ...reading(scene, point, at, `edge:${side}`), ...(madeBy ? { unconditional: true } : {}) }];
   });
@@ -182,6 +188,8 @@ function behind(scene: Scene, cutting: readonly PointAt[], sides: readonly Side[
       : [];
   });
 }
+
+const ITS = /^(?:because|since|as|with) (?:its|their)\b/;
 
 /** "The edge on the outer curve makes it a reverse cutting needle." */
 const makes = (between: readonly Item[]) =>
@@ -226,7 +234,9 @@ function sharp(scene: Scene, named: readonly PointAt[]): Reading[] {
   const [blunt] = named;
   const { items } = scene;
   if (blunt?.id !== 'blunt' || named.length !== 1) return [];
-  const at = items.findIndex((item, i) => i > blunt.to && item.word === 'sharp');
+  const at = items.findIndex(
+    (item, i) => i > blunt.to && /^(?:sharp|cutting|razor|keen|pointed|razor-sharp)$/.test(item.word),
+  );
   const between = items.slice(blunt.to + 1, Math.max(at, 0));
   const says = between.length <= 6 && between.some((item) => /^(?:has|have|with|is|are)$/.test(item.word));
   const object = items.slice(at + 1, at + 4).some((item) => /^(?:tip|point|end|edges?)$/.test(item.word));

@@ -85,6 +85,13 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
   if (likens(between)) return [];
   // "…, such as polyglactin, and nonabsorbable ones": another class begins.
   if (between.length === 2 && between[0]!.word === ',' && between[1]!.word === 'and') return [];
+  // "The braid is silk, the monofilament is nylon": the quality is a subject of its own.
+  if (
+    between.at(-1)?.word === 'the' &&
+    between.at(-2)?.word === ',' &&
+    /^(?:is|are)$/.test(items[at + 1]?.word ?? '')
+  )
+    return [];
   if (between.length > 9 || between.some((item, i) => CONTRAST.has(item.word) && !denies(between, i)))
     return [];
   return between.some((item) => BE.has(item.word)) &&

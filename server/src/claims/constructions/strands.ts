@@ -1,4 +1,5 @@
 /** How a thread is built, in words: "polyglactin 910 consists of many filaments", "nylon is made of a single strand". */
+import type { Item } from '../text/items.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import type { Scene } from '../text/scene.ts';
 import { materialClaim } from './material-claim.ts';
@@ -41,10 +42,10 @@ function counted(scene: Scene, subject: NamedMaterial): Reading[] {
 }
 
 const MADE =
-  /^(?:consists?|made|composed|built|spun|formed|wound|plaited|braided|has|comes?|derived|prepared|twisted|woven|is|are)$/;
+  /^(?:consists?|made|composed|built|spun|formed|wound|plaited|braided|has|comes?|derived|prepared|twisted|woven|is|are|animal|plant|polymer|vegetable|collagen|silkworms?)$/;
 const SOURCE = /^(?:made|spun|comes?|derived|prepared|twisted|woven|drawn)$/;
 const ORIGINS: ReadonlyMap<string, string> = new Map([
-  ...'animal animals sheep cow cows cattle beef ox collagen intestine bowel silkworm silkworms cocoon cocoons worm worms'
+  ...'animal animals sheep cow cows cattle beef ox collagen intestine bowel silkworm silkworms cocoon cocoons worm worms wool hair animals'
     .split(' ')
     .map((word) => [word, 'origin:animal'] as const),
   ...'plant plants flax cotton vegetable cellulose'.split(' ').map((word) => [word, 'origin:plant'] as const),
@@ -58,15 +59,22 @@ const BEFORE_SOURCE =
 /** "is made from animal protein", "comes from sheep gut", "is a plant fibre". */
 function from(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
   const { items } = scene;
-  const [subject, ...others] = named;
+  const [subject, ...others] = listedFirst(items, named);
   const source = items.findIndex((item, i) => i > subject!.to && ORIGINS.has(item.word));
   // "comes from sheep gut": the gut is the animal's, not a thread.
-  if (source < 0 || others.some((m) => m.at < source) || others.some((m) => m.at > source + 1)) return [];
+  if (
+    source < 0 ||
+    others.some((m) => m.at < source && items[m.to + 1]?.word !== 'of') ||
+    others.some((m) => m.at > source + 1)
+  )
+    return [];
   const between = items.slice(subject!.to + 1, source);
   const verb = between.findIndex((item) => SOURCE.test(item.word));
+  const said = between.slice(between.findLastIndex((item) => item.word === ',') + 1);
   const noun =
-    between.length <= 2 &&
-    between.every((item) => /^(?:is|an?)$/.test(item.word)) &&
+    said.length <= 2 &&
+    said.length > 0 &&
+    said.every((item) => /^(?:is|an?)$/.test(item.word)) &&
     /^(?:fibre|fiber|protein|product|material|thread)$/.test(items[source + 1]?.word ?? '');
   const made =
     verb >= 0 &&
@@ -81,9 +89,22 @@ function from(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
     between[0]?.word === ':' &&
     between.slice(1).every((item) => BEFORE_SOURCE.test(item.word)) &&
     between.length <= 3;
+  const { length } = named;
+  const all = named.slice(0, length - others.length);
   return made || labelled || (noun && between.length > 0)
-    ? [reading(scene, subject!, source, ORIGINS.get(items[source]!.word)!)]
+    ? all.map((one) => reading(scene, one, source, ORIGINS.get(items[source]!.word)!))
     : [];
+}
+
+/** "Cotton, linen and nylon come from plants": said of each; the last of them leads on. */
+function listedFirst(items: readonly Item[], named: readonly NamedMaterial[]): readonly NamedMaterial[] {
+  let last = 0;
+  while (
+    named[last + 1] &&
+    items.slice(named[last]!.to + 1, named[last + 1]!.at).every((item) => /^(?:,|and)$/.test(item.word))
+  )
+    last++;
+  return named.slice(last);
 }
 
 function reading(scene: Scene, subject: NamedMaterial, at: number, property: string): Reading {

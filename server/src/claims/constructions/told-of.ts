@@ -4,7 +4,6 @@
  * the sentence before. What is said must have one owner, and nothing may turn it round.
  */
 import type { Item } from '../text/items.ts';
-import { joined } from '../text/joined.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import { ownerOf } from '../text/owner.ts';
 import { qualityAt } from '../text/qualities.ts';
@@ -12,12 +11,13 @@ import type { Scene } from '../text/scene.ts';
 import { becomes } from '../words/becoming.ts';
 import { materialClaim } from './material-claim.ts';
 import type { Reading } from './model.ts';
+import { exampleOf, namedLast, wantedOf } from './told-otherwise.ts';
 
 /** Words for any thread. */
 export const THREAD_NOUNS = /^(?:threads?|sutures?|stitch|stitches|strands?|materials?|ones?|ties?)$/;
 /** What turns a statement round, or makes another of it. */
 const OPERATORS =
-  /^(?:if|unless|whether|or|than|instead|rather|unlike|except|neither|nor|either|should|would|could|suppose|imagine|almost|hardly|rarely|seldom|half|partly|some|sometimes|question|ask|asks)$/;
+  /^(?:if|unless|whether|or|than|instead|rather|except|neither|nor|either|should|would|could|suppose|imagine|almost|hardly|rarely|seldom|half|partly|some|sometimes|question|ask|asks)$/;
 
 interface Told {
   readonly at: number;
@@ -26,6 +26,9 @@ interface Told {
   readonly own: boolean;
   /** Said of the thread by words that have their own subject: "nobody needs to take it out". */
   readonly free: boolean;
+  readonly from?: number | undefined;
+  /** Stands where no verb ties it to a subject. */
+  readonly loose: boolean;
 }
 
 export function toldOf(scene: Scene): Reading[] {
@@ -33,9 +36,17 @@ export function toldOf(scene: Scene): Reading[] {
   if (items.length > 60 || scene.sentence.close === '?') return [];
   const named = materialsIn(items);
   return tellings(items).flatMap((told) => {
-    const example = exampleOf(items, told, named);
+    if (fadesOnly(items, told)) return [];
+    const wanted = told.own
+      ? undefined
+      : (wantedOf(items, told.at, named) ?? namedLast(items, told.at, named));
+    if (wanted) return [{ ...reading(scene, told, wanted), unconditional: true }];
+    if (told.loose) return [];
+    const example = told.own ? exampleOf(items, told.at, named) : undefined;
     if (example) return turned(items, 0, told.at) ? [] : [reading(scene, told, example)];
-    const owner = told.free ? freely(items, told.at, named) : ownerOf(items, told.at, named, THREAD_NOUNS);
+    const owner = told.free
+      ? freely(items, told.at, named)
+      : ownerOf(items, told.from ?? told.at, named, THREAD_NOUNS);
     if (owner === 'other' || turned(items, typeof owner === 'string' ? 0 : owner.at, told.at)) return [];
     if (owner === 'both') return named.filter((m) => m.to < told.at).map((m) => reading(scene, told, m));
     if (typeof owner !== 'string') return [reading(scene, told, owner)];
@@ -44,35 +55,41 @@ export function toldOf(scene: Scene): Reading[] {
   });
 }
 
-/** "something that goes by itself, e.g. nylon", "a thread that dissolves, such as silk". */
-function exampleOf(
-  items: readonly Item[],
-  { at, own }: Told,
-  named: readonly NamedMaterial[],
-): NamedMaterial | undefined {
-  const [first, ...more] = named;
-  if (!own || !first || more.length > 0 || first.at <= at || first.at - at > 12) return undefined;
-  const kind = items.slice(Math.max(0, at - 8), at).some((item) => ANY_THREAD.test(item.word));
-  const gap = joined(items, at + 1, first.at);
-  return kind && GIVES_EXAMPLE.test(gap) ? first : undefined;
-}
-const ANY_THREAD =
-  /^(?:something|one|anything|thread|suture|stitch|material|ones|sutures|threads|materials)$/;
-const GIVES_EXAMPLE =
-  /(?:^| )(?:such as|e\.g|eg|say|for (?:example|instance)|namely|i\.e|that is|like|so|:|\()(?: [,:.])?(?: (?:an?|the|our|take|use|choose|pick))?$/;
+/** "after six weeks polydioxanone has not been absorbed": denied of that time only. */
+const fadesOnly = (items: readonly Item[], { value, own, property }: Told): boolean =>
+  property === 'absorbable' &&
+  own &&
+  value === 'no' &&
+  items.some(({ word }) => /^(?:not|n't|won't|hasn't|doesn't|isn't|never)$/.test(word)) &&
+  items.some(({ word }) =>
+    /^(?:weeks?|months?|days?|fortnight|yet|still|by|until|before|tomorrow)$/.test(word),
+  );
 
 /** Qualities and fates of the sentence, each property once. */
 function tellings(items: readonly Item[]): Told[] {
   const found = items.flatMap((_, at): Told[] => {
     const fate = becomes(items, at);
     if (fate)
-      return [{ at, property: 'absorbable', value: fate.stays ? 'no' : 'yes', own: true, free: fate.free }];
+      return [
+        {
+          at,
+          property: 'absorbable',
+          value: fate.stays ? 'no' : 'yes',
+          own: true,
+          free: fate.free,
+          from: fate.from,
+          loose: false,
+        },
+      ];
     const row = qualityAt(items, at);
-    return row && predicated(items, at)
-      ? [{ at, property: row.property, value: row.value, own: false, free: false }]
-      : [];
+    if (!row) return [];
+    const loose = !predicated(items, at);
+    return [{ at, property: row.property, value: row.value, own: false, free: false, loose }];
   });
-  return found.filter((one, i) => !found.slice(0, i).some((other) => other.property === one.property));
+  return found.filter(
+    (one, i) =>
+      one.loose || !found.slice(0, i).some((other) => !other.loose && other.property === one.property),
+  );
 }
 
 const BE =

@@ -12,7 +12,7 @@ import { useReading } from './use-claim.ts';
 
 /** Words that warn, compare, hedge, or tell of something else. */
 const CONTRARY =
-  /^(?:not|never|no|nor|neither|avoid|avoids|too|wrong|would|could|might|may|unless|except|without|unsuitable|cannot|can't|don't|doesn't|isn't|aren't|won't|shouldn't|unlike|than|hardly|risks?|ruins?|damages?|damaged|drawer|tray|box|pack|card|after|then|only|until|away|beyond|over|both|or|kept|caught|went|slipped|bent|dropped|once|whether|clamps?|retractor|scalpel|knife|scissors|either|like|as|inject\w*|draw\w*|vial|ampoule|biopsy)$/;
+  /^(?:not|never|no|nor|neither|avoid|avoids|too|wrong|would|could|might|may|unless|except|without|unsuitable|cannot|can't|don't|doesn't|isn't|aren't|won't|shouldn't|unlike|than|hardly|risks?|ruins?|damages?|damaged|drawer|tray|box|pack|card|after|then|only|until|away|beyond|over|both|or|kept|caught|went|slipped|bent|dropped|once|whether|clamps?|retractor|scalpel|knife|scissors|either|like|inject\w*|draw\w*|vial|ampoule|biopsy)$/;
 /** From here on a ground or an aim is told. */
 const GROUND =
   /^(?:because|since|so that|for it|for they|to avoid|to spare|which|whose|as it|as they|as its|as the|where|and so|in order)\b/;
@@ -27,6 +27,18 @@ export function useTold(scene: Scene): Reading[] {
   const asked = answer(scene);
   return asked.length > 0 ? asked : clauses(items).flatMap(([from, to]) => readClause(scene, from, to));
 }
+
+/** "Skin calls for a cutting needle, and so does bowel.": the same point for the tissue behind. */
+export function soDoes(scene: Scene): Reading[] {
+  const { items } = scene;
+  const [point, ...more] = pointsIn(items);
+  const at = items.findLastIndex((item) => TISSUES.has(item.word));
+  if (!point || more.length > 0 || at < point.to) return [];
+  return SO_DOES.test(joined(items, point.to + 1, at)) && !items.some((item) => CONTRARY.test(item.word))
+    ? [useReading(scene, point, at, TISSUES.get(items[at]!.word)!)]
+    : [];
+}
+const SO_DOES = /^, ?(?:and )?so (?:does|do|is|are|has|have)(?: the)?$|^and so (?:does|do|is|are)(?: the)?$/;
 
 /** "What do I take for the aorta? A cutting needle.": the tissue stands in the question. */
 function answer(scene: Scene): Reading[] {
@@ -83,8 +95,13 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   if (items.slice(from, end).some((item, i) => CONTRARY.test(item.word) && !setAside(items, from + i)))
     return [];
   const between = point.to < first ? items.slice(point.to + 1, first) : items.slice(last + 1, point.at);
-  const labelled = first < point.at && LABEL.test(joined(items, last + 1, point.at));
-  if (labelled) return tissues.map((at) => useReading(scene, point, at, TISSUES.get(items[at]!.word)!));
+  const tough = items.some((item) => TOUGH.test(item.word));
+  const use = (at: number) => {
+    const tissue = TISSUES.get(items[at]!.word)!;
+    return useReading(scene, point, at, tissue === 'skin' && tough ? 'tough skin' : tissue);
+  };
+  const labelled = first < point.at ? joined(items, last + 1, point.at) : joined(items, point.to + 1, first);
+  if (LABEL.test(labelled)) return tissues.map(use);
   if (
     between.length > 14 ||
     !between
@@ -96,16 +113,12 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   if (parted && !FOR_THESE.test(joined(items, last + 1, point.at))) return [];
   // A blunt needle that is for drawing up sews nothing.
   if (point.id === 'blunt' && !items.some((item) => SEWS.test(item.word))) return [];
-  const tough = items.some((item) => TOUGH.test(item.word));
-  return tissues.map((at) => {
-    const tissue = TISSUES.get(items[at]!.word)!;
-    return useReading(scene, point, at, tissue === 'skin' && tough ? 'tough skin' : tissue);
-  });
+  return tissues.map(use);
 }
 /** "Bowel: cutting.", "Bowel – a taper": the needle right behind its tissue. */
 const LABEL = /^(?:wall |walls )?[:=–—](?: (?:an?|the|always|only))?$/;
 const SEWS =
-  /^(?:taper|suture|sutures|sew|sewn|sewing|stitch|stitches|close|closed|closing|closure|round|point)$/;
+  /^(?:sutured|suturing|taper|suture|sutures|sew|sewn|sewing|stitch|stitches|close|closed|closing|closure|round|point)$/;
 
 /** "gut" is a thread, and "vessel" may be a bowl. */
 const isTissue = (items: readonly Item[], i: number): boolean =>

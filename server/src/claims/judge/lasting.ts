@@ -16,6 +16,7 @@ const name = (id: string): string => materialById(id)?.name ?? id;
 export function judgeLasting({ property, subject }: PropertyClaim): Judgement {
   const [kind, first = '', second = '', third = ''] = property.split(':');
   if (kind === 'weak') return judgeWeak(subject, Number(first), Number(second));
+  if (kind === 'lasts') return judgeLasts(subject, Number(first), Number(second));
   if (kind === 'half' || kind === 'most') return judgeLeft(kind, subject, Number(first), Number(second));
   return kind === 'gone'
     ? judgeGone(subject, Number(first), Number(second))
@@ -69,6 +70,16 @@ function judgeWeak(id: string, low: number, high: number): Judgement {
     ? phrase(LASTING_TEXTS.holds, { material: name(id), least, most })
     : phrase(LASTING_TEXTS.keeps, { material: name(id) });
   return judged(off ? 'contradicted' : 'cannot-tell', says, lasts, row.sources);
+}
+
+/** "lasts for …" may be said of the strength or of the thread: wrong where it fits neither. */
+function judgeLasts(id: string, low: number, high: number): Judgement {
+  const [weak, gone] = [judgeWeak(id, low, high), judgeGone(id, low, high)];
+  const row = LASTING[id];
+  const off = row?.gone && (high < row.holds[0] / 2 || low > row.gone[1] * 2);
+  return off
+    ? { ...(high < row.holds[0] / 2 ? weak : gone), verdict: 'contradicted' }
+    : { ...gone, verdict: 'cannot-tell' };
 }
 
 /**

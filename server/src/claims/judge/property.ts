@@ -12,7 +12,7 @@ import { judgeLasting } from './lasting.ts';
 import { cannotTell, type Judgement, sourceNames } from './model.ts';
 
 export function judgeProperty(claim: PropertyClaim): Judgement {
-  if (/^(?:outlasts|gone|weak|half|most):/.test(claim.property)) return judgeLasting(claim);
+  if (/^(?:outlasts|gone|weak|half|most|lasts):/.test(claim.property)) return judgeLasting(claim);
   return claim.of === 'material' ? judgeMaterial(claim) : judgePoint(claim);
 }
 

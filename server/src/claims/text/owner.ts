@@ -26,7 +26,7 @@ const TURNS = /^(?:than|unless|whether)$/;
 const LIKENS =
   /^(?:like|unlike|than|as|not|without|instead|of|over|against|versus|vs|or|except|but|under|beside|beneath|above|from|to|plus)$/;
 const PIECES =
-  /^(?:sections?|cross-sections?|shape|body|edges?|tips?|profile|structure|nature|strength|support|strands?|stitch|stitches|lengths?|sutures?|threads?|packets?|pieces?|types?|kinds?|forms?|ties?|use|pack|box)$/;
+  /^(?:knots?|loops?|sections?|cross-sections?|shape|body|edges?|tips?|profile|structure|nature|strength|support|strands?|stitch|stitches|lengths?|sutures?|threads?|packets?|pieces?|types?|kinds?|forms?|ties?|use|pack|box)$/;
 
 /** The thing that the word at `at` is said of. `nouns` are the words that stand for any such thing. */
 export function ownerOf<T extends Thing>(
@@ -38,7 +38,11 @@ export function ownerOf<T extends Thing>(
   for (let i = at - 1; i >= 0; i--) {
     const { word } = items[i]!;
     const thing = things.find((one) => one.at <= i && i <= one.to);
-    if (thing) return likened(items, thing) ? 'other' : thing;
+    if (thing && !likened(items, thing)) return thing;
+    if (thing) {
+      i = thing.at;
+      continue;
+    }
     if (TURNS.test(word)) return 'other';
     if (ONE_OF_TWO.test(word)) return oneOfTwo(items, i, things);
     if (word === 'both') return things.filter((one) => one.to < i).length === 2 ? 'both' : 'other';

@@ -7,7 +7,7 @@ const STAYS =
 
 /** Every fate has one of these words. */
 export const FATE_WORDS =
-  /\b(?:remov|come|take|away|gone|disappear|melt|dissol|absorb|resorb|hydroly|stay|remain|last|broken|break|broke|digest|there|vanish|fade|wast|carr|keep|persist|linger|sits?$|lies$|disintegr|degrad|goes$|going$|go$|cut$|cut |snip|pull|destroy|consum|swallow|needs?$|eat|clear|drop|fall|must|taken|took)/;
+  /\b(?:remov|come|take|away|gone|disappear|melt|dissol|absorb|resorb|hydroly|stay|remain|last|broken|break|broke|digest|there|vanish|fade|left$|left |wast|carr|keep|persist|linger|sits?$|lies$|disintegr|degrad|goes$|going$|go$|cut$|cut |snip|pull|destroy|consum|swallow|needs?$|eat|clear|drop|fall|must|taken|took)/;
 
 export interface Fate {
   readonly property: 'absorbable:yes' | 'absorbable:no';

@@ -38,7 +38,8 @@ export function soDoes(scene: Scene): Reading[] {
     ? [useReading(scene, point, at, TISSUES.get(items[at]!.word)!)]
     : [];
 }
-const SO_DOES = /^, ?(?:and )?so (?:does|do|is|are|has|have)(?: the)?$|^and so (?:does|do|is|are)(?: the)?$/;
+const SO_DOES =
+  /^(?:needles? |points? |ones? )?, ?(?:and )?so (?:does|do|is|are|has|have)(?: the)?$|^(?:needles? |points? |ones? )?and so (?:does|do|is|are)(?: the)?$/;
 
 /** "What do I take for the aorta? A cutting needle.": the tissue stands in the question. */
 function answer(scene: Scene): Reading[] {

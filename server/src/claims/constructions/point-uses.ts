@@ -21,7 +21,7 @@ export const pointUses: Construction = {
   needs: () => [{ like: POINT_WORDS }],
   read(scene) {
     const tight = strictly(scene);
-    return tight.length > 0 ? [...tight, ...soDoes(scene)] : useTold(scene);
+    return [...(tight.length > 0 ? tight : useTold(scene)), ...soDoes(scene)];
   },
 };
 

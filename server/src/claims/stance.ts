@@ -174,6 +174,12 @@ export const rejects = remembered((sentence: Sentence): boolean => {
   const opening = REJECTING_OPENINGS.find((one) => text.startsWith(one));
   // "It is not true that …" opens a statement of its own; "It is not." rejects.
   if (opening) return words.length <= opening.split(' ').length + 4 || !/^it\b/.test(opening);
+  // "Taper: no edges": none of them.
+  if (
+    first === 'no' &&
+    /^(?:edges?|points?|zeros?|lumen|removal|sizes?|needles?|sutures?)$/.test(words[1] ?? '')
+  )
+    return false;
   // "Skin: reverse cutting": a needle.
   if (first === 'reverse' && /^cutt/.test(words[1] ?? '')) return false;
   return REJECTIONS.has(first) && (words.length <= 3 || stopsAfterFirst(sentence));

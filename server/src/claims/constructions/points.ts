@@ -1,6 +1,7 @@
 /** Suture needle points: where the edge of a cutting needle lies, and that a taper point has none. */
 import { type Item, readItems } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
+import { changed } from '../text/place.ts';
 import { POINT_WORDS, type PointAt, pointsIn } from '../text/points.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -21,6 +22,8 @@ export const points: Construction = {
   needs: () => [{ like: new RegExp(`${POINT_WORDS.source}|${HEADED.source}`) }],
   read(scene) {
     const own = pointsIn(scene.items);
+    const reply = answered(scene, own);
+    if (reply.length > 0) return reply;
     const found = own.length > 0 ? own : [...resumed(scene), ...headed(scene)].slice(0, 1);
     const first = readFor(scene, found);
     if (first.length > 0) return first;
@@ -32,6 +35,29 @@ export const points: Construction = {
       : pointTold(scene).map(({ point, at, property }) => reading(scene, point, at, property));
   },
 };
+
+/** "Which needle has no edges? The reverse cutting.": what is asked is said of the one that is named. */
+function answered(scene: Scene, own: readonly PointAt[]): Reading[] {
+  const question = scene.before.at(-1) ?? scene.context.at(-1);
+  const [point, ...more] = own;
+  if (!point || more.length > 0 || question?.close !== '?' || scene.items.length > 8 || point.at > 3)
+    return [];
+  const asked = question.items;
+  const subject =
+    /^(?:which|what)$/.test(asked[0]?.word ?? '') &&
+    /^(?:needles?|points?|one|type|kind)$/.test(asked[1]?.word ?? '');
+  const open = asked.some((item) => /^(?:not|never|or|than|least|isn't|doesn't|if)$/.test(item.word));
+  if (!subject || open || pointsIn(asked).length > 0 || scene.option) return [];
+  const named = scene.items.slice(point.at, point.to + 1);
+  const whole = changed(scene, { items: [...named, ...asked.slice(2)] });
+  const [read] = readFor(whole, [{ ...point, at: 0, to: named.length - 1 }]);
+  if (read?.claim.kind !== 'property') return [];
+  // "Which has no edges?": only a reading that takes the negation in.
+  if (asked.some((item) => /^(?:no|without|lacks)$/.test(item.word)) && read.claim.property !== 'edge:none')
+    return [];
+  const claim = { ...read.claim, focus: spanOf(scene, scene.items[point.at]!, scene.items[point.to]!) };
+  return [{ ...read, claim, at: point.at, from: point.at, to: point.to, answered: true }];
+}
 
 const readFor = (scene: Scene, named: readonly PointAt[]): Reading[] => [
   ...edges(scene, named),
@@ -100,7 +126,10 @@ function facing(items: readonly Item[], at: number): 'inner' | 'outer' | undefin
 /** "reverse cutting: the edge lies on the outer curve". One point and one side in the clause, or they alternate. */
 function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
   const { items } = scene;
-  const cutting = named.filter((p) => p.id === 'reverse-cutting' || p.id === 'cutting' || p.id === 'spatula');
+  const edged = named.filter((p) => p.id === 'reverse-cutting' || p.id === 'cutting' || p.id === 'spatula');
+  // "what sets it apart from a conventional one": the other is named to be told apart.
+  const own = edged.filter((p) => !/\bapart from(?: an?| the)?$/.test(joined(items, p.at - 3, p.at)));
+  const cutting = own.length > 0 ? own : edged;
   const spatula = named.some((p) => p.id === 'spatula');
   let last = -1;
   const sides = items.flatMap((item, at) => {
@@ -194,7 +223,9 @@ const ITS = /^(?:because|since|as|with) (?:its|their)\b/;
 /** "The edge on the outer curve makes it a reverse cutting needle." */
 const makes = (between: readonly Item[]) =>
   between.length <= 8 &&
-  (between.some((item) => /^(?:makes?|means|marks|defines|holding|called)$/.test(item.word)) ||
+  (between.some((item) =>
+    /^(?:makes?|means|marks|defines|holding|called|sets|tells|distinguishes)$/.test(item.word),
+  ) ||
     IS_ONE.test(between.map((item) => item.word).join(' '))) &&
   !between.some((item) =>
     /^(?:than|like|unlike|not|no|never|on|beside|stronger|better|safer)$/.test(item.word),

@@ -126,7 +126,9 @@ const ASIDE =
 
 /** "Unlike silk", "all but silk", "every suture except gut": what is said is said of the others. */
 const leftOut = (items: readonly Item[], { at }: Named): boolean =>
-  /^(?:unlike|not|except|excepting|excluding|but|save|besides)$/.test(items[at - 1]?.word ?? '') ||
+  /^(?:unlike|not|over|than|versus|against|except|excepting|excluding|but|save|besides)$/.test(
+    items[at - 1]?.word ?? '',
+  ) ||
   /^(?:other than|apart from|except for|save for|but for|aside from)$/.test(
     `${items[at - 2]?.word} ${items[at - 1]?.word}`,
   );
@@ -196,6 +198,7 @@ const BE = new Set([
   'belong',
 ]);
 const ADJECTIVE_GAP = new Set([
+  '(',
   'surgical',
   'coated',
   'dyed',
@@ -246,6 +249,14 @@ function fated(scene: Scene, materials: readonly Named[]): Reading[] {
   // Silk is classed nonabsorbable and yet goes over the years.
   if (ids.has('silk') && scene.items.slice(at, at + 7).some((item) => /^years?$/.test(item.word))) return [];
   const subject = ids.size === 1 ? materials[0] : ids.size === 0 ? pronounSubject(scene) : close;
+  // "not everything that begins so is absorbed, polyester is not".
+  if (
+    scene.items.some(
+      ({ word }, i) =>
+        word === 'not' && /^(?:everything|all|every|each)$/.test(scene.items[i + 1]?.word ?? ''),
+    )
+  )
+    return [];
   if (!subject || (materials.length > 0 && subject.at > at + 4 && !named(scene.items, at, subject.at)))
     return [];
   const [property, value] = fate.property.split(':') as ['absorbable', string];
@@ -279,7 +290,7 @@ const THREAD_BEFORE =
   /^(?:stitch|stitches|sutures?|threads?|will|it|they|which|that|and|but|to|just|simply|slowly|then|soon|also|eventually|always|usually|all|both|one|ones|or|still|never|not|would|does|do|skin|this|these|so|since|because|as|only)$/;
 
 /** "handles almost like silk but is absorbed": what another is likened to. */
-const LIKENED = /^(?:like|unlike|as|than|to|with|from|not)$/;
+const LIKENED = /^(?:like|unlike|as|than|to|with|from|not|over|against|versus|vs|beside)$/;
 
 /** "if", "when" in the clause of the fate, or after it. */
 function conditional(items: readonly Item[], at: number): boolean {

@@ -25,8 +25,42 @@ export function useTold(scene: Scene): Reading[] {
   const { items } = scene;
   if (items.length > 50 || scene.sentence.close === '?') return [];
   const asked = answer(scene);
-  return asked.length > 0 ? asked : clauses(items).flatMap(([from, to]) => readClause(scene, from, to));
+  const taken = asked.length > 0 ? asked : resumed(scene);
+  return taken.length > 0 ? taken : clauses(items).flatMap(([from, to]) => readClause(scene, from, to));
 }
+
+/** "Liver is friable. That's why it gets a blunt needle.": the one tissue of the sentence before. */
+function resumed(scene: Scene): Reading[] {
+  const { items } = scene;
+  const before = scene.before.at(-1)?.items ?? [];
+  const [point, ...more] = pointsIn(items);
+  const tissues = before.flatMap((item, i) => (TISSUES.has(item.word) && isTissue(before, i) ? [i] : []));
+  const [first, last] = [tissues[0], tissues.at(-1)];
+  if (!point || more.length > 0 || first === undefined || last === undefined || items.length > 24) return [];
+  if (
+    scene.before.at(-1)?.close === '?' ||
+    pointsIn(before).length > 0 ||
+    items.some((item) => TISSUES.has(item.word))
+  )
+    return [];
+  if (!listed(before, first, last) || before.length > 24) return [];
+  const said = joined(items);
+  if (
+    !TAKES_UP.test(said) ||
+    items.some((item) => CONTRARY.test(item.word)) ||
+    before.some((item) => NOT_THERE.test(item.word))
+  )
+    return [];
+  if (point.id === 'blunt' && !items.some((item) => SEWS.test(item.word))) return [];
+  const tough = before.some((item) => TOUGH.test(item.word));
+  const tissue = TISSUES.get(before[first]!.word)!;
+  return [useReading(scene, point, point.at, tissue === 'skin' && tough ? 'tough skin' : tissue)];
+}
+/** "it gets", "here take", "does just that". */
+const TAKES_UP =
+  /^(?:that's why|that is why|so|therefore|hence|for this|for it|for that|for these|here|there|this is why)\b.*\b(?:gets?|takes?|needs?|wants?|use|used|choose|pick|take|have|reach|ask|right|best|ideal)\b|^(?:it|they|these) (?:gets?|takes?|needs?|wants?|calls? for)\b|\bdoes (?:just|exactly) (?:that|this)\b/;
+const NOT_THERE =
+  /^(?:not|never|no|avoid|over|under|through|into|near|beside|past|reached|entered|perforated|opened)$/;
 
 /** "Skin calls for a cutting needle, and so does bowel.": the same point for the tissue behind. */
 export function soDoes(scene: Scene): Reading[] {
@@ -93,7 +127,11 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   if (!point || more.length > 0 || first === undefined || last === undefined) return [];
   if (point.at > first && point.at < last) return [];
   if (!listed(items, first, last)) return [];
-  if (items.slice(from, end).some((item, i) => CONTRARY.test(item.word) && !setAside(items, from + i)))
+  if (
+    items
+      .slice(from, end)
+      .some((item, i) => CONTRARY.test(item.word) && !setAside(items, from + i) && !likewise(items, from + i))
+  )
     return [];
   const between = point.to < first ? items.slice(point.to + 1, first) : items.slice(last + 1, point.at);
   const tough = items.some((item) => TOUGH.test(item.word));
@@ -110,7 +148,7 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
       .some((item) => USES.test(item.word))
   )
     return [];
-  const parted = between.some((item) => /^[;:.]$/.test(item.word) || item.word === 'but');
+  const parted = between.some((item) => /^[;.]$/.test(item.word) || item.word === 'but');
   if (parted && !FOR_THESE.test(joined(items, last + 1, point.at))) return [];
   // A blunt needle that is for drawing up sews nothing.
   if (point.id === 'blunt' && !items.some((item) => SEWS.test(item.word))) return [];
@@ -128,6 +166,10 @@ const isTissue = (items: readonly Item[], i: number): boolean =>
     items[i + 1]?.word ?? '',
   );
 
+/** "peritoneum, like bowel": another tissue that gets the same. */
+const likewise = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === 'like' && TISSUES.has(items[i + 1]?.word ?? '');
+
 const setAside = (items: readonly Item[], i: number): boolean =>
   /^(?:than|instead|not|never)$/.test(items[i]!.word) &&
   pointsIn(items).some((p) => p.at > i && p.at - i <= 4);
@@ -138,7 +180,7 @@ const listed = (items: readonly Item[], first: number, last: number): boolean =>
     .slice(first + 1, last)
     .every(
       (item) =>
-        /^(?:,|and|the|wall|walls)$/.test(item.word) ||
+        /^(?:,|and|the|wall|walls|small|large|like)$/.test(item.word) ||
         TISSUES.has(item.word) ||
         OTHER_TISSUES.test(item.word),
     );

@@ -24,7 +24,7 @@ const PEOPLE =
 const TURNS = /^(?:than|unless|whether)$/;
 /** "unlike silk", "over silk": what is said is not said of it. */
 const LIKENS =
-  /^(?:like|unlike|than|as|not|without|instead|of|over|against|versus|vs|or|except|but|under|beside|beneath|above|from|to|plus)$/;
+  /^(?:like|unlike|than|as|not|without|instead|over|against|versus|vs|or|except|but|under|beside|beneath|above|from|to|plus)$/;
 const PIECES =
   /^(?:knots?|loops?|sections?|cross-sections?|shape|body|edges?|tips?|profile|structure|nature|strength|support|strands?|stitch|stitches|lengths?|sutures?|threads?|packets?|pieces?|types?|kinds?|forms?|ties?|use|pack|box)$/;
 
@@ -73,6 +73,11 @@ function oneOfTwo<T extends Thing>(items: readonly Item[], at: number, things: r
 
 function likened(items: readonly Item[], { at }: Thing): boolean {
   const before = ARTICLE.test(items[at - 1]?.word ?? '') ? at - 1 : at;
+  if (
+    items[before - 1]?.word === 'of' &&
+    /^(?:instead|outside|short|made)$/.test(items[before - 2]?.word ?? '')
+  )
+    return true;
   return LIKENS.test(items[before - 1]?.word ?? '') && !PIECES.test(items[before - 2]?.word ?? '');
 }
 

@@ -57,6 +57,8 @@ function pointAt(items: readonly Item[], i: number, cutting: boolean): PointAt |
     !/^cutt/.test(next)
   )
     return found(word === 'reverse' ? 'reverse-cutting' : 'cutting', NEEDLES.test(next) ? i + 1 : i);
+  // "two cutting needles: the conventional one …": both kinds.
+  if (word === 'cutting' && next === 'needles' && /^(?:two|both)$/.test(before)) return undefined;
   if (word === 'cutting' && /^(?:needles?|points?)$/.test(next) && !/^(?:reverse|sharp|short)$/.test(before))
     return found('cutting');
   // "Bowel: cutting."

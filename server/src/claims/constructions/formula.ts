@@ -7,7 +7,7 @@ import { NEGATIONS } from '../words/changes.ts';
 import { readMetric } from './metric-rule.ts';
 import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
-import { scaleTold } from './scale-told.ts';
+import { anotherScale, scaleTold } from './scale-told.ts';
 import { scaleRule } from './scales.ts';
 import { sheathed } from './sheathed.ts';
 import { sizedBy } from './sized-by.ts';
@@ -81,7 +81,7 @@ export const formula: Construction = {
   read(scene) {
     const strict = [...sheathed(scene), ...sizedBy(scene)].slice(0, 1);
     const sized = strict.length > 0 ? strict : toldSide(scene);
-    if (sized.length > 0) return sized;
+    if (sized.length > 0) return [...sized, ...anotherScale(scene, sized)];
     const rule = ofScale(scene);
     if (rule.length > 0) return rule;
     const told = answered(scene);

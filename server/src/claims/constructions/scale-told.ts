@@ -63,6 +63,19 @@ export function scaleTold(scene: Scene): Reading[] {
   });
 }
 
+/** "… takes its number from the inside, and a double-lumen one from the outside": a second scale in the sentence. */
+export function anotherScale(scene: Scene, read: readonly Reading[]): Reading[] {
+  const known = new Set(
+    read.map(({ claim }) => (claim.kind === 'formula' ? claim.formula.split('-is-')[0] : '')),
+  );
+  return scaleTold(scene).filter(
+    ({ claim }) =>
+      claim.kind === 'formula' &&
+      !known.has(claim.formula.split('-is-')[0]!) &&
+      read.every(({ claim: { focus } }) => focus.start !== claim.focus.start),
+  );
+}
+
 /** Places of the items without ", unlike needles," and ", say 7.5,". */
 function withoutAsides(items: readonly Item[]): number[] {
   const left: number[] = [];
@@ -271,7 +284,11 @@ function measureAt(items: readonly Item[], at: number, end: number): Measured | 
     (NOUN.test(next) || /^(?:of|$)/.test(after) || /^the$/.test(items[at - 1]?.word ?? ''))
   )
     return 'inner';
-  if (/^(?:lumen|lumens)$/.test(word)) return 'inner';
+  // "the gauge of each lumen": whose number it is.
+  if (/^(?:lumen|lumens)$/.test(word))
+    return /\b(?:gauge|french|number) of (?:the|each|every|a|its)$/.test(joined(items, at - 4, at))
+      ? undefined
+      : 'inner';
   if (
     /^(?:hole|channel|passage)$/.test(word) &&
     /^(?:down|through|inside|in|along|running|that|the|it|fluid|for|urine|blood|which)\b/.test(after)

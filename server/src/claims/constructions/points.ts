@@ -130,37 +130,10 @@ function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
   // "what sets it apart from a conventional one": the other is named to be told apart.
   const own = edged.filter((p) => !/\bapart from(?: an?| the)?$/.test(joined(items, p.at - 3, p.at)));
   const cutting = own.length > 0 ? own : edged;
-  const spatula = named.some((p) => p.id === 'spatula');
-  let last = -1;
-  const sides = items.flatMap((item, at) => {
-    const side = INNER.has(item.word) ? 'inner' : OUTER.has(item.word) ? 'outer' : facing(items, at);
-    const near = items.slice(Math.max(0, at - 8), at + 4).some((word) => EDGE.has(word.word));
-    const wound = items
-      .slice(at + 1, at + 6)
-      .map((next) => next.word)
-      .join(' ');
-    if (
-      /^(?:edge|side|margin|lip)s? of (?:the |a |each )?(?:wound|incision|skin|lesion|flap|cut)/.test(wound)
-    )
-      return [];
-    // "the flat side faces inwards": the edge is elsewhere.
-    const flat = items
-      .slice(Math.max(0, at - 4), at)
-      .findLast((word) => /^(?:flat|base|edges?|apex)$/.test(word.word));
-    if (flat && /^(?:flat|base)$/.test(flat.word)) return [];
-    if (
-      spatula &&
-      near &&
-      /^(?:above|below)$/.test(item.word) &&
-      !/\b(?:nothing|no|none|not|flat|never)\b/.test(joined(items, at - 3, at))
-    )
-      return [{ at, side: 'outer' as const }];
-    // "the third edge is on the outside and with the reverse one on the inside": said once for both.
-    const again = last >= 0 && at - last <= 10;
-    if (!side || !(near || again || item.word.endsWith('seeking'))) return [];
-    last = at;
-    return [{ at, side }];
-  });
+  const sides = sidesIn(
+    items,
+    named.some((p) => p.id === 'spatula'),
+  );
   const settled = sides.filter((s, i) => i === 0 || s.side !== sides[i - 1]!.side);
   const [only] = cutting;
   if (
@@ -193,6 +166,39 @@ interface Side {
   readonly at: number;
   readonly side: 'inner' | 'outer';
 }
+/** The sides named where an edge is spoken of. */
+function sidesIn(items: readonly Item[], spatula: boolean): Side[] {
+  let last = -1;
+  return items.flatMap((item, at): Side[] => {
+    const side = INNER.has(item.word) ? 'inner' : OUTER.has(item.word) ? 'outer' : facing(items, at);
+    const raised = spatula && /^(?:above|below)$/.test(item.word);
+    if ((!side && !raised) || ofTheWound(items, at) || flatThere(items, at)) return [];
+    const near = items.slice(Math.max(0, at - 8), at + 4).some((word) => EDGE.has(word.word));
+    if (!side) {
+      const none = /\b(?:nothing|no|none|not|flat|never)\b/.test(joined(items, at - 3, at));
+      return near && !none ? [{ at, side: 'outer' }] : [];
+    }
+    // "the third edge is on the outside and with the reverse one on the inside": said once for both.
+    const again = last >= 0 && at - last <= 10;
+    if (!near && !again && !item.word.endsWith('seeking')) return [];
+    last = at;
+    return [{ at, side }];
+  });
+}
+
+/** "the outer edge of the wound". */
+const ofTheWound = (items: readonly Item[], at: number): boolean =>
+  /^(?:edge|side|margin|lip)s? of (?:the |a |each )?(?:wound|incision|skin|lesion|flap|cut)/.test(
+    joined(items, at + 1, at + 6),
+  );
+
+/** "the flat side faces inwards": the edge is elsewhere. */
+function flatThere(items: readonly Item[], at: number): boolean {
+  const before = items.slice(Math.max(0, at - 4), at);
+  const last = before.findLast((word) => /^(?:flat|base|edges?|apex)$/.test(word.word));
+  return last !== undefined && /^(?:flat|base)$/.test(last.word);
+}
+
 /** "on the inside and not on the outside": the second is denied, or another needle's. */
 const contrasted = (items: readonly Item[], sides: readonly Side[]): boolean =>
   sides.some(({ at }) => /^(?:is|are|stays|remains|being)$/.test(items[at + 1]?.word ?? '')) ||

@@ -114,7 +114,7 @@ const OPENING =
 
 /** "2 is A, the 18": after the number "is" and a letter that is no article. */
 const IS_LETTER =
-  /^\s*(?:is|was)\s+(?:option\s+|choice\s+|letter\s+)?\(?([A-F](?=\W|$)|[a-f](?=[).,;:]|\s*$)|true\b|false\b)/;
+  /^\s*(?:is|was|goes (?:to|with)|wants|gets|should be)\s+(?:option\s+|choice\s+|letter\s+)?\(?([A-F](?=\W|$)|[a-f](?=[).,;:]|\s*$)|true\b|false\b)/;
 
 /** Question number → what the key says, section by section. */
 export function answersOf(note: Note, reads: readonly Read[]): Answers {

@@ -20,9 +20,9 @@ export interface Quiz {
   readonly last: number;
 }
 
-const LETTER = /(^|[\s;,])\(?([A-Fa-f]|i{1,3}|iv|vi?)[).:]\s+/g;
+const LETTER = /(^|[\s;,*])\(?([A-Fa-f]|i{1,3}|iv|vi?)[).:]\s+/g;
 
-const BRACKETED = /(^|[\s;,])\(?([A-Fa-f]|i{1,3}|iv|vi?)[).]\s+/g;
+const BRACKETED = /(^|[\s;,*])\(?([A-Fa-f]|i{1,3}|iv|vi?)[).]\s+/g;
 
 export function quizzes(note: Note, reads: readonly Read[]): Quiz[] {
   const found: Quiz[] = [];

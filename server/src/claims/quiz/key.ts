@@ -14,6 +14,8 @@ export interface Keyed {
   readonly at: Piece;
   /** One of several that the key names. */
   readonly several?: true;
+  /** Where the entry of this question ends in the key. */
+  readonly limit?: number | undefined;
   /** The choices in the order in which the key names them. */
   readonly sequence?: readonly Piece[];
 }
@@ -31,11 +33,16 @@ export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[]
     const hit =
       marked(quiz) ??
       keyCell(note, reads, quiz) ??
-      keyLine(reads, quiz, limit) ??
-      tabled(answers, quiz) ??
+      nearest(keyLine(reads, quiz, limit), tabled(answers, quiz)) ??
       pointed(reads, quiz);
     return hit ? several(hit) : [];
   });
+}
+
+/** "Answers: b, c, a": a line for all the questions; what it says of the last is not what it says first. */
+function nearest(line: Keyed | undefined, counted: Keyed | undefined): Keyed | undefined {
+  const shared = line && counted && line.at.read === counted.at.read;
+  return shared ? counted : (line ?? counted);
 }
 
 /** More boxes than one ticked: each is an answer, where the boxes left empty show that there was a choice. */
@@ -51,7 +58,7 @@ const NEXT_LETTER = /^\)?\s*(?:,|;|and|&|\+|→|>|<|–|-)?\s*(?:and\s+)?\(?([A-
 /** "a, c": the key goes on after its first letter. */
 function several(hit: Keyed): Keyed[] {
   const { quiz, at } = hit;
-  const { text } = at.read.passage;
+  const text = at.read.passage.text.slice(0, hit.limit);
   const pieces = [hit.chosen];
   let end = at.span.end;
   for (;;) {
@@ -80,6 +87,7 @@ function keyCell(note: Note, reads: readonly Read[], quiz: Quiz): Keyed | undefi
 function marked(quiz: Quiz): Keyed | undefined {
   for (const test of [
     ticked,
+    starred,
     boxed,
     checked,
     bold,
@@ -121,6 +129,10 @@ function ticked({ read, span }: Piece): boolean {
     read.passage.text.slice(span.start, span.end).includes('\n') || line.length < span.end - span.start + 12;
   return TICK.test(inline ? line : read.passage.text.slice(span.start, span.end));
 }
+/** "* 20 G", "*b) 20 G" among others without. */
+const starred = ({ read, span }: Piece): boolean =>
+  /^\s*\*\s*\S/.test(read.passage.text.slice(span.start, span.start + 4)) ||
+  /\*\s*\(?[A-Fa-f][).:]\s*$/.test(read.passage.text.slice(Math.max(0, span.start - 8), span.start));
 /** "(x) 20 G", "☑ 20 G" among empty ones. */
 const boxed = ({ read, span }: Piece): boolean =>
   /(?:[☑☒✅✔✓]|\((?:x|X|•|✓)\)|\[(?:x|X)\])\s*$/u.test(
@@ -245,7 +257,7 @@ function tabled(answers: Answers, quiz: Quiz): Keyed | undefined {
   const { options } = quiz;
   const chosen =
     options[place] ?? sameWords(quiz, entry.answer) ?? options[placeSaid(entry.at, options.length)];
-  return chosen ? { quiz, chosen, at: entry.at } : undefined;
+  return chosen ? { quiz, chosen, at: entry.at, limit: entry.body?.span.end } : undefined;
 }
 
 /** The one option whose words the answer repeats. */

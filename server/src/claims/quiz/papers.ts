@@ -148,6 +148,7 @@ function meet(run: Run, paper: Run): boolean {
 function suits(question: Piece, answer: Piece): boolean | undefined {
   const text = question.read.passage.text.slice(question.span.start, question.span.end).toLowerCase();
   const said = answer.read.passage.text.slice(answer.span.start, answer.span.end).toLowerCase();
+  if (CHOOSES.test(said)) return true;
   if (/\bcolou?r\b/.test(text)) return answer.items.some(({ colour }) => colour !== undefined);
   if (
     /\bhow (?:many|wide|thick|big)\b|\b(?:what|which|whose) (?:size|gauge|french|number)\b|\bmm\b|\bmillimet/.test(
@@ -161,6 +162,10 @@ function suits(question: Piece, answer: Piece): boolean | undefined {
     return /^\W*(?:yes|no|true|false|right|wrong|t|f)\b/.test(said);
   return undefined;
 }
+
+/** "the second", "option 3", "(b)": of whatever was offered. */
+const CHOOSES =
+  /^\W*(?:(?:is|it's|the|option|choice|letter|goes to) )*(?:first|second|third|last|middle|option \d|[a-f])\b\W*(?:one\W*)?$/;
 
 const ANNOUNCED =
   /^\W*(?:(?:the|model|right|correct|all) )?(?:answers?|key|solutions)\b(?![^:]{0,40}\d)[^:.\n]{0,40}[:.][\s*_]+(?=\S)/i;
@@ -213,5 +218,8 @@ function partsOf(read: Read, from: number, paper: Run): Piece[] {
     const ends = [...found.map((match) => from + match.index), text.length];
     return starts.map((start, i) => piece(read, start, ends[i]!));
   }
-  return [];
+  // "B C A B"
+  return /^[A-F](?: +[A-F])+$/.test(text.slice(from))
+    ? [...text.slice(from).matchAll(/[A-F]/g)].map(({ index }) => piece(read, from + index, from + index + 1))
+    : [];
 }

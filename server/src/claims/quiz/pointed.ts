@@ -56,6 +56,7 @@ function behind({ read, span }: Piece): Piece | undefined {
 
 /** A letter stands in front of the choice. */
 const lettered = ({ read, span }: Piece): boolean =>
+  /^[A-F]\s/.test(read.passage.text.slice(span.start, span.start + 2)) ||
   /(?:^|[\s(*_])[A-Fa-fivIV]{1,3}[).:,*_]*\s*$/.test(
     read.passage.text.slice(Math.max(0, span.start - 8), span.start),
   );

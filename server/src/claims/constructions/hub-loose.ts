@@ -18,93 +18,110 @@ import type { Reading } from './model.ts';
 interface Told {
   readonly colour: Colour;
   readonly size: Group;
-  /** The colour's own items: those of this sentence or of the one before. */
-  readonly coloured: readonly Item[];
-  readonly sized: readonly Item[];
+  /** Whether each stands in this sentence, and where its part of it begins. */
+  readonly coloured: boolean;
+  readonly sized: boolean;
+  readonly shift: number;
   /** Nothing where a needle or a cannula may be meant. */
   readonly device: Device | undefined;
 }
 
 /** As told in any words; the colour or the size may stand in the sentence before. */
-export function toldLoosely(scene: Scene): Reading[] {
-  const told = toldIn(scene);
-  if (!told) return [];
-  const { colour: c, size: g, device } = told;
-  const here = told.coloured === scene.items;
-  const [from, to] = here ? [c.at, c.to] : [g.from, g.to];
+export const toldLoosely = (scene: Scene): Reading[] => toldIn(scene).map((told) => readingOf(scene, told));
+
+function readingOf(scene: Scene, { colour, size, coloured, sized, device, shift }: Told): Reading {
+  const places = [
+    ...(coloured ? [colour.at + shift, colour.to + shift] : []),
+    ...(sized ? [size.from + shift, size.to + shift] : []),
+  ];
+  const [from, to] = places as [number, number];
   const claim: ColourClaim = {
     kind: 'colour',
     construction: 'colour',
     span: sentenceSpan(scene),
     focus: spanOf(scene, scene.items[from]!, scene.items[to]!),
-    size: operand(scene, g),
-    colour: c.family,
+    size: operand(scene, size),
+    colour: colour.family,
     same: true,
     ...(device ? { device } : { code: 'any' as const }),
   };
-  const ends = here && told.sized === scene.items ? [from, to, g.from, g.to] : [from, to];
-  return [{ claim, at: Math.max(...ends), from: Math.min(...ends), to: Math.max(...ends) }];
+  return { claim, at: Math.max(...places), from: Math.min(...places), to: Math.max(...places) };
 }
 
 const LONGEST = 45;
 
-/** The one colour and the one size of a sentence, or of a sentence and the one it goes on from. */
-function toldIn(scene: Scene): Told | undefined {
+/** The one colour and the one size of a sentence, of a part of it, or of a sentence and the one it goes on from. */
+function toldIn(scene: Scene): Told[] {
   const { items, sentence } = scene;
-  if (sentence.close === '?' || items.length > LONGEST) return undefined;
+  if (sentence.close === '?' || items.length > LONGEST) return [];
   const [colours, sizes] = [hubs(items), gauges(items)];
   const [colour, ...otherColours] = colours;
   const [size, ...otherSizes] = sizes;
   if (colour && size) {
-    if (otherColours.length > 0 || otherSizes.length > 0 || !linked(items, colour, size)) return undefined;
-    return told(items, colour, items, size, codeOf(items));
+    if (otherColours.length > 0 || otherSizes.length > 0) return inParts(items);
+    return linked(items, colour, size) ? told(colour, size, codeOf(items), HERE) : [];
   }
   const before = scene.before.at(-1);
   if (!before || before.close === '?' || before.items.length > LONGEST || before.items.some(calledWrong))
-    return undefined;
-  return colour ? colourAfter(scene, before, colours) : size ? sizeAfter(scene, before, sizes) : undefined;
+    return [];
+  return colour ? colourAfter(scene, before, colours) : size ? sizeAfter(scene, before, sizes) : [];
+}
+const HERE = { coloured: true, sized: true };
+
+/** "Somebody had taken the last of the 23s, so I used the 25; hub brown": a part with one of each. */
+function inParts(items: readonly Item[]): Told[] {
+  const cuts = items.flatMap((_, i) => (opensPart(items, i) ? [i] : []));
+  const whole = codeOf(items);
+  return [0, ...cuts.map((cut) => cut + 1)].flatMap((from, i) => {
+    const part = items.slice(from, cuts[i] ?? items.length);
+    const [colours, sizes] = [hubs(part), gauges(part)];
+    const [colour, size] = [colours[0], sizes[0]];
+    if (!colour || !size || colours.length > 1 || sizes.length > 1 || !linked(part, colour, size)) return [];
+    return told(colour, size, codeOf(part) ?? whole, HERE).map((one) => ({ ...one, shift: from }));
+  });
 }
 
+const opensPart = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === ','
+    ? /^(?:so|but|while|whereas|then)$/.test(items[i + 1]?.word ?? '')
+    : items[i]!.word === ';' && !THE_SAME.test(joined(items, i + 1, i + 4));
+
 /** "A green cannula is better than nothing. It is a 22 G." */
-function sizeAfter({ items }: Scene, before: Sentence, [size, ...more]: readonly Group[]): Told | undefined {
+function sizeAfter({ items }: Scene, before: Sentence, [size, ...more]: readonly Group[]): Told[] {
   const [colour, ...others] = hubs(before.items);
-  if (!size || !colour || more.length > 0 || others.length > 0 || coloursIn(items).length > 0)
-    return undefined;
-  if (groups(before.items).length > 0 || codeOf(before.items.slice(0, colour.at)) !== undefined)
-    return undefined;
-  if (!GOES_ON.test(joined(items, 0, size.from)) || items.slice(0, size.from).some(takesBack))
-    return undefined;
-  if (!standsAlone(items, size)) return undefined;
-  return told(before.items, colour, items, size, codeOf([...before.items, ...items]));
+  if (!size || !colour || more.length > 0 || others.length > 0 || coloursIn(items).length > 0) return [];
+  if (groups(before.items).length > 0 || codeOf(before.items.slice(0, colour.at)) !== undefined) return [];
+  if (!GOES_ON.test(joined(items, 0, size.from)) || items.slice(0, size.from).some(takesBack)) return [];
+  if (!standsAlone(items, size)) return [];
+  return told(colour, size, codeOf([...before.items, ...items]), { coloured: false, sized: true });
 }
 const GOES_ON =
   /^(?:and )?(?:it|that|this|that one|this one|these|those|they)(?:'s| is| are| was| has| gives| means| comes| measures| says| will be|'ll be)(?: [a-z']+){0,5}$/;
 
 /** "Our 22 G cannulas arrived last week. The wings on them are pink." */
-function colourAfter(scene: Scene, before: Sentence, [colour, ...more]: readonly Colour[]): Told | undefined {
+function colourAfter(scene: Scene, before: Sentence, [colour, ...more]: readonly Colour[]): Told[] {
   const { items } = scene;
   const [size, ...others] = gauges(before.items);
-  if (!size || !colour || more.length > 0 || others.length > 0 || groups(items).length > 0) return undefined;
-  if (coloursIn(before.items).length > 0) return undefined;
+  if (!size || !colour || more.length > 0 || others.length > 0 || groups(items).length > 0) return [];
+  if (coloursIn(before.items).length > 0) return [];
   const lead = joined(items, 0, colour.at);
-  if (!ITS_HUB.test(lead) || items.some(takesBack)) return undefined;
-  return told(items, colour, before.items, size, codeOf([...before.items, ...items]));
+  if (!ITS_HUB.test(lead) || items.some(takesBack)) return [];
+  return told(colour, size, codeOf([...before.items, ...items]), { coloured: true, sized: false });
 }
 const ITS_HUB =
   /^(?:and )?(?:(?:its|the|their|whose)(?: [a-z]+)? (?:hubs?|wings?|cap|caps|colou?r|colou?r code|plastic|end)(?: (?:on|of|at|for) (?:it|them|that|this|these|those|that one|this one|the end))?|(?:it|they|this one|that one|that|this|these)) (?:is|are|was|were|will be|should be|has|have|wears?|carr(?:y|ies)|comes? in|ought to be|must be)(?: [a-z]+){0,3}$/;
 
 function told(
-  coloured: readonly Item[],
   colour: Colour,
-  sized: readonly Item[],
   size: Group,
   code: Device | 'both' | undefined,
-): Told | undefined {
+  where: Pick<Told, 'coloured' | 'sized'>,
+): Told[] {
   const french = size.sizes[0]!.system === 'french';
   if (code === 'both' || (french && (code === undefined || code === 'needle' || code === 'cannula')))
-    return undefined;
+    return [];
   const named = code === 'needle' || code === 'cannula' || french;
-  return { colour, size, coloured, sized, device: named ? code : undefined };
+  return [{ colour, size, ...where, device: named ? code : undefined, shift: 0 }];
 }
 
 /** Colours of hubs; of one colour told twice the first. */

@@ -3,7 +3,7 @@
  * so it comes close to a 14 gauge needle". Only the two may be named; a measure that belongs to one of them is passed over.
  */
 import { outerDiameter } from '../../sizes/index.ts';
-import type { EquivalenceClaim } from '../model.ts';
+import type { ComparisonClaim, EquivalenceClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { distinct, type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
@@ -11,7 +11,10 @@ import type { Construction, Reading } from './model.ts';
 
 export const likened: Construction = {
   id: 'likened',
-  needs: () => [{ sizes: 2, holds: ['mixed'], words: WORDS }],
+  needs: () => [
+    { sizes: 2, holds: ['mixed'], words: WORDS },
+    { sizes: 2, holds: ['mixed', 'measured'], words: ['the', 'this', 'that'] },
+  ],
   read(scene) {
     const { items, sentence } = scene;
     if (sentence.close === '?' || items.length > LONGEST) return [];
@@ -21,8 +24,8 @@ export const likened: Construction = {
     const between = joined(items, left.to + 1, right.from);
     const after = joined(items, right.to + 1, right.to + REACH);
     const said = BETWEEN.exec(between) ?? AFTER.exec(after);
-    if (!said || stopped(items, left, right)) return [];
-    return [reading(scene, left, right)];
+    const range = [Math.max(0, left.from - 8), right.to + REACH] as const;
+    return said && !stopped(items, ...range) ? [reading(scene, left, right)] : byNoun(scene, left, right);
   },
 };
 
@@ -69,8 +72,14 @@ const AFTER = new RegExp(
 );
 
 /** Denied, compared, supposed; or other things that two may share. */
-const stopped = (items: readonly Item[], left: Group, right: Group): boolean =>
-  items.slice(Math.max(0, left.from - 8), right.to + REACH).some(({ word }) => STOPS.test(word));
+const stopped = (items: readonly Item[], from: number, to: number): boolean =>
+  items
+    .slice(from, to)
+    .some(
+      ({ word }, i) =>
+        STOPS.test(word) &&
+        !(word === 'than' && /^(?:twice|double|half)$/.test(items[from + i + 1]?.word ?? '')),
+    );
 const STOPS =
   /^(?:not|never|no|nor|nowhere|far|anything|neither|cannot|\w+n't|nothing|than|if|unless|but|although|whereas|while|instead|rather|different|differ|differs|nearly|almost|hardly|confuse\w*|mistak\w*|mix|wrong|think|believe|assume|unlike|nearer|closer|sheath|sheaths|introducer|introducers|dilator|connector|adapter|through|into|inside|length|long|drawer|shelf|box|colour|color|hub|price|or|number|numbers)$/;
 
@@ -88,3 +97,44 @@ function reading(scene: Scene, left: Group, right: Group): Reading {
   };
   return { claim, at: right.from, from: left.from, to: right.to };
 }
+
+/** What is sized on each scale, where it is named without its size. */
+const NOUNS: readonly (readonly [RegExp, string])[] = [
+  [/^(?:needle|cannula|iv|drip)$/, 'needle-gauge'],
+  [/^(?:catheter|tube|drain|foley|stent)$/, 'french'],
+  [/^(?:thread|suture|stitch)$/, 'usp'],
+  [/^(?:wire|guidewire)$/, 'wire-inch'],
+];
+
+/** "Of the two, 7 Fr and 16 G, the cannula is the fatter", "…: the cannula is more than twice as wide". */
+function byNoun(scene: Scene, left: Group, right: Group): Reading[] {
+  const { items } = scene;
+  const at = items.findIndex(
+    (item, i) => i > right.to && isThing(item) && /^(?:the|this|that)$/.test(items[i - 1]!.word),
+  );
+  const system = NOUNS.find(([noun]) => noun.test(items[at]?.word ?? ''))?.[1];
+  const own = [left, right].filter((g) => g.sizes[0]!.system === system);
+  if (own.length !== 1 || !/^(?:is|has|looks|will|being)$/.test(items[at + 1]?.word ?? '')) return [];
+  const word = items.findIndex((item, i) => i > at + 1 && item.magnitude !== undefined);
+  const { axis, sign, degree } = items[word]?.magnitude ?? {};
+  if (word < 0 || word - at > 8 || axis !== 'outer' || sign === undefined) return [];
+  const between = joined(items, at + 1, word);
+  if (stopped(items, Math.max(0, left.from - 8), right.to) || stopped(items, at, items.length)) return [];
+  const compares = degree !== 'plain' || /\b(?:twice|times|half again) as$/.test(between);
+  const ends = items.slice(word + 1).every(({ word: rest }) => ENDS.test(rest));
+  if (!compares || !ends) return [];
+  const other = own[0] === left ? right : left;
+  const claim: ComparisonClaim = {
+    kind: 'comparison',
+    construction: 'likened',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, items[word]!),
+    left: operand(scene, own[0]!),
+    right: operand(scene, other),
+    axis: 'outer',
+    relation: sign === 1 ? 'more' : 'less',
+  };
+  return [{ claim, at: word, from: Math.min(left.from, right.from), to: word }];
+}
+const isThing = ({ word }: Item): boolean => NOUNS.some(([noun]) => noun.test(word));
+const ENDS = /^(?:[.!,;)"”]|diameter|one|of|the|two|them|these|thing|outside|by|far|too)$/;

@@ -64,6 +64,9 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
     if (ofElse(header) && !(REMARKS.test(header) && read.items.some((item) => HUB.test(item.word))))
       return [];
     if (ofOthers(grid)) return [];
+    const each = ofEach(grid, coded);
+    if (each.length > 1)
+      return each.map((cell) => colourClaim(cell.mention, read, word, cell.device, rowSpan(row)));
     const device =
       codeOf(wordsOf(header)) ??
       headed(grid.header[subject.column]) ??
@@ -73,6 +76,17 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
     if (device === 'both') return [];
     return [colourClaim(subject.mention, read, word, device, rowSpan(row))];
   });
+}
+
+/** "| Colour | Needle | Cannula |": a size of each under its own head. */
+function ofEach(grid: Grid, coded: readonly { column: number; mention: Mention }[]) {
+  const own = coded.flatMap(({ column, mention }) => {
+    const device = headed(grid.header[column]);
+    return device && systemOf(mention) === 'needle-gauge' ? [{ mention, device }] : [];
+  });
+  return own.length === coded.length && new Set(own.map(({ device }) => device)).size === own.length
+    ? own
+    : [];
 }
 
 /** "Needle" above the sizes says whose they are, whatever else the row speaks of. */

@@ -57,6 +57,8 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
       ? [{ read, column, word: words.at(-1)!, first: words[0]! }]
       : [];
   });
+  // A row of many colours has none that is told of each size.
+  const each = coloured.length === 1 && coded.length < MOST_HEADED ? ofEach(grid, coded) : [];
   return coloured.flatMap(({ read, column, word }) => {
     const subject = coded.find((cell) => cell.column !== column);
     const header = grid.header[column]!;
@@ -64,7 +66,6 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
     if (ofElse(header) && !(REMARKS.test(header) && read.items.some((item) => HUB.test(item.word))))
       return [];
     if (ofOthers(grid)) return [];
-    const each = ofEach(grid, coded);
     if (each.length > 1)
       return each.map((cell) => colourClaim(cell.mention, read, word, cell.device, rowSpan(row)));
     const device =
@@ -77,6 +78,9 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
     return [colourClaim(subject.mention, read, word, device, rowSpan(row))];
   });
 }
+
+/** There are not more things with a code of their own. */
+const MOST_HEADED = 6;
 
 /** "| Colour | Needle | Cannula |": a size of each under its own head. */
 function ofEach(grid: Grid, coded: readonly { column: number; mention: Mention }[]) {

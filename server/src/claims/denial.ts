@@ -28,7 +28,7 @@ export function negated(scene: Scene, { at }: Reading): Stance | undefined {
 const FAR_FROM = /\b(?:anything but|nowhere near|a long way from|by no means)(?: any)?$/;
 
 /** "Don't forget that", "no doubt": a negation that stresses what follows. */
-const REMINDS = new Set(['matter', 'forget', 'overlook', 'doubt', 'wonder', 'surprise']);
+const REMINDS = new Set('matter forget overlook doubt wonder surprise panic worry fret neglect'.split(' '));
 
 const DIRECT = new Set([
   "isn't",

@@ -8,7 +8,8 @@ import { joined } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { groups, type Scene } from '../text/scene.ts';
 import { AXIS_CHANGE, DOWN, UP } from '../words/changes.ts';
-import { ACTS, actedOn } from './acting.ts';
+import { CHANGES, GROWING, SHRINKING } from '../words/ways.ts';
+import { actedOn } from './acting.ts';
 import { INVERSE, inverseIn, STRAIGHT } from './inverse.ts';
 import type { Construction, Reading } from './model.ts';
 import {
@@ -26,6 +27,7 @@ import {
 } from './number-idioms.ts';
 import { systemNear } from './scale-near.ts';
 import { directionClaim, type NumberSide, type SizeSide } from './sides.ts';
+import { waysOf } from './ways.ts';
 import { wholeNumbers } from './whole.ts';
 
 export const direction: Construction = {
@@ -33,18 +35,18 @@ export const direction: Construction = {
   needs: () => [
     { holds: ['numbered', 'measured'] },
     { holds: ['numbered'], words: [...INVERSE, ...STRAIGHT, 'hand', 'together'] },
-    {
-      holds: ['numbered'],
-      words: [...AXIS_CHANGE.keys(), ...GROWING, ...SHRINKING, ...ACTS.keys(), ...UP, ...DOWN],
-    },
+    { holds: ['numbered'], words: CHANGES },
+    { sizes: 2, words: CHANGES },
   ],
   leaning: true,
   read(scene) {
     const parts = clauses(scene.items);
     const turned = parts.some(([from, to]) => turnedRound(scene.items.slice(from, to)));
-    return parts.flatMap(([from, to]) =>
-      turned && !scene.items.slice(from, to).some((item) => item.system) ? [] : readClause(scene, from, to),
-    );
+    return parts.flatMap(([from, to]) => {
+      if (turned && !scene.items.slice(from, to).some((item) => item.system)) return [];
+      const close = readClause(scene, from, to);
+      return close.length > 0 ? close : waysOf(scene, from, to);
+    });
   },
 };
 
@@ -222,32 +224,6 @@ const ADDED = new Set([
   'each',
   'fewer',
   'drop',
-]);
-
-const GROWING = new Set([
-  'raising',
-  'rising',
-  'increasing',
-  'climbing',
-  'growing',
-  'higher',
-  'ascending',
-  '↑',
-  '⬆',
-  '▲',
-]);
-const SHRINKING = new Set([
-  'lowering',
-  'reducing',
-  'falling',
-  'decreasing',
-  'shrinking',
-  'dropping',
-  'descending',
-  'declining',
-  '↓',
-  '⬇',
-  '▼',
 ]);
 
 /** "Rising gauge numbers mean …": a participle before the number. */

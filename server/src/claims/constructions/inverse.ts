@@ -26,6 +26,13 @@ export const STRAIGHT = new Set([
   'proportionate',
   'same',
   'similar',
+  'ordinary',
+  'normal',
+  'natural',
+  'sensible',
+  'logical',
+  'intuitive',
+  'forwards',
 ]);
 
 /** "works the same way", "run in opposite directions". */
@@ -43,6 +50,18 @@ const handInHand = (items: readonly Item[]): number =>
   );
 const MOVES = /^(?:go|goes|rise|rises|fall|falls|grow|grows|move|moves|run|runs|climb)$/;
 
+const PLAIN_WAY = /^(?:ordinary|normal|natural|sensible|logical|intuitive|forwards)$/;
+
+/** "French runs backwards, like gauge": said of the first. */
+function likened(items: readonly Item[], cue: number): Exclude<Item['system'], undefined> | undefined {
+  const named = [...new Set(items.slice(0, cue).flatMap(({ system }) => system ?? []))];
+  const like = items.slice(cue + 1, cue + 5).some(({ word }) => /^(?:like|unlike|as)$/.test(word));
+  const way = /^(?:backwards?|forwards|upside-down|inverted|reversed)$/.test(items[cue]!.word);
+  return named.length === 1 && like && way && items.slice(cue).some(({ system }) => system)
+    ? named[0]
+    : undefined;
+}
+
 /** "gauge is inversely related to bore", "French runs backwards". */
 export function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[] {
   const at = items.findIndex((item) => INVERSE.has(item.word));
@@ -54,6 +73,7 @@ export function inverseIn(scene: Scene, items: readonly Item[], from: number): R
         ? items.findIndex(
             (item, i) =>
               item.word === 'proportional' ||
+              (item.word === 'forwards' && runsLike(items, i + 1)) ||
               (STRAIGHT.has(item.word) &&
                 /^(?:proportional|directions?|ways?|related|linked|correlated|with)$/.test(
                   items[i + 1]?.word ?? '',
@@ -71,8 +91,11 @@ export function inverseIn(scene: Scene, items: readonly Item[], from: number): R
     (/^(?:scale|system|series|way|numbering|order)$/.test(items[cue + 1]?.word ?? '') &&
       /^(?:an?|the)$/.test(items[cue - 1]?.word ?? '') &&
       /^(?:is|are|has|have)$/.test(items[cue - 2]?.word ?? '')) ||
-    (together < 0 && /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? ''));
+    (together < 0 && /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? '')) ||
+    (at < 0 && PLAIN_WAY.test(items[cue]!.word) && runsLike(items, cue));
+  const first = likened(items, cue) ?? systems[0];
   if (
+    likened(items, cue) === undefined &&
     systems.length === 2 &&
     systems.includes('needle-gauge') &&
     systems.includes('french') &&
@@ -82,8 +105,7 @@ export function inverseIn(scene: Scene, items: readonly Item[], from: number): R
     const gauge: NumberSide = { at: cue, to: cue, system: 'needle-gauge', sign: 1 };
     return [directionClaim(scene, from, gauge, { at: cue, to: cue, axis: 'outer', sign: at >= 0 ? -1 : 1 })];
   }
-  const first = systems[0];
-  if (systems.length !== 1 || !first || !related) return [];
+  if ((systems.length !== 1 && !likened(items, cue)) || !first || !related) return [];
   const other =
     items.some((item) => item.word === 'scale' || item.word === 'system') &&
     items.some((item) => item.word === 'of' && items[items.indexOf(item) - 1]?.word === 'opposite');

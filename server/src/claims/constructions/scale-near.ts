@@ -13,6 +13,7 @@ export function systemNear(
   const like = likened(items);
   if (like) return like;
   if (near?.system) return near.system;
+  if (WIRES.test(items.map((item) => item.word).join(' '))) return 'wire-inch';
   if (TUBES.test(items.map((item) => item.word).join(' '))) return 'tube-id';
   const named = new Set(items.flatMap((item) => (item.system ? [item.system] : [])));
   if (named.size === 1) return [...named][0];
@@ -72,4 +73,5 @@ const THREADS =
 const STITCHING = /\b(?:sutur|thread|stitch|closure)/;
 /** Catheters for veins go by gauge. */
 const VENOUS = /^(?:iv|ivs|venous|intravenous|peripheral|vein|veins|over-the-needle)$/;
+const WIRES = /\b(?:guidewires?|wires?)\b.*\b(?:inch|inches)\b/;
 const TUBES = /\b(?:tracheal|endotracheal|tracheostomy|et|ett) tubes?\b/;

@@ -79,5 +79,6 @@ const SYSTEM_WORDS: Readonly<Record<string, string>> = {
   'ep-metric': 'metric suture numbers',
   'tube-id': 'tracheal tubes',
   'wire-inch': 'guidewires',
+  hegar: 'Hegar dilators',
   'wire-gauge': 'wire gauge',
 };

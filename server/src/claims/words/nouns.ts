@@ -24,7 +24,7 @@ export const AXIS_NOUNS: ReadonlyMap<string, { axis: Axis; sign: 1 | -1 }> = new
         'hole holes puncture punctures pinhole track tract opening wound-channel arteriotomy venotomy dent mark footprint',
       ],
       ['outer', 1, 'trauma stretch'],
-      ['number', 1, 'number numbers numeral figure figures digit digits'],
+      ['number', 1, 'number numbers numeral numerals figure figures digit digits decimals'],
     ] as const
   ).flatMap(([axis, sign, words]) => words.split(' ').map((word) => [word, { axis, sign }] as const)),
 );
@@ -46,7 +46,7 @@ export const DEVICE_NOUNS: ReadonlySet<string> = new Set(
 /** How a system is named when the text speaks of its numbers. */
 export const SYSTEM_NOUNS: ReadonlyMap<
   string,
-  'needle-gauge' | 'french' | 'usp-zeros' | 'ep-metric' | 'usp' | 'tube-id' | 'wire-inch'
+  'needle-gauge' | 'french' | 'usp-zeros' | 'ep-metric' | 'usp' | 'tube-id' | 'wire-inch' | 'hegar'
 > = new Map([
   ['gauge', 'needle-gauge'],
   ['gauges', 'needle-gauge'],
@@ -81,6 +81,8 @@ export const SYSTEM_NOUNS: ReadonlyMap<
   ['metric gauge', 'ep-metric'],
   ['metric system', 'ep-metric'],
   ['metric scale', 'ep-metric'],
+  ['hegar', 'hegar'],
+  ['hegars', 'hegar'],
   ['ep number', 'ep-metric'],
   ['ep size', 'ep-metric'],
   ['usp', 'usp'],

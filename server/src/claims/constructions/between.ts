@@ -109,6 +109,15 @@ function boundsAfter(all: readonly Group[], at: number): readonly [Group, Group]
   return first.sizes.length === 1 && second?.sizes.length === 1 ? [first, second] : undefined;
 }
 
+const HEARD = /^(?:read|heard|told|says?|think|thinks|believe|claims?|may|might)$/;
+
+/** "1-0 lies between 0 and 2-0": one of the ends under another name is said to be a size of its own. */
+const renamed = (subject: Group, ends: readonly Group[]): boolean =>
+  ends.some(
+    (end) =>
+      end.sizes[0]!.value === subject.sizes[0]!.value && subject.mentions[0]!.text !== end.mentions[0]?.text,
+  );
+
 function reading(scene: Scene, subject: Group, [low, high]: readonly [Group, Group], at: number): Reading {
   return {
     claim: {
@@ -120,7 +129,10 @@ function reading(scene: Scene, subject: Group, [low, high]: readonly [Group, Gro
       low: operand(scene, low),
       high: operand(scene, high),
       inside: true,
-      ...(/^(?:half-?way|mid-?way|way)$/.test(scene.items[at - 1]!.word) ? { strict: true } : {}),
+      ...(/^(?:half-?way|mid-?way|way)$/.test(scene.items[at - 1]!.word) ||
+      (renamed(subject, [low, high]) && !scene.items.slice(0, at).some(({ word }) => HEARD.test(word)))
+        ? { strict: true }
+        : {}),
     },
     at,
     from: subject.from,

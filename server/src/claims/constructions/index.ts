@@ -51,6 +51,7 @@ import { usual } from './usual.ts';
 import { whole } from './whole.ts';
 import { width } from './width.ts';
 import { worded } from './worded.ts';
+import { writings } from './writings.ts';
 import { wrongUnit } from './wrong-unit.ts';
 import { zeros } from './zeros.ts';
 
@@ -107,6 +108,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   existence,
   oddSizes,
   gist,
+  writings,
 ];
 
 /** The constructions that may read a sentence: no other would say anything. */

@@ -15,12 +15,13 @@ export interface FormulaRow {
 }
 
 const FRENCH = 'French is three times the outer diameter in millimetres: divide French by 3 for millimetres';
-const fr = (id: string, says: string, holds: boolean): FormulaRow => ({
+const NAMES = 'French, Charrière, Fr, Ch and FG are one scale';
+const fr = (id: string, says: string, holds: boolean, rule = FRENCH): FormulaRow => ({
   id,
   system: 'french',
   says,
   true: holds,
-  holds: FRENCH,
+  holds: rule,
   standard: 'definition of the French (UCUM, ISO 20696)',
   sources: ['UCUM', 'ISO20696'],
 });
@@ -263,6 +264,7 @@ export const FORMULAS: readonly FormulaRow[] = [
     standard: 'transcription style guides',
     sources: ['BOS'],
   },
+  fr('french-names-differ', 'the several names of one scale are several sizes', false, NAMES),
   {
     id: 'steps-as-counted',
     system: 'usp',

@@ -5,12 +5,14 @@ import { joined } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { CATEGORIES, type CategoryRow } from '../words/categories.ts';
 import { type ClassTold, classTold } from './class-told.ts';
+import { classes } from './classes.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const category: Construction = {
   id: 'category',
   needs: () => [
     { sizes: 1, words: FIRST_WORDS() },
+    { sizes: 1, holds: ['superlative'] },
     { holds: ['answers'], words: FIRST_WORDS() },
   ],
   leaning: true,
@@ -21,7 +23,8 @@ export const category: Construction = {
     const told = classTold(scene, forms).filter(
       ({ group }) => !read.some(({ claim }) => claim.focus.start === group.mentions[0]!.source.start),
     );
-    return [...read, ...told.map((one) => toldReading(scene, one))];
+    const close = [...read, ...told.map((one) => toldReading(scene, one))];
+    return close.length > 0 ? close : classes(scene, forms);
   },
 };
 

@@ -4,6 +4,7 @@ import { joined } from '../text/joined.ts';
 import { changed } from '../text/place.ts';
 import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { measures } from './measures.ts';
 import { readMetric } from './metric-rule.ts';
 import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
@@ -87,7 +88,9 @@ export const formula: Construction = {
     const told = answered(scene);
     if (told.length > 0) return told;
     const scale = scaleRule(scene);
-    return scale.length > 0 ? scale : scaleTold(scene);
+    if (scale.length > 0) return scale;
+    const far = scaleTold(scene);
+    return far.length > 0 ? far : measures(scene);
   },
 };
 

@@ -1,4 +1,5 @@
 /** The constructions of the grammar, in the order in which they are tried. The first reading of a claim wins. */
+import { abbreviations } from './abbreviations.ts';
 import { alike } from './alike.ts';
 import { between } from './between.ts';
 import { boxed } from './boxed.ts';
@@ -109,6 +110,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   oddSizes,
   gist,
   writings,
+  abbreviations,
 ];
 
 /** The constructions that may read a sentence: no other would say anything. */

@@ -7,11 +7,12 @@ import { NEGATIONS } from '../words/changes.ts';
 import type { Construction } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 
-const NEEDLES = '(?:needles|needle sizes|iv cannulas|iv cannulae)';
+const NEEDLES =
+  '(?:(?:hypodermic |spinal |injection |epidural |pen |insulin |sharp |hollow )?needles?|needle sizes|iv cannulas|iv cannulae|peripheral cannula(?:s|e))';
 const TUBES =
-  '(?:(?:urinary|bladder|urethral|suction|foley) catheters?|(?:chest |wound |surgical )?drains?|(?:feeding|nasogastric|stomach|gastric) tubes?|nephrostom(?:y tubes|ies))';
+  '(?:(?:urinary|bladder|urethral|suction|foley) catheters?|foleys|(?:chest |wound |surgical )?drains?|(?:feeding|nasogastric|stomach|gastric) tubes?|nephrostom(?:y tubes|ies))';
 const HOW =
-  '(?:(?:are|is) (?:(?:always|usually|all|mostly) )?(?:sized|measured|counted|numbered|graded|sold|labelled|labeled|called|named|given|ordered|quoted|marked)|goe?s?|comes?|runs?|counts?|are|is)';
+  '(?:(?:are|is) (?:(?:always|usually|all|mostly) )?(?:sized|measured|counted|numbered|graded|sold|labelled|labeled|called|named|given|ordered|quoted|marked|stocked|classed|listed|stated|described|expressed|specified|printed|bought|known)|goe?s?|comes?|runs?|counts?|are|is)';
 const BY = '(?:(?:in|by|on|with|to|using|according to)(?: the)?)';
 const AND = '(?:(?:,|;|and|but|while|whereas) )*';
 
@@ -20,8 +21,15 @@ const shape = (things: string, scale: string): RegExp =>
   new RegExp(
     `(?:^|[ ,;])${things} (?:${HOW} )?(?:simply |just |always |usually )?${BY} ${scale}(?: scale| system| numbers?| units?| sizes?)?(?= [.,;:!)]| and | but | while | whereas |$)`,
   );
+/** "the unit for chest drains is the gauge". */
+const unit = (things: string, scale: string): RegExp =>
+  new RegExp(
+    `(?:^|[ ,;])(?:unit|scale|measure) (?:for|of|used for|on|used on) (?:the |all |most )?${things} is (?:always |usually )?(?:the )?${scale}(?: scale| system)?(?= [.,;:!)]|$)`,
+  );
 const SHAPES: readonly { readonly pattern: RegExp; readonly formula: string; readonly french: boolean }[] = [
   { pattern: shape(NEEDLES, '(?:french|charri[eè]re)'), formula: 'needles-in-french', french: true },
+  { pattern: unit(NEEDLES, '(?:french|charri[eè]re)'), formula: 'needles-in-french', french: true },
+  { pattern: unit(TUBES, '(?:gauges?|needle gauge)'), formula: 'catheters-in-gauge', french: false },
   { pattern: shape(TUBES, '(?:gauges?|needle gauge)'), formula: 'catheters-in-gauge', french: false },
 ];
 /** A verb of its own: "catheters go by gauge". */

@@ -10,7 +10,7 @@ import { NEGATIONS } from '../words/changes.ts';
 import type { Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 
-type Scale = 'gauge' | 'french' | 'metric' | 'tube' | 'double-lumen' | 'sheath' | 'wire';
+export type Scale = 'gauge' | 'french' | 'metric' | 'tube' | 'double-lumen' | 'sheath' | 'wire';
 type Measure =
   | 'outer'
   | 'inner'
@@ -27,7 +27,7 @@ type Measure =
   | 'french'
   | 'gauge';
 
-const SYSTEMS: Readonly<Record<Scale, System>> = {
+export const SYSTEMS: Readonly<Record<Scale, System>> = {
   gauge: 'needle-gauge',
   french: 'french',
   metric: 'ep-metric',
@@ -83,7 +83,7 @@ const RULES: Readonly<Record<Scale, Partial<Record<Measure, string>>>> = {
   },
 };
 
-interface Chunk<T> {
+export interface Chunk<T> {
   readonly what: T;
   readonly from: number;
   readonly to: number;
@@ -96,7 +96,7 @@ function word(items: readonly Item[], i: number): string {
 }
 
 /** "French", "the metric number", "the number on a tracheal tube", "guidewires". */
-function scales(items: readonly Item[]): Chunk<Scale>[] {
+export function scales(items: readonly Item[]): Chunk<Scale>[] {
   return items.flatMap((item, i): Chunk<Scale>[] => {
     const at = (what: Scale, to = i): Chunk<Scale>[] => [{ what, from: i, to }];
     const [here, next] = [word(items, i), word(items, i + 1)];
@@ -191,12 +191,18 @@ const unitOf = (text: string): 'mm' | 'inches' | undefined =>
 const TURNS =
   /\b(?:unless|except|only if|only when|sometimes|often|roughly|(?<!\btells? (?:us|you) |\bspeaks? )about|approximately|near(?:ly)?|times|divided|multiplied|third)\b/;
 
+/** "a gauge that …", "each French size which …", "a 12 gauge takes …": one of them, not the scale. */
+export const indefinite = (items: readonly Item[], { from, to }: Chunk<Scale>): boolean =>
+  /^[0-9]+$/.test(items[from - 1]?.word ?? '') ||
+  (/^(?:an?|each|any|every|this|which|what|right|your)$/.test(items[from - 1]?.word ?? '') &&
+    /^(?:that|which|with|for)$/.test(items[to + 1]?.word ?? ''));
+
 /** The statement of one scale in the sentence, when it is read as a whole. */
 export function scaleRule(scene: Scene): Reading[] {
   const { items } = scene;
   if (items.length > 40) return [];
   const scale = pick(scales(items)) ?? ofNumber(scene);
-  if (!scale || TURNS.test(items.map((item) => item.word).join(' '))) return [];
+  if (!scale || indefinite(items, scale) || TURNS.test(items.map((item) => item.word).join(' '))) return [];
   const given = exampleAt(items, scale.to);
   const start = given < 0 ? asideEnd(items, scale.to) : scale.to;
   const so = items.findIndex((item, i) => i > scale.to && item.word === ',' && hence(items, i));
@@ -250,7 +256,7 @@ const ASIDE =
   /^(?:by the way|incidentally|of course|for the record|remember|don't forget|in case you (?:forgot|wondered|were wondering|didn't know|need it)|again|to be clear|simply put|in short|as you know|mind you|for what it's worth|as ever|after all|then|in other words)$/;
 
 /** "What the number describes is …" where one scale alone is spoken of. */
-function ofNumber({ items, system }: Scene): Chunk<Scale> | undefined {
+export function ofNumber({ items, system }: Scene): Chunk<Scale> | undefined {
   const scale = system === 'needle-gauge' ? 'gauge' : system === 'french' ? 'french' : undefined;
   const at = items.findIndex((item) => /^(?:number|figure|size)$/.test(item.word));
   const before = items.slice(0, Math.max(at, 0)).map((item) => item.word);
@@ -262,7 +268,7 @@ function ofNumber({ items, system }: Scene): Chunk<Scale> | undefined {
 }
 
 /** One scale, or a scale and the device whose number it is: "the French of a sheath". */
-function pick(named: readonly Chunk<Scale>[]): Chunk<Scale> | undefined {
+export function pick(named: readonly Chunk<Scale>[]): Chunk<Scale> | undefined {
   const [first, second] = named;
   if (!first) return undefined;
   if (named.every(({ what }) => what === first.what)) return first;

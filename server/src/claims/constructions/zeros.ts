@@ -20,11 +20,12 @@ export const zeros: Construction = {
     const { items } = scene;
     const all = groups(items);
     return items.flatMap((item, at) => {
-      const count = NOUGHTS.has(item.word) ? COUNTS.get(items[at - 1]?.word ?? '') : undefined;
+      const bare = elliptic(items, at);
+      const count = NOUGHTS.has(item.word) ? COUNTS.get(items[at - 1]?.word ?? '') : bare;
       const before = all.filter((g) => g.to < at).at(-1);
       const after = all.find((g) => g.from > at);
       const size =
-        before && said(items.slice(before.to + 1, at - 1))
+        before && said(items.slice(before.to + 1, bare === undefined ? at - 1 : at))
           ? before
           : after && spells(items.slice(at + 1, after.from))
             ? after
@@ -43,6 +44,14 @@ export const zeros: Construction = {
     });
   },
 };
+
+/** "… counts zeros, so 5-0 has four": the noun was said before. */
+const elliptic = (items: readonly Item[], at: number): number | undefined =>
+  /^(?:has|have|carries|holds|counts|contains)$/.test(items[at - 1]?.word ?? '') &&
+  (items[at + 1]?.kind ?? 'punctuation') === 'punctuation' &&
+  items.slice(0, at).some(({ word }) => NOUGHTS.has(word))
+    ? COUNTS.get(items[at]!.word)
+    : undefined;
 
 const said = (between: readonly Item[]) =>
   between.length <= 7 &&

@@ -114,6 +114,18 @@ export const CATEGORIES: readonly CategoryRow[] = [
     close: true,
   },
   {
+    id: 'adult-foley',
+    label: 'an adult size',
+    forms: ['adult size', 'adult sizes'],
+    system: 'french',
+    devices: ['urinary-catheter'],
+    member: [12, 24],
+    outside: [4, 8],
+    holds: 'Urethral catheters for adults are taught as 12 to 18 Fr, and 20 to 24 Fr for irrigation',
+    sources: [],
+    close: true,
+  },
+  {
     id: 'fine-bore-tube',
     label: 'fine-bore',
     forms: ['fine-bore', 'fine bore'],

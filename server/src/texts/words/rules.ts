@@ -184,4 +184,19 @@ export const RULES: Readonly<Record<string, string>> = {
     'diese Größe ist die nächste unter oder über dem Ergebnis',
   'The size lies on the other side of what comes out':
     'Die Größe liegt auf der anderen Seite des Ergebnisses',
+  'the several names of one scale are several sizes': 'die Namen einer Skala sind mehrere Größen',
+  'French, Charrière, Fr, Ch and FG are one scale': 'Charrière, Fr, Ch und FG sind eine Skala',
+  'a short form of French stands for something else': 'eine Abkürzung für Charrière steht für etwas anderes',
+  'Fr, F, FG and Ch stand for French, which is also called Charrière':
+    'Fr, F, FG und Ch stehen für Charrière',
+  'the G of a needle stands for something else': 'das G einer Nadel steht für etwas anderes',
+  'G behind the number of a needle or cannula stands for gauge':
+    'Das G hinter der Zahl einer Nadel oder Kanüle steht für Gauge',
+  'USP stands for something else': 'USP steht für etwas anderes',
+  'USP stands for the United States Pharmacopeia, EP for the European Pharmacopoeia':
+    'USP steht für das Arzneibuch der Vereinigten Staaten, EP für das Europäische Arzneibuch',
+  'the hash before a suture size stands for something else':
+    'das Rautezeichen vor einer Fadenstärke steht für etwas anderes',
+  'The hash before a suture size means number: #2 is size 2, without zeros':
+    'Das Rautezeichen vor einer Fadenstärke heißt Nummer: #2 ist Stärke 2, ohne Nullen',
 };

@@ -28,7 +28,7 @@ const MEASURES =
 
 /** What turns, doubts, compares or hangs on something else. */
 const TURNS =
-  /^(?:nothing|than|or|but|if|unless|unlike|instead|rather|whether|whereas|while|though|although|depends?|depending|varies|vary|differs?|differ|decides?|determines?|affects?|limits?|allows?|passes|fits?|leaves?|choose|choosing|pick|picking|same|little|only|also|besides|plus|apart|wrongly|mistak.*|confus.*|myth|may|might|could|sometimes|some|once|used|older?|previously|beside|alongside|together|separate|separately|matters?|divided|multiplied|times|third|versus|vs|shotguns?|rifles?|guns?|lead|bullets?|rails?|railways?|sheet|earrings?|piercings?)$/;
+  /^(?:nothing|than|or|but|if|unless|unlike|instead|rather|whether|whereas|while|though|although|depends?|depending|varies|vary|differs?|differ|decides?|determines?|affects?|limits?|allows?|passes|fits?|leaves?|choose|choosing|pick|picking|same|little|only|also|besides|plus|apart|wrongly|mistak.*|confus.*|myth|may|might|could|sometimes|some|once|used|older?|previously|beside|alongside|together|separate|separately|matters?|divided|multiplied|times|third|versus|vs|twice|half|double|most|least|exceeds?|shotguns?|rifles?|guns?|lead|bullets?|rails?|railways?|sheet|earrings?|piercings?)$/;
 
 /** The statement of one scale in a sentence that no closer reader took up. */
 export function measures(scene: Scene): Reading[] {

@@ -50,6 +50,5 @@ export const CLASSES: Readonly<Record<string, string>> = {
   'Fine-bore feeding tubes for adults are 6 to 12 Fr':
     'Dünne Ernährungssonden für Erwachsene haben 6 bis 12 Fr',
   'Pen needles for insulin are 29 to 34 G': 'Pen-Kanülen für Insulin haben 29 bis 34 G',
-  'wide-bore': 'weitlumig',
   'an adult size': 'eine Größe für Erwachsene',
 };

@@ -50,8 +50,12 @@ const OPERATORS =
 const LINKS =
   /\b(?:measur(?:es?|ed|ing|ement)|tells?|gives?|means?|stands? for|refers? to|describes?|names?|named|shows?|denotes?|states?|taken|takes|goes by|go by|ordered?|sized?|sizes|numbered|graded|called|labelled|labeled|marked|quoted|read|reads|records?|counts?|what|expresses|specif(?:y|ies)|indicates?|reflects?|is (?:the|its|really|just|simply|literally|how|a measure)|are (?:the|their))\b/;
 
+/** Other gauges; a size to be chosen; what is printed beside it. */
+const ELSEWHERE = /^(?:shotguns?|rifles?|bullets?|choose|choosing|pick|after|beside)$/;
+
 export function scaleTold(scene: Scene): Reading[] {
   if (scene.items.length > 60 || scene.sentence.close === '?') return [];
+  if (scene.items.some(({ word }) => ELSEWHERE.test(word))) return [];
   const places = withoutAsides(scene.items);
   const items = places.map((i) => scene.items[i]!);
   return parts(items, scalesIn(scene, items)).flatMap(([scale, from, to]) => {

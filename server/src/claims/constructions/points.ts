@@ -263,6 +263,12 @@ function edgeless(scene: Scene, named: readonly PointAt[]): Reading[] {
   const its = items.slice(at + 1, at + 5).some((item) => item.word === 'its');
   const owed = reason >= 0 && its && /^(?:of )?(?:the|an?) /.test(joined(between, reason + 1));
   const foreign = reason >= 0 && !owed && !own.some((item) => /^(?:its|it|they|their)$/.test(item.word));
+  // "Which has no edges? The taper.": put together from question and answer, the negation is the words' own.
+  const asked =
+    taper.at >= 0 &&
+    /\bno(?: cutting| sharp)?$/.test(joined(items, at - 3, at)) &&
+    items[taper.at]!.start > items[at]!.start;
+  if (asked) return [];
   return (says || owed) && !foreign ? [reading(scene, taper, at, 'edge:some')] : [];
 }
 

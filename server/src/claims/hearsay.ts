@@ -19,7 +19,7 @@ const BEFORE: readonly RegExp[] = [
   /\bfar from being\b/,
   /\b(?:yet to (?:see|meet|find)|never (?:seen|met|found)|hardly (?:anyone|anybody)|show me)\b/,
   /\bat first (?:sight|glance)\b/,
-  /\b(?:i|we|you) (?:often |still |always |sometimes |keep |can )?(?:hear|hearing|heard|am told|are told|was told|were told)\b/,
+  /\b(?:i|we|you) (?:often |still |always |sometimes |keep |can )?(?:hear|hearing|heard|(?:am|are|was|were) told(?! to (?!think|believe|expect)))\b/,
   /(?:\b(?:would|might|could|may)|'d|’d) (?:well )?(?:expect|think|guess|suppose|imagine|assume)\b/,
   /\bin (?:a|an|another|some) (?:\w+ )?world\b/,
   /\b(?:whoever|anyone who|anybody who|those who)\b/,

@@ -341,6 +341,8 @@ function reported(scene: Scene, { claim, from, at }: Reading): boolean {
   // A rule takes in its whole sentence, the one who says it as well.
   const before = scene.items.slice(0, (claim.kind === 'formula' ? at : from) + 1);
   const verb = before.findLastIndex((item) => REPORTING_VERBS.has(item.word));
+  // "You are told to put in two": an order, not a report.
+  if (before[verb]?.word === 'told' && before[verb + 1]?.word === 'to') return false;
   if (verb < 0 || ENDORSED.has(before[verb - 1]?.word ?? '')) return false;
   const subject = before.slice(0, verb).some((item) => REPORTED_SPEAKERS.has(item.word));
   const forbidding =

@@ -75,7 +75,11 @@ function readForm(scene: Scene, form: Form, all: readonly Group[], forms: readon
   const group = order.find((g): g is Group => g !== undefined && tied(scene.items, form, g));
   if (!group || group.mentions.some((m) => m.bound)) return [];
   // "No large-bore access, so a 22 G had to do": the size stands for the lack of it.
-  if (group === after && /^(?:no|without|failed|lost|lacking)$/.test(scene.items[form.at - 1]?.word ?? ''))
+  if (
+    group === after &&
+    (/^(?:no|without|failed|lost|lacking)$/.test(scene.items[form.at - 1]?.word ?? '') ||
+      BESIDE.test(joined(scene.items, Math.max(0, form.at - 5), form.at)))
+  )
     return [];
   const run = group === after ? runFrom(scene.items, all, group) : [group];
   return run.flatMap((one) => {
@@ -86,6 +90,10 @@ function readForm(scene: Scene, form: Form, all: readonly Group[], forms: readon
     return row && open && near ? [reading(scene, form, one, row)] : [];
   });
 }
+
+/** "The opposite of large-bore access", "second to a large-bore line": what follows is another size. */
+const BESIDE =
+  /\b(?:opposite|second|next|alternatives?|failing|unlike|instead|replac\w+|short|out|lack|want|rather|other|else|beside|besides|apart|than|from|contrast|contrary|as opposed)(?: \w+)? (?:of|to|for|than|from)(?: an?| the| any| our)?(?: \w+)?$|\b(?:than|unlike|failing|besides)(?: an?| the| any)?(?: \w+)?$/;
 
 /** "fine-bore (adult): 20 Fr", "fine-bore tubes are 20 Fr"; not "fine-bore or 16 Fr", "fine-bore for feeding, 16 Fr for drainage". */
 const toldBehind = (items: readonly Item[], form: Form, group: Group): boolean =>
@@ -161,7 +169,7 @@ export function rowFor(form: Form, group: Pick<Group, 'sizes' | 'mentions'>): Ca
 }
 
 const TIES = new Set(
-  `is are was counts as a an the perfectly good fine proper true real , ( : — – = means mean line lines access iv ivs cannula cannulae
+  `" “ ” ' ‘ ’ is are was counts as a an the perfectly good fine proper true real , ( : — – = means mean line lines access iv ivs cannula cannulae
   cannulas catheter catheters chest feeding nasogastric pleural thoracic not isn't aren't . venous peripheral two one that i.e or and count qualifies still also of in our at for adult needle needles e.g like such hand arm forearm vein always really definitely certainly too so with fine good enough
   chest trolley cart tray hand over give offer
   sit sits run runs range ranges bracket from between covers cover anything everything what we mean by locking pigtail
@@ -181,8 +189,9 @@ function tied(items: readonly Item[], form: Form, g: Group): boolean {
   // "Large-bore or not: …", "if large-bore lines will not do, a 22 G …": the class is left again before the size comes.
   const words = between.map((item) => item.word);
   if (form.to < g.from && /\band (?:an?|the|our)$/.test(words.join(' '))) return false;
-  if (between.length > 10 || /\bor not\b|\bnot\b.*,/.test(words.join(' '))) return false;
-  return between.every(
+  if (/\bor not\b|\bnot\b.*,/.test(words.join(' '))) return false;
+  if (between.length > 10) return linked(between);
+  const plain = between.every(
     (item, i) =>
       TIES.has(item.word) ||
       (/^(?:to|for|by)$/.test(item.word) &&
@@ -191,4 +200,29 @@ function tied(items: readonly Item[], form: Form, g: Group): boolean {
       item.deviceNoun ||
       (/^(?:bed|bay|room)$/.test(between[i - 1]?.word ?? '') && /^[0-9]+$/.test(item.word)),
   );
+  return plain || linked(between);
 }
+
+/**
+ * Whatever else is said between the class and the size: one verb of being or meaning ties them, with nothing behind it
+ * but small words, and nothing on the way that turns, supposes, compares or speaks of another size.
+ */
+function linked(between: readonly Item[]): boolean {
+  if (between.length > FURTHEST || between.some((item) => TURNS.test(item.word) || item.magnitude))
+    return false;
+  const at = between.findLastIndex((item) => LINKS.test(item.word));
+  const first = between.findIndex((item) => LINKS.test(item.word));
+  // "Something else, they are 16 Fr": said again of the same thing; "the reason why the usual is" is of another.
+  if (first !== at && !/^(?:they|it|these|those|that|this|which)$/.test(between[at - 1]!.word)) return false;
+  if (at < 0 || between.some((item) => item.kind === 'size')) return false;
+  return between.slice(at + 1).every((item) => BEHIND.has(item.word));
+}
+const FURTHEST = 18;
+const LINKS =
+  /^(?:is|are|means?|runs?|ranges?|spans?|covers?|comprises?|starts?|begins?|comes?|counts?|:|=)$/;
+const TURNS =
+  /^(?:\w+n't|not|no|never|none|without|than|but|yet|though|although|however|instead|rather|unlike|except|unless|if|when|until|before|after|while|whereas|too|or|nor|either|neither|was|were|had|failed|fails|blocked|lost|because|since|so|for|through|over|into|inside|onto|beside|against|versus|vs|from|see|next|other|another|others|second|opposite|;|\?|\.|—|–|→)$/;
+const BEHIND = new Set(
+  `a an the our my size sizes something anything about around roughly usually often always generally typically mostly normally in of between from to say , ( " ' “ ” : at least
+  range order here there now just simply therefore then by definition all`.split(/\s+/),
+);

@@ -1,66 +1,180 @@
-/** "For a grown man have a 3.0 to 4.0 tracheal tube ready": a size recommended for a kind of patient. */
+/**
+ * "For a grown man have a 3.0 to 4.0 tracheal tube ready", "pigtail drains come in 28 to 36 Fr": a size recommended for a
+ * kind of patient or a use. What it is for may stand anywhere in the clause; the thing also in the heading or just before.
+ */
 import type { Note } from '../../notes/model.ts';
-import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { remembered } from '../text/remember.ts';
-import { type Group, groups, operand, type Scene, sentenceSpan, spanOf, wordsOf } from '../text/scene.ts';
+import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { USUAL, type UsualRow } from '../words/usual.ts';
 import type { Construction, Reading } from './model.ts';
 
 /** Words that recommend, or that say what is usual. */
 const RECOMMENDS =
   /\b(?:usual(?:ly)?|ordinar(?:y|ily)|everyday|average|common(?:ly)?|most|as a rule|are|is given|go(?:es)? in|falls|normal(?:ly)?|typical(?:ly)?|routine(?:ly)?|standard|range|bracket|start(?:ing)?|begin|use|want|needs?|intubate|place|insert|take|takes|choose|pick|go for|open|set up|have|live|lives|works?|fits?|suits?|recommended|goes|get|gets|first choice|learned|for)\b/;
+/** One patient's story: what was done tells nothing of what is usual. */
+const STORY =
+  /\b(?:was|were|had|went|came|ended|arrived|left|found|gave|took|put in|placed|kept|changed|pulled|yesterday|tonight|today|this morning|bed \d+|she|he|her|his|him|has)\b/;
+/** "A 5.0 tube in a small adult feels like a straw": what becomes of it is told, not what is taken. */
+const SUBJECT = /^(?:an?|the|this|that) # /;
 const CONTRARY =
-  /\b(?:than|not|never|no|nowhere|nobody|none|neither|nor|hardly|without|\w+n't|too|avoid|instead|unless|wrong|if|why|cannot|versus|vs|compar(?:e|ed|ing|ison)|study|trial|child(?:ren)? and adults?|both)\b/;
+  /\b(?:than|not|never|no|nowhere|nobody|none|neither|nor|hardly|without|\w+n't|too|avoid|instead|rather|unlike|unless|wrong|why|cannot|versus|vs|compar(?:e|ed|ing|ison)|study|trial|child(?:ren)? and adults?|both|available|exists?|cat[ae]logue|stocks?|might|could|rarely|seldom|sometimes|occasionally|formerly|once|except|exceptions?|remov\w+|replac\w+|swap\w*|exchang\w+|upgrad\w+|emergency only|last resort|only (?:a|an|the|have|had)|even)\b/;
+/** Negations that only shut out the other side of the size given, and none that the thing spoken of lacks. */
+const HARMLESS =
+  /\b(?:and |but )?(?:not|no|nothing|never) (?:less|more|smaller|larger|bigger|thinner|thicker|finer|wider|narrower)(?= [.,;!)]|$)|\bno (?:clots?|stones?|tape|hurry|time|scan|stricture)\b|\b(?:anything|nothing) (?:else|less|smaller|bigger|larger)\b|\bas opposed to \w+\b/g;
 
 export const usual: Construction = {
   id: 'usual',
   needs: () => [{ sizes: 1 }],
   read(scene) {
-    const all = groups(scene.items).filter((g) => g.mentions.every((m) => !m.bound));
-    if (all.length !== 1) return [];
-    const text = wordsOf(scene.sentence);
-    if (!RECOMMENDS.test(text) || CONTRARY.test(text)) return [];
-    return USUAL.filter((row) => meant(scene, row, all[0]!, text)).map((row) => reading(scene, row, all[0]!));
+    const clauses = clausesOf(scene);
+    return clauses.flatMap(({ group, text }) => {
+      const plain = text.replace(HARMLESS, ' ');
+      if (CONTRARY.test(plain) || supposed(plain)) return [];
+      if (!RECOMMENDS.test(text) && (STORY.test(text) || SUBJECT.test(text))) return [];
+      // The first row is the one that says most of the use.
+      const [row] = rowsFor(scene, group, text);
+      return row ? [reading(scene, row, group)] : [];
+    });
   },
 };
 
-function meant(scene: Scene, row: UsualRow, group: Group, text: string): boolean {
-  if (group.sizes[0]!.system !== row.system || !row.patient.test(text)) return false;
-  if (row.unless?.test(text) || ofAnimals(scene.note)) return false;
-  if (
-    USUAL.filter((other) => other.system === row.system && other.patient !== row.patient).some((other) =>
-      other.patient.test(text),
-    )
-  )
-    return false;
+/** A size and the words it stands among. */
+interface Clause {
+  readonly group: Group;
+  readonly text: string;
+}
+
+const LENGTHS = /^(?:millimetre|inch|wire-inch)$/;
+
+/** The whole sentence when one size is all it names; else each stretch between commas that has a size to itself. */
+function clausesOf({ items }: Scene): Clause[] {
+  const all = groups(items).filter(
+    ({ mentions, sizes }) => !LENGTHS.test(sizes[0]!.system) && !mentions.some((m) => m.bound),
+  );
+  const main = all.length === 2 ? spread(all) : undefined;
+  const [only] = main ? [main] : all;
+  if (!only) return [];
+  if (main || all.length === 1) return [{ group: only, text: wordsIn(items) }];
+  const clauses: Clause[] = [];
+  let from = 0;
+  for (let i = 0; i <= items.length; i++) {
+    if (i < items.length && !/^[,;]$/.test(items[i]!.word)) continue;
+    const own = all.filter((g) => g.from >= from && g.to < i);
+    const whole = !all.some((g) => g.from < i && g.to > i);
+    if (own.length === 1 && whole) clauses.push({ group: own[0]!, text: wordsIn(items.slice(from, i)) });
+    if (whole) from = i + 1;
+  }
+  return clauses;
+}
+
+/** "Usually an 8, span 6 to 24 French": a range, and one size out of it in passing. */
+function spread(all: readonly Group[]): Group | undefined {
+  const range = all.find((g) => isRange(g));
+  const other = all.find((g) => g !== range);
+  if (!range || !other || other.sizes.length !== 1 || isRange(other)) return undefined;
+  const [a, b] = range.sizes.map(({ value }) => value);
+  const value = other.sizes[0]!.value;
+  const like = other.sizes[0]!.system === range.sizes[0]!.system;
+  return like && value >= Math.min(a!, b!) && value <= Math.max(a!, b!) ? range : undefined;
+}
+
+const isRange = ({ mentions }: Group): boolean => mentions.length === 1 && mentions[0]!.kind === 'range';
+
+const wordsIn = (items: Scene['items']): string =>
+  items.map((item) => (item.kind === 'size' ? '#' : item.word)).join(' ');
+
+/** "If all you have is a 22 G": the size is part of what is supposed. "If she is bleeding, put in a 22 G" says when. */
+const supposed = (text: string): boolean => {
+  const at = text.search(/\bif\b/);
+  if (at < 0) return false;
+  const clause = text.slice(at).split(/,|#/)[0]!;
+  return text[at + clause.length] === '#' || at > text.indexOf('#') || /^if (?:possible|you)\b/.test(clause);
+};
+
+/** Rows that the words mean; where two kinds of patient are named, none. */
+function rowsFor(scene: Scene, group: Group, text: string): UsualRow[] {
+  const system = group.sizes[0]!.system;
+  const near = remembering(scene);
+  const rows = USUAL.filter((row) => row.system === system && meant(row, group, text, near));
+  return rows.filter(
+    (row) =>
+      !row.unless?.test(text) &&
+      !rows.some((other) => other !== row && other.thing === row.thing) &&
+      !parted(text, row) &&
+      !ofAnimals(scene.note),
+  );
+}
+
+/** "Obstruction 16-18 Fr, feeding 8-10 fine-bore": between the size and the use stands a number that is nearer to it. */
+function parted(text: string, { patient }: UsualRow): boolean {
+  const [size, use] = [text.indexOf('#'), patient.exec(text)];
+  if (!use) return false;
+  const between =
+    use.index > size ? text.slice(size + 1, use.index) : text.slice(use.index + use[0].length, size);
+  return /(?:^| )\d{1,2}(?:\.\d)?(?: ?[-–] ?\d{1,2})?(?= |$)(?! (?:kg|kilos?|years?|year-old|months?|weeks?|days?|mm|cm|ml|minutes?|hours?|%|per|\.))/.test(
+    between,
+  );
+}
+
+/** Words around the sentence: headings and lead-in, and the question or the sentence it goes on from. */
+interface Near {
+  readonly headings: string;
+  readonly asked: string;
+}
+
+function remembering(scene: Scene): Near {
+  const last = scene.before.at(-1) ?? scene.context.at(-1);
+  const goesOn = /^(?:they|it|these|those|that|this|there|here|ones?|size|#)$/.test(
+    scene.items[0]?.kind === 'size' ? '#' : (scene.items[0]?.word ?? ''),
+  );
+  const asked = last && (last.close === '?' || (goesOn && scene.before.length > 0)) ? textOf(last.items) : '';
+  const lead = scene.lead && scene.passage.list ? textOf(scene.lead.items) : '';
+  const sized = last?.items.some((item) => item.kind === 'size') === true;
+  return { headings: `${scene.headings.join(' ')} ${lead}`, asked: sized ? '' : asked };
+}
+
+function meant(row: UsualRow, group: Group, text: string, near: Near): boolean {
   const device = group.mentions[0]!.device;
+  const own = device !== undefined && row.devices.includes(device);
+  const thing = own || row.named.test(text);
+  if (row.patient.test(text)) {
+    return (
+      thing ||
+      row.named.test(near.asked) ||
+      (device === undefined || row.devices.length === 0 ? row.named.test(near.headings) : false)
+    );
+  }
+  if (near.asked === '' || !row.patient.test(near.asked) || row.unless?.test(near.asked)) return false;
   return (
-    (device !== undefined && row.devices.includes(device)) ||
-    row.named.test(text) ||
-    (device === undefined && row.named.test(scene.headings.join(' ')))
+    (thing || row.named.test(near.asked)) && !/\b(?:not|never|too|wrong|avoid|worst|least)\b/.test(near.asked)
   );
 }
 
 /** What is usual for people says nothing in a note on animals. */
-const ofAnimals = remembered((note: Note): boolean => ANIMALS.test(note.text));
+export const ofAnimals = remembered((note: Note): boolean => ANIMALS.test(note.text));
 const ANIMALS =
   /\b(?:veterinar\w+|canine|feline|equine|bovine|ovine|porcine|dogs?|bitch(?:es)?|cats?|tomcats?|horses?|mares?|foals?|pon(?:y|ies)|cattle|cows?|cal(?:f|ves)|sheep|goats?|pigs?|pupp(?:y|ies)|kittens?|rabbits?|ferrets?|labradors?)\b/i;
 
-const first = (items: readonly Item[], group: Group) => items[group.from]!;
-
 function reading(scene: Scene, row: UsualRow, group: Group): Reading {
+  const { items } = scene;
+  const ranged =
+    isRange(group) ||
+    (group.sizes.length === 2 && /^(?:between|from)$/.test(items[group.from - 1]?.word ?? ''));
   return {
     claim: {
       kind: 'category',
       construction: 'usual',
       span: sentenceSpan(scene),
-      focus: spanOf(scene, first(scene.items, group), scene.items[group.to]!),
+      focus: spanOf(scene, items[group.from]!, items[group.to]!),
       size: operand(scene, group),
       category: row.id,
       member: true,
+      ...(ranged ? { each: true } : {}),
     },
     at: group.from,
     from: group.from,
     to: group.to,
+    own: true,
   };
 }

@@ -10,6 +10,7 @@ import type { Read } from '../text/scenes.ts';
 export type Row = readonly (Read | undefined)[];
 
 export interface Grid {
+  readonly note: Note;
   readonly table: Table;
   readonly header: readonly string[];
   /** The header cells as read. */
@@ -35,6 +36,7 @@ export function gridOf(note: Note, reads: readonly Read[], table: Table): Grid {
     ? body.shift()
     : undefined;
   return {
+    note,
     table,
     header: head.map((index, c) => `${text(index)} ${units ? text(units[c]!) : ''}`.trim().toLowerCase()),
     heads: head.map((index) => (index < 0 ? undefined : reads[index])),

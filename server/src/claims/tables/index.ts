@@ -1,5 +1,6 @@
 /** What the rows and columns of a table assert: equal sizes in one row, hub colours, materials, order down a column. */
 import type { Note } from '../../notes/model.ts';
+import { ofAnimals } from '../constructions/usual.ts';
 import type { Claim } from '../model.ts';
 import type { Read } from '../text/scenes.ts';
 import { colours } from './colours.ts';
@@ -13,6 +14,7 @@ import { looseRows } from './loose.ts';
 import { headedMaterials, properties } from './materials.ts';
 import { columnOrders, rankings, rowOrders } from './orders.ts';
 import { rowReferences } from './rows.ts';
+import { usuals } from './usual.ts';
 import { equivalences } from './values.ts';
 
 export function readTables(note: Note, reads: readonly Read[]): Claim[] {
@@ -61,9 +63,12 @@ function counted(rows: Grid['rows'], column: number, labels: string): boolean {
 const lettered = ({ header }: Grid): boolean =>
   header.filter((text) => /^(?:\(?[a-f][).]?|(?:option|choice) ?[a-f1-4])$/.test(text.trim())).length > 1;
 
+/** What is usual for people says nothing in a note on animals. */
+const people = (grid: Grid, row: Row): Claim[] => (ofAnimals(grid.note) ? [] : usuals(grid, row));
+
 function readRow(grid: Grid, row: Row): Claim[] {
   return [
-    ...(lettered(grid) ? [] : [...equivalences(grid, row), ...colours(grid, row)]),
+    ...(lettered(grid) ? [] : [...equivalences(grid, row), ...colours(grid, row), ...people(grid, row)]),
     ...properties(grid, row),
     ...headedMaterials(grid, row),
     ...comparisons(row),

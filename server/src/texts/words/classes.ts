@@ -51,4 +51,22 @@ export const CLASSES: Readonly<Record<string, string>> = {
     'Dünne Ernährungssonden für Erwachsene haben 6 bis 12 Fr',
   'Pen needles for insulin are 29 to 34 G': 'Pen-Kanülen für Insulin haben 29 bis 34 G',
   'an adult size': 'eine Größe für Erwachsene',
+  'Three-way catheters for irrigation are taught as 20 to 24 Fr':
+    'Für Spülkatheter mit drei Wegen werden 20 bis 24 Fr gelehrt',
+  'Arterial lines are taught as 20 G at the wrist and 18 G in the groin, finer in children':
+    'Für arterielle Zugänge werden 20 G am Handgelenk und 18 G in der Leiste gelehrt, bei Kindern feinere',
+  'Fistula needles for dialysis are 14 to 17 G': 'Fistelkanülen für die Dialyse haben 14 bis 17 G',
+  'Epidural needles are 16 to 18 G in adults': 'Epiduralkanülen haben bei Erwachsenen 16 bis 18 G',
+  'Injections into the muscle are taught with 22 to 25 G':
+    'Für Injektionen in den Muskel werden 22 bis 25 G gelehrt',
+  'Injections under the skin are taught with 23 to 27 G':
+    'Für Injektionen unter die Haut werden 23 bis 27 G gelehrt',
+  'Stomach tubes for decompression in adults are taught as 14 to 18 Fr':
+    'Für Magensonden zur Entlastung werden bei Erwachsenen 14 bis 18 Fr gelehrt',
+  'For a haemothorax after trauma chest drains of 28 to 32 Fr are taught, wider ones in older texts':
+    'Für einen Hämatothorax nach Trauma werden Thoraxdrainagen von 28 bis 32 Fr gelehrt, in älteren Texten weitere',
+  'Inside the mouth 3-0 to 5-0 is taught': 'Im Mund wird 3-0 bis 5-0 gelehrt',
+  'On the face 5-0 to 6-0 is taught': 'Im Gesicht wird 5-0 bis 6-0 gelehrt',
+  'For the cornea 10-0 is taught': 'Für die Hornhaut wird 10-0 gelehrt',
+  'For the abdominal wall 0 and 1 are taught': 'Für die Bauchwand werden 0 und 1 gelehrt',
 };

@@ -343,6 +343,8 @@ function reported(scene: Scene, { claim, from, at }: Reading): boolean {
   const verb = before.findLastIndex((item) => REPORTING_VERBS.has(item.word));
   // "You are told to put in two": an order, not a report.
   if (before[verb]?.word === 'told' && before[verb + 1]?.word === 'to') return false;
+  // "I want you to say": so is this.
+  if (/^(?:want|expect|need|like) you to$/.test(joined(before, verb - 3, verb))) return false;
   if (verb < 0 || ENDORSED.has(before[verb - 1]?.word ?? '')) return false;
   const subject = before.slice(0, verb).some((item) => REPORTED_SPEAKERS.has(item.word));
   const forbidding =

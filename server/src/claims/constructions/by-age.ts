@@ -9,7 +9,7 @@ import type { Note } from '../../notes/model.ts';
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { remembered } from '../text/remember.ts';
-import { groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { type Group, groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 
 const YEARS =
@@ -26,7 +26,9 @@ export const byAge: Construction = {
     const tubes = groups(scene.items).filter((g) => g.sizes[0]!.system === 'tube-id' && g.sizes.length === 1);
     const said = tubes.at(-1);
     if (!said) return [];
-    const own = textOf(scene.items.slice(0, clauseEnd(scene.items, said.to))).replace(GIVEN, ' ');
+    const told = textOf(scene.items.slice(0, clauseEnd(scene.items, said.to))).replace(GIVEN, ' ');
+    const own = told.replace(OFFSET, ' ').replace(HAS, '$1 takes');
+    const offset = OFFSET.test(told) && !NO_CUFF.test(own);
     if (STOPS.test(own)) return [];
     const age = ageIn(own) ?? (tubes.length === 1 ? ageBefore(scene, own) : undefined);
     if (age === undefined || age > 16) return [];
@@ -36,17 +38,42 @@ export const byAge: Construction = {
       new Set(tubes.filter((g) => agedBefore(scene.items, g.from)).map((g) => g.sizes[0]!.value)).size > 1
     )
       return [];
-    const rule = ruleFor(scene, own) ?? ruleOfNote(scene, textOf(scene.items));
-    if (!rule) return [];
+    const rule = (offset ? undefined : ruleFor(scene, own)) ?? ruleOfNote(scene, textOf(scene.items));
+    if (!rule) return farOff(scene, said, own);
     // "(6 / 4) + 3.5 = 5.0" after the rule for uncuffed tubes: the sum as written is by another rule.
     const written = SUM.exec(own);
     if (written && Number(written[1]) !== rule) return [];
     const value = said.sizes[0]!.value;
     const sum = age / 4 + rule;
     const right = Math.abs(sum - value) <= roundingOf(sum);
-    return [reading(scene, said.from, right, `${age} ÷ 4 + ${rule} = ${sum}`)];
+    return [reading(scene, said.from, right ? 'tube-as-worked-out' : 'tube-worked-out-wrong', `${age} ÷ 4 + ${rule} = ${sum}`)];
   },
 };
+
+/** "Cuffed tubes take half a size off, so …": said of the rule, not of the tube worked out. */
+const OFFSET =
+  /\b(?:for |with )?(?:a |the )?cuffed (?:tubes? |ones? )?(?:you |we )?(?:(?:take|takes|is|are|taking|goes|go|comes?|subtract|drop) )*(?:off )?(?:half a size|a half size|half|0\.5)(?: (?:off|less|smaller|down|lower|is taken off|comes off))?(?: ,)?(?: so)?/;
+const HAS = /\b(year[- ]olds?|(?:child|boy|girl) of [a-z0-9]+) has\b/g;
+
+/** What the text books add to a quarter of the age, from the least to the most; and how far off a tube must be. */
+const ADDED = { cuffed: [3, 4], uncuffed: [4, 4.5], any: [3, 4.5] } as const;
+const FAR_OFF = 1;
+/** Years in which the rule is taught. */
+const [YOUNGEST, OLDEST] = [1, 12];
+
+/** "For a boy of six the uncuffed tube is a 7.5": without a rule in the text, only far from every rule that is taught. */
+function farOff(scene: Scene, said: Group, own: string): Reading[] {
+  const age = ageIn(own);
+  if (age === undefined || age < YOUNGEST || age > OLDEST || NOT_TRACHEAL.test(own)) return [];
+  const [least, most] = ADDED[cuffOf(own) ?? 'any'];
+  const [low, high] = [age / 4 + least - FAR_OFF, age / 4 + most + FAR_OFF];
+  const { value } = said.sizes[0]!;
+  const far = value >= high || value <= low;
+  return far && scene.passage.cell === undefined
+    ? [reading(scene, said.from, 'tube-by-age-other', `${age} ÷ 4 + 4 = ${age / 4 + 4}`)]
+    : [];
+}
+const NOT_TRACHEAL = /\b(?:tracheostom\w+|laryngeal|mask|supraglottic|nasopharyn\w+|suction|bronchoscope)\b/;
 
 /** Takes up a child spoken of before. */
 const CARRIES =
@@ -196,14 +223,14 @@ const agesIn = (text: string): readonly number[] =>
     (match) => numberOf(match.slice(1).find((part) => part !== undefined)!) ?? [],
   );
 
-function reading(scene: Scene, at: number, right: boolean, sum: string): Reading {
+function reading(scene: Scene, at: number, formula: string, sum: string): Reading {
   const claim: FormulaClaim = {
     kind: 'formula',
     construction: 'by-age',
     span: sentenceSpan(scene),
     focus: spanOf(scene, scene.items[at]!),
     system: 'tube-id',
-    formula: right ? 'tube-as-worked-out' : 'tube-worked-out-wrong',
+    formula,
     sum,
   };
   return { claim, at, from: at, to: at, unconditional: true };

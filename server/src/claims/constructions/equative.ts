@@ -273,6 +273,9 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
     if ((items[i]!.word !== 'as' && items[i]!.word !== 'so') || items[i + 2]!.word !== 'as') continue;
     const magnitude = flowsWell(items, i + 1) ?? items[i + 1]!.magnitude;
     if (magnitude?.degree !== 'plain' || !decidable(magnitude.axis)) continue;
+    // "They come as thin as 2 Fr and as thick as 7 Fr": two ends, not one like the other.
+    if (items[i - 1]?.word === 'and' && items.slice(0, i - 1).filter(({ word }) => word === 'as').length > 1)
+      continue;
     // "A thin-wall 18 G has a bore as wide as …".
     if (items.some((item) => WALL.test(item.word))) continue;
     // "A short 18 G runs as fast as a long 16 G": the length matters too; so may what a trial found.

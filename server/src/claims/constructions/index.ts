@@ -46,6 +46,7 @@ import { spelled } from './spelled.ts';
 import { spinalTips } from './spinal-tips.ts';
 import { strands } from './strands.ts';
 import { sums } from './sums.ts';
+import { tubeTalk } from './tube-talk.ts';
 import { tubes } from './tubes.ts';
 import { unit } from './unit.ts';
 import { usual } from './usual.ts';
@@ -84,6 +85,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   tubes,
   byAge,
   byTube,
+  tubeTalk,
   reckon,
   formula,
   scaleOf,

@@ -14,7 +14,6 @@ export const tubes: Construction = {
   needs: () => [
     { like: /^age/ },
     { like: /\bsuction\b/, also: CUES },
-    { like: /^(?:un)?cuffed$/, also: /^(?:larger|bigger|wider|up|smaller|narrower|down)$/ },
     { holds: ['tube', 'mixed'], like: /^(?:is|=|means|equals|measures|works|comes)$/, also: CUES },
     { like: /^(?:outside|outer|external|length)$/, also: /^tubes?$/ },
     { holds: ['tube'], like: /\b(?:outside|outer|external(?:ly)?|od)\b/ },
@@ -33,7 +32,6 @@ export const tubes: Construction = {
       ...outside(scene),
       ...labelled(scene, text),
       ...toldOutside(scene),
-      ...halfSize(scene, text),
       ...inFrench(scene),
       ...byAge(scene),
       ...cuffs(scene, text),
@@ -41,7 +39,8 @@ export const tubes: Construction = {
   },
 };
 
-const CUES = /^(?:tubes?|tube's|ett|tracheal|endotracheal|cuffed|uncuffed|suction|plus|add|\+)$|^age/;
+/** Words of tubes and of the rules about them. */
+export const CUES = /^(?:tubes?|tube's|ett|tracheal|endotracheal|cuffed|uncuffed|suction|plus|add|\+)$|^age/;
 const TUBE = /\b(?:age over|tubes?|ett|tracheal|endotracheal|cuffed|uncuffed|intubat\w*|airway|airways)\b/;
 const denies = (item: Item): boolean => NEGATIONS.has(item.word) && item.word !== 'no';
 const textOf = (items: readonly Item[]): string =>
@@ -273,18 +272,6 @@ function cuffs(scene: Scene, text: string): Reading[] {
     return [];
   const at = scene.items.findIndex((item) => item.word === 'uncuffed');
   return [reading(scene, 'tube-by-age-other', Math.max(at, 0), Math.max(at, 0))];
-}
-
-const HALF_SIZE =
-  /\b(un)?cuffed (?:tube|one)s?(?: (?:for|in) \w+ \w+)? (?:is|are|should be|will be|must be|needs to be|goes|comes)(?: (?:always|usually|about|taken|chosen))* (?:a half|half a|half|a) size (larger|bigger|wider|up|smaller|narrower|down)\b/;
-
-/** "A cuffed tube should be half a size larger than an uncuffed one." */
-function halfSize(scene: Scene, text: string): Reading[] {
-  const match = HALF_SIZE.exec(text);
-  if (!match || /\b(?:too|if)\b/.test(text)) return [];
-  const larger = /^(?:larger|bigger|wider|up)$/.test(match[2]!);
-  const at = scene.items.findIndex((item) => item.word === match[2]);
-  return [reading(scene, larger === (match[1] === 'un') ? 'tube-by-age' : 'tube-by-age-other', at, at)];
 }
 
 function itemAt(items: readonly Item[], offset: number): number {

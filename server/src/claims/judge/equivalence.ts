@@ -77,7 +77,7 @@ function judgeMeasured(
   const compared =
     bounded ??
     (measured.sizes.length === 2
-      ? ends(said, truth, rounding, margin, named.sizes.length === 2)
+      ? ends(said, truth, rounding, margin, named.sizes.length === 2 || limitsOfThread(named, rounding))
       : overlap(said, truth, rounding, margin));
   const verdict =
     compared === 'contradicted' && limitsOfGut(claim, named, said, lens, note) ? 'cannot-tell' : compared;
@@ -255,6 +255,10 @@ function ends(
     Math.sign(low) === Math.sign(high) && Math.min(Math.abs(low), Math.abs(high)) > rounding + margin;
   return away ? 'contradicted' : 'cannot-tell';
 }
+
+/** Both limits of a thread's row, to the thousandth: where one is right, the other is as well. */
+const limitsOfThread = ({ sizes }: Operand, rounding: number): boolean =>
+  /^(?:usp|ep-metric)$/.test(sizes[0]!.system) && rounding < 0.001;
 
 /** How far one end of a range of sizes must be off when the other is right, as a share of the greater end. */
 const FAR = 0.2;

@@ -3,6 +3,7 @@ import type { System } from '../../sizes/model.ts';
 import { ABBREVIATION_RULES } from './abbreviations.ts';
 import { FLOW_LAWS } from './flow-laws.ts';
 import { SPINAL_TIPS } from './spinal.ts';
+import { TUBE_RULES } from './tube-rules.ts';
 import { WORKED } from './worked.ts';
 
 export interface FormulaRow {
@@ -91,6 +92,7 @@ const scaled = (
 export const FORMULAS: readonly FormulaRow[] = [
   ...SPINAL_TIPS,
   ...ABBREVIATION_RULES,
+  ...TUBE_RULES,
   fr('mm-is-french-over-3', 'millimetres are French divided by 3', true),
   fr('mm-is-french-times-3', 'millimetres are French multiplied by 3', false),
   fr('french-is-mm-times-3', 'French is millimetres multiplied by 3', true),

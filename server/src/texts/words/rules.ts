@@ -156,6 +156,10 @@ export const RULES: Readonly<Record<string, string>> = {
   'By the rule as the text gives it the sum is another':
     'Nach der Regel, wie der Text sie nennt, ergibt sich etwas anderes',
   'this catheter comes out of twice the tube': 'dieser Katheter ergibt sich aus dem Doppelten des Tubus',
+  'for one child the cuffed tube is the smaller': 'für ein Kind ist der Tubus mit Cuff der kleinere',
+  'for one child the cuffed tube is the larger': 'für ein Kind ist der Tubus mit Cuff der größere',
+  'The cuff takes room: for one child a cuffed tube is half a size smaller than an uncuffed one':
+    'Der Cuff braucht Platz: Für ein Kind ist der Tubus mit Cuff eine halbe Größe kleiner als der ohne',
   'Twice the tube, as the text has it, is less':
     'Das Doppelte des Tubus, wie der Text ihn nennt, ist weniger',
   'one colour is one gauge on needles and on IV cannulas':

@@ -59,7 +59,7 @@ function meansOutside(scene: Scene, text: string): Reading | undefined {
   )
     return undefined;
   const at = itemAt(scene.items, text.search(OUTER));
-  return reading(scene, 'tube-is-outer', at, 0);
+  return reading(scene, 'tube-is-outer', at, itemAt(scene.items, Math.max(0, text.search(NUMBER))));
 }
 
 /** "A double-lumen tube carries its inner diameter in French". */
@@ -82,7 +82,12 @@ function doubleLumen(scene: Scene, text: string): Reading | undefined {
     )
   )
     return undefined;
-  return reading(scene, 'double-lumen-is-inner', itemAt(scene.items, inner.index), 0);
+  return reading(
+    scene,
+    'double-lumen-is-inner',
+    itemAt(scene.items, inner.index),
+    itemAt(scene.items, text.search(/\bdouble\b|\bdouble-/)),
+  );
 }
 
 /** "Uncuffed he takes a 5.0, cuffed it would be a 5.5": each of two tubes by its cuff, for one child. */

@@ -25,6 +25,7 @@ import { grab } from './grab.ts';
 import { hued } from './hued.ts';
 import { hues } from './hues.ts';
 import { label } from './label.ts';
+import { laidOut } from './laid-out.ts';
 import { lasting } from './lasting.ts';
 import { laws } from './laws.ts';
 import { lengths } from './lengths.ts';
@@ -78,6 +79,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   hued,
   category,
   range,
+  laidOut,
   limit,
   defined,
   between,

@@ -3,6 +3,7 @@
  * takes at most. The words that matter may stand anywhere in the sentence; what turns it round leaves it unread.
  */
 import { matchesOf } from '../../notes/index.ts';
+import type { Item } from '../text/items.ts';
 import { itemAt, joined } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -14,6 +15,7 @@ export const tubeTalk: Construction = {
   needs: () => [{ like: CUES }, { holds: ['tube'] }],
   leaning: true,
   read(scene) {
+    if (!scene.items.some(ofTubes)) return [];
     const text = joined(scene.items);
     const found =
       doubleLumen(scene, text) ??
@@ -26,7 +28,7 @@ export const tubeTalk: Construction = {
   },
 };
 
-const TUBE = /\b(?:tracheal|endotracheal|ett|breathing tube|intubat\w+|(?:un)?cuffed|tracheostomy tube)\b/;
+const TUBE = /\b(?:tracheal|endotracheal|ett|breathing tube|(?:un)?cuffed|tracheostomy tube)\b/;
 const TURNS =
   /\b(?:\w+n't|not|never|no|nor|neither|than|instead|unlike|if|unless|whereas|while|but|although|though|however|myth|mistake|wrong\w*|used to|once|some|others (?:say|hold|take)|too|french|charriere|double|lumen|plus|minus|thicker|wider|larger|also|both|depends?|varies|differs?)\b|\?/;
 /** What follows from it for the inside, and the other side shut out: both leave the sense as it is. */
@@ -39,6 +41,9 @@ const NUMBER =
   /\b(?:numbers?|figures?|sizes?|sized|digits?|marked|marking|printed|print|stamped|labell?ed|label|named|name|ordered|sold|called|numbered|stands for)\b|#/;
 const TELLS =
   /\b(?:is|are|'s|means?|gives?|tells?|refers?|measured|measures?|describes?|stands?|denotes?|reports?|by|after|taken|says?|=)\b|:/;
+
+const ofTubes = ({ word, mention }: Item): boolean =>
+  CUES.test(word) || mention?.sizes.some(({ system }) => system === 'tube-id') === true;
 
 /** "The number on a tracheal tube, say 7.5, is measured from one outer wall to the other". */
 function meansOutside(scene: Scene, text: string): Reading | undefined {
@@ -68,8 +73,7 @@ function doubleLumen(scene: Scene, text: string): Reading | undefined {
     /\b(?:inner|inside|internal) (?:diameters?|widths?|measure(?:ment)?s?|calib(?:re|er)s?|size)\b/.exec(
       text,
     );
-  if (!inner || !/\bdouble[- ]lumen (?:\w+ )?(?:tubes?|tracheal|endobronchial|ones?)\b/.test(text))
-    return undefined;
+  if (!inner || !/\bdouble[- ]lumen (?:\w+ )?tubes?\b/.test(text)) return undefined;
   const before = text.slice(0, inner.index);
   if (
     /\b(?:outer|outside|external|single|each|lumens)\b/.test(text) ||

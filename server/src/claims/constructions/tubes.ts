@@ -159,7 +159,12 @@ function inFrench(scene: Scene): Reading[] {
     )
   )
     return [];
-  if (/\b(?:suction|takes?|double|lumen)\b/.test(`${textOf(scene.items)} ${earlier(scene)}`)) return [];
+  if (
+    /\b(?:suction|takes?|double|lumen|exchang\w+|catheters?|bougies?)\b/.test(
+      `${textOf(scene.items)} ${earlier(scene)}`,
+    )
+  )
+    return [];
   return french.sizes[0]!.value > 3 * id.sizes[0]!.value
     ? []
     : [reading(scene, 'tube-in-french', french.from, id.from)];

@@ -3,10 +3,10 @@
  * kind of patient or a use. What it is for may stand anywhere in the clause; the thing also in the heading or just before.
  */
 import type { Note } from '../../notes/model.ts';
-import { textOf } from '../text/joined.ts';
+import { joined } from '../text/joined.ts';
 import { remembered } from '../text/remember.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
-import { USUAL, type UsualRow } from '../words/usual.ts';
+import { FAMILIES, USUAL, type UsualRow } from '../words/usual.ts';
 import type { Construction, Reading } from './model.ts';
 
 /** Words that recommend, or that say what is usual. */
@@ -29,6 +29,7 @@ export const usual: Construction = {
   read(scene) {
     const clauses = clausesOf(scene);
     return clauses.flatMap(({ group, text }) => {
+      if (group.mentions.some((m) => m.bound)) return [];
       const plain = text.replace(HARMLESS, ' ');
       if (CONTRARY.test(plain) || supposed(plain)) return [];
       if (!RECOMMENDS.test(text) && (STORY.test(text) || SUBJECT.test(text))) return [];
@@ -49,9 +50,7 @@ const LENGTHS = /^(?:millimetre|inch|wire-inch)$/;
 
 /** The whole sentence when one size is all it names; else each stretch between commas that has a size to itself. */
 function clausesOf({ items }: Scene): Clause[] {
-  const all = groups(items).filter(
-    ({ mentions, sizes }) => !LENGTHS.test(sizes[0]!.system) && !mentions.some((m) => m.bound),
-  );
+  const all = groups(items).filter(({ sizes }) => !LENGTHS.test(sizes[0]!.system));
   const main = all.length === 2 ? spread(all) : undefined;
   const [only] = main ? [main] : all;
   if (!only) return [];
@@ -121,6 +120,8 @@ function parted(text: string, { patient }: UsualRow): boolean {
 interface Near {
   readonly headings: string;
   readonly asked: string;
+  /** The few sentences before, when they speak of one thing only. */
+  readonly recent: string;
 }
 
 function remembering(scene: Scene): Near {
@@ -128,10 +129,23 @@ function remembering(scene: Scene): Near {
   const goesOn = /^(?:they|it|these|those|that|this|there|here|ones?|size|#)$/.test(
     scene.items[0]?.kind === 'size' ? '#' : (scene.items[0]?.word ?? ''),
   );
-  const asked = last && (last.close === '?' || (goesOn && scene.before.length > 0)) ? textOf(last.items) : '';
-  const lead = scene.lead && scene.passage.list ? textOf(scene.lead.items) : '';
+  const asked = last && (last.close === '?' || (goesOn && scene.before.length > 0)) ? joined(last.items) : '';
+  const lead = scene.lead && scene.passage.list ? joined(scene.lead.items) : '';
   const sized = last?.items.some((item) => item.kind === 'size') === true;
-  return { headings: `${scene.headings.join(' ')} ${lead}`, asked: sized ? '' : asked };
+  return {
+    headings: `${scene.headings.join(' ')} ${lead}`,
+    asked: sized ? '' : asked,
+    recent: recentIn(scene),
+  };
+}
+
+const RECENT = 4;
+function recentIn(scene: Scene): string {
+  const text = [...scene.context, ...scene.before]
+    .slice(-RECENT)
+    .map(({ items }) => joined(items))
+    .join(' . ');
+  return FAMILIES.filter((family) => family.test(text)).length === 1 ? text : '';
 }
 
 function meant(row: UsualRow, group: Group, text: string, near: Near): boolean {
@@ -142,7 +156,8 @@ function meant(row: UsualRow, group: Group, text: string, near: Near): boolean {
     return (
       thing ||
       row.named.test(near.asked) ||
-      (device === undefined || row.devices.length === 0 ? row.named.test(near.headings) : false)
+      ((device === undefined || row.devices.length === 0) &&
+        (row.named.test(near.headings) || (row.system === 'french' && row.named.test(near.recent))))
     );
   }
   if (near.asked === '' || !row.patient.test(near.asked) || row.unless?.test(near.asked)) return false;

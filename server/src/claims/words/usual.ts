@@ -58,7 +58,7 @@ const PIGTAIL = /\b(?:pigtails?|pig-tails?)\b/;
 const CHEST = /\b(?:chest|pleural?|thoracic|thoracostomy|thorax|intercostal|ha?emothorax|pneumothorax)\b/;
 const HAEMOTHORAX =
   /\b(?:(?:trauma\w*|massive|big|large) .{0,30}ha?emothorax|ha?emothorax(?:es)?\b.{0,20} trauma|ha?emothorax)\b/;
-const FISTULA = /\b(?:fistulas?|fistulae|av fistulas?|avf|buttonhole|arteriovenous)\b/;
+const FISTULA = /\b(?:(?:ha?emo)?dialysis|fistulas?|fistulae|av fistulas?|avf|buttonhole|arteriovenous)\b/;
 const ARTERIAL =
   /\b(?:arterial (?:lines?|cannula\w*|catheters?)|art(?:-| )lines?|a-lines?|radial (?:lines?|artery))\b/;
 const TUOHY = /\b(?:tuohy|epidural needles?)\b/;
@@ -67,6 +67,16 @@ const FACE = /\b(?:faces?|facial|eyelids?|eyebrows?|cheeks?)\b/;
 const CORNEA = /\b(?:corneas?|corneal)\b/;
 const FASCIA =
   /\b(?:linea alba|(?:abdominal|belly) (?:wall|fascia)|(?:midline|laparotomy) (?:fascia|closures?)|rectus sheath|fascial closures?|mass closures?)\b/;
+
+/** Things that are sized on one scale, each told from the others: what a passage is about when only one is named. */
+export const FAMILIES: readonly RegExp[] = [
+  URINARY,
+  CHEST,
+  /\b(?:nasogastric|ng|feeding|stomach|gastric)\b/,
+  /\b(?:suction\w*|tracheal|endotracheal|tracheostom\w+)\b/,
+  /\b(?:central|venous|arterial|dialysis|sheaths?|introducers?|picc|umbilical|cardiac|angio\w*|stents?)\b/,
+  /\b(?:bilia\w*|nephrostom\w+|abscess\w*|wound)\b/,
+];
 
 export const USUAL: readonly UsualRow[] = [
   {
@@ -128,7 +138,7 @@ export const USUAL: readonly UsualRow[] = [
     patient:
       /\b(?:three-way|3-way|triple-way|bladder (?:irrigation|wash-?outs?)|irrigat\w+ (?:the |a |his |her )?bladder)\b/,
     unless:
-      /\b(?:child(?:ren)?|paediatric|pediatric|tap|taps|stopcocks?|connectors?|infants?|two-way|lumen|channel)\b/,
+      /\b(?:child(?:ren)?|paediatric|pediatric|tap|taps|stopcocks?|connectors?|infants?|two-way|lumen|channels?|outlets?|ports?|limbs?)\b/,
     outside: [[1, 12]],
     ends: [[1, 10]],
     holds: 'Three-way catheters for irrigation are taught as 20 to 24 Fr',
@@ -193,7 +203,8 @@ export const USUAL: readonly UsualRow[] = [
     devices: [],
     named: ARTERIAL,
     patient: ARTERIAL,
-    unless: /\b(?:femoral|sheaths?|introducers?|cvc|central|venous|ivs?|peripheral)\b/,
+    unless:
+      /\b(?:femoral|sheaths?|introducers?|cvc|central|venous|ivs?|peripheral|other|arms?|before|resuscitation)\b/,
     outside: [[10, 16]],
     ends: [[10, 16]],
     holds: 'Arterial lines are taught as 20 G at the wrist and 18 G in the groin, finer in children',
@@ -207,7 +218,7 @@ export const USUAL: readonly UsualRow[] = [
     named: FISTULA,
     patient: /\b(?:needles?|needling)\b/,
     unless:
-      /\b(?:anaesthe\w+|anesthe\w+|lidocaine|local|inject\w*|bloods?|child(?:ren)?|numb\w*|stitch\w*)\b/,
+      /\b(?:anaesthe\w+|anesthe\w+|lidocaine|local|inject\w*|bloods?|child(?:ren)?|numb\w*|stitch\w*|vaccin\w*|subcut\w*|heparin|epo|erythropoietin|biops\w+|spinal)\b/,
     outside: [[20, 34]],
     ends: [[22, 34]],
     holds: 'Fistula needles for dialysis are 14 to 17 G',

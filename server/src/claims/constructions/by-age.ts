@@ -15,6 +15,8 @@ import type { Construction, Reading } from './model.ts';
 const YEARS =
   /^(?:aged?|ages|years?|year-old|years-old|year-olds|yr|yrs|yo)$|-(?:year|yr)-olds?$|^(?:boy|girl|child|toddler|one|mannequin|patient|at)$/;
 
+const NUMBER_WORDS = '[0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve';
+
 export const byAge: Construction = {
   id: 'by-age',
   needs: () => [
@@ -46,7 +48,14 @@ export const byAge: Construction = {
     const value = said.sizes[0]!.value;
     const sum = age / 4 + rule;
     const right = Math.abs(sum - value) <= roundingOf(sum);
-    return [reading(scene, said.from, right ? 'tube-as-worked-out' : 'tube-worked-out-wrong', `${age} ÷ 4 + ${rule} = ${sum}`)];
+    return [
+      reading(
+        scene,
+        said.from,
+        right ? 'tube-as-worked-out' : 'tube-worked-out-wrong',
+        `${age} ÷ 4 + ${rule} = ${sum}`,
+      ),
+    ];
   },
 };
 
@@ -106,11 +115,21 @@ function ageBefore(scene: Scene, own: string): number | undefined {
   const before = [...scene.context.slice(-2), ...scene.before].slice(-3).toReversed();
   for (const sentence of before) {
     const text = textOf(sentence.items);
-    const ages = agesIn(text);
+    const told = agesIn(text);
+    const ages = told.length > 0 ? told : bareAge(text);
     if (ages.length > 0) return ages.length === 1 && !ROW.test(text) ? ages[0] : undefined;
   }
   return undefined;
 }
+
+/** "The girl is eight." */
+const BARE = new RegExp(
+  `^(?:[a-z]+ : )?(?:(?:so|now|and|say|right|well) (?:, )?)?(?:she|he|(?:the|your|our|my|this) (?:patient|boy|girl|child|kid|little one)) is (${NUMBER_WORDS})(?: years?(?: old)?)?(?= [.,;]|$)`,
+);
+const bareAge = (text: string): readonly number[] => {
+  const age = BARE.exec(text)?.[1];
+  return age === undefined ? [] : [numberOf(age) ?? []].flat();
+};
 
 /** What the note's own rule adds, wherever it stands; for a tube with a cuff half a size less than without. */
 function ruleOfNote({ note, passage }: Scene, own: string): number | undefined {
@@ -132,12 +151,12 @@ function ruleOfNote({ note, passage }: Scene, own: string): number | undefined {
 const rulesOf = remembered((note: Note) =>
   note.passages.flatMap(({ text }) =>
     /\bage\b/i.test(text) && text.length < 1500
-      ? rulesIn(
-          text
-            .toLowerCase()
-            .replace(/(\w)\/(\d)/g, '$1 / $2')
-            .replace(/([,;:.])(?=\s|$)/g, ' $1'),
-        )
+      ? text
+          .toLowerCase()
+          .replace(/(\w)\/(\d)/g, '$1 / $2')
+          .replace(/([,;:.])(?=\s|$)/g, ' $1')
+          .split(' . ')
+          .flatMap(rulesIn)
       : [],
   ),
 );
@@ -203,7 +222,7 @@ const numberOf = (text: string): number | undefined => {
   return value === undefined || Number.isNaN(value) ? undefined : value;
 };
 
-const NUMBER = '([0-9]{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)';
+const NUMBER = `(${NUMBER_WORDS})`;
 const AGED = new RegExp(
   `\\b(?:boy|girl|child|patient|one|toddler|kid) (?:of|aged|at) ${NUMBER}\\b(?! (?:kg|months?|weeks?|mm))|\\b${NUMBER}[- ](?:year|yr)s?[- ]olds?\\b|\\bage(?:d)? ${NUMBER}\\b(?! (?:months?|weeks?))|\\b${NUMBER} years? old\\b|\\bat ${NUMBER}(?: years?\\b| (?=the |an? |he |she |her |his ))|: ${NUMBER} years?(?= ,)`,
 );

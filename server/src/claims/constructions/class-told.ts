@@ -23,7 +23,7 @@ const PARTS =
 const WANTED =
   /\b(?:no|not|without|failed|lost|lacking|never|wanted|asked for|hoped|needed|trying|tried|tries|ideally|supposed|can't|cannot|couldn't|didn't|don't|doesn't|isn't|if|unless|instead of|rather than|unlike|than|neither|nor|or|too|less|as|so|very|relatively|comparatively|for want of|short of|call|calls|called)(?: (?:\w+ ){0,3})?$/;
 const ADVERSE =
-  /\b(?:had to do|gave way|way to|not available|run out|ran out|if you|question|quiz|\?|compared|comparison|study|trial|some (?:texts|units|books)|depend(?:s|ing)|disagree|neonat\w*|prem\w*|newborns?|bab(?:y|ies)|infants?|child(?:ren)?|paediatric|pediatric|toddlers?|kittens?|pupp(?:y|ies)|mice|mouse|rats?|rabbits?)\b/;
+  /\b(?:opposite|second to|why|had to do|gave way|way to|not available|run out|ran out|if you|question|quiz|\?|compared|comparison|study|trial|some (?:texts|units|books)|depend(?:s|ing)|disagree|neonat\w*|prem\w*|newborns?|bab(?:y|ies)|infants?|child(?:ren)?|paediatric|pediatric|toddlers?|kittens?|pupp(?:y|ies)|mice|mouse|rats?|rabbits?)\b/;
 
 export function classTold(scene: Scene, forms: readonly Form[]): ClassTold[] {
   const { items } = scene;

@@ -53,8 +53,12 @@ const LINKS =
 /** Other gauges; a size to be chosen; what is printed beside it. */
 const ELSEWHERE = /^(?:shotguns?|rifles?|bullets?|choose|choosing|pick|after|beside)$/;
 
+/** Where the number stands, not what it tells. */
+const WRITTEN_ON = /\b(?:printed|marked|written|stamped|shown|found|stands) (?:on|along|upon) the outside\b/;
+
 export function scaleTold(scene: Scene): Reading[] {
   if (scene.items.length > 60 || scene.sentence.close === '?') return [];
+  if (WRITTEN_ON.test(joined(scene.items))) return [];
   if (scene.items.some(({ word }) => ELSEWHERE.test(word))) return [];
   const places = withoutAsides(scene.items);
   const items = places.map((i) => scene.items[i]!);

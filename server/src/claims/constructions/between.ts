@@ -129,7 +129,7 @@ function reading(scene: Scene, subject: Group, [low, high]: readonly [Group, Gro
       low: operand(scene, low),
       high: operand(scene, high),
       inside: true,
-      ...(/^(?:half-?way|mid-?way|way)$/.test(scene.items[at - 1]!.word) ||
+      ...(/^(?:half-?way|mid-?way|way)$/.test(scene.items[at - 1]?.word ?? '') ||
       (renamed(subject, [low, high]) && !scene.items.slice(0, at).some(({ word }) => HEARD.test(word)))
         ? { strict: true }
         : {}),

@@ -255,11 +255,12 @@ function toSort(scene: Scene, { claim }: Reading): boolean {
   return claim.kind === 'order' && sorts(scene.items) && !sortedOut(scene.items);
 }
 
-/** "…, and you get 18, 16, 14 G", "14 G first, 18 G second, 22 G last": the row is the outcome. */
+/** "…, and you get 18, 16, 14 G", "the ones in the tray go 25, 23, 21 G", "14 G first, 18 G second, 22 G last": the row is the outcome. */
 const sortedOut = (items: readonly Item[]): boolean =>
   items.some(
     (item, i) =>
       (/^(?:you|we)$/.test(item.word) && /^(?:get|have|find)$/.test(items[i + 1]?.word ?? '')) ||
+      (/^(?:go|goes|run|come|stand|read)$/.test(item.word) && items[i + 1]?.kind === 'size') ||
       (/^(?:second|last)$/.test(item.word) && items[i - 1]?.kind === 'size'),
   );
 

@@ -60,7 +60,9 @@ function clauses(items: readonly Item[]): [number, number][] {
   const cuts: [number, number][] = [];
   let from = 0;
   for (let i = 0; i < items.length; i++) {
-    if (items[i]!.word !== ';' && !(items[i]!.word === ',' && OPENS.has(items[i + 1]?.word ?? ''))) continue;
+    const comma =
+      items[i]!.word === ',' && (OPENS.has(items[i + 1]?.word ?? '') || rulesAfter(items, from, i));
+    if (items[i]!.word !== ';' && !comma) continue;
     cuts.push([from, i]);
     from = i + 1;
   }
@@ -68,6 +70,15 @@ function clauses(items: readonly Item[]): [number, number][] {
   return cuts;
 }
 const OPENS = new Set(['but', 'while', 'whereas', 'although', 'though']);
+
+/** "A 5.0 tube is tighter than a 6.0, the number goes up as …": two sizes compared, and the rule told after them. */
+const rulesAfter = (items: readonly Item[], from: number, comma: number): boolean =>
+  /^(?:because |since |as |for )?the (?:numbers?|figures?|gauge|french) (?:goes|go|runs?|rises?|falls?|climbs?|drops?|gets?|grows?|comes?)\b/.test(
+    joined(items, comma + 1, comma + 6),
+  ) &&
+  items.slice(from, comma).some(({ word }) => word === 'than') &&
+  items.slice(from, comma).filter(({ kind }) => kind === 'size').length === 2 &&
+  !items.slice(comma + 1).some(({ kind }) => kind === 'size');
 
 function readClause(scene: Scene, from: number, to: number): Reading[] {
   const items = from === 0 && to === scene.items.length ? scene.items : scene.items.slice(from, to);

@@ -180,7 +180,7 @@ function unitStep(scene: Scene): Reading[] {
   const text = joined(items);
   if (
     !STEPS.test(text) ||
-    /\b(?:around|round|circumference|girth|down from|up from|from (?:an?|the)|size below|suction|sheaths?|introducers?|lets|inner|inside|bore|radius|step of|pi|π)\b/.test(
+    /\b(?:around|round|circumference|girth|outline|perimeter|down from|up from|from (?:an?|the)|size below|suction|sheaths?|introducers?|lets|inner|inside|bore|radius|step of|pi|π)\b/.test(
       text,
     )
   )

@@ -3,6 +3,7 @@
  * "the smallest of these three is the 10 Fr; the 12 Fr and 14 Fr are larger".
  */
 import type { Relation } from '../model.ts';
+import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSystem, spanOf } from '../text/scene.ts';
@@ -65,7 +66,21 @@ function chosenBefore(scene: Scene, word: Measured, all: readonly Group[]): Grou
   if (!items.slice(0, 2).some((item) => SET.has(item.word))) return undefined;
   const chosen = all.filter((g) => g.to < word.at).at(-1);
   if (chosen?.from !== chosen?.to || !chosen || word.at - chosen.to > 5) return undefined;
-  return items[chosen.from - 1]?.word === ',' || items[chosen.from - 2]?.word === ',' ? chosen : undefined;
+  if (items[chosen.from - 1]?.word === ',' || items[chosen.from - 2]?.word === ',') return chosen;
+  return namedAgain(items, all, chosen, word) ? chosen : undefined;
+}
+
+/** "Of the 16 G, 18 G and 20 G on the tray the 18 G was the widest": one of the set again, with no comma before it. */
+function namedAgain(items: readonly Item[], all: readonly Group[], chosen: Group, word: Measured): boolean {
+  const earlier = all.filter((g) => g.to < chosen.from);
+  return (
+    earlier.length >= 3 &&
+    earlier.some((g) => g.sizes[0]!.value === chosen.sizes[0]!.value) &&
+    items[chosen.from - 1]?.word === 'the' &&
+    /^(?:is|was|are|has|had|gives|gave)(?: (?:the|by|far|clearly|always|still|,))* the$/.test(
+      textOf(items.slice(chosen.to + 1, word.at)),
+    )
+  );
 }
 
 const REST = new Set(['others', 'rest', 'other', 'remaining']);

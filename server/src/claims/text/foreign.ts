@@ -37,7 +37,8 @@ function ofTools({ items, before }: Scene): boolean {
     all.some(({ word }) => TOOLS.test(word)),
   );
 }
-const TOOLS = /^(?:files?|reamers?|burs?|drills?|gutta-percha|hegars?|dilators?|blades?|gloves?|screws?)$/;
+const TOOLS =
+  /^(?:files?|reamers?|burs?|drills?|gutta-percha|hegars?|dilators?|blades?|gloves?|screws?|filters?|pores?|sieves?|mesh(?:es)?|strainers?)$/;
 
 /** Words of width and flow, or of the number as such: a dial is never read so. */
 const MEASURED =

@@ -44,7 +44,7 @@ export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
 export const placeOfReply = ({ reply }: Pair): string => `${reply.read.passage.index} ${reply.span.start}`;
 
 const ANSWER_LABEL =
-  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|turn over|over(?:leaf)?|reverse|correct(?=\s*:)|right(?=\s*:)|definition|response|reply|solution|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=]|[–—-](?!\d)|is\b|→)\s*/i;
+  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|turn over|over(?:leaf)?|reverse|correct(?=\s*:)|right(?=\s*:)|definition|response|reply|solution|ruling|verdict|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=]|[–—-](?!\d)|is\b|→)\s*/i;
 const ARROW = /^\s*(?:→|⇒|➜|►|▸|▶|=>|->|—>|»|>)\s*/;
 const SPEAKER = /^\s*["“]?(\p{Lu}[\p{L}.'’ -]{0,24}?)\s*:\s+/u;
 /** "[02:04] Dana: …": when it was said. */

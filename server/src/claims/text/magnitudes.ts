@@ -91,6 +91,8 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
   }
   if (item.system) return systemNumber(items, i, magnitude, noun);
   if (wayIn(items, i, noun)) return measuredAs(magnitude, i, noun, 'hole', way, true);
+  if (magnitude.degree === 'plain' && otherEndOf(items, i))
+    return measuredAs(magnitude, i, i, own, way, false);
   if (item.kind !== 'size' && KEPT_IN.test(item.word)) return measuredAs(magnitude, i, i, 'other', way, true);
   if (item.kind === 'size' || item.deviceNoun || item.colour || (own === 'flow' && FLOWING.test(item.word)))
     return measuredAs(magnitude, i, i, own, way, true);
@@ -118,6 +120,15 @@ const wayIn = (items: readonly Item[], i: number, noun: number): boolean =>
   INTO.test(items[noun]!.word) && items.slice(Math.max(0, i - 3), i).some((item) => NEEDS.test(item.word));
 const INTO = /^(?:veins?|vessels?|nick|incision|cut|nostril|urethra|meatus|gap|slit|entry|needle-hole|stab)$/;
 const NEEDS = /^(?:needs?|needed|wants?|requires?|demands?|asks|makes?|takes)$/;
+
+/** "my thick to thin rack", "a narrow-to-wide row": both ends of what a row runs along, whatever holds the row. */
+const otherEndOf = (items: readonly Item[], i: number): boolean =>
+  ROW.test(items[i + 1]?.word ?? '') &&
+  items.slice(i + 2, i + 8).some(({ word }) => word === ':') &&
+  items[i - 1]?.word === 'to' &&
+  items[i - 2]?.magnitude?.degree === 'plain' &&
+  items[i - 2]!.magnitude!.sign !== items[i]!.magnitude!.sign;
+const ROW = /^(?:racks?|rows?|shelf|shelves|order|line|list|series|sequence|run)$/;
 
 /** Where sizes are kept: "in the bigger drawer" says nothing of the sizes. */
 const KEPT_IN = /^(?:drawers?|trays?|kits?|packets?|boxes|box|bags?|cupboards?|bins?)$/;

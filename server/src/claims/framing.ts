@@ -60,7 +60,9 @@ export function endorsed({ items }: Scene, { at, to }: Reading): boolean {
   const earned = EARNED.exec(joined(items, 0, at));
   return (
     (earned !== null && (earned[1]!.match(SAYING) ?? []).length === 1) ||
-    HELD_RIGHT.test(joined(items, Math.max(at, to) + 1))
+    HELD_RIGHT.test(joined(items, Math.max(at, to) + 1)) ||
+    AND_THEY_DO.test(joined(items, Math.max(at, to) + 1)) ||
+    AND_RIGHTLY.test(joined(items, 0, at))
   );
 }
 const EARNED =
@@ -69,6 +71,10 @@ const SAYING =
   /\b(?:explain(?:s|ed|ing)|said|says?|saying|stat(?:es|ed|ing)|knew|knows|knowing|told|telling|not(?:ed|es|ing)|answered|answering|adds?|added|adding|remember(?:s|ed|ing)|point(?:s|ed|ing) out) (?:\S+ )?(?:that )?/g;
 const HELD_RIGHT =
   /^(?:[^,;.]{0,60} )?(?:,|and|, and) (?:which|that|this|they|she|he) (?:is|was|are|were|i \w+ (?:because|as|since) (?:it|that) (?:is|was)) (?:also |quite |perfectly |of course |both )?(?:correct|right|true)(?= [.,;!)]|$| on | here| and )/;
+/** "People think that … have the same width, and they do", "many say …, and they are right, it is thicker than …". */
+const AND_THEY_DO = /^(?:[^,;.]{0,40} )?, and (?:they|it|so they|so it) (?:do|does|are|is)(?= [.,;!:]|$)/;
+const AND_RIGHTLY =
+  /^(?:\S+ ){0,3}?(?:people|many|most|some|they|students|nurses|trainees) (?:think|say|believe|hold|feel|find) [^.;]* , and they (?:are|'re) (?:quite |perfectly )?(?:right|correct) [,:] /;
 const OF_TWO_MINDS =
   /^(?:not|no|never|notic(?:ed|es|ing)|spott(?:ed|ing)|spots|seeing|saw|finding|found|correcting|corrected|challeng(?:ed|ing)|question(?:ed|ing)|wrong|wrongly|mistaken|mistakenly|mistake|but|however|though|although|lost|deducted|half|whether|which\?|incorrect|incorrectly|nobody|none)$/;
 

@@ -12,7 +12,16 @@ import { changed } from '../text/place.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
-import { type Cue, ofEitherScale, orderCue, orderReading, otherWay, rearranged, requested } from './order.ts';
+import {
+  type Cue,
+  ofEitherScale,
+  orderCue,
+  orderReading,
+  otherWay,
+  rearranged,
+  requested,
+  toBeSorted,
+} from './order.ts';
 import { comparison, wordless } from './than.ts';
 
 export const linedUp: Construction = {
@@ -29,7 +38,7 @@ export const linedUp: Construction = {
     const own = groups(items).flatMap(single);
     if (own.length === 0) return ofBefore(scene);
     const run = runIn(items, own);
-    if (run.length < 3 || rearranged(items) || requested(items, run[0]!)) return [];
+    if (run.length < 3 || rearranged(items) || requested(items, run[0]!) || toBeSorted(scene)) return [];
     const places = [...ordinals(scene, run), ...middleOf(scene, own), ...lastOf(scene, run, own)];
     if (places.length > 0) return places;
     const cue = cueIn(items, run);

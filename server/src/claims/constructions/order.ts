@@ -20,7 +20,7 @@ export const order: Construction = {
   read(scene) {
     const cue = orderCue(scene.items) ?? headingCue(scene) ?? previousCue(scene);
     if (!cue) return [];
-    if (otherWay(scene.items, cue.at)) return [];
+    if (otherWay(scene.items, cue.at) || toBeSorted(scene)) return [];
     const run = longestRun(scene.items, cue);
     return count(run) >= 3 && !requested(scene.items, run[0]!) && !ofEitherScale(scene, run)
       ? [orderReading(scene, run, cue)]
@@ -35,6 +35,12 @@ export const requested = (items: readonly Item[], { from, to }: Group): boolean 
   ) &&
   !items.slice(0, from).some((item) => item.magnitude !== undefined) &&
   items.slice(to).some((item) => item.magnitude !== undefined);
+
+/** "Part F: put in order", above a list whose key comes later: each row says which way it is to be put. */
+export const toBeSorted = ({ headings, passage }: Scene): boolean =>
+  TO_SORT.test(headings.at(-1) ?? '') && !/^\W*(?:answers?|key|solutions?)\b/i.test(passage.text);
+const TO_SORT =
+  /\b(?:put|place|set|rank|sort|arrange|line up)\b(?: [a-z]+){0,4} (?:in|into) (?:the right |the correct |their )?order\b/i;
 
 /** "14 > 16 > 18" where French and gauge are both spoken of: bare numbers of either. */
 export const ofEitherScale = ({ items, passage }: Scene, run: readonly Group[]): boolean =>

@@ -5,6 +5,7 @@
  */
 import type { System } from '../../sizes/model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Reading } from './model.ts';
@@ -262,10 +263,14 @@ export function ofNumber({ items, system }: Scene): Chunk<Scale> | undefined {
   const before = items.slice(0, Math.max(at, 0)).map((item) => item.word);
   return scale &&
     at >= 0 &&
-    before.every((one) => /^(?:what|so|and|the|this|that|its|all|printed|here|,)$/.test(one))
+    before.every((one) => /^(?:what|so|and|the|this|that|its|all|printed|here|,)$/.test(one)) &&
+    // "The number is millimetres across the inside, nothing to do with the outside": a tube's, whatever is near.
+    !(scale === 'gauge' && ACROSS_INSIDE.test(joined(items, at)))
     ? { what: scale, from: at, to: at }
     : undefined;
 }
+
+const ACROSS_INSIDE = /\bmillimet(?:re|er)s? (?:\S+ ){0,2}(?:inside|internally)\b/;
 
 /** One scale, or a scale and the device whose number it is: "the French of a sheath". */
 export function pick(named: readonly Chunk<Scale>[]): Chunk<Scale> | undefined {

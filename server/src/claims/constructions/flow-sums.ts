@@ -46,6 +46,7 @@ const SLACK = 1.4;
 /** One volume, one rate and one time, in this sentence and the one before. */
 function timeOf(scene: Scene): Reading[] {
   const own = joined(scene.items);
+  if (!scene.items.some(({ word }) => LASTS.test(word))) return [];
   if (scene.items.some(({ word }) => NEGATIONS.has(word) || ODD.test(word))) return [];
   if (groups(scene.items).length === 0 && scene.system === undefined) return [];
   const before = scene.before.at(-1);

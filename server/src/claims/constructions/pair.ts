@@ -142,8 +142,21 @@ const PEOPLE = new Set(
     ' ',
   ),
 );
+/** "the next finer in the box is the 4-0". */
+const nextIs = (items: readonly Item[], word: Measured): boolean => {
+  const is = items.findIndex(
+    (item, i) => i > word.to && i <= word.to + 7 && /^(?:is|=|:|would)$/.test(item.word),
+  );
+  return (
+    items.slice(Math.max(0, word.at - 2), word.at).some((item) => item.word === 'next') &&
+    is > 0 &&
+    items.slice(is + 1, is + 4).some((item) => item.kind === 'size')
+  );
+};
+
 /** "and so a litre runs in faster through the 14 G": the size behind the word is what it is said of. */
 const saidOfNext = (items: readonly Item[], word: Measured): boolean =>
+  nextIs(items, word) ||
   (word.axis === 'flow' &&
     /^(?:through|with|via|in|by)$/.test(items[word.to + 1]?.word ?? '') &&
     items.slice(word.to + 2, word.to + 4).some((item) => item.kind === 'size')) ||

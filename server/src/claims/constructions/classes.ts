@@ -19,7 +19,7 @@ interface Class {
 
 /** What compares, denies, doubts or brings in another thing. */
 const TURNS =
-  /^(?:than|if|unless|unlike|instead|rather|whether|but|though|although|while|whereas|too|so|could|might|may|would|wish|wanted|except|until|before|after|then|failed|despite|old|used|some|sometimes|myth|wrong|wrongly|mistake|mistaken|never|swap|swapped|replace|replaced|versus|vs|no|opposite|second|next|substitute|alternative|why|relatively|comparatively|compared)$/;
+  /^(?:than|if|unless|unlike|instead|rather|whether|but|though|although|while|whereas|too|so|could|might|may|would|wish|wanted|except|until|before|after|then|failed|despite|old|used|some|sometimes|myth|wrong|wrongly|mistake|mistaken|never|swap|swapped|replace|replaced|versus|vs|no|opposite|second|next|substitute|alternative|why|relatively|comparatively|compared|run|runs|ran|out|short|lack|lacking|lacks|best|else|otherwise|failing)$/;
 
 /** The class that a sentence puts its sizes in, where no closer reader found one. `forms` are class words of the tables. */
 export function classes(scene: Scene, forms: readonly { at: number; to: number; text: string }[]): Reading[] {

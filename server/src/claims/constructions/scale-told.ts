@@ -51,7 +51,8 @@ const LINKS =
   /\b(?:measur(?:es?|ed|ing|ement)|tells?|gives?|means?|stands? for|refers? to|describes?|names?|named|shows?|denotes?|states?|taken|takes|goes by|go by|ordered?|sized?|sizes|numbered|graded|called|labelled|labeled|marked|quoted|read|reads|records?|counts?|what|expresses|specif(?:y|ies)|indicates?|reflects?|is (?:the|its|really|just|simply|literally|how|a measure)|are (?:the|their))\b/;
 
 /** Other gauges; a size to be chosen; what is printed beside it. */
-const ELSEWHERE = /^(?:shotguns?|rifles?|bullets?|choose|choosing|pick|after|beside)$/;
+const ELSEWHERE =
+  /^(?:shotguns?|rifles?|bullets?|choose|choosing|pick|after|beside|up|down|rises?|falls?|drops?|climbs?|grows?|shrinks?)$/;
 
 /** Where the number stands, not what it tells. */
 const WRITTEN_ON = /\b(?:printed|marked|written|stamped|shown|found|stands) (?:on|along|upon) the outside\b/;

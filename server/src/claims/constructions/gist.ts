@@ -82,6 +82,8 @@ const tells = (a: Group, b: Group): boolean => {
   return TELLS.has(`${x} ${y}`) || TELLS.has(`${y} ${x}`);
 };
 
+const LENGTHS: ReadonlySet<Kind> = new Set(['length', 'inch', 'wire-inch'] as const);
+
 const MOST_PAIRS = 4;
 
 /** The sizes of a sentence in twos, when there is one way to pair them: each with its neighbour, all in the same order. */
@@ -278,6 +280,8 @@ function carried(scene: Scene): Reading[] {
   if (!right || more.length > 0 || right.mentions.length > 1 || right.sizes.length > 1) return [];
   const kind = kindOf(right);
   if (!kind || !takesUp(items, right)) return [];
+  // A size after its measure is told by a word for that: "the catheter is a 15 Fr" begins anew.
+  if (!LENGTHS.has(kind) && !items.some(({ word }) => TAKES_UP.test(word) || UNIT.test(word))) return [];
   for (const previous of earlier(scene)) {
     const held = withFigures(previous.items).items;
     const all = distinct(groups(held));

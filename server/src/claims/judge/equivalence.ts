@@ -18,13 +18,14 @@ import { labels } from './words.ts';
 const LENGTHS = new Set(['millimetre', 'inch', 'wire-inch', 'hegar']);
 const UNIT_MM: Readonly<Record<string, number>> = { millimetre: 1, inch: 25.4, 'wire-inch': 25.4, hegar: 1 };
 
-/** A size as said: a fraction of an inch as it is written, all else as labelled. */
+/** A size as said: a fraction of an inch as it is written, its unit aside, all else as labelled. */
 function shown({ sizes, mentions }: Operand): Part {
-  const written = mentions[0]?.text ?? '';
-  return mentions.length === 1 && /[0-9]\/[0-9]/.test(written) && sizes[0]?.system === 'inch'
-    ? quote(written)
+  const fraction = FRACTION.exec(mentions[0]?.text ?? '')?.[0];
+  return mentions.length === 1 && fraction && sizes[0]?.system === 'inch'
+    ? quote(`${fraction} in`)
     : labels(sizes, FRAME.to);
 }
+const FRACTION = /(?:[0-9]+[ -])?[0-9]+\/[0-9]+/;
 
 const AXIS_HOLDS: Readonly<Record<string, Phrase>> = {
   bore: phrase(MEASURE.inside),

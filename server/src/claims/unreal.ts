@@ -6,7 +6,7 @@ import { NEGATIONS } from './words/changes.ts';
 
 /** "there is no 2.5-0", "2.5-0 does not exist", "anyone asking for a 4.2-0 is joking". */
 export function unreal({ items }: Scene, { at }: Reading): boolean {
-  const before = items.slice(Math.max(0, at - 5), at);
+  const before = items.slice(Math.max(0, at - 7), at);
   const comma = before.findLastIndex((item) => item.word === ',');
   const behind = items.slice(at, at + 6);
   const aside = behind.findIndex((item) => /^(?:,|which|who)$/.test(item.word));

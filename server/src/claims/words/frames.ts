@@ -14,7 +14,7 @@ export const MISTAKE_WORDS = set(
 export const REPORTED_SPEAKERS = set(
   `student students learner learners trainee trainees orientee orientees newcomer newcomers novice novices beginner beginners intern interns
   resident residents rookie rookies patient patients parent parents mother father relative relatives owner owners anyone anybody whoever
-  somebody someone people many everyone everybody colleague candidate candidates pupil pupils
+  somebody someone people many everyone everybody colleague colleagues partner partners locum locums predecessor candidate candidates pupil pupils
   handout slide slides poster table figure photo caption box diagram arrow print misprint chart posters version draft edition page leaflet author textbook website forum internet post`,
 );
 
@@ -22,7 +22,7 @@ export const REPORTED_SPEAKERS = set(
 export const REPORTING_VERBS = set(
   `say says said saying think thinks thought believe believes believed assume assumes assumed claim claims claimed write writes wrote
   written state states stated insist insists insisted argue argues argued read reads expect expects expected swear swears swore
-  guess guesses guessed reckon reckons reckoned tell tells told answered answer answers imagine imagines printed gave had showed shows listed used prints `,
+  guess guesses guessed reckon reckons reckoned tell tells told taught answered answer answers imagine imagines printed gave had showed shows listed used prints `,
 );
 
 /** Words that reject what was said just before. */

@@ -85,14 +85,18 @@ const SIGNS: ReadonlySet<string> = new Set([...OPENING, ...ERRATUM_FRAME]);
 
 /** "for "X" read "Y"": the classical erratum. */
 function forRead(items: readonly Item[]): number | undefined {
-  const opener = items.findIndex((item, i) => item.word === 'for' && /^["“]$/.test(items[i + 1]?.word ?? ''));
+  const opener = items.findIndex((item, i) => item.word === 'for' && opensWords(items, i));
   if (opener < 0) return undefined;
   const read = items.findIndex(
-    (item, i) =>
-      i > opener && (item.word === 'read' || item.word === 'put') && /^["“]$/.test(items[i + 1]?.word ?? ''),
+    (item, i) => i > opener && (item.word === 'read' || item.word === 'put') && opensWords(items, i, opener),
   );
   return read < 0 ? undefined : read;
 }
+
+/** What is struck or holds is quoted, or begins with a size right behind the place: "Page 21: for 14 G (grey) read 16 G (grey)". */
+const opensWords = (items: readonly Item[], i: number, opener = i): boolean =>
+  /^["“]$/.test(items[i + 1]?.word ?? '') ||
+  (items[i + 1]?.kind === 'size' && items[opener - 1]?.word === ':' && items[opener + 1]?.kind === 'size');
 
 /** "Correction: on slide 4 we wrote that …": what is corrected is told before it is corrected. */
 export const onceSaid = (items: readonly Item[], before: number): boolean =>

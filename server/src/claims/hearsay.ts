@@ -58,6 +58,8 @@ const AS_NUMBER =
 /** Between the size and the word: "chose the 22 G, believing it to be wider", "nobody asks which is the bigger". */
 const HELD_OF =
   /\b(?:seems?|seemed|appears?|appeared|believing|thinking|supposing|assuming|imagining|expecting)\b/;
+/** "Ten of them took 2-0 to be thicker". */
+const TAKEN_FOR = /\b(?:took|mistook) (?:\S+ ){1,4}to be\b/;
 const ASKED_OF =
   /\b(?:ask|see|tell|know|say|decide|wonder|guess|work out|find out|choose|judge|feel)(?:s|ed|ing)? (?:\S+ ){0,3}which (?:\S+ ){0,3}(?:is|are|was|were)\b/;
 
@@ -95,6 +97,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
     HELD.test(before) ||
     AFTER.test(words(scene.items, last + 1, last + 1 + REACH)) ||
     HELD_OF.test(words(scene.items, first, at + 1)) ||
+    TAKEN_FOR.test(words(scene.items, first - REACH, at + 1)) ||
     ASKED_OF.test(words(scene.items, at - REACH, at + 1)) ||
     AS_NUMBER.test(words(scene.items, first - REACH, at + 1)) ||
     OTHER_WORLD.test(words(scene.items, first - REACH, at + 1)) ||

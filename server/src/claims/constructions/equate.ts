@@ -70,7 +70,7 @@ const MEASURED_NOUN =
 
 function wordsBeside(items: readonly Item[], left: Group, right: Group): string {
   const next = items.slice(right.to + 1, right.to + 4);
-  const stop = next.findIndex((item) => /^(?:and|but|while|[,;.()])$/.test(item.word));
+  const stop = next.findIndex((item) => /^(?:and|but|while|[,;:.()])$/.test(item.word));
   return [...items.slice(left.to + 1, right.from), ...(stop < 0 ? next : next.slice(0, stop))]
     .map((item) => item.word)
     .join(' ');

@@ -142,7 +142,12 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     return [];
   if (unlikely(items, left, right) || tooWide(items, left, right) || otherMeasure(items, left, right))
     return [];
-  if (clauseOfItsOwn(items, right, between) || saidOfAnother(items, left, between)) return [];
+  if (
+    concluded(items, left, right, between) ||
+    clauseOfItsOwn(items, right, between) ||
+    saidOfAnother(items, left, between)
+  )
+    return [];
   if (oneOf(items, left) || attributive(items, right)) return [];
   if (crossedLength(items, left) || crossedLength(items, right)) return [];
   return equate(scene, left, right);
@@ -154,6 +159,13 @@ const clauseOfItsOwn = (items: readonly Item[], right: Group, between: readonly 
   between.at(-2)?.word === ',' &&
   between.some((item) => item.deviceNoun) &&
   /^an?$/.test(items[right.to + 1]?.word ?? '');
+
+/** "One Fr is a third of a millimetre, so a 12 Ch is 4 mm": each has a verb of its own. */
+const concluded = (items: readonly Item[], left: Group, right: Group, between: readonly Item[]): boolean =>
+  /^(?:,|;|and)$/.test(between[0]?.word ?? '') &&
+  between.some((item) => /^(?:so|hence|therefore|thus)$/.test(item.word)) &&
+  IS.test(items[left.from - 1]?.word ?? '') &&
+  IS.test(items[right.to + 1]?.word ?? '');
 
 /** "A green funnel is a 14 Ch, a green cannula is 18 G": each is the predicate of a thing of its own. */
 function saidOfAnother(items: readonly Item[], left: Group, between: readonly Item[]): boolean {

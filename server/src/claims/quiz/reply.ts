@@ -39,6 +39,7 @@ export function readReply(pair: Pair, desk: Desk): KeyReading[] {
   // "Who said it?" asks for a person.
   if (/^(?:who|whose)$/.test(question.items[0]?.word ?? '')) return [];
   if (reply.items.some((item) => HEDGES.has(item.word) || item.word === '?')) return [];
+  if (unitMended(pair)) return [];
   return (
     gap(pair, desk) ??
     either(pair, desk) ??
@@ -48,6 +49,22 @@ export function readReply(pair: Pair, desk: Desk): KeyReading[] {
     polar(pair, desk) ??
     told(pair, desk) ??
     []
+  );
+}
+
+/** "The tube 8 is 8 French?" "8 mm, and inside.": the reply puts the unit right, and sets nothing equal. */
+function unitMended({ question, reply }: Pair): boolean {
+  const asked = question.items.findLast((item) => item.kind === 'size')?.mention?.sizes[0];
+  const said = reply.items[0]?.mention?.sizes[0];
+  return (
+    asked !== undefined &&
+    said !== undefined &&
+    asked.value === said.value &&
+    asked.system !== said.system &&
+    !question.items.some((item) =>
+      /^(?:how|what|which|in|mm|millimetres?|and|=|wide|thick|across)$/.test(item.word),
+    ) &&
+    question.items.some((item) => item.word === 'is')
   );
 }
 

@@ -9,13 +9,17 @@ const LONGEST = 60;
 const TURNS =
   /\b(?:not|never|no|avoid|too|wrong|except|than|unless|instead|without|old|former|exam|animals?|why|myth|min(?:imum)?|max(?:imum)?|least|most|smallest|largest|last|patient \d+|bed|case|mistakes?|errors?)\b|\?/;
 
+/** A column that counts what lies on the shelf. */
+const COUNTS = /^\W*(?:number|no\.?|count|stock|in stock|quantity|qty|pieces|pcs|boxes|packs|how many)\W*$/i;
+
 export function usuals(grid: Grid, row: Row): CategoryClaim[] {
   const label = row[0]?.passage.text.toLowerCase() ?? '';
   if (sole(row[0]) || label.length > LONGEST) return [];
   return row.flatMap((read, column) => {
     const mention = column > 0 ? sole(read) : undefined;
     const header = grid.header[column]!;
-    if (!read || !mention || read.items.length > 4 || STRUCK_HEADER.test(header)) return [];
+    if (!read || !mention || read.items.length > 4 || STRUCK_HEADER.test(header) || COUNTS.test(header))
+      return [];
     const text = `${label} | ${header} | ${grid.header[0]}`;
     if (TURNS.test(text)) return [];
     const rows = USUAL.filter(

@@ -138,7 +138,7 @@ export const USUAL: readonly UsualRow[] = [
     patient:
       /\b(?:three-way|3-way|triple-way|bladder (?:irrigation|wash-?outs?)|irrigat\w+ (?:the |a |his |her )?bladder)\b/,
     unless:
-      /\b(?:child(?:ren)?|paediatric|pediatric|tap|taps|stopcocks?|connectors?|infants?|two-way|lumen|channels?|outlets?|ports?|limbs?)\b/,
+      /\b(?:child(?:ren)?|paediatric|pediatric|tap|taps|stopcocks?|connectors?|infants?|suction|two-way|lumen|channels?|outlets?|ports?|limbs?)\b/,
     outside: [[1, 12]],
     ends: [[1, 10]],
     holds: 'Three-way catheters for irrigation are taught as 20 to 24 Fr',

@@ -19,6 +19,7 @@ import { readKeys } from './quiz/index.ts';
 import { stanceOf } from './stance.ts';
 import { readCells } from './tables/cells.ts';
 import { readTables } from './tables/index.ts';
+import { takenBack } from './taken-back.ts';
 import { ofOtherGauge } from './text/foreign.ts';
 import type { Scene } from './text/scene.ts';
 import { readWhole } from './text/scenes.ts';
@@ -124,7 +125,10 @@ function readScene(scene: Scene, context?: Context): readonly Statement[] {
       if (!found.some((other) => same(other.claim, reading.claim))) found.push(reading);
   if (found.length === 0) return NOTHING;
   const meant = found.filter(
-    (reading) => !comparesParts(scene, reading.claim) && !ofOtherGauge(scene, reading.claim),
+    (reading) =>
+      !comparesParts(scene, reading.claim) &&
+      !ofOtherGauge(scene, reading.claim) &&
+      !takenBack(scene, reading),
   );
   return spared(
     meant.map((reading) => judge(placed(scene, reading), stanceOf(scene, reading), scene.note, context)),

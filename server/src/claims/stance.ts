@@ -268,7 +268,10 @@ const sortedOut = (items: readonly Item[]): boolean =>
 export function sorts(items: readonly Item[]): boolean {
   const words = unlabelled(items).slice(0, 9);
   const verb = words.findIndex((word) => SORTS.has(word));
-  return verb >= 0 && verb <= 2 && words.slice(verb + 1).some((word) => UNSORTED.has(word));
+  const rest = words.slice(verb + 1);
+  // "Put them thinnest first: …"
+  const first = rest[0] === 'them' && rest[2] === 'first';
+  return verb >= 0 && verb <= 2 && (first || rest.some((word) => UNSORTED.has(word)));
 }
 /** Words of a sentence without the marks it earns: "(6 marks) Put these in order". */
 function unlabelled(items: readonly Item[]): string[] {

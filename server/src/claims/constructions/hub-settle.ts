@@ -5,6 +5,10 @@ import type { ColourClaim } from '../model.ts';
 
 /** The claim with the codes that may be meant, as its lines and headings tell. */
 export function settleCode(claim: ColourClaim, note: Note): ColourClaim {
+  if (inSomebody(claim, note)) {
+    const { device: _further, ...bare } = claim;
+    return { ...bare, code: 'any' };
+  }
   if (claim.code !== undefined) return claim;
   if (carriedOver(claim, note) || ofCatheter(claim, note)) return { ...claim, code: 'none' };
   return claim.device === undefined && underNeedles(claim, note) ? { ...claim, code: 'any' } : claim;
@@ -17,6 +21,13 @@ function underNeedles({ focus }: ColourClaim, { text }: Note): boolean {
   if (!NEEDLES.test(heading) || CANNULAS.test(heading)) return false;
   return !CANNULAS.test(text.slice(text.lastIndexOf('\n', focus.start) + 1, focus.end));
 }
+/** "Every woman has a 16 G, grey": what somebody has in is a cannula, though needles were spoken of further up. */
+function inSomebody({ focus }: ColourClaim, { text }: Note): boolean {
+  const line = text.slice(text.lastIndexOf('\n', focus.start) + 1, focus.end);
+  return !NEEDLES.test(line) && SOMEBODY_HAS.test(line);
+}
+const SOMEBODY_HAS =
+  /\b(?:wom[ae]n|m[ae]n|patients?|mothers?|child|children|everyone|everybody)\b[^.;:\n]{0,60}\b(?:has|have|had|gets?|needs?) (?:an?|one|two) /i;
 const NEEDLES = /\bneedles?\b/i;
 const CANNULAS = /\b(?:cannula\w*|iv|drips?|lines?)\b/i;
 

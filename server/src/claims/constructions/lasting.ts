@@ -98,6 +98,8 @@ function gone(scene: Scene, m: NamedMaterial): Reading[] {
   const verb = items.findIndex((item, i) => i > m.to && ABSORBS.test(item.word));
   const between = items.slice(m.to + 1, Math.max(verb, 0));
   if (verb < 0 || between.length > 5 || !between.every((item) => QUIET.test(item.word))) return [];
+  // "has gone in a week as far as strength is concerned": the thread is still there.
+  if (items.slice(verb).some((item) => /^(?:strength|support|hold|tension)$/.test(item.word))) return [];
   const near = items.slice(verb + 1, verb + 1 + AHEAD);
   const lead = near.findIndex((item) => /^(?:in|within|after|by|over)$/.test(item.word));
   const time =

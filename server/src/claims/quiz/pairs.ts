@@ -5,7 +5,7 @@ import type { Span } from '../../notes/model.ts';
 import { ofErrata } from '../errata.ts';
 import { rejects } from '../stance.ts';
 import { readItems } from '../text/items.ts';
-import { textOf } from '../text/joined.ts';
+import { joined, textOf } from '../text/joined.ts';
 import { materialsIn } from '../text/materials.ts';
 import { pointsIn } from '../text/points.ts';
 import type { Read } from '../text/scenes.ts';
@@ -342,6 +342,8 @@ const DOUBT =
 export const doubted = (after: Sentence | undefined): boolean =>
   after !== undefined &&
   (rejects(after) ||
+    // "That would be lighter.": the answer is weighed, and not taken.
+    (after.items.length <= 9 && /\b(?:that|it|this) (?:would|'d) be\b/.test(joined(after.items, 0, 6))) ||
     (after.items.length <= 12 && DOUBT.test(after.items.map((item) => item.word).join(' '))));
 
 /** Another speaker says that it is right, and no more. */

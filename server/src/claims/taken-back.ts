@@ -1,0 +1,66 @@
+/** What the same sentence takes back, in words that the readers of its claims do not look at. */
+import type { Reading } from './constructions/model.ts';
+import type { Operand } from './model.ts';
+import { joined } from './text/joined.ts';
+import type { Scene } from './text/scene.ts';
+
+/** Is this reading taken back, or not meant as a statement, by what stands around it? */
+export function takenBack(scene: Scene, reading: Reading): boolean {
+  const { claim } = reading;
+  switch (claim.kind) {
+    case 'fit':
+      return notPassed(scene, [claim.thing, claim.container]);
+    case 'equivalence':
+      return mended(scene, claim.left, claim.right);
+    case 'comparison':
+      return [claim.left, claim.right].every((side) => gaugeShortened(scene, side));
+    case 'property':
+      return claim.construction === 'points' && !reading.answered && onlyNamed(scene);
+    default:
+      return false;
+  }
+}
+
+const places = ({ items }: Scene, sides: readonly Operand[]): number[] =>
+  sides.map((side) =>
+    items.findIndex(({ mention }) => mention !== undefined && mention === side.mentions[0]),
+  );
+
+/** "6 Fr catheter through 5 Fr sheath: no.", "0.038 in wire forced into a 21 G and sheared": it did not go. */
+function notPassed(scene: Scene, sides: readonly Operand[]): boolean {
+  const { items } = scene;
+  const last = Math.max(...places(scene, sides));
+  return (
+    last >= 0 &&
+    (/^(?:[a-z]+ ){0,2}[:=–—-] (?:no|never|not|impossible|wrong)\b/.test(joined(items, last + 1, last + 6)) ||
+      items.some(({ word }) => DAMAGED.test(word)))
+  );
+}
+const DAMAGED = /^(?:forced|sheared|snapped|stuck|jammed|kinked|stripped)$/;
+
+/** "label says 16 Fr = 6.3 mm, should be 5.3", "for 22 Fr read 22 G": the one is put in the place of the other. */
+function mended(scene: Scene, left: Operand, right: Operand): boolean {
+  const [a, b] = places(scene, [left, right]).sort((x, y) => x - y) as [number, number];
+  if (a < 0) return false;
+  const { items } = scene;
+  return (
+    /^[,;:(–—-] (?:it |this |that |which )?(?:should|ought to|must) (?:be|read|have been)\b/.test(
+      joined(items, b + 1, b + 8),
+    ) ||
+    (items[a - 1]?.word === 'for' && joined(items, a + 1, b) === 'read')
+  );
+}
+
+/** "The 21 is thinner than the 18" beside wires: no thousandths of an inch where the text above has a 21 G and an 18 G. */
+function gaugeShortened({ note }: Scene, { sizes, mentions }: Operand): boolean {
+  const [mention] = mentions;
+  if (sizes[0]?.system !== 'wire-inch' || mention?.notation !== 'bare') return false;
+  const number = mention.text.replace(/\D/g, '');
+  const above = note.text.slice(Math.max(0, mention.source.start - REACH), mention.source.start);
+  return new RegExp(`\\b${number} ?(?:G|gauge)\\b`).test(above);
+}
+const REACH = 600;
+
+/** "Which one not on bowel? The cutting.": a needle named, and nothing told of it. */
+const onlyNamed = ({ items, before, context }: Scene): boolean =>
+  items.length <= 4 && (before.at(-1) ?? context.at(-1))?.close === '?';

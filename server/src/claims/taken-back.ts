@@ -14,8 +14,6 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
       return mended(scene, claim.left, claim.right);
     case 'comparison':
       return [claim.left, claim.right].every((side) => gaugeShortened(scene, side));
-    case 'property':
-      return claim.construction === 'points' && !reading.answered && onlyNamed(scene);
     default:
       return false;
   }
@@ -60,7 +58,3 @@ function gaugeShortened({ note }: Scene, { sizes, mentions }: Operand): boolean 
   return new RegExp(`\\b${number} ?(?:G|gauge)\\b`).test(above);
 }
 const REACH = 600;
-
-/** "Which one not on bowel? The cutting.": a needle named, and nothing told of it. */
-const onlyNamed = ({ items, before, context }: Scene): boolean =>
-  items.length <= 4 && (before.at(-1) ?? context.at(-1))?.close === '?';

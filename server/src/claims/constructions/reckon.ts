@@ -25,7 +25,7 @@ export const reckon: Construction = {
 
 /** One of these stands in every sum. */
 const SIGNS =
-  /^(?:over|÷|×|\*|x|times|divid\w+|multipl\w+|plus|\+|add(?:s|ed|ing)?|minus|−|subtract\w*|quarters|halves|thirds|twice|thrice|doubl\w+|trebl\w+|tripl\w+|halv\w+|\d{1,2}\/[2-6]|twos|threes|fours|fives|sixes|sevens|eights|nines|tens)$/;
+  /^(?:over|\/|÷|×|\*|x|times|divid\w+|multipl\w+|plus|\+|add(?:s|ed|ing)?|minus|−|subtract\w*|quarters|halves|thirds|twice|thrice|doubl\w+|trebl\w+|tripl\w+|halv\w+|\d{1,2}\/[2-6]|twos|threes|fours|fives|sixes|sevens|eights|nines|tens)$/;
 
 const SIZES =
   /\b(?:tubes?|ett|cuffed|uncuffed|french|fr|ch|charri[eè]re|mm|millimet\w+|suction|catheters?|drains?|guidewires?|wires?|cuff)\b/;

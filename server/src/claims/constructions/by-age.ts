@@ -32,6 +32,9 @@ export const byAge: Construction = {
     const own = told.replace(OFFSET, ' ').replace(HAS, '$1 takes');
     const offset = OFFSET.test(told) && !NO_CUFF.test(own);
     if (STOPS.test(own)) return [];
+    // "Cuffed, half a size off. So that one has a 4.5": which of the two rules the tube is by stays open.
+    const before = scene.before.at(-1);
+    if (before && HALF.test(textOf(before.items)) && !cuffOf(textOf(scene.items))) return [];
     const age = ageIn(own) ?? (tubes.length === 1 ? ageBefore(scene, own) : undefined);
     if (age === undefined || age > 16) return [];
     // One tube for one age: "at six 5.5, at eight 6.0" is a row of them.
@@ -62,6 +65,7 @@ export const byAge: Construction = {
 /** "Cuffed tubes take half a size off, so …": said of the rule, not of the tube worked out. */
 const OFFSET =
   /\b(?:for |with )?(?:a |the )?cuffed (?:tubes? |ones? )?(?:you |we )?(?:(?:take|takes|is|are|taking|goes|go|comes?|subtract|drop) )*(?:off )?(?:half a size|a half size|half|0\.5)(?: (?:off|less|smaller|down|lower|is taken off|comes off))?(?: ,)?(?: so)?/;
+const HALF = /\b(?:half a size|a half size|half (?:off|less|down))\b/;
 const HAS = /\b(year[- ]olds?|(?:child|boy|girl) of [a-z0-9]+) has\b/g;
 
 /** What the text books add to a quarter of the age, from the least to the most; and how far off a tube must be. */
@@ -200,7 +204,7 @@ function ruleFor(scene: Scene, own: string): number | undefined {
   const texts = [...before.map((sentence) => textOf(sentence.items)), own];
   const rules = texts.flatMap(rulesIn);
   const last = AGED.exec(own);
-  const cuff = cuffOf(last ? own.slice(last.index) : own);
+  const cuff = cuffOf(last ? own.slice(last.index) : own) ?? cuffOf(textOf(scene.items));
   const added = new Set(
     rules.filter((rule) => !cuff || !rule.cuff || rule.cuff === cuff).map((rule) => rule.more),
   );

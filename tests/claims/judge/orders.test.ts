@@ -421,7 +421,7 @@ describe('a direction', () => {
       sources: [],
     });
     expect(judged({ ...runs('french', 'up', 'down'), system: 'hegar' } as Said)).toMatchObject({
-      holds: 'With these sizes, a larger number is thicker.',
+      holds: 'With Hegar dilators, a larger number is thicker.',
       source: 'by definition',
     });
   });

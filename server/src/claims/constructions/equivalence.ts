@@ -5,7 +5,7 @@ import { EQUAL, HOLES, idle, LENGTH_AFTER, MEASURE_AFTER, NEVER, phrase } from '
 import { dimensionOf, equate, LENGTHS, longEnough, SHORTEST } from './equate.ts';
 import type { Construction, Reading } from './model.ts';
 import { answered } from './replied.ts';
-import { beyond, crossedLength, ofAnother, second } from './set-apart.ts';
+import { beyond, concluded, crossedLength, ofAnother, saidOfAnother, second } from './set-apart.ts';
 import { inSum } from './sums.ts';
 import {
   aside,
@@ -159,26 +159,6 @@ const clauseOfItsOwn = (items: readonly Item[], right: Group, between: readonly 
   between.at(-2)?.word === ',' &&
   between.some((item) => item.deviceNoun) &&
   /^an?$/.test(items[right.to + 1]?.word ?? '');
-
-/** "One Fr is a third of a millimetre, so a 12 Ch is 4 mm": each has a verb of its own. */
-const concluded = (items: readonly Item[], left: Group, right: Group, between: readonly Item[]): boolean =>
-  /^(?:,|;|and)$/.test(between[0]?.word ?? '') &&
-  between.some((item) => /^(?:so|hence|therefore|thus)$/.test(item.word)) &&
-  IS.test(items[left.from - 1]?.word ?? '') &&
-  IS.test(items[right.to + 1]?.word ?? '');
-
-/** "A green funnel is a 14 Ch, a green cannula is 18 G": each is the predicate of a thing of its own. */
-function saidOfAnother(items: readonly Item[], left: Group, between: readonly Item[]): boolean {
-  const verb = items[left.from - (/^an?$/.test(items[left.from - 1]?.word ?? '') ? 2 : 1)]?.word ?? '';
-  const [comma, ...clause] = between;
-  return (
-    IS.test(verb) &&
-    comma?.word === ',' &&
-    clause.some((item) => item.deviceNoun) &&
-    clause.some((item) => IS.test(item.word))
-  );
-}
-const IS = /^(?:is|are|was|means|=)$/;
 
 /** "1 → 12 Fr", and on the next line "2 → 7 mm": the answer to another question. */
 export function countedAnew({ passage, items }: Scene, left: Group, right: Group): boolean {

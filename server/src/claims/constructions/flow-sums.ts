@@ -29,6 +29,9 @@ export const flowSums: Construction = {
 
 const LASTS = /^(?:min|mins|minutes?|hours?|half-hour|seconds?|secs?)$/;
 
+const TAKES =
+  /\b(?:takes?|took|taking|needs?|lasts?|empt\w+|runs?|ran|goes|went|through|so|therefore|hence|which|means|finish\w*|done|given|makes|wait|reckon|expect|allow|gone|over)\b/;
+
 const NUMBER = '(\\d+(?:\\.\\d+)?|[a-z]+(?:-[a-z]+)?)';
 const RATE = new RegExp(
   `${NUMBER} (?:ml|mls|millilit(?:re|er)s?|cc) ?(?:/|per|a|an|each|every) ?(min(?:ute)?s?|h(?:ou)?r?s?)\\b`,
@@ -46,7 +49,8 @@ const SLACK = 1.4;
 /** One volume, one rate and one time, in this sentence and the one before. */
 function timeOf(scene: Scene): Reading[] {
   const own = joined(scene.items);
-  if (!scene.items.some(({ word }) => LASTS.test(word))) return [];
+  // "A 16 G gives 220 ml/min, a litre in 2.5 minutes": two figures of a table that need not agree.
+  if (!scene.items.some(({ word }) => LASTS.test(word)) || !TAKES.test(own)) return [];
   if (scene.items.some(({ word }) => NEGATIONS.has(word) || ODD.test(word))) return [];
   if (groups(scene.items).length === 0 && scene.system === undefined) return [];
   const before = scene.before.at(-1);

@@ -20,6 +20,7 @@ import {
   otherWay,
   rearranged,
   requested,
+  startsAgain,
   toBeSorted,
 } from './order.ts';
 import { comparison, wordless } from './than.ts';
@@ -42,7 +43,7 @@ export const linedUp: Construction = {
     const places = [...ordinals(scene, run), ...middleOf(scene, own), ...lastOf(scene, run, own)];
     if (places.length > 0) return places;
     const cue = cueIn(items, run);
-    return cue && !ofEitherScale(scene, run) && !otherWay(items, cue.at)
+    return cue && !ofEitherScale(scene, run) && !otherWay(items, cue.at) && !startsAgain(items, run)
       ? [{ ...orderReading(scene, run, cue), unconditional: true }]
       : [];
   },

@@ -22,11 +22,20 @@ export const order: Construction = {
     if (!cue) return [];
     if (otherWay(scene.items, cue.at) || toBeSorted(scene)) return [];
     const run = longestRun(scene.items, cue);
-    return count(run) >= 3 && !requested(scene.items, run[0]!) && !ofEitherScale(scene, run)
+    return count(run) >= 3 &&
+      !requested(scene.items, run[0]!) &&
+      !ofEitherScale(scene, run) &&
+      !startsAgain(scene.items, run)
       ? [orderReading(scene, run, cue)]
       : [];
   },
 };
+
+/** "0 sits above 2-0, and above 0 you count 1, 2": a row that takes up a size again, and counts on from there. */
+export function startsAgain(items: readonly Item[], run: readonly Group[]): boolean {
+  const named = run.flatMap(({ sizes }) => sizes.map(({ value }) => value));
+  return new Set(named).size < named.length && items.some(({ word }) => /^(?:above|below)$/.test(word));
+}
 
 /** "Put 21 G, 23 G and 25 G in order, smallest first.": sizes to be put in order are in none yet. */
 export const requested = (items: readonly Item[], { from, to }: Group): boolean =>

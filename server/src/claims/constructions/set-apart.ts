@@ -30,3 +30,28 @@ export const ofAnother = (left: Group, between: readonly Item[]): boolean =>
       !/wires?$/.test(word) &&
       /^(?:the|this|that|our|your)$/.test(between[i - 1]?.word ?? ''),
   );
+
+/** "One Fr is a third of a millimetre, so a 12 Ch is 4 mm": each has a verb of its own. */
+export const concluded = (
+  items: readonly Item[],
+  left: Group,
+  right: Group,
+  between: readonly Item[],
+): boolean =>
+  /^(?:,|;|and)$/.test(between[0]?.word ?? '') &&
+  between.some((item) => /^(?:so|hence|therefore|thus)$/.test(item.word)) &&
+  IS.test(items[left.from - 1]?.word ?? '') &&
+  IS.test(items[right.to + 1]?.word ?? '');
+
+/** "A green funnel is a 14 Ch, a green cannula is 18 G": each is the predicate of a thing of its own. */
+export function saidOfAnother(items: readonly Item[], left: Group, between: readonly Item[]): boolean {
+  const verb = items[left.from - (/^an?$/.test(items[left.from - 1]?.word ?? '') ? 2 : 1)]?.word ?? '';
+  const [comma, ...clause] = between;
+  return (
+    IS.test(verb) &&
+    comma?.word === ',' &&
+    clause.some((item) => item.deviceNoun) &&
+    clause.some((item) => IS.test(item.word))
+  );
+}
+const IS = /^(?:is|are|was|means|=)$/;

@@ -20,8 +20,6 @@ export function judgeOrder(claim: OrderClaim, note: Note, context?: Context): Ju
     last: endWords(claim.axis, up),
     items: list(claim.items.map(itemWords), FRAME.comma),
   });
-  // "0 sits above 2-0, and above 0 you count 1, 2": a row that comes back to a size is none.
-  if (repeats(claim)) return cannotTell(says, phrase(ORDER.uncompared));
   const steps = claim.items.slice(1).map((item, i) => compareItems(claim.items[i]!, item, context));
   if (steps.some((step) => step === undefined)) return cannotTell(says, phrase(ORDER.uncompared));
   const bad = steps.findIndex((step) => step !== (up ? 'thinner' : 'thicker') && step !== 'cannot-tell');
@@ -47,11 +45,6 @@ export function judgeOrder(claim: OrderClaim, note: Note, context?: Context): Ju
     ...(repair ? { repair } : {}),
     steps: [{ label: 'rule', text: ruleWords(first, second), sources }],
   };
-}
-
-function repeats({ items }: OrderClaim): boolean {
-  const named = items.flatMap(({ sizes }) => sizes.map(({ system, value }) => `${system} ${value}`));
-  return new Set(named).size < named.length;
 }
 
 const itemWords = (item: Operand): Part => sizeWords(item, FRAME.to);

@@ -13,7 +13,7 @@ import { ruleClaim } from './rule-claim.ts';
 const WIDEST = 14;
 
 const NEEDLE = /^(?:needles?|hypodermics?|butterfl(?:y|ies))$/;
-const CANNULA = /^(?:cannula(?:e|s|ti?on)?|ivs?|venflons?|drips?|pivcs?)$/;
+const CANNULA = /^(?:cannula(?:e|s|ti?on)?|ivs?|drips?|pivcs?)$/;
 const CODE = /^(?:colou?rs?|colou?r-cod(?:es?|ing)|hub-colou?rs?)$/;
 
 export const hues: Construction = {

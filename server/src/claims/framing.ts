@@ -183,24 +183,3 @@ const seeksOdd = (items: readonly Item[]): boolean => {
     words,
   );
 };
-
-/** "Not true at any point: …" */
-export const NOT_TRUE = /^(?:not|never) (?:true|right|correct)\b[^:]{0,30}:/;
-
-/** "Tom made five slips. Find them." */
-export const FIND = /^(?:find|spot|mend|correct) (?:them|it|all|each) ?\.?$/;
-
-/** "Pink is always 20 G": false because there are other things that are pink. */
-export const ALWAYS = /^(?:always|necessarily|invariably|only|any|every|all)$/;
-
-/** "Somebody swapped them.", "They should be the other way round.", "It should say 18." */
-export const SWAPPED =
-  /^(?:somebody|someone|they|these|those|the (?:two|colours|numbers|rows|columns|lines))(?: (?:have|has|had|are|were|got|must have))?(?: been)? (?:swapped|mixed|confused|transposed|interchanged|reversed)\b|^(?:it|that|this|they|these) (?:should|ought to) (?:say|read|have (?:said|read)|be the other way)\b/;
-
-/** "That is a tidy idea, but it is mistaken." */
-export const GIVEN_UP =
-  /^(?:that|this|it) (?:is|was|sounds|looks|seems) (?:\S+ ){1,8}?(?:but|yet|and) (?:(?:it|that|this) )?(?:is|was|isn't) (?:quite |simply |plainly |also |still )?(?:wrong|false|mistaken|incorrect|untrue|backwards|nonsense|a (?:myth|mistake)|not (?:true|so|right|correct|the case))\b/;
-
-/** "That quotation is wrong." */
-export const CALLED_WRONG =
-  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b/;

@@ -4,22 +4,7 @@ import { conditional } from './conditional.ts';
 import type { Reading } from './constructions/model.ts';
 import { hedged, negated } from './denial.ts';
 import { onceSaid } from './errata.ts';
-import {
-  ALWAYS,
-  arrowed,
-  CALLED_WRONG,
-  disputed,
-  endorsed,
-  FIND,
-  framed,
-  GIVEN_UP,
-  graded,
-  NOT_TRUE,
-  oddOneOut,
-  onlyOne,
-  SWAPPED,
-  turnedBack,
-} from './framing.ts';
+import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turnedBack } from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import { outOfUse, quotedToMend, toMend } from './mending.ts';
 import type { Stance } from './model.ts';
@@ -30,7 +15,9 @@ import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
 import { asksInTalk } from './text/talk.ts';
-import { asksTruth, keyOf, setsTask } from './truth.ts';
+import { setsTask } from './text/tasks.ts';
+import { asksTruth } from './text/truth-keys.ts';
+import { keyOf } from './truth.ts';
 import { packed, unreal } from './unreal.ts';
 import { NEGATIONS } from './words/changes.ts';
 import {
@@ -98,6 +85,8 @@ const whole = ({ items }: Scene, { claim }: Reading): Stance =>
   compound(items, claim.kind) || (claim.kind === 'colour' && items.some(({ word }) => ALWAYS.test(word)))
     ? 'hedged'
     : 'denied';
+/** "Pink is always 20 G": false because there are other things that are pink. */
+const ALWAYS = /^(?:always|necessarily|invariably|only|any|every|all)$/;
 
 /** "If the number is higher the needle is thinner": the condition is part of the rule. */
 const generalRule = (scene: Scene, { claim }: Reading): boolean =>
@@ -184,6 +173,15 @@ export const rejects = remembered((sentence: Sentence): boolean => {
   if (first === 'reverse' && /^cutt/.test(words[1] ?? '')) return false;
   return REJECTIONS.has(first) && (words.length <= 3 || stopsAfterFirst(sentence));
 });
+/** "Somebody swapped them.", "They should be the other way round.", "It should say 18." */
+const SWAPPED =
+  /^(?:somebody|someone|they|these|those|the (?:two|colours|numbers|rows|columns|lines))(?: (?:have|has|had|are|were|got|must have))?(?: been)? (?:swapped|mixed|confused|transposed|interchanged|reversed)\b|^(?:it|that|this|they|these) (?:should|ought to) (?:say|read|have (?:said|read)|be the other way)\b/;
+/** "That is a tidy idea, but it is mistaken." */
+const GIVEN_UP =
+  /^(?:that|this|it) (?:is|was|sounds|looks|seems) (?:\S+ ){1,8}?(?:but|yet|and) (?:(?:it|that|this) )?(?:is|was|isn't) (?:quite |simply |plainly |also |still )?(?:wrong|false|mistaken|incorrect|untrue|backwards|nonsense|a (?:myth|mistake)|not (?:true|so|right|correct|the case))\b/;
+/** "That quotation is wrong." */
+const CALLED_WRONG =
+  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b/;
 
 /** "No, …", "Wrong: …": a mark right after the first spoken word. */
 function stopsAfterFirst({ items }: Sentence): boolean {
@@ -217,6 +215,8 @@ function mistake(scene: Scene, reading: Reading): boolean {
   );
   return here || exercise(scene, reading) || announced(scene) || NOT_TRUE.test(joined(scene.items, 0, 8));
 }
+/** "Not true at any point: …" */
+const NOT_TRUE = /^(?:not|never) (?:true|right|correct)\b[^:]{0,30}:/;
 
 /** "Common slips were …"; a wire that slips is none. */
 const slips = (items: readonly Item[], i: number): boolean =>
@@ -233,6 +233,8 @@ function announced(scene: Scene): boolean {
   if (scene.passage.list && scene.context.some((sentence) => allWrong(sentence.items))) return true;
   return ofMistakes(scene.headings);
 }
+/** "Tom made five slips. Find them." */
+const FIND = /^(?:find|spot|mend|correct) (?:them|it|all|each) ?\.?$/;
 
 /** A heading announces mistakes below it. */
 const ofMistakes = remembered((headings: readonly string[]) =>
@@ -360,10 +362,6 @@ function reported(scene: Scene, { claim, from, at }: Reading): boolean {
 /** "People think that …, but the 18 G …": there the author speaks again. */
 const endsReport = (items: readonly Item[], i: number): boolean =>
   items[i]!.word === ';' ||
-  (/^(?:they|he|she|people)$/.test(items[i]!.word) &&
-    /^(?:are|is)$/.test(items[i + 1]?.word ?? '') &&
-    /^(?:right|correct)$/.test(items[i + 2]?.word ?? '') &&
-    items[i - 1]?.word === 'and') ||
   (items[i]!.word === 'but' &&
     items[i - 1]?.word === ',' &&
     !items.slice(i + 1).some((item) => REPORTING_VERBS.has(item.word)));

@@ -6,9 +6,6 @@ import { remembered } from './text/remember.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
 
-export { setsTask } from './text/tasks.ts';
-export { asksTruth } from './text/truth-keys.ts';
-
 /** A mark beside a true/false statement. */
 export type Keyed = 'true' | 'false';
 

@@ -30,7 +30,7 @@ const BEFORE: readonly RegExp[] = [
 
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
-  /\b(?:used|rather|instead|without|stop|avoid|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|none|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns)\b/;
+  /\b(?:used|rather|instead|without|stop|avoid|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns)\b/;
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;
@@ -170,7 +170,7 @@ function fallback(items: readonly Item[], first: number): boolean {
 }
 
 /** "Had we run out we could have opened 3-0, which is thicker": what the clause says is so, whatever happened. */
-export function toldAside(items: readonly Item[], at: number): boolean {
+function toldAside(items: readonly Item[], at: number): boolean {
   const which = items.slice(0, at).findLastIndex((item) => item.word === 'which');
   if (which < 1 || items[which - 1]!.word !== ',' || at - which > 6) return false;
   return (

@@ -11,8 +11,8 @@ import { clauseStart } from './than.ts';
 /** The size spoken of, and whether the sentence only says when it would be taken. */
 export interface Subject {
   readonly group: Group;
-  /** What is asserted is the choice, whatever the condition. */
-  readonly wished?: true;
+  /** What is asserted is the choice, whatever condition leads to it. */
+  readonly unconditional?: true;
 }
 
 type Finder = (scene: Scene, word: Measured, all: readonly Group[]) => Subject | undefined;
@@ -60,7 +60,9 @@ const apposed: Finder = ({ items }, word, all) => {
     (next === ',' && items[group.to + 2]?.kind === 'size')
   )
     return undefined;
-  return NOUN_PHRASE.test(joined(items, word.to + 1, group.from)) ? { group, wished: true } : undefined;
+  return NOUN_PHRASE.test(joined(items, word.to + 1, group.from))
+    ? { group, unconditional: true }
+    : undefined;
 };
 const NOUN_PHRASE =
   /^(?:(?:of the (?:two|pair|three) |[a-z-]+ ){0,2}?[,:(—–](?: ?(?:being|in this case|here|so|say|usually|for (?:example|instance)))?|(?:[a-z-]+ ){0,6}?(?:[,(—–] )?(?:that is(?: to say)?|that's|i\.e\.?|ie|namely|meaning|which is|called))(?: ,)?(?: (?:an?|the|our|your|its|size|number))?$/;
@@ -77,13 +79,13 @@ const wished: Finder = ({ items }, word, all) => {
   if (!wishedFor(items, word)) return undefined;
   const chosen = all.filter((g) => g.from > word.to && takenAt(items, g) && !afterThan(items, g));
   const [only, ...more] = chosen;
-  if (!only && more.length === 0) return grounded(items, word, all);
-  if (!only || more.length > 0 || only.from - word.to > 18) return undefined;
+  if (!only) return grounded(items, word, all);
+  if (more.length > 0 || only.from - word.to > 18) return undefined;
   const way = items.slice(word.to + 1, only.from);
   if (way.some((item) => ELSE.test(item.word) || TOLD.test(item.word))) return undefined;
   const opens = OPENS.test(items.find((item) => item.kind === 'word')?.word ?? '');
   return opens || way.some((item) => SO.test(item.word)) || AND_GO.test(joined(items, word.to + 1, only.from))
-    ? { group: only, wished: true }
+    ? { group: only, unconditional: true }
     : undefined;
 };
 /** "change it for an 18 Fr, because clot needs a larger tube": the choice first, then what is needed. */
@@ -93,7 +95,7 @@ function grounded(items: readonly Item[], word: Measured, all: readonly Group[])
   const way = items.slice(only.to + 1, word.at);
   return way.some((item) => /^(?:because|since|as)$/.test(item.word)) &&
     !way.some((item) => ELSE.test(item.word) || TOLD.test(item.word))
-    ? { group: only, wished: true }
+    ? { group: only, unconditional: true }
     : undefined;
 }
 
@@ -132,7 +134,9 @@ const outcome: Finder = ({ items }, word, all) => {
   )
     return undefined;
   const [only, ...more] = distinct(all.filter((g) => g.to < and && takenAt(items, g) && !owned(items, g)));
-  return only && more.length === 0 && word.at - only.to <= 20 ? { group: only, wished: true } : undefined;
+  return only && more.length === 0 && word.at - only.to <= 20
+    ? { group: only, unconditional: true }
+    : undefined;
 };
 /** "If you only have a 3-0, …": what is there is not what is chosen. */
 const owned = (items: readonly Item[], { from }: Group): boolean => {
@@ -154,7 +158,7 @@ const predicated: Finder = (scene, word, all) => {
   const own = all.filter((g) => g.from >= start && g.to < word.at);
   const [only, ...more] = own;
   if (only) {
-    const head = headed(items, only, word);
+    const head = headed(items, only);
     const between = items.slice(only.to + 1, word.at);
     return more.length === 0 &&
       head &&
@@ -171,11 +175,10 @@ const predicated: Finder = (scene, word, all) => {
 const OWNER =
   /^(?:patients?|veins?|vessels?|child|children|bab(?:y|ies)|arms?|hands?|you|we|i|they|he|she|wall|walls|length|price|pain|knots?|hole|holes|box|drawer|handle|wings?|hub|people|students?|which|who|where|whose|if|when|while|because|than|not|no|never|nor|neither|without|unless|hardly|both|either|each|every)$/;
 
-const headed = (items: readonly Item[], { from }: Group, word: Measured): boolean => {
+const headed = (items: readonly Item[], { from }: Group): boolean => {
   let i = from - 1;
   while (i >= 0 && /^(?:an?|the|our|your|my|this|that|his|her|one|size|number)$/.test(items[i]!.word)) i--;
-  const before = items[i]?.word ?? '';
-  return !PREPOSITION.test(before) || (word.axis === 'flow' && /^(?:through|down|with|in)$/.test(before));
+  return !PREPOSITION.test(items[i]?.word ?? '');
 };
 
 /** "The 24, smaller yet", "18 G and therefore wider". */

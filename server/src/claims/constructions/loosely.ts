@@ -85,7 +85,7 @@ function readWord(scene: Scene, word: Measured): Reading[] {
   )
     return [];
   const reading = comparison(scene, 'loosely', subject.group, both(others), word);
-  return [subject.wished ? { ...reading, unconditional: true, own: true } : reading];
+  return [subject.unconditional ? { ...reading, unconditional: true, own: true } : reading];
 }
 
 /** Words that turn, weaken or share out what the comparing word says. */

@@ -19,7 +19,9 @@ export const nothing: Construction = {
   read(scene) {
     const { items } = scene;
     const of = OF_THEM.exec(joined(items, 0, 5));
-    const none = of && of[1] !== 'none' ? 0 : items.findIndex((item, i) => i <= 2 && NONE.test(item.word));
+    // "All of them are wider": each is so; "none of them is wider": the last is the widest.
+    const allSo = of !== null && of[1] !== 'none';
+    const none = allSo ? 0 : items.findIndex((item, i) => i <= 2 && NONE.test(item.word));
     const than = items.findIndex((item, i) => i > none && item.word === 'than');
     const word = measuredWords(items).find((m) => m.degree === 'comparative' && m.at < than && m.at > none);
     const all = groups(items);
@@ -36,9 +38,7 @@ export const nothing: Construction = {
       sizes: rest.flatMap((g) => g.sizes).filter((size) => size.value !== last.sizes[0]!.value),
     };
     if (other.sizes.length === 0) return [];
-    // "All of them are wider": each is so; "none of them is wider": the last is the widest.
-    const whole = of && of[1] !== 'none';
-    const more = (word.sign === 1) !== Boolean(whole);
+    const more = (word.sign === 1) !== allSo;
     const claim = comparison(scene, 'nothing', last, other, word, more ? 'more' : 'less');
     return [each({ ...wordless(claim), at: last.from, from: last.from, to: last.to, own: true })];
   },

@@ -27,7 +27,7 @@ export interface Read {
   readonly quotes: readonly (readonly [number, number])[];
 }
 
-export function readPassages(note: Note, mentions: readonly Mention[]): Read[] {
+function readPassages(note: Note, mentions: readonly Mention[]): Read[] {
   const byPassage = new Map<number, Mention[]>();
   for (const mention of mentions) {
     // Words that name no size stay words: the grammar reads them.

@@ -42,13 +42,6 @@ export const NEGATIONS = new Set(
     .filter(Boolean),
 );
 
-/** Words that say two things are one. */
-export const EQUALS = new Set(
-  `= is are equals equal measures measure means being comes works called reads ≈ ~ ≡ i.e. namely or`
-    .split(/\s+/)
-    .filter(Boolean),
-);
-
 /** Exchange verbs: the first size is given up, the second chosen. */
 export const EXCHANGE = new Set(
   `swap swaps swapped swapping trade trades traded trading exchange exchanges exchanged replace replaces replaced

@@ -1,4 +1,6 @@
 /** What the same sentence takes back, in words that the readers of its claims do not look at. */
+
+import { matchesOf } from '../notes/index.ts';
 import type { Reading } from './constructions/model.ts';
 import type { Operand } from './model.ts';
 import { joined } from './text/joined.ts';
@@ -55,6 +57,7 @@ function gaugeShortened({ note }: Scene, { sizes, mentions }: Operand): boolean 
   if (sizes[0]?.system !== 'wire-inch' || mention?.notation !== 'bare') return false;
   const number = mention.text.replace(/\D/g, '');
   const above = note.text.slice(Math.max(0, mention.source.start - REACH), mention.source.start);
-  return new RegExp(`\\b${number} ?(?:G|gauge)\\b`).test(above);
+  return matchesOf(above, GAUGE).some((match) => match[1] === number);
 }
 const REACH = 600;
+const GAUGE = /\b(\d+) ?(?:G|gauge)\b/g;

@@ -1,5 +1,6 @@
 /** Which scale a bare "number" belongs to: the one named near it, that of the things spoken of, or that of the place. */
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { groups, type Scene } from '../text/scene.ts';
 import type { NumberSide } from './sides.ts';
 
@@ -13,8 +14,9 @@ export function systemNear(
   const like = likened(items);
   if (like) return like;
   if (near?.system) return near.system;
-  if (WIRES.test(items.map((item) => item.word).join(' '))) return 'wire-inch';
-  if (TUBES.test(items.map((item) => item.word).join(' '))) return 'tube-id';
+  const text = joined(items);
+  if (WIRES.test(text)) return 'wire-inch';
+  if (TUBES.test(text)) return 'tube-id';
   const named = new Set(items.flatMap((item) => (item.system ? [item.system] : [])));
   if (named.size === 1) return [...named][0];
   const spoken = new Set(groups(items).flatMap((g) => g.sizes.map((size) => size.system)));
@@ -36,16 +38,13 @@ export function systemNear(
 
 /** "The number falls as the catheter gets thicker. French goes the other way.": so it was not French. */
 const turnedNext = ({ after }: Scene, system: NumberSide['system'] | undefined): boolean =>
-  after.slice(0, 1).some(
-    ({ items }) =>
-      items.slice(0, 4).some((item) => item.system !== undefined && item.system === system) &&
-      TURNED.test(
-        items
-          .slice(0, 14)
-          .map((item) => item.word)
-          .join(' '),
-      ),
-  );
+  after
+    .slice(0, 1)
+    .some(
+      ({ items }) =>
+        items.slice(0, 4).some((item) => item.system !== undefined && item.system === system) &&
+        TURNED.test(joined(items, 0, 14)),
+    );
 const TURNED = /\b(?:other way|opposite|reverse|reversed|contrary|backwards|upside down)\b/;
 
 /** "French works like gauge: the higher the slimmer": said of the first. */

@@ -1,5 +1,6 @@
 /** A note as passages of clean prose. Nothing here knows what a size is. */
 
+export { filledLines } from './lines.ts';
 export { matchesOf } from './matches.ts';
 export * from './model.ts';
 export { type Format, type ReadOptions, readNote } from './read.ts';

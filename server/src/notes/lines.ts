@@ -19,6 +19,18 @@ export function linesOf(text: string, from: number): Line[] {
   return lines;
 }
 
+/** Lines of a passage's text that hold anything; in prose a line feed alone ends a line. */
+export function filledLines(text: string): Span[] {
+  const lines: Span[] = [];
+  for (let at = 0; at < text.length; ) {
+    const next = text.indexOf('\n', at);
+    const end = next < 0 ? text.length : next;
+    if (end > at) lines.push({ start: at, end });
+    at = end + 1;
+  }
+  return lines;
+}
+
 /** Runs of lines that are not blank. */
 export function blocksOf(text: string, lines: readonly Line[]): Line[][] {
   const blocks: Line[][] = [];

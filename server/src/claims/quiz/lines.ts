@@ -1,25 +1,16 @@
 /** The lines of a passage, for layouts that a line break makes. */
+import { filledLines, matchesOf } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 
-export function linesOf({ passage }: Read): Span[] {
-  const { text } = passage;
-  const lines: Span[] = [];
-  for (let at = 0; at < text.length; ) {
-    const next = text.indexOf('\n', at);
-    const end = next < 0 ? text.length : next;
-    if (end > at) lines.push({ start: at, end });
-    at = end + 1;
-  }
-  return lines;
-}
+export const linesOf = ({ passage }: Read): Span[] => filledLines(passage.text);
 
 /** "Q1 thicker: 3-0 / 4-0? ‖ Q2 9 mm = ? Fr": several questions on one line, each opened by its number; else the line. */
 export function askedOn({ passage }: Read, line: Span): Span[] {
   const { start, end } = line;
   if (end - start > LONGEST_ROW || !/^\W{0,3}Q ?1?\d\b/.test(passage.text.slice(start, start + 8)))
     return [line];
-  const starts = [...passage.text.slice(start, end).matchAll(/(?:^|\s)(?=Q ?1?\d\b)/g)];
+  const starts = matchesOf(passage.text.slice(start, end), COUNTED);
   return starts.length < 2
     ? [line]
     : starts.map(({ index }, i) => ({
@@ -27,4 +18,5 @@ export function askedOn({ passage }: Read, line: Span): Span[] {
         end: start + (starts[i + 1]?.index ?? end - start),
       }));
 }
+const COUNTED = /(?:^|\s)(?=Q ?1?\d\b)/g;
 const LONGEST_ROW = 800;

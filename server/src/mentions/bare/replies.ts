@@ -1,5 +1,6 @@
 /** Answers: "A3 24.", "7: 3", "c) 20", "Ans: 10.": the question asked says what is answered in. */
-import { matchesOf } from '../../notes/index.ts';
+import { filledLines, matchesOf } from '../../notes/index.ts';
+import type { Span } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
 import { labelsOf, type Scene, type Surroundings } from '../scene.ts';
 import type { Place } from '../sense/place.ts';
@@ -41,10 +42,8 @@ const ASKED: readonly (readonly [System, RegExp])[] = [
 ];
 
 /** A line that asks, by its place in the note. */
-interface Asked {
+interface Asked extends Span {
   readonly scene: Scene;
-  readonly start: number;
-  readonly end: number;
 }
 
 /** "4", "b1", "vi": how a question or its answer is counted. */
@@ -72,7 +71,7 @@ function questionsOf(around: Surroundings): ReadonlyMap<string, readonly Asked[]
   if (known) return known;
   const found = new Map<string, Asked[]>();
   for (const scene of around.scenes)
-    for (const line of scene.passage.cell ? [] : linesOf(scene.passage.text)) {
+    for (const line of scene.passage.cell ? [] : filledLines(scene.passage.text)) {
       const text = scene.passage.text.slice(line.start, Math.min(line.end, line.start + LONGEST));
       if (text.length < SHORTEST || !ASKS.test(text)) continue;
       for (const label of labelsAt(around, scene, line.start, text)) {
@@ -96,17 +95,6 @@ function markerOf({ note }: Surroundings, { passage }: Scene): string | undefine
   if (!passage.list?.ordered) return undefined;
   const start = passage.map.sources[0] ?? 0;
   return /(\d{1,3})[.)]\s*\**$/.exec(note.text.slice(Math.max(0, start - 14), start))?.[1];
-}
-
-function linesOf(text: string): readonly { readonly start: number; readonly end: number }[] {
-  const lines: { start: number; end: number }[] = [];
-  for (let at = 0; at < text.length; ) {
-    const next = text.indexOf('\n', at);
-    const end = next < 0 ? text.length : next;
-    if (end > at) lines.push({ start: at, end });
-    at = end + 1;
-  }
-  return lines;
 }
 
 /** An answer to a counted question, or to the one just asked: what the question names with this value, or asks for. */

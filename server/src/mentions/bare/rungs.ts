@@ -233,13 +233,10 @@ const whichFlows: Rung = ({ place, bare, board }) =>
     : [];
 
 /** Talk of flow is talk of cannulas, in a note that has gauges. */
-const flow: Rung = (question) => {
-  const { place, frame, board } = question;
-  if (frame === 'run' || frame === 'option') return whichFlows(question);
-  return factsOf(board.around).gauge && (FLOW.test(lately(place)) || FLOW.test(turnBefore(place)))
+const flow: Rung = ({ place, board }) =>
+  factsOf(board.around).gauge && (FLOW.test(lately(place)) || FLOW.test(turnBefore(place)))
     ? ['needle-gauge']
     : [];
-};
 
 /** The sentence and what stands shortly before it in the passage. */
 const lately = ({ scene, sentence }: Place): string =>

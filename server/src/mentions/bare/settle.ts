@@ -52,7 +52,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['label', ['article', 'plural', 'run', 'colour', 'colon', 'option', 'alone']],
   ['passage', ['article', 'plural', 'run', 'colour', 'option']],
   ['passage-device', ['article', 'plural', 'run', 'colour']],
-  ['flow', ['article', 'plural', 'run', 'option']],
+  ['flow', ['article', 'plural']],
   ['before', ['article', 'plural', 'run', 'colour', 'option']],
   ['heading', ['article', 'plural', 'run', 'colour', 'colon']],
   ['title', ['article', 'plural', 'run', 'colour', 'colon']],

@@ -5,7 +5,7 @@ import type { Mention } from '../model.ts';
 import { labelsOf, type Scene } from '../scene.ts';
 import { tubeQuestion } from '../sense/numbered.ts';
 import { earlier, type Place, placeOf } from '../sense/place.ts';
-import { systemOf } from '../sense/systems.ts';
+import { systemOf, WIDEST_TUBE } from '../sense/systems.ts';
 import { ofOtherTrade } from '../sense/trade.ts';
 import { size, type Verdict } from '../sense/verdict.ts';
 import { departs, fetchQuestion, handedThread, saidQuestion, threadQuestion } from './ask.ts';
@@ -99,8 +99,7 @@ const countsSize = (known: readonly Mention[], { before, span }: Place, system: 
 const RUN_BOUNDS: Readonly<Partial<Record<System, readonly [number, number]>>> = {
   'needle-gauge': [7, 36],
   french: [3, 60],
-  // Up to the widest of a horse.
-  'tube-id': [2, 40],
+  'tube-id': [2, WIDEST_TUBE],
   usp: [0, 12],
 };
 

@@ -17,6 +17,7 @@ import {
 } from '../words/lengths.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
+import { WIDEST_TUBE } from './systems.ts';
 import { ofOtherTrade } from './trade.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 
@@ -368,7 +369,7 @@ export function tubeLength(place: Place, values: readonly number[], decimals: nu
   const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];
   const most = largest(place, nearest?.means);
   if (values.some((value) => value > most)) return false;
-  if (most === WIDEST && (values.every((value) => value > 10.5) || (!nearest && HAS.test(place.before))))
+  if (most === WIDEST_TUBE && (values.every((value) => value > 10.5) || (!nearest && HAS.test(place.before))))
     return !/^\s?(?:inside|across)\b/.test(place.after);
   if (nearest?.means === 'tracheal-tube')
     return !/\b(?:outer|outside|suction|catheter)\b/i.test(place.after.slice(0, 30));
@@ -380,10 +381,9 @@ export function tubeLength(place: Place, values: readonly number[], decimals: nu
 /** Of people, of what somebody was intubated with, and of horses and cattle whose breathing tubes are spoken of. */
 function largest(place: Place, nearest: Device | undefined): number {
   const tracheal = nearest ?? earlier(place, place.scene.devices)[0]?.means;
-  if (tracheal === 'tracheal-tube' && factsOf(place.around).largeAnimals) return WIDEST;
+  if (tracheal === 'tracheal-tube' && factsOf(place.around).largeAnimals) return WIDEST_TUBE;
   return nearest === 'tracheal-tube' && /intubated with (?:an? )?$/i.test(place.before) ? 30 : 10.5;
 }
-const WIDEST = 40;
 const HAS = /\b(?:an?|about|near(?:ly)?|takes?|needs?|around)\s$/i;
 
 /** Header or row label names tracheal tubes. */

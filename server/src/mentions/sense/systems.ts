@@ -60,7 +60,7 @@ const BOUNDS: Readonly<Record<System, readonly [number, number]>> = {
 };
 
 /** Widest tracheal tube of a horse or a cow, mm. */
-const WIDEST_TUBE = 40;
+export const WIDEST_TUBE = 40;
 
 /** A tracheal tube of a large animal. */
 export const ofLargeAnimal = (system: System, value: number): boolean =>

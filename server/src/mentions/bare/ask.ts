@@ -1,5 +1,6 @@
 /** When a reader would have to ask: a bare thread number, a size fetched without its system. */
 
+import { matchesOf } from '../../notes/index.ts';
 import type { System } from '../../sizes/model.ts';
 import { phrase } from '../../texts/index.ts';
 import { reading } from '../reading.ts';
@@ -54,8 +55,10 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
 const listed = ({ span, scene }: Place, value: number): boolean => {
   const before = scene.passage.text.slice(Math.max(0, span.start - 200), span.start);
   if (value < 3 || !/[;,.|]\s$/.test(before)) return false;
-  return [value - 1, value - 2].every((n) => new RegExp(`(?:^|[;:,.|]\\s)${n}\\s`).test(before));
+  const counted = matchesOf(before, COUNTED).map((match) => Number(match[1]));
+  return counted.includes(value - 1) && counted.includes(value - 2);
 };
+const COUNTED = /(?:^|[;:,.|]\s)([0-9])(?=\s)/g;
 
 /** A row of what was heard and what was meant: "two silk" beside 2-0. */
 function explained({ around, scene }: Place, value: number): boolean {

@@ -22,6 +22,12 @@ export interface Grid {
   readonly above: string;
 }
 
+/** Rows that readers look at which set cells and rows against one another; a longer table is data. */
+const MOST_ROWS = 60;
+const MOST_COLUMNS = 16;
+export const isData = ({ rows, header }: Grid): boolean =>
+  rows.length > MOST_ROWS || header.length > MOST_COLUMNS;
+
 /** A row of units below the header belongs to it. */
 const UNIT_CELL =
   /^\W*(?:mm|cm|in|inch(?:es)?|fr(?:ench)?|ch|g|ga|gauge|usp|metric|colou?r|name|type|device|material)\W*$/i;

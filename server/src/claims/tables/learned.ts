@@ -8,16 +8,11 @@ import { outerDiameter } from '../../sizes/index.ts';
 import type { Claim, EquivalenceClaim, FormulaClaim } from '../model.ts';
 import { remembered } from '../text/remember.ts';
 import { STRUCK_HEADER } from '../text/scenes.ts';
-import { type Grid, MEASURES, operandOf, type Row, rowSpan, systemOf } from './grid.ts';
+import { type Grid, isData, MEASURES, operandOf, type Row, rowSpan, systemOf } from './grid.ts';
 import { equivalences } from './values.ts';
 
-/** Rows that are looked at; a longer table is data. */
-const MOST = 60;
-/** And columns: the cells of a row are set against one another. */
-const WIDEST = 16;
-
 export function learned(grid: Grid): Claim[] {
-  if (grid.rows.length > MOST || grid.rows.length < 2 || grid.header.length > WIDEST) return [];
+  if (grid.rows.length < 2 || isData(grid)) return [];
   return [...widths(grid), ...byAge(grid), ...byTube(grid)];
 }
 

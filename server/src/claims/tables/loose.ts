@@ -11,14 +11,10 @@ import { remembered } from '../text/remember.ts';
 import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { codeOf } from '../words/codes.ts';
-import { type Grid, MEASURES, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
-
-const MOST = 60;
-/** And columns: the cells of a row are set against one another. */
-const WIDEST = 16;
+import { type Grid, isData, MEASURES, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 
 export function looseRows(grid: Grid): Claim[] {
-  if (grid.rows.length > MOST || grid.header.length > WIDEST) return [];
+  if (isData(grid)) return [];
   return grid.rows.flatMap((row, r) => [
     ...beside(grid, row),
     ...sameAs(grid, row),
@@ -92,33 +88,29 @@ function besideLast(
   return row.flatMap((read, column) => {
     const header = grid.header[column]!;
     const other = LAST.test(header) ? before : NEXT.test(header) ? after : undefined;
-    const words = measuredWords(read?.items ?? []);
-    const [word] = words;
+    const word = other && wordOf(read, 'comparative', FEW_WORDS);
     const [own, mention] = [sizeIn(row), other && sizeIn(other)];
-    if (!read || !own || !mention || words.length !== 1 || !word || systemOf(own) !== systemOf(mention))
-      return [];
-    if (word.degree !== 'comparative' || !decidable(word.axis) || word.idiom || read.items.length > 5)
-      return [];
-    if (read.items.some((item) => item.kind === 'size' || NEGATIONS.has(item.word))) return [];
-    return [claim(row, read, own, mention, word.axis, word.sign === 1 ? 'more' : 'less')];
+    if (!read || !own || !mention || !word || systemOf(own) !== systemOf(mention)) return [];
+    return [claim(row, read, own, mention, word.axis, relationOf(word))];
   });
 }
 
-/** The one comparing word of a cell that says nothing else. */
-function comparing(read: Row[number], words = 5): Measured | undefined {
-  const found = measuredWords(read?.items ?? []);
-  const [word] = found;
-  if (!read || found.length !== 1 || !word || read.items.length > words) return undefined;
-  if (word.degree !== 'comparative' || !decidable(word.axis) || word.idiom) return undefined;
+/** The one word of such a degree in a cell that says little else. */
+function wordOf(read: Row[number], degree: Measured['degree'], most: number): Measured | undefined {
+  if (!read || read.items.length > most) return undefined;
+  const [word, ...more] = measuredWords(read.items);
+  if (!word || more.length > 0 || word.degree !== degree || !decidable(word.axis) || word.idiom)
+    return undefined;
   return read.items.some((item) => item.kind === 'size' || NEGATIONS.has(item.word)) ? undefined : word;
 }
-const relationOf = ({ sign }: Measured): 'more' | 'less' => (sign === 1 ? 'more' : 'less');
+const FEW_WORDS = 5;
+const relationOf = ({ sign }: Pick<Measured, 'sign'>): 'more' | 'less' => (sign === 1 ? 'more' : 'less');
 
 /** "| 3-0 | thicker |" under "Finer or thicker than 4-0". */
 function headedThan(grid: Grid, row: Row): ComparisonClaim[] {
   return row.flatMap((read, column) => {
     const head = grid.heads[column];
-    const [word, other] = [comparing(read), sole(head)];
+    const [word, other] = [wordOf(read, 'comparative', FEW_WORDS), sole(head)];
     const own = row
       .flatMap((cell, c) => (c === column ? [] : (sole(cell) ?? [])))
       .find((one) => other && systemOf(one) === systemOf(other));
@@ -150,19 +142,16 @@ function nextOne(grid: Grid, row: Row): ComparisonClaim[] {
       .flatMap((cell) => sole(cell) ?? [])
       .find((one) => systemOf(one) === systemOf(other));
     const said = measuredWords(readItems(header, [])).filter((m) => decidable(m.axis) && !m.idiom);
-    const way =
-      said.length === 1
-        ? said[0]!.sign
-        : NUMBERED.has(systemOf(other))
-          ? /\b(?:up|above)\b/.test(header)
-            ? 1
-            : /\b(?:down|below)\b/.test(header)
-              ? -1
-              : 0
-          : 0;
-    if (!own || way === 0 || said.length > 1) return [];
-    return [claim(row, read, other, own, said[0]?.axis ?? 'outer', way === 1 ? 'more' : 'less')];
+    const [word, ...more] = said;
+    const sign = word?.sign ?? (NUMBERED.has(systemOf(other)) ? stepIn(header) : undefined);
+    if (!own || !sign || more.length > 0) return [];
+    return [claim(row, read, other, own, word?.axis ?? 'outer', relationOf({ sign }))];
   });
+}
+/** "Next one up", "one below". */
+function stepIn(header: string): 1 | -1 | undefined {
+  if (/\b(?:up|above)\b/.test(header)) return 1;
+  return /\b(?:down|below)\b/.test(header) ? -1 : undefined;
 }
 /** Scales on which up is a larger number and a larger size. */
 const NUMBERED: ReadonlySet<string> = new Set(['french', 'millimetre', 'tube-id', 'inch']);
@@ -193,19 +182,8 @@ function mostOf(grid: Grid, row: Row): ComparisonClaim[] {
   if (!own || others.length < 1 || others.length > 12) return [];
   if (others.some((one) => !one || systemOf(one) !== systemOf(own))) return [];
   return row.flatMap((read, column) => {
-    const words = measuredWords(read?.items ?? []);
-    const [word] = words;
-    if (
-      !read ||
-      words.length !== 1 ||
-      !word ||
-      word.degree !== 'superlative' ||
-      !decidable(word.axis) ||
-      word.idiom
-    )
-      return [];
-    if (read.items.length > 7 || read.items.some((item) => item.kind === 'size' || NEGATIONS.has(item.word)))
-      return [];
+    const word = wordOf(read, 'superlative', FEW);
+    if (!read || !word) return [];
     const text = read.passage.text.toLowerCase();
     const count = COUNTS.findIndex((one) => text.includes(`the ${one}`));
     if (

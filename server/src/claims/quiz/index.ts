@@ -61,12 +61,12 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
 /** What the grammar reads; else what the words of the question ask for, wherever they stand. */
 function readPair(pair: Pair, desk: Desk): KeyReading[] {
   const { question, reply, marked } = pair;
-  const bare = marked && figureAlone(reply) ? loosely(question, reply, [], replySpan(pair), desk) : [];
-  if (bare.length > 0) return bare;
+  const focus = replySpan(pair);
+  const bare = marked && figureAlone(reply) ? loosely(question, reply, [], focus, desk) : undefined;
+  if (bare && bare.length > 0) return bare;
   const read = readReply(wholly(pair) ? { ...pair, marked: true } : pair, desk);
   if (read.length > 0 || (!marked && reply.items.length > LONGEST_UNMARKED)) return read;
-  const focus = replySpan(pair);
-  const found = loosely(question, reply, [], focus, desk);
+  const found = bare ?? loosely(question, reply, [], focus, desk);
   const whole = found.length > 0 ? undefined : withLead(question);
   return whole ? loosely(whole, reply, [], focus, desk) : found;
 }

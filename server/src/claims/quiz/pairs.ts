@@ -1,13 +1,14 @@
 /** Questions and the replies that the layout of a note gives them: the next speaker, the back of a card, a column, a key. */
 
-import { sourceSpan } from '../../notes/index.ts';
-import type { Span } from '../../notes/model.ts';
+import { matchesOf, sourceSpan } from '../../notes/index.ts';
+import type { Note, Span } from '../../notes/model.ts';
 import { ofErrata } from '../errata.ts';
 import { rejects } from '../stance.ts';
 import { readItems } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
 import { materialsIn } from '../text/materials.ts';
 import { pointsIn } from '../text/points.ts';
+import { remembered } from '../text/remember.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { REPORTED_SPEAKERS } from '../words/frames.ts';
@@ -344,7 +345,7 @@ export const doubted = (after: Sentence | undefined): boolean =>
   (rejects(after) ||
     // "That would be lighter.": the answer is weighed, and not taken.
     (after.items.length <= 9 && /\b(?:that|it|this) (?:would|'d) be\b/.test(joined(after.items, 0, 6))) ||
-    (after.items.length <= 12 && DOUBT.test(after.items.map((item) => item.word).join(' '))));
+    (after.items.length <= 12 && DOUBT.test(joined(after.items))));
 
 /** Another speaker says that it is right, and no more. */
 const seconded = (reply: Reply, after: Sentence): boolean =>
@@ -363,17 +364,14 @@ const learner = (speaker = ''): boolean =>
 
 /** "Examiner (E), candidate (C)": the letter under which the learner speaks. */
 const initialOf = ({ note }: Desk, speaker = ''): boolean =>
-  /^\p{Lu}{1,2}$/u.test(speaker) && initialsOf(note.text).has(speaker);
-const initialsOf = (text: string): ReadonlySet<string> =>
-  new Set(
-    [
-      ...text
-        .slice(0, 1000)
-        .matchAll(
-          /\b(?:candidates?|students?|learners?|trainees?|residents?|registrars?|pupils?|interns?|novices?)\s?(?:\(|=\s?|:\s?)(\p{Lu}{1,2})(?!\p{L})/giu,
-        ),
-    ].map((match) => match[1]!),
-  );
+  /^\p{Lu}{1,2}$/u.test(speaker) && initialsOf(note).has(speaker);
+/** Asked once a reply, so kept. */
+const initialsOf = remembered(
+  ({ text }: Note): ReadonlySet<string> =>
+    new Set(matchesOf(text.slice(0, 1000), LEARNS).map((match) => match[1]!)),
+);
+const LEARNS =
+  /\b(?:candidates?|students?|learners?|trainees?|residents?|registrars?|pupils?|interns?|novices?)\s?(?:\(|=\s?|:\s?)(\p{Lu}{1,2})(?!\p{L})/giu;
 
 const CONFIRMED =
   /\b(?:right|correct|yes|exactly|good|well done|spot on|that's it|that is it|perfect|indeed|excellent|bravo|precisely|agreed|lovely)\b/;

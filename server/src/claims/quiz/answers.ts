@@ -6,7 +6,7 @@ import { bodiesIn } from './entries.ts';
 import { readGrid } from './grids.ts';
 import { linesOf } from './lines.ts';
 import { labelledKeys } from './papers.ts';
-import { LETTERS_FROM, markerNumber, numberIn, type Piece, piece, placeOf, seriesNumber } from './piece.ts';
+import { LETTERS_FROM, markerNumber, type Piece, piece, placeOf, seriesNumber, written } from './piece.ts';
 import { spokenIn } from './spoken.ts';
 import { saidIn } from './verdicts.ts';
 
@@ -264,7 +264,7 @@ function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entr
 
 /** What stands behind a label: a letter or a verdict in front, else all of it. */
 function readBody(table: Map<number, Entry>, label: number, body: Piece): void {
-  const own = body.read.passage.text.slice(body.span.start, body.span.end);
+  const own = written(body);
   const opening = OPENING.exec(own) ?? IS_LETTER.exec(own);
   const word = opening?.[1] ?? own.trim();
   const start = body.span.start + (opening ? opening[0].lastIndexOf(word) : 0);
@@ -276,10 +276,6 @@ function add(table: Map<number, Entry>, number: number, answer: string, at: Piec
   if (!table.has(number))
     table.set(number, { answer: lower === 't' ? 'true' : lower, at, ...(body ? { body } : {}) });
 }
-
-/** The number before an entry of its own. */
-export const entryNumber = (note: Note, read: Read): number | undefined =>
-  markerNumber(note, read) ?? numberIn(read.passage.text);
 
 /** The answer cell of a question's row, under a header that says so. */
 export function answerCell(note: Note, reads: readonly Read[], read: Read): Read | undefined {

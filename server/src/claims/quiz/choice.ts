@@ -1,7 +1,7 @@
 /** What a key asserts by choosing one option of a question. */
 import type { Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
-import type { Claim, ColourClaim, EquivalenceClaim, Operand, OrderClaim, Stance } from '../model.ts';
+import type { Claim, EquivalenceClaim, Operand, OrderClaim, Stance } from '../model.ts';
 import { sorts } from '../stance.ts';
 import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
@@ -20,14 +20,15 @@ import {
   type KeyReading,
   limited,
   mark,
+  materialIs,
   onKey,
   readAs,
   sceneOf,
+  sizeIs,
   spanOf,
-  written,
 } from './desk.ts';
 import type { Keyed } from './key.ts';
-import type { Piece } from './piece.ts';
+import { type Piece, written } from './piece.ts';
 
 export function readChoice(key: Keyed, desk: Desk): KeyReading[] {
   const focus = spanOf(key.at);
@@ -162,16 +163,7 @@ export function kept(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyReadi
   const asked = fate ? [fate.property] : items.flatMap((item) => propertyOf(item.word));
   if (asked.length === 0) return undefined;
   return [...new Set(asked)].map((property) => ({
-    claim: {
-      kind: 'property',
-      construction: 'answer-key',
-      span: spanOf(key.quiz.question),
-      focus,
-      subject: named[0]!.id,
-      of: 'material',
-      property,
-      has: true,
-    },
+    claim: materialIs(named[0]!.id, property, focus, spanOf(key.quiz.question)),
     stance: 'asserted',
   }));
 }
@@ -196,17 +188,7 @@ export function coloured(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyR
     return undefined;
   const device = codeOf(question.items) ?? codeOf(key.chosen.items);
   if (device === 'both') return undefined;
-  const claim: ColourClaim = {
-    kind: 'colour',
-    construction: 'answer-key',
-    span: spanOf(question),
-    focus,
-    size,
-    colour,
-    same: true,
-    ...(device ? { device } : {}),
-  };
-  return [{ claim, stance: 'asserted' }];
+  return [{ claim: sizeIs(size, colour, device, focus, spanOf(question)), stance: 'asserted' }];
 }
 
 const TURNS_DOWN =

@@ -1,9 +1,8 @@
 /** Grids of crosses: a statement, a size or a material at the head of each row, a mark under the answer. */
 import type { Note, Table } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
-import { wholePiece } from './desk.ts';
 import type { Keyed } from './key.ts';
-import type { Piece } from './piece.ts';
+import { type Piece, wholePiece } from './piece.ts';
 
 const MARK = /^(?:✓|✔|✅|☑|x|X|×|●|•|■|\+|\[x\]|\*)$/u;
 const BLANK = /^(?:|[-–—]|✗|✘|❌|○|☐|\[ ?\]|no)$/u;

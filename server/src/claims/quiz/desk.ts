@@ -2,17 +2,17 @@
 import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage, Span } from '../../notes/model.ts';
-import type { System } from '../../sizes/model.ts';
+import type { Device, System } from '../../sizes/model.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { Reading } from '../constructions/model.ts';
-import type { Axis, Claim, ComparisonClaim, Operand, Stance } from '../model.ts';
+import type { Axis, Claim, ColourClaim, ComparisonClaim, Operand, PropertyClaim, Stance } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { changed } from '../text/place.ts';
 import { type Group, groups, operand, type Scene } from '../text/scene.ts';
 import type { Read } from '../text/scenes.ts';
-import { type Piece, piece } from './piece.ts';
+import { type Piece, written } from './piece.ts';
 
 export interface KeyReading {
   readonly claim: Claim;
@@ -33,8 +33,6 @@ export function deskOf(note: Note, reads: readonly Read[], all: readonly Scene[]
 }
 
 export const spanOf = ({ read, span }: Piece): Span => sourceSpan(read.passage, span);
-export const written = ({ read, span }: Piece): string => read.passage.text.slice(span.start, span.end);
-export const wholePiece = (read: Read): Piece => piece(read, 0, read.passage.text.length);
 
 export const sceneOf = (desk: Desk, { read }: Piece): Scene | undefined => desk.scenes.get(read.passage);
 
@@ -85,6 +83,36 @@ export function compare(
   };
 }
 
+/** "Silk is braided": a material has the property asked for. */
+export const materialIs = (subject: string, property: string, focus: Span, span: Span): PropertyClaim => ({
+  kind: 'property',
+  construction: 'answer-key',
+  span,
+  focus,
+  subject,
+  of: 'material',
+  property,
+  has: true,
+});
+
+/** "20 G is pink": a size has a colour, on a device where one is named. */
+export const sizeIs = (
+  size: Operand,
+  colour: string,
+  device: Device | undefined,
+  focus: Span,
+  span: Span,
+): ColourClaim => ({
+  kind: 'colour',
+  construction: 'answer-key',
+  span,
+  focus,
+  size,
+  colour,
+  same: true,
+  ...(device ? { device } : {}),
+});
+
 export const singles = (group: Group): Group[] =>
   group.mentions.map((mention) => ({ ...group, mentions: [mention], sizes: mention.sizes }));
 
@@ -95,6 +123,14 @@ export function sizesOf({ read, items }: Piece): Operand[] {
     .filter((group) => group.sizes.length === 1)
     .map((group) => operand(read, group));
 }
+
+/** A size by its scale and value, to tell sizes apart. */
+export const sizeKey = ({ sizes }: Operand): string => `${sizes[0]!.system} ${sizes[0]!.value}`;
+
+/** Each size once. */
+export const eachOnce = (all: readonly Operand[]): Operand[] => [
+  ...new Map(all.map((one) => [sizeKey(one), one])).values(),
+];
 
 /** The one comparing word of a question. */
 export function askedMagnitude(items: readonly Item[]): (Measured & { readonly axis: Axis }) | undefined {

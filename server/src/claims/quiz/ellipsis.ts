@@ -11,7 +11,17 @@ import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { groups } from '../text/scene.ts';
 import type { Read } from '../text/scenes.ts';
 import { NEGATIONS } from '../words/changes.ts';
-import { askedMagnitude, compare, type Desk, type KeyReading, limited, sizesOf, spanOf } from './desk.ts';
+import {
+  askedMagnitude,
+  compare,
+  type Desk,
+  eachOnce,
+  type KeyReading,
+  limited,
+  sizeKey,
+  sizesOf,
+  spanOf,
+} from './desk.ts';
 import { type Pair, replySpan } from './pairs.ts';
 import { piece } from './piece.ts';
 import { YES } from './yes.ts';
@@ -43,9 +53,11 @@ function amongThose(pair: Pair, desk: Desk): KeyReading[] | undefined {
   if (!word || !those || groups(question.items).length > 0) return undefined;
   const [chosen, ...more] = sizesOf(reply);
   if (!chosen || more.length > 0 || limited(question.items) || negates(reply.items)) return [];
-  const choices = distinctOf(before(pair, desk));
-  if (choices.length < 2 || !choices.some((one) => key(one) === key(chosen))) return [];
-  const others = choices.filter((one) => key(one) !== key(chosen) && systemOf(one) === systemOf(chosen));
+  const choices = eachOnce(before(pair, desk));
+  if (choices.length < 2 || !choices.some((one) => sizeKey(one) === sizeKey(chosen))) return [];
+  const others = choices.filter(
+    (one) => sizeKey(one) !== sizeKey(chosen) && systemOf(one) === systemOf(chosen),
+  );
   if (others.length < choices.length - 1) return [];
   return asserted(others.map((other) => compare(chosen, other, word, replySpan(pair), spanOf(question))));
 }
@@ -60,7 +72,7 @@ function thanSaid(pair: Pair): KeyReading[] | undefined {
   const [subject, ...others] = sizesOf(question);
   const [object, ...more] = sizesOf(reply);
   if (!subject || !object || others.length > 0 || more.length > 0) return undefined;
-  if (systemOf(subject) !== systemOf(object) || key(subject) === key(object)) return [];
+  if (systemOf(subject) !== systemOf(object) || sizeKey(subject) === sizeKey(object)) return [];
   if (negates(reply.items.slice(word.at)) || reply.items.length > than + 5) return [];
   return asserted([compare(subject, object, word, replySpan(pair), spanOf(question))]);
 }
@@ -77,7 +89,7 @@ function thanAsked(pair: Pair): KeyReading[] | undefined {
   if (!/\b(?:what|which|name|give|say)\b/.test(textOf(question.items.slice(0, word.at)))) return undefined;
   const words = reply.items.filter((item) => item.kind === 'word');
   if (words.length > FEW || negates(reply.items) || negates(question.items)) return [];
-  if (systemOf(subject) !== systemOf(object) || key(subject) === key(object)) return [];
+  if (systemOf(subject) !== systemOf(object) || sizeKey(subject) === sizeKey(object)) return [];
   return asserted([compare(subject, object, word, replySpan(pair), spanOf(question))]);
 }
 
@@ -93,8 +105,8 @@ function stillMore(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const after = saying.items[word.to + 1]?.word ?? '';
   if (!STILL.test(after) || saying.items.some((item) => item.word === 'than')) return undefined;
   const asked = yes ? [] : sizesOf(question);
-  const others = distinctOf(asked.length > 0 ? asked : before(pair, desk)).filter(
-    (one) => systemOf(one) === systemOf(subject) && key(one) !== key(subject),
+  const others = eachOnce(asked.length > 0 ? asked : before(pair, desk)).filter(
+    (one) => systemOf(one) === systemOf(subject) && sizeKey(one) !== sizeKey(subject),
   );
   const claims = others.map((other) => compare(subject, other, word, replySpan(pair), spanOf(question)));
   return asserted(againstAll(claims, desk));
@@ -119,8 +131,8 @@ function comparedAlone(pair: Pair, desk: Desk): KeyReading[] | undefined {
     const told = BESIDE.test(textOf(question.items)) && systemOf(subject) === systemOf(object);
     return told ? asserted([compare(subject, object, word, replySpan(pair), spanOf(question))]) : undefined;
   }
-  const others = distinctOf(before(pair, desk)).filter(
-    (one) => systemOf(one) === systemOf(subject) && key(one) !== key(subject),
+  const others = eachOnce(before(pair, desk)).filter(
+    (one) => systemOf(one) === systemOf(subject) && sizeKey(one) !== sizeKey(subject),
   );
   return asserted(
     againstAll(
@@ -163,7 +175,3 @@ function before({ question }: Pair, desk: Desk): Operand[] {
 const FAR = 240;
 
 const systemOf = ({ sizes }: Operand) => sizes[0]!.system;
-const key = ({ sizes }: Operand): string => `${sizes[0]!.system} ${sizes[0]!.value}`;
-const distinctOf = (all: readonly Operand[]): Operand[] => [
-  ...new Map(all.map((one) => [key(one), one])).values(),
-];

@@ -4,8 +4,8 @@ import type { Span } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
 import { type Item, readItems } from '../text/items.ts';
 import type { Read } from '../text/scenes.ts';
-import { numberSize, written } from './desk.ts';
-import type { Piece } from './piece.ts';
+import { numberSize } from './desk.ts';
+import { type Piece, written } from './piece.ts';
 
 const GAP =
   /_{2,}|\.{4,}|…(?:\s*…)*|\[\s*(?:\.{2,}|…|_+|\?)?\s*\]|\(\s*(?:\.{2,}|…|_+|\?)\s*\)|‗{2,}|(?<=[=≈] ?)\?(?= ?(?:mm|Fr|Ch|G|gauge|French|inch|in)\b)/g;

@@ -7,7 +7,15 @@ import type { Note, Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Read } from '../text/scenes.ts';
 import { askedOn, linesOf } from './lines.ts';
-import { LETTERS_FROM, labelNumber, markerNumber, type Piece, piece, seriesNumber } from './piece.ts';
+import {
+  LETTERS_FROM,
+  labelNumber,
+  markerNumber,
+  type Piece,
+  piece,
+  seriesNumber,
+  written,
+} from './piece.ts';
 import { wordLabel, wordNumber } from './spoken.ts';
 
 /** A line with its label, and what stands behind the label. */
@@ -98,8 +106,8 @@ const labelLength = (text: string): number =>
   wordLabel(text.slice(0, 20)) || (LABEL.exec(text)?.[0].length ?? 0);
 
 /** Nothing behind its question mark but the marks it earns: it waits for its answer. */
-function open({ read, span }: Piece): boolean {
-  const text = read.passage.text.slice(span.start, span.end);
+function open(asked: Piece): boolean {
+  const text = written(asked);
   const rest = text.slice(text.lastIndexOf('?') + 1);
   return (
     !text.includes('?') ||
@@ -146,8 +154,8 @@ function meet(run: Run, paper: Run): boolean {
 
 /** Is this answer of the kind that the question asks for? Undefined when the question does not tell. */
 function suits(question: Piece, answer: Piece): boolean | undefined {
-  const text = question.read.passage.text.slice(question.span.start, question.span.end).toLowerCase();
-  const said = answer.read.passage.text.slice(answer.span.start, answer.span.end).toLowerCase();
+  const text = written(question).toLowerCase();
+  const said = written(answer).toLowerCase();
   if (CHOOSES.test(said)) return true;
   if (/\bcolou?r\b/.test(text)) return answer.items.some(({ colour }) => colour !== undefined);
   if (
@@ -179,12 +187,7 @@ function inOrder(read: Read, papers: readonly Run[]): Answered[][] {
   const paper = papers.findLast((one) => one.at(-1)!.body.read.passage.index < passage.index);
   const parts = paper ? partsOf(read, lead[0].length, paper) : [];
   if (!paper || parts.length !== paper.length || parts.some(({ items }) => items.length === 0)) return [];
-  if (
-    parts.some(
-      (part) =>
-        labelNumber(part.read.passage.text.slice(part.span.start, part.span.start + 12)) !== undefined,
-    )
-  )
+  if (parts.some(({ span: { start } }) => labelNumber(passage.text.slice(start, start + 12)) !== undefined))
     return [];
   return [parts.map((body, i) => ({ label: paper[i]!.label, body }))];
 }
@@ -204,6 +207,7 @@ function countedParts(text: string, from: number, paper: Run): Span[] | undefine
 }
 const COUNT = /(^[\s*_(]*|[,;.|/·][\s*_(]*)(\d{1,2})[\s*_).:=–—-]+(?=\S)/g;
 
+const CAPITAL = /[A-F]/g;
 const CUTS = [/\s*[;|·]\s*/g, /\s+\/\s+/g, /\s*,\s+(?:and )?/g] as const;
 
 /** Cut where the numbers of the questions stand one after the other; else at the mark that cuts it at all. */
@@ -212,7 +216,7 @@ function partsOf(read: Read, from: number, paper: Run): Piece[] {
   const counted = countedParts(text, from, paper);
   if (counted) return counted.map(({ start, end }) => piece(read, start, end));
   for (const cut of CUTS) {
-    const found = [...text.slice(from).matchAll(cut)];
+    const found = matchesOf(text.slice(from), cut);
     if (found.length === 0) continue;
     const starts = [from, ...found.map((match) => from + match.index + match[0].length)];
     const ends = [...found.map((match) => from + match.index), text.length];
@@ -220,6 +224,6 @@ function partsOf(read: Read, from: number, paper: Run): Piece[] {
   }
   // "B C A B"
   return /^[A-F](?: +[A-F])+$/.test(text.slice(from))
-    ? [...text.slice(from).matchAll(/[A-F]/g)].map(({ index }) => piece(read, from + index, from + index + 1))
+    ? matchesOf(text.slice(from), CAPITAL).map(({ index }) => piece(read, from + index, from + index + 1))
     : [];
 }

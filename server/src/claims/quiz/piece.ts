@@ -34,6 +34,12 @@ export function piece(read: Read, start: number, end: number): Piece {
   };
 }
 
+/** A whole passage as a piece. */
+export const wholePiece = (read: Read): Piece => piece(read, 0, read.passage.text.length);
+
+/** A piece as it stands in the text. */
+export const written = ({ read, span }: Piece): string => read.passage.text.slice(span.start, span.end);
+
 /** Places that letters and roman numerals stand for. */
 const PLACES: ReadonlyMap<string, number> = new Map([
   ...[...'abcdef'].map((letter, i) => [letter, i] as const),

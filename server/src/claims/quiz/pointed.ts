@@ -6,7 +6,7 @@ import type { Read } from '../text/scenes.ts';
 import type { Quiz } from './collect.ts';
 import type { Keyed } from './key.ts';
 import { placeSaid } from './loose/said.ts';
-import { type Piece, piece, placeOf } from './piece.ts';
+import { type Piece, piece, placeOf, wholePiece, written } from './piece.ts';
 
 /** Longest remark, in characters. */
 const LONGEST = 120;
@@ -41,9 +41,7 @@ export function pointed(reads: readonly Read[], quiz: Quiz): Keyed | undefined {
 
 const short = ({ passage }: Read): boolean => passage.text.length <= LONGEST;
 const whole = (read: Read): Piece | undefined =>
-  read.passage.kind === 'heading' || read.passage.cell || !short(read)
-    ? undefined
-    : piece(read, 0, read.passage.text.length);
+  read.passage.kind === 'heading' || read.passage.cell || !short(read) ? undefined : wholePiece(read);
 
 /** The sentences behind the last choice on its lines. */
 function behind({ read, span }: Piece): Piece | undefined {
@@ -63,7 +61,7 @@ const lettered = ({ read, span }: Piece): boolean =>
 
 function choiceIn(remark: Piece, quiz: Quiz): Keyed | undefined {
   const { read, span } = remark;
-  const text = read.passage.text.slice(span.start, span.end);
+  const text = written(remark);
   const counted = COUNTED.exec(text);
   const credited = counted ? null : CREDITED.exec(text);
   const letter = counted ? (Number(counted[1]) === quiz.number ? counted[2] : undefined) : credited?.[1];

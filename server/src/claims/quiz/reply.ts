@@ -29,7 +29,7 @@ import { elliptic } from './ellipsis.ts';
 import { chosenIn, filled } from './gap.ts';
 import type { Keyed } from './key.ts';
 import { type Pair, replySpan } from './pairs.ts';
-import { NO, YES } from './yes.ts';
+import { AGREED_TO, NO, YES } from './yes.ts';
 
 const LONGEST = 16;
 
@@ -138,7 +138,7 @@ function eitherWord(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const body = POLAR.test(rest[first]?.word ?? '') ? rest.slice(first + 1).map(inflected) : rest;
   const stated = POLAR.test(rest[first]?.word ?? '') ? turned(items, or, rest, first) : linked(body);
   const told = [...readAs(scene, body), ...readAs(scene, rest), ...readAs(scene, stated)];
-  const claims = told.filter(({ kind }) => POLAR_KINDS.has(kind) && kind !== 'comparison');
+  const claims = told.filter(({ kind }) => AGREED_TO.has(kind) && kind !== 'comparison');
   return claims.length > 0 ? asserted(claims, pair) : undefined;
 }
 const ARTICLE = /^(?:an?|the|on|at|along|in|it|is|its)$/;
@@ -196,14 +196,6 @@ const inflected = (item: Item): Item =>
     : item;
 /** "Do you remember whether …": asked of somebody. */
 const PERSONAL = /^(?:you|we|they|i|he|she|people|students?|anyone|anybody|there)$/;
-const POLAR_KINDS: ReadonlySet<Claim['kind']> = new Set([
-  'comparison',
-  'colour',
-  'equivalence',
-  'property',
-  'formula',
-  'direction',
-]);
 
 /** "Is a 22 G wider than an 18 G? No." */
 function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
@@ -224,7 +216,7 @@ function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
     readAs(scene, items),
     fated.length > 2 ? readAs(scene, fated) : [],
   );
-  const claim = claims.find((one) => POLAR_KINDS.has(one.kind));
+  const claim = claims.find((one) => AGREED_TO.has(one.kind));
   if (!claim) return [];
   // "Is an 18 G 1.2 mm? No, 1.27." refines and does not deny.
   if (claim.kind === 'equivalence' && !yes && /\d/.test(said)) return [];
@@ -248,7 +240,7 @@ function agreed(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const scene = sceneOf(desk, pair.question);
   if (BUT.test(textOf(pair.reply.items))) return [];
   if (ASKING.test(textOf(items)) || OPEN.test(textOf(items))) return undefined;
-  const claim = scene && readAs(scene, aboutThat(items) ?? items).find((one) => POLAR_KINDS.has(one.kind));
+  const claim = scene && readAs(scene, aboutThat(items) ?? items).find((one) => AGREED_TO.has(one.kind));
   return claim ? asserted([claim], pair) : undefined;
 }
 

@@ -3,11 +3,11 @@ import type { Note, Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Answers } from './answers.ts';
-import { type Desk, wholePiece } from './desk.ts';
+import type { Desk } from './desk.ts';
 import { gapIn } from './gap.ts';
 import { askedOn, linesOf } from './lines.ts';
 import { type Pair, questionIn, replyIn } from './pairs.ts';
-import { labelNumber, markerNumber, type Piece } from './piece.ts';
+import { labelNumber, markerNumber, type Piece, wholePiece } from './piece.ts';
 
 const PROMPT_HEAD = /\b(?:questions?|prompts?|front|cards?|stem|items?|asks?|asked|viva|q)\b|\?\s*$/i;
 const REPLY_HEAD =

@@ -2,7 +2,7 @@
 import type { Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Read } from '../text/scenes.ts';
-import { type Desk, sizesOf } from './desk.ts';
+import { type Desk, sizeKey, sizesOf } from './desk.ts';
 import { linesOf } from './lines.ts';
 import { doubted, type Pair, questionIn, replyIn } from './pairs.ts';
 import type { Piece } from './piece.ts';
@@ -40,8 +40,7 @@ function rowIn(read: Read, line: Span): { readonly piece: Piece; readonly spoken
     : undefined;
 }
 
-const valuesOf = (piece: Piece): string[] =>
-  sizesOf(piece).map(({ sizes }) => `${sizes[0]!.system} ${sizes[0]!.value}`);
+const valuesOf = (piece: Piece): string[] => sizesOf(piece).map(sizeKey);
 
 /** What was to be put in order, put in another. */
 const sameButOrder = (asked: readonly string[], given: readonly string[]): boolean =>

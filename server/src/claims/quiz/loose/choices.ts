@@ -6,7 +6,7 @@ import { textOf } from '../../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../../text/magnitudes.ts';
 import { codeOf } from '../../words/codes.ts';
 import { choiceOperand, FRAIL, negated } from '../choice.ts';
-import { compare, limited, sizesOf, spanOf } from '../desk.ts';
+import { compare, eachOnce, limited, sizeKey, sizesOf, spanOf } from '../desk.ts';
 import type { Piece } from '../piece.ts';
 import type { Told } from './index.ts';
 import { figuresIn, numbersIn, operandAt, placeSaid, sizesSaid } from './said.ts';
@@ -16,7 +16,7 @@ const OTHERWISE =
   /\b(?:than|why|when|where|unless|without|longer|shorter|dearer|cheaper|instead|rather|how (?:many|much|wide|thick|big))\b/;
 
 /** The one thing asked about, in words that agree: "wider, and so faster". */
-export function askedWord(items: readonly Item[]): Measured | undefined {
+function askedWord(items: readonly Item[]): Measured | undefined {
   const words = measuredWords(items).filter(({ degree, idiom }) => degree !== 'plain' && !idiom);
   const [first] = words;
   const agree = words.every(({ axis, sign }) => decidable(axis) && sign === first!.sign);
@@ -45,11 +45,9 @@ export function extreme(told: Told): ReturnType<typeof compare>[] | undefined {
   const left = choices[at];
   if (!left) return undefined;
   return choices
-    .filter((other) => keyOf(other) !== keyOf(left))
+    .filter((other) => sizeKey(other) !== sizeKey(left))
     .map((other) => compare(left, other, word, focus, spanOf(question)));
 }
-
-const keyOf = ({ sizes }: Operand): string => `${sizes[0]!.system} ${sizes[0]!.value}`;
 
 /** What there is to choose from, all of one system. */
 function choicesOf(question: Piece, options: readonly Piece[]): Operand[] {
@@ -63,7 +61,7 @@ function choicesOf(question: Piece, options: readonly Piece[]): Operand[] {
 
 function ofOneSystem(all: readonly Operand[]): Operand[] {
   const systems = new Set(all.map(({ sizes }) => sizes[0]!.system));
-  return systems.size === 1 ? [...new Map(all.map((one) => [keyOf(one), one])).values()] : [];
+  return systems.size === 1 ? eachOnce(all) : [];
 }
 
 /** "0.018 or 0.035 in": a number joined to a size is of its system. */
@@ -96,7 +94,7 @@ function hued(question: Piece): Operand[] {
 /** Place of the one choice that the reply names, −1 when none or several are. */
 function chosen(head: Piece, choices: readonly Operand[], options: readonly Piece[]): number {
   const [size, ...more] = sizesSaid(head);
-  if (size) return more.length > 0 ? -1 : choices.findIndex((choice) => keyOf(choice) === keyOf(size));
+  if (size) return more.length > 0 ? -1 : choices.findIndex((choice) => sizeKey(choice) === sizeKey(size));
   const numbers = figuresIn(head, choices[0]!.sizes[0]!.system).map(({ value }) => value);
   const placed = placeSaid(head, choices.length);
   if (placed >= 0) return placed;

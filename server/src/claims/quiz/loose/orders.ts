@@ -4,7 +4,7 @@ import type { Item } from '../../text/items.ts';
 import { textOf } from '../../text/joined.ts';
 import { decidable, measuredWords } from '../../text/magnitudes.ts';
 import { negated } from '../choice.ts';
-import { sizesOf, spanOf } from '../desk.ts';
+import { sizeKey, sizesOf, spanOf } from '../desk.ts';
 import type { Told } from './index.ts';
 
 const FEWEST = 3;
@@ -21,11 +21,7 @@ export function sorted({ question, reply, focus }: Told): OrderClaim[] | undefin
   const axis = axisOf(question.items);
   if (!RANKS.test(text) || most === least || !axis || negated(question)) return undefined;
   const [asked, items] = [sizesOf(question), sizesOf(reply)];
-  const words = (all: typeof items) =>
-    all
-      .map(({ sizes }) => `${sizes[0]!.system} ${sizes[0]!.value}`)
-      .sort()
-      .join();
+  const words = (all: typeof items) => all.map(sizeKey).sort().join();
   if (items.length < FEWEST || words(asked) !== words(items)) return undefined;
   return [
     {

@@ -1,4 +1,5 @@
 /** Questions about rules: which way a scale runs, what turns one scale into another, what a number measures. */
+import { matchesOf } from '../../../notes/index.ts';
 import type { DirectionClaim, FormulaClaim } from '../../model.ts';
 import type { Item } from '../../text/items.ts';
 import { textOf } from '../../text/joined.ts';
@@ -67,10 +68,9 @@ const OUT_OF = /\b(?:from|out of|given|of a)\b/;
 
 /** Which of the two scales is sought: one named first with "to", or last with "from". */
 function wayAsked(text: string): 'to-mm' | 'to-french' | undefined {
-  const french = [...text.matchAll(FRENCH)].map(({ index }) => index);
-  const mm = [...text.matchAll(MILLIMETRES)].map(({ index }) => index);
+  const [french, mm] = [matchesOf(text, FRENCH), matchesOf(text, MILLIMETRES)];
   if (french.length !== 1 || mm.length !== 1) return undefined;
-  const [a, b] = [french[0]!, mm[0]!];
+  const [a, b] = [french[0]!.index, mm[0]!.index];
   const between = text.slice(Math.min(a, b), Math.max(a, b));
   const [towards, out] = [TOWARDS.test(between), OUT_OF.test(between)];
   if (towards === out) return undefined;

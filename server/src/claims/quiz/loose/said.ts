@@ -64,7 +64,7 @@ export interface Figure {
 }
 
 /** "4-0", "2/0", "000": a thread where threads are asked about. */
-export function threadsIn({ items }: Piece): Figure[] {
+function threadsIn({ items }: Piece): Figure[] {
   return items.flatMap((item) => {
     const zeros =
       /^(\d{1,2})[-/]0$/.exec(item.word)?.[1] ?? (/^0{2,8}$/.test(item.word) ? item.word.length : undefined);

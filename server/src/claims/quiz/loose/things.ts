@@ -10,9 +10,9 @@ import { codeOf } from '../../words/codes.ts';
 import { fateIn } from '../../words/fates.ts';
 import { PROPERTY_WORDS } from '../../words/properties.ts';
 import { negated } from '../choice.ts';
-import { compare, readAs, sceneOf, sizesOf, spanOf } from '../desk.ts';
+import { compare, materialIs, onKey, readAs, sceneOf, sizeIs, sizesOf, spanOf } from '../desk.ts';
 import type { Piece } from '../piece.ts';
-import { NO, YES } from '../yes.ts';
+import { AGREED_TO, NO, YES } from '../yes.ts';
 import type { Told } from './index.ts';
 import { numbersIn, onlyMaterial, operandAt, sizesSaid } from './said.ts';
 
@@ -35,18 +35,7 @@ export function hue({ question, head, focus }: Told): ColourClaim[] | undefined 
       : undefined;
   const size = named.length === 1 ? named[0]! : bare;
   if (!size || (said.length > 0 && sizesSaid(head).length > 0)) return undefined;
-  return [
-    {
-      kind: 'colour',
-      construction: 'answer-key',
-      span: spanOf(question),
-      focus,
-      size,
-      colour: [...colours][0]!,
-      same: true,
-      ...(device ? { device } : {}),
-    },
-  ];
+  return [sizeIs(size, [...colours][0]!, device, focus, spanOf(question))];
 }
 /** No scale with colours has smaller numbers; those count options. */
 const THINNEST_NUMBER = 5;
@@ -72,16 +61,7 @@ export function materialChosen({
     return undefined;
   const property = askedOf(items);
   if (!property || EXCHANGES.test(textOf(items))) return undefined;
-  const claim: PropertyClaim = {
-    kind: 'property',
-    construction: 'answer-key',
-    span: spanOf(question),
-    focus,
-    subject: chosen,
-    of: 'material',
-    property,
-    has: true,
-  };
+  const claim = materialIs(chosen, property, focus, spanOf(question));
   return [{ claim, stance: negated(question) || NOT.test(textOf(items)) ? 'denied' : 'asserted' }];
 }
 const FEW = 6;
@@ -112,15 +92,6 @@ const TRUTH =
 const TRUE = /^(?:true|t|correct|right|yes|agree|fact)\b/;
 const FALSE = /^(?:false|f|incorrect|wrong|no|untrue|disagree|myth|fiction)\b/;
 
-const KINDS: ReadonlySet<Claim['kind']> = new Set([
-  'comparison',
-  'colour',
-  'equivalence',
-  'property',
-  'formula',
-  'direction',
-]);
-
 /** "True or false: a 5-0 is thicker than a 3-0." "True.", "Is silk absorbable?" "Yes." */
 export function agreedTo({
   question,
@@ -146,7 +117,7 @@ export function agreedTo({
 /** One claim only: who denies a sentence of two denies either. */
 function onlyOne(claims: readonly Claim[]): Claim | undefined {
   const kinds = new Set(claims.map(({ kind }) => kind));
-  return kinds.size === 1 && KINDS.has(claims[0]!.kind) ? claims[0] : undefined;
+  return kinds.size === 1 && AGREED_TO.has(claims[0]!.kind) ? claims[0] : undefined;
 }
 
 /** The statement between "True or false" and the end, where a question has one. */
@@ -198,9 +169,7 @@ export function substituted({ question, head, focus, desk }: Told): Claim[] | un
   const own = head.items.filter(({ kind, word }) => kind !== 'punctuation' && !/^(?:the|a|an)$/.test(word));
   const told = readAs(scene, [...own, ...noun, ...items.slice(verb)]);
   const claim = told.length > 0 && told.every(({ kind }) => kind === 'property') ? told[0] : undefined;
-  return claim
-    ? [{ ...claim, focus, span: spanOf(question), construction: 'answer-key' } as Claim]
-    : undefined;
+  return claim ? [onKey(claim, focus, spanOf(question))] : undefined;
 }
 const VERB = /^(?:is|are|has|have|carries|cuts?|goes|needs?|holds|dissolves?|stays?|lies|puts|keeps)$/;
 const speaksOf = (items: readonly Item[]): boolean =>
@@ -209,7 +178,8 @@ const speaksOf = (items: readonly Item[]): boolean =>
 const COPULA = /^(?:is|are|was|were)$/;
 
 /** "Is silk absorbable?": one material and one property, and nothing besides. */
-function isSo({ items, ...rest }: Piece, focus: Told['focus']): PropertyClaim | undefined {
+function isSo(question: Piece, focus: Told['focus']): PropertyClaim | undefined {
+  const { items } = question;
   const words = items.filter(({ kind }) => kind !== 'punctuation');
   const named = materialsIn(words);
   const text = textOf(words);
@@ -225,16 +195,7 @@ function isSo({ items, ...rest }: Piece, focus: Told['focus']): PropertyClaim | 
       (ALONE.test(textOf(after)) ? 'absorbable:yes' : undefined));
   if (!property || more.length > 0 || (row && !COPULA.test(first.word) && row.value !== 'yes'))
     return undefined;
-  return {
-    kind: 'property',
-    construction: 'answer-key',
-    span: spanOf({ items, ...rest }),
-    focus,
-    subject: named[0]!.id,
-    of: 'material',
-    property,
-    has: true,
-  };
+  return materialIs(named[0]!.id, property, focus, spanOf(question));
 }
 const OPEN =
   /\b(?:or|if|when|unless|not|always|ever|all|any|only|really|still|best|good|safe|used|than)\b|n't\b/;

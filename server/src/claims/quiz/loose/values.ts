@@ -5,7 +5,7 @@ import type { Item } from '../../text/items.ts';
 import { textOf } from '../../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../../text/magnitudes.ts';
 import { negated } from '../choice.ts';
-import { compare, sizesOf, spanOf } from '../desk.ts';
+import { compare, sizeKey, sizesOf, spanOf } from '../desk.ts';
 import type { Told } from './index.ts';
 import { figuresIn, numbersIn, operandAt, sizesSaid } from './said.ts';
 
@@ -64,9 +64,7 @@ function unitAsked(text: string, from: System): System | undefined {
 
 /** The one number of the reply that is not the size asked about, in the unit that was asked for. */
 function numberSaid(head: Told['head'], given: Operand, unit: System | undefined): Operand | undefined {
-  const same = ({ sizes }: Operand) =>
-    sizes[0]!.system === given.sizes[0]!.system && sizes[0]!.value === given.sizes[0]!.value;
-  const [size, ...more] = sizesSaid(head).filter((one) => !same(one));
+  const [size, ...more] = sizesSaid(head).filter((one) => sizeKey(one) !== sizeKey(given));
   const numbers = numbersIn(head);
   if (size) {
     const [own] = size.sizes;

@@ -15,6 +15,7 @@ import { equate, longEnough } from './equate.ts';
 import { countedAnew, opensTerm } from './equivalence.ts';
 import type { Construction, Reading } from './model.ts';
 import { closes, LIGHT, neutral, ofStuff, ownedElsewhere, roundAbout, subjectOf, tail } from './owner.ts';
+import { asOne } from './resumed.ts';
 import { crossedLength, second } from './set-apart.ts';
 import { slip } from './slips.ts';
 import { sums, sumsIn } from './sums.ts';
@@ -356,16 +357,7 @@ function joinedPair(
   const subject = subjectOf(items.slice(0, right.from));
   if (subject && !neutral(subject)) return [];
   if (!length && !previousMeasures(held, left)) return [];
-  const shift = held.length;
-  const both = changed(scene, { items: [...held, ...items] });
-  const moved = { ...right, from: right.from + shift, to: right.to + shift };
-  if (passedBy(held, left) || apart(both, left, moved)) return [];
-  return equate(both, left, moved).map((reading) => ({
-    ...reading,
-    at: right.from,
-    from: right.from,
-    to: right.to,
-  }));
+  return passedBy(held, left) ? [] : asOne(scene, held, left, right, apart);
 }
 
 /** The length of the sentence before is a thing's width. */

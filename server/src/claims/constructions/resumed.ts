@@ -1,4 +1,5 @@
 /** A size told in one sentence and told again in the next: both are read as one sentence. */
+import type { Item } from '../text/items.ts';
 import { changed } from '../text/place.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { equate } from './equate.ts';
@@ -10,9 +11,21 @@ export function resumed(scene: Scene, right: Group, fits: (left: Group) => boole
   if (!previous || previous.close === '?') return [];
   const [left, ...more] = groups(previous.items);
   if (!left || more.length > 0 || left.sizes.length > 1 || !fits(left)) return [];
-  const shift = previous.items.length;
-  const both = changed(scene, { items: [...previous.items, ...scene.items] });
+  return asOne(scene, previous.items, left, right);
+}
+
+/** Sizes of two sentences set equal, unless something about the one sentence that they make forbids it. */
+export function asOne(
+  scene: Scene,
+  before: readonly Item[],
+  left: Group,
+  right: Group,
+  forbids: (both: Scene, left: Group, right: Group) => boolean = () => false,
+): Reading[] {
+  const shift = before.length;
+  const both = changed(scene, { items: [...before, ...scene.items] });
   const moved = { ...right, from: right.from + shift, to: right.to + shift };
+  if (forbids(both, left, moved)) return [];
   return equate(both, left, moved).map((reading) => ({
     ...reading,
     at: right.from,

@@ -4,7 +4,7 @@ import { POINT_WORDS, type PointAt, pointsIn } from '../text/points.ts';
 import type { Scene } from '../text/scene.ts';
 import { OTHER_TISSUES, TISSUES, TOUGH } from '../words/tissues.ts';
 import type { Construction, Reading } from './model.ts';
-import { useReading } from './use-claim.ts';
+import { tissueAt, useReading } from './use-claim.ts';
 import { soDoes, useTold } from './use-told.ts';
 
 /** "for", "on", "through": a use; or a verb of sewing. */
@@ -96,11 +96,4 @@ function anchored(items: readonly Item[], point: PointAt, first: number): boolea
       (word) => SMALL.test(word) || USES.test(word) || OTHER_TISSUES.test(word) || /^[,:]$/.test(word),
     )
   );
-}
-
-/** "tough skin" is harder to pierce than skin. */
-function tissueAt(items: readonly Item[], at: number): string {
-  const tissue = TISSUES.get(items[at]!.word)!;
-  const tough = items.some((item) => TOUGH.test(item.word));
-  return tissue === 'skin' && tough ? 'tough skin' : tissue;
 }

@@ -6,9 +6,9 @@ import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type PointAt, pointsIn } from '../text/points.ts';
 import type { Scene } from '../text/scene.ts';
-import { OTHER_TISSUES, TISSUES, TOUGH } from '../words/tissues.ts';
+import { OTHER_TISSUES, TISSUES } from '../words/tissues.ts';
 import type { Reading } from './model.ts';
-import { useReading } from './use-claim.ts';
+import { tissueAt, useReading } from './use-claim.ts';
 
 /** Words that warn, compare, hedge, or tell of something else. */
 const CONTRARY =
@@ -29,32 +29,31 @@ export function useTold(scene: Scene): Reading[] {
   return taken.length > 0 ? taken : clauses(items).flatMap(([from, to]) => readClause(scene, from, to));
 }
 
+/** One point here, and tissues listed in the sentence before, where no point is named. */
+function pointForBefore(
+  items: readonly Item[],
+  before: readonly Item[],
+): { readonly point: PointAt; readonly tissue: string } | undefined {
+  const [point, ...more] = pointsIn(items);
+  const tissues = tissuesIn(before, 0, before.length);
+  const [first, last] = [tissues[0], tissues.at(-1)];
+  if (!point || more.length > 0 || first === undefined || last === undefined) return undefined;
+  if (pointsIn(before).length > 0 || !listed(before, first, last)) return undefined;
+  return items.some((item) => CONTRARY.test(item.word))
+    ? undefined
+    : { point, tissue: tissueAt(before, first) };
+}
+
 /** "Liver is friable. That's why it gets a blunt needle.": the one tissue of the sentence before. */
 function resumed(scene: Scene): Reading[] {
   const { items } = scene;
-  const before = scene.before.at(-1)?.items ?? [];
-  const [point, ...more] = pointsIn(items);
-  const tissues = before.flatMap((item, i) => (TISSUES.has(item.word) && isTissue(before, i) ? [i] : []));
-  const [first, last] = [tissues[0], tissues.at(-1)];
-  if (!point || more.length > 0 || first === undefined || last === undefined || items.length > 24) return [];
-  if (
-    scene.before.at(-1)?.close === '?' ||
-    pointsIn(before).length > 0 ||
-    items.some((item) => TISSUES.has(item.word))
-  )
-    return [];
-  if (!listed(before, first, last) || before.length > 24) return [];
-  const said = joined(items);
-  if (
-    !TAKES_UP.test(said) ||
-    items.some((item) => CONTRARY.test(item.word)) ||
-    before.some((item) => NOT_THERE.test(item.word))
-  )
-    return [];
-  if (point.id === 'blunt' && !items.some((item) => SEWS.test(item.word))) return [];
-  const tough = before.some((item) => TOUGH.test(item.word));
-  const tissue = TISSUES.get(before[first]!.word)!;
-  return [useReading(scene, point, point.at, tissue === 'skin' && tough ? 'tough skin' : tissue)];
+  const before = scene.before.at(-1);
+  if (!before || before.close === '?' || items.length > 24 || before.items.length > 24) return [];
+  const told = pointForBefore(items, before.items);
+  if (!told || items.some((item) => TISSUES.has(item.word))) return [];
+  if (!TAKES_UP.test(joined(items)) || before.items.some((item) => NOT_THERE.test(item.word))) return [];
+  if (told.point.id === 'blunt' && !items.some((item) => SEWS.test(item.word))) return [];
+  return [useReading(scene, told.point, told.point.at, told.tissue)];
 }
 /** "it gets", "here take", "does just that". */
 const TAKES_UP =
@@ -80,26 +79,10 @@ function answer(scene: Scene): Reading[] {
   const { items } = scene;
   const question = scene.before.at(-1) ?? scene.context.at(-1);
   if (question?.close !== '?' || items.length > 12 || question.items.length > 20) return [];
-  const [point, ...more] = pointsIn(items);
-  const tissues = question.items.flatMap((item, i) =>
-    TISSUES.has(item.word) && isTissue(question.items, i) ? [i] : [],
-  );
-  const [first, last] = [tissues[0], tissues.at(-1)];
-  if (!point || more.length > 0 || first === undefined || last === undefined || point.at > 4) return [];
-  const asks = question.items.some((item) => ASKS.test(item.word));
-  const open =
-    pointsIn(question.items).length > 0 ||
-    !listed(question.items, first, last) ||
-    items.some((item) => CONTRARY.test(item.word) && item.word !== 'as');
-  if (
-    !asks ||
-    open ||
-    question.items.some((item) => /^(?:not|never|avoid|why|or|tear|tears)$/.test(item.word))
-  )
-    return [];
-  const tough = question.items.some((item) => TOUGH.test(item.word));
-  const tissue = TISSUES.get(question.items[first]!.word)!;
-  return [useReading(scene, point, point.at, tissue === 'skin' && tough ? 'tough skin' : tissue)];
+  const told = pointForBefore(items, question.items);
+  if (!told || told.point.at > 4 || !question.items.some((item) => ASKS.test(item.word))) return [];
+  if (question.items.some((item) => /^(?:not|never|avoid|why|or|tear|tears)$/.test(item.word))) return [];
+  return [useReading(scene, told.point, told.point.at, told.tissue)];
 }
 const ASKS = /^(?:which|what|needle|point)$/;
 
@@ -120,9 +103,7 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   const { items } = scene;
   const end = groundAt(items, from, to);
   const [point, ...more] = points(items, from, end);
-  const tissues = items.flatMap((item, i) =>
-    i >= from && i < end && TISSUES.has(item.word) && isTissue(items, i) ? [i] : [],
-  );
+  const tissues = tissuesIn(items, from, end);
   const [first, last] = [tissues[0], tissues.at(-1)];
   if (!point || more.length > 0 || first === undefined || last === undefined) return [];
   if (point.at > first && point.at < last) return [];
@@ -134,11 +115,7 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   )
     return [];
   const between = point.to < first ? items.slice(point.to + 1, first) : items.slice(last + 1, point.at);
-  const tough = items.some((item) => TOUGH.test(item.word));
-  const use = (at: number) => {
-    const tissue = TISSUES.get(items[at]!.word)!;
-    return useReading(scene, point, at, tissue === 'skin' && tough ? 'tough skin' : tissue);
-  };
+  const use = (at: number) => useReading(scene, point, at, tissueAt(items, at));
   const labelled = first < point.at ? joined(items, last + 1, point.at) : joined(items, point.to + 1, first);
   if (LABEL.test(labelled)) return tissues.map(use);
   if (
@@ -158,6 +135,12 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
 const LABEL = /^(?:wall |walls )?[:=–—](?: (?:an?|the|always|only))?$/;
 const SEWS =
   /^(?:sutured|suturing|taper|suture|sutures|sew|sewn|sewing|stitch|stitches|close|closed|closing|closure|round|point)$/;
+
+/** Where a stretch names tissues. */
+const tissuesIn = (items: readonly Item[], from: number, to: number): readonly number[] =>
+  items.flatMap((item, i) =>
+    i >= from && i < to && TISSUES.has(item.word) && isTissue(items, i) ? [i] : [],
+  );
 
 /** "gut" is a thread, and "vessel" may be a bowl. */
 const isTissue = (items: readonly Item[], i: number): boolean =>

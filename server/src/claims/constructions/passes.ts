@@ -6,7 +6,8 @@
 import { outerDiameter } from '../../sizes/index.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
-import { distinct, type Group, groups, type Scene } from '../text/scene.ts';
+import { remembered } from '../text/remember.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import {
   ALONG,
   FITTING,
@@ -102,7 +103,7 @@ function rolesAt(scene: Scene, at: number): Roles | undefined {
 function told(items: readonly Item[], at: number, roles: Roles | undefined): Roles | undefined {
   if (!roles) return undefined;
   const { thing, hole } = roles;
-  if (passer(items, thing) || thing.sizes[0]!.system !== hole.sizes[0]!.system) return roles;
+  if (passer(items, thing) || !sameSystem(thing, hole)) return roles;
   const [from, to] = [clauseFrom(items, Math.min(at, thing.from)), clauseTo(items, Math.max(at, thing.to))];
   return items.slice(from, to).some(({ word }) => GOING.has(word) || SENT.test(word)) ? roles : undefined;
 }
@@ -117,7 +118,7 @@ const SENT =
 function through(scene: Scene, at: number): Roles | undefined {
   const { items } = scene;
   if (/^(?:diameters?|width|size|bore|and|out|from|to)$/.test(items[at + 1]?.word ?? '')) return undefined;
-  const all = single(items);
+  const all = alone(items);
   const before = all.findLast((g) => g.to < at);
   const named = objectAfter(items, at, all);
   if (named) {
@@ -131,7 +132,7 @@ function through(scene: Scene, at: number): Roles | undefined {
 
 /** "the 5 Fr sheath slides over the 0.035 in wire": the other way round. */
 function over(items: readonly Item[], at: number): Roles | undefined {
-  const all = single(items);
+  const all = alone(items);
   const thing = objectAfter(items, at, all);
   const hole = all.findLast((g) => g.to < at);
   return thing && hole && WIRES.has(thing.sizes[0]!.system) ? { thing, hole, carried: false } : undefined;
@@ -142,14 +143,14 @@ function takes(scene: Scene, at: number): Roles | undefined {
   const { items } = scene;
   // "Take the 4.0 tube and …" orders.
   if (BARE.test(items[at]!.word) && !MODAL.test(items[at - 1]?.word ?? '')) return undefined;
-  const all = single(items);
+  const all = alone(items);
   const thing = all.find((g) => g.from > at);
   if (!thing || items.slice(at + 1, thing.from).some(({ word }) => EDGE.test(word) && word !== 'of'))
     return undefined;
   const own = all.findLast((g) => g.to < at);
   const hole = own ? { hole: own, carried: false } : spokenOf(scene, thing, at);
   // A wire of a size, not a thing by a size alone, where another gauge could be put in the place of the first.
-  const another = hole && (passer(items, thing) || thing.sizes[0]!.system !== hole.hole.sizes[0]!.system);
+  const another = hole && (passer(items, thing) || !sameSystem(thing, hole.hole));
   return hole && another ? { thing, ...hole } : undefined;
 }
 const BARE = /^(?:take|accept|hold|let|allow|admit)$/;
@@ -157,7 +158,7 @@ const MODAL = /^(?:will|can|would|could|to|also|still|even|easily|just|happily|c
 
 /** "5 Fr sheath: also fits a 7 Fr catheter", "an 8 Fr angiographic catheter is happy in a 7 Fr sheath". */
 function fits(items: readonly Item[], at: number): Roles | undefined {
-  const all = single(items);
+  const all = alone(items);
   const [a, b] = [all.findLast((g) => g.to < at), all.find((g) => g.from > at)];
   if (!a || !b || (/^(?:happy|comfortable|snug)$/.test(items[at]!.word) && items[at + 1]?.word !== 'in'))
     return undefined;
@@ -171,7 +172,7 @@ const roomFor = (items: readonly Item[], at: number): boolean =>
   /^(?:room|space|enough|ample|made|meant|built)$/.test(items[at - 1]?.word ?? '');
 
 /** Sizes by themselves. */
-const single = (items: readonly Item[]): readonly Group[] =>
+const alone = remembered((items: readonly Item[]): readonly Group[] =>
   groups(items).filter(
     ({ sizes, mentions }) =>
       sizes.length === 1 &&
@@ -179,7 +180,8 @@ const single = (items: readonly Item[]): readonly Group[] =>
       !mentions[0]!.length &&
       // Inches of a wire; a needle is so long.
       !(sizes[0]!.system === 'inch' && sizes[0]!.value > 0.1),
-  );
+  ),
+);
 
 /** The size that a preposition leads to, with what describes it. */
 function objectAfter(items: readonly Item[], at: number, all: readonly Group[]): Group | undefined {
@@ -205,8 +207,8 @@ const BACK =
 
 /** The hole spoken of: the only other size of the sentence, or of the last sentence that names any. */
 function spokenOf(scene: Scene, thing: Group, at: number): Pick<Roles, 'hole' | 'carried'> | undefined {
-  const own = distinct(single(scene.items)).filter(
-    (g) => !sameSize(g, thing) && !sameWidth(g, thing) && !WIRES.has(g.sizes[0]!.system),
+  const own = distinct(alone(scene.items)).filter(
+    (g) => !sameSizes(g, thing) && !sameWidth(g, thing) && !WIRES.has(g.sizes[0]!.system),
   );
   if (own.length > 0)
     return own.length === 1 && own[0]!.to < at ? { hole: own[0]!, carried: false } : undefined;
@@ -217,9 +219,6 @@ function spokenOf(scene: Scene, thing: Group, at: number): Pick<Roles, 'hole' | 
   if (!hole || more.length > 0 || hole.sizes.length > 1 || said!.close === '?') return undefined;
   return { hole, carried: true };
 }
-
-const sameSize = (a: Group, b: Group): boolean =>
-  a.sizes[0]!.system === b.sizes[0]!.system && a.sizes[0]!.value === b.sizes[0]!.value;
 
 /** "A 10 Fr catheter is 3.3 mm wide": the same thing in another unit. */
 function sameWidth(a: Group, b: Group): boolean {
@@ -232,7 +231,7 @@ const WIRES: ReadonlySet<string> = new Set(['wire-inch', 'inch']);
 
 /** Could one go through the other at all, by what they are? */
 function passable(items: readonly Item[], { thing, hole, carried }: Roles): boolean {
-  if (thing === hole || sameSize(thing, hole)) return false;
+  if (thing === hole || sameSizes(thing, hole)) return false;
   const inner = thing.sizes[0]!.system;
   switch (hole.sizes[0]!.system) {
     case 'needle-gauge':

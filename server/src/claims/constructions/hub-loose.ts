@@ -126,11 +126,11 @@ function told(
 
 /** Colours of hubs; of one colour told twice the first. */
 function hubs(items: readonly Item[]): Colour[] {
-  const found = coloursIn(items).filter((c) => ofHub(items, c));
   const all = coloursIn(items);
   // Another colour beside it, of whatever it be, makes it two things.
   if (new Set(all.map(({ family }) => family)).size > 1) return all;
-  return found.slice(0, 1);
+  const first = all.find((c) => ofHub(items, c));
+  return first ? [first] : [];
 }
 
 /** A colour of a hub: its noun stands behind it, or it stands for the thing itself. */

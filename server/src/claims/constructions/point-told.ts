@@ -9,7 +9,7 @@ import { type PointAt, pointsIn } from '../text/points.ts';
 import type { Scene } from '../text/scene.ts';
 
 /** A property of a point, and the item that says it. */
-export interface PointTold {
+interface PointTold {
   readonly point: PointAt;
   readonly at: number;
   readonly property: string;

@@ -119,13 +119,12 @@ const ASKS =
 function oneThread(items: readonly Item[], a: Group, b: Group): boolean {
   const between = `${textOf(items.slice(a.to + 1, b.from))} `;
   const after = textOf(items.slice(b.to + 1, b.to + 7));
-  return (
-    new RegExp(`^${NOUN}and ${SIZE}$`).test(between) &&
-    new RegExp(
-      `^${NOUN}(?:both )?(?:name|are|mean|denote|stand for|describe|make) (?:one(?: and the same)?|the same|a single) (?:thread|size|suture|thing)(?= [.,;!]|$)`,
-    ).test(after)
-  );
+  return AND_BETWEEN.test(between) && NAME_ONE.test(after);
 }
+const AND_BETWEEN = new RegExp(`^${NOUN}and ${SIZE}$`);
+const NAME_ONE = new RegExp(
+  `^${NOUN}(?:both )?(?:name|are|mean|denote|stand for|describe|make) (?:one(?: and the same)?|the same|a single) (?:thread|size|suture|thing)(?= [.,;!]|$)`,
+);
 
 /** Both of the same material, or of one not said. */
 const shared = (a: Group, b: Group) =>

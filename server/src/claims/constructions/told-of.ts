@@ -14,7 +14,7 @@ import type { Reading } from './model.ts';
 import { exampleOf, namedLast, wantedOf } from './told-otherwise.ts';
 
 /** Words for any thread. */
-export const THREAD_NOUNS = /^(?:threads?|sutures?|stitch|stitches|strands?|materials?|ones?|ties?)$/;
+const THREAD_NOUNS = /^(?:threads?|sutures?|stitch|stitches|strands?|materials?|ones?|ties?)$/;
 /** What turns a statement round, or makes another of it. */
 const OPERATORS =
   /^(?:if|unless|whether|or|than|instead|rather|except|neither|nor|either|should|would|could|suppose|imagine|almost|hardly|rarely|seldom|half|partly|some|sometimes|question|ask|asks)$/;

@@ -1,7 +1,7 @@
 /** What becomes of a thread, word by word: it goes by itself, or it stays until somebody takes it out. */
 import type { Item } from '../text/items.ts';
 
-export interface Becomes {
+interface Becomes {
   readonly stays: boolean;
   /** The words have a subject of their own: "nobody has to take it out", "the body clears it". */
   readonly free: boolean;

@@ -12,7 +12,7 @@ import { firstScenes, readFacts } from './facts.ts';
 import { readHeaded } from './headed.ts';
 import { judge as judgeSettled } from './judge/index.ts';
 import { readLists } from './lists.ts';
-import type { Claim, ComparisonClaim, Operand, Stance, Statement } from './model.ts';
+import type { Claim, ComparisonClaim, Stance, Statement } from './model.ts';
 import { comparesParts } from './parts.ts';
 import type { Answers } from './quiz/answers.ts';
 import { readKeys } from './quiz/index.ts';
@@ -21,7 +21,7 @@ import { readCells } from './tables/cells.ts';
 import { readTables } from './tables/index.ts';
 import { takenBack } from './taken-back.ts';
 import { ofOtherGauge } from './text/foreign.ts';
-import type { Scene } from './text/scene.ts';
+import { type Scene, sameSizes } from './text/scene.ts';
 import { readWhole } from './text/scenes.ts';
 import { keySpan } from './truth.ts';
 
@@ -143,11 +143,7 @@ function placed(scene: Scene, reading: Reading): Claim {
 
 /** Two readers of one sentence found the same sizes set against each other in the same way. */
 const alike = (a: ComparisonClaim, b: ComparisonClaim): boolean =>
-  a.axis === b.axis &&
-  a.relation === b.relation &&
-  sizesOf(a.left) === sizesOf(b.left) &&
-  sizesOf(a.right) === sizesOf(b.right);
-const sizesOf = ({ sizes }: Operand): string => sizes.map(({ system, value }) => `${system} ${value}`).join();
+  a.axis === b.axis && a.relation === b.relation && sameSizes(a.left, b.left) && sameSizes(a.right, b.right);
 
 /** Two constructions may read one claim: same kind at the same word. */
 function same(a: Claim, b: Claim): boolean {

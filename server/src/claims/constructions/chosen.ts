@@ -42,7 +42,7 @@ const WAY = /^(?:up|down|bigger|smaller|larger|thinner|thicker|finer|wider|narro
 
 function exchangeOf(scene: Scene): Exchange | undefined {
   const all = groups(scene.items);
-  const here = exchangeIn(scene.items, all);
+  const here = exchangeIn(scene.items);
   if (here) return here;
   // "Out of 18 G? Reach for the 20 G, it is …"
   const before = scene.before.at(-1);

@@ -23,7 +23,7 @@ export const effect: Construction = {
   id: 'effect',
   needs: () => [{ sizes: 2, words: EXCHANGE_WORDS, like: EXCHANGES }],
   read(scene) {
-    const exchange = exchangeIn(scene.items, groups(scene.items));
+    const exchange = exchangeIn(scene.items);
     if (!exchange || !sameSystem(exchange.given, exchange.chosen)) return [];
     if (sameSizes(exchange.given, exchange.chosen)) return [];
     const own = measuredWords(scene.items).some((m) => m.degree === 'comparative');

@@ -1,6 +1,7 @@
 /** What is given up and what is chosen: "from 16 Fr to 14 Fr", "a 16 rather than a 14", "prefer a 25 G to a 22 G". */
 import type { Item } from '../text/items.ts';
-import type { Group } from '../text/scene.ts';
+import { remembered } from '../text/remember.ts';
+import { type Group, groups } from '../text/scene.ts';
 import { EXCHANGE } from '../words/changes.ts';
 
 /** The size given up and the size chosen. */
@@ -17,14 +18,10 @@ const TAKE = new Set(
   ),
 );
 
-/** The sentence asked about last: several constructions ask in a row. */
-let last: { items: readonly Item[]; all: readonly Group[]; exchange: Exchange | undefined } | undefined;
-
 /** Finds what is given up and what is chosen. */
-export function exchangeIn(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
-  if (last?.items !== items || last.all !== all) last = { items, all, exchange: findExchange(items, all) };
-  return last.exchange;
-}
+export const exchangeIn = remembered((items: readonly Item[]): Exchange | undefined =>
+  findExchange(items, groups(items)),
+);
 
 function findExchange(items: readonly Item[], all: readonly Group[]): Exchange | undefined {
   return (

@@ -72,7 +72,7 @@ const APPOSED =
 /** "Choose the 18 G over the 22 G when fluid has to go in fast": what is chosen for speed is to be the faster. */
 function wished(scene: Scene, own: readonly Group[]): Reading[] {
   const { items } = scene;
-  const exchange = exchangeIn(items, groups(items));
+  const exchange = exchangeIn(items);
   if (
     !exchange ||
     exchange.negates ||
@@ -258,7 +258,7 @@ function ownerOf(scene: Scene, own: readonly Group[], word: Measured): Group | u
   const clause = clauseOf(items, word.at, COMMA);
   const text = joined(items, clause.from, clause.to + 1);
   const here = own.filter((g) => g.from >= clause.from && g.to <= clause.to);
-  const exchange = exchangeIn(items, groups(items));
+  const exchange = exchangeIn(items);
   const exchanged =
     exchange && !exchange.negates ? own.find((g) => sameSizes(g, exchange.chosen)) : undefined;
   if (/^(?:because|since|as|for)$/.test(items[clause.from - 1]?.word ?? '')) return undefined;

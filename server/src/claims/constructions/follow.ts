@@ -103,7 +103,7 @@ function pronoun(scene: Scene, word: Measured, previous: Sentence): Reading[] {
     word.at <= 5 &&
     (before.some((item) => PRONOUNS.has(item.word)) || replacement(before) || withThatOne(scene.items, word));
   if (!opens || scene.items.length > 12) return [];
-  const exchange = exchangeIn(previous.items, groups(previous.items));
+  const exchange = exchangeIn(previous.items);
   if (!exchange || sameSizes(exchange.given, exchange.chosen)) return [];
   return [comparison(scene, 'follow', exchange.chosen, exchange.given, word)];
 }

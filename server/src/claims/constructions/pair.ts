@@ -28,7 +28,7 @@ export const pair: Construction = {
     );
     // "14 G → 16 G → 18 G: thicker to thinner" is an order, read as such.
     if (words.length === 2 && orderCue(scene.items) && groups(scene.items).length >= 2) return [];
-    const exchange = exchangeIn(scene.items, groups(scene.items));
+    const exchange = exchangeIn(scene.items);
     return words.flatMap((word) => readWord(scene, word, all, exchange));
   },
 };

@@ -215,7 +215,7 @@ function inQuantity(scene: Scene, all: readonly Group[]): Reading[] {
   const { items } = scene;
   const run = downTo(scene, all);
   if (run) return [run];
-  const two = exchangeIn(items, all) ?? fromTo(items, all);
+  const two = exchangeIn(items) ?? fromTo(items, all);
   if (!two || !sameSystem(two.given, two.chosen) || sameSizes(two.given, two.chosen)) return [];
   const last = Math.max(two.given.to, two.chosen.to);
   const moving = quantityBefore(items, Math.min(two.given.from, two.chosen.from));

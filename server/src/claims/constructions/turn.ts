@@ -80,7 +80,7 @@ function wished(scene: Scene, a: Group, b: Group): Reading | undefined {
   const verb = items.slice(Math.max(0, picked.from - 2), picked.from).some((item) => TURNS.test(item.word));
   const word = measuredWords(items).find((m) => m.at > picked.to && m.degree === 'comparative' && !m.idiom);
   if (!verb || !word || word.axis === 'other' || word.axis === 'number') return undefined;
-  const exchange = items[0]?.word === 'between' ? undefined : exchangeIn(items, groups(items));
+  const exchange = items[0]?.word === 'between' ? undefined : exchangeIn(items);
   if (items[0]?.word !== 'between' && (!exchange || !sameSizes(exchange.chosen, picked))) return undefined;
   const wish = items
     .slice(picked.to + 1, word.at)

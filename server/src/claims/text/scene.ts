@@ -127,7 +127,7 @@ export const together = (items: readonly Item[], group: Group): boolean =>
     items[group.to + 1]?.word !== 'and');
 
 export const sameSystem = (a: Group, b: Group): boolean => a.sizes[0]?.system === b.sizes[0]?.system;
-export const sameSizes = (a: Group, b: Group): boolean =>
+export const sameSizes = (a: Pick<Group, 'sizes'>, b: Pick<Group, 'sizes'>): boolean =>
   a.sizes.length === b.sizes.length &&
   a.sizes.every((size, i) => size.system === b.sizes[i]!.system && size.value === b.sizes[i]!.value);
 

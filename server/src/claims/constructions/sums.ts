@@ -254,7 +254,8 @@ export const sums: Construction = {
   id: 'sums',
   needs: () => [{ like: SIGNS }, { like: FINISHES }],
   leaning: true,
-  read(scene) {
+  // The loose readers of measures and of steps ask first whether a sum was read.
+  read: remembered((scene: Scene): Reading[] => {
     const before = scene.before.slice(-MOST_BEFORE);
     if (!signed(scene.items) && !before.some(({ items }) => signed(items))) return [];
     if (!scaled(scene.items) && !before.some(({ items }) => scaled(items)) && scene.system !== 'french')
@@ -264,7 +265,7 @@ export const sums: Construction = {
       return system ? [reading(scene, sum, system)] : [];
     });
     return here.length > 0 ? here : overSentences(scene);
-  },
+  }),
 };
 
 /** Systems of which sums are told; French may also be spoken of around the sentence. */
@@ -286,7 +287,6 @@ const MOST_BEFORE = 2;
 function overSentences(scene: Scene): Reading[] {
   const before = scene.before.slice(-MOST_BEFORE);
   const own = scene.items;
-  if (!signed(own) && !before.some(({ items }) => signed(items))) return [];
   if (!signed(own) && !own.some((item) => FINISHES.test(item.word))) return [];
   if (before.length === 0 || own.length > 30 || scene.sentence.close === '?') return [];
   for (let n = 1; n <= before.length; n++) {

@@ -3,6 +3,7 @@
  * deliver less than one 14 G". Only what is clearly out is said to be wrong.
  */
 import { readNumber } from '../../mentions/words/numbers.ts';
+import { matchesOf } from '../../notes/matches.ts';
 import { FLOW } from '../../sizes/index.ts';
 import type { FormulaClaim } from '../model.ts';
 import { flowSaid, PLACES, someIn } from '../text/flowing.ts';
@@ -10,7 +11,7 @@ import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { compares } from '../text/magnitudes.ts';
-import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import { type Group, groups, type Scene, twoSizes } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { FLOW_DEGREES, FLUID, PUTTING_IN } from '../words/flowing.ts';
 import type { Construction, Reading } from './model.ts';
@@ -61,17 +62,12 @@ function timeOf(scene: Scene): Reading[] {
     if (!sum) continue;
     const at = scene.items.findLastIndex((item) => LASTS.test(item.word));
     const out = sum.said / sum.right > SLACK || sum.right / sum.said > SLACK;
+    const formula = out ? 'time-worked-out-wrong' : 'time-as-worked-out';
     const claim: FormulaClaim = {
-      ...ruleClaim(
-        scene,
-        'flow-sums',
-        'needle-gauge',
-        out ? 'time-worked-out-wrong' : 'time-as-worked-out',
-        Math.max(at, 0),
-      ),
+      ...ruleClaim(scene, 'flow-sums', 'needle-gauge', formula, at),
       sum: `${sum.volume} ml ÷ ${sum.rate} ml/min = ${Number(sum.right.toPrecision(2))} min`,
     };
-    return [{ claim, at: Math.max(at, 0), from: Math.max(at, 0), to: Math.max(at, 0) }];
+    return [{ claim, at, from: at, to: at }];
   }
   return [];
 }
@@ -85,9 +81,9 @@ interface FlowSum {
 }
 
 function sumIn(text: string): FlowSum | 'several' | undefined {
-  const rates = [...text.matchAll(RATE)];
+  const rates = matchesOf(text, RATE);
   const rest = text.replace(RATE, ' ; ');
-  const [volumes, times] = [[...rest.matchAll(VOLUME)], [...rest.matchAll(TIME)]];
+  const [volumes, times] = [matchesOf(rest, VOLUME), matchesOf(rest, TIME)];
   if (rates.length > 1 || volumes.length > 1 || times.length > 1) return 'several';
   const [rate, volume, time] = [rates[0], volumes[0], times[0]];
   if (!rate || !volume || !time) return undefined;
@@ -112,15 +108,7 @@ function figures(scene: Scene): Reading[] {
   const { items } = scene;
   const own = groups(items).flatMap(single);
   const [a, b] = own;
-  if (
-    own.length !== 2 ||
-    !a ||
-    !b ||
-    !sameSystem(a, b) ||
-    sameSizes(a, b) ||
-    a.sizes.length + b.sizes.length > 2
-  )
-    return [];
+  if (own.length !== 2 || !a || !b || !twoSizes(a, b)) return [];
   if (
     items.some(({ word }) => NEGATIONS.has(word) || UNLIKE.test(word)) ||
     countOf(items, a) + countOf(items, b) > 2
@@ -128,9 +116,10 @@ function figures(scene: Scene): Reading[] {
     return [];
   const whole = { from: 0, to: items.length - 1 };
   if (!someIn(items, whole, FLUID) || someIn(items, whole, PUTTING_IN)) return [];
-  const all = items.flatMap((item, at) =>
-    figureAt(item) === undefined ? [] : [{ at, value: figureAt(item)!, unit: unitAfter(items, at) }],
-  );
+  const all = items.flatMap((item, at) => {
+    const value = figureAt(item);
+    return value === undefined ? [] : [{ at, value, unit: unitAfter(items, at) }];
+  });
   const flows = all.filter(({ unit, at }) => unit !== undefined || bareAfter(items, at));
   const unit = flows.find((one) => one.unit)?.unit;
   if (
@@ -218,14 +207,14 @@ function severalIn(scene: Scene): Reading[] {
   if (than < word.at || than > b.from || a.to > than || (counts[0] === 1) === (counts[1] === 1)) return [];
   const [left, right] = [flowOf(a, counts[0]), flowOf(b, counts[1])];
   if (!left || !right) return [];
-  const more1 = left.min / right.max > CLEAR ? 1 : right.min / left.max > CLEAR ? -1 : undefined;
-  if (!more1) return [];
+  const larger = left.min / right.max > CLEAR ? 1 : right.min / left.max > CLEAR ? -1 : undefined;
+  if (!larger) return [];
   const claim: FormulaClaim = {
     ...ruleClaim(
       scene,
       'flow-sums',
       'needle-gauge',
-      more1 === word.sign ? 'several-as-measured' : 'several-otherwise',
+      larger === word.sign ? 'several-as-measured' : 'several-otherwise',
       word.at,
     ),
     sum: `${counts[0]} × ${a.sizes[0]!.value} G ${left.min}–${left.max} ml/min, ${counts[1]} × ${b.sizes[0]!.value} G ${right.min}–${right.max} ml/min`,

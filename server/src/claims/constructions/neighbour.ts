@@ -6,7 +6,7 @@ import { direction } from '../../sizes/index.ts';
 import { single } from '../text/focus.ts';
 import { joined } from '../text/joined.ts';
 import { compares, decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
-import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import { type Group, groups, type Scene, twoSizes } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction } from './model.ts';
 import { comparison, wordless } from './than.ts';
@@ -23,15 +23,7 @@ export const neighbour: Construction = {
     const own = groups(items).flatMap(single);
     const at = own.findIndex((g) => PLACE.test(joined(items, Math.max(0, g.from - 6), g.from)));
     const [a, b] = [own[at], own[at + 1]];
-    if (
-      own.length > 3 ||
-      !a ||
-      !b ||
-      !sameSystem(a, b) ||
-      sameSizes(a, b) ||
-      a.sizes.length + b.sizes.length > 2
-    )
-      return [];
+    if (own.length > 3 || !a || !b || !twoSizes(a, b)) return [];
     const lead = joined(items, Math.max(0, a.from - 6), a.from);
     const place = PLACE.exec(lead)?.[1];
     const link = joined(items, a.to + 1, b.from);

@@ -131,6 +131,10 @@ export const sameSizes = (a: Pick<Group, 'sizes'>, b: Pick<Group, 'sizes'>): boo
   a.sizes.length === b.sizes.length &&
   a.sizes.every((size, i) => size.system === b.sizes[i]!.system && size.value === b.sizes[i]!.value);
 
+/** One size each, of one system, and not the same. */
+export const twoSizes = (a: Group, b: Group): boolean =>
+  sameSystem(a, b) && !sameSizes(a, b) && a.sizes.length + b.sizes.length <= 2;
+
 /** Words of a sentence as one lower-case string, sizes as "#". For frame words only, never for reading claims. */
-export const wordsOf = (sentence: Sentence): string =>
-  sentence.items.map((item) => (item.kind === 'size' ? '#' : item.word)).join(' ');
+export const wordsOf = ({ items }: Pick<Sentence, 'items'>): string =>
+  items.map((item) => (item.kind === 'size' ? '#' : item.word)).join(' ');

@@ -4,7 +4,7 @@
  */
 import type { Context } from '../mentions/model.ts';
 import type { Note } from '../notes/model.ts';
-import { type Form, formsIn, rowFor } from './constructions/category.ts';
+import { type Form, formsIn, rowFor } from './constructions/class-forms.ts';
 import { judgeCategory } from './judge/category.ts';
 import { judgeLimit } from './judge/limit.ts';
 import { itemLists, leadItems, leading } from './lists.ts';

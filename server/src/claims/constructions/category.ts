@@ -2,8 +2,10 @@
 
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
-import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
-import { CATEGORIES, type CategoryRow } from '../words/categories.ts';
+import { type Group, groups, type Scene } from '../text/scene.ts';
+import type { CategoryRow } from '../words/categories.ts';
+import { classClaim } from './class-claim.ts';
+import { FIRST_WORDS, type Form, formsIn, rowFor } from './class-forms.ts';
 import { type ClassTold, classTold } from './class-told.ts';
 import { classes } from './classes.ts';
 import type { Construction, Reading } from './model.ts';
@@ -31,38 +33,12 @@ export const category: Construction = {
 /** The finding points at the class when its size stands in the question before. */
 function toldReading(scene: Scene, { form, group, row, asked }: ClassTold): Reading {
   if (!asked) return reading(scene, form, group, row);
-  const [from, to] = [form.at, form.to];
+  const place = { from: form.at, to: form.to };
   return {
-    claim: {
-      kind: 'category',
-      construction: 'category',
-      span: sentenceSpan(scene),
-      focus: spanOf(scene, scene.items[from]!, scene.items[to]!),
-      size: operand(scene, group),
-      category: row.id,
-      member: true,
-    },
-    at: from,
-    from,
-    to,
+    claim: classClaim(scene, 'category', group, row.id, false, place),
+    at: form.at,
+    ...place,
   };
-}
-
-export interface Form {
-  readonly at: number;
-  readonly to: number;
-  readonly text: string;
-}
-const FORMS = new Set(CATEGORIES.flatMap((row) => row.forms));
-const FIRST_WORDS = () => [...FORMS].map((form) => form.split(' ')[0]!);
-
-/** Class words of a sentence or a heading. */
-export function formsIn(items: readonly Item[]): Form[] {
-  return items.flatMap((item, at) => {
-    if (FORMS.has(item.word)) return [{ at, to: at, text: item.word }];
-    const two = `${item.word} ${items[at + 1]?.word}`;
-    return FORMS.has(two) ? [{ at, to: at + 1, text: two }] : [];
-  });
 }
 
 /** The one size the class is said of: nearest, tied by a verb of being, an apposition or a bracket. */
@@ -116,16 +92,7 @@ const ENDS = /^[.;)!]$/;
 function reading(scene: Scene, form: Form, group: Group, row: CategoryRow): Reading {
   const each = group.mentions.length > 1 && listed(scene.items, form, group);
   return {
-    claim: {
-      kind: 'category',
-      construction: 'category',
-      span: sentenceSpan(scene),
-      focus: spanOf(scene, scene.items[group.from]!, scene.items[group.to]!),
-      size: operand(scene, group),
-      category: row.id,
-      member: true,
-      ...(each ? { each } : {}),
-    },
+    claim: classClaim(scene, 'category', group, row.id, each),
     // With a request first, what is asserted is the size that answers it.
     at: Math.max(form.at, group.from),
     from: Math.min(form.at, group.from),
@@ -155,18 +122,6 @@ function opens(items: readonly Item[], form: Form, group: Group): boolean {
 const LEFT_OUT =
   /^(?:no|not|unlike|without|than|less|as|so|very|too|relatively|comparatively|for|never|isn't|nor)$/;
 const LISTS = /^(?:[:(]|are|as|like|e\.g|include|includes|including|qualify|used|count|all|both|mean|means)$/;
-
-/** The class that the words mean for such a size. */
-export function rowFor(form: Form, group: Pick<Group, 'sizes' | 'mentions'>): CategoryRow | undefined {
-  const system = group.sizes[0]!.system;
-  const device = group.mentions.find((m) => m.device)?.device;
-  return CATEGORIES.find(
-    (row) =>
-      row.system === system &&
-      row.forms.includes(form.text) &&
-      (!row.devices || (device !== undefined && row.devices.includes(device))),
-  );
-}
 
 const TIES = new Set(
   `" “ ” ' ‘ ’ is are was counts as a an the perfectly good fine proper true real , ( : — – = means mean line lines access iv ivs cannula cannulae

@@ -5,8 +5,8 @@
  */
 import { joined } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
-import { CATEGORIES, type CategoryRow } from '../words/categories.ts';
-import type { Form } from './category.ts';
+import type { CategoryRow } from '../words/categories.ts';
+import { type Form, rowFor } from './class-forms.ts';
 
 /** The class, its row and the size said to be of it, which may stand in the question before. */
 export interface ClassTold {
@@ -31,30 +31,18 @@ export function classTold(scene: Scene, forms: readonly Form[]): ClassTold[] {
   const all = groups(items);
   if (all.length === 0) return forms.length === 1 ? carried(scene, forms[0]!) : [];
   // "Fine suture and heavy suture: 6-0 and 0": each class has its own size.
-  const sizes = all.filter((g) => forms.some((form) => rowsOf(form, g).length > 0));
+  const sizes = all.filter((g) => forms.some((form) => rowFor(form, g)));
   if (sizes.length < forms.length) return [];
   return forms.flatMap((form, i) => {
     const [from, to] = [forms[i - 1]?.to ?? -1, forms[i + 1]?.at ?? items.length];
-    const near = all.filter((g) => g.from > from && g.to < to && rowsOf(form, g).length > 0);
+    const near = all.filter((g) => g.from > from && g.to < to && rowFor(form, g));
     // "(6-0, 7-0) sit left, and the heavy ones (1, 2)": right behind its class.
     const behind = near.find((g) => g.from > form.to && g.from - form.to <= 3);
     const [group, ...more] = behind ? [behind] : near;
-    if (!group || more.length > 0 || group.mentions.some((m) => m.bound)) return [];
-    const row = rowsOf(form, group)[0]!;
+    const row = group && rowFor(form, group);
+    if (!group || !row || more.length > 0 || group.mentions.some((m) => m.bound)) return [];
     return tied(scene, form, group, row) ? [{ form, group, row }] : [];
   });
-}
-
-/** The rows that the words may mean for such a size; where the device is left open, any. */
-function rowsOf(form: Form, group: Group): readonly CategoryRow[] {
-  const system = group.sizes[0]!.system;
-  const device = group.mentions.find((m) => m.device)?.device;
-  return CATEGORIES.filter(
-    (row) =>
-      row.system === system &&
-      row.forms.includes(form.text) &&
-      (!row.devices || (device !== undefined && row.devices.includes(device))),
-  );
 }
 
 function tied(scene: Scene, form: Form, group: Group, row: CategoryRow): boolean {
@@ -87,7 +75,7 @@ function carried(scene: Scene, form: Form): ClassTold[] {
     return [];
   const own = groups(before.items);
   const [group, ...more] = own;
-  const row = group && rowsOf(form, group)[0];
+  const row = group && rowFor(form, group);
   if (!group || more.length > 0 || !row || group.mentions.some((m) => m.bound)) return [];
   const words = scene.items.slice(0, form.at);
   const said = joined(scene.items, 0, form.to + 1);

@@ -5,9 +5,11 @@
  */
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
-import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { type Group, groups, type Scene } from '../text/scene.ts';
 import { CATEGORIES, type CategoryRow } from '../words/categories.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { classClaim } from './class-claim.ts';
+import type { Form } from './class-forms.ts';
 import type { Reading } from './model.ts';
 
 /** A class word of the sentence. */
@@ -22,7 +24,7 @@ const TURNS =
   /^(?:than|if|unless|unlike|instead|rather|whether|but|though|although|while|whereas|too|so|could|might|may|would|wish|wanted|except|until|before|after|then|failed|despite|old|used|some|sometimes|myth|wrong|wrongly|mistake|mistaken|never|swap|swapped|replace|replaced|versus|vs|no|opposite|second|next|substitute|alternative|why|relatively|comparatively|compared|run|runs|ran|out|short|lack|lacking|lacks|best|else|otherwise|failing)$/;
 
 /** The class that a sentence puts its sizes in, where no closer reader found one. `forms` are class words of the tables. */
-export function classes(scene: Scene, forms: readonly { at: number; to: number; text: string }[]): Reading[] {
+export function classes(scene: Scene, forms: readonly Form[]): Reading[] {
   const { items } = scene;
   const all = groups(items);
   const [first] = all;
@@ -50,11 +52,7 @@ export function classes(scene: Scene, forms: readonly { at: number; to: number; 
 }
 
 /** "large-bore", "fine-bore": rows of the table. */
-function formed(
-  items: readonly Item[],
-  forms: readonly { at: number; to: number; text: string }[],
-  size: Group,
-): Class[] {
+function formed(items: readonly Item[], forms: readonly Form[], size: Group): Class[] {
   const system = size.sizes[0]!.system;
   const device = size.mentions.find((m) => m.device)?.device;
   return forms.flatMap(({ at, to, text }) => {
@@ -149,16 +147,7 @@ function tied(items: readonly Item[], group: Group, one: Class): boolean {
 
 function reading(scene: Scene, group: Group, { at, to, row }: Class, each: boolean): Reading {
   return {
-    claim: {
-      kind: 'category',
-      construction: 'classes',
-      span: sentenceSpan(scene),
-      focus: spanOf(scene, scene.items[group.from]!, scene.items[group.to]!),
-      size: operand(scene, group),
-      category: row.id,
-      member: true,
-      ...(each ? { each } : {}),
-    },
+    claim: classClaim(scene, 'classes', group, row.id, each),
     at: Math.max(at, group.from),
     from: Math.min(at, group.from),
     to: Math.max(to, group.to),

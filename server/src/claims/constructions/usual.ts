@@ -5,8 +5,9 @@
 import type { Note } from '../../notes/model.ts';
 import { joined } from '../text/joined.ts';
 import { remembered } from '../text/remember.ts';
-import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { type Group, groups, type Scene, wordsOf } from '../text/scene.ts';
 import { FAMILIES, USUAL, type UsualRow } from '../words/usual.ts';
+import { classClaim } from './class-claim.ts';
 import type { Construction, Reading } from './model.ts';
 
 /** Words that recommend, or that say what is usual. */
@@ -54,14 +55,15 @@ function clausesOf({ items }: Scene): Clause[] {
   const main = all.length === 2 ? spread(all) : undefined;
   const [only] = main ? [main] : all;
   if (!only) return [];
-  if (main || all.length === 1) return [{ group: only, text: wordsIn(items) }];
+  if (main || all.length === 1) return [{ group: only, text: wordsOf({ items }) }];
   const clauses: Clause[] = [];
   let from = 0;
   for (let i = 0; i <= items.length; i++) {
     if (i < items.length && !/^[,;]$/.test(items[i]!.word)) continue;
     const own = all.filter((g) => g.from >= from && g.to < i);
     const whole = !all.some((g) => g.from < i && g.to > i);
-    if (own.length === 1 && whole) clauses.push({ group: own[0]!, text: wordsIn(items.slice(from, i)) });
+    if (own.length === 1 && whole)
+      clauses.push({ group: own[0]!, text: wordsOf({ items: items.slice(from, i) }) });
     if (whole) from = i + 1;
   }
   return clauses;
@@ -80,9 +82,6 @@ function spread(all: readonly Group[]): Group | undefined {
 
 const isRange = ({ mentions }: Group): boolean => mentions.length === 1 && mentions[0]!.kind === 'range';
 
-const wordsIn = (items: Scene['items']): string =>
-  items.map((item) => (item.kind === 'size' ? '#' : item.word)).join(' ');
-
 /** "If all you have is a 22 G": the size is part of what is supposed. "If she is bleeding, put in a 22 G" says when. */
 const supposed = (text: string): boolean => {
   const at = text.search(/\bif\b/);
@@ -95,7 +94,7 @@ const supposed = (text: string): boolean => {
 function rowsFor(scene: Scene, group: Group, text: string): UsualRow[] {
   const system = group.sizes[0]!.system;
   const near = remembering(scene);
-  const rows = USUAL.filter((row) => row.system === system && meant(row, group, text, near));
+  const rows = USUAL.filter((row) => row.system === system && meant(scene, row, group, text, near));
   return rows.filter(
     (row) =>
       !row.unless?.test(text) &&
@@ -120,8 +119,6 @@ function parted(text: string, { patient }: UsualRow): boolean {
 interface Near {
   readonly headings: string;
   readonly asked: string;
-  /** The few sentences before, when they speak of one thing only. */
-  readonly recent: string;
 }
 
 function remembering(scene: Scene): Near {
@@ -135,11 +132,11 @@ function remembering(scene: Scene): Near {
   return {
     headings: `${scene.headings.join(' ')} ${lead}`,
     asked: sized ? '' : asked,
-    recent: recentIn(scene),
   };
 }
 
 const RECENT = 4;
+/** The few sentences before, when they speak of one thing only. */
 function recentIn(scene: Scene): string {
   const text = [...scene.context, ...scene.before]
     .slice(-RECENT)
@@ -148,7 +145,7 @@ function recentIn(scene: Scene): string {
   return FAMILIES.filter((family) => family.test(text)).length === 1 ? text : '';
 }
 
-function meant(row: UsualRow, group: Group, text: string, near: Near): boolean {
+function meant(scene: Scene, row: UsualRow, group: Group, text: string, near: Near): boolean {
   const device = group.mentions[0]!.device;
   const own = device !== undefined && row.devices.includes(device);
   const thing = own || row.named.test(text);
@@ -157,7 +154,7 @@ function meant(row: UsualRow, group: Group, text: string, near: Near): boolean {
       thing ||
       row.named.test(near.asked) ||
       ((device === undefined || row.devices.length === 0) &&
-        (row.named.test(near.headings) || (row.system === 'french' && row.named.test(near.recent))))
+        (row.named.test(near.headings) || (row.system === 'french' && row.named.test(recentIn(scene)))))
     );
   }
   if (near.asked === '' || !row.patient.test(near.asked) || row.unless?.test(near.asked)) return false;
@@ -172,21 +169,11 @@ const ANIMALS =
   /\b(?:veterinar\w+|canine|feline|equine|bovine|ovine|porcine|dogs?|bitch(?:es)?|cats?|tomcats?|horses?|mares?|foals?|pon(?:y|ies)|cattle|cows?|cal(?:f|ves)|sheep|goats?|pigs?|pupp(?:y|ies)|kittens?|rabbits?|ferrets?|labradors?)\b/i;
 
 function reading(scene: Scene, row: UsualRow, group: Group): Reading {
-  const { items } = scene;
   const ranged =
     isRange(group) ||
-    (group.sizes.length === 2 && /^(?:between|from)$/.test(items[group.from - 1]?.word ?? ''));
+    (group.sizes.length === 2 && /^(?:between|from)$/.test(scene.items[group.from - 1]?.word ?? ''));
   return {
-    claim: {
-      kind: 'category',
-      construction: 'usual',
-      span: sentenceSpan(scene),
-      focus: spanOf(scene, items[group.from]!, items[group.to]!),
-      size: operand(scene, group),
-      category: row.id,
-      member: true,
-      ...(ranged ? { each: true } : {}),
-    },
+    claim: classClaim(scene, 'usual', group, row.id, ranged),
     at: group.from,
     from: group.from,
     to: group.to,

@@ -1,9 +1,10 @@
 /** "7-0 sits between 5-0 and 6-0": a size placed between two others of its system. */
 import type { Item } from '../text/items.ts';
-import { textOf } from '../text/joined.ts';
-import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { joined } from '../text/joined.ts';
+import { type Group, groups, type Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
+import { rangeClaim } from './range-claim.ts';
 
 const PLACES = new Set([
   'sits',
@@ -70,7 +71,7 @@ function invertedIn({ items }: Scene, all: readonly Group[], at: number): Group 
   const system = after.every((g) => g.sizes[0]!.system === subject.sizes[0]!.system);
   return values === 2 &&
     system &&
-    INVERTED.test(textOf(items.slice(last.to + 1, subject.from))) &&
+    INVERTED.test(joined(items, last.to + 1, subject.from)) &&
     end?.kind !== 'word'
     ? subject
     : undefined;
@@ -118,22 +119,12 @@ const renamed = (subject: Group, ends: readonly Group[]): boolean =>
       end.sizes[0]!.value === subject.sizes[0]!.value && subject.mentions[0]!.text !== end.mentions[0]?.text,
   );
 
-function reading(scene: Scene, subject: Group, [low, high]: readonly [Group, Group], at: number): Reading {
+function reading(scene: Scene, subject: Group, ends: readonly [Group, Group], at: number): Reading {
+  const strict =
+    /^(?:half-?way|mid-?way|way)$/.test(scene.items[at - 1]?.word ?? '') ||
+    (renamed(subject, ends) && !scene.items.slice(0, at).some(({ word }) => HEARD.test(word)));
   return {
-    claim: {
-      kind: 'range',
-      construction: 'between',
-      span: sentenceSpan(scene),
-      focus: spanOf(scene, scene.items[subject.from]!, scene.items[subject.to]!),
-      size: operand(scene, subject),
-      low: operand(scene, low),
-      high: operand(scene, high),
-      inside: true,
-      ...(/^(?:half-?way|mid-?way|way)$/.test(scene.items[at - 1]?.word ?? '') ||
-      (renamed(subject, [low, high]) && !scene.items.slice(0, at).some(({ word }) => HEARD.test(word)))
-        ? { strict: true }
-        : {}),
-    },
+    claim: rangeClaim(scene, 'between', subject, ends, strict),
     at,
     from: subject.from,
     to: at,

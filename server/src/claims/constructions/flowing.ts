@@ -4,7 +4,7 @@
  * passed over; where two sizes could own the word, nothing is read.
  */
 
-import { clauseOf, flowSaid, someIn } from '../text/flowing.ts';
+import { clauseOf, flowSaid, PLACES, someIn } from '../text/flowing.ts';
 import { sentencesBefore, single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -15,8 +15,9 @@ import { NEGATIONS } from '../words/changes.ts';
 import { FLOW_DEGREES, FLUID, SHARES } from '../words/flowing.ts';
 import { exchangeIn } from './exchange.ts';
 import type { Construction, Reading } from './model.ts';
+import { both } from './of-two.ts';
 import { ruleClaim } from './rule-claim.ts';
-import { comparison, wordless } from './than.ts';
+import { comparison, withEach, wordless } from './than.ts';
 import { otherwiseMeant } from './than-otherwise.ts';
 
 export const flowing: Construction = {
@@ -47,8 +48,8 @@ function best(scene: Scene, own: readonly Group[]): Reading[] {
     return [];
   const after = own.filter((g) => g.from > word.to);
   const [owner] = after;
-  const clause = word && clauseOf(items, word.at, COMMA);
-  if (own.some((g) => clause && g.from >= clause.from && g.to < word.at)) return [];
+  const clause = clauseOf(items, word.at, COMMA);
+  if (own.some((g) => g.from >= clause.from && g.to < word.at)) return [];
   if (!owner || after.length > 1 || owner.from - word.to > 6) return [];
   const ends = items.slice(owner.to + 1, owner.to + 3).find((item) => !item.deviceNoun);
   if (!APPOSED.test(joined(items, word.to + 1, owner.from)) || ends?.kind === 'word') return [];
@@ -57,14 +58,7 @@ function best(scene: Scene, own: readonly Group[]): Reading[] {
     owner,
   );
   if (others.length === 0) return [];
-  const rest: Group = {
-    from: others[0]!.from,
-    to: others.at(-1)!.to,
-    mentions: others.flatMap((g) => g.mentions),
-    sizes: others.flatMap((g) => g.sizes),
-  };
-  const made = wordless(comparison(scene, 'flowing', owner, rest, word));
-  return made.claim.kind === 'comparison' ? [{ ...made, claim: { ...made.claim, each: true } }] : [];
+  return [withEach(wordless(comparison(scene, 'flowing', owner, both(others), word)))];
 }
 const APPOSED =
   /^(?:(?:one|lumen|cannula|line|flow)? ?(?:[,:;–—(]|is|being|namely|which is|that is) ?)+(?:an?|the|our)?$/;
@@ -118,17 +112,13 @@ function against(scene: Scene, own: readonly Group[], word: Measured): Reading[]
     if (kind) return kind;
   }
   if (than > 0) return kindAfter(scene, own, word, than) ?? byThan(scene, own, word, than);
-  if (
-    changesMore(scene.items) ||
-    scene.items.some((item) => item.word === 'than' || NEGATIONS.has(item.word))
-  )
-    return [];
+  if (leftOpen(scene.items) || scene.items.some((item) => item.word === 'than')) return [];
   return byClause(scene, own, word);
 }
 
 /** The "than" of the word: no other comparing word, and no end of the clause, lies between. */
 function thanAfter(items: readonly Item[], word: Measured): number {
-  if (PLACED.test(items[word.at]!.word)) return word.at;
+  if (PLACES.test(items[word.at]!.word)) return word.at;
   const ratio = SHARES.has(items[word.at]!.word);
   for (let i = word.to + 1; i < items.length && i <= word.to + REACH_THAN; i++) {
     const item = items[i]!;
@@ -141,8 +131,6 @@ function thanAfter(items: readonly Item[], word: Measured): number {
   }
   return -1;
 }
-
-const PLACED = /^(?:below|under|beneath|behind|above|beyond|exceeds?|over)$/;
 
 const values = (found: readonly Group[], but: Group): Group[] =>
   distinct(found).filter((g) => !sameSizes(g, but));
@@ -172,7 +160,7 @@ function kindAfter(scene: Scene, own: readonly Group[], word: Measured, than: nu
   if (!kind || own.some((g) => g.from > than && g.from < than + 8)) return undefined;
   const width = NARROW.test(kind[1]!) ? -1 : 1;
   const size = only(distinct(own));
-  if (!size || changesMore(items) || items.some((item) => NEGATIONS.has(item.word))) return [];
+  if (!size || leftOpen(items)) return [];
   return [lawOfWidth(scene, size, word, width === word.sign ? 'wider-is-slower' : 'wider-is-faster')];
 }
 /** "Anything smaller than a 20 G will run blood slower." */
@@ -182,7 +170,7 @@ function kindBefore(scene: Scene, own: readonly Group[], word: Measured): Readin
   const kind = size && SUCH.exec(joined(items, Math.max(0, size.from - 7), size.from));
   if (!size || !kind || size.to > word.at || clauseOf(items, word.at, COMMA).from > size.from)
     return undefined;
-  if (changesMore(items) || items.some((item) => NEGATIONS.has(item.word))) return [];
+  if (leftOpen(items)) return [];
   const width = NARROW.test(kind[1]!) ? -1 : 1;
   return [lawOfWidth(scene, size, word, width === word.sign ? 'wider-is-faster' : 'wider-is-slower')];
 }
@@ -232,9 +220,9 @@ const PRONOUN = /^(?:it|its|it's|that|this|which|one|they|latter|former)$/;
 const CHANGES =
   /^(?:unless|squeez\w*|pressuris\w*|pressur(?:e|ised|ized)|rais(?:e|ed|ing)|height|clamp\w*|kink\w*|warm\w*|cold|viscous|length|long|short|shorter|both|pump|blocked|without|may|might|could|either|neither|whether)$/;
 
-/** Does the sentence change more than the size? "Twice as long" is a time. */
-const changesMore = remembered((items: readonly Item[]): boolean =>
-  items.some(({ word }, i) => CHANGES.test(word) && items[i - 1]?.word !== 'as'),
+/** Does the sentence deny something, or change more than the size? "Twice as long" is a time. */
+const leftOpen = remembered((items: readonly Item[]): boolean =>
+  items.some(({ word }, i) => NEGATIONS.has(word) || (CHANGES.test(word) && items[i - 1]?.word !== 'as')),
 );
 
 /** No "than": the word belongs to the one size of its clause, and is set against the only other. */

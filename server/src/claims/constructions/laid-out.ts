@@ -2,11 +2,11 @@
  * The sizes of a range or between two limits, laid out one by one: "any from 18 to 22 will do; that leaves you the 18, the 20
  * and the 22", "between 2-0 and 4-0 there is one size, the 3-0", "the drains above 14 and below 20 Fr are the 16 and the 18".
  */
-import type { RangeClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
-import { type Group, groups, operand, type Scene, sameSystem, sentenceSpan, spanOf } from '../text/scene.ts';
+import { type Group, groups, type Scene, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
+import { rangeClaim } from './range-claim.ts';
 
 export const laidOut: Construction = {
   id: 'laid-out',
@@ -28,7 +28,7 @@ export const laidOut: Construction = {
     const listed = runFrom(scene.items, rest);
     // One size alone needs words that say there is no other.
     if (listed.length === 1 && listed[0]!.sizes.length === 1 && !ALONE.test(between)) return [];
-    const each = listed.flatMap((g) => singles(g));
+    const each = listed.flatMap(singles);
     // A row of which nothing lies in the range is a row of other sizes.
     const [min, max] = [low.sizes[0]!.value, high.sizes[0]!.value].sort((a, b) => a - b);
     if (each.length > 1 && !each.some((g) => g.sizes[0]!.value >= min! && g.sizes[0]!.value <= max!))
@@ -100,16 +100,6 @@ const singles = (g: Group): Group[] =>
     : g.sizes.map((size, i) => ({ ...g, mentions: [g.mentions[i] ?? g.mentions[0]!], sizes: [size] }));
 
 function reading(scene: Scene, g: Group, low: Group, high: Group, strict: boolean): Reading {
-  const claim: RangeClaim = {
-    kind: 'range',
-    construction: 'laid-out',
-    span: sentenceSpan(scene),
-    focus: spanOf(scene, scene.items[g.from]!, scene.items[g.to]!),
-    size: operand(scene, g),
-    low: operand(scene, low),
-    high: operand(scene, high),
-    inside: true,
-    ...(strict ? { strict } : {}),
-  };
+  const claim = rangeClaim(scene, 'laid-out', g, [low, high], strict);
   return { claim, at: g.from, from: low.from, to: g.to };
 }

@@ -9,9 +9,10 @@ import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { changed } from '../text/place.ts';
-import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
+import { distinct, type Group, groups, type Scene, sameSizes, sameSystem, spanOf } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
+import { both } from './of-two.ts';
 import {
   type Cue,
   ofEitherScale,
@@ -23,7 +24,8 @@ import {
   startsAgain,
   toBeSorted,
 } from './order.ts';
-import { comparison, wordless } from './than.ts';
+import { rangeClaim } from './range-claim.ts';
+import { comparison, withEach, wordless } from './than.ts';
 
 export const linedUp: Construction = {
   id: 'lined-up',
@@ -251,16 +253,8 @@ function lastOf(scene: Scene, run: readonly Group[], own: readonly Group[]): Rea
 function extreme(scene: Scene, chosen: Group, run: readonly Group[], word: Measured): Reading[] {
   const others = distinct(run).filter((g) => g.sizes[0]!.value !== chosen.sizes[0]!.value);
   if (others.length === 0) return [];
-  const rest: Group = {
-    from: others[0]!.from,
-    to: others.at(-1)!.to,
-    mentions: others.flatMap((g) => g.mentions),
-    sizes: others.flatMap((g) => g.sizes),
-  };
-  const made = wordless(comparison(scene, 'lined-up', chosen, rest, word));
-  return made.claim.kind === 'comparison'
-    ? [{ ...made, claim: { ...made.claim, each: true }, from: word.at }]
-    : [];
+  const made = wordless(comparison(scene, 'lined-up', chosen, both(others), word));
+  return [{ ...withEach(made), from: word.at }];
 }
 
 const MIDDLE =
@@ -284,32 +278,12 @@ function middleOf(scene: Scene, all: readonly Group[]): Reading[] {
       after,
     );
   if (!ahead && !behind) return [];
-  const others = set.filter((g) => g.sizes[0]!.value !== chosen.sizes[0]!.value);
-  const [low, high] = others;
-  if (others.length !== 2 || !low || !high) return [];
-  const order = orderReading(
-    scene,
-    [low, chosen, high].sort((a, b) => a.sizes[0]!.value - b.sizes[0]!.value),
-    { at, to: at, axis: 'outer', runs: 'up' },
-  );
-  if (order.claim.kind !== 'order') return [];
-  const [first, , last] = order.claim.items;
-  return [
-    {
-      claim: {
-        kind: 'range',
-        construction: 'lined-up',
-        span: order.claim.span,
-        focus: order.claim.focus,
-        size: order.claim.items.find(({ sizes }) => sizes[0]!.value === chosen.sizes[0]!.value)!,
-        low: first!.sizes[0]!.value === chosen.sizes[0]!.value ? order.claim.items[1]! : first!,
-        high: last!.sizes[0]!.value === chosen.sizes[0]!.value ? order.claim.items[1]! : last!,
-        inside: true,
-        strict: true,
-      },
-      at,
-      from: at,
-      to: chosen.to,
-    },
-  ];
+  const [low, high, ...more] = set.filter((g) => number(g) !== number(chosen)).sort(byValue);
+  if (!low || !high || more.length > 0) return [];
+  const claim = rangeClaim(scene, 'lined-up', chosen, [low, high], true);
+  const [first, , last] = [low, chosen, high].sort(byValue);
+  const focus = spanOf(scene, items[first!.from]!, items[last!.to]!);
+  return [{ claim: { ...claim, focus }, at, from: at, to: chosen.to }];
 }
+const number = ({ sizes }: Group): number => sizes[0]!.value;
+const byValue = (a: Group, b: Group): number => number(a) - number(b);

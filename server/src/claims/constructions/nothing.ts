@@ -7,8 +7,8 @@ import { single } from '../text/focus.ts';
 import { joined } from '../text/joined.ts';
 import { decidable, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
-import type { Construction, Reading } from './model.ts';
-import { comparison, wordless } from './than.ts';
+import type { Construction } from './model.ts';
+import { comparison, withEach, wordless } from './than.ts';
 
 export const nothing: Construction = {
   id: 'nothing',
@@ -40,7 +40,7 @@ export const nothing: Construction = {
     if (other.sizes.length === 0) return [];
     const more = (word.sign === 1) !== allSo;
     const claim = comparison(scene, 'nothing', last, other, word, more ? 'more' : 'less');
-    return [each({ ...wordless(claim), at: last.from, from: last.from, to: last.to, own: true })];
+    return [withEach({ ...wordless(claim), at: last.from, from: last.from, to: last.to, own: true })];
   },
 };
 
@@ -79,9 +79,3 @@ const part = (group: Group, i: number): Group => ({
   mentions: [group.mentions[i]!],
   sizes: group.mentions[i]!.sizes,
 });
-
-function each(reading: Reading): Reading {
-  return reading.claim.kind === 'comparison'
-    ? { ...reading, claim: { ...reading.claim, each: true } }
-    : reading;
-}

@@ -416,6 +416,10 @@ export function comparison(
   };
 }
 
+/** A comparison that is made with each size of the other side by itself. */
+export const withEach = (reading: Reading): Reading =>
+  reading.claim.kind === 'comparison' ? { ...reading, claim: { ...reading.claim, each: true } } : reading;
+
 /** A comparison without a word that a fix could swap. */
 export function wordless(reading: Reading): Reading {
   const { claim } = reading;

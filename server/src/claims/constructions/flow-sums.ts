@@ -6,7 +6,7 @@ import { readNumber } from '../../mentions/words/numbers.ts';
 import { matchesOf } from '../../notes/matches.ts';
 import { FLOW } from '../../sizes/index.ts';
 import type { FormulaClaim } from '../model.ts';
-import { flowSaid, PLACES, someIn } from '../text/flowing.ts';
+import { flowSaid, PLACES, someIn, whole } from '../text/flowing.ts';
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -114,8 +114,7 @@ function figures(scene: Scene): Reading[] {
     countOf(items, a) + countOf(items, b) > 2
   )
     return [];
-  const whole = { from: 0, to: items.length - 1 };
-  if (!someIn(items, whole, FLUID) || someIn(items, whole, PUTTING_IN)) return [];
+  if (!someIn(items, whole(items), FLUID) || someIn(items, whole(items), PUTTING_IN)) return [];
   const all = items.flatMap((item, at) => {
     const value = figureAt(item);
     return value === undefined ? [] : [{ at, value, unit: unitAfter(items, at) }];

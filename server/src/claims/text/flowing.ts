@@ -19,7 +19,7 @@ import {
   UNEASE,
 } from '../words/flowing.ts';
 import type { Item } from './items.ts';
-import { textOf } from './joined.ts';
+import { joined } from './joined.ts';
 import { compares, type Measured, measuredWords } from './magnitudes.ts';
 import { remembered } from './remember.ts';
 
@@ -41,6 +41,9 @@ export function clauseOf(items: readonly Item[], at: number, ends: RegExp = HARD
   while (to + 1 < items.length && !ends.test(items[to + 1]!.word)) to++;
   return { from, to };
 }
+
+/** The sentence as one clause. */
+export const whole = (items: readonly Item[]): Clause => ({ from: 0, to: items.length - 1 });
 
 export const someIn = (items: readonly Item[], { from, to }: Clause, what: RegExp): boolean => {
   for (let i = from; i <= to; i++) if (items[i]!.kind === 'word' && what.test(items[i]!.word)) return true;
@@ -74,13 +77,15 @@ function puttingIn(items: readonly Item[], clause: Clause): boolean {
 
 type Way = (items: readonly Item[], i: number, clause: Clause) => 1 | -1 | undefined;
 const flip = (sign: 1 | -1): 1 | -1 => (sign === 1 ? -1 : 1);
+/** Less of what hinders is more. */
+const turnedBy = (way: 1 | -1, sign: 1 | -1): 1 | -1 => (sign === 1 ? way : flip(way));
 const runs = (items: readonly Item[], clause: Clause): boolean =>
   someIn(items, clause, RUNS) || someIn(items, clause, FLUID);
 
 /** The sign a noun gives to more of it: of flow, of what runs, or of what hinders it. */
-function nounSign(items: readonly Item[], item: Item, clause: Clause): 1 | -1 | undefined {
-  const { word } = item;
-  if (FLOWING.test(word)) return ofElse(items, items.indexOf(item)) ? undefined : 1;
+function nounSign(items: readonly Item[], at: number, clause: Clause): 1 | -1 | undefined {
+  const { word } = items[at]!;
+  if (FLOWING.test(word)) return ofElse(items, at) ? undefined : 1;
   if (FLUID.test(word)) return someIn(items, clause, RUNS) ? 1 : undefined;
   if (!HINDERING.test(word)) return undefined;
   const felt = word === 'resistance' || someIn(items, clause, FELT);
@@ -104,12 +109,12 @@ const amount: Way = (items, i, clause) => {
   for (let k = i + 1; k <= i + NOUN_REACH && k < items.length; k++) {
     const item = items[k]!;
     if (ENDS_NOUN.test(item.word) || item.kind === 'size') break;
-    const sign = nounSign(items, item, clause);
-    if (sign) return sign === 1 ? way : flip(way);
+    const sign = nounSign(items, k, clause);
+    if (sign) return turnedBy(way, sign);
     if (item.axisNoun || item.deviceNoun || item.system) return undefined;
   }
   const subject = subjectSign(items, i, clause);
-  if (subject) return subject === 1 ? way : flip(way);
+  if (subject) return turnedBy(way, subject);
   return bare(items, i, clause) ? way : undefined;
 };
 
@@ -182,23 +187,22 @@ const share: Way = (items, i, clause) => {
   const next = items[i + 1]?.word;
   if (next === 'as') {
     // What runs may have been named before: "passes 20 ml a minute; an 18 G manages half as much".
-    const whole = { from: 0, to: items.length - 1 };
     const how = items[i + 2]?.word ?? '';
     if (/^(?:much|fast|quickly|quick|rapidly|briskly|many)$/.test(how))
-      return runs(items, whole) ? way : undefined;
-    if (/^(?:long|slowly|slow)$/.test(how)) return fills(items, whole) ? flip(way) : undefined;
+      return runs(items, whole(items)) ? way : undefined;
+    if (/^(?:long|slowly|slow)$/.test(how)) return fills(items, whole(items)) ? flip(way) : undefined;
     return undefined;
   }
   if (next !== 'the' && next !== 'of') return undefined;
   if (next === 'of' && items[i + 2]?.word === 'that')
     return subjectSign(items, i, clause) === -1
       ? flip(way)
-      : runs(items, { from: 0, to: items.length - 1 }) && items[i - 1]?.word !== 'one'
+      : runs(items, whole(items)) && items[i - 1]?.word !== 'one'
         ? way
         : undefined;
   for (let k = i + 2; k <= i + 4 && k <= clause.to; k++) {
-    const sign = nounSign(items, items[k]!, clause);
-    if (sign) return sign === 1 ? way : flip(way);
+    const sign = nounSign(items, k, clause);
+    if (sign) return turnedBy(way, sign);
   }
   return undefined;
 };
@@ -209,7 +213,7 @@ const turned: Way = (items, i, clause) => {
   const near = [...items.slice(i + 1, i + 5), ...items.slice(Math.max(clause.from, i - 6), i).reverse()];
   if (
     /^(?:how (?:much|fast|quickly)|the (?:amount|volume)|what (?:an?|the|you|we))\b/.test(
-      textOf(items.slice(i + 1, i + 3)),
+      joined(items, i + 1, i + 3),
     )
   )
     return way;
@@ -232,9 +236,9 @@ const willTurn: Way = (items, i, clause) => {
   const way = RAISE.get(items[i]!.word)!;
   const near = items.slice(i + 1, i + 4);
   if (near[0]?.word === 'it' || near[0]?.word === 'things')
-    return runs(items, { from: 0, to: items.length - 1 }) ? way : undefined;
-  const sign = near.map((item) => nounSign(items, item, clause)).find((one) => one !== undefined);
-  return sign === undefined ? undefined : sign === 1 ? way : flip(way);
+    return runs(items, whole(items)) ? way : undefined;
+  const sign = near.map((_, k) => nounSign(items, i + 1 + k, clause)).find((one) => one !== undefined);
+  return sign && turnedBy(way, sign);
 };
 
 /** "rates for a 14 G lie below those for an 18 G". */

@@ -5,7 +5,7 @@
 import { wordValue } from '../../mentions/words/numbers.ts';
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { itemAt, joined, textOf } from '../text/joined.ts';
+import { itemAt, joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
@@ -87,15 +87,13 @@ function growth(scene: Scene): Reading[] {
   const area = items.some(({ word }) => AREAS.test(word));
   const flow = items.some(({ word }) => FLOWS.test(word));
   const told = [items, ...scene.before.slice(-2).map((sentence) => sentence.items)];
-  const power = area && !flow ? 2 : flow && !area && told.some((words) => LAWFUL.test(textOf(words))) ? 4 : 0;
+  const power = area && !flow ? 2 : flow && !area && told.some((words) => LAWFUL.test(joined(words))) ? 4 : 0;
   if (power === 0 || items.some(({ mention }) => mention) || items.some(({ word }) => word === 'resistance'))
     return [];
   const outcome = power === 2 ? AREAS : FLOWS;
   const [width, result] = [nearer(items, one.at, WIDTHS, outcome), nearer(items, other.at, WIDTHS, outcome)];
-  const pair =
-    width === 0 && result === 1 ? [one, other] : width === 1 && result === 0 ? [other, one] : undefined;
-  if (!pair) return [];
-  const [by, said] = pair as [Factor, Factor];
+  if (width === undefined || result === undefined || width === result) return [];
+  const [by, said] = width === 0 ? [one, other] : [other, one];
   const worked = by.value ** power;
   const holds = Math.abs(said.value / worked - 1) <= SLACK || Math.abs(said.value * worked - 1) <= SLACK;
   const id = `${power === 2 ? 'area-squared' : 'flow-to-fourth'}${holds ? '' : '-wrong'}`;
@@ -105,16 +103,17 @@ function growth(scene: Scene): Reading[] {
 
 /** Which of two kinds of noun stands nearer to a factor: the first kind is 0, the second 1. */
 function nearer(items: readonly Item[], at: number, first: RegExp, second: RegExp): 0 | 1 | undefined {
-  for (let k = at + 1; k <= at + 5 && k < items.length; k++) {
-    if (first.test(items[k]!.word)) return 0;
-    if (second.test(items[k]!.word)) return 1;
-    if (/^[,;:.]$/.test(items[k]!.word)) break;
-  }
-  for (let k = at - 1; k >= Math.max(0, at - 6); k--) {
-    if (first.test(items[k]!.word)) return 0;
-    if (second.test(items[k]!.word)) return 1;
-    if (/^[;:.]$/.test(items[k]!.word)) break;
-  }
+  const ahead = items.slice(at + 1, at + 6);
+  const behind = items.slice(Math.max(0, at - 6), at).reverse();
+  for (const [near, ends] of [
+    [ahead, /^[,;:.]$/],
+    [behind, /^[;:.]$/],
+  ] as const)
+    for (const { word } of near) {
+      if (first.test(word)) return 0;
+      if (second.test(word)) return 1;
+      if (ends.test(word)) break;
+    }
   return undefined;
 }
 
@@ -150,11 +149,7 @@ function power(scene: Scene): Reading[] {
   const clause = text.split(/ (?:, (?:although|though|but|while)|although|though|but|whereas) /)[0]!;
   const match = POWER.exec(clause);
   if (!match || !/\b(?:poiseuille(?:'s)?|hagen)\b/.test(clause)) return [];
-  if (
-    !/\b(?:radius|radii|bore|diameter|lumen)\b/.test(clause) ||
-    AREAS.test(clause) ||
-    /\barea\b|cross-section/.test(clause)
-  )
+  if (!/\b(?:radius|radii|bore|diameter|lumen)\b/.test(clause) || /\barea\b|cross-section/.test(clause))
     return [];
   const exponent = POWERS.get(match[1] ?? match[2] ?? match[3]!);
   if (exponent === undefined) return [];
@@ -269,17 +264,17 @@ const NUMBERS: ReadonlyMap<string, number> = new Map([
 /** "plus four with a cuff and three and a half without": the cuff takes room, so less is added. */
 function byCuff(scene: Scene): Reading[] {
   const { items } = scene;
-  const text = textOf(items);
+  const text = joined(items);
   if (!/\b(?:age|years|formula|rule)\b/.test(text) || !/\b(?:plus|adds?|adding)\b|\+/.test(text)) return [];
   const marks: { readonly at: number; readonly cuffed: boolean }[] = [];
   const added: { readonly at: number; readonly value: number }[] = [];
   const from = items.findIndex(({ word }) => /^(?:plus|adds?|adding|\+)$/.test(word));
   for (let i = 0; i < items.length; i++) {
     const word = items[i]!.word;
-    const two = `${word} ${items[i + 1]?.word} ${items[i + 2]?.word}`;
-    if (word === 'uncuffed' || /^(?:no cuff|without(?: a)? cuff|without [.,;]|without undefined)/.test(two))
+    const words = joined(items, i, i + 3);
+    if (word === 'uncuffed' || /^(?:no cuff|without(?: a)? cuff|without(?: [.,;]|$))/.test(words))
       marks.push({ at: i, cuffed: false });
-    else if (word === 'cuffed' || /^with (?:a |the )?cuff\b/.test(two)) marks.push({ at: i, cuffed: true });
+    else if (word === 'cuffed' || /^with (?:a |the )?cuff\b/.test(words)) marks.push({ at: i, cuffed: true });
     const led = /^(?:plus|adds?|adding|\+|and|but|only|or|just)$/.test(items[i - 1]?.word ?? '');
     const value = i > from && led ? NUMBERS.get(items[i]!.mention?.text ?? word) : undefined;
     if (value !== undefined) {

@@ -4,6 +4,7 @@
  * the noun that owns it, a number's or a thing's; what means nothing to us is skipped. In return there must be one number
  * and one thing that change, each in one way, and nothing that turns the sentence.
  */
+import type { Size } from '../../sizes/model.ts';
 import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -88,14 +89,15 @@ function steps(items: readonly Item[]): Mark[] {
     STEPS.test(joined(items, from - 6, from)) && items.slice(from, to).some(({ word }) => word === 'to');
   if (!led || !STEPPED.has(first.system) || (first.system === 'usp' && (first.value > 0 || last.value > 0)))
     return [];
-  const sign = Math.sign(
-    first.system === 'usp' ? first.value - last.value : last.value - first.value,
-  ) as Sign;
+  const sign = stepFrom(first, last) as Sign;
   return [{ at: from, word: to, about: 'number', axis: 'number', sign, plain: false }];
 }
 const STEPS =
   /\b(?:as|when|if|going|moving|climbing|stepping|running|walking|counting|working|travelling|passing)\b(?: \S+){0,3} from(?: an?| the)?$/;
 const STEPPED = new Set(['needle-gauge', 'french', 'usp']);
+/** Which way the figure goes from one size to another: that of a thread counts its zeros. */
+const stepFrom = (first: Size, last: Size): number =>
+  Math.sign(first.system === 'usp' ? first.value - last.value : last.value - first.value);
 const stepped = (item: Item): NumberSide['system'] | undefined => {
   const system = item.mention?.sizes[0]?.system;
   return system === 'usp' ? 'usp-zeros' : system;
@@ -113,8 +115,7 @@ function bare(items: readonly Item[], number: Mark): boolean {
   const [first, last] = [sizes[0]!, sizes.at(-1)!];
   const row =
     all.length <= 2 && sizes.length === 2 && /\bfrom\b/.test(joined(items, all[0]!.from - 3, all[0]!.from));
-  const way = first.system === 'usp' ? first.value - last.value : last.value - first.value;
-  return row && first.system === last.system && Math.sign(way) === number.sign;
+  return row && first.system === last.system && stepFrom(first, last) === number.sign;
 }
 
 function systemOf(
@@ -252,18 +253,13 @@ function amountAfter(items: readonly Item[], i: number): Owner | undefined {
   if (!next) return undefined;
   if (next.word === 'of' && /^(?:them|those)$/.test(items[i + 2]?.word ?? '')) {
     const at = items.slice(0, i).findLastIndex(({ system }) => system === 'usp-zeros');
-    return at < 0 ? undefined : { at, about: 'number', axis: 'number', sign: 1 };
+    return at < 0 ? undefined : numberAt(at);
   }
   if (
     /^(?:units?|steps?|numbers?|points?)$/.test(next.word) &&
     items.some(({ system }) => system === 'french')
   )
-    return {
-      at: items.findIndex(({ system }) => system === 'french'),
-      about: 'number',
-      axis: 'number',
-      sign: 1,
-    };
+    return numberAt(items.findIndex(({ system }) => system === 'french'));
   if (next.system === 'usp-zeros' || next.system === 'french') return nounAt(items, i + 1);
   if (STUFF.test(next.word) && ENDS.test(items[i + 2]?.word ?? '.'))
     return { at: i + 1, about: 'size', axis: 'outer', sign: 1 };
@@ -311,15 +307,16 @@ function antecedent(items: readonly Item[], at: number): Owner | undefined {
 
 /** "a drop in the diameter", "falling bore", "take two units off the French number". */
 function ownerAfter(items: readonly Item[], i: number, taken: ReadonlySet<number>): Owner | undefined {
-  let found: Owner | undefined;
   for (let k = i + 1; k < items.length && k <= i + 6; k++) {
     const { kind, word } = items[k]!;
     if (taken.has(k) || kind !== 'word' || BREAKS.test(word) || SAID.has(word)) break;
     const noun = nounAt(items, k);
     if (noun) return noun;
   }
-  return found;
+  return undefined;
 }
+
+const numberAt = (at: number): Owner => ({ at, about: 'number', axis: 'number', sign: 1 });
 
 /** What may be said to change; "size" by itself is either. */
 function nounAt(items: readonly Item[], k: number): Owner | undefined {
@@ -328,20 +325,17 @@ function nounAt(items: readonly Item[], k: number): Owner | undefined {
   const next = items[k + 1];
   // "gauge number", "needle width": the last of them is spoken of.
   if (next && next.kind === 'word' && (next.axisNoun || (item.system && next.deviceNoun))) {
-    if (/^sizes?$/.test(next.word))
-      return item.system ? { at: k, about: 'number', axis: 'number', sign: 1 } : undefined;
+    if (/^sizes?$/.test(next.word)) return item.system ? numberAt(k) : undefined;
     return undefined;
   }
-  if (item.system) return { at: k, about: 'number', axis: 'number', sign: 1 };
-  if (/^sizes?$/.test(item.word))
-    return items[k - 1]?.system ? { at: k - 1, about: 'number', axis: 'number', sign: 1 } : undefined;
+  if (item.system) return numberAt(k);
+  if (/^sizes?$/.test(item.word)) return items[k - 1]?.system ? numberAt(k - 1) : undefined;
   // "the number of patients" is no size's.
   const counted =
     next?.word === 'of'
       ? items.slice(k + 2, k + 5).some((near) => near.deviceNoun || near.system || SMALL.test(near.word))
       : true;
-  if (item.axisNoun?.axis === 'number' && !counted) return undefined;
-  if (item.axisNoun?.axis === 'number') return { at: k, about: 'number', axis: 'number', sign: 1 };
+  if (item.axisNoun?.axis === 'number') return counted ? numberAt(k) : undefined;
   if (item.axisNoun && SIZES.has(item.axisNoun.axis))
     return { at: k, about: 'size', axis: item.axisNoun.axis, sign: item.axisNoun.sign };
   return item.deviceNoun && !VAGUE.test(item.word)

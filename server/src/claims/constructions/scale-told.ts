@@ -9,6 +9,7 @@ import { joined } from '../text/joined.ts';
 import { groups, type Scene } from '../text/scene.ts';
 import type { Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
+import { SYSTEMS as SCALES } from './scales.ts';
 
 type Scale = 'gauge' | 'french' | 'tube' | 'double-lumen' | 'sheath' | 'wire' | 'needle' | 'drain';
 type Measured = 'inner' | 'outer' | 'length' | 'around' | 'in-gauge' | 'in-french';
@@ -28,16 +29,7 @@ const RULES: Readonly<Record<Scale, Partial<Record<Measured, string>>>> = {
   needle: { 'in-french': 'needles-in-french' },
   drain: { 'in-gauge': 'catheters-in-gauge' },
 };
-const SYSTEMS: Readonly<Record<Scale, System>> = {
-  gauge: 'needle-gauge',
-  french: 'french',
-  tube: 'tube-id',
-  'double-lumen': 'french',
-  sheath: 'french',
-  wire: 'wire-inch',
-  needle: 'needle-gauge',
-  drain: 'french',
-};
+const SYSTEMS: Readonly<Record<Scale, System>> = { ...SCALES, needle: 'needle-gauge', drain: 'french' };
 
 interface Found<T> {
   readonly what: T;
@@ -208,7 +200,7 @@ function scalesIn(scene: Scene, items: readonly Item[]): Found<Scale>[] {
   if (found.length === 0 && units > 0) return sizedThings(items, units);
   const things = found.filter(({ what }) => what !== 'french');
   // "the French of a sheath", "a tracheal tube takes its French from …".
-  if (things.length > 0 && things.some(({ what }) => what === 'sheath' || what === 'double-lumen'))
+  if (things.some(({ what }) => what === 'sheath' || what === 'double-lumen'))
     return things.some(({ what }) => what === 'double-lumen')
       ? things.filter(({ what }) => what !== 'tube')
       : things;

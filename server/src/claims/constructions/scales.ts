@@ -168,10 +168,7 @@ const REACHES = /^(?:reach|reaches|go|goes|gets?|is|penetrates?|sits?)$/;
 
 /** "the hole down the middle", "the bore rather than the outside": by itself "bore" may be said of the width. */
 const hollow = (items: readonly Item[], i: number): boolean => {
-  const after = items
-    .slice(i + 1, i + 8)
-    .map((item) => item.word)
-    .join(' ');
+  const after = joined(items, i + 1, i + 8);
   return (
     (items[i]!.word === 'hole' &&
       /^(?:down|through|inside|in|along|running) (?:\S+ ){0,2}(?:middle|needle|centre|center|tube|catheter|inside)\b/.test(
@@ -203,7 +200,7 @@ export function scaleRule(scene: Scene): Reading[] {
   const { items } = scene;
   if (items.length > 40) return [];
   const scale = pick(scales(items)) ?? ofNumber(scene);
-  if (!scale || indefinite(items, scale) || TURNS.test(items.map((item) => item.word).join(' '))) return [];
+  if (!scale || indefinite(items, scale) || TURNS.test(joined(items))) return [];
   const given = exampleAt(items, scale.to);
   const start = given < 0 ? asideEnd(items, scale.to) : scale.to;
   const so = items.findIndex((item, i) => i > scale.to && item.word === ',' && hence(items, i));
@@ -230,10 +227,7 @@ export function scaleRule(scene: Scene): Reading[] {
 /** ", so that's how you know the 10 will reach": what is drawn from it. */
 const hence = (items: readonly Item[], comma: number): boolean =>
   /^(?:so|hence|therefore|thus|that's why|which is why|which is how|that is why)\b/.test(
-    items
-      .slice(comma + 1, comma + 4)
-      .map((item) => item.word)
-      .join(' '),
+    joined(items, comma + 1, comma + 4),
   );
 
 /** "The number on the packet, 37 say, is …". */

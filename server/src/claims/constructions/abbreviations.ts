@@ -85,7 +85,7 @@ function listed(scene: Scene): Reading[] {
     system === 'french' ? 'short-for-french' : system === 'needle-gauge' ? 'short-for-gauge' : undefined;
   if (!expected) return [];
   const stray = items.findIndex(
-    (item, i) => i > at && item.capital && item.kind === 'word' && i > at + 1 && isOther(item.word, expected),
+    (item, i) => i > at + 1 && item.capital && item.kind === 'word' && isOther(item.word, expected),
   );
   return stray < 0 ? [] : [rule(scene, expected, stray, at)];
 }

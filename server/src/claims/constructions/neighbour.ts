@@ -43,20 +43,21 @@ const IS =
 /** Which way: told by the one word of magnitude of the sentence, else by "below" where numbers grow with the size. */
 function way({ items }: Scene, a: Group, b: Group, place: string): Measured | undefined {
   const words = measuredWords(items).filter((m) => decidable(m.axis) && !m.idiom);
-  const [word, ...more] = words;
+  const [one, other] = words;
   const plain = /^(?:after|past|beyond|following|to|from)$/.test(place);
   if (!plain && words.length > 1) return undefined;
-  if (word && more.length === 0 && word.degree !== 'superlative' && word.at < b.from)
-    return { ...word, degree: 'comparative' };
+  if (one && !other && one.degree !== 'superlative' && one.at < b.from)
+    return { ...one, degree: 'comparative' };
   // "Going from thick to thin": the way is that of the second word.
-  const [one, other] = words;
   if (
+    one &&
+    other &&
     words.length === 2 &&
-    one!.sign !== other!.sign &&
-    other!.to < b.from &&
-    /^to$/.test(joined(items, one!.to + 1, other!.at))
+    one.sign !== other.sign &&
+    other.to < b.from &&
+    joined(items, one.to + 1, other.at) === 'to'
   )
-    return { ...other!, degree: 'comparative' };
+    return { ...other, degree: 'comparative' };
   if (words.length > 0 || direction(a.sizes[0]!.system) !== 'up') return undefined;
   const sign = /^(?:below|beneath|down from)$/.test(place)
     ? -1

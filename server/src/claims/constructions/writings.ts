@@ -83,12 +83,11 @@ function reading(scene: Scene, a: Group, b: Group, cue: number): Reading {
 
 /** What sets the two apart after all, doubts it, or tells of a slip. */
 const TURNS =
-  /^(?:different|differ|differs|than|confus.*|mix|mixed|mixing|mistak.*|misread.*|errors?|careful|danger.*|instead|versus|vs|rather|whereas|while|ask|asks|asked|asking|check|checks|meant|wanted|intended|supposed|wrong.*|unlike|between|apart|got|brought|received|handed|came|only|unless|until|or|from|then|next|below|above|before|after|next|beside|with|distinguish.*|tell|unclear|ambiguous|swap.*|replace.*|trap|danger|risk|opposite|far|whole|other)$/;
-const KEPT = /^(?:or|with|only|other|from|whole|after|then|tell)$/;
+  /^(?:different|differ|differs|than|confus.*|mix|mixed|mixing|mistak.*|misread.*|errors?|careful|danger.*|instead|versus|vs|rather|whereas|while|ask|asks|asked|asking|check|checks|meant|wanted|intended|supposed|wrong.*|unlike|between|apart|got|brought|received|handed|came|unless|until|next|below|above|before|beside|distinguish.*|unclear|ambiguous|swap.*|replace.*|trap|risk|opposite|far)$/;
 const turns = ({ word, magnitude }: Item): boolean =>
-  NEGATIONS.has(word) && !/^(?:no|without)$/.test(word)
-    ? true
-    : magnitude?.degree === 'comparative' || (TURNS.test(word) && !KEPT.test(word));
+  (NEGATIONS.has(word) && !/^(?:no|without)$/.test(word)) ||
+  magnitude?.degree === 'comparative' ||
+  TURNS.test(word);
 
 /** The same figure with and without its zero; 0 and 2-0; a row of zeros and another count. */
 function confused(a: Group, b: Group): boolean {

@@ -76,11 +76,7 @@ const thou: Pick<FormulaRow, 'holds' | 'standard' | 'sources'> = {
 };
 
 /** A number with the unit of the other scale. */
-const scaled = (
-  id: string,
-  system: System,
-  [says, holds]: readonly [says: string, holds: string],
-): FormulaRow => ({
+const scaled = (id: string, system: System, says: string, holds: string): FormulaRow => ({
   id,
   system,
   says,
@@ -149,42 +145,25 @@ export const FORMULAS: readonly FormulaRow[] = [
   { id: 'sheath-is-inner', says: 'the French of a sheath is its inner diameter', true: true, ...sheath },
   { id: 'tube-is-outer', says: 'a tracheal tube is sized by its outer diameter', true: false, ...tube },
   { id: 'tube-is-inner', says: 'a tracheal tube is sized by its inner diameter', true: true, ...tube },
-  {
-    id: 'french-step',
-    system: 'french',
-    says: 'one French is a third of a millimetre',
-    true: true,
-    holds: FRENCH,
-    standard: 'definition of the French (UCUM, ISO 20696)',
-    sources: ['UCUM', 'ISO20696'],
-  },
-  {
-    id: 'french-step-other',
-    system: 'french',
-    says: 'one French is something other than a third of a millimetre',
-    true: false,
-    holds: 'One French is a third of a millimetre',
-    standard: 'definition of the French (UCUM, ISO 20696)',
-    sources: ['UCUM', 'ISO20696'],
-  },
-  {
-    id: 'french-around',
-    system: 'french',
-    says: 'one French is about 1.05 mm around',
-    true: true,
-    holds: 'One French is a third of a millimetre in diameter, about 1.05 mm around',
-    standard: 'definition of the French (UCUM, ISO 20696)',
-    sources: ['UCUM', 'ISO20696'],
-  },
-  {
-    id: 'french-around-other',
-    system: 'french',
-    says: 'this is what one French measures around',
-    true: false,
-    holds: 'One French is a third of a millimetre in diameter, about 1.05 mm around',
-    standard: 'definition of the French (UCUM, ISO 20696)',
-    sources: ['UCUM', 'ISO20696'],
-  },
+  fr('french-step', 'one French is a third of a millimetre', true),
+  fr(
+    'french-step-other',
+    'one French is something other than a third of a millimetre',
+    false,
+    'One French is a third of a millimetre',
+  ),
+  fr(
+    'french-around',
+    'one French is about 1.05 mm around',
+    true,
+    'One French is a third of a millimetre in diameter, about 1.05 mm around',
+  ),
+  fr(
+    'french-around-other',
+    'this is what one French measures around',
+    false,
+    'One French is a third of a millimetre in diameter, about 1.05 mm around',
+  ),
   {
     id: 'inch-is-25.4',
     system: 'inch',
@@ -229,14 +208,18 @@ export const FORMULAS: readonly FormulaRow[] = [
     standard: 'airway size references',
     sources: ['ett', 'gupta'],
   },
-  scaled('needle-in-french', 'needle-gauge', [
+  scaled(
+    'needle-in-french',
+    'needle-gauge',
     'a needle has its size in French',
     'Needles are sized by gauge: 19 G is 1.1 mm, 19 Fr would be 6.3 mm',
-  ]),
-  scaled('cannula-in-french', 'needle-gauge', [
+  ),
+  scaled(
+    'cannula-in-french',
+    'needle-gauge',
     'an intravenous cannula has its size in French',
     'Intravenous cannulas are sized by gauge: 18 G is 1.3 mm, 18 Fr would be 6 mm',
-  ]),
+  ),
   {
     id: 'catheter-in-gauge',
     system: 'french',
@@ -246,10 +229,12 @@ export const FORMULAS: readonly FormulaRow[] = [
     standard: 'ISO 20696 and the definition of the French',
     sources: ['ISO20696', 'UCUM'],
   },
-  scaled('two-units', 'french', [
+  scaled(
+    'two-units',
+    'french',
     'one number is gauge and French at once',
     'Gauge and French are different scales: 16 G is 1.6 mm, 16 Fr is 5.3 mm',
-  ]),
+  ),
   {
     id: 'zeros-as-written',
     system: 'usp',

@@ -372,28 +372,28 @@ export const USUAL: readonly UsualRow[] = [
     holds: 'For a haemothorax after trauma chest drains of 28 to 32 Fr are taught, wider ones in older texts',
     sources: ['bauman', 'chest2'],
   },
-  ...threads(
+  thread(
     'mouth',
     MOUTH,
     [1, 10],
     'Inside the mouth 3-0 to 5-0 is taught',
     /\b(?:wounds? of|wide|face|corners?)\b/,
   ),
-  ...threads(
+  thread(
     'face',
     FACE,
     [0, 10],
     'On the face 5-0 to 6-0 is taught',
     /\b(?:face-?lifts?|bones?|deep|drains?|to face|faces? (?:you|the|us|a))\b/,
   ),
-  ...threads(
+  thread(
     'cornea',
     CORNEA,
     [-6, 10],
     'For the cornea 10-0 is taught',
     /\b(?:traction|bridle|lids?|conjunctiva\w*)\b/,
   ),
-  ...threads(
+  thread(
     'fascia',
     FASCIA,
     [-11, -5],
@@ -402,20 +402,18 @@ export const USUAL: readonly UsualRow[] = [
   ),
 ];
 
-/** Threads as taught for a place: common practice, no source. */
-function threads(place: string, named: RegExp, outside: Band, holds: string, unless: RegExp): UsualRow[] {
-  return [
-    {
-      id: `usual-thread-${place}`,
-      thing: `thread-${place}`,
-      system: 'usp',
-      devices: [],
-      named,
-      patient: named,
-      unless,
-      outside: [outside],
-      holds,
-      sources: [],
-    },
-  ];
+/** A thread as taught for a place: common practice, no source. */
+function thread(place: string, named: RegExp, outside: Band, holds: string, unless: RegExp): UsualRow {
+  return {
+    id: `usual-thread-${place}`,
+    thing: `thread-${place}`,
+    system: 'usp',
+    devices: [],
+    named,
+    patient: named,
+    unless,
+    outside: [outside],
+    holds,
+    sources: [],
+  };
 }

@@ -93,9 +93,10 @@ export function inverseIn(scene: Scene, items: readonly Item[], from: number): R
       /^(?:is|are|has|have)$/.test(items[cue - 2]?.word ?? '')) ||
     (together < 0 && /^(?:runs?|works?|goes|go|counts?|reads?)$/.test(items[cue - 1]?.word ?? '')) ||
     (at < 0 && PLAIN_WAY.test(items[cue]!.word) && runsLike(items, cue));
-  const first = likened(items, cue) ?? systems[0];
+  const like = likened(items, cue);
+  const first = like ?? systems[0];
   if (
-    likened(items, cue) === undefined &&
+    like === undefined &&
     systems.length === 2 &&
     systems.includes('needle-gauge') &&
     systems.includes('french') &&
@@ -105,7 +106,7 @@ export function inverseIn(scene: Scene, items: readonly Item[], from: number): R
     const gauge: NumberSide = { at: cue, to: cue, system: 'needle-gauge', sign: 1 };
     return [directionClaim(scene, from, gauge, { at: cue, to: cue, axis: 'outer', sign: at >= 0 ? -1 : 1 })];
   }
-  if ((systems.length !== 1 && !likened(items, cue)) || !first || !related) return [];
+  if ((systems.length !== 1 && !like) || !first || !related) return [];
   const other =
     items.some((item) => item.word === 'scale' || item.word === 'system') &&
     items.some((item) => item.word === 'of' && items[items.indexOf(item) - 1]?.word === 'opposite');

@@ -282,7 +282,9 @@ function middleOf(scene: Scene, all: readonly Group[]): Reading[] {
   if (!low || !high || more.length > 0) return [];
   const claim = rangeClaim(scene, 'lined-up', chosen, [low, high], true);
   const [first, , last] = [low, chosen, high].sort(byValue);
-  const focus = spanOf(scene, items[first!.from]!, items[last!.to]!);
+  // The row may run either way in the text.
+  const [from, to] = [Math.min(first!.from, last!.from), Math.max(first!.to, last!.to)];
+  const focus = spanOf(scene, items[from]!, items[to]!);
   return [{ claim: { ...claim, focus }, at, from: at, to: chosen.to }];
 }
 const number = ({ sizes }: Group): number => sizes[0]!.value;

@@ -5,7 +5,7 @@ import { sourceSpan } from '../../notes/index.ts';
 import type { ComparisonClaim } from '../model.ts';
 import { readItems } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
-import { STRUCK_HEADER } from '../text/scenes.ts';
+import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
 import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 
 /** A cell that opens "thinner than 3-0" speaks of the row's first size, which may stand behind what it is for. */
@@ -26,27 +26,42 @@ export function comparisons(row: Row): ComparisonClaim[] {
 }
 
 /** A comparison whose word stands in a cell of the row: a fix may swap it there. */
-function worded(
-  row: Row,
-  read: NonNullable<Row[number]>,
-  word: Measured,
-  left: Mention,
-  right: Mention,
-): ComparisonClaim {
+function worded(row: Row, read: Read, word: Measured, left: Mention, right: Mention): ComparisonClaim {
   const { start, end } = read.items[word.at]!;
   const focus = sourceSpan(read.passage, { start, end });
+  return { ...claim(row, read, left, right, word.axis, relationOf(word)), focus, word: focus };
+}
+
+/** Two sizes of a row or of neighbouring rows compared by what a cell says, which is where a finding points. */
+export function claim(
+  row: Row,
+  read: Read,
+  left: Mention,
+  right: Mention,
+  axis: ComparisonClaim['axis'],
+  relation: ComparisonClaim['relation'],
+): ComparisonClaim {
   return {
     kind: 'comparison',
     construction: 'table-row',
     span: rowSpan(row),
-    focus,
+    focus: sourceSpan(read.passage, { start: 0, end: read.passage.text.length }),
     left: operandOf(left),
     right: operandOf(right),
-    axis: word.axis,
-    relation: word.sign === 1 ? 'more' : 'less',
-    word: focus,
+    axis,
+    relation,
   };
 }
+
+/** Which side of the other size a word puts the first. */
+export const relationOf = ({ sign }: Pick<Measured, 'sign'>): 'more' | 'less' =>
+  sign === 1 ? 'more' : 'less';
+
+/** The size that a cell picks, against another of those there were. */
+const picked = (row: Row, read: Read, left: Mention, right: Mention, word: Measured): ComparisonClaim => ({
+  ...claim(row, read, left, right, word.axis, relationOf(word)),
+  construction: 'table-pick',
+});
 
 /** A column headed "Wider" that picks one of the sizes of another cell: "| 18 G and 22 G | 18 G |". */
 export function picks(grid: Grid, row: Row): ComparisonClaim[] {
@@ -57,23 +72,14 @@ export function picks(grid: Grid, row: Row): ComparisonClaim[] {
       : measuredWords(readItems(header, [])).find(
           (m) => m.degree !== 'plain' && decidable(m.axis) && !m.idiom,
         );
-    const picked = word && (sole(read) ?? named(grid, row, read));
-    if (!read || !picked || !word || picked.sizes.length !== 1) return [];
-    const size = picked.sizes[0]!;
+    const choice = word && (sole(read) ?? named(grid, row, read));
+    if (!read || !choice || !word || choice.sizes.length !== 1) return [];
+    const size = choice.sizes[0]!;
     const same = (m: Mention) => m.sizes[0]!.system === size.system && m.sizes[0]!.value === size.value;
     const others = choiceOf(grid, row, column, same).filter(
       (m) => m.sizes[0]!.system === size.system && !same(m),
     );
-    return others.map((other) => ({
-      kind: 'comparison',
-      construction: 'table-pick',
-      span: rowSpan(row),
-      focus: sourceSpan(read.passage, { start: 0, end: read.passage.text.length }),
-      left: operandOf(picked),
-      right: operandOf(other),
-      axis: word.axis,
-      relation: word.sign === 1 ? 'more' : 'less',
-    }));
+    return others.map((other) => picked(row, read, choice, other, word));
   });
 }
 
@@ -125,19 +131,6 @@ export function verdicts(row: Row): ComparisonClaim[] {
       return [];
     const size = chosen.sizes[0]!;
     const others = pair.filter((m) => m.sizes[0]!.system === size.system && m.sizes[0]!.value !== size.value);
-    return others.length !== 1
-      ? []
-      : [
-          {
-            kind: 'comparison',
-            construction: 'table-pick',
-            span: rowSpan(row),
-            focus: sourceSpan(read.passage, { start: 0, end: read.passage.text.length }),
-            left: operandOf(chosen),
-            right: operandOf(others[0]!),
-            axis: word.axis,
-            relation: word.sign === 1 ? 'more' : 'less',
-          } satisfies ComparisonClaim,
-        ];
+    return others.length === 1 ? [picked(row, read, chosen, others[0]!, word)] : [];
   });
 }

@@ -22,9 +22,9 @@ export interface Grid {
   readonly above: string;
 }
 
-/** Rows that readers look at which set cells and rows against one another; a longer table is data. */
 const MOST_ROWS = 60;
 const MOST_COLUMNS = 16;
+/** A longer or wider table is data: too much for readers that set its rows and cells against one another. */
 export const isData = ({ rows, header }: Grid): boolean =>
   rows.length > MOST_ROWS || header.length > MOST_COLUMNS;
 

@@ -8,9 +8,10 @@ import type { Claim, ColourClaim, ComparisonClaim } from '../model.ts';
 import { readItems } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { remembered } from '../text/remember.ts';
-import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
+import { STRUCK_HEADER } from '../text/scenes.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { codeOf } from '../words/codes.ts';
+import { claim, relationOf } from './compared.ts';
 import { type Grid, isData, MEASURES, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 
 export function looseRows(grid: Grid): Claim[] {
@@ -104,29 +105,23 @@ function wordOf(read: Row[number], degree: Measured['degree'], most: number): Me
   return read.items.some((item) => item.kind === 'size' || NEGATIONS.has(item.word)) ? undefined : word;
 }
 const FEW_WORDS = 5;
-const relationOf = ({ sign }: Pick<Measured, 'sign'>): 'more' | 'less' => (sign === 1 ? 'more' : 'less');
 
 /** "| 3-0 | thicker |" under "Finer or thicker than 4-0". */
 function headedThan(grid: Grid, row: Row): ComparisonClaim[] {
   return row.flatMap((read, column) => {
     const head = grid.heads[column];
-    const [word, other] = [wordOf(read, 'comparative', FEW_WORDS), sole(head)];
+    const other = sole(head);
+    const word = other && wordOf(read, 'comparative', FEW_WORDS);
+    if (!read || !word || !head?.items.some((item) => THAN.test(item.word))) return [];
     const own = row
       .flatMap((cell, c) => (c === column ? [] : (sole(cell) ?? [])))
-      .find((one) => other && systemOf(one) === systemOf(other));
-    if (
-      !read ||
-      !word ||
-      !other ||
-      !own ||
-      !head?.items.some((item) => /^(?:than|to|with|against)$/.test(item.word))
-    )
-      return [];
-    return own.sizes[0]!.value === other.sizes[0]!.value
+      .find((one) => systemOf(one) === systemOf(other));
+    return !own || own.sizes[0]!.value === other.sizes[0]!.value
       ? []
       : [claim(row, read, own, other, word.axis, relationOf(word))];
   });
 }
+const THAN = /^(?:than|to|with|against)$/;
 
 const NEXT_ONE =
   /^\W*(?:the )?(?:next|one)(?: (?:one|size|step))?(?: (?:up|down|(?:size )?(?:above|below)))?\b/;
@@ -234,23 +229,3 @@ const sizeIn = remembered((row: Row): Mention | undefined => {
     ? only
     : undefined;
 });
-
-function claim(
-  row: Row,
-  read: Read,
-  left: Mention,
-  right: Mention,
-  axis: ComparisonClaim['axis'],
-  relation: ComparisonClaim['relation'],
-): ComparisonClaim {
-  return {
-    kind: 'comparison',
-    construction: 'table-row',
-    span: rowSpan(row),
-    focus: sourceSpan(read.passage, { start: 0, end: read.passage.text.length }),
-    left: operandOf(left),
-    right: operandOf(right),
-    axis,
-    relation,
-  };
-}

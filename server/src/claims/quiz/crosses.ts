@@ -1,13 +1,16 @@
 /** Grids of crosses: a statement, a size or a material at the head of each row, a mark under the answer. */
 import type { Note, Table } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
+import { HEADS_FALSE, HEADS_TRUE } from '../text/truth-keys.ts';
 import type { Keyed } from './key.ts';
 import { type Piece, wholePiece } from './piece.ts';
 
 const MARK = /^(?:✓|✔|✅|☑|x|X|×|●|•|■|\+|\[x\]|\*)$/u;
 const BLANK = /^(?:|[-–—]|✗|✘|❌|○|☐|\[ ?\]|no)$/u;
-const TRUTH =
-  /^\W*(?:t(?:rue)?|f(?:alse)?|right|wrong|correct|incorrect|yes|no|agree|disagree|facts?|myths?|fiction|done)\W*$/i;
+const DONE = /^\W*done\W*$/i;
+
+/** Over a column of verdicts or of what is done: no answer to choose. */
+const judges = (head: string): boolean => HEADS_TRUE.test(head) || HEADS_FALSE.test(head) || DONE.test(head);
 
 /** Nobody sets a question with more columns. */
 const MANY = 20;
@@ -24,7 +27,7 @@ function readCrosses({ rows }: Table, reads: readonly Read[]): Keyed[] {
   if (
     options.length < 2 ||
     options.length > MANY ||
-    options.some(({ passage }) => passage.text.trim() === '' || TRUTH.test(passage.text))
+    options.some(({ passage }) => passage.text.trim() === '' || judges(passage.text))
   )
     return [];
   if (!marks.some((cell) => MARK.test(cell)) || marks.some((cell) => !MARK.test(cell) && !BLANK.test(cell)))

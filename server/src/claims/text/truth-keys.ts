@@ -130,6 +130,10 @@ function answerColumns(table: Table, reads: readonly Read[]): readonly number[] 
   return columns;
 }
 
+/** What stands over the ticks of true statements, and of false ones. */
+export const HEADS_TRUE = /^\W*(?:t(?:rue)?|right|correct|yes|agree|facts?)\W*$/i;
+export const HEADS_FALSE = /^\W*(?:f(?:alse)?|wrong|incorrect|no|disagree|myths?|fiction)\W*$/i;
+
 const TICK_COLUMNS = new WeakMap<Table, { readonly yes: number; readonly no: number }>();
 
 /** First columns headed "T" and "F", -1 where there is none; `reads` are those of the table's note. */
@@ -138,10 +142,8 @@ function tickColumns(table: Table, reads: readonly Read[]): { readonly yes: numb
   if (kept) return kept;
   const heads = table.rows[0]!.map((index) => reads[index]!.passage.text);
   const columns = {
-    yes: heads.findIndex((head) => /^\W*(?:t(?:rue)?|right|correct|yes|agree|facts?)\W*$/i.test(head)),
-    no: heads.findIndex((head) =>
-      /^\W*(?:f(?:alse)?|wrong|incorrect|no|disagree|myths?|fiction)\W*$/i.test(head),
-    ),
+    yes: heads.findIndex((head) => HEADS_TRUE.test(head)),
+    no: heads.findIndex((head) => HEADS_FALSE.test(head)),
   };
   TICK_COLUMNS.set(table, columns);
   return columns;

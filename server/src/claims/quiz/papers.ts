@@ -60,7 +60,7 @@ export function labelledKeys(note: Note, reads: readonly Read[]): Answered[][] {
       keys.push(run.map(({ body }, i) => ({ label: paper[i]!.label, body })));
     }
   }
-  return [...keys, ...reads.flatMap((read) => inOrder(read, papers))];
+  return papers.length === 0 ? keys : [...keys, ...reads.flatMap((read) => inOrder(read, papers))];
 }
 
 /** Runs of labelled lines in the order in which they end. */

@@ -51,9 +51,9 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
 function besideAsking(rows: Rows, heads: readonly string[], reads: readonly Read[]): number {
   const cells = (column: number) =>
     rows.slice(1).map((row) => reads[row[column] ?? -1]?.passage.text.trim() ?? '');
-  const prompt = heads.findIndex((_, column) => {
+  const prompt = heads.slice(0, FEW_COLUMNS).findIndex((_, column) => {
     const asked = cells(column).filter((text) => /\?\W*$/.test(text) || ASKS.test(text));
-    return column < FEW_COLUMNS && asked.length >= 2 && asked.length >= MOST * (rows.length - 1);
+    return asked.length >= 2 && asked.length >= MOST * (rows.length - 1);
   });
   const next = prompt + 1;
   if (prompt < 0 || next >= heads.length || OTHERS.test(heads[next]!) || ASIDE.test(heads[next]!)) return -1;

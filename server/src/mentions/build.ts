@@ -4,9 +4,9 @@ import type { Device, Size } from '../sizes/model.ts';
 import { deviceOf, materialOf } from './attach.ts';
 import type { Mention } from './model.ts';
 import type { Candidate } from './scan.ts';
-import { factsOf } from './sense/note-facts.ts';
+import { largeTube } from './sense/note-facts.ts';
 import type { Place } from './sense/place.ts';
-import { ofLargeAnimal, plausible } from './sense/systems.ts';
+import { plausible } from './sense/systems.ts';
 import type { Verdict } from './sense/verdict.ts';
 import { approximate, boundOf } from './words/bounds.ts';
 
@@ -33,8 +33,8 @@ export function mentionOf(place: Place, candidate: Candidate, verdict: Verdict):
   }
   const { system } = verdict;
   const values = verdict.values ?? item.values;
-  const large = (value: number) => ofLargeAnimal(system, value) && factsOf(place.around).largeAnimals;
-  if (!values.every((value) => plausible(system, value) || large(value))) return undefined;
+  if (!values.every((value) => plausible(system, value) || largeTube(place.around, system, value)))
+    return undefined;
   const device = deviceOf(place, verdict.evidence.rule === 'gauge-by-length' ? 'needle-gauge' : system);
   const material = materialOf(place, system);
   const bound = boundOf(place.before, place.after, built.text);

@@ -157,7 +157,7 @@ export function labelsOf(around: Surroundings, passage: Passage): Labels {
   };
 }
 
-interface Labels {
+export interface Labels {
   readonly header?: Scene | undefined;
   readonly row?: Scene | undefined;
   readonly corner?: Scene | undefined;

@@ -104,7 +104,8 @@ const rankedWhole = ({ scene, span, sentence }: Place, value: number): boolean =
 
 /** "3 polyglactin 910 (USP 3 = metric 6)": told in the brackets after it. */
 const toldBehind = ({ after }: Place, value: number): boolean =>
-  new RegExp(`^[^.;()\\n]{0,40}\\((?:USP|size|#|No\\.?)\\s?${value}(?![-/0-9])`).test(after);
+  Number(TOLD.exec(after)?.[1] ?? 'none') === value;
+const TOLD = /^[^.;()\n]{0,40}\((?:USP|size|#|No\.?)\s?([0-9])(?![-/0-9])/;
 
 /** "a 5 nylon is not the same thread as 5-0 nylon": set against the thread with that many zeros. */
 const setApart = ({ text }: Place, value: number): boolean =>

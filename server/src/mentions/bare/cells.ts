@@ -2,7 +2,7 @@
 import type { System } from '../../sizes/model.ts';
 import { mentionOf } from '../build.ts';
 import type { Mention } from '../model.ts';
-import { headingsOf, labelsOf, type Scene, type Surroundings } from '../scene.ts';
+import { headingsOf, type Labels, labelsOf, type Scene, type Surroundings } from '../scene.ts';
 import { placeOf } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
 import { ofOtherTrade } from '../sense/trade.ts';
@@ -52,7 +52,8 @@ function threadCell(around: Surroundings, scene: Scene): RegExpExecArray | null 
 
 /** Header first, then row label; a plain "Size" asks the devices named in the row. */
 function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
-  const { header, row } = labelsOf(around, scene.passage);
+  const labels = labelsOf(around, scene.passage);
+  const { header, row } = labels;
   if (header && isOther(around, header)) return undefined;
   const unit = unitUnder(around, scene);
   if (unit) return named(unit);
@@ -62,7 +63,7 @@ function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
     named(header) ??
     measured(around, header, scene) ??
     named(row) ??
-    sized(around, header, row, scene) ??
+    sized(around, labels, scene) ??
     paired(row, scene) ??
     reach(header, scene)
   );
@@ -93,12 +94,7 @@ function named(label: Scene | undefined): System | undefined {
 }
 
 /** "Size" under a heading or beside a device that settles the system. */
-function sized(
-  around: Surroundings,
-  header: Scene | undefined,
-  row: Scene | undefined,
-  scene: Scene,
-): System | undefined {
+function sized(around: Surroundings, { header, row, corner }: Labels, scene: Scene): System | undefined {
   if (
     !header ||
     !/\b(?:sizes?|numbers?|no\.|tubes?)(?:$|\b)/i.test(header.passage.text) ||
@@ -106,7 +102,6 @@ function sized(
     countsRows(around, header, scene)
   )
     return undefined;
-  const { corner } = labelsOf(around, scene.passage);
   const device = [...header.devices, ...(row?.devices ?? []), ...(corner?.devices ?? [])].find(
     (hit) => hit.means !== 'catheter',
   );

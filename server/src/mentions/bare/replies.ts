@@ -99,15 +99,15 @@ function markerOf({ note }: Surroundings, { passage }: Scene): string | undefine
 
 /** An answer to a counted question, or to the one just asked: what the question names with this value, or asks for. */
 export const reply: Rung = ({ place, bare, board }) => {
-  if (!ENDS.test(place.scene.passage.text.slice(bare.span.end, bare.span.end + 4))) return [];
   const asked = questionFor(place, bare);
   return asked ? systemAsked(asked, bare, board) : [];
 };
+
+/** What ends an answer. */
 const ENDS = /^["”’*_]{0,2}(?:$|[.,;:)|\n]|\s[([—–|-])/;
 
 /** The answer to "how many …?" about something else. */
 export function answersElse(place: Place, bare: Bare): boolean {
-  if (!ENDS.test(place.scene.passage.text.slice(bare.span.end, bare.span.end + 4))) return false;
   const asked = questionFor(place, bare);
   return asked !== undefined && HOW_MANY.test(asked.scene.passage.text.slice(asked.start, asked.end));
 }
@@ -121,8 +121,10 @@ function leadOf({ scene }: Place, { span }: Bare): string {
   return near.split(/\n|[;|‖/]\s?|(?<![0-9A-Za-z(][0-9A-Za-z]?)[.,]\s|(?<=[a-z)0-9]{2})[.,]\s/).at(-1)!;
 }
 
+/** The question that a number is the answer to, where it is the end of one. */
 function questionFor(place: Place, bare: Bare): Asked | undefined {
   const { around, scene } = place;
+  if (!ENDS.test(scene.passage.text.slice(bare.span.end, bare.span.end + 4))) return undefined;
   const lead = leadOf(place, bare);
   const label = COUNT_ALONE.exec(lead)?.[1]?.toLowerCase() ?? unlabelled(place, bare, lead);
   if (label !== undefined) {
@@ -142,8 +144,8 @@ function questionFor(place: Place, bare: Bare): Asked | undefined {
 /** The item of a counted list, or the row of a table whose first cell counts it. */
 function unlabelled({ around, scene }: Place, { span }: Bare, lead: string): string | undefined {
   if (scene.passage.cell) {
-    const row = labelsOf(around, scene.passage).row?.passage.text ?? '';
-    const head = labelsOf(around, scene.passage).header?.passage.text ?? '';
+    const labels = labelsOf(around, scene.passage);
+    const [row, head] = [labels.row?.passage.text ?? '', labels.header?.passage.text ?? ''];
     return span.start === 0 && row.length < 6 && ANSWERS.test(head)
       ? COUNT_ALONE.exec(row)?.[1]?.toLowerCase()
       : undefined;

@@ -1,8 +1,7 @@
 /** A ladder of evidence for the system of a bare number: the nearest rung that names one system decides. */
 import type { System } from '../../sizes/model.ts';
-import { factsOf } from '../sense/note-facts.ts';
+import { largeTube } from '../sense/note-facts.ts';
 import type { Place } from '../sense/place.ts';
-import { ofLargeAnimal } from '../sense/systems.ts';
 import { holds, mentionsIn } from './board.ts';
 import type { Frame } from './frame.ts';
 import type { Question } from './question.ts';
@@ -114,7 +113,7 @@ const horsesTube = ({ bare, place }: Question, rung: RungName, system: System): 
   bare.decimals === 0 &&
   !bare.spoken &&
   ((rung === 'noun' && bare.value <= 30 && /^\s(?:mm\s)?cuffed\b/i.test(place.after)) ||
-    (TUBE_NAMED.has(rung) && ofLargeAnimal(system, bare.value) && factsOf(place.around).largeAnimals));
+    (TUBE_NAMED.has(rung) && largeTube(place.around, system, bare.value)));
 const TUBE_NAMED: ReadonlySet<RungName> = new Set<RungName>([
   'sentence',
   'earlier',

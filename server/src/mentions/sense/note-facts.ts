@@ -1,7 +1,8 @@
 /** What the whole note deals in, found once a note: the last resort of a rule, never its first. */
 import { matchesOf } from '../../notes/index.ts';
+import type { System } from '../../sizes/model.ts';
 import type { Surroundings } from '../scene.ts';
-import { systemOf } from './systems.ts';
+import { ofLargeAnimal, systemOf } from './systems.ts';
 
 export interface NoteFacts {
   /** Needle gauges are written with a capital letter or the word. */
@@ -83,3 +84,7 @@ function gather(around: Surroundings): NoteFacts {
     largeAnimals: any((text) => LARGE_ANIMALS.test(text)),
   };
 }
+
+/** A tracheal tube of a horse or a cow, in a note that treats some. */
+export const largeTube = (around: Surroundings, system: System, value: number): boolean =>
+  ofLargeAnimal(system, value) && factsOf(around).largeAnimals;

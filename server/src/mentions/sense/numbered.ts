@@ -5,10 +5,10 @@ import { phrase } from '../../texts/index.ts';
 import { reading } from '../reading.ts';
 import { READING } from '../texts/readings.ts';
 import { BLADED, counts, NOT_SIZES, otherBefore } from '../words/counted.ts';
-import { factsOf } from './note-facts.ts';
+import { factsOf, largeTube } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
 import { THICKNESS } from './suture.ts';
-import { ofLargeAnimal, plausible, systemOf } from './systems.ts';
+import { plausible, systemOf } from './systems.ts';
 import { ofOtherTrade } from './trade.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 
@@ -62,8 +62,7 @@ function systemNear(place: Place, values: readonly number[]): System | undefined
     if (hit.means === 'catheter' && /^tub/.test(hit.word)) continue;
     const system = systemOf(hit.means);
     if (system && suits(system, values)) return system;
-    if (system && values.every((value) => ofLargeAnimal(system, value)) && factsOf(place.around).largeAnimals)
-      return system;
+    if (system && values.every((value) => largeTube(place.around, system, value))) return system;
   }
   return undefined;
 }

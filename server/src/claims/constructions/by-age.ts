@@ -8,9 +8,11 @@ import { matchesOf } from '../../notes/index.ts';
 import type { Note } from '../../notes/model.ts';
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { writtenOf } from '../text/joined.ts';
 import { remembered } from '../text/remember.ts';
 import { type Group, groups, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
+import { roundingOf } from './tubes.ts';
 
 const YEARS =
   /^(?:aged?|ages|years?|year-old|years-old|year-olds|yr|yrs|yo)$|-(?:year|yr)-olds?$|^(?:boy|girl|child|toddler|one|mannequin|patient|at)$/;
@@ -131,8 +133,8 @@ const BARE = new RegExp(
   `^(?:[a-z]+ : )?(?:(?:so|now|and|say|right|well) (?:, )?)?(?:she|he|(?:the|your|our|my|this) (?:patient|boy|girl|child|kid|little one)) is (${NUMBER_WORDS})(?: years?(?: old)?)?(?= [.,;]|$)`,
 );
 const bareAge = (text: string): readonly number[] => {
-  const age = BARE.exec(text)?.[1];
-  return age === undefined ? [] : [numberOf(age) ?? []].flat();
+  const age = numberOf(BARE.exec(text)?.[1] ?? '');
+  return age === undefined ? [] : [age];
 };
 
 /** What the note's own rule adds, wherever it stands; for a tube with a cuff half a size less than without. */
@@ -171,18 +173,11 @@ const SUM = /(?:\/|÷) ?4 ?\)? ?\+ ?([0-9](?:\.[0-9])?)/;
 const agedBefore = (items: readonly Item[], at: number): boolean =>
   AGED.test(`${textOf(items.slice(0, at))} the `);
 
-const textOf = (items: readonly Item[]): string =>
-  items
-    .map((item) => (item.mention ? item.mention.text.toLowerCase() : item.word))
-    .join(' ')
-    .replace(/(\w)\/(\d)/g, '$1 / $2');
+const textOf = (items: readonly Item[]): string => writtenOf(items).replace(/(\w)\/(\d)/g, '$1 / $2');
 
 /** Another size is spoken of beside the one worked out, or the sum is not followed. */
 const STOPS =
   /\b(?:because|used|took|went|passed|oedema|narrow|smaller|larger|bigger|half a size|size (?:up|down|above|below)|not|never|instead|than|if|or|spare|croup|stridor|preterm|premature|also|ready|either|was|were|had|has|have|too|came|wore|wrong|depth|length|lips?|cm|ages? [0-9]+ to|unless|but|though|however|actually|really|down's)\b|\?/;
-
-/** A sum that comes out at a tube is exact; between two tubes either is taken. */
-const roundingOf = (sum: number): number => (Number.isInteger(sum * 2) ? 0.01 : 0.51);
 
 const MORE = '(4|four|3\\.5|3\\.0|3|three and a half|three)(?![.0-9])';
 const RULE = new RegExp(

@@ -1,7 +1,7 @@
 /** A suction catheter worked out by the rule that stands before: "Double the tube. For a 7.0 tube you land on 14 Fr." */
 import type { FormulaClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { textOf } from '../text/joined.ts';
+import { joined } from '../text/joined.ts';
 import { groups, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
 import type { Construction } from './model.ts';
@@ -12,10 +12,7 @@ export const byTube: Construction = {
   read(scene) {
     const { items } = scene;
     if (!items.some(({ word }) => NAMED.test(word))) return [];
-    const rule = [...scene.context.slice(-3), ...scene.before].some(doubles);
-    if (!rule || STOPS.test(textOf(items))) return [];
-    const all = groups(items);
-    const french = all.filter((g) => g.sizes[0]!.system === 'french');
+    const french = groups(items).filter((g) => g.sizes[0]!.system === 'french');
     const tube = tubeIn(items);
     const [catheter] = french;
     if (
@@ -26,6 +23,8 @@ export const byTube: Construction = {
       tube.at > catheter.from
     )
       return [];
+    const rule = [...scene.context.slice(-3), ...scene.before].some(doubles);
+    if (!rule || STOPS.test(joined(items))) return [];
     const over = catheter.sizes[0]!.value - 2 * tube.value;
     const claim: FormulaClaim = {
       kind: 'formula',
@@ -50,7 +49,7 @@ const TWICE = /\b(?:twice|doubles?(?!-)|doubled|doubling|two times|times (?:two|
 
 /** The rule in a sentence: the tube doubled, for suction or in French. */
 function doubles(sentence: Sentence): boolean {
-  const text = textOf(sentence.items);
+  const text = joined(sentence.items);
   return (
     TWICE.test(text) &&
     /\btubes?\b|\bett\b/.test(text) &&

@@ -110,7 +110,7 @@ function pairOf(scene: Scene): Reading | undefined {
     /\b(?:not|never|too|than|leaks?|instead|wrong|or|if|swap\w*|chang\w+|replac\w+|adult)\b|\w+n't/.test(text)
   )
     return undefined;
-  const [a, b] = tubes as [(typeof tubes)[0], (typeof tubes)[0]];
+  const [a, b] = tubes as [Group, Group];
   const led = one!.at < a.from && two!.at > a.to && two!.at < b.from;
   const closed = one!.at > a.to && one!.at < b.from && two!.at > b.to;
   if (!led && !closed) return undefined;

@@ -4,6 +4,7 @@
  */
 import { readNumber, wordValue } from '../../mentions/words/numbers.ts';
 import type { Item } from '../text/items.ts';
+import { writtenOf } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
@@ -21,7 +22,7 @@ export const tubes: Construction = {
   ],
   leaning: true,
   read(scene) {
-    const text = textOf(scene.items);
+    const text = writtenOf(scene.items);
     const age = ageRule(scene);
     if (age.length > 0) return [...age, ...cuffs(scene, text)];
     if (!TUBE.test(`${text} ${scene.headings.join(' ')} ${earlier(scene)}`) || scene.items.some(denies))
@@ -43,8 +44,6 @@ export const tubes: Construction = {
 export const CUES = /^(?:tubes?|tube's|ett|tracheal|endotracheal|cuffed|uncuffed|suction|plus|add|\+)$|^age/;
 const TUBE = /\b(?:age over|tubes?|ett|tracheal|endotracheal|cuffed|uncuffed|intubat\w*|airway|airways)\b/;
 const denies = (item: Item): boolean => NEGATIONS.has(item.word) && item.word !== 'no';
-const textOf = (items: readonly Item[]): string =>
-  items.map((item) => (item.mention ? item.mention.text.toLowerCase() : item.word)).join(' ');
 
 const TWICE = /\b(?:twice|doubles?|doubled|doubling|two times|2 (?:×|x|times)|(?:×|x|times|by) (?:two|2))\b/;
 const OTHER_FACTOR =
@@ -72,7 +71,7 @@ const NEXT_ABOVE =
 const earlier = (scene: Scene): string =>
   [...scene.context.slice(-2), ...scene.before]
     .slice(-3)
-    .map(({ items }) => textOf(items))
+    .map(({ items }) => writtenOf(items))
     .join(' . ');
 
 /** How far over twice the tube a catheter must be: two steps, since tables round. */
@@ -106,11 +105,13 @@ function outside(scene: Scene): Reading[] {
   if (!id || !other || id.sizes[0]!.system !== 'tube-id' || !single(id) || !single(other)) return [];
   if (!/^(?:tube-id|millimetre)$/.test(other.sizes[0]!.system)) return [];
   if (other.sizes[0]!.value > id.sizes[0]!.value || other.from - id.to > 12) return [];
-  const between = textOf(items.slice(id.to + 1, other.from));
-  const after = ` ${textOf(items.slice(other.to + 1, other.to + 5))}`.split(/ (?:and|but|while|[,;.(]) /)[0]!;
+  const between = writtenOf(items.slice(id.to + 1, other.from));
+  const after = ` ${writtenOf(items.slice(other.to + 1, other.to + 5))}`.split(
+    / (?:and|but|while|[,;.(]) /,
+  )[0]!;
   // "The external diameter of a 7.0 tube is 7.0 mm."
-  const of = OUTSIDE_OF.exec(textOf(items.slice(Math.max(0, id.from - 6), id.from)))?.[0] ?? '';
-  const near = `${of} ${between} ${textOf([items[other.from]!])}${after}`;
+  const of = OUTSIDE_OF.exec(writtenOf(items.slice(Math.max(0, id.from - 6), id.from)))?.[0] ?? '';
+  const near = `${of} ${between} ${writtenOf([items[other.from]!])}${after}`;
   if (
     !/\b(?:outside|outer|external|externally|od)\b/.test(near) ||
     /\b(?:inside|inner|internal|id|than)\b/.test(near)
@@ -130,7 +131,7 @@ function toldOutside(scene: Scene): Reading[] {
   const [id, ...more] = groups(items);
   if (!id || more.length > 0 || id.sizes[0]!.system !== 'tube-id' || !single(id)) return [];
   if (!/^(?:the|that|this|its)$/.test(items[id.from - 1]?.word ?? '')) return [];
-  if (!TOLD.test(textOf(items.slice(id.to + 1))) || /\bdouble\b/.test(earlier(scene))) return [];
+  if (!TOLD.test(writtenOf(items.slice(id.to + 1))) || /\bdouble\b/.test(earlier(scene))) return [];
   const at = items.findIndex((item, i) => i > id.to && /^(?:outside|outer|external)$/.test(item.word));
   return [reading(scene, 'tube-is-outer', at, id.from)];
 }
@@ -152,7 +153,7 @@ function inFrench(scene: Scene): Reading[] {
   const [id, french, ...more] = groups(scene.items);
   if (!id || !french || more.length > 0 || !single(id) || !single(french)) return [];
   if (id.sizes[0]!.system !== 'tube-id' || french.sizes[0]!.system !== 'french') return [];
-  const between = textOf(scene.items.slice(id.to + 1, french.from));
+  const between = writtenOf(scene.items.slice(id.to + 1, french.from));
   if (
     !/^(?:tracheal |endotracheal |breathing )?(?:tube )?(?:is|=|means|equals|measures|works out at|comes to)(?: an?| about| the same as an?)?$/.test(
       between,
@@ -161,7 +162,7 @@ function inFrench(scene: Scene): Reading[] {
     return [];
   if (
     /\b(?:suction|takes?|double|lumen|exchang\w+|catheters?|bougies?)\b/.test(
-      `${textOf(scene.items)} ${earlier(scene)}`,
+      `${writtenOf(scene.items)} ${earlier(scene)}`,
     )
   )
     return [];
@@ -184,7 +185,7 @@ const STEPS =
 
 /** The size of a child's tracheal tube by age: a quarter of the age, plus 4 uncuffed or 3.5 cuffed. */
 function ageRule(scene: Scene): Reading[] {
-  const text = textOf(scene.items);
+  const text = writtenOf(scene.items);
   const match = AGE.exec(
     text
       .replace(/\bage\/(\d)/g, 'age / $1')
@@ -229,11 +230,11 @@ const SUM = new RegExp(
 
 /** Between two tubes half a size is rounding, more is a slip; what comes out at a tube is that tube. */
 const ROUNDING = 0.51;
-const roundingOf = (sum: number): number => (Number.isInteger(sum * 2) ? 0.01 : ROUNDING);
+export const roundingOf = (sum: number): number => (Number.isInteger(sum * 2) ? 0.01 : ROUNDING);
 
 /** "8/4 + 4 = 8". */
 function byAge(scene: Scene): Reading[] {
-  const text = textOf(scene.items)
+  const text = writtenOf(scene.items)
     .replace(/(\d)\/(\d)/g, '$1 / $2')
     // "4 + 6/4 = 5.5": the same sum the other way round.
     .replace(/(^|[ :(])(4|3\.5) \+ ([0-9]+) \/ 4 (?=[=:]|is |makes |gives )/, '$1$3 / 4 + $2 ');
@@ -244,7 +245,7 @@ function byAge(scene: Scene): Reading[] {
   const wrong =
     Math.abs(age / 4 + more - said) > roundingOf(age / 4 + more) ||
     (part !== undefined && Math.abs(age / 4 - part) > ROUNDING);
-  const at = scene.items.findLastIndex((item) => textOf([item]).replace(/ mm$/, '') === match[4]);
+  const at = scene.items.findLastIndex((item) => writtenOf([item]).replace(/ mm$/, '') === match[4]);
   const last = at < 0 ? scene.items.length - 1 : at;
   return [reading(scene, wrong ? 'tube-by-age-other' : 'tube-by-age', last, last)];
 }
@@ -282,7 +283,7 @@ function cuffs(scene: Scene, text: string): Reading[] {
 function itemAt(items: readonly Item[], offset: number): number {
   let length = 0;
   for (let i = 0; i < items.length; i++) {
-    length += textOf([items[i]!]).length;
+    length += writtenOf([items[i]!]).length;
     if (length > offset) return i;
     length += 1;
   }

@@ -5,6 +5,10 @@ import { remembered } from './remember.ts';
 /** The words of a stretch that is made for one question. Of a whole sentence, or of part of one in place, `joined` is quicker. */
 export const textOf = (items: readonly Item[]): string => items.map((item) => item.word).join(' ');
 
+/** The same with sizes as they are written in the text: "4.5", not what an item that holds a size is called. */
+export const writtenOf = (items: readonly Item[]): string =>
+  items.map((item) => (item.mention ? item.mention.text.toLowerCase() : item.word)).join(' ');
+
 interface Joined {
   readonly text: string;
   /** Where each item starts; behind the last one, where a next would. */

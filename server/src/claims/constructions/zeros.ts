@@ -1,5 +1,6 @@
 /** The noughts of a suture size, counted: "2-0 is written with two zeros", "four-oh has four noughts". */
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { groups } from '../text/scene.ts';
 import type { Construction } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
@@ -20,17 +21,18 @@ export const zeros: Construction = {
     const { items } = scene;
     const all = groups(items);
     return items.flatMap((item, at) => {
-      const bare = elliptic(items, at);
-      const count = NOUGHTS.has(item.word) ? COUNTS.get(items[at - 1]?.word ?? '') : bare;
-      const before = all.filter((g) => g.to < at).at(-1);
+      const noun = NOUGHTS.has(item.word);
+      const count = noun ? COUNTS.get(items[at - 1]?.word ?? '') : elliptic(items, at);
+      if (count === undefined) return [];
+      const before = all.findLast((g) => g.to < at);
       const after = all.find((g) => g.from > at);
       const size =
-        before && said(items.slice(before.to + 1, bare === undefined ? at - 1 : at))
+        before && said(items.slice(before.to + 1, noun ? at - 1 : at))
           ? before
           : after && spells(items.slice(at + 1, after.from))
             ? after
             : undefined;
-      if (count === undefined || !size || size.sizes.length > 1 || size.sizes[0]!.system !== 'usp') return [];
+      if (!size || size.sizes.length > 1 || size.sizes[0]!.system !== 'usp') return [];
       const written = 1 - size.sizes[0]!.value;
       if (written < 1) return [];
       const claim = ruleClaim(
@@ -63,8 +65,8 @@ const said = (between: readonly Item[]) =>
 /** "Three noughts on the silk means 3-0", "five zeros is 5-0". */
 const spells = (between: readonly Item[]) =>
   /^(?:in a row |on (?:the|a|an|old|its) (?:\w+ )?(?:silk|nylon|packet|label|box|suture|card) )?(?:means?|is|are|=|stands? for|spells?|makes?|gives?)(?: (?:a|an|size|the))?$/.test(
-    between.map((item) => item.word).join(' '),
+    textOf(between),
   ) ||
   /^(?:in a row )?(?:on (?:the|a|an|old|its) (?:\w+ )?(?:silk|nylon|packet|label|box|suture|card) )?, (?:(?:you|we) (?:are holding|hold|have)|it is|it's|that is|that's|this is|ask for|take|open|fetch|hand over|pass)(?: (?:an?|the|size))?$/.test(
-    between.map((item) => item.word).join(' '),
+    textOf(between),
   );

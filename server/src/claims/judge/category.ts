@@ -16,12 +16,12 @@ export function judgeCategory(claim: CategoryClaim): Judgement {
     size: sizeWords(claim.size),
     label: row.label,
   });
-  const within = ([min, max]: readonly [number, number]) =>
-    claim.size.sizes.every((size) => size.value >= min && size.value <= max);
-  const inside = within(row.member);
-  const [min, max] = row.outside;
-  const strays = claim.size.sizes.some(({ value }) => value >= min && value <= max);
-  const outside = claim.each && claim.member ? strays : within(row.outside) || overruns(claim, row);
+  const { sizes } = claim.size;
+  const inside = sizes.every(within(row.member));
+  const outside =
+    claim.each && claim.member
+      ? sizes.some(within(row.outside))
+      : sizes.every(within(row.outside)) || overruns(claim, row);
   const verdict = !inside && !outside ? 'cannot-tell' : inside === claim.member ? 'agrees' : 'contradicted';
   return {
     verdict,
@@ -32,6 +32,11 @@ export function judgeCategory(claim: CategoryClaim): Judgement {
     steps: [{ label: 'value', text: row.holds, sources: row.sources }],
   };
 }
+
+const within =
+  ([min, max]: Band) =>
+  ({ value }: Size): boolean =>
+    value >= min && value <= max;
 
 /** How far into the sizes of another class a range must reach before it is wrong as a whole. */
 const OVERRUN = 2;
@@ -49,10 +54,6 @@ function overruns({ size, member }: CategoryClaim, row: CategoryRow): boolean {
 function judgeUsual(claim: CategoryClaim): Judgement {
   const row = USUAL.find((one) => one.id === claim.category);
   if (!row) return cannotTell('', '');
-  const within =
-    ([min, max]: Band) =>
-    ({ value }: Size) =>
-      value >= min && value <= max;
   const ends = claim.each && (row.ends ?? []).some((band) => claim.size.sizes.some(within(band)));
   const outside = ends || row.outside.some((band) => claim.size.sizes.every(within(band)));
   return {

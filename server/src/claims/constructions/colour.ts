@@ -245,9 +245,9 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const [from, to] = c.to < g.from ? [c.to, g.from] : [g.to, c.at];
   if (ofPatient(items, Math.max(0, Math.min(c.at, g.from) - 5), c.at)) return false;
   const between = unbracketed(items.slice(from + 1, to).filter((_, i, all) => !dropped(all, i)));
-  if (between.length > 14 || PUT.test(between.map((item) => item.word).join(' '))) return false;
-  if (c.to < g.from && afterComma(items, between, g)) return false;
-  const said = between.map((item) => item.word).join(' ');
+  if (between.length > 14 || (c.to < g.from && afterComma(items, between, g))) return false;
+  const said = textOf(between);
+  if (PUT.test(said)) return false;
   if (ANOTHER.test(said) || (c.to < g.from && /\bconnectors? to (?:an?|the)$/.test(said))) return false;
   if (g.to < c.at && (LOOSE_CAP.test(said) || OTHER_MAKE.test(textOf(items.slice(c.to + 1, c.to + 6)))))
     return false;

@@ -1,6 +1,7 @@
 /** Makes the claim that two sizes are one: which of them is the value, what is measured, and how closely. */
 import type { EquivalenceClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { type Group, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Reading } from './model.ts';
 
@@ -71,9 +72,7 @@ const MEASURED_NOUN =
 function wordsBeside(items: readonly Item[], left: Group, right: Group): string {
   const next = items.slice(right.to + 1, right.to + 4);
   const stop = next.findIndex((item) => /^(?:and|but|while|[,;:.()])$/.test(item.word));
-  return [...items.slice(left.to + 1, right.from), ...(stop < 0 ? next : next.slice(0, stop))]
-    .map((item) => item.word)
-    .join(' ');
+  return textOf([...items.slice(left.to + 1, right.from), ...(stop < 0 ? next : next.slice(0, stop))]);
 }
 
 /** The claim, or nothing when what is measured cannot be told. */

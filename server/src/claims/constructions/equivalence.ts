@@ -1,5 +1,6 @@
 /** "16 Fr is 5.3 mm", "27 G (0.4 mm)", "nine French, three millimetres across", "= 0.89 mm". */
 import type { Item } from '../text/items.ts';
+import { joined, textOf } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { EQUAL, HOLES, idle, LENGTH_AFTER, MEASURE_AFTER, NEVER, phrase } from './equal-words.ts';
 import { dimensionOf, equate, LENGTHS, longEnough, SHORTEST } from './equate.ts';
@@ -56,7 +57,7 @@ function sameThing(scene: Scene, all: readonly Group[]): Reading[] {
     (word, i) =>
       /^(?:same|identical|equal|alike)$/.test(word) || (word === 'each' && after[i + 1] === 'other'),
   );
-  const joined =
+  const together =
     between.length <= 5 && (between.includes('and') || between.includes(',') || laid(scene, left));
   const equated =
     same >= 0 &&
@@ -65,7 +66,7 @@ function sameThing(scene: Scene, all: readonly Group[]): Reading[] {
     !after.some((word) => /^(?:not|nowhere|never|hardly|isn't|aren't|don't|neither)$/.test(word));
   const rest = after.slice(same + 1);
   if (
-    !joined ||
+    !together ||
     !equated ||
     (after[same] === 'each' &&
       !/^as (?:wide|thick|big|large|broad) as$/.test(after.slice(Math.max(0, same - 3), same).join(' '))) ||
@@ -82,10 +83,7 @@ const COME_OUT = /\b(?:come|comes|work|works|end|ends|turn|turns) (?:out|up)(?: 
 /** "Laid beside a 15 G needle": one is held against the other. */
 const laid = ({ items }: Scene, left: Group): boolean =>
   /(?:^|, )(?:laid|held|put|placed|set|side by side|next|measured)? ?(?:beside|against|next to|alongside|with)(?: an?| the| our)?$/.test(
-    items
-      .slice(0, left.from)
-      .map((item) => item.word)
-      .join(' '),
+    joined(items, 0, left.from),
   );
 
 /** A term at the head of a line, its definition on the next: what stands before it belongs to another term. */
@@ -212,7 +210,7 @@ const gapped = (items: readonly Item[], left: Group, right: Group, between: read
 /** "Metric 2 is another way of saying 3-0." */
 const renamed = (between: readonly Item[]): boolean =>
   /^(?:is|are) (?:just |only |simply )?another (?:way (?:of (?:saying|writing)|to (?:say|write))|name for|word for)(?: an?| the| size)?$/.test(
-    between.map((item) => item.word).join(' '),
+    textOf(between),
   );
 
 /** "8 Fr is 2.7 mm across and a 12 Fr 4 mm." */
@@ -230,10 +228,7 @@ const meantFor = ({ items }: Scene, left: Group, right: Group): boolean =>
   left.sizes[0]!.system === 'wire-inch' &&
   right.sizes[0]!.system === 'needle-gauge' &&
   /\b(?:needle|cannula|introducer) (?:for|to take|that takes|with|behind|before|of) (?:an?|the|our)$/.test(
-    items
-      .slice(Math.max(0, left.from - 6), left.from)
-      .map((item) => item.word)
-      .join(' '),
+    joined(items, left.from - 6, left.from),
   );
 
 /** "1.0 mm (18 ga) figure of eight": a gauge among wires for bone is counted on a wire's scale. */

@@ -1,7 +1,7 @@
 /** "A 0.035 in wire goes through a 22 G needle", "a 6 Fr sheath takes an 8 Fr catheter". */
 import type { Claim, Operand } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { joined } from '../text/joined.ts';
+import { joined, textOf } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import {
   ALONG,
@@ -208,10 +208,7 @@ function roomFor(items: readonly Item[], left: Group, right: Group): Order | und
   const between = items.slice(left.to + 1, right.from);
   const start = between.findIndex((item) => !item.deviceNoun);
   if (between.length > 12 || start > 2) return undefined;
-  const said = between
-    .slice(Math.max(0, start))
-    .map((item) => item.word)
-    .join(' ');
+  const said = textOf(between.slice(Math.max(0, start)));
   const row = ROOM.find(({ pattern }) => pattern.test(said));
   if (!row) return undefined;
   const [thing, container] = row.inner === 'left' ? [left, right] : [right, left];

@@ -2,6 +2,7 @@
  * How long threads last: "chromic gut holds longer than polydioxanone", "plain gut outlasts chromic", "polydioxanone is
  * gone within two weeks".
  */
+import { textOf } from '../text/joined.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import type { Scene } from '../text/scene.ts';
 import { spanAt } from '../text/spans.ts';
@@ -52,8 +53,8 @@ const LASTS = /\b(?:lasts?|outlasts?|outlive[sd]?|stays)\b/;
 /** Which of two lasts longer, and in what: its strength, the thread itself, or either. */
 function compared(scene: Scene, a: NamedMaterial, b: NamedMaterial): Reading[] {
   const between = scene.items.slice(a.to + 1, b.at);
-  const text = between.map((item) => item.word).join(' ');
   if (between.length > 9 || between.some((item) => item.kind !== 'word')) return [];
+  const text = textOf(between);
   const outlasts = /^(?:always |easily |well )?(?:outlasts?|outlive[sd]?)$/.test(text);
   if (!outlasts && !/ than(?: (?:plain|the))?$/.test(text)) return [];
   const read = outlasts ? { sign: 1, what: 'both' } : measureOf(text);

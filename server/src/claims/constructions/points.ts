@@ -1,6 +1,6 @@
 /** Suture needle points: where the edge of a cutting needle lies, and that a taper point has none. */
 import { type Item, readItems } from '../text/items.ts';
-import { joined } from '../text/joined.ts';
+import { joined, textOf } from '../text/joined.ts';
 import { changed } from '../text/place.ts';
 import { POINT_WORDS, type PointAt, pointsIn } from '../text/points.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
@@ -232,7 +232,7 @@ const makes = (between: readonly Item[]) =>
   (between.some((item) =>
     /^(?:makes?|means|marks|defines|holding|called|sets|tells|distinguishes)$/.test(item.word),
   ) ||
-    IS_ONE.test(between.map((item) => item.word).join(' '))) &&
+    IS_ONE.test(textOf(between))) &&
   !between.some((item) =>
     /^(?:than|like|unlike|not|no|never|on|beside|stronger|better|safer)$/.test(item.word),
   );
@@ -329,10 +329,7 @@ function cuts(scene: Scene, named: readonly PointAt[]): Reading[] {
     )
   )
     return [];
-  const after = items
-    .slice(at + 1, at + 5)
-    .map((item) => item.word)
-    .join(' ');
+  const after = joined(items, at + 1, at + 5);
   const agent =
     at - taper.to <= 3 || /^(?:it|they|is|are|and|which|that|to|will|needles?|points?|tip)$/.test(before);
   const object = /^(?:sharpened|honed)$/.test(items[at]!.word)
@@ -352,10 +349,7 @@ function tearing(scene: Scene, named: readonly PointAt[]): Reading[] {
   const pair = [first.id, second.id];
   if (!pair.includes('reverse-cutting') || !pair.includes('cutting')) return [];
   const than = items.findIndex((item, i) => i > first.to && i < second.at && item.word === 'than');
-  const text = items
-    .slice(first.to + 1, Math.max(than, 0))
-    .map((item) => item.word)
-    .join(' ');
+  const text = joined(items, first.to + 1, than);
   const match = TEARS.exec(text) ?? TORN.exec(text);
   if (!match || /\b(?:not|never|no|if)\b/.test(text)) return [];
   const more = match[1]!.startsWith('less') === (first.id === 'reverse-cutting');

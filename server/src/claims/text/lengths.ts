@@ -5,6 +5,7 @@
 import type { Mention } from '../../mentions/model.ts';
 import { readNumber } from '../../mentions/words/numbers.ts';
 import type { Item } from './items.ts';
+import { joined, textOf } from './joined.ts';
 import { remembered } from './remember.ts';
 
 /** Both ends in mm. */
@@ -109,12 +110,6 @@ export const LENGTH_HEDGES =
   /\b(?:under|below|short|shy|than|nearly|almost|quite|barely|close|practically|about|over|above|past|good|full|generous|most|up|least|bit|little|touch|fraction|shade|odd|plus)\b/;
 const REACH = 5;
 
-const wordsFrom = (items: readonly Item[], from: number, count: number): string =>
-  items
-    .slice(from, from + count)
-    .map((item) => item.word)
-    .join(' ');
-
 /** What the words beside a length leave open; undefined when they leave it as it stands. */
 function hedged(items: readonly Item[], from: number, to: number, mm: number): Said | undefined {
   const before = items.slice(Math.max(0, from - REACH), from);
@@ -123,8 +118,8 @@ function hedged(items: readonly Item[], from: number, to: number, mm: number): S
     items[from]!.kind === 'size'
       ? []
       : items.slice(from, to).filter((item) => /^(?:an?|good|full)$/.test(item.word));
-  const front = [...before.slice(cut), ...inside].map((item) => item.word).join(' ');
-  const back = wordsFrom(items, to + 1, 4);
+  const front = textOf([...before.slice(cut), ...inside]);
+  const back = joined(items, to + 1, to + 5);
   if (JUST_UNDER.test(front)) return { min: mm * (1 - NEAR), max: mm };
   if (JUST_OVER.test(front) || MORE_AFTER.test(back)) return { min: mm * 0.97, max: mm * (1 + NEAR + 0.1) };
   if (UNDER.test(front)) return { min: 0, max: mm };
@@ -159,7 +154,7 @@ export const withLengths = remembered((items: readonly Item[]): Measured | undef
       min: amount.mm * (1 - ROUND),
       max: amount.mm * (1 + ROUND),
     };
-    const tail = MORE_AFTER.exec(wordsFrom(items, amount.to + 1, 4))?.[0];
+    const tail = MORE_AFTER.exec(joined(items, amount.to + 1, amount.to + 5))?.[0];
     const to = amount.to + (tail ? tail.split(' ').length : 0);
     rows.push(asSize(items, i, { ...amount, to }, said));
     i = to;
@@ -198,10 +193,7 @@ const STEP = /^(?:[x×*/–-]|by|every|each|per)$/;
 
 function asSize(items: readonly Item[], from: number, { to, mm }: Amount, said?: Said): Item {
   const first = items[from]!;
-  const text = items
-    .slice(from, to + 1)
-    .map((item) => item.word)
-    .join(' ');
+  const text = joined(items, from, to + 1);
   const span = { start: first.start, end: items[to]!.end };
   const mention: Mention = {
     passage: -1,

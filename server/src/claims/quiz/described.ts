@@ -3,6 +3,7 @@ import type { Span } from '../../notes/model.ts';
 import type { PropertyClaim, Stance } from '../model.ts';
 import { materialsIn } from '../text/materials.ts';
 import { PROPERTY_WORDS } from '../words/properties.ts';
+import { materialIs } from './desk.ts';
 import type { Keyed } from './key.ts';
 
 /** Undefined unless the question asks for one property and every choice is one material. */
@@ -18,15 +19,6 @@ export function described(
   if (!row || rows.length > 1 || named.length !== 1 || materialsIn(quiz.question.items).length > 0)
     return undefined;
   if (!quiz.options.every((option) => materialsIn(option.items).length === 1)) return undefined;
-  const claim: PropertyClaim = {
-    kind: 'property',
-    construction: 'answer-key',
-    span,
-    focus,
-    subject: named[0]!.id,
-    of: 'material',
-    property: `${row.property}:${row.value}`,
-    has: true,
-  };
+  const claim = materialIs(named[0]!.id, `${row.property}:${row.value}`, focus, span);
   return { claim, stance: negated ? 'denied' : 'asserted' };
 }

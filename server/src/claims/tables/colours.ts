@@ -165,7 +165,8 @@ const codeOfRow = remembered((row: Row) =>
 const codeOfHeader = remembered((grid: Grid) => codeOf(wordsOf(grid.header.join(' '))));
 const codeOfWords = remembered((grid: Grid) => codeOf(wordsOf(grid.around)));
 
-function colourClaim(
+/** The size of a cell has the colour that a word of the row names. */
+export function colourClaim(
   mention: Mention,
   read: Read,
   word: Item,

@@ -9,7 +9,7 @@ import type { Claim, EquivalenceClaim, FormulaClaim } from '../model.ts';
 import { remembered } from '../text/remember.ts';
 import { STRUCK_HEADER } from '../text/scenes.ts';
 import { type Grid, isData, MEASURES, operandOf, type Row, rowSpan, systemOf } from './grid.ts';
-import { equivalences } from './values.ts';
+import { equivalence, equivalences } from './values.ts';
 
 export function learned(grid: Grid): Claim[] {
   if (grid.rows.length < 2 || isData(grid)) return [];
@@ -89,19 +89,8 @@ function widths(grid: Grid): EquivalenceClaim[] {
     );
     if (right < (own || alike ? 1 : 2) || wrong * 2 > right || equivalences(grid, pair.row).length > 0)
       return [];
-    const measured = operandOf(pair.measure.mention);
-    return [
-      {
-        kind: 'equivalence',
-        construction: 'table-learned',
-        span: rowSpan(pair.row),
-        focus: measured.span,
-        left: operandOf(pair.size.mention),
-        right: measured,
-        approximate: pair.measure.mention.approximate === true,
-        axis: 'outer',
-      },
-    ];
+    const [size, measure] = [operandOf(pair.size.mention), operandOf(pair.measure.mention)];
+    return [{ ...equivalence(size, measure, 'outer', rowSpan(pair.row)), construction: 'table-learned' }];
   });
 }
 

@@ -3,7 +3,6 @@
  * comparison under "compared with the last", another way to write a thread.
  */
 import type { Mention } from '../../mentions/model.ts';
-import { sourceSpan } from '../../notes/index.ts';
 import type { Claim, ColourClaim, ComparisonClaim } from '../model.ts';
 import { readItems } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
@@ -11,8 +10,9 @@ import { remembered } from '../text/remember.ts';
 import { STRUCK_HEADER } from '../text/scenes.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { codeOf } from '../words/codes.ts';
+import { colourClaim } from './colours.ts';
 import { claim, relationOf } from './compared.ts';
-import { type Grid, isData, MEASURES, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
+import { type Grid, isData, MEASURES, type Row, rowSpan, sole, systemOf } from './grid.ts';
 
 export function looseRows(grid: Grid): Claim[] {
   if (isData(grid)) return [];
@@ -45,19 +45,7 @@ function beside(grid: Grid, row: Row): ColourClaim[] {
     if (words.some((item) => ELSEWHERE.test(item.word)) || codeOf(words)) return [];
     const device = codeOf(row.flatMap((cell) => (cell === read ? [] : (cell?.items ?? []))));
     if (!device || device === 'both') return [];
-    const { start, end, colour } = coloured[0]!;
-    return [
-      {
-        kind: 'colour',
-        construction: 'table-row',
-        span: rowSpan(row),
-        focus: sourceSpan(read.passage, { start, end }),
-        size: operandOf(mention),
-        colour: colour!,
-        same: true,
-        device,
-      },
-    ];
+    return [colourClaim(mention, read, coloured[0]!, device, rowSpan(row))];
   });
 }
 

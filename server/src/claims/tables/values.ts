@@ -161,7 +161,13 @@ const comparable = (a: string, b: string) =>
   MEASURES.has(b) ||
   (['usp', 'ep-metric'].includes(a) && ['usp', 'ep-metric'].includes(b));
 
-function equivalence(left: Operand, right: Operand, role: 'outer' | 'bore', span: Span): EquivalenceClaim {
+/** A size of a row and a measure of it. */
+export function equivalence(
+  left: Operand,
+  right: Operand,
+  role: 'outer' | 'bore',
+  span: Span,
+): EquivalenceClaim {
   return {
     kind: 'equivalence',
     construction: 'table-row',

@@ -159,6 +159,7 @@ export const rejects = remembered((sentence: Sentence): boolean => {
   if (first === undefined) return false;
   const text = words.slice(0, 8).join(' ');
   if (CALLED_WRONG.test(text) || text === 'the reverse') return true;
+  if (words.length < sentence.items.length - 1 && TOO_MUCH.test(text) && speaks(sentence)) return true;
   if (GIVEN_UP.test(words.slice(0, 16).join(' ')) || (words.length <= 8 && SWAPPED.test(text))) return true;
   const opening = REJECTING_OPENINGS.find((one) => text.startsWith(one));
   // "It is not true that …" opens a statement of its own; "It is not." rejects.
@@ -173,6 +174,10 @@ export const rejects = remembered((sentence: Sentence): boolean => {
   if (first === 'reverse' && /^cutt/.test(words[1] ?? '')) return false;
   return REJECTIONS.has(first) && (words.length <= 3 || stopsAfterFirst(sentence));
 });
+/** "Tutor: Too big.": another speaker turns down what the last one would take. */
+const TOO_MUCH =
+  /^(?:(?:that is|that's|it is|it's) )?(?:(?:much|far|way|a bit|a little|rather|still|slightly|still) )?(?:too \w+|(?:a bit|a little|a touch|rather) \w+)\b/;
+const speaks = ({ items }: Sentence): boolean => items[1]?.word === ':' || items[2]?.word === ':';
 /** "Somebody swapped them.", "They should be the other way round.", "It should say 18." */
 const SWAPPED =
   /^(?:somebody|someone|they|these|those|the (?:two|colours|numbers|rows|columns|lines))(?: (?:have|has|had|are|were|got|must have))?(?: been)? (?:swapped|mixed|confused|transposed|interchanged|reversed)\b|^(?:it|that|this|they|these) (?:should|ought to) (?:say|read|have (?:said|read)|be the other way)\b/;

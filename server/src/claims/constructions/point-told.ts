@@ -49,8 +49,8 @@ const fits = ({ id }: PointAt, property: string): boolean =>
 const TISSUE =
   /^(?:tissues?|fibres?|fibers?|it|them|walls?|layers?|skin|bowel|muscle|fascia|dura|vessels?|cells|way|through|everything|mucosa|capsule|peritoneum)$/;
 const CUTS = /^(?:cuts?|slices?|slits?|carves?|incises?|slicing|cutting)$/;
-/** "a cutting needle", "cuts down on tearing". */
-const NOT_CUT = /^(?:needles?|points?|ones?|tips?|kind|type|sort|down|back|short|off|edges?)$/;
+/** "a cutting needle", "cuts down on tearing", "taper for gut, cutting for skin". */
+const NOT_CUT = /^(?:needles?|points?|ones?|tips?|kind|type|sort|down|back|short|off|edges?|for|in|on|at)$/;
 const SPREADS =
   /^(?:spreads?|parts?|separates?|pushe?s?|stretches|dilates?|squeezes?|eases?|spreading|parting|pushing)$/;
 

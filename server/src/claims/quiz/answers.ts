@@ -211,8 +211,11 @@ function counted(text: string): boolean {
 }
 const LONGEST_COUNT = 400;
 
+const LEAD = /^\W*[A-Z][a-z]+(?: [a-z]+){0,3}:\s+/;
+
 /** "1b, 2a, 3d": two entries or more and little else. */
-function mostlyEntries(text: string): boolean {
+function mostlyEntries(whole: string): boolean {
+  const text = whole.replace(LEAD, '');
   const numbered = matchesOf(text, ENTRY);
   if (numbered.length === 0 && !/true|false|[TF]/.test(text)) return false;
   const entries = numbered.length > 0 ? numbered : matchesOf(text, LETTERED_TRUTH);

@@ -137,7 +137,11 @@ export function converted(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): Key
   const [a, b] = [asked.sizes[0]!.system, chosen.sizes[0]!.system];
   const text = textOf(question.items);
   if (!ASKS_MEASURE.test(text)) return undefined;
-  if (a === b || (!MEASURES.has(a) && !MEASURES.has(b)) || /\b(?:than|length|long|deep|depth)\b/.test(text))
+  if (
+    a === b ||
+    (!MEASURES.has(a) && !MEASURES.has(b)) ||
+    /\b(?:than|length|long|deep|depth|suction\w*)\b/.test(text)
+  )
     return undefined;
   if (negated(question) || PASSES.test(text)) return undefined;
   const inner = /\b(?:inner|inside|internal|bore|lumen)\b/.test(text);

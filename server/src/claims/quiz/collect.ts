@@ -155,7 +155,8 @@ function following(reads: readonly Read[], read: Read, asked: boolean): Piece[] 
   if (!pieces || last === undefined || asked) return pieces;
   const next = reads[last + 1]?.passage.text ?? '';
   return /^\W*(?:the )?(?:correct |right )?(?:answers?|ans|key|wrong|false)\b/i.test(next) ||
-    LETTER_ALONE.test(next)
+    LETTER_ALONE.test(next) ||
+    IS_RIGHT.test(next)
     ? pieces
     : undefined;
 }
@@ -209,8 +210,12 @@ const asksItself = ({ read, span }: Piece): boolean =>
 /** An answer line right below the choices. */
 function closed(reads: readonly Read[], options: readonly Piece[]): boolean {
   const next = reads[(options.at(-1)?.read.passage.index ?? reads.length) + 1];
-  return next !== undefined && (KEY_BELOW.test(next.passage.text) || LETTER_ALONE.test(next.passage.text));
+  const text = next?.passage.text ?? '';
+  return KEY_BELOW.test(text) || LETTER_ALONE.test(text) || IS_RIGHT.test(text);
 }
+/** "b is right, because …", "B. The point …". */
+const IS_RIGHT =
+  /^\W*(?:\(?[a-f]\)? (?:is|was) (?:right|correct|the answer|true|best)|[A-F]\.? (?=[A-Z]|because|since|as ))\b/;
 const LETTER_ALONE = /^\W*[a-f]\W*$/i;
 const KEY_BELOW = /^\W*(?:the )?(?:correct |right )?(?:answers?|ans|key|wrong|false)\b\W*\(?[a-f1-6]\b/i;
 

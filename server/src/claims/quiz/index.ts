@@ -5,10 +5,12 @@ import type { Whole } from '../text/scenes.ts';
 import { readChoice } from './choice.ts';
 import { quizzes } from './collect.ts';
 import { crossed } from './crosses.ts';
-import { type Desk, deskOf, type KeyReading, spanOf } from './desk.ts';
+import { type Desk, deskOf, type KeyReading, sceneOf, spanOf } from './desk.ts';
 import { type Keyed, keyed } from './key.ts';
+import { because } from './loose/because.ts';
 import { loosely } from './loose/index.ts';
-import { numbersIn } from './loose/said.ts';
+import { headOf, numbersIn } from './loose/said.ts';
+import { asksOfSuction } from './loose/suction.ts';
 import { matched } from './matching.ts';
 import { type Pair, pairs, placeOfReply, replySpan } from './pairs.ts';
 import { type Piece, piece } from './piece.ts';
@@ -50,9 +52,9 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
   return {
     readings: [
       ...[...keys, ...crossed(note, reads)].flatMap((key) => readKey(key, desk)),
-      ...keys.flatMap((key) => readReason(key, note, reads)),
+      ...keys.flatMap((key) => readReason(key, desk)),
       ...match.readings,
-      ...free.flatMap((pair) => readPair(pair, desk)),
+      ...free.flatMap((pair) => withReason(pair, readPair(pair, desk), desk)),
     ],
     choices: keys.flatMap(({ quiz }) => quiz.options.map(spanOf)),
   };
@@ -62,13 +64,34 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
 function readPair(pair: Pair, desk: Desk): KeyReading[] {
   const { question, reply, marked } = pair;
   const focus = replySpan(pair);
-  const bare = marked && figureAlone(reply) ? loosely(question, reply, [], focus, desk) : undefined;
+  const first = (marked && figureAlone(reply)) || asksOfSuction(question);
+  const bare = first ? loosely(question, reply, [], focus, desk) : undefined;
   if (bare && bare.length > 0) return bare;
   const read = readReply(wholly(pair) ? { ...pair, marked: true } : pair, desk);
   if (read.length > 0 || (!marked && reply.items.length > LONGEST_UNMARKED)) return read;
   const found = bare ?? loosely(question, reply, [], focus, desk);
   const whole = found.length > 0 ? undefined : withLead(question);
   return whole ? loosely(whole, reply, [], focus, desk) : found;
+}
+
+/** And what the reply says behind its head, of the answer that the head names. */
+function withReason({ question, reply, marked }: Pair, read: KeyReading[], desk: Desk): KeyReading[] {
+  const head = headOf(reply);
+  if (
+    (!marked && read.length === 0) ||
+    head === reply ||
+    head.items.length === 0 ||
+    head.items.length > LONGEST_UNMARKED
+  )
+    return read;
+  const rest = piece(reply.read, head.span.end, reply.span.end);
+  const sizes = head.items.filter(({ kind }) => kind === 'size');
+  const numbers = numbersIn(head).map(({ value }) => value);
+  const named = question.items.filter(({ mention }) =>
+    mention?.sizes.some(({ value }) => numbers.includes(value)),
+  );
+  const chosen = sizes.length > 0 ? sizes : named;
+  return chosen.length > 1 ? read : [...read, ...because(question, chosen, rest, sceneOf(desk, question))];
 }
 
 /** "You want one finer than 4-0. What do you ask for?": a question that names nothing asks about the sentence before it. */
@@ -95,8 +118,8 @@ const wholly = ({ question, reply }: Pair): boolean =>
 const LONGEST_UNMARKED = 6;
 
 function readKey(key: Keyed, desk: Desk): KeyReading[] {
-  const read = readChoice(key, desk);
   const { question, options } = key.quiz;
+  const read = asksOfSuction(question) ? [] : readChoice(key, desk);
   return read.length > 0 || key.several ? read : loosely(question, key.chosen, options, spanOf(key.at), desk);
 }
 

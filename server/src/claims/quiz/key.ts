@@ -196,7 +196,7 @@ const KEY_OF_PART = /^\W*key\s+[A-F]$/i;
 const numbered = (quiz: Quiz) =>
   quiz.options.every(({ read, span }) => read.passage.list?.ordered === true && span.start === 0);
 const KEY_NUMBER =
-  /(?:^|[\n(*]\s*)(?:answers?|ans|key|wrong|correct(?: answers?)?)\.?\s*(?:is|are|:|=|—|–|-)?\s*\(?([1-6])\b(?!\s?[).:=–—-]*\s*(?:true|false|t|f|yes|no|right|wrong)\b)(?=[).,;]|\s*$|\s*\n|\s*(?:and|&|\+|→|-)\s*[1-6]\b)/i;
+  /(?:^|[\n(*.?\uFFFC]\s*)(?:(?:right |correct |best |the )*(?:answers?|choice|option|ans|key|wrong)|correct(?: answers?)?|it)\.?\s*(?:is|are|:|=|—|–|-)?\s*(?:number |no\.? |option |choice |answer |#)?\(?([1-6])\b(?!\s?[).:=–—-]*\s*(?:true|false|t|f|yes|no|right|wrong)\b)(?=[).,;]|\s*$|\s*\n|\s*(?:and|&|\+|→|-)\s*[1-6]\b)/i;
 const KEY_CONTENT =
   /(?:^|[\n(*]\s*|[.?]\s+|[—–-]\s+)(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|option|response)|ans|keyed|key|solution|correct|right)\.?\s*(?:is\b|:|=|—|–|→|⇒)\s*|(?:^|\s)(?:→|⇒|=>|►|▸|➜)\s*/i;
 /** Below the options "A:" opens an answer too. */

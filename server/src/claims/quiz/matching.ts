@@ -4,6 +4,7 @@ import type { Claim, Operand } from '../model.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Answers } from './answers.ts';
 import { type Desk, type KeyReading, mark, onKey, readAs, sceneOf, spanOf } from './desk.ts';
+import { besideIn, keyInRow, labelledIn } from './in-a-row.ts';
 import { linesOf } from './lines.ts';
 import { LETTERS_FROM, letterNumber, markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
 
@@ -27,14 +28,17 @@ export interface Matched {
 
 /** `asking`: passages of questions with choices. The letters below the last number look like choices of its own. */
 export function matched(desk: Desk, answers: Answers, asking: ReadonlySet<number>): Matched {
-  if (answers.empty) return { readings: [], numbers: new Set() };
   const things = [
     ...runsIn(desk.reads.filter(({ passage }) => !passage.cell).flatMap((read) => listed(desk.note, read))),
     ...desk.note.tables.flatMap(({ rows }) => runsIn(byColumn(rows, desk.reads))),
   ];
   const found = things.flatMap((numbers, i) => {
-    const letters = things.slice(i + 1, i + 3).find((run) => run[0]!.label === LETTERS_FROM);
-    const free = !numbers.slice(0, -1).some(({ body }) => asking.has(body.read.passage.index));
+    const letters = [...things.slice(i + 1, i + 3), ...things.slice(Math.max(0, i - 1), i)].find(
+      (run) => run[0]!.label === LETTERS_FROM,
+    );
+    const free =
+      letters?.[0]?.body.read === numbers[0]!.body.read ||
+      !numbers.slice(0, -1).some(({ body }) => asking.has(body.read.passage.index));
     return numbers[0]!.label === 1 && letters && free && together(numbers, letters)
       ? [{ numbers, letters }]
       : [];
@@ -50,10 +54,20 @@ export function matched(desk: Desk, answers: Answers, asking: ReadonlySet<number
 /** What stands behind a number or a letter at the head of each line. */
 function listed(note: Note, read: Read): Thing[] {
   return linesOf(read).flatMap((line, i) => {
+    const row = labelledIn(read, line, i === 0 ? markerNumber(note, read) : undefined);
+    if (row.length > 0) return row.flatMap(({ label, span }) => thingAt(read, span, label, 0));
     const head = read.passage.text.slice(line.start, line.start + 14);
     const written = numberIn(head) ?? letterNumber(head);
     const label = written ?? (i === 0 ? markerNumber(note, read) : undefined);
-    return label === undefined ? [] : thingAt(read, line, label, written === undefined ? 0 : 1);
+    if (label === undefined) return [];
+    const beside = besideIn(read, line);
+    const own = thingAt(
+      read,
+      { ...line, end: beside?.span.start ?? line.end },
+      label,
+      written === undefined ? 0 : 1,
+    );
+    return beside ? [...own, ...thingAt(read, beside.span, beside.label, 1)] : own;
   });
 }
 
@@ -90,9 +104,10 @@ function byColumn(rows: Note['tables'][number]['rows'], reads: readonly Read[]):
 function runsIn(things: readonly Thing[]): Thing[][] {
   const runs: Thing[][] = [];
   for (const thing of things) {
-    const open = runs.at(-1);
+    // Numbers and letters may stand side by side on one line.
+    const open = runs.slice(-2).findLast((run) => run.at(-1)!.label === thing.label - 1);
     if (thing.label === 1 || thing.label === LETTERS_FROM) runs.push([thing]);
-    else if (open && open.at(-1)!.label === thing.label - 1) open.push(thing);
+    else if (open) open.push(thing);
   }
   return runs.filter((run) => run.length >= FEWEST);
 }
@@ -101,7 +116,8 @@ const together = (numbers: readonly Thing[], letters: readonly Thing[]): boolean
   const from = numbers.at(-1)!.body.read.passage;
   const to = letters[0]!.body.read.passage;
   const apart = to.index - from.index;
-  const near = from.cell ? from.cell.table === to.cell?.table : apart >= 0 && apart <= APART;
+  const beside = numbers[0]!.body.read === letters[0]!.body.read;
+  const near = from.cell ? from.cell.table === to.cell?.table : (apart >= 0 || beside) && apart <= APART;
   return near && from.path.join() === to.path.join();
 };
 
@@ -111,7 +127,7 @@ const parted = ({ read, span }: Piece): boolean =>
 
 /** The numbered thing and the one that the key gives it, read as one statement. */
 function joinedBy(thing: Thing, letters: readonly Thing[], desk: Desk, answers: Answers): KeyReading[] {
-  const entry = answers.find(thing.label, thing.body.read);
+  const entry = entryFor(thing, letters, answers);
   const other = entry && /^[a-h]$/.test(entry.answer) ? letters[placeOf(entry.answer)] : undefined;
   const scene = sceneOf(desk, thing.body);
   if (!entry || !other || !scene || parted(entry.at)) return [];
@@ -123,6 +139,15 @@ function joinedBy(thing: Thing, letters: readonly Thing[], desk: Desk, answers: 
     claim: onKey(untouched(claim), spanOf(entry.at), spanOf(thing.body)),
     stance: 'asserted',
   }));
+}
+
+/** In the answer section; else in the key that closes the line of the letters. */
+function entryFor({ label, body }: Thing, letters: readonly Thing[], answers: Answers) {
+  const { read } = letters.at(-1)!.body;
+  const own = keyInRow(read).get(label);
+  return own
+    ? { answer: own.answer, at: piece(read, own.span.start, own.span.end) }
+    : answers.find(label, body.read);
 }
 
 /** A thing on offer is right for another number: no edit is offered in it. */

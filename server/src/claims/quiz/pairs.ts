@@ -45,7 +45,7 @@ export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
 export const placeOfReply = ({ reply }: Pair): string => `${reply.read.passage.index} ${reply.span.start}`;
 
 const ANSWER_LABEL =
-  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans|(?:card )?back|turn over|over(?:leaf)?|reverse|correct(?=\s*:)|right(?=\s*:)|definition|response|reply|solution|ruling|verdict|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=]|[–—-](?!\d)|is\b|→)\s*/i;
+  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected|sample|ideal|full|accepted)\s+)?(?:answer|ans|model(?=\s*:)|gap(?=\s*:)|(?:card )?back|turn over|over(?:leaf)?|reverse|correct(?=\s*:)|right(?=\s*:)|definition|response|reply|solution|ruling|verdict|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=]|[–—-](?!\d)|is\b|→)\s*/i;
 const ARROW = /^\s*(?:→|⇒|➜|►|▸|▶|=>|->|—>|»|>)\s*/;
 const SPEAKER = /^\s*["“]?(\p{Lu}[\p{L}.'’ -]{0,24}?)\s*:\s+/u;
 /** "[02:04] Dana: …": when it was said. */
@@ -114,7 +114,8 @@ function asks(name: string): boolean {
   );
 }
 
-const PROMPT = /^\W{0,3}(?:q(?:uestion)?|(?:card )?front|term|prompt|card)\s*\d{0,2}\s*[.:)–—-]\s*\S/i;
+const PROMPT =
+  /^\W{0,3}(?:q(?:uestion)?|(?:card )?front|term|prompt|card|ask|task|stem|viva|oral)\s*\d{0,2}\s*[.:)–—-]\s*\S/i;
 /** A word that can only announce an answer. */
 const LABELLED =
   /^\W{0,3}(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans)\s*[.:–—-]\W{0,3}\S/i;
@@ -158,7 +159,7 @@ const prose = ({ passage }: Read) => passage.kind === 'paragraph' || passage.kin
 const LONGEST_LINE = 500;
 
 const TAIL =
-  /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*|(?<=\?\s?)(?:\.{4,}|…{2,})\s*(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)]\s*)?(?=[^.…\s])/i;
+  /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)(?!.*[=-]>)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*|[.?;,—–("”]\s*(?:(?:right|correct|best|model|sample|ideal|expected|accepted)\s+)?(?:solution|reply|response|expected|verdict|model|looking for|gap)\s*[:=]\s*|(?<=\?\s?)(?:\.{4,}|…{2,})\s*(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)]\s*)?(?=[^.…\s])/i;
 
 /** "Given answer: …. Model answer: …": what stands before the key is somebody's reply. */
 const GIVEN =
@@ -221,13 +222,15 @@ function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
 /** "Name a monofilament.", "Work out the diameter of a 21 Fr drain.": asked without a question mark. */
 const requests = ({ items, close }: Sentence): boolean => {
   const spoken = items.findIndex(({ word }) => word === ':');
-  const from = spoken > 0 && spoken <= 2 ? spoken + 1 : 0;
-  return (
-    close === '.' && items.length <= LONGEST_REQUEST && REQUEST.test(textOf(items.slice(from, from + 2)))
-  );
+  const opening = items
+    .slice(spoken > 0 && spoken <= 2 ? spoken + 1 : 0, OPENING)
+    .filter(({ kind }) => kind !== 'punctuation');
+  return close === '.' && items.length <= LONGEST_REQUEST && REQUEST.test(textOf(opening.slice(0, 2)));
 };
-const REQUEST = /^(?:work out|calculate|convert|(?:name|give|tell|say|state) (?:me|an?|one|the)|find the)\b/;
-const LONGEST_REQUEST = 14;
+const REQUEST =
+  /^(?:work out|calculate|convert|(?:name|give|tell|say|state|quote) (?:me|an?|one|the|us)|find the)\b/;
+const LONGEST_REQUEST = 18;
+const OPENING = 6;
 
 /** "Convert 7 mm to French.": the next item of a list sets a task of its own. */
 const tasks = ({ items }: Sentence): boolean => items.slice(0, 4).some(({ word }) => TASK.test(word));
@@ -267,7 +270,9 @@ function gapped(desk: Desk, read: Read, line: Span, below: Span | undefined): Pa
   const reply = here
     ? replyIn(read, rest)
     : below
-      ? replyIn(read, below)
+      ? gapIn(read, below) === undefined
+        ? replyIn(read, below)
+        : undefined
       : next && prose(next) && (next.passage.list === undefined || next.passage.list.parent !== undefined)
         ? replyIn(next, linesOf(next)[0] ?? { start: 0, end: 0 })
         : undefined;

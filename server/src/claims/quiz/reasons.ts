@@ -4,8 +4,9 @@ import { decidable, measuredWords } from '../text/magnitudes.ts';
 import type { Read } from '../text/scenes.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { choiceOperand } from './choice.ts';
-import { compare, type KeyReading, spanOf } from './desk.ts';
+import { compare, type Desk, type KeyReading, sceneOf, spanOf } from './desk.ts';
 import type { Keyed } from './key.ts';
+import { because } from './loose/because.ts';
 import { type Piece, piece } from './piece.ts';
 
 /** Longest reason that is looked at, in items. */
@@ -15,9 +16,15 @@ const ENDS =
   /^(?:of|the|all|them|these|those|four|three|five|here|one|size|option|choice|in|list|on|offer|offered|cannulas?|cannulae|needles?|threads?|catheters?|sutures?|drains?|tubes?|\.|,)$/;
 
 /** A superlative in the reason says it of the choice against every other. */
-export function readReason(key: Keyed, note: Note, reads: readonly Read[]): KeyReading[] {
+export function readReason(key: Keyed, desk: Desk): KeyReading[] {
   if (key.several) return [];
-  const reason = reasonOf(key, note, reads);
+  const reason = reasonOf(key, desk.note, desk.reads);
+  const { question } = key.quiz;
+  const own = superlative(key, reason);
+  return own.length > 0 ? own : because(question, key.chosen.items, reason, sceneOf(desk, question));
+}
+
+function superlative(key: Keyed, reason: Piece | undefined): KeyReading[] {
   if (!reason || reason.items.length === 0 || reason.items.length > LONGEST) return [];
   const words = measuredWords(reason.items);
   const word = words[0];

@@ -126,7 +126,8 @@ function eitherWord(pair: Pair, desk: Desk): KeyReading[] | undefined {
   while (ARTICLE.test(items[right]?.word ?? '')) right++;
   if (items[right]?.kind !== 'word') return undefined;
   const [a, b] = [items[or - 1]!.word, items[right]!.word];
-  if (word.word !== a && word.word !== b) return undefined;
+  // "True or false? …": the verdict is no part of the statement.
+  if ((word.word !== a && word.word !== b) || VERDICT.test(word.word)) return undefined;
   const chosen =
     word.word === a
       ? [...items.slice(0, or), ...items.slice(right + 1)]
@@ -141,6 +142,7 @@ function eitherWord(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const claims = told.filter(({ kind }) => AGREED_TO.has(kind) && kind !== 'comparison');
   return claims.length > 0 ? asserted(claims, pair) : undefined;
 }
+const VERDICT = /^(?:true|false|right|wrong|correct|incorrect|fact|fiction|myth)$/;
 const ARTICLE = /^(?:an?|the|on|at|along|in|it|is|its)$/;
 /** "Is silk | a monofilament": the verb behind its subject. */
 const turned = (items: readonly Item[], or: number, rest: readonly Item[], first: number): Item[] => {

@@ -34,11 +34,17 @@ export function sortedPairs(desk: Desk, read: Read): Pair[] {
 /** The sizes of a line that holds a row of them, without a remark after it: "B: 22 G, 20 G, 18 G. Easy." */
 function rowIn(read: Read, line: Span): { readonly piece: Piece; readonly spoken: boolean } | undefined {
   const first = read.sentences.find(({ start, end }) => start >= line.start && end <= line.end);
-  const reply = replyIn(read, first ? { start: line.start, end: first.end } : line);
+  const own = first ? { start: line.start, end: first.end } : line;
+  if (OTHERS.test(read.passage.text.slice(own.start, own.end))) return undefined;
+  const reply = replyIn(read, own);
   return sizesOf(reply.piece).length >= FEWEST
     ? { piece: reply.piece, spoken: reply.speaker !== undefined }
     : undefined;
 }
+
+/** "Your neighbour's answer was …; she had it the other way about.": somebody's try, and no key. */
+const OTHERS =
+  /\b(?:your|my|his|her|their|they|she|he|somebody|someone|neighbours?|students?|pupils?|candidates?|learners?|wrote|tried|old|wrong|other way)\b(?!:)|['’]s (?:answer|row|list|try|order)\b/i;
 
 const valuesOf = (piece: Piece): string[] => sizesOf(piece).map(sizeKey);
 

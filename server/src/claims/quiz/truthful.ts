@@ -1,17 +1,19 @@
 /** Statements that say "True or false?" themselves, with the verdict on the next line or in the next paragraph. */
 
+import type { Note } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import { asksTruth } from '../text/truth-keys.ts';
 import type { Desk } from './desk.ts';
 import { linesOf } from './lines.ts';
 import { type Pair, questionIn, replyIn } from './pairs.ts';
+import { markerNumber } from './piece.ts';
 
 const LONGEST = 300;
 const VERDICT =
-  /^[\s>*_("“'-]*(?:[A-Z][a-z]{1,12}[:*_\s]{1,4}\s)?[*_"“]*(?:(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)–—-]?|answer is|it is|that is)\s*)?(?:true|false|t|f|right|wrong|correct|incorrect|yes|no)\b(?!\s*(?:or|\/))/i;
+  /^[\s>*_("“'-]*(?:[A-Z][a-z]{1,12}[:*_\s]{1,4}\s)?[*_"“]*(?:(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)–—-]?|[a-z]?\d{1,2}\s*[.:)–—-]|answer is|it is|that is)\s*)?(?:true|false|t|f|right|wrong|correct|incorrect|yes|no)\b(?!\s*(?:or|\/))/i;
 const ASKS = /\b(?:true|right|fact|t)\s?(?:or|\/)\s?(?:false|wrong|fiction|myth|f)\b/i;
 
-export function truthful({ reads }: Desk, read: Read): Pair[] {
+export function truthful({ note, reads }: Desk, read: Read): Pair[] {
   const { passage } = read;
   if (!asksTruth(passage) || passage.kind === 'heading' || passage.text.length > LONGEST) return [];
   const lines = linesOf(read);
@@ -22,7 +24,14 @@ export function truthful({ reads }: Desk, read: Read): Pair[] {
     const at = own ? read : next && !next.passage.cell && next.passage.kind !== 'heading' ? next : undefined;
     const below = own ?? (at && linesOf(at)[0]);
     if (!at || !below || !VERDICT.test(at.passage.text.slice(below.start, below.end))) return [];
-    if (at.passage.list && at.passage.list.list === passage.list?.list) return [];
+    if (at.passage.list && at.passage.list.list === passage.list?.list && !sameNumber(note, read, at))
+      return [];
     return [{ question: questionIn(read, line), reply: replyIn(at, below).piece, marked: true }];
   });
+}
+
+/** "4. True / False …" and below it "4. True": the number of the question written again. */
+function sameNumber(note: Note, asked: Read, below: Read): boolean {
+  const own = markerNumber(note, asked);
+  return own !== undefined && own === markerNumber(note, below);
 }

@@ -16,7 +16,7 @@ export function settleAlternatives(sentence: Sentence, { marks }: Passage): Sett
   );
   if (gone >= 0) return { sentence: { ...sentence, items: items.filter((_, i) => i !== gone) }, open: false };
   const at = items.findIndex((item, i) => item.word === '/' && opposed(items[i - 1], items[i + 1]));
-  if (at < 0) return { sentence, open: false };
+  if (at < 0) return { sentence, open: items.some((_, i) => colours(items, i)) };
   const [left, right] = [items[at - 1]!, items[at + 1]!];
   const set = (item: Item, kind: 'strong' | 'strike') =>
     marks.some((mark) => mark.kind === kind && mark.start <= item.start && item.end <= mark.end);
@@ -37,3 +37,9 @@ const opposed = (a: Item | undefined, b: Item | undefined): boolean =>
   b?.magnitude !== undefined &&
   a.magnitude.degree === b.magnitude.degree &&
   a.magnitude.sign !== b.magnitude.sign;
+
+/** "pink / green / blue": three colours to choose from. */
+const colours = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === '/' &&
+  items[i + 2]?.word === '/' &&
+  [items[i - 1], items[i + 1], items[i + 3]].every((item) => item?.colour !== undefined);

@@ -24,7 +24,7 @@ export function splitSentences(items: readonly Item[], text: string): Sentence[]
   const sentences: Sentence[] = [];
   let from = 0;
   for (let i = 0; i < items.length; i++) {
-    const speaker = opensTurn(items, i, text);
+    const speaker = opensTurn(items, i, text) || opensEntry(items[i]!, text);
     if (speaker && i > from) {
       if (!stampAlone(items.slice(from, Math.min(i, from + STAMP)), i - from))
         push(sentences, items.slice(from, i));
@@ -75,6 +75,11 @@ function opensTurn(items: readonly Item[], i: number, text: string): boolean {
   const raw = text.slice(item.start, item.end);
   return raw.length > 1 && raw === raw.toUpperCase() && /^\p{L}/u.test(raw);
 }
+
+/** "a) …" and on the next line "b) …": statements without a full stop. */
+const opensEntry = ({ start }: Item, text: string): boolean =>
+  text[start - 1] === '\n' && ENTRY.test(text.slice(start, start + 6));
+const ENTRY = /^\(?(?:\d{1,2}|[a-hA-H]|[ivx]{1,4})\)\s/;
 
 /** "No. 15 blades" is one sentence; "No. 18 G is wider." are two. */
 function closes(items: readonly Item[], i: number, text: string): boolean {

@@ -132,7 +132,7 @@ function answerColumns(table: Table, reads: readonly Read[]): readonly number[] 
 
 /** What stands over the ticks of true statements, and of false ones. */
 export const HEADS_TRUE = /^\W*(?:t(?:rue)?|right|correct|yes|agree|facts?)\W*$/i;
-export const HEADS_FALSE = /^\W*(?:f(?:alse)?|wrong|incorrect|no|disagree|myths?|fiction)\W*$/i;
+export const HEADS_FALSE = /^\W*(?:f(?:alse)?|wrong|incorrect|no(?!\.)|disagree|myths?|fiction)\W*$/i;
 
 const TICK_COLUMNS = new WeakMap<Table, { readonly yes: number; readonly no: number }>();
 

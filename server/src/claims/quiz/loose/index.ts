@@ -11,6 +11,7 @@ import { extreme } from './choices.ts';
 import { sorted } from './orders.ts';
 import { directed, measuredBy, operated, stepOf } from './rules.ts';
 import { headOf, wavers } from './said.ts';
+import { suctioned } from './suction.ts';
 import { agreedTo, hue, materialChosen, substituted } from './things.ts';
 import { beyond, converted, same } from './values.ts';
 
@@ -36,6 +37,7 @@ type Reader = (
 
 const READERS: readonly Reader[] = [
   agreedTo,
+  suctioned,
   sorted,
   extreme,
   hue,
@@ -63,7 +65,7 @@ export function loosely(
   if (PERSONS.test(textOf(question.items)) || reply.items.at(-1)?.word === '?') return [];
   const told = { question, head, reply, options, focus, desk };
   for (const read of READERS) {
-    if (read !== agreedTo && wavers(head)) continue;
+    if (read !== agreedTo && read !== suctioned && wavers(head)) continue;
     const found = read(told);
     if (found) return found.map((one) => ('claim' in one ? one : { claim: one, stance: 'asserted' }));
   }

@@ -94,7 +94,9 @@ export function measuredBy(told: Told): FormulaClaim[] | undefined {
     return undefined;
   const thing = turned ? head : question;
   const tube = TRACHEAL.test(text) || systemNamed(thing.items, 'tube-id');
-  const french = /\b(?:french|fr|charri[eè]re|foley)\b/.test(text) || systemNamed(thing.items, 'french');
+  const french =
+    /\b(?:french|fr|charri[eè]re|foley|drain|urinary|urethral|nasogastric)\b/.test(text) ||
+    systemNamed(thing.items, 'french');
   if (tube === french || /\bsheath|introducer|guid/.test(text)) return undefined;
   if (tube) return [rule(told, 'tube-id', inner ? 'tube-is-inner' : 'tube-is-outer')];
   return inner ? [rule(told, 'french', 'french-is-inner')] : [];

@@ -100,7 +100,7 @@ export function agreedTo({
   desk,
 }: Told): { claim: Claim; stance: Stance }[] | undefined {
   const said = textOf(head.items.filter(({ kind }) => kind !== 'punctuation'));
-  const statement = stated(question.items);
+  const statement = stated(question.items) ?? (BARE.test(said) ? toldBefore(question) : undefined);
   const [yes, no] = statement ? [TRUE.test(said), FALSE.test(said)] : [YES.test(said), NO.test(said)];
   if (yes === no) return undefined;
   const scene = sceneOf(desk, question);
@@ -108,11 +108,20 @@ export function agreedTo({
   const claim = statement
     ? onlyOne(readAs(scene, statement))
     : (isSo(question, focus) ?? isSame(question, focus));
-  if (claim && statement && no && compound(statement, claim.kind)) return [];
+  if (claim && statement && no && (compound(statement, claim.kind) || UNIVERSAL.test(textOf(statement))))
+    return [];
   if (!claim) return statement ? [] : undefined;
   const moved = { ...claim, focus, span: spanOf(question), construction: 'answer-key' } as Claim;
   return [{ claim: moved, stance: yes ? 'asserted' : 'denied' }];
 }
+
+/** "Polypropylene dissolves. Verdict: true": a whole statement that asks nothing, and nothing but a verdict on it. */
+const BARE = /^(?:true|false|untrue)$/;
+const toldBefore = ({ items }: Piece): readonly Item[] | undefined =>
+  items.some(({ word }) => /^(?:\?|or|which|what|why|how)$/.test(word)) ? undefined : items;
+
+/** "All yellow hubs are 24 G." "False.": some may be. */
+const UNIVERSAL = /\b(?:all|every|always|only|never|both|any|each|no|none|exactly|must)\b/;
 
 /** One claim only: who denies a sentence of two denies either. */
 function onlyOne(claims: readonly Claim[]): Claim | undefined {
@@ -122,8 +131,8 @@ function onlyOne(claims: readonly Claim[]): Claim | undefined {
 
 /** The statement between "True or false" and the end, where a question has one. */
 function stated(items: readonly Item[]): readonly Item[] | undefined {
-  const words = items.map(({ word }) => word);
-  for (const count of [3, 4, 5, 6]) {
+  const words = items.map(({ word }) => word.replace(/(?<=[a-z])\/(?=[a-z])/, ' / '));
+  for (const count of [2, 3, 4, 5, 6]) {
     const front = words
       .slice(0, count)
       .filter((word) => /[a-z/]/.test(word))

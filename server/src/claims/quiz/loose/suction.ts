@@ -1,0 +1,68 @@
+/** "The largest suction catheter for a 7.0 tube?" "18 Fr": the one tube asked about and the one French of the reply. */
+import type { FormulaClaim } from '../../model.ts';
+import { textOf } from '../../text/joined.ts';
+import { negated } from '../choice.ts';
+import { spanOf } from '../desk.ts';
+import type { Piece } from '../piece.ts';
+import type { Told } from './index.ts';
+import { numbersIn, sizesSaid } from './said.ts';
+
+const ASKED = /^suction(?:ing|s|ed)?$/;
+const OF_TUBE = /\b(?:tubes?|ett|tracheal|endotracheal|trach\w*|airway|id)\b/;
+/** Asked of something else than the usual limit. */
+const OTHERWISE =
+  /\b(?:why|when|too|smallest|least|pressure|deep|depth|seconds?|how (?:long|far|often)|colou?r|mm wide|blocks?|stuck|outside|outer|than|wrong)\b/;
+/** How far over twice the tube a catheter must be: two steps, since tables round. */
+const OVER = 2;
+/** Tracheal tubes in millimetres, and suction catheters in French. */
+const TUBES: readonly [number, number] = [2, 11];
+const CATHETERS: readonly [number, number] = [4, 30];
+const within = (value: number, [least, most]: readonly [number, number]): boolean =>
+  value >= least && value <= most;
+
+/** Of a suction catheter by the tube. */
+export const asksOfSuction = ({ items }: Piece): boolean =>
+  items.some(({ word }) => ASKED.test(word)) && OF_TUBE.test(textOf(items));
+
+/** Whoever asks so is never answered by a width: nothing else is read then. */
+export function suctioned({ question, head, reply, focus }: Told): FormulaClaim[] | undefined {
+  const text = textOf(question.items);
+  if (!asksOfSuction(question)) return undefined;
+  const [tube, ...more] = tubesOf(question);
+  const said = cathetersIn(head);
+  // "No more than 18 Fr."
+  const [catheter, ...others] = said.length > 0 ? said : cathetersIn(reply);
+  if (tube === undefined || catheter === undefined || more.length > 0 || others.length > 0) return [];
+  if (OTHERWISE.test(text) || negated(question)) return [];
+  const formula = catheter >= 2 * tube + OVER ? 'suction-over-tube' : 'suction-by-tube';
+  return [
+    {
+      kind: 'formula',
+      construction: 'answer-key',
+      span: spanOf(question),
+      focus,
+      system: 'tube-id',
+      formula,
+    },
+  ];
+}
+
+/** The tubes that a question names, whatever their number was taken for: "a size 8 tube", "7.0 mm", "a 6 tube". */
+function tubesOf(question: Piece): number[] {
+  const named = question.items.flatMap(({ mention }) => {
+    const number = mention && TUBE.exec(mention.text)?.[1];
+    return number ? [Number(number)] : [];
+  });
+  const values = named.length > 0 ? named : numbersIn(question).map(({ value }) => value);
+  return [...new Set(values)].filter((value) => within(value, TUBES));
+}
+const TUBE = /^(?:[a-z]+\.? )?(\d{1,2}(?:\.\d)?)(?: ?mm)?(?: id)?$/i;
+
+function cathetersIn(head: Piece): number[] {
+  const sizes = sizesSaid(head).map(({ sizes: [size] }) => size!);
+  const values =
+    sizes.length > 0
+      ? sizes.filter(({ system }) => system === 'french').map(({ value }) => value)
+      : numbersIn(head).map(({ value }) => value);
+  return [...new Set(values)].filter((value) => within(value, CATHETERS));
+}

@@ -38,7 +38,7 @@ const NONE_OF = /\bnone of\b/;
 /** Right before the claim: words or thoughts of the past, things one may say, ideas held up to be looked at. */
 const HELD = new RegExp(
   `\\b(?:${[
-    '(?:said|thought|believed|assumed|wrote|claimed|insisted|swore|argued|guessed|imagined|sure|(?:was|were|been|being|got) (?:told|taught|assured|persuaded))',
+    '(?:said|thought|believed|assumed|wrote|claimed|insisted|swore|argued|guessed|imagined|sure|(?:was|were|been|being|got) (?:told|taught|assured|persuaded|put to (?:me|us)))',
     'have (?:you|us|me|them) (?:think|believe)',
     '(?<!(?:right|fair|true|correct|safe|fine|accurate|needless|is|it|remember|agree|want|have|need) )to (?:say|think|believe|assume|claim|suppose|write|call|conclude)',
     'and (?:say|think|believe|assume|claim) that',

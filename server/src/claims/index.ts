@@ -14,6 +14,7 @@ import { judge as judgeSettled } from './judge/index.ts';
 import { readLists } from './lists.ts';
 import type { Claim, ComparisonClaim, Stance, Statement } from './model.ts';
 import { comparesParts } from './parts.ts';
+import { putRight } from './put-right.ts';
 import type { Answers } from './quiz/answers.ts';
 import { readKeys } from './quiz/index.ts';
 import { stanceOf } from './stance.ts';
@@ -34,7 +35,7 @@ export { FORMULAS } from './words/formulas.ts';
 export function readStatements(note: Note, mentions: readonly Mention[], context?: Context): Statement[] {
   const whole = readWhole(note, mentions);
   const { reads, scenes } = whole;
-  const read = scenes.flatMap((scene) => readScene(scene, context));
+  const read = putRight(scenes.flatMap((scene) => readScene(scene, context)));
   const prose = whole.answers.empty ? read : read.filter(ofOneAnswer(whole.answers));
   const keys = readKeys(note, whole);
   const keyed = spared(keys.readings.map(({ claim, stance }) => judge(claim, stance, note, context)));

@@ -158,7 +158,7 @@ export const rejects = remembered((sentence: Sentence): boolean => {
   const first = words[0];
   if (first === undefined) return false;
   const text = words.slice(0, 8).join(' ');
-  if (CALLED_WRONG.test(text) || text === 'the reverse') return true;
+  if (CALLED_WRONG.test(text) || REFUSED.test(text) || text === 'the reverse') return true;
   if (words.length < sentence.items.length - 1 && TOO_MUCH.test(text) && speaks(sentence)) return true;
   if (GIVEN_UP.test(words.slice(0, 16).join(' ')) || (words.length <= 8 && SWAPPED.test(text))) return true;
   const opening = REJECTING_OPENINGS.find((one) => text.startsWith(one));
@@ -184,6 +184,9 @@ const SWAPPED =
 /** "That is a tidy idea, but it is mistaken." */
 const GIVEN_UP =
   /^(?:that|this|it) (?:is|was|sounds|looks|seems) (?:\S+ ){1,8}?(?:but|yet|and) (?:(?:it|that|this) )?(?:is|was|isn't) (?:quite |simply |plainly |also |still )?(?:wrong|false|mistaken|incorrect|untrue|backwards|nonsense|a (?:myth|mistake)|not (?:true|so|right|correct|the case))\b/;
+/** "They would not.", "It doesn't." */
+const REFUSED =
+  /^(?:they|it|that|this|these|those|he|she|we|you) (?:does|do|did|is|are|was|were|would|will|could|can|should|has|had)(?: not|n't)$/;
 /** "That quotation is wrong." */
 const CALLED_WRONG =
   /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b/;
@@ -199,12 +202,13 @@ function stopsAfterFirst({ items }: Sentence): boolean {
 /** Words of a sentence without a speaker's name in front. */
 function spoken(sentence: Sentence): string[] {
   const items = sentence.items;
+  // "No: 5 Fr is the thicker tube." has no speaker.
+  if (items[1]?.word === ':' && REJECTIONS.has(items[0]!.word)) return wordsOf(items);
   const colon = items[1]?.word === ':' ? 2 : items[2]?.word === ':' ? 3 : 0;
-  return items
-    .slice(colon)
-    .filter((item) => item.kind === 'word')
-    .map((item) => item.word);
+  return wordsOf(items.slice(colon));
 }
+const wordsOf = (items: readonly Item[]): string[] =>
+  items.filter((item) => item.kind === 'word').map((item) => item.word);
 
 /** A word for a mistake before the claim or soon after it, or opening the sentence before. */
 function mistake(scene: Scene, reading: Reading): boolean {

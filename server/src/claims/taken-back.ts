@@ -47,9 +47,13 @@ function mended(scene: Scene, left: Operand, right: Operand): boolean {
     /^[,;:(–—-] (?:it |this |that |which )?(?:should|ought to|must) (?:be|read|have been)\b/.test(
       joined(items, b + 1, b + 8),
     ) ||
-    (items[a - 1]?.word === 'for' && joined(items, a + 1, b) === 'read')
+    (items[a - 1]?.word === 'for' && joined(items, a + 1, b) === 'read') ||
+    PRINTED_AS.test(joined(items, a + 1, b))
   );
 }
+/** "8 Fr was printed as 8 mm", "the 18 G had been typed in as 1.8 mm": what a page once said. */
+const PRINTED_AS =
+  /\b(?:was|were|had been|got) (?:[a-z]+ly )?(?:mis)?(?:printed|typed|written|entered|copied|given|shown|quoted|put|listed|set|recorded|transcribed|rendered|translated)(?: down| in| up)? (?:as|with)\b/;
 
 /** "The 21 is thinner than the 18" beside wires: no thousandths of an inch where the text above has a 21 G and an 18 G. */
 function gaugeShortened({ note }: Scene, { sizes, mentions }: Operand): boolean {

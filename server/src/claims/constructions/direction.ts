@@ -91,8 +91,8 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
     const rest = readClause(scene, from + colon + 1, to);
     return rest.length > 0 ? rest : inverse;
   }
-  if (inverse.length > 0) return inverse;
   if (wholeNumbers(items) >= 0 || withoutZeros(items)) return [];
+  if (inverse.length > 0) return inverse;
   const number = numbers[0];
   const size = sizes[0];
   if (!number || !size || !alike(numbers) || !agree(sizes)) return [];

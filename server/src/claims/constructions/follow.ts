@@ -57,12 +57,16 @@ const OWN =
 function ordinal(scene: Scene, word: Measured, previous: Sentence): Reading[] | undefined {
   const at = scene.items.findIndex((item) => ORDINALS.has(item.word));
   if (at < 0 || at > word.at || word.at - at > 8) return undefined;
+  // "The bigger the first figure": of a writing, and neither of the two.
+  if (PART_OF_WRITING.test(scene.items[at + 1]?.word ?? '')) return [];
   const pairOf = twoGroups(scene, previous);
   if (!pairOf) return [];
   const [a, b] = pairOf;
   const [left, right] = ORDINALS.get(scene.items[at]!.word) === 0 ? [a, b] : [b, a];
   return [comparison(scene, 'ordinal', left, right, word)];
 }
+
+const PART_OF_WRITING = /^(?:figures?|digits?|numbers?|numerals?|zeros?|noughts?|letters?|words?)$/;
 
 const singles = (group: Group): Group[] =>
   group.mentions.length === 2

@@ -15,7 +15,10 @@ const RECOMMENDS =
   /\b(?:usual(?:ly)?|ordinar(?:y|ily)|everyday|average|common(?:ly)?|most|as a rule|are|is given|go(?:es)? in|falls|normal(?:ly)?|typical(?:ly)?|routine(?:ly)?|standard|range|bracket|start(?:ing)?|begin|use|want|needs?|intubate|place|insert|take|takes|choose|pick|go for|open|set up|have|live|lives|works?|fits?|suits?|recommended|goes|get|gets|first choice|learned|for)\b/;
 /** One patient's story: what was done tells nothing of what is usual. */
 const STORY =
-  /\b(?:was|were|had|went|came|ended|arrived|left|found|gave|took|put in|placed|kept|changed|pulled|yesterday|tonight|today|this morning|bed \d+|she|he|her|his|him|has)\b/;
+  /\b(?:was|were|had|went|came|ended|arrived|left|found|gave|took|put in|placed|kept|changed|pulled|tonight|today|this morning|started|began|happened|stopped|worked|failed|turned|tried|used to|ran|did|said|told|asked|stood|lay|sat|bed \d+|she|he|her|his|him|has)\b/;
+/** What has a date happened once, whatever else the sentence recommends. */
+const DATED =
+  /\b(?:yesterday|last (?:night|week|month|year|time|shift)|(?:on|last|this) (?:mon|tues|wednes|thurs|fri|satur|sun)day(?!s)|the other (?:day|night)|once had|in (?:19|20)\d\d)\b/;
 /** "A 5.0 tube in a small adult feels like a straw": what becomes of it is told, not what is taken. */
 const SUBJECT = /^(?:an?|the|this|that) # /;
 const CONTRARY =
@@ -33,7 +36,7 @@ export const usual: Construction = {
       if (group.mentions.some((m) => m.bound)) return [];
       const plain = text.replace(HARMLESS, ' ');
       if (CONTRARY.test(plain) || supposed(plain)) return [];
-      if (!RECOMMENDS.test(text) && (STORY.test(text) || SUBJECT.test(text))) return [];
+      if (DATED.test(text) || (!RECOMMENDS.test(text) && (STORY.test(text) || SUBJECT.test(text)))) return [];
       // The first row is the one that says most of the use.
       const [row] = rowsFor(scene, group, text);
       return row ? [reading(scene, row, group)] : [];

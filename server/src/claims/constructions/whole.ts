@@ -29,6 +29,11 @@ export const whole: Construction = {
   },
 };
 
+/** "you get to plain nought and above it the numbers go up". */
+const beyondIt = (items: readonly Item[], i: number): boolean =>
+  BEYOND.test(items[i]!.word) &&
+  /^(?:it|that|this|there|here|then)$/.test(items[i + 1]?.word ?? '') &&
+  items.slice(Math.max(0, i - 5), i).some(({ word }) => ZERO.test(word));
 const BEYOND = /^(?:above|past|beyond|over|from|after)$/;
 const ZERO = /^(?:0|zero|nought|naught)$/;
 
@@ -37,6 +42,7 @@ export function wholeNumbers(items: readonly Item[]): number {
   return items.findIndex(
     (item, i) =>
       (BEYOND.test(item.word) && ZERO.test(items[i + 1]?.word ?? '')) ||
+      beyondIt(items, i) ||
       (/^(?:without|no)$/.test(item.word) &&
         items.slice(i + 1, i + 3).some((next) => /^zeros?$|^zeroes$/.test(next.word))) ||
       (/^(?:whole|plain)$/.test(item.word) &&

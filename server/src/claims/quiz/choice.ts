@@ -128,6 +128,10 @@ const MEASURES = new Set(['millimetre', 'inch', 'wire-inch', 'ep-metric']);
 /** "Which will take a 0.035 wire?": what goes into it, not how wide it is. */
 const PASSES = /\b(?:will|can|does|to|must) (?:take|accept|fit|pass|admit)\b/;
 
+/** "Which wire is made for a 21 G needle?": what belongs to it. */
+const GOES_WITH =
+  /\bwhich (?:guide)?(?:wire|needle|catheter|sheath|dilator|tube|cannula|stylet|bougie)\b.*\b(?:for|with|into|in|down|to)\b/;
+
 /** "What is the diameter of a 12 Fr?" with measures to choose from, or the other way round. */
 export function converted(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyReading[] | undefined {
   const { question } = key.quiz;
@@ -143,7 +147,7 @@ export function converted(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): Key
     /\b(?:than|length|long|deep|depth|suction\w*)\b/.test(text)
   )
     return undefined;
-  if (negated(question) || PASSES.test(text)) return undefined;
+  if (negated(question) || PASSES.test(text) || GOES_WITH.test(text)) return undefined;
   const inner = /\b(?:inner|inside|internal|bore|lumen)\b/.test(text);
   const claim: EquivalenceClaim = {
     kind: 'equivalence',

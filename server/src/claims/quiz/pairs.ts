@@ -320,11 +320,9 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
   ];
 }
 
-/** "3. Your butterfly has an orange hub. What gauge?": the next of the numbered questions, whatever it says first. */
+/** "3. Your butterfly has an orange hub.", "4. True or false: a 16 Ch is wider.": the next of the numbered questions, whatever it says. */
 const asksNext = (read: Read, at: Read): boolean =>
-  at.passage.list?.ordered === true &&
-  at.passage.list.list === read.passage.list?.list &&
-  at.sentences.at(-1)?.close === '?';
+  at.passage.list?.ordered === true && at.passage.list.list === read.passage.list?.list;
 
 /** "A. 6 mm" where choices are offered is the first of them, no answer. */
 const FIRST_CHOICE = /^\W*a[.)]\s/i;

@@ -22,6 +22,7 @@ import {
   readAs,
   sceneOf,
   singles,
+  sizeKey,
   sizesOf,
   spanOf,
 } from './desk.ts';
@@ -277,6 +278,7 @@ function told(pair: Pair, desk: Desk): KeyReading[] | undefined {
   if (said.some((item) => NEGATIONS.has(item.word)) || negated(pair.question)) return undefined;
   const chosen = picked(pair);
   if (chosen) return chosen;
+  if (oneOfTwo(pair)) return [];
   if (!pair.marked && said.length > 6) return [];
   const quiz: Quiz = { question: pair.question, number: 0, options: [], end: 0, last: 0 };
   const key = { quiz, chosen: pair.reply };
@@ -288,6 +290,13 @@ function told(pair: Pair, desk: Desk): KeyReading[] | undefined {
     happens(pair, desk) ??
     sentence(pair, desk)
   );
+}
+
+/** "16 French or 16 gauge?" "The French.": one of the two, and no measure of the other. */
+function oneOfTwo({ question, reply }: Pair): boolean {
+  const offered = sizesOf(question).map(sizeKey);
+  if (offered.length !== 2 || question.items.some(({ colour }) => colour)) return false;
+  return sizesOf(reply).some((size) => offered.includes(sizeKey(size)));
 }
 
 /** "Which suture needs no removal? Nylon.", "Name a monofilament. Silk.": a material and little else. */

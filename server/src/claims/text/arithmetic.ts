@@ -4,6 +4,7 @@
  */
 import { wordValue } from '../../mentions/words/numbers.ts';
 import type { Item } from './items.ts';
+import { joined } from './joined.ts';
 
 /** A number as written. */
 export interface Figure {
@@ -98,8 +99,11 @@ function tokenAt(items: readonly Item[], i: number): Token {
 
 const BELOW = /^(?:down|below|under|smaller|lower|less|beneath)$/;
 const ABOVE = /^(?:up|above|over|larger|bigger|higher)$/;
+const TAKEN_UP = /^(?:pick|picks|took|take) up (?:an?|the|your|our|\d)/;
 /** "one down", "the next size below", "went one below". */
 function onwardAt(items: readonly Item[], i: number): Token | undefined {
+  // "and you pick up a 12": taken, not gone up.
+  if (TAKEN_UP.test(joined(items, i, i + 3))) return undefined;
   for (let k = i; k <= i + 3; k++) {
     const word = items[k]?.word ?? '';
     if (BELOW.test(word)) return { kind: 'onward', way: 'below', to: k };

@@ -1,7 +1,7 @@
 /** Gauges that are no needle's: a dial's, a yarn's, a roof's. What a sentence says of them is not ours to judge. */
 import { tradeIn } from '../../mentions/words/other-trades.ts';
 import type { Note } from '../../notes/model.ts';
-import type { Claim } from '../model.ts';
+import type { Claim, Operand } from '../model.ts';
 import type { Scene } from './scene.ts';
 
 /** Words that show that a note is about the clinic at all. */
@@ -18,8 +18,9 @@ function isClinical(note: Note): boolean {
   return found;
 }
 
-/** A rule of gauge that names no size, in a passage of another trade or a note that never speaks of the clinic. */
+/** A rule of gauge that names no size, or a comparison of numbers without a unit, in a passage of another trade or a note that never speaks of the clinic. */
 export function ofOtherGauge(scene: Scene, claim: Claim): boolean {
+  if (claim.kind === 'comparison') return [claim.left, claim.right].every(bareGauge) && ofTools(scene);
   if (claim.kind !== 'direction' || claim.system !== 'needle-gauge') return false;
   if (ofTools(scene)) return true;
   if (!isClinical(scene.note) && !MEASURED.test(scene.passage.text)) return true;
@@ -29,6 +30,10 @@ export function ofOtherGauge(scene: Scene, claim: Claim): boolean {
     return trade === 'needled' || (trade === 'needleless' && !needle);
   });
 }
+
+/** A number without a unit that was taken for a gauge. */
+const bareGauge = ({ sizes, mentions }: Operand): boolean =>
+  sizes[0]?.system === 'needle-gauge' && mentions[0]?.notation === 'bare';
 
 /** "A number 30 file is 0.30 mm. There a higher number is thicker.": said of what the sentence before is about. */
 function ofTools({ items, before }: Scene): boolean {

@@ -183,7 +183,7 @@ function rowAnswers(row: readonly number[], table: Table, reads: readonly Read[]
 
 /** What says why is no statement to be called true or false. */
 const REASON_HEADER =
-  /^\W*(?:why\b|reason|because|explanation|explained|comment|correction|rationale|feedback|fix|notes?\b|remark|truth\b)/i;
+  /^\W*(?:why\b|(?:what to |then )?(?:say|tell|add)\b|discuss\w*|reason|because|explanation|explained|comment|correction|rationale|feedback|fix|notes?\b|remark|truth\b)/i;
 
 /** "True" or "F" alone in another cell of the row, under a header that says it is the answer. */
 function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'false' | undefined {

@@ -79,13 +79,15 @@ function wayAsked(text: string): 'to-mm' | 'to-french' | undefined {
 }
 
 const INNER = /\b(?:inner|inside|internal|internally|bore|lumen)\b/;
+/** How much a thing lets through, and no side of it. */
+const CLASSES = /\b(?:small|large|wide|narrow|fine|big)[ -]bore\b/g;
 const OUTER = /\b(?:outer|outside|external|externally|od)\b/;
 
 /** "The number on a tracheal tube: inside or outside?" "Outside." */
 export function measuredBy(told: Told): FormulaClaim[] | undefined {
   const { question, head, options } = told;
   const asked = textOf(question.items);
-  const answer = textOf(head.items);
+  const answer = textOf(head.items).replace(CLASSES, ' ');
   // "Which of these is named for its inside?" "The 16 Fr catheter.": the choice is what is measured.
   const turned = options.length > 1 && INNER.test(asked) !== OUTER.test(asked) && !SIDES.test(answer);
   const [text, said] = turned ? [`${answer} number`, asked] : [asked, answer];

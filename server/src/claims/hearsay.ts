@@ -15,6 +15,7 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:students?|learners?|trainees?|candidates?|beginners?|many|people|some|they) (?:often |will |may |always |sometimes )?draw\b/,
   /\b(?:swapped|transposed|interchanged) ["“]/,
   /\bdoubts? (?:that|whether|if)\b/,
+  /\b(?:you|we) (?:will |may |might |often |can |sometimes |still |also )+read that\b/,
   /\bas (?:though|if)\b(?!.* ,)/,
   /\bfar from being\b/,
   /\b(?:yet to (?:see|meet|find)|never (?:seen|met|found)|hardly (?:anyone|anybody)|show me)\b/,
@@ -24,13 +25,14 @@ const BEFORE: readonly RegExp[] = [
   /\bin (?:a|an|another|some) (?:\w+ )?world\b/,
   /\b(?:whoever|anyone who|anybody who|those who)\b/,
   /\baccording to\b/,
+  /\b(?:put|suggested) to (?:me|us) that\b/,
   /\b(?:by|in|to) (?:his|her|their|some people's|one's) (?:account|mind|head|eyes|book|view|thinking)\b/,
   /\b(?:slip|slides?|errors?|typos?|misprint|labels?|posters?)\b(?: \S+){0,4} (?:made|makes|turned|turns)\b/,
 ];
 
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
-  /\b(?:used|rather|instead|without|stop|avoid|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns)\b/;
+  /\b(?:used|rather|instead|without|stop|avoid|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested)\b/;
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;
@@ -40,7 +42,7 @@ const HELD = new RegExp(
   `\\b(?:${[
     '(?:said|thought|believed|assumed|wrote|claimed|insisted|swore|argued|guessed|imagined|sure|(?:was|were|been|being|got) (?:told|taught|assured|persuaded|put to (?:me|us)))',
     'have (?:you|us|me|them) (?:think|believe)',
-    '(?<!(?:right|fair|true|correct|safe|fine|accurate|needless|is|it|remember|agree|want|have|need) )to (?:say|think|believe|assume|claim|suppose|write|call|conclude)',
+    '(?<!(?:right|fair|true|correct|safe|fine|accurate|needless|is|it|remember|agree|want|have|need|(?:want|like|expect|need) you) )to (?:say|think|believe|assume|claim|suppose|write|call|conclude)',
     'and (?:say|think|believe|assume|claim) that',
     '(?:for|of|by|about|from|in|into|like|against) (?:saying|thinking|believing|assuming|claiming|writing|calling|supposing)',
     '(?:idea|notion|belief|impression|assumption|view|claim|suggestion|feeling|theory) (?:that|of)',
@@ -58,8 +60,9 @@ const AS_NUMBER =
 /** Between the size and the word: "chose the 22 G, believing it to be wider", "nobody asks which is the bigger". */
 const HELD_OF =
   /\b(?:seems?|seemed|appears?|appeared|believing|thinking|supposing|assuming|imagining|expecting)\b/;
-/** "Ten of them took 2-0 to be thicker". */
-const TAKEN_FOR = /\b(?:took|mistook) (?:\S+ ){1,4}to be\b/;
+/** "Ten of them took 2-0 to be thicker", "the ward calls it an 18". */
+const TAKEN_FOR =
+  /\b(?:took|mistook) (?:\S+ ){1,4}to be\b|\b(?:calls|charts|books) (?:it|them|that|this)\b|\b(?:they|people|some|many) (?:all |still |often )?(?:call|chart|book|label) (?:it|them|that|this)\b/;
 const ASKED_OF =
   /\b(?:ask|see|tell|know|say|decide|wonder|guess|work out|find out|choose|judge|feel)(?:s|ed|ing)? (?:\S+ ){0,3}which (?:\S+ ){0,3}(?:is|are|was|were)\b/;
 
@@ -90,7 +93,7 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
   const last = compared(scene.items, Math.max(to, at));
   const opening = words(scene.items, 0, 8);
   const before = words(scene.items, first - REACH, first);
-  const upTo = words(scene.items, first - REACH, first + 1);
+  const upTo = words(scene.items, Math.max(first - REACH, turnedTo(scene.items, first)), first + 1);
   return (
     (BEFORE_WORDS.test(upTo) && BEFORE.some((pattern) => pattern.test(upTo))) ||
     (claim.construction !== 'nothing' && NONE_OF.test(upTo)) ||
@@ -114,6 +117,14 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
 }
 
 const words = joined;
+
+/** "I used to think so too, but a 20 G …": where the author's own word begins. */
+const turnedTo = (items: readonly Item[], first: number): number => {
+  const but = items.findLastIndex(
+    (item, i) => i < first && item.word === 'but' && items[i - 1]?.word === ',',
+  );
+  return but > 0 && !/^(?:that|also|not|only|who|which)$/.test(items[but + 1]!.word) ? but + 1 : 0;
+};
 
 /** Where the claim ends: "wider than an 18 G" reaches to the size it is compared with. */
 function compared(items: readonly Item[], last: number): number {

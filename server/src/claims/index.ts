@@ -4,6 +4,7 @@
  */
 import type { Context, Mention } from '../mentions/model.ts';
 import type { Note, Span } from '../notes/model.ts';
+import { inCompany } from './company.ts';
 import { spared } from './compound.ts';
 import { settleCode } from './constructions/hub-settle.ts';
 import { constructionsFor } from './constructions/index.ts';
@@ -35,7 +36,7 @@ export { FORMULAS } from './words/formulas.ts';
 export function readStatements(note: Note, mentions: readonly Mention[], context?: Context): Statement[] {
   const whole = readWhole(note, mentions);
   const { reads, scenes } = whole;
-  const read = putRight(scenes.flatMap((scene) => readScene(scene, context)));
+  const read = putRight(inCompany(scenes, (scene) => readScene(scene, context)));
   const prose = whole.answers.empty ? read : read.filter(ofOneAnswer(whole.answers));
   const keys = readKeys(note, whole);
   const keyed = spared(keys.readings.map(({ claim, stance }) => judge(claim, stance, note, context)));

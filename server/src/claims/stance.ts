@@ -8,6 +8,7 @@ import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turned
 import { hearsay } from './hearsay.ts';
 import { outOfUse, quotedToMend, toMend } from './mending.ts';
 import type { Stance } from './model.ts';
+import { ownWords, speaksAgain } from './own-words.ts';
 import { retold } from './retold.ts';
 import type { Item } from './text/items.ts';
 import { joined } from './text/joined.ts';
@@ -120,24 +121,18 @@ function mended(scene: Scene, { at }: Reading): boolean {
 
 /** Inside a pair of quotation marks of the passage. An unclosed mark quotes nothing (it is an inch mark). */
 function quoted(scene: Scene, { at, from }: Reading): boolean {
-  const inside = (item: Item | undefined) =>
-    item !== undefined &&
-    scene.quotes.some(
-      ([start, end]) => start < item.start && item.end <= end && !ownWords(scene.passage.text, start, end),
-    );
-  return inside(scene.items[at]) && inside(scene.items[from]);
+  const { text } = scene.passage;
+  const quoteOf = (item: Item | undefined) =>
+    item &&
+    scene.quotes.find(([start, end]) => start < item.start && item.end <= end && !ownWords(text, start, end));
+  const own = quoteOf(scene.items[at]);
+  return own !== undefined && (quoteOf(scene.items[from]) !== undefined || isClause(text, own));
 }
 
-/** 'Me: "…"', 'Tutor: "…"': a dialogue in which the author, or who teaches, has the word. */
-const ownWords = (text: string, quote: number, end: number): boolean => {
-  const before = text.slice(Math.max(0, quote - 40), quote);
-  return TEACHER.test(before) || (end - quote < SHORT_ANSWER && ASKED.test(before));
-};
-const SHORT_ANSWER = 90;
-/** '"How wide is it?" – "Four millimetres."': who asks and who answers have the word in turn. */
-const ASKED = /\?["”][ \t]*[–—-][ \t]*$/;
-const TEACHER =
-  /(?:^|[\n—–.!?"”*_>|-])[ \t*_]*(?:me|i|my (?:answer|reply)|(?:the )?(?:answer|reply|tutor|teacher|lecturer|instructor|trainer|demonstrator|consultant|professor|educator))[ \t*_]*:[ \t*_]*$/i;
+/** 'took a 5 Fr "because it is finer"': somebody's reason; not 'is "wider" than'. */
+const isClause = (text: string, [start, end]: readonly [number, number]): boolean =>
+  end - start < 200 &&
+  /^\W*(?:because|since|as|it|they|that|so|for)\s+\S+\s+\S/i.test(text.slice(start, end));
 
 /** The clause ends in a question mark, or opens like a question. A tag ("…, right?") still asks. */
 function asked(scene: Scene, { at }: Reading): boolean {
@@ -335,11 +330,23 @@ const runsWrong = (items: readonly Item[], i: number) =>
 const deniedMistake = (items: readonly Item[], i: number) =>
   items.slice(Math.max(0, i - 2), i).some((item) => NEGATIONS.has(item.word));
 
-/** "pick the wrong needle": an attribute of a thing, not a judgement of the statement. */
-const consequence = (items: readonly Item[], i: number, reading: Reading) =>
-  items[i]!.word === 'wrong' &&
-  (items[i + 1]?.deviceNoun === true || items[i + 1]?.kind === 'size') &&
-  i > reading.to;
+/** "pick the wrong needle", "the wrong box": an attribute of a thing, not a judgement of the statement. */
+const consequence = (items: readonly Item[], i: number, reading: Reading) => {
+  const next = items[i + 1];
+  return (
+    (items[i]!.word === 'wrong' &&
+      (PLACES.test(next?.word ?? '') ||
+        ((next?.deviceNoun === true || next?.kind === 'size') && i > reading.to))) ||
+    (/^(?:mistakes?|errors?|confusion|mix-ups?|mixups?|blunders?)$/.test(items[i]!.word) &&
+      (AVOIDED.test(joined(items, i - 4, i)) || COSTS.test(joined(items, i + 1, i + 4))))
+  );
+};
+const PLACES =
+  /^(?:box|boxes|drawer|drawers|shelf|tray|trays|packet|packets|pack|bag|trolley|cupboard|door|room|bed|patient|arm|leg|hand|day|time|ward|tin|bin|hook|rack)$/;
+/** "to avoid mistakes", "so that no error slips in", "an error here costs a vein". */
+const AVOIDED =
+  /\b(?:avoid|avoids|avoiding|prevent|prevents|preventing|against|save you from|spare you)(?: (?:any|all|such|this|the|a|an|common|silly|this kind of))*$/;
+const COSTS = /^(?:here |there |with it )?(?:costs?|loses|matters?|is expensive|is costly|hurts?)\b/;
 
 /** "Common mistake:", "Myth." alone, or "Here is what they get wrong:". */
 function announces(sentence: Sentence): boolean {
@@ -356,24 +363,21 @@ function reported(scene: Scene, { claim, from, at }: Reading): boolean {
   // A rule takes in its whole sentence, the one who says it as well.
   const before = scene.items.slice(0, (claim.kind === 'formula' ? at : from) + 1);
   const verb = before.findLastIndex((item) => REPORTING_VERBS.has(item.word));
-  // "You are told to put in two": an order, not a report.
-  if (before[verb]?.word === 'told' && before[verb + 1]?.word === 'to') return false;
-  // "I want you to say": so is this.
-  if (/^(?:want|expect|need|like) you to$/.test(joined(before, verb - 3, verb))) return false;
-  if (verb < 0 || ENDORSED.has(before[verb - 1]?.word ?? '')) return false;
+  if (verb < 0 || ordered(before, verb) || ENDORSED.has(before[verb - 1]?.word ?? '')) return false;
   const subject = before.slice(0, verb).some((item) => REPORTED_SPEAKERS.has(item.word));
   const forbidding =
     TEACHING_VERBS.has(before[verb]!.word) &&
     before.slice(Math.max(0, verb - 2), verb).some((item) => NEGATIONS.has(item.word));
-  return (subject && !before.slice(verb).some((_, i, rest) => endsReport(rest, i))) || forbidding;
+  return (subject && !speaksAgain(scene.items.slice(0, at + 1), verb)) || forbidding;
 }
 
-/** "People think that …, but the 18 G …": there the author speaks again. */
-const endsReport = (items: readonly Item[], i: number): boolean =>
-  items[i]!.word === ';' ||
-  (items[i]!.word === 'but' &&
-    items[i - 1]?.word === ',' &&
-    !items.slice(i + 1).some((item) => REPORTING_VERBS.has(item.word)));
+/** "You are told to put in two", "I want you to say", "so write it in:": an order, not a report. */
+const ordered = (items: readonly Item[], verb: number): boolean =>
+  (items[verb]!.word === 'told' && items[verb + 1]?.word === 'to') ||
+  /^(?:want|expect|need|like) you to$/.test(joined(items, verb - 3, verb)) ||
+  (/^(?:write|read|say|print|tell|imagine|use|show)$/.test(items[verb]!.word) &&
+    /^(?:so|please|then|,|:|;|must|should)$/.test(items[verb - 1]?.word ?? '') &&
+    !NEGATIONS.has(items[verb - 2]?.word ?? ''));
 
 /** "The poster rightly says": the author stands behind what is reported. */
 const ENDORSED = new Set(['rightly', 'correctly', 'truly', 'truthfully']);

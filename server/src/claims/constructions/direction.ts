@@ -40,6 +40,7 @@ export const direction: Construction = {
   ],
   leaning: true,
   read(scene) {
+    if (ofMoney(scene.items)) return [];
     const parts = clauses(scene.items);
     const turned = parts.some(([from, to]) => turnedRound(scene.items.slice(from, to)));
     return parts.flatMap(([from, to]) => {
@@ -109,6 +110,12 @@ const withoutZeros = (items: readonly Item[]): boolean =>
       item.system === 'usp-zeros' &&
       items.slice(Math.max(0, i - 2), i).some((near) => /^(?:without|lacking)$/.test(near.word)),
   );
+
+/** "a zero on the invoice": of money. */
+const ofMoney = (items: readonly Item[]): boolean =>
+  items.some((item) => item.system === 'usp-zeros') && items.some(({ word }) => MONEY.test(word));
+const MONEY =
+  /^(?:invoices?|bills?|che(?:que|ck)s?|prices?|price-tag|cost|costs|salary|salaries|bank|budget|account|receipts?|wallet|money|pay|fee|fees|odometer|mileage)$/;
 
 /** "Gauge and French both rise with the width": said of each, so of the one that goes the other way. */
 function bothScales(items: readonly Item[], number: NumberSide): NumberSide['system'] | undefined {

@@ -2,7 +2,7 @@
 import { type Item, readItems } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
 import { changed } from '../text/place.ts';
-import { POINT_WORDS, type PointAt, pointsIn } from '../text/points.ts';
+import { POINT_WORDS, type PointAt, pointsIn, toldApart } from '../text/points.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { pointTold } from './point-told.ts';
@@ -126,7 +126,7 @@ function facing(items: readonly Item[], at: number): 'inner' | 'outer' | undefin
 /** "reverse cutting: the edge lies on the outer curve". One point and one side in the clause, or they alternate. */
 function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
   const { items } = scene;
-  const edged = named.filter((p) => p.id === 'reverse-cutting' || p.id === 'cutting' || p.id === 'spatula');
+  const edged = named.filter((p) => EDGED.has(p.id) && !toldApart(items, p));
   // "what sets it apart from a conventional one": the other is named to be told apart.
   const own = edged.filter((p) => !/\bapart from(?: an?| the)?$/.test(joined(items, p.at - 3, p.at)));
   const cutting = own.length > 0 ? own : edged;
@@ -162,6 +162,7 @@ function edges(scene: Scene, named: readonly PointAt[]): Reading[] {
   });
   return told.length > 0 ? told : behind(scene, cutting, settled);
 }
+const EDGED: ReadonlySet<string> = new Set(['reverse-cutting', 'cutting', 'spatula']);
 interface Side {
   readonly at: number;
   readonly side: 'inner' | 'outer';

@@ -81,10 +81,13 @@ function answer(scene: Scene): Reading[] {
   if (question?.close !== '?' || items.length > 12 || question.items.length > 20) return [];
   const told = pointForBefore(items, question.items);
   if (!told || told.point.at > 4 || !question.items.some((item) => ASKS.test(item.word))) return [];
-  if (question.items.some((item) => /^(?:not|never|avoid|why|or|tear|tears)$/.test(item.word))) return [];
+  if (question.items.some((item) => UNWANTED.test(item.word))) return [];
   return [useReading(scene, told.point, told.point.at, told.tissue)];
 }
 const ASKS = /^(?:which|what|needle|point)$/;
+/** What is asked for is what must not be taken. */
+const UNWANTED =
+  /^(?:not|never|no|\w+n't|cannot|avoid\w*|refus\w+|reject\w*|wrong|worst|unsuitable|unsafe|forbidden|least|last|why|or|tears?|rather)$/;
 
 /** Where several points are named, contrasted clauses are read apart. */
 function clauses(items: readonly Item[]): [number, number][] {

@@ -2,6 +2,7 @@
 
 import { matchesOf, sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
+import { saysAnew } from '../amended.ts';
 import { ofErrata } from '../errata.ts';
 import { rejects } from '../stance.ts';
 import { readItems } from '../text/items.ts';
@@ -166,8 +167,14 @@ const GIVEN =
   /^\W{0,3}(?:(?:answer|reply|response) given|(?:given|wrong|your|(?:student|candidate|trainee|learner)(?:['’]?s)?['’]?) (?:answer|reply|response))\s*:/i;
 
 /** "Slide 9: “6 Fr = 6 mm” → 2 mm.": the words of a page, and what they ought to be. */
-const mended = (text: string, arrow: number): boolean =>
-  /^[^"“]{1,24}["“][^"”]+["”]\s*$/.test(text.slice(0, arrow)) && ofErrata(text, []);
+const mended = (text: string, arrow: number, behind: number): boolean =>
+  (/^[^"“]{1,24}["“][^"”]+["”]\s*$/.test(text.slice(0, arrow)) && ofErrata(text, [])) ||
+  saysAnew(lastOf(text.slice(0, arrow)), firstOf(text.slice(behind)));
+/** "taper for skin -> cutting for skin": the words on both sides of the arrow. */
+const lastOf = (text: string): string[] =>
+  wordsOf(text.slice(Math.max(text.lastIndexOf(';'), text.lastIndexOf(':')) + 1));
+const firstOf = (text: string): string[] => wordsOf(text.split(/[;,.](?=\s|$)/, 1)[0]!);
+const wordsOf = (text: string): string[] => text.toLowerCase().trim().split(/\s+/);
 
 /** "2. 16 → 12. The tube was changed for a thinner one. …": a change and what is told of it, no question and its answer. */
 const told = (text: string, from: number, cut: number, to: number): boolean =>
@@ -192,7 +199,13 @@ function tailed(read: Read): Pair[] {
     if (line.end - line.start > LONGEST_LINE) return [];
     const text = read.passage.text.slice(line.start, line.end);
     const tail = TAIL.exec(text) ?? bracketTail(text);
-    if (!tail || tail.index === 0 || GIVEN.test(text) || mended(text, tail.index)) return [];
+    if (
+      !tail ||
+      tail.index === 0 ||
+      GIVEN.test(text) ||
+      mended(text, tail.index, tail.index + tail[0].length)
+    )
+      return [];
     const cut = line.start + tail.index;
     const start = cut + tail[0].length;
     const end = line.start + text.trimEnd().replace(/[).\s]+$/, '').length;

@@ -88,3 +88,13 @@ function pointAt(items: readonly Item[], i: number, cutting: boolean): PointAt |
     ? found('spatula')
     : undefined;
 }
+
+/** "a cutting needle with its ridge outside the curve": which of the cutting needles is meant is told by what follows. */
+export const toldApart = (items: readonly Item[], { id, at, to }: PointAt): boolean => {
+  if (id !== 'cutting' || /^(?:conventional|standard)$/.test(items[at]?.word ?? 'standard')) return false;
+  const next = NEEDLES.test(items[to + 1]?.word ?? '') ? to + 2 : to + 1;
+  return (
+    /^(?:with|whose|having)$/.test(items[next]?.word ?? '') &&
+    items.slice(next + 1, next + 5).some(({ word }) => /^(?:edges?|ridge|apex|blade|side|corner)$/.test(word))
+  );
+};

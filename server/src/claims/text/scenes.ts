@@ -3,8 +3,8 @@ import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage } from '../../notes/model.ts';
 import type { Device, Size, System } from '../../sizes/model.ts';
-import { corrected } from '../corrected.ts';
-import { correctionAt, ofErrata, printedAt } from '../errata.ts';
+import { splitErratum } from '../amended.ts';
+import { ofErrata } from '../errata.ts';
 import { type Answers, answersOf } from '../quiz/answers.ts';
 import { labelNumber, markerNumber, type Piece } from '../quiz/piece.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
@@ -118,7 +118,8 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
   const errata = lazy(() => ofErrata(passage.text, headings));
   return sentences.flatMap((whole, i) => {
     const { sentence: settled, open } = settleAlternatives(whole, passage);
-    return splitErratum(settled, sentences[i - 1], errata()).map(({ sentence, erratum, built }): Scene => {
+    const parts = splitErratum(settled, sentences[i - 1], sentences[i + 1], errata());
+    return parts.map(({ sentence, erratum, built }): Scene => {
       const keys = lazy(() => ({
         ...(truth() || key() ? { truthItem: true } : {}),
         ...(key() ? { key: key() } : {}),
@@ -215,37 +216,6 @@ function ofOtherSizes(body: Piece | undefined, { items }: Sentence): boolean {
   const given = body && body.items.length < 60 ? named(body.items) : [];
   const own = new Set(given.length > 1 ? named(items) : []);
   return own.size > 0 && !given.some((size) => own.has(size));
-}
-
-interface Part {
-  readonly sentence: Sentence;
-  readonly erratum?: 'struck' | 'holds';
-  /** Put together from what the erratum quotes. */
-  readonly built?: true;
-}
-
-/** "For X read Y", "X should read Y": two sentences of opposite standing. */
-function splitErratum(sentence: Sentence, earlier: Sentence | undefined, errata: boolean): Part[] {
-  const built = errata ? corrected(sentence.items, earlier?.items ?? []) : undefined;
-  const cut = correctionAt(sentence.items);
-  const printed = cut === undefined ? undefined : printedAt(sentence.items, cut);
-  if (cut === undefined && !built) return [{ sentence }];
-  const part = (items: readonly Item[], erratum: 'struck' | 'holds'): Part[] =>
-    items.length === 0
-      ? []
-      : [{ sentence: { ...sentence, items, start: items[0]!.start, end: items.at(-1)!.end }, erratum }];
-  if (built)
-    return [
-      ...part(sentence.items, 'struck'),
-      ...part(built, 'holds').map((one) => ({ ...one, built: true as const })),
-    ];
-  return cut === undefined
-    ? [{ sentence }]
-    : [
-        ...part(sentence.items.slice(0, cut), 'struck'),
-        ...part(sentence.items.slice(cut + 1, printed), 'holds'),
-        ...part(sentence.items.slice(printed), 'struck'),
-      ];
 }
 
 /** "The 14 is orange [yes] and the 24 is pink [no: yellow].": somebody's text with the remarks of who read it. */

@@ -18,6 +18,7 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:you|we) (?:will |may |might |often |can |sometimes |still |also )+read that\b/,
   /\bas (?:though|if)\b(?!.* ,)/,
   /\bfar from being\b/,
+  /\b(?:lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out) (?:the|that|this|its|our) (?:sentence|line|claim|statement|paragraph|bit|remark|part|passage|words?)\b/,
   /\b(?:yet to (?:see|meet|find)|never (?:seen|met|found)|hardly (?:anyone|anybody)|show me)\b/,
   /\bat first (?:sight|glance)\b/,
   /\b(?:i|we|you) (?:often |still |always |sometimes |keep |can )?(?:hear|hearing|heard|(?:am|are|was|were) told(?! to (?!think|believe|expect)))\b/,
@@ -32,7 +33,7 @@ const BEFORE: readonly RegExp[] = [
 
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
-  /\b(?:used|rather|instead|without|stop|avoid|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested)\b/;
+  /\b(?:used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested)\b/;
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;
@@ -51,7 +52,7 @@ const HELD = new RegExp(
 
 /** Said after it: the claim does not stand, or somebody else made it. */
 const AFTER =
-  /\b(?:(?:had|have|has|having|must have) (?:\w+ )?(?:swapped|mixed|confused|muddled|transposed|reversed|misread) (?:them|the two|it|things|the numbers|the scales?)\b|so (?:they|people|some|he|she) (?:say|says|said|claim|claims)\b|(?:does|do|did|will|would)(?: not|n't) (?:hold|stand|follow)(?= [.,;!?)]|$| up\b| water\b)|is(?: not|n't) (?:true|so|right|correct|the case)|cannot be right|(?:i|we) (?:later |then |soon )?(?:put|set) (?:that|this|him|her|them|it) (?:right|straight)\b|has (?:it|this|that|things) (?:backwards|wrong|upside down|the wrong way round))\b|^(?:[,;.] )(?:but |and |yet )?(?:it|that|this|they) (?:isn't|is not|aren't|are not)(?= [.,;!]|$)|^(?:[,(—–-] )?(?:(?:is )?not (?:true|so|right|correct)\b|(?:and|but|yet) (?:is|are|was)(?: not|n't)\b|(?:he|she|they|i|we|someone|somebody) (?:said|thought|wrote|claimed|insisted|answered)\b|(?:(?:cannula|needle|one) )?(?:was |were )?(?:recorded|documented|charted|logged)\b)/;
+  /^[,(—–-] which (?:is|was|does|did)(?: not|n't)(?= [.,;!)]|$| (?:right|true|correct|so|hold)\b)|\b(?:(?:had|have|has|having|must have) (?:\w+ )?(?:swapped|mixed|confused|muddled|transposed|reversed|misread) (?:them|the two|it|things|the numbers|the scales?)\b|so (?:they|people|some|he|she) (?:say|says|said|claim|claims)\b|(?:does|do|did|will|would)(?: not|n't) (?:hold|stand|follow)(?= [.,;!?)]|$| up\b| water\b)|is(?: not|n't) (?:true|so|right|correct|the case)|cannot be right|(?:i|we) (?:later |then |soon )?(?:put|set) (?:that|this|him|her|them|it) (?:right|straight)\b|has (?:it|this|that|things) (?:backwards|wrong|upside down|the wrong way round))\b|^(?:[,;.] )(?:but |and |yet )?(?:it|that|this|they) (?:isn't|is not|aren't|are not)(?= [.,;!]|$)|^(?:[,(—–-] )?(?:(?:is )?not (?:true|so|right|correct)\b|(?:and|but|yet) (?:is|are|was)(?: not|n't)\b|(?:he|she|they|i|we|someone|somebody) (?:said|thought|wrote|claimed|insisted|answered)\b|(?:(?:cannula|needle|one) )?(?:was |were )?(?:recorded|documented|charted|logged)\b)/;
 
 /** The number is compared, not the thing. */
 const AS_NUMBER =

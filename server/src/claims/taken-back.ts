@@ -13,13 +13,17 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
     case 'fit':
       return notPassed(scene, [claim.thing, claim.container]);
     case 'equivalence':
-      return mended(scene, claim.left, claim.right);
+      return mended(scene, claim.left, claim.right) || PICTURED.test(joined(scene.items));
     case 'comparison':
       return [claim.left, claim.right].every((side) => gaugeShortened(scene, side));
     default:
       return false;
   }
 }
+
+/** "The picture of a 30 Fr drain measures 12 mm on the page": so wide is the picture. */
+const PICTURED =
+  /\b(?:pictures?|photos?|photographs?|drawings?|diagrams?|sketch(?:es)?|images?|figures?|printouts?) of (?:an?|the|our|your)\b|\b(?:drawn|printed|shown|measures|is) (?:\S+ ){0,3}on (?:the|this|that|your) (?:page|paper|screen|slide|poster|print)\b/;
 
 const places = ({ items }: Scene, sides: readonly Operand[]): number[] =>
   sides.map((side) =>

@@ -340,9 +340,11 @@ const asksNext = (read: Read, at: Read): boolean =>
 /** "A. 6 mm" where choices are offered is the first of them, no answer. */
 const FIRST_CHOICE = /^\W*a[.)]\s/i;
 
+const NUMBERED_TWICE = /\bQ\s?\d{1,2}\b[^\n]{1,200}\bQ\s?\d{1,2}\b/;
 /** A line of numbered answers belongs to several questions. */
 const severalEntries = ({ passage }: Read): boolean => {
   const text = passage.text.slice(0, 400);
+  if (NUMBERED_TWICE.test(text)) return true;
   const bodies = bodiesIn(text, { start: 0, end: text.length });
   return bodies.filter(({ number }) => number < LETTERS_FROM).length >= 2;
 };

@@ -370,10 +370,14 @@ function announces(sentence: Sentence): boolean {
 /** "Students often say …", "the old handout said …": reported before the claim, in the same clause group. */
 function reported(scene: Scene, { claim, from, at }: Reading): boolean {
   // A rule takes in its whole sentence, the one who says it as well.
-  const before = scene.items.slice(0, (claim.kind === 'formula' ? at : from) + 1);
+  const last = /^(?:formula|direction)$/.test(claim.kind) ? Math.max(at, from) : from;
+  const before = scene.items.slice(0, last + 1);
   const verb = before.findLastIndex((item) => REPORTING_VERBS.has(item.word));
   if (verb < 0 || ordered(before, verb) || ENDORSED.has(before[verb - 1]?.word ?? '')) return false;
-  const subject = before.slice(0, verb).some((item) => REPORTED_SPEAKERS.has(item.word));
+  const believes = BELIEVES.test(before[verb]!.word);
+  const subject = before
+    .slice(0, verb)
+    .some(({ word }) => REPORTED_SPEAKERS.has(word) || (believes && /^(?:they|he|she)$/.test(word)));
   const forbidding =
     TEACHING_VERBS.has(before[verb]!.word) &&
     before.slice(Math.max(0, verb - 2), verb).some((item) => NEGATIONS.has(item.word));
@@ -387,6 +391,10 @@ const ordered = (items: readonly Item[], verb: number): boolean =>
   (/^(?:write|read|say|print|tell|imagine|use|show)$/.test(items[verb]!.word) &&
     /^(?:so|please|then|,|:|;|must|should)$/.test(items[verb - 1]?.word ?? '') &&
     !NEGATIONS.has(items[verb - 2]?.word ?? ''));
+
+/** What is in somebody's head: "they see the number go up and think it is getting bigger". */
+const BELIEVES =
+  /^(?:thinks?|thought|believes?|believed|assumes?|assumed|imagines?|guess(?:es|ed)?|reckons?|reckoned)$/;
 
 /** "The poster rightly says": the author stands behind what is reported. */
 const ENDORSED = new Set(['rightly', 'correctly', 'truly', 'truthfully']);

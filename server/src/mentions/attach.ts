@@ -39,10 +39,14 @@ export function deviceOf(place: Place, system: System): Device | undefined {
   if (system === 'french' && place.devices.some((hit) => hit.means === 'cannula' && follows(place, hit)))
     return 'catheter';
   let general: Device | undefined;
+  let behind = false;
   for (const hit of ordered(place, place.devices, (scene) => scene.devices)) {
     if (!fits(system, hit.means) || placeOnly(place, hit)) continue;
     general ??= hit.means;
     if (general !== 'catheter' || system === 'millimetre' || system === 'inch') return general;
+    // "an 8 Fr catheter" by a sheath: the thing right behind the size, not what it goes through.
+    behind ||= hit.means === 'catheter' && follows(place, hit);
+    if (behind && hit.means === 'sheath') continue;
     const here = place.devices.includes(hit);
     if (here && hit.means !== 'catheter' && sharesClause(place, hit)) return hit.means;
   }

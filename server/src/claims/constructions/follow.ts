@@ -55,7 +55,10 @@ const OWN =
   /^(?:is|are|was|being|one|because|since|as|it|the|much|far|clearly|always|of|course|a|bit|runs|flows|,|with|that|which|has|plainly|visibly|noticeably|obviously|easily|markedly|distinctly|definitely|rather|gives|leaves|makes)$/;
 
 function ordinal(scene: Scene, word: Measured, previous: Sentence): Reading[] | undefined {
-  const at = scene.items.findIndex((item) => ORDINALS.has(item.word));
+  // "the first figure" is one of a size, no size.
+  const at = scene.items.findIndex(
+    (item, i) => ORDINALS.has(item.word) && scene.items[i + 1]?.axisNoun?.axis !== 'number',
+  );
   if (at < 0 || at > word.at || word.at - at > 8) return undefined;
   // "The bigger the first figure": of a writing, and neither of the two.
   if (PART_OF_WRITING.test(scene.items[at + 1]?.word ?? '')) return [];

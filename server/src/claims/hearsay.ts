@@ -89,7 +89,7 @@ const TRUE_OR_FALSE = /^(?:\S+ [.)] )?(?:t ?\/ ?f|true ?(?:or|\/) ?false|true or
 const REACH = 12;
 
 /** Is the claim held by somebody else, refuted in its own sentence, or set out to be judged? */
-export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean {
+export function hearsay(scene: Scene, { claim, from, at, to, unconditional }: Reading): boolean {
   const first = Math.min(from, at);
   const last = compared(scene.items, Math.max(to, at));
   const opening = words(scene.items, 0, 8);
@@ -110,7 +110,10 @@ export function hearsay(scene: Scene, { claim, from, at, to }: Reading): boolean
     offersEither(scene.passage) ||
     (claim.kind === 'order' && SORTING.test(opening)) ||
     crossed(scene, scene.items[at]?.start ?? 0) ||
-    (inverted(scene) && !toldAside(scene.items, at) && !fallback(scene.items, first)) ||
+    (inverted(scene) &&
+      !(unconditional && scene.items[0]?.word === 'should') &&
+      !toldAside(scene.items, at) &&
+      !fallback(scene.items, first)) ||
     reportedLead(scene) ||
     attributed(scene) ||
     labelled(scene, first)

@@ -23,6 +23,7 @@ import { outdo } from './outdo.ts';
 import { outermost } from './outermost.ts';
 import { owing } from './owing.ts';
 import { pair } from './pair.ts';
+import { purpose } from './purpose.ts';
 import { ratio } from './ratio.ts';
 import { reason } from './reason.ts';
 import { stepping } from './stepping.ts';
@@ -58,6 +59,7 @@ export const COMPARISONS: readonly Construction[] = [
   follow,
   chosen,
   loosely,
+  purpose,
   flowing,
   linedUp,
 ];

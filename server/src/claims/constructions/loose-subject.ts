@@ -71,13 +71,27 @@ const NOUN_PHRASE =
 export function wishedFor(items: readonly Item[], { at }: Measured): boolean {
   const before = items.slice(Math.max(0, at - 7), at);
   const cut = before.findLastIndex((item) => item.kind === 'punctuation' || item.kind === 'size');
-  return before.slice(cut + 1).some((item) => WISH_VERBS.test(item.word));
+  const clause = before.slice(cut + 1);
+  // "avoid anything finer than a 22": what one does not want.
+  if (clause.some((item) => SHUNNED.test(item.word))) return false;
+  return clause.some(
+    (item, i) => WISH_VERBS.test(item.word) && !(VAGUE.test(item.word) && opening(clause, i)),
+  );
 }
+const SHUNNED =
+  /^(?:avoid(?:s|ed|ing)?|fear(?:s|ed|ing)?|prevents?|risk(?:s|ed|ing)?|danger|dread|spares?|refuses?)$/;
+/** "Anything finer than a 4-0 will snap": what the clause speaks of, no wish. */
+const VAGUE = /^(?:something|anything)$/;
+const opening = (clause: readonly Item[], i: number): boolean =>
+  i === 0 ||
+  /^(?:if|when|whenever|since|as|because|that|so|and|but|or|while|where)$/.test(clause[i - 1]!.word);
 
 /** "needs a larger tube, so take an 18 Fr", "when you want something thicker you pass the 6-0". */
 const wished: Finder = ({ items }, word, all) => {
   if (!wishedFor(items, word)) return undefined;
-  const chosen = all.filter((g) => g.from > word.to && takenAt(items, g) && !afterThan(items, g));
+  const chosen = all.filter(
+    (g) => g.from > word.to && takenAt(items, g) && !afterThan(items, g) && !owned(items, g),
+  );
   const [only, ...more] = chosen;
   if (!only) return grounded(items, word, all);
   if (more.length > 0 || only.from - word.to > 18) return undefined;

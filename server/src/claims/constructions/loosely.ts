@@ -62,7 +62,7 @@ function takenThen(scene: Scene): Reading[] {
 }
 
 /** The sizes of a sentence, one by one; no bounds, no bare lengths. */
-const sizesIn = (items: readonly Item[]): Group[] =>
+export const sizesIn = (items: readonly Item[]): Group[] =>
   groups(items)
     .flatMap(single)
     .filter(

@@ -64,6 +64,8 @@ function takenFor(items: readonly Item[], asked: Group, taken: Group): boolean {
     .split(' ')
     .filter((one) => !/^(?:needle|cannula|catheter|tube|drain|thread|suture|wire|one)$/.test(one))
     .join(' ');
+  // "the 20 G will not do", "the 20 G is too thin for that".
+  if (/\b(?:not|never|no|too)\b|n't\b/.test(joined(items, taken.to + 1, taken.to + 6))) return false;
   if (!TAKEN.test(between) || !(TAKES.test(between) || PUT.test(after))) return false;
   // A bare comma joins the choice to a clause that asks; behind a statement of its own it begins another.
   return LINKED.test(between) || items.slice(0, 9).some((item) => OPENS.test(item.word));

@@ -3,6 +3,7 @@ import { single } from '../text/focus.ts';
 import type { Measured } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { CHOICE_VERBS } from '../words/choices.ts';
 import type { Reading } from './model.ts';
 import { comparison } from './than.ts';
 
@@ -53,7 +54,10 @@ export function beforeSize(scene: Scene, word: Measured, all: readonly Group[]):
   const vague =
     VAGUE.has(scene.items[word.at - 1]?.word ?? '') && between.every((one) => VAGUE_LINKS.has(one));
   if (between.length > 0 && !vague) return undefined;
-  return emit(scene, 'attributive', own, before[0]!, word);
+  const made = emit(scene, 'attributive', own, before[0]!, word);
+  // "if the 24 won't go then try something finer, a 22": what to take is told, whatever leads to it.
+  const told = CHOICE_VERBS.test(scene.items[word.at - 2]?.word ?? '');
+  return vague && told ? made.map((reading) => ({ ...reading, unconditional: true })) : made;
 }
 const VAGUE = new Set(['something', 'anything', 'one', 'size']);
 const VAGUE_LINKS = new Set([

@@ -41,9 +41,10 @@ export const turn: Construction = {
       (m) => m.at > given.to && m.at < chosen.from && m.degree === 'comparative' && !m.idiom,
     );
     if (!word || word.axis === 'other' || word.axis === 'number') return [];
-    return turned(items, word, given, chosen) || named(items, word, chosen)
-      ? [reading(scene, word, given, chosen)]
-      : [];
+    if (!turned(items, word, given, chosen) && !named(items, word, chosen)) return [];
+    // "If your 24 G won't go then try something finer": what to take is told, whatever leads to it.
+    const then = items.slice(given.to + 1, word.at).some((item) => item.word === 'then');
+    return [{ ...reading(scene, word, given, chosen), ...(then ? { unconditional: true } : {}) }];
   },
 };
 

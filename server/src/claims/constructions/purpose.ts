@@ -148,10 +148,7 @@ function taken({ items, word, from, elsewhere }: Look, g: Group): boolean {
   if (turned(items, first ? start : from, g.from)) return false;
   const verb = items.slice(start, g.from).findLastIndex((item) => TAKES.test(item.word)) + start;
   // "…, and we use 12 Fr for the girls": for somebody else.
-  if (
-    joined(items, from, verb).startsWith(', and') &&
-    /^(?:for|in|on|with)$/.test(items[g.to + 1]?.word ?? '')
-  )
+  if (joined(items, from, verb).includes(', and') && /^(?:for|in|on|with)$/.test(items[g.to + 1]?.word ?? ''))
     return false;
   const plain = verb >= start && leadsTo(items, verb, g);
   if (plain) return !(elsewhere && TOLD.test(items[verb]!.word)) && told(items, verb);

@@ -129,5 +129,5 @@ const wanting = (items: readonly Item[], i: number): boolean => {
   if (/^(?:want|wish|need|have|like|as)$/.test(next)) return true;
   // "students may take the next one thicker": leave is given, to people.
   const people = items.slice(Math.max(0, i - 8), i).some(({ word }) => PEOPLE.test(word));
-  return people && /^(?:take|use|try|open|choose|pick|swap)$/.test(next);
+  return people && /^(?:take|use|try|open|choose|pick|swap|go|pass|put|insert)$/.test(next);
 };

@@ -9,7 +9,14 @@ import { joinRanges } from './ranges.ts';
 import { type Candidate, scan } from './scan.ts';
 import { type Scene, type Surroundings, sentenceIndex, survey } from './scene.ts';
 import { LENGTHS, RULES } from './sense/decide.ts';
-import { type Beside, companyOf, type LengthSystem, lengthSense, tubeLength } from './sense/length.ts';
+import {
+  type Beside,
+  companyOf,
+  equated,
+  type LengthSystem,
+  lengthSense,
+  tubeLength,
+} from './sense/length.ts';
 import { type Place, placeOf } from './sense/place.ts';
 import { size, type Verdict } from './sense/verdict.ts';
 import { shareThings } from './share.ts';
@@ -91,7 +98,7 @@ const OPEN_ENDED: ReadonlySet<string> = new Set([
 function lengthVerdict(place: Place, candidate: Candidate, system: LengthSystem, beside: Beside): Verdict {
   const match = matched(place.scene, candidate);
   const tube = system === 'millimetre' && !/cm$/i.test(match);
-  if (tube && tubeLength(place, candidate.item.values, candidate.item.decimals))
+  if (tube && !equated(place) && tubeLength(place, candidate.item.values, candidate.item.decimals))
     return size('tube-id', 'tube-in-mm', match);
   const company = companyOf(place.scene, candidate.span.start, beside, sizedBefore(place));
   return lengthSense(place, match, system, rowSized(place) ? { ...company, sentence: true } : company);

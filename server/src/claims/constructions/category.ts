@@ -6,7 +6,7 @@ import { type Group, groups, type Scene } from '../text/scene.ts';
 import type { CategoryRow } from '../words/categories.ts';
 import { classClaim } from './class-claim.ts';
 import { FIRST_WORDS, type Form, formsIn, rowFor } from './class-forms.ts';
-import { type ClassTold, classTold } from './class-told.ts';
+import { type ClassTold, classTold, leftOut } from './class-told.ts';
 import { classes } from './classes.ts';
 import type { Construction, Reading } from './model.ts';
 
@@ -48,7 +48,9 @@ function readForm(scene: Scene, form: Form, all: readonly Group[], forms: readon
   // "The 16 G is large-bore and the 24 G small-bore": each size has its own class behind it.
   const taken = forms.some((other) => after && other.at > after.to && tied(scene.items, other, after));
   const order = taken && before ? [before, after] : [after, before];
-  const group = order.find((g): g is Group => g !== undefined && tied(scene.items, form, g));
+  const group = order.find(
+    (g): g is Group => g !== undefined && !leftOut(scene.items, g) && tied(scene.items, form, g),
+  );
   if (!group || group.mentions.some((m) => m.bound)) return [];
   // "No large-bore access, so a 22 G had to do": the size stands for the lack of it.
   if (

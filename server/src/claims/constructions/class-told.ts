@@ -3,6 +3,7 @@
  * 14 gauge", "heavy sutures – think of the 6-0 –", "being a 16, that cannula is among the narrow ones". One class and one
  * size that can be of it, and nothing between them that parts the two.
  */
+import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import type { CategoryRow } from '../words/categories.ts';
@@ -35,7 +36,7 @@ export function classTold(scene: Scene, forms: readonly Form[]): ClassTold[] {
   if (sizes.length < forms.length) return [];
   return forms.flatMap((form, i) => {
     const [from, to] = [forms[i - 1]?.to ?? -1, forms[i + 1]?.at ?? items.length];
-    const near = all.filter((g) => g.from > from && g.to < to && rowFor(form, g));
+    const near = all.filter((g) => g.from > from && g.to < to && rowFor(form, g) && !leftOut(items, g));
     // "(6-0, 7-0) sit left, and the heavy ones (1, 2)": right behind its class.
     const behind = near.find((g) => g.from > form.to && g.from - form.to <= 3);
     const [group, ...more] = behind ? [behind] : near;
@@ -45,23 +46,44 @@ export function classTold(scene: Scene, forms: readonly Form[]): ClassTold[] {
   });
 }
 
+/** "and those of 28 are not", "a 28 is anything but": what the sentence says of this one is left to the reader. */
+export const leftOut = (items: readonly Item[], { to }: Pick<Group, 'to'>): boolean =>
+  LEFT_OUT.test(joined(items, to + 1, to + 6));
+const LEFT_OUT =
+  /^(?:[a-z]+ ){0,2}?(?:(?:is|are|was|were|do|does|would|will|can) (?:not|anything but|nothing of the (?:sort|kind))|isn't|aren't|wasn't|don't|doesn't|won't)(?: (?:so|it|one|that|count|qualify|either))?(?: [.;,)]|$)/;
+
 function tied(scene: Scene, form: Form, group: Group, row: CategoryRow): boolean {
   const { items } = scene;
   const after = group.from > form.to;
-  const between = after ? items.slice(form.to + 1, group.from) : items.slice(group.to + 1, form.at);
+  const put = after ? undefined : putUnder(items, group.to + 1, form.at);
+  const between = after ? items.slice(form.to + 1, group.from) : items.slice(group.to + 1, put ?? form.at);
   if (
     between.length > 16 ||
     between.some((item) => PARTS.test(item.word) || /^(?:[;?]|\d.*)$/.test(item.word))
   )
     return false;
-  if (WANTED.test(`${joined(items, form.at - 6, form.at)} `) || ADVERSE.test(joined(items))) return false;
+  const start = put ?? form.at;
+  if (WANTED.test(`${joined(items, start - 6, start)} `) || ADVERSE.test(joined(items))) return false;
   if (row.close && after && /\bfor [^,:(]* ,/.test(joined(items, form.to + 1, group.from))) return false;
   const told = joined(items, Math.min(form.at, group.from), Math.max(form.to, group.to) + 1);
   // A relative word: "is a small cannula" may be small for somebody; "among the small ones" and a list are not.
   return (
-    row.listed !== true || (after ? EXAMPLE.test(joined(items, form.to + 1, group.from)) : AMONG.test(told))
+    row.listed !== true ||
+    (after ? EXAMPLE.test(joined(items, form.to + 1, group.from)) : put !== undefined || AMONG.test(told))
   );
 }
+
+/** "goes under", "is filed as", "belongs with the": where the words begin that put it in the class right behind them. */
+function putUnder(items: readonly Item[], from: number, to: number): number | undefined {
+  const last = Math.max(from, to - PUT_WORDS);
+  const at = items.findIndex(({ word }, i) => i >= last && i < to && PUT.test(word));
+  return at >= 0 && UNDER.test(joined(items, at + 1, to)) ? at : undefined;
+}
+const PUT_WORDS = 5;
+const PUT =
+  /^(?:goes|go|going|comes?|falls?|fell|filed?|files|lists?|listed|enter(?:ed|s)?|record(?:ed|s)?|log(?:ged|s)?|class(?:ed|es)?|classif(?:y|ied|ies)|categori[sz]ed|counts?|counted|counting|belongs?|sits?|lives?|stays?|puts?|book(?:ed|s)?|written|grouped?|lumped?|bracketed|shelved|sort(?:ed|s)?|ranks?|ranked|kept|placed?|tall(?:y|ied)|rates?|rated|qualif(?:y|ies|ied)|passes|treated|marked|tagged|labelled|labeled|stored|stocked|racked|down)$/;
+const UNDER =
+  /^(?:down )?(?:under|among|amongst|with|as|in|into|to|on|for|by)(?: (?:an?|the|our|your|all|those|these|being|everything|anything|heading|label|head|shelf|group|class|category|section|of|side|bin|drawer|end))*$/;
 const AMONG =
   /\b(?:among|amongst|one of|counts? among|belongs? (?:to|with)|sits with|lives with|goes with|is with)\b/;
 const EXAMPLE =

@@ -7,6 +7,7 @@
 import type { Item } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
 import { withFigures } from '../text/lengths.ts';
+import { measuredWords } from '../text/magnitudes.ts';
 import { changed } from '../text/place.ts';
 import { distinct, type Group, groups, type Scene, sameSizes } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
@@ -130,16 +131,31 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     : told;
 }
 
-/** "…, and that is", "…, so it measures", "… and you are looking at something": where the thing is taken up again, behind what is said of it. */
+/**
+ * "…, and that is", "…, so it measures", "… and you are looking at something", "… still unsure that makes", "…, at": where the
+ * thing is taken up again, behind what is said of it.
+ */
 function resumedAt(between: readonly Item[]): number {
-  return (
-    between.findLastIndex(
-      ({ word }, i) =>
-        i > 0 &&
-        /^(?:it|that|this|which|you|something|anything)$/.test(word) &&
-        /^(?:[,;:—–]|and|so|but|or|at|on|with|of)$/.test(between[i - 1]!.word),
-    ) + 1
+  const last = between.findLastIndex(
+    ({ word }, i) =>
+      i > 0 &&
+      ((/^(?:it|that|this|which|you|something|anything)$/.test(word) &&
+        (/^(?:[,;:—–]|and|so|but|or|at|on|with|of)$/.test(between[i - 1]!.word) ||
+          COMES_TO.test(joined(between, i + 1, i + 3)))) ||
+        (word === 'at' && between[i - 1]!.word === ',')),
   );
+  return Math.max(last + 1, asideOf(between));
+}
+const COMES_TO = /^(?:makes|gives|comes|works|amounts|converts|translates|equals|measures|boils)\b/;
+
+/** ", being finest of the lot, is": where the clause goes on behind what is said aside. */
+function asideOf(between: readonly Item[]): number {
+  if (between[0]?.word !== ',') return 0;
+  const close = between.findIndex(({ word }, i) => i > 1 && word === ',');
+  return close > 0 &&
+    /^(?:is|are|was|measures?|comes?|makes?|equals?|means?)$/.test(between[close + 1]?.word ?? '')
+    ? close + 1
+    : 0;
 }
 
 const joinedTwo = (between: readonly Item[], i: number): string =>
@@ -148,14 +164,26 @@ const joinedTwo = (between: readonly Item[], i: number): string =>
 /** What is passed over may bring in no other thing, unless the measure tells by itself whose it is. */
 function keepsTo(items: readonly Item[], right: Group, skipped: readonly Item[]): boolean {
   if (
-    skipped.some((item, i) => item.kind === 'size' || (CONTRAST.test(item.word) && stops(skipped, i, item)))
+    skipped.some(
+      (item, i) =>
+        item.kind === 'size' ||
+        (CONTRAST.test(item.word) &&
+          stops(skipped, i, item) &&
+          !(item.word === 'than' && ALL_OTHERS.test(joined(skipped, i + 1, i + 4)))),
+    )
   )
     return false;
   if (ofStuff(items, right)) return true;
+  // ", the biggest drain on the tray,": the thing itself.
+  const apposed = APPOSED.test(joined(skipped, 0, 3));
   return !skipped.some(
-    ({ word, deviceNoun }, i) => OWNERS.test(word) || THROUGH.test(word) || (deviceNoun === true && i > 1),
+    ({ word, deviceNoun }, i) =>
+      OWNERS.test(word) || THROUGH.test(word) || (deviceNoun === true && i > 1 && !apposed),
   );
 }
+const APPOSED = /^, (?:the|our|my|your|an?) [a-z]+(?:est|st)\b/;
+/** "narrower than both": of nothing that could be so wide itself. */
+const ALL_OTHERS = /^(?:both|all|any|either|most|them|those|the (?:others?|rest|two|lot))\b/;
 /** What stops other pairs and not this one: a length told of two lengths, a list or a line that names one thread twice. */
 const excused = (left: Group, right: Group, word: string): boolean =>
   (twoLengths(left, right) && ALONG.test(word)) || (twoNumbers(left, right) && LISTED.test(word));
@@ -261,10 +289,19 @@ function speaksFor(items: readonly Item[], left: Group, right: Group): boolean {
   if (words.some(({ word }) => ACROSS.test(word)) || SIDES.test(textOf(words))) return true;
   const after = joined(items, right.to + 1, right.to + 4).split(' ');
   if (after[0] === 'of' && after.slice(1).some((word) => STUFF.test(word))) return true;
-  if (SETS.test(between)) return true;
+  if (SETS.test(between) || (AT.test(between) && near3(left, right))) return true;
   return twoNumbers(left, right)
     ? !TWO_THREADS.test(between) && items[right.to + 1]?.deviceNoun !== true
     : slip(left, right);
+}
+
+/** "which at 14 mm", ", at 3.6 mm": a measure by the way, of no more than three times what the French makes, or a third. */
+const AT =
+  /(?:^|[ ,])(?:which|it|that|this|,) ?,? at(?: (?:about|around|roughly|nearly|some|only|just|almost|a|good|full|mere))*$/;
+function near3(left: Group, right: Group): boolean {
+  const [french, mm] = [left.sizes[0]!, right.sizes[0]!];
+  const ratio = (3 * mm.value) / french.value;
+  return french.system === 'french' && mm.system === 'millimetre' && ratio > 1 / 3 && ratio < 3.1;
 }
 
 /** The two numbers of one thread, and words between them that bring in another. */
@@ -288,7 +325,7 @@ function carried(scene: Scene): Reading[] {
     const all = distinct(groups(held));
     if (all.length === 0) continue;
     const fits = all.filter((g) => tells(g, right) || sameSizes(g, right));
-    const [left] = fits;
+    const left = fits[0] && endOf(fits[0], items, right);
     if (
       fits.length !== 1 ||
       !left ||
@@ -297,10 +334,19 @@ function carried(scene: Scene): Reading[] {
       left.sizes.length > 1
     )
       return [];
-    if (all.some((g) => g !== left && g.sizes[0]!.system === left.sizes[0]!.system)) return [];
+    if (all.some((g) => g !== fits[0] && g.sizes[0]!.system === left.sizes[0]!.system)) return [];
     return joinedPair(scene, previous, held, left, right);
   }
   return [];
+}
+
+/** "8 to 12 Fr. The narrowest of them is …": the end that is meant of a range or a list. */
+function endOf(group: Group, items: readonly Item[], right: Group): Group {
+  const words = measuredWords(items).filter(({ degree, at }) => degree === 'superlative' && at < right.from);
+  const [word] = words;
+  if (!word || words.length > 1 || word.axis !== 'outer' || group.sizes[0]!.system !== 'french') return group;
+  const sorted = group.sizes.toSorted((a, b) => word.sign * (b.value - a.value));
+  return { ...group, sizes: sorted.slice(0, 1), mentions: group.mentions.slice(0, 1) };
 }
 
 /** Sentences before, nearest first; for the first of a passage the one that leads to it. */
@@ -312,10 +358,13 @@ function takesUp(items: readonly Item[], right: Group): boolean {
   const lead = items.slice(0, right.from);
   const from = lead.findLastIndex(({ word }) => /^(?:it|that|this|which)$/.test(word));
   const words = lead.slice(Math.max(0, from)).filter(({ kind }) => kind === 'word');
-  if (words.some(({ word }, i) => stops(words, i, words[i]!) || OWNERS.test(word))) return false;
+  const end = ONE_END.test(textOf(words));
+  if (words.some((item, i) => (stops(words, i, item) && !(end && i === 1)) || OWNERS.test(item.word)))
+    return false;
   if (words.length > 12) return false;
   const text = ` ${textOf(words)} `;
   return (
+    end ||
     PRONOUN.test(text) ||
     CONCLUDES.test(text) ||
     words.every(
@@ -323,6 +372,9 @@ function takesUp(items: readonly Item[], right: Group): boolean {
     )
   );
 }
+/** "The narrowest of them", "the widest one". */
+const ONE_END =
+  /^the [a-z]+est (?:(?:one|ones|tube|catheter|drain|size|line|pigtail|stent|sound|dilator)s? )?(?:(?:of|among|in|on) (?:them|these|those|the|that|this|our) (?:\w+ )?)?(?:is|are|measures?|comes|works|has|makes)\b/;
 const CONCLUDES =
   /^ (?:so|then|therefore|hence|which) .*(?:order|ordered|ask|asked|write|wrote|call|called|chart|charted|book|booked|label|labelled|makes?|need|want|have|is|sold|go|went) /;
 const PRONOUN =

@@ -46,6 +46,7 @@ import { scaleOf } from './scale-of.ts';
 import { spelled } from './spelled.ts';
 import { spinalTips } from './spinal-tips.ts';
 import { strands } from './strands.ts';
+import { suctioning } from './suctioning.ts';
 import { sums } from './sums.ts';
 import { tubeTalk } from './tube-talk.ts';
 import { tubes } from './tubes.ts';
@@ -88,6 +89,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   byAge,
   byTube,
   tubeTalk,
+  suctioning,
   reckon,
   formula,
   scaleOf,

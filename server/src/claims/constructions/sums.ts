@@ -9,6 +9,7 @@ import type { Item } from '../text/items.ts';
 import { changed } from '../text/place.ts';
 import { remembered } from '../text/remember.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
 
 interface Figure {
@@ -70,12 +71,26 @@ const LEADS =
   /^(?:is|are|=|equals?|gives?|giving|makes?|making|get|gets|got|leaves?|leaving|comes?|works|out|to|at|so|that|that's|which|and|you|we|have|has|arrive|land|on|your|the|answer|result|,|:|;|—|–|an?|about|roughly|around|or|it|it's|for|ask|take|open|use|need|needs|want|will|'ll|say|call|be|read|just|under|over|→|therefore|hence|in|size)$/;
 const REACH = 12;
 
+/** Says what a sum comes to; then whatever means nothing to us may stand beside it. */
+const TOLD =
+  /^(?:is|are|=|equals?|gives?|giving|makes?|making|gets?|got|leaves?|leaving|comes?|that's|it's|answer|result|→|therefore|hence|tells?|shows?|means?|meaning|yields?|lands?|ends?|produces?|reads?|says?|call|brings?|takes?|turns?|arrive)$/;
+const ENDS =
+  /^(?:\+|plus|minus|add|[-−]|[.?!(“”"]|than|if|unless|but|while|whereas|though|although|instead|rather|unlike|except|per|each|every|with|without|through|into|inside|between|from|against|beside|over|hole|holes|long|patients?|because|when|once|before|after|until|needs?|needed|fits?|accepts?|admits?|wrong|nearly|almost|another|other|next|\d.*)$/;
+
 function resultAfter(items: readonly Item[], after: number): Figure | undefined {
+  let [told, strange] = [false, false];
   for (let i = after + 1; i < items.length && i <= after + REACH; i++) {
+    const { word, kind, magnitude } = items[i]!;
     const figure = figureAt(items, i);
     // "an 18": an article is no number; "one" right before a noun counts nothing here.
-    if (figure && items[i]!.word !== 'one') return figure;
-    if (/^(?:\+|plus|minus|add|[-−])$/.test(items[i]!.word) || !LEADS.test(items[i]!.word)) return undefined;
+    if (figure && word !== 'one') return strange && !(told && figure.unit) ? undefined : figure;
+    told ||= TOLD.test(word);
+    // "…, and for a 6 mm track": of something else; not "ask for a 16 Fr".
+    if (word === 'for' && !/^(?:ask|go|opt|reach|call|send|settle|look)/.test(items[i - 1]!.word))
+      return undefined;
+    if (LEADS.test(word)) continue;
+    if (ENDS.test(word) || kind !== 'word' || magnitude || NEGATIONS.has(word)) return undefined;
+    strange = true;
   }
   return undefined;
 }
@@ -138,7 +153,7 @@ function prefix(items: readonly Item[], i: number): Omit<Sum, 'result'> | undefi
   }
   const fold = foldOf(word);
   if (fold) return folded(items, i, fold);
-  const over = /^divid(?:e|ed|ing)$/.test(word);
+  const over = /^(?:divid(?:e|ed|ing)|split(?:ting)?)$/.test(word);
   if (!over && !/^(?:multipl(?:y|ied|ying)|times)$/.test(word)) return undefined;
   const own = firstFigure(items, i + 1, 3);
   const by = items.findIndex((item, k) => k > i && k <= (own?.to ?? i) + 3 && item.word === 'by');
@@ -180,6 +195,7 @@ function folded(items: readonly Item[], i: number, { kind, by }: Fold): Omit<Sum
         .join(' '),
     );
   const own = named ? undefined : firstFigure(items, i + 1, 3);
+  if (both(items, i, by)) return undefined;
   // "6 Fr triple: 1.3 and 2 mm": a colon opens a list.
   if ((!own && !named) || items[i + 1]?.word === ':') return undefined;
   const operand = own ?? nearestBefore(items, i, kind === 'over');
@@ -193,6 +209,10 @@ function folded(items: readonly Item[], i: number, { kind, by }: Fold): Omit<Sum
     }
   );
 }
+
+/** "Halve the French and you have halved the width too": one follows the other, and neither is worked out of it. */
+const both = (items: readonly Item[], i: number, by: number): boolean =>
+  items.some(({ word }, k) => k > i && foldOf(word)?.by === by);
 
 function firstFigure(items: readonly Item[], from: number, reach: number): Figure | undefined {
   for (let i = from; i < from + reach && i < items.length; i++) {
@@ -383,11 +403,13 @@ const named = (scene: Scene, figure: Figure, system: System): Operand => {
 };
 
 function reading(scene: Scene, sum: Sum, system: System): Reading {
-  const { kind, operand, result } = sum;
+  const { kind, operand, by, result } = sum;
   const scaled = system === 'inch' || system === 'wire-inch';
   const ahead = scaled || (kind === 'over' ? !divided(scene, sum) : multiplied(scene, sum));
   const [size, length] = ahead ? [operand, result] : [result, operand];
-  const half = 0.5 * 10 ** -length.decimals;
+  // "6 mm times three is 20 Fr": the length is taken as it stands; only what comes out may be rounded.
+  const half =
+    length === operand && by === 3 ? (0.5 * 10 ** -result.decimals) / 3 : 0.5 * 10 ** -length.decimals;
   const claim: EquivalenceClaim = {
     kind: 'equivalence',
     construction: 'sums',

@@ -1,6 +1,6 @@
 /**
- * Tracheal tubes spoken of loosely: what the number means, the cuffed against the uncuffed tube, the catheter that a tube
- * takes at most. The words that matter may stand anywhere in the sentence; what turns it round leaves it unread.
+ * Tracheal tubes spoken of loosely: what the number means, the cuffed against the uncuffed tube. The words that matter may
+ * stand anywhere in the sentence; what turns it round leaves it unread.
  */
 import { matchesOf } from '../../notes/index.ts';
 import type { Item } from '../text/items.ts';
@@ -22,8 +22,7 @@ export const tubeTalk: Construction = {
       meansOutside(scene, text) ??
       pairOf(scene) ??
       offset(scene, text) ??
-      wordSum(scene) ??
-      atMost(scene, text);
+      wordSum(scene);
     return found ? [found] : [];
   },
 };
@@ -207,34 +206,6 @@ function wordSum(scene: Scene): Reading | undefined {
   if (!(off > 0.3)) return undefined;
   const at = scene.items.findLastIndex((item) => item.mention !== undefined);
   return at < 0 ? undefined : reading(scene, 'tube-by-age-other', at, at);
-}
-
-/** How far over twice the tube a catheter must be: two steps, since tables round. */
-const OVER = 2;
-const LIMITED =
-  /\b(?:(?:should|must|may|can|do|need) ?(?:not|n't) (?:be |go |get )?(?:any )?(?:larger|wider|bigger|thicker|over|above|exceed|more)|(?:shouldn't|mustn't|can't|don't|cannot) (?:be |go |get )?(?:any )?(?:larger|wider|bigger|thicker|over|above|exceed|more)|no (?:larger|wider|bigger|thicker|more) than|at most|up to|(?:maximum|largest|biggest|widest|limit|ceiling)|not over|not exceed)\b/;
-
-/** "For tube size 7.5": with a half or a naught behind the point and "tube" beside it, whatever else is sized in French. */
-const ofTube = ({ items }: Scene, { from, to, sizes, mentions }: Group): boolean =>
-  sizes[0]!.system === 'tube-id' ||
-  (/^(?:size )?\d\.[05]$/.test(mentions[0]!.text) &&
-    /\btubes?\b/.test(`${joined(items, from - 2, from)} ${items[to + 1]?.word}`));
-
-/** "A suction catheter for a 7.5 tube shouldn't be larger than 18 Fr". */
-function atMost(scene: Scene, text: string): Reading | undefined {
-  if (!/\bsuction(?:ing)?\b/.test(text) || !LIMITED.test(text)) return undefined;
-  if (/\b(?:blocks?|jams?|stuck|if|why|instead|too|unless|twice|double|was|were)\b|\?/.test(text))
-    return undefined;
-  const all = groups(scene.items);
-  const id = all.filter((g) => ofTube(scene, g));
-  const french = all.filter((g) => g.sizes[0]!.system === 'french' && !ofTube(scene, g));
-  const [tube, catheter] = [id[0], french[0]];
-  if (all.length !== 2 || !tube || !catheter || tube.sizes.length > 1 || catheter.sizes.length > 1)
-    return undefined;
-  const over = catheter.sizes[0]!.value - 2 * tube.sizes[0]!.value;
-  return over >= OVER
-    ? reading(scene, 'suction-over-tube', catheter.from, Math.min(tube.from, catheter.from))
-    : undefined;
 }
 
 function reading(scene: Scene, formula: string, at: number, from: number): Reading {

@@ -29,7 +29,6 @@ export const tubes: Construction = {
       return [];
     return [
       ...suctionRule(scene, text),
-      ...suctionSize(scene, text),
       ...outside(scene),
       ...labelled(scene, text),
       ...toldOutside(scene),
@@ -73,30 +72,6 @@ const earlier = (scene: Scene): string =>
     .slice(-3)
     .map(({ items }) => writtenOf(items))
     .join(' . ');
-
-/** How far over twice the tube a catheter must be: two steps, since tables round. */
-const OVER = 2;
-
-/** "No more than twice the tube size": the rule, not a comparison of what was taken. */
-const RULED =
-  /\b(?:no|not) (?:more|larger|wider|bigger|greater|thicker)(?: ,[^,]{1,20},)? than (?:twice|double|two times)\b/;
-
-/** "For an 8.0 tube take a 24 Fr suction catheter." */
-function suctionSize(scene: Scene, text: string): Reading[] {
-  const all = groups(scene.items);
-  const [tube, other] = ['tube-id', 'french'].map((system) =>
-    all.filter((g) => g.sizes[0]!.system === system),
-  );
-  if (
-    !/\bsuction\b/.test(text) ||
-    /\b(?:too|blocks?|instead|than|if|why|jams?|stuck|tight|wide|big|large)\b/.test(text.replace(RULED, ''))
-  )
-    return [];
-  const [id, french] = [tube?.[0], other?.[0]];
-  if (all.length !== 2 || !id || !french || id.sizes.length > 1 || french.sizes.length > 1) return [];
-  if (french.sizes[0]!.value < 2 * id.sizes[0]!.value + OVER) return [];
-  return [reading(scene, 'suction-over-tube', french.from, Math.min(id.from, french.from))];
-}
 
 /** "A 7.5 tracheal tube measures 7.5 mm on the outside": the wall has to be somewhere. */
 function outside(scene: Scene): Reading[] {

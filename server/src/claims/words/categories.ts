@@ -137,6 +137,17 @@ export const CATEGORIES: readonly CategoryRow[] = [
     close: true,
   },
   {
+    id: 'small-bore-tube',
+    label: 'small-bore',
+    forms: ['small-bore', 'small bore', 'narrow-bore', 'narrow bore'],
+    system: 'french',
+    member: [4, 14],
+    outside: [24, 60],
+    holds: 'Small-bore tubes are 14 Fr or less',
+    sources: ['mahmood', 'mehra', 'bauman', 'ng'],
+    close: true,
+  },
+  {
     id: 'microsuture',
     label: 'microsurgical',
     forms: ['microsurgical', 'microsurgery', 'microsuture', 'micro-suture', 'microvascular'],

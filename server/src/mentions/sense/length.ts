@@ -75,6 +75,9 @@ const NEEDLE = /\b(?:needles?|blunt ones?|round-bodied|wires?|guidewires?|thread
 type Test = (place: Place, company: Company, clause: string) => string | undefined;
 const when = (holds: boolean, rule: string): string | undefined => (holds ? rule : undefined);
 
+/** Said to be what a size right before it measures. */
+export const equated = (place: Place): boolean => EQUATED.test(place.before.slice(-60));
+
 /** Asked in order; `stop` ends the matter. */
 const LADDER: readonly Test[] = [
   (place) => when(PORT_BEFORE.test(place.before.slice(-60)), 'port-before'),
@@ -109,7 +112,7 @@ const LADDER: readonly Test[] = [
       /^\slong\b/.test(place.after) && place.devices.length > 0 && !OTHER_LENGTH.test(place.before),
       'thing-long',
     ),
-  (place) => when(EQUATED.test(place.before.slice(-60)), 'equated'),
+  (place) => when(equated(place), 'equated'),
   (place) =>
     when(
       FELLOW.test(place.before) && /^\s(?:for|on|in)\s(?:the|an?|fascia|skin|bowel)\b/.test(place.after),

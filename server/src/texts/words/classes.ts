@@ -19,6 +19,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   'Fine-bore feeding tubes are 6 to 12 Fr': 'Feinlumige Ernährungssonden haben 6 bis 12 Fr',
   'Fine-bore feeding tubes are 6 to 12 Fr; wide-bore ones, for drainage, are 14 to 18 Fr':
     'Feinlumige Ernährungssonden haben 6 bis 12 Fr, weitlumige zur Ableitung 14 bis 18 Fr',
+  'Small-bore tubes are 14 Fr or less': 'Kleinlumige Sonden und Drainagen haben höchstens 14 Fr',
   'Fine-bore tubes are 12 Fr or less': 'Feinlumige Sonden haben höchstens 12 Fr',
   'Microsurgical sutures are 8-0 and finer': 'Mikrochirurgische Fäden haben 8-0 und feiner',
   'Fine sutures are those with many zeros, 5-0 and finer; 0 and the whole numbers are the heavy end':

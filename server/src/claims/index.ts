@@ -21,6 +21,7 @@ import { readKeys } from './quiz/index.ts';
 import { stanceOf } from './stance.ts';
 import { readCells } from './tables/cells.ts';
 import { readTables } from './tables/index.ts';
+import { readTold } from './tables/told.ts';
 import { takenBack } from './taken-back.ts';
 import { ofOtherGauge } from './text/foreign.ts';
 import { type Scene, sameSizes } from './text/scene.ts';
@@ -46,7 +47,11 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
     judge(claim, 'asserted', note, context),
   );
   const first = firstScenes(scenes);
-  const told = [...readFacts(reads, first), ...readCells(note, reads, first)];
+  const told = [
+    ...readFacts(reads, first),
+    ...readCells(note, reads, first),
+    ...readTold(note, reads, first),
+  ];
   const key = ({ claim }: { readonly claim: Claim }) => `${claim.kind} ${claim.focus.start}`;
   const heard = new Set(told.length > 0 ? prose.map(key) : []);
   const facts = told

@@ -1,5 +1,6 @@
 /** What a list asserts by its order: items under "from thick to thin:" must run that way. */
 import type { Note } from '../notes/model.ts';
+import { becomes } from './constructions/changing.ts';
 import { orderCue } from './constructions/order.ts';
 import type { Claim, Operand, OrderClaim } from './model.ts';
 import { sorts } from './stance.ts';
@@ -51,10 +52,10 @@ function saidBehind(reads: readonly Read[], last: Read): ReturnType<typeof order
   const open = first.items.some(
     ({ kind, word }) => kind === 'size' || NEGATIONS.has(word) || OPEN.test(word),
   );
-  return open ? undefined : orderCue(first.items);
+  return open ? undefined : (orderCue(first.items) ?? becomes(first.items));
 }
 const OF_LIST =
-  /^(?:(?:so|and|here|as you see|again) ,? ?)?(?:(?:the|this|that|my|our) (?:list|order|row|rack|line|sequence|series|set|column)|that|this|it|they|these|all of (?:these|them))(?:'s)? (?:\S+ )?(?:goes|go|runs?|is|are|reads?|stands?|climbs?|falls?|rises?)\b/;
+  /^(?:(?:so|and|here|as you see|again) ,? ?)?(?:(?:the|this|that|my|our) (?:list|order|row|rack|line|sequence|series|set|column)|that|this|it|they|these|all of (?:these|them))(?:'s)? (?:\S+ )?(?:goes|go|runs?|is|are|reads?|stands?|climbs?|falls?|rises?|gets?|becomes?|grows?|widens?|narrows?)\b|^(?:(?:from )?(?:top to bottom|left to right|the top down)|(?:going|reading|moving|working) down|down the (?:list|page)|each|every)\b/;
 const OPEN =
   /^(?:if|unless|should|wrong|reverse|reversed|wrongly|jumbled|mixed|shuffled|or|but|rather|instead)$/;
 

@@ -65,7 +65,8 @@ function invertedIn({ items }: Scene, all: readonly Group[], at: number): Group 
   const after = all.filter((g) => g.from > at);
   const subject = after.at(-1);
   const last = after.at(-2);
-  if (at > 3 || !subject || !last || subject.sizes.length !== 1) return undefined;
+  if ((at > 3 && items[at - 1]!.word !== ',') || !subject || !last || subject.sizes.length !== 1)
+    return undefined;
   const values = after.slice(0, -1).reduce((n, g) => n + g.sizes.length, 0);
   const end = items.slice(subject.to + 1).find((item) => !item.deviceNoun);
   const system = after.every((g) => g.sizes[0]!.system === subject.sizes[0]!.system);

@@ -14,17 +14,19 @@ import { COMPARISONS } from './comparisons.ts';
 import { equative } from './equative.ts';
 import { grab } from './grab.ts';
 import { codeAround } from './hub-code.ts';
+import { linedUp } from './lined-up.ts';
 import type { Construction, Reading } from './model.ts';
+import { order } from './order.ts';
 
 /** What reads sizes set against each other, likenesses and choices included. */
-const READERS: readonly Construction[] = [...COMPARISONS, equative, grab];
+const READERS: readonly Construction[] = [...COMPARISONS, equative, grab, order, linedUp];
 
 export const hued: Construction = {
   id: 'hued',
   leaning: true,
   needs: () => [
     { holds: ['colour', 'measured'] },
-    { holds: ['colour'], like: /^(?:(?:up|down)(?:siz(?:e|es|ed|ing))?|than|same|swap|equal)$/ },
+    { holds: ['colour'], like: /^(?:(?:up|down)(?:siz(?:e|es|ed|ing))?|than|same|swap|equal|order)$/ },
   ],
   read(scene) {
     const sized = withSizes(scene);
@@ -59,7 +61,7 @@ const OTHERS =
   /^(?:blunt|filter|lumens?|dental|intraosseous|io|cvc|clamps?|tubes?|bottles?|box(?:es)?|drawers?|syringes?|skin|lips?|tape|dye|flash|colou?rs?|shades?|label|labels|funnels?|connectors?|catheters?)$/;
 
 const BEFORE =
-  /^(?:an?|the|to|than|from|for|or|and|of|with|through|over|via|,|:|;|—|–|\(|your|our|is|are|use|take|try|choose|pick|grab|open|fetch|need|between|one|any|every|this|that|go|deep|pale|light|dark)$/;
+  /^(?:an?|the|to|than|order|row|from|for|or|and|of|with|through|over|via|,|:|;|—|–|\(|your|our|is|are|use|take|try|choose|pick|grab|open|fetch|need|between|one|any|every|this|that|go|deep|pale|light|dark)$/;
 const AFTER =
   /^(?:needles?|cannulas?|cannulae|ones?|hubs?|ivs?|venous|peripheral|and|or|is|are|was|has|have|gives?|runs?|flows?|lets?|for|to|than|if|when|because|since|as|will|would|can|at|in|does|beats?|,|\.|;|:|—|–|\)|!|too)$/;
 

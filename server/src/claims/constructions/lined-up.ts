@@ -11,6 +11,7 @@ import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { changed } from '../text/place.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem, spanOf } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { becomes } from './changing.ts';
 import type { Construction, Reading } from './model.ts';
 import { both } from './of-two.ts';
 import {
@@ -29,7 +30,13 @@ import { comparison, withEach, wordless } from './than.ts';
 
 export const linedUp: Construction = {
   id: 'lined-up',
-  needs: () => [{ sizes: 3 }, { holds: ['opposed'] }, { holds: ['superlative'] }],
+  needs: () => [
+    { sizes: 3 },
+    { holds: ['opposed'] },
+    { holds: ['superlative'] },
+    // Said of the row in the sentence before.
+    { like: /^(?:each|every|gets?|becomes?|grows?|widens?|narrows?|climbs?|rises?|falls?)$/ },
+  ],
   leaning: true,
   read(scene) {
     const { items } = scene;
@@ -44,7 +51,7 @@ export const linedUp: Construction = {
     if (run.length < 3 || rearranged(items) || requested(items, run[0]!) || toBeSorted(scene)) return [];
     const places = [...ordinals(scene, run), ...middleOf(scene, own), ...lastOf(scene, run, own)];
     if (places.length > 0) return places;
-    const cue = cueIn(items, run);
+    const cue = cueIn(items, run) ?? calledRight(scene);
     return cue && !ofEitherScale(scene, run) && !otherWay(items, cue.at) && !startsAgain(items, run)
       ? [{ ...orderReading(scene, run, cue), unconditional: true }]
       : [];
@@ -56,7 +63,13 @@ const TURNS =
 /** What ends a row of sizes: anything that says something of its own. */
 const BREAKS =
   /^(?:[.?!]|than|if|when|because|since|while|whereas|is|are|was|were|has|have|with|over|under|through|into|inside|like|as)$/;
-const GAP = 7;
+const breaks = ({ word }: Item, before: Item | undefined): boolean =>
+  BREAKS.test(word) &&
+  !(
+    word === 'with' &&
+    /^(?:follow|followed|start|begin|end|ends|finish|go|on|up|continue|closing)$/.test(before?.word ?? '')
+  );
+const GAP = 9;
 
 /** The longest row of three or more sizes of one system, each with small words or its own name between. */
 function runIn(items: readonly Item[], own: readonly Group[]): Group[] {
@@ -69,7 +82,9 @@ function runIn(items: readonly Item[], own: readonly Group[]): Group[] {
       sameSystem(last, group) &&
       group.sizes.length === 1 &&
       group.from - last.to <= GAP &&
-      items.slice(last.to + 1, group.from).every((item) => !item.magnitude && !BREAKS.test(item.word));
+      items
+        .slice(last.to + 1, group.from)
+        .every((item, i, all) => !item.magnitude && !breaks(item, all[i - 1]));
     run = linked ? [...run, group] : group.sizes.length === 1 ? [group] : [];
     if (run.length >= best.length) best = run;
   }
@@ -79,10 +94,48 @@ function runIn(items: readonly Item[], own: readonly Group[]): Group[] {
 
 function cueIn(items: readonly Item[], run: readonly Group[]): Cue | undefined {
   const [from, to] = [run[0]!.from, run.at(-1)!.to];
-  const cue = orderCue(items) ?? follows(items) ?? ranked(items) ?? mostToLeast(items) ?? growing(items, run);
+  const cue =
+    orderCue(items) ??
+    follows(items) ??
+    ranked(items) ??
+    mostToLeast(items) ??
+    fromEnd(items) ??
+    goingFrom(items, from) ??
+    becomes(items) ??
+    growing(items, run);
   if (cue && decidable(cue.axis) && (cue.to < from || cue.at > to)) return cue;
   return byNumber(items, run) ?? eitherWay(items, run);
 }
+
+/** "from the thin end", "starting with the thin ones": a plain word for where the row begins. */
+function fromEnd(items: readonly Item[]): Cue | undefined {
+  const word = measuredWords(items).find(
+    (m) =>
+      m.degree !== 'comparative' &&
+      decidable(m.axis) &&
+      /\b(?:from|at|with)(?: the)?$/.test(joined(items, m.at - 2, m.at)) &&
+      /^(?:ends?|side|ones?|upwards?|up|onwards?|on|downwards?|down)\b/.test(
+        joined(items, m.to + 1, m.to + 2),
+      ),
+  );
+  return word && { at: word.at, to: word.to, axis: word.axis, runs: word.sign === 1 ? 'down' : 'up' };
+}
+
+/** "Going finer from 0 we carry 2-0, 3-0 and 4-0": the first of the row is where it sets out. */
+function goingFrom(items: readonly Item[], first: number): Cue | undefined {
+  const word = measuredWords(items).find(
+    (m) => m.to < first && m.degree === 'comparative' && decidable(m.axis) && !m.idiom,
+  );
+  const sets =
+    word &&
+    /^(?:from|of|after|past|beyond) (?:an? |the |size )*$/.test(`${joined(items, word.to + 1, first)} `);
+  const goes = word && GOES.test(joined(items, 0, word.at));
+  return sets && goes
+    ? { at: word.at, to: word.to, axis: word.axis, runs: word.sign === 1 ? 'up' : 'down' }
+    : undefined;
+}
+const GOES =
+  /\b(?:going|moving|getting|working|stepping|counting|climbing|running|go|move|work|step|next|then)(?: (?:up|down|on|ever|steadily|always))?$|^$/;
 
 /** "each slimmer than the one it follows", "each stouter than its predecessor". */
 function follows(items: readonly Item[]): Cue | undefined {
@@ -181,6 +234,18 @@ function eitherWay(items: readonly Item[], run: readonly Group[]): Cue | undefin
 const IN_ORDER =
   /\b(?:in (?:ascending|descending|increasing|decreasing|rising|falling|size|number|strict) order|in order of (?:size|thickness|width|diameter|bore|gauge|calibre)|(?:sorted|ranked|arranged|ordered) by (?:size|thickness|width|(?:outside |outer )?diameter|bore|gauge))\b/;
 
+/** "From heaviest to finest, please." "0, 3-0, 2-0, and that is the correct order.": the way was said before. */
+function calledRight({ items, before, context }: Scene): Cue | undefined {
+  if (!IN_THAT_ORDER.test(joined(items))) return undefined;
+  const asked = [...context.slice(-2), ...before].findLast(
+    (sentence) => orderCue(sentence.items) !== undefined,
+  );
+  const cue = asked?.items.every(({ kind }) => kind !== 'size') ? orderCue(asked.items) : undefined;
+  return cue && decidable(cue.axis) ? { ...cue, at: -1, to: -1 } : undefined;
+}
+const IN_THAT_ORDER =
+  /\b(?:correct|right|proper|true) (?:order|row|sequence|way round)\b|\bin (?:that|this|the (?:right|correct|proper)|just that) order\b|\b(?:ordered|sorted|arranged|lined up|placed|ranked) (?:correctly|properly|rightly|well)\b|\bgot (?:it|them|the order) right\b/;
+
 /** "Yes, that is fine to thick.", "The list goes from thin to thick.": said of the row in the sentence before. */
 function ofBefore(scene: Scene): Reading[] {
   const { items } = scene;
@@ -198,14 +263,15 @@ function ofBefore(scene: Scene): Reading[] {
   const run = runIn(before.items, own);
   const place = run.length >= 3 ? ordinals(scene, run, -1) : [];
   if (place.length > 0) return place;
-  if (items.filter((item) => item.magnitude).length < 2) return [];
-  const cue = run.length >= 3 ? orderCue(items) : undefined;
+  const two = items.filter((item) => item.magnitude).length >= 2;
+  const cue =
+    run.length < 3 ? undefined : ((two ? orderCue(items) : undefined) ?? follows(items) ?? becomes(items));
   if (!cue || !decidable(cue.axis)) return [];
   const { claim } = orderReading(changed(scene, { items: before.items }), run, { ...cue, at: -1, to: -1 });
   return [{ claim, at: cue.at, from: cue.at, to: cue.to }];
 }
 const TAKES_UP =
-  /^(?:[a-z]+ : )?(?:(?:yes|right|good|so|and|well|correct|exactly) ,? ?)*(?:that(?:'s)?|this|it|they|these|those|the (?:list|order|row|rack|line|sequence|series|set))\b/;
+  /^(?:[a-z]+ : )?(?:(?:yes|right|good|so|and|well|correct|exactly) ,? ?)*(?:that(?:'s)?|this|it|they|these|those|the (?:list|order|row|rack|line|sequence|series|set)|each|every|all|top to bottom|left to right|from (?:top|left|the (?:top|left))|read(?:ing)?)\b/;
 
 const PLACES: ReadonlyMap<string, number> = new Map([
   ['first', 0],

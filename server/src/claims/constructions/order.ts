@@ -191,7 +191,7 @@ const PLACES: ReadonlySet<string> = new Set(
     ' ',
   ),
 );
-const TO = new Set(['to', 'down', 'up', 'through', '→', 'towards', '-', '–', 'until']);
+const TO = new Set(['to', 'before', 'down', 'up', 'through', '→', 'towards', '-', '–', 'until']);
 
 /** "from 14 Fr through 18 Fr to 22 Fr, the largest": the row ends at that end. */
 function apposed(items: readonly Item[], words: readonly Measured[]): Cue | undefined {

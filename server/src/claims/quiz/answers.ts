@@ -7,7 +7,7 @@ import { readGrid } from './grids.ts';
 import { linesOf } from './lines.ts';
 import { labelledKeys } from './papers.ts';
 import { LETTERS_FROM, markerNumber, type Piece, piece, placeOf, seriesNumber, written } from './piece.ts';
-import { spokenIn } from './spoken.ts';
+import { spokenIn, wordedIn } from './spoken.ts';
 import { saidIn } from './verdicts.ts';
 
 export interface Entry {
@@ -100,7 +100,7 @@ const labelOf = (text: string): string =>
 const KEY_WORDS =
   /\b(?:answers?|key|solutions|mark(?:ing)? (?:guide|scheme|sheet)|(?:marker|tutor|teacher|examiner|trainer|assessor)['’]?s['’]? (?:copy|sheet|side|version|notes))\b/i;
 const OPENS_KEY =
-  /^\W*(?:answer key|(?:(?:right|correct|model) )?answers|key|solutions|gaps(?=\s*:)|(?:on the )?(?:back|reverse)(?: side)? of (?:the |this )?(?:card|sheet|page|paper|handout|slide|poster)(?=\W*:))|^\W*a\s?1\b(?=[\s\S]{0,300}\ba\s?2\b)/i;
+  /^\W*(?:answer key|(?:(?:right|correct|model|my|our|all|the)(?: own)? )?answers|key|solutions|gaps(?=\s*:)|(?:on the )?(?:back|reverse)(?: side)? of (?:the |this )?(?:card|sheet|page|paper|handout|slide|poster)(?=\W*:))|^\W*a\s?1\b(?=[\s\S]{0,300}\ba\s?2\b)/i;
 const ENTRY =
   /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*(?:is\s+(?=\())?\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
 /** "a) false", "b = T". */
@@ -171,19 +171,34 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
   return (
     OPENS_KEY.test(passage.text) ||
     keyHeading(heading) ||
+    keyHeading(above(note, passage)) ||
     OPENS_KEY.test(lead) ||
     (before !== undefined && before.text.length < LONGEST_LEAD && KEY_LEAD.test(before.text)) ||
     mostlyEntries(passage.text) ||
     counted(passage.text) ||
     (!passage.list?.ordered && saidIn(passage.text).length > 0) ||
-    (!passage.list && spokenIn(passage).length > 0)
+    (!passage.list && (spokenIn(passage).length > 0 || wordedIn(passage).length > 0)) ||
+    oneOfEntries(note, passage)
   );
 }
+
+/** "i: C" alone in its paragraph, beside "ii: A" in the next. */
+const oneOfEntries = ({ passages }: Note, { text, index }: Note['passages'][number]): boolean =>
+  ONE_ENTRY.test(text) &&
+  [passages[index - 1], passages[index + 1]].some((near) => near !== undefined && ONE_ENTRY.test(near.text));
+const ONE_ENTRY =
+  /^\W{0,3}(?:\d{1,2}|[a-z]\d{1,2}|[ivx]{1,4})\)?(?:\s*[:.=–—-]\s*|\s+)\(?(?:[A-F]|[a-f](?=\W*$)|true|false)\)?\W*$/i;
 
 /** "Answers" alone, or "Marking key. Say nothing until they have finished." */
 const KEY_LEAD =
   /^\W*(?:answer key|answers|key|solutions|marking key|key for the (?:marker|examiner)s?)(?:\W*$|[.:]\s)/i;
 const LONGEST_LEAD = 100;
+
+/** The heading over the heading, "Marking guide" over "Section B"; the title of the note speaks of all of it. */
+function above(note: Note, { path }: Note['passages'][number]): string {
+  const index = path.at(-2) ?? -1;
+  return index > 0 ? (note.passages[index]?.text ?? '') : '';
+}
 
 /** The heading asked about last: passages below one heading ask in a row. */
 let known: { readonly heading: string; readonly ofKey: boolean } | undefined;
@@ -248,6 +263,8 @@ function readEntries(note: Note, read: Read, line: Span, table: Map<number, Entr
   for (const { number, span } of bodies)
     for (const label of labelled(number, span.start))
       readBody(table, label, piece(read, span.start, span.end));
+  for (const { number, start, end } of wordedIn(read.passage))
+    if (start >= line.start && start < line.end) readBody(table, number, piece(read, start, end));
   const said = saidIn(text.slice(line.start));
   for (const { number, answer, at, end } of said)
     add(table, number, answer, piece(read, line.start + at, line.start + end));

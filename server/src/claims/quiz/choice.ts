@@ -148,6 +148,8 @@ export function converted(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): Key
   )
     return undefined;
   if (negated(question) || PASSES.test(text) || GOES_WITH.test(text)) return undefined;
+  // "Which wire is made for a 21 G needle?": it goes through, and is not as wide.
+  if (/\bwires?\b/.test(text) && [a, b].some((system) => /gauge|french|tube/.test(system))) return undefined;
   const inner = /\b(?:inner|inside|internal|bore|lumen)\b/.test(text);
   const claim: EquivalenceClaim = {
     kind: 'equivalence',
@@ -234,7 +236,8 @@ function statement(key: Keyed, focus: Span, desk: Desk): KeyReading[] {
 export function threaded(question: Piece, claim: Claim): boolean {
   if (claim.kind !== 'equivalence') return false;
   const systems = [claim.left, claim.right].map((side) => side.sizes[0]?.system);
-  const wire = systems.includes('wire-inch') && systems.includes('needle-gauge');
+  const wire =
+    systems.some((one) => one === 'wire-inch' || one === 'inch') && systems.includes('needle-gauge');
   return (
     (wire && question.items.some((item) => /^wires?$/.test(item.word))) || PASSES.test(textOf(question.items))
   );

@@ -5,7 +5,17 @@ import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { linesOf } from './lines.ts';
-import { labelNumber, letterNumber, markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
+import {
+  labelNumber,
+  letterNumber,
+  markerNumber,
+  numberIn,
+  type Piece,
+  piece,
+  placeOf,
+  romanNumber,
+  wholePiece,
+} from './piece.ts';
 import { slashed } from './slashed.ts';
 import { wordLabel, wordNumber } from './spoken.ts';
 
@@ -66,26 +76,44 @@ function cellQuizzes(note: Note, reads: readonly Read[]): Quiz[] {
       if (!asked || number === undefined) return [];
       const whole = { start: 0, end: asked.passage.text.length };
       const end = stemEnd(asked, whole);
-      const options = end < whole.end ? inline(asked, { start: end, end: whole.end }) : undefined;
-      if (!options) return [];
-      return [{ question: piece(asked, 0, end), number, options, end: whole.end, last: asked.passage.index }];
+      const last = asked.passage.index;
+      const own = end < whole.end ? inline(asked, { start: end, end: whole.end }) : undefined;
+      if (own) return [{ question: piece(asked, 0, end), number, options: own, end: whole.end, last }];
+      const options = row.slice(2).flatMap((index) => offeredIn(reads[index]));
+      return options.length < 2
+        ? []
+        : [{ question: wholePiece(asked), number, options, end: whole.end, last }];
     }),
   );
 }
+
+/** "A 22 G, B 18 G, C 16 G": choices in a cell of their own. */
+const offeredIn = (read: Read | undefined): Piece[] => {
+  const own = read ? letteredPieces(read, { start: 0, end: read.passage.text.length }) : [];
+  return own.length > 1 ? own : [];
+};
 
 /** Lines that each open with a number are questions of their own; else the passage is one. */
 function questionLines(read: Read): Span[] {
   const { text } = read.passage;
   const starts: number[] = [];
   for (let at = 0; at >= 0 && at < text.length; ) {
-    if (numberIn(text.slice(at, at + 12)) !== undefined) starts.push(at);
     const next = text.indexOf('\n', at);
+    if (
+      numberIn(text.slice(at, at + 12)) !== undefined ||
+      romanAsks(text.slice(at, next < 0 ? text.length : next))
+    )
+      starts.push(at);
     at = next < 0 ? -1 : next + 1;
   }
   if (starts.length < 2) starts.splice(0, starts.length, ...letteredQuestions(read));
   if (starts.length < 2) return [{ start: 0, end: text.length }];
   return starts.map((start, i) => ({ start, end: starts[i + 1] ?? text.length }));
 }
+
+/** "ii. Widest? A 10 Fr B 12 Fr": counted by a numeral, and a question. */
+const romanAsks = (line: string): boolean =>
+  line.includes('?') && romanNumber(line.slice(0, 8)) !== undefined;
 
 /** Lines "A. …?", "B. …?" that each offer choices counted otherwise: questions, not choices. */
 function letteredQuestions(read: Read): number[] {
@@ -119,6 +147,7 @@ function quizAt(
   const asking = read.sentences
     .filter((s) => s.start >= bounds.start && s.end <= bounds.end && asks(s))
     .at(-1);
+  if (!asking && read.passage.kind === 'heading' && titles(read)) return undefined;
   const end = stemOf(read, bounds, asking);
   const whole = bounds.end === read.passage.text.length;
   const options =
@@ -147,6 +176,11 @@ function quizAt(
   const question = piece(read, from, Math.max(stop, from + 1));
   return { question, number, options, end: bounds.end, last: options.at(-1)!.read.passage.index };
 }
+
+/** "Threads": what a list below is about. A heading that asks has a number, a word that measures or a mark. */
+const titles = ({ passage, items }: Read): boolean =>
+  !/[\d:_…]|\b(?:which|what|name|choose|pick|best|true|correct)\b/i.test(passage.text) &&
+  !items.some(({ magnitude, axisNoun, colour }) => magnitude ?? axisNoun ?? colour);
 
 /** Lettered choices after a question; after any other stem only when an answer line closes them. */
 function following(reads: readonly Read[], read: Read, asked: boolean): Piece[] | undefined {

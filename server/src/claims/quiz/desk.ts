@@ -140,7 +140,7 @@ export function askedMagnitude(items: readonly Item[]): (Measured & { readonly a
 
 /** "the smallest that will do", "the largest you would put in": not the extreme of all, but of those that serve. */
 const LIMITED =
-  /\b(?:suitable|suited|adequate|acceptable|allowed|permitted|safe|safely|sufficient|enough|recommended|appropriate|tolerable|reasonable|practical|usable|needed|required|necessary|possible|comfortable|sensible|routine|routinely|usual|usually|kept|stocked|available)\b|\b(?:that|which|to) (?:(?:will|would|can|could|still|just|comfortably|easily) )*(?:fits?|pass(?:es)?|take|takes|accept|accepts|works?|does|do|allows?|lets?|holds?|admits?|goes|go|serves?|runs?|reach|reaches)\b|\b(?:you|we|one|they|i|she|he)(?:'d)? (?:would|can|could|should|may|must|might|will|need|use|put|keep|place|choose|accept|want|have|allow)\b/;
+  /\b(?:suitable|suited|adequate|acceptable|allowed|permitted|safe|safely|sufficient|enough|recommended|appropriate|tolerable|reasonable|practical|usable|needed|required|necessary|possible|comfortable|sensible|routine|routinely|usual|usually|kept|stocked|available)\b|\b(?:that|which|to|it|they) (?:(?:will|would|can|could|still|just|comfortably|easily) )*(?:fits?|pass(?:es)?|take|takes|accept|accepts|works?|does|do|allows?|lets?|holds?|admits?|goes|go|serves?|runs?|reach|reaches)\b|\b(?:you|we|one|they|i|she|he)(?:'d)? (?:would|can|could|should|may|must|might|will|need|use|put|keep|place|choose|accept|want|have|allow)\b/;
 
 export const limited = (items: readonly Item[]): boolean =>
   measuredWords(items).some(

@@ -8,6 +8,7 @@ import { crossed } from './crosses.ts';
 import { type Desk, deskOf, type KeyReading, sceneOf, spanOf } from './desk.ts';
 import { type Keyed, keyed } from './key.ts';
 import { because } from './loose/because.ts';
+import { amongColours } from './loose/choices.ts';
 import { loosely } from './loose/index.ts';
 import { headOf, numbersIn } from './loose/said.ts';
 import { asksOfSuction } from './loose/suction.ts';
@@ -64,7 +65,7 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
 function readPair(pair: Pair, desk: Desk): KeyReading[] {
   const { question, reply, marked } = pair;
   const focus = replySpan(pair);
-  const first = (marked && figureAlone(reply)) || asksOfSuction(question);
+  const first = (marked && figureAlone(reply)) || asksOfSuction(question) || amongColours(question);
   const bare = first ? loosely(question, reply, [], focus, desk) : undefined;
   if (bare && bare.length > 0) return bare;
   const read = readReply(wholly(pair) ? { ...pair, marked: true } : pair, desk);

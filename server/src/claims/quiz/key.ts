@@ -182,12 +182,20 @@ function letterIn(read: Read, quiz: Quiz, within: Span): Keyed | undefined {
     const place = match && (/\d/.test(match[1]!) ? Number(match[1]) - 1 : placeOf(match[1]!));
     const chosen = match && place !== null ? quiz.options[place] : undefined;
     if (!match || !chosen || /\b(?:wrong|false|odd)\b[^\n]*\n/i.test(match[0])) continue;
+    if (otherLabels(quiz, match[1]!)) continue;
     if (KEY_OF_PART.test(match[0]) && numbered(quiz)) continue;
     const end = from + match.index + match[0].length;
     return { quiz, chosen, at: piece(read, end - match[1]!.length, end) };
   }
   return undefined;
 }
+
+/** "Answers: (i) a" beside choices (a), (b), (c): a numeral counts the questions. */
+const otherLabels = ({ options: [first] }: Quiz, label: string): boolean =>
+  /^[iv]+$/i.test(label) && first !== undefined && !ROMAN_LABEL.test(labelOf(first));
+const ROMAN_LABEL = /\bi[).:]?\s*$/i;
+const labelOf = ({ read, span }: Piece): string =>
+  read.passage.text.slice(Math.max(0, span.start - 6), span.start);
 
 /** "Key A", over the answers to the numbered statements of part A. */
 const KEY_OF_PART = /^\W*key\s+[A-F]$/i;
@@ -251,7 +259,12 @@ const plainText = (text: string) =>
 
 function tabled(answers: Answers, quiz: Quiz): Keyed | undefined {
   const entry = answers.find(quiz.number, quiz.question.read);
-  if (!entry || quiz.question.read.passage.index > entry.at.read.passage.index) return undefined;
+  if (
+    !entry ||
+    otherLabels(quiz, entry.answer) ||
+    quiz.question.read.passage.index > entry.at.read.passage.index
+  )
+    return undefined;
   const place =
     /^[1-6]$/.test(entry.answer) && numbered(quiz) ? Number(entry.answer) - 1 : placeOf(entry.answer);
   const { options } = quiz;

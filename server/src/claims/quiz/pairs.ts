@@ -18,6 +18,7 @@ import { bodiesIn } from './entries.ts';
 import { bracketed, gapIn } from './gap.ts';
 import { askedOn, linesOf } from './lines.ts';
 import { LETTERS_FROM, labelNumber, type Piece, piece } from './piece.ts';
+import { wordedIn } from './spoken.ts';
 
 export interface Pair {
   readonly question: Piece;
@@ -343,6 +344,7 @@ const FIRST_CHOICE = /^\W*a[.)]\s/i;
 const NUMBERED_TWICE = /\bQ\s?\d{1,2}\b[^\n]{1,200}\bQ\s?\d{1,2}\b/;
 /** A line of numbered answers belongs to several questions. */
 const severalEntries = ({ passage }: Read): boolean => {
+  if (wordedIn(passage).length > 0) return true;
   const text = passage.text.slice(0, 400);
   if (NUMBERED_TWICE.test(text)) return true;
   const bodies = bodiesIn(text, { start: 0, end: text.length });

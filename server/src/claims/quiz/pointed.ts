@@ -4,6 +4,7 @@
  */
 import type { Read } from '../text/scenes.ts';
 import type { Quiz } from './collect.ts';
+import { bodiesIn } from './entries.ts';
 import type { Keyed } from './key.ts';
 import { placeSaid } from './loose/said.ts';
 import { type Piece, piece, placeOf, wholePiece, written } from './piece.ts';
@@ -62,6 +63,7 @@ const lettered = ({ read, span }: Piece): boolean =>
 function choiceIn(remark: Piece, quiz: Quiz): Keyed | undefined {
   const { read, span } = remark;
   const text = written(remark);
+  if (bodiesIn(text, { start: 0, end: text.length }).length > 1) return undefined;
   const counted = COUNTED.exec(text);
   const credited = counted ? null : CREDITED.exec(text);
   const letter = counted ? (Number(counted[1]) === quiz.number ? counted[2] : undefined) : credited?.[1];

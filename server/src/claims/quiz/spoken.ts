@@ -40,3 +40,38 @@ export const spokenIn = remembered(({ text }: Passage): Said[] => {
   const rising = said.every(({ number }, i) => i === 0 || number > said[i - 1]!.number);
   return said.length >= FEWEST && rising ? said : [];
 });
+
+const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth'];
+const COUNT = new RegExp(
+  `(?<=^|[;:.,!?]\\s{1,2}|\\band )(?:so |and |the )*(?:(?:number|question|no\\.?) )?(${WORDS}|${ORDINALS.join('|')})(?: (?:is|was)|[,:=])+(?: (?:is|was))? (?=\\S)`,
+  'gi',
+);
+const ANNOUNCED = /\b(?:answers?|key|solutions?|results?)\b|^\W*(?:so )?number one\b/i;
+
+/** "K's answers: one, yellow; two, the 10 Fr; three, 5 mm": a key that counts in words and answers in words. */
+export const wordedIn = remembered(({ text }: Passage): readonly Worded[] => {
+  if (text.length > LONGEST || !ANNOUNCED.test(text)) return [];
+  const marks = matchesOf(text, COUNT).map((match) => ({
+    number: numberOf(match[1]) ?? ORDINALS.indexOf(match[1]!.toLowerCase()) + 1,
+    at: match.index,
+    body: match.index + match[0].length,
+  }));
+  const counts = marks.length >= FEWEST && marks.every(({ number }, i) => number === i + 1);
+  return counts
+    ? marks.map(({ number, body }, i) => ({
+        number,
+        start: body,
+        end: trimmed(text, body, marks[i + 1]?.at),
+      }))
+    : [];
+});
+
+/** An entry of such a key, in its passage. */
+export interface Worded {
+  readonly number: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+const trimmed = (text: string, from: number, to = text.length): number =>
+  from + text.slice(from, to).replace(/[\s;,.:]*(?:\band)?\s*$/, '').length;

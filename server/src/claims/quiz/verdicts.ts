@@ -47,7 +47,8 @@ export function saidIn(text: string): Said[] {
   if (text.length > LONGEST || !/\d/.test(text)) return [];
   const [all, listed, exact] = [allBut(text), verdicts(text), matchesOf(text, CHOSEN)];
   if (all.length > 0) return all;
-  if (listed.length > 0 || exact.length < 2) return listed;
+  if (listed.length > 0) return listed;
+  if (exact.length < 2) return backwards(text);
   return exact.map((match) => ({
     number: Number(match[1]),
     answer: match[2]!.toLowerCase(),
@@ -55,6 +56,21 @@ export function saidIn(text: string): Said[] {
     end: match.index + match[0].length,
   }));
 }
+
+/** "b (Q1), c (Q2)", "c for question 2", "b is the answer to 1": the letter first. */
+const BACKWARDS =
+  /(?:^|[\s,;.(])([A-Fa-f])\)?\s*(?:\(\s*(?:q(?:uestion)?\s?|no\.?\s?)?(\d{1,2})\s*\)|(?:(?:is|was|goes|answers) )?(?:the (?:right |correct )?answer )?(?:to|for|in|answers?) (?:q(?:uestion)?|no\.?|number|item)\s?(\d{1,2}))(?=[\s,;.]|$)/gi;
+function backwards(text: string): Said[] {
+  const found = matchesOf(text, BACKWARDS);
+  const covered = found.reduce((sum, [whole]) => sum + whole!.length, 0);
+  return covered < MOSTLY * text.length
+    ? []
+    : found.map((match) => {
+        const at = match.index + match[0].indexOf(match[1]!);
+        return { number: Number(match[2] ?? match[3]), answer: match[1]!.toLowerCase(), at, end: at + 1 };
+      });
+}
+const MOSTLY = 0.6;
 
 function allBut(text: string): Said[] {
   const match = EXCEPT.exec(text);

@@ -84,7 +84,7 @@ function edgeOf(
 }
 
 const TISSUE =
-  /^\W*(?:tissues?|structures?|organs?|layers?|sites?|where|used? (?:for|in|on)|uses?|for|what (?:is|to) sewn?|indications?)\W*$/i;
+  /^\W*(?:tissues?|structures?|organs?|layers?|sites?|where|(?:used?|best|good|meant|chosen|right|ideal) (?:for|in|on)|uses?|for|goes (?:in|into|through)|suits|what (?:is|to) sewn?|indications?)\W*$/i;
 const POINT =
   /^\W*(?:suture )?(?:needles?(?: (?:points?|types?|tips?|kinds?))?|points?|tips?|types? of needle|needle point)\W*$/i;
 

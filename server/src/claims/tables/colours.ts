@@ -63,7 +63,11 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
     const subject = coded.find((cell) => cell.column !== column);
     const header = grid.header[column]!;
     if (!subject || PACKING.test(header) || ANSWERED.test(header)) return [];
-    if (ofElse(header) && !(REMARKS.test(header) && read.items.some((item) => HUB.test(item.word))))
+    if (
+      ofElse(header) &&
+      !ofDevice(grid, row, header) &&
+      !(REMARKS.test(header) && read.items.some((item) => HUB.test(item.word)))
+    )
       return [];
     if (ofOthers(grid)) return [];
     if (each.length > 1)
@@ -78,6 +82,12 @@ export function colours(grid: Grid, row: Row): ColourClaim[] {
     return [colourClaim(subject.mention, read, word, device, rowSpan(row))];
   });
 }
+
+/** "Colour or metric", "Needle hub (our list)": colours of the device that the row or the header names. */
+const ofDevice = (grid: Grid, row: Row, header: string): boolean =>
+  /\bhubs?\b/.test(header)
+    ? (codeOfHeader(grid) ?? 'both') !== 'both'
+    : /\bcolou?rs?\b/.test(header) && (codeOfRow(row) ?? 'both') !== 'both';
 
 /** There are not more things with a code of their own. */
 const MOST_HEADED = 6;

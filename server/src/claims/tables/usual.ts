@@ -6,7 +6,8 @@ import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.
 
 /** A label longer than this tells a story. */
 const LONGEST = 60;
-const TURNS =
+/** Not what is usual: what is turned down, the least or the most that will do, one patient. */
+export const TURNS =
   /\b(?:not|never|no|avoid|too|wrong|except|than|unless|instead|without|old|former|exam|animals?|why|myth|min(?:imum)?|max(?:imum)?|least|most|smallest|largest|last|patient \d+|bed|case|mistakes?|errors?)\b|\?/;
 
 /** A column that counts what lies on the shelf. */

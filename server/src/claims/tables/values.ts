@@ -72,10 +72,13 @@ const saysWidth = (read: Row[number]): boolean =>
   /\b(?:across|wide|thick|in diameter|outside)\b/.test(read.passage.text);
 const roleIn = (header: string, read: Row[number]): Role => {
   const role = roleOf(header);
+  // "metric 5": the cell says itself what it is.
+  if (!STRUCK_HEADER.test(header) && METRIC.test(read?.passage.text ?? '')) return 'outer';
   return role === 'none' && !STRUCK_HEADER.test(header) && saysWidth(read) && GENERAL.test(header)
     ? 'outer'
     : role;
 };
+const METRIC = /^\W*(?:metric|ep) \d(?:\.\d{1,2})?\W*$/i;
 const GENERAL =
   /^\W*(?:what (?:it|that|this) (?:means|is)|meaning|in words|notes?|remarks?|facts?|comments?|details?|also|extra|info(?:rmation)?|(?:also )?(?:worth knowing|good to know|worth remembering|to remember)|(?:what )?(?:else|more)(?: to know)?|that is|means|says)\W*$/;
 

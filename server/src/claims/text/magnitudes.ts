@@ -24,7 +24,7 @@ export interface Measured {
 /** Words after which a comparing word stands alone ("is thinner than", "runs faster through"). */
 const PREDICATE_FOLLOWERS = new Set(
   `than of and but or for to in on at by with when so because which since if as is are was were will would through
-  here there still yet again too across inside outside all overall altogether under over around after before while whereas
+  here there upwards downwards onwards upward downward still yet again too across inside outside all overall altogether under over around after before while whereas
   the a an it they you we i that this these those then now not into down up out from wins go goes and/or side
   also only just even means mean equals our my we your next first last end both each every any no per though although unless where who whose what how`
     .split(/\s+/)

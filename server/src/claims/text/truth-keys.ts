@@ -194,8 +194,20 @@ function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'fals
   const blank = blankKey(reads, table, cell.row, cell.column);
   if (blank) return blank;
   const answers = rowAnswers(table.rows[cell.row]!, table, reads);
-  return answers.find(({ column }) => column !== cell.column)?.says ?? tickedKey(reads, table, cell.row);
+  // "| 1 | False | more noughts, thinner |": what stands behind the verdict is a remark, unless its header says otherwise.
+  const judged = answers.find(({ column }) => column !== cell.column);
+  const remark =
+    judged && judged.column < cell.column && judged.column > 0 && !statesIn(reads, table, cell.column);
+  if (remark && COUNTS.test(reads[table.rows[cell.row]![0]!]?.passage.text ?? '')) return undefined;
+  return judged?.says ?? tickedKey(reads, table, cell.row);
 }
+
+/** A row that opens with a number and nothing else. */
+const COUNTS = /^\W*[a-z]?\d{1,2}\W*$/i;
+const statesIn = (reads: readonly Read[], table: Table, column: number): boolean =>
+  /\b(?:statements?|claims?|sentences?|assertions?|myths?|true or false|questions?|items?)\b|^\W*$/i.test(
+    reads[table.rows[0]![column]!]?.passage.text ?? '',
+  );
 
 /** Under "Tick if true" a cell left empty, where others are ticked and nothing else stands there, says that the row is false. */
 function blankKey(

@@ -84,12 +84,28 @@ function hued(question: Piece): Operand[] {
     device === 'needle' ? 'ISO 6009' : device === 'cannula' ? 'ISO 10555-5' : undefined;
   const colours = question.items.filter((item) => item.colour);
   if (!code || colours.length < 2) return [];
-  const sizes = colours.flatMap((item) => {
-    const gauges = gaugesOf(code, item.colour!);
-    return gauges.length === 1 ? [operandAt(question, item, 'needle-gauge', gauges[0]!)] : [];
+  const gauges = colours.map((item) => gaugesOf(code, item.colour!).filter(inUse));
+  const sizes = colours.flatMap((item, i) => {
+    const gauge = nearestOf(gauges[i]!, gauges.filter((_, j) => j !== i).flat());
+    return gauge === undefined ? [] : [operandAt(question, item, 'needle-gauge', gauge)];
   });
   return sizes.length === colours.length ? ofOneSystem(sizes) : [];
 }
+
+/** Gauges that anybody asks about by their colour. */
+const inUse = (gauge: number): boolean => gauge >= 14 && gauge <= 30;
+
+/** A colour may stand for two gauges: of these the one next to the others, when all others lie on one side of both. */
+function nearestOf(own: readonly number[], others: readonly number[]): number | undefined {
+  const [least, most] = [Math.min(...own), Math.max(...own)];
+  if (own.length === 1) return least;
+  if (others.every((other) => other > most)) return most;
+  return others.every((other) => other < least) ? least : undefined;
+}
+
+/** "Which cannula is quicker, pink or green?": a choice between colours, whatever size the reply adds. */
+export const amongColours = (question: Piece): boolean =>
+  askedWord(question.items) !== undefined && hued(question).length > 1;
 
 /** Place of the one choice that the reply names, −1 when none or several are. */
 function chosen(head: Piece, choices: readonly Operand[], options: readonly Piece[]): number {

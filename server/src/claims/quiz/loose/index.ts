@@ -8,6 +8,7 @@ import { textOf } from '../../text/joined.ts';
 import type { Desk, KeyReading } from '../desk.ts';
 import type { Piece } from '../piece.ts';
 import { extreme } from './choices.ts';
+import { offered } from './offered.ts';
 import { sorted } from './orders.ts';
 import { directed, measuredBy, operated, stepOf } from './rules.ts';
 import { headOf, wavers } from './said.ts';
@@ -41,6 +42,7 @@ const READERS: readonly Reader[] = [
   sorted,
   extreme,
   hue,
+  offered,
   converted,
   beyond,
   same,

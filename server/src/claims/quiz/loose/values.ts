@@ -1,4 +1,5 @@
 /** Questions for a value: how many millimetres, which French, which gauge, the metric number, the size one step up. */
+import type { Span } from '../../../notes/model.ts';
 import type { System } from '../../../sizes/model.ts';
 import type { ComparisonClaim, EquivalenceClaim, Operand } from '../../model.ts';
 import type { Item } from '../../text/items.ts';
@@ -16,12 +17,12 @@ const UNITS: readonly (readonly [RegExp, System])[] = [
   [/\b(?:french|charri[eè]re|fr|ch|f)\b/, 'french'],
   [/\b(?:metric|ep|european)\b/, 'ep-metric'],
 ];
-const LENGTHS: ReadonlySet<System> = new Set(['millimetre', 'inch', 'ep-metric']);
+export const LENGTHS: ReadonlySet<System> = new Set(['millimetre', 'inch', 'ep-metric']);
 const WIDTH =
   /\b(?:how (?:wide|thick|broad|big|large|fat|stout)|diameters?|widths?|across|thickness|od|measures?)\b/;
 
 /** Another number than the width of the thing named, or the width of another thing. */
-const OTHER_NUMBER =
+export const OTHER_NUMBER =
   /\b(?:than|length|long|longer|deep|depth|far|fits?|accepts?|takes?|through|passes|into|inside of|room|hold|holds|balloon|ml|volume|weigh\w*|kg|age|aged|old|child|suction|sheath|introducer|guid\w+|wires?|vessel|veins?|artery|around|circumference|radius|area|times|double|twice|half|why|steps?|apart|between|difference|many sizes|radiograph|bigger|wider|larger|smaller|up|down|next)\b/;
 
 /** "A 24 Fr catheter is how wide?" "12": the one size of the question and the number of the reply. */
@@ -36,27 +37,33 @@ export function converted({ question, head, focus }: Told): EquivalenceClaim[] |
   if (!value || ASIDE.test(textOf(head.items)) || !ASKS.test(textOf(question.items))) return undefined;
   const to = value.sizes[0]!.system;
   if (from === to || (!LENGTHS.has(from) && !LENGTHS.has(to))) return undefined;
-  const inner = /\b(?:inner|inside|internal|bore|lumen)\b/.test(text);
-  return [
-    {
-      kind: 'equivalence',
-      construction: 'answer-key',
-      span: spanOf(question),
-      focus,
-      left: given,
-      right: value,
-      approximate: /\b(?:about|approximately|roughly|nearest|closest|nearly)\b/.test(text),
-      axis: inner ? 'bore' : 'outer',
-    },
-  ];
+  return [equal(given, value, text, focus, spanOf(question))];
 }
+
+/** The size that was asked about measures what the reply says. */
+export const equal = (
+  left: Operand,
+  right: Operand,
+  text: string,
+  focus: Span,
+  span: Span,
+): EquivalenceClaim => ({
+  kind: 'equivalence',
+  construction: 'answer-key',
+  span,
+  focus,
+  left,
+  right,
+  approximate: /\b(?:about|approximately|roughly|nearest|closest|nearly)\b/.test(text),
+  axis: /\b(?:inner|inside|internal|bore|lumen)\b/.test(text) ? 'bore' : 'outer',
+});
 
 /** Of another thing than the one asked about. */
 const ASIDE = /\b(?:of|deep|long|away|apart|from|off|enough|longer|past)\b/;
 const ASKS =
   /[?:=]|\b(?:how|what|which|convert|turn|change|express|state|give|name|say|tell|work out|calculate|find|diameter|width|metric)\b/;
 
-function unitAsked(text: string, from: System): System | undefined {
+export function unitAsked(text: string, from: System): System | undefined {
   const units = UNITS.filter(([pattern, system]) => system !== from && pattern.test(text));
   if (units.length === 1) return units[0]![1];
   return units.length === 0 && WIDTH.test(text) && from !== 'millimetre' ? 'millimetre' : undefined;

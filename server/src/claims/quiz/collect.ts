@@ -106,10 +106,15 @@ function questionLines(read: Read): Span[] {
       starts.push(at);
     at = next < 0 ? -1 : next + 1;
   }
+  // "Thickest wire:\n(1) 0.035\n(2) 0.018": choices of the line above.
+  const choices = starts.every((at) => CHOICE_LINE.test(text.slice(at, at + 60).split('\n')[0]!));
+  if (starts.length > 1 && starts[0]! > 0 && choices) return [{ start: 0, end: text.length }];
   if (starts.length < 2) starts.splice(0, starts.length, ...letteredQuestions(read));
   if (starts.length < 2) return [{ start: 0, end: text.length }];
   return starts.map((start, i) => ({ start, end: starts[i + 1] ?? text.length }));
 }
+
+const CHOICE_LINE = /^\([1-6]\)\s+[^?]{1,40}$/;
 
 /** "ii. Widest? A 10 Fr B 12 Fr": counted by a numeral, and a question. */
 const romanAsks = (line: string): boolean =>
@@ -206,7 +211,8 @@ function stemOf(read: Read, bounds: Span, asking: Sentence | undefined): number 
 /** Without a question mark the stem ends where the first lettered choice begins. */
 function stemEnd(read: Read, { start, end }: Span): number {
   const text = read.passage.text.slice(start, end);
-  const first = /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+|\n(?=A,? \S)|:(?=\s+A,? \S)|\s(?=[☐○◯□])/u.exec(text);
+  const first =
+    /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+|\n(?=A,? \S)|:(?=\s+A,? \S)|\s(?=[☐○◯□])|\s(?=\(1\)\s)/u.exec(text);
   return first && first.index > 0 ? start + first.index : end;
 }
 
@@ -307,6 +313,7 @@ function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
     marked.length > 0
       ? marked
       : (some(lettersIn(text, within.start, COMMA_LETTER, already), already) ??
+        numberedChoices(text, within.start, already) ??
         bareLetters(text, within.start, already));
   if (starts.length === 0 || (already > 0 && starts[0]!.at > 2)) return [];
   return starts.map(({ body }, i) => piece(read, body, endOf(text, body, starts[i + 1]?.at ?? text.length)));
@@ -323,7 +330,8 @@ interface Start {
 function lettersIn(text: string, from: number, pattern: RegExp, already: number): Start[] {
   const starts: Start[] = [];
   for (const match of matchesOf(text.slice(from), pattern)) {
-    if (placeOf(match[2]!) !== already + starts.length) continue;
+    const place = /\d/.test(match[2]!) ? Number(match[2]) - 1 : placeOf(match[2]!);
+    if (place !== already + starts.length) continue;
     const at = from + match.index;
     starts.push({ at, body: at + match[0].length });
   }
@@ -332,6 +340,15 @@ function lettersIn(text: string, from: number, pattern: RegExp, already: number)
 
 /** "A, 18 G. B, 22 G. C, 24 G.": read out loud, each letter after a stop and before a comma. */
 const COMMA_LETTER = /(^\s*|[.?!:;\n]\s*)([A-F]),\s+(?=\S)/g;
+
+/** "(1) 0.018 inch, (2) 0.014 inch": choices counted in brackets; what goes on for longer is a text. */
+const BRACKETED_NUMBER = /(^|[\s;,*:])\(([1-6])\)\s+/g;
+function numberedChoices(text: string, from: number, already: number): Start[] | undefined {
+  const starts = already > 0 ? [] : lettersIn(text, from, BRACKETED_NUMBER, already);
+  const short = starts.every(({ body }, i) => (starts[i + 1]?.at ?? body) - body <= LONGEST_CHOICE);
+  return starts.length >= 2 && short ? starts : undefined;
+}
+const LONGEST_CHOICE = 40;
 
 /** One letter with a comma may be anything. */
 const some = (starts: Start[], already: number): Start[] | undefined =>

@@ -4,6 +4,7 @@ import { lineAt } from '../text/lines.ts';
 import type { Whole } from '../text/scenes.ts';
 import { readChoice } from './choice.ts';
 import { quizzes } from './collect.ts';
+import { credited } from './credited.ts';
 import { crossed } from './crosses.ts';
 import { type Desk, deskOf, type KeyReading, sceneOf, spanOf } from './desk.ts';
 import { type Keyed, keyed } from './key.ts';
@@ -55,6 +56,7 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
       ...[...keys, ...crossed(note, reads)].flatMap((key) => readKey(key, desk)),
       ...keys.flatMap((key) => readReason(key, desk)),
       ...match.readings,
+      ...reads.flatMap((read) => credited(desk, read)),
       ...free.flatMap((pair) => withReason(pair, readPair(pair, desk), desk)),
     ],
     choices: keys.flatMap(({ quiz }) => quiz.options.map(spanOf)),
@@ -97,7 +99,12 @@ function withReason({ question, reply, marked }: Pair, read: KeyReading[], desk:
 
 /** "You want one finer than 4-0. What do you ask for?": a question that names nothing asks about the sentence before it. */
 function withLead({ read, span, items }: Piece): Piece | undefined {
-  if (items.some(({ kind, colour }) => kind === 'size' || colour)) return undefined;
+  const names = items.some(({ kind, colour }) => kind === 'size' || colour);
+  // "The outside of an 18 Fr, please. 4 mm, 6 mm or 8 mm?": nothing but what is offered.
+  const offers = items.every(
+    ({ kind, word }) => kind !== 'word' || /^(?:or|mm|is|it|and|\d+(?:\.\d+)?)$/.test(word),
+  );
+  if (names && !offers) return undefined;
   const at = read.sentences.findIndex(({ start, end }) => start <= span.start && span.start < end);
   const lead = read.sentences[at - 1];
   return lead && lead.close === '.' && lineAt(read.passage, lead.start).end >= span.start

@@ -202,7 +202,11 @@ const KEY_OF_PART = /^\W*key\s+[A-F]$/i;
 
 /** Options of an ordered list may be keyed by their number. */
 const numbered = (quiz: Quiz) =>
-  quiz.options.every(({ read, span }) => read.passage.list?.ordered === true && span.start === 0);
+  quiz.options.every(
+    (option) =>
+      (option.read.passage.list?.ordered === true && option.span.start === 0) ||
+      /\([1-6]\)\s*$/.test(labelOf(option)),
+  );
 const KEY_NUMBER =
   /(?:^|[\n(*.?\uFFFC]\s*)(?:(?:right |correct |best |the )*(?:answers?|choice|option|ans|key|wrong)|correct(?: answers?)?|it)\.?\s*(?:is|are|:|=|—|–|-)?\s*(?:number |no\.? |option |choice |answer |#)?\(?([1-6])\b(?!\s?[).:=–—-]*\s*(?:true|false|t|f|yes|no|right|wrong)\b)(?=[).,;]|\s*$|\s*\n|\s*(?:and|&|\+|→|-)\s*[1-6]\b)/i;
 const KEY_CONTENT =

@@ -228,9 +228,33 @@ function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
     askedOn(read, line).length > 1 ? [] : gapped(desk, read, line, lines[i + 1]),
   );
   const asked = read.sentences.flatMap((sentence, i) =>
-    sentence.close === '?' || requests(sentence) ? answered(desk, read, sentence, i, offered) : [],
+    sentence.close === '?' || requests(sentence) || settledInTurn(desk, read, i)
+      ? answered(desk, read, sentence, i, offered)
+      : [],
   );
   return [...gaps, ...asked];
+}
+
+/** "Host: hub of a 22 G cannula." "Jo: green." "Host: correct.": what one says, another answers and the first confirms was a question. */
+function settledInTurn({ reads }: Desk, read: Read, i: number): boolean {
+  const turns = [0, 1, 2].map((step) => turnAt(reads, read, i, step));
+  const [asked, said, after] = turns;
+  if (!asked || !said || !after || asked.name !== after.name || asked.name === said.name) return false;
+  const { items } = asked.sentence;
+  return items.length <= LONGEST_REQUEST && said.sentence.items.length <= SHORT && confirmed(after.sentence);
+}
+
+/** The sentence so many turns on, and who says it. */
+function turnAt(reads: readonly Read[], read: Read, i: number, step: number) {
+  const own = read.sentences[i + step];
+  const alone = i === read.sentences.length - 1 ? reads[read.passage.index + step] : undefined;
+  const at = own ? read : alone;
+  const sentence = own ?? alone?.sentences[0];
+  const name =
+    at && sentence && at.passage.kind !== 'heading' && !at.passage.cell
+      ? SPEAKER.exec(at.passage.text.slice(sentence.start, sentence.start + 40))?.[1]
+      : undefined;
+  return sentence && name ? { sentence, name: name.toLowerCase() } : undefined;
 }
 
 /** "Name a monofilament.", "Work out the diameter of a 21 Fr drain.": asked without a question mark. */

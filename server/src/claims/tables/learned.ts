@@ -12,8 +12,8 @@ import { type Grid, isData, MEASURES, operandOf, type Row, rowSpan, systemOf } f
 import { equivalence, equivalences } from './values.ts';
 
 export function learned(grid: Grid): Claim[] {
-  if (grid.rows.length < 2 || isData(grid)) return [];
-  return [...widths(grid), ...byAge(grid), ...byTube(grid)];
+  if (isData(grid)) return [];
+  return [...(grid.rows.length < 2 ? [] : [...widths(grid), ...byAge(grid)]), ...byTube(grid)];
 }
 
 interface Placed {
@@ -148,6 +148,11 @@ function byTube(grid: Grid): FormulaClaim[] {
     if (tube === undefined || said === undefined || tube < 2 || tube > 11) return [];
     return [{ row, column: catheters, said, sum: 2 * tube, written: `2 × ${tube} = ${2 * tube}` }];
   });
+  // "Suction catheter at most": the header gives the rule to every row.
+  if (LIMIT.test(grid.header[catheters]!))
+    return rows
+      .filter(({ said, sum }) => said >= sum + 2)
+      .map((row) => outOf(row, 'suction-worked-out-wrong'));
   return odd(
     rows,
     ({ said, sum }) => said === sum,
@@ -166,16 +171,20 @@ function odd(
   const out = rows.filter(wrong);
   const good = rows.filter(right).length;
   if (good < 2 || good < out.length * 2) return [];
-  return out.map(({ row, column, written }) => {
-    const { passage } = row[column]!;
-    return {
-      kind: 'formula',
-      construction: 'table-learned',
-      span: rowSpan(row),
-      focus: sourceSpan(passage, { start: 0, end: passage.text.length }),
-      system: 'tube-id',
-      formula,
-      sum: written,
-    };
-  });
+  return out.map((one) => outOf(one, formula));
 }
+
+function outOf({ row, column, written }: Worked, formula: string): FormulaClaim {
+  const { passage } = row[column]!;
+  return {
+    kind: 'formula',
+    construction: 'table-learned',
+    span: rowSpan(row),
+    focus: sourceSpan(passage, { start: 0, end: passage.text.length }),
+    system: 'tube-id',
+    formula,
+    sum: written,
+  };
+}
+const LIMIT =
+  /\b(?:at most|max(?:imum)?|largest|biggest|widest|limit|up to|no more than|not (?:above|over))\b/;

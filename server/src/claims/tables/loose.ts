@@ -3,7 +3,7 @@
  * comparison under "compared with the last", another way to write a thread.
  */
 import type { Mention } from '../../mentions/model.ts';
-import type { Claim, ColourClaim, ComparisonClaim } from '../model.ts';
+import type { Claim, ColourClaim, ComparisonClaim, EquivalenceClaim } from '../model.ts';
 import { readItems } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { remembered } from '../text/remember.ts';
@@ -12,7 +12,8 @@ import { NEGATIONS } from '../words/changes.ts';
 import { codeOf } from '../words/codes.ts';
 import { colourClaim } from './colours.ts';
 import { claim, relationOf } from './compared.ts';
-import { type Grid, isData, MEASURES, type Row, rowSpan, sole, systemOf } from './grid.ts';
+import { type Grid, isData, MEASURES, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
+import { equivalence } from './values.ts';
 
 export function looseRows(grid: Grid): Claim[] {
   if (isData(grid)) return [];
@@ -25,6 +26,7 @@ export function looseRows(grid: Grid): Claim[] {
     ...opposed(grid, row),
     ...mostOf(grid, row),
     ...parted(grid, row),
+    ...inOtherUnit(row, grid.rows[r - 1]),
   ]);
 }
 
@@ -77,11 +79,23 @@ function besideLast(
   return row.flatMap((read, column) => {
     const header = grid.header[column]!;
     const other = LAST.test(header) ? before : NEXT.test(header) ? after : undefined;
-    const word = other && wordOf(read, 'comparative', FEW_WORDS);
+    const word = other && (wordOf(read, 'comparative', FEW_WORDS) ?? moreOf(read, header));
     const [own, mention] = [sizeIn(row), other && sizeIn(other)];
     if (!read || !own || !mention || !word || systemOf(own) !== systemOf(mention)) return [];
     return [claim(row, read, own, mention, word.axis, relationOf(word))];
   });
+}
+
+/** "less" under "Flow against the row above": the header says of what. */
+function moreOf(read: Row[number], header: string): Pick<Measured, 'axis' | 'sign'> | undefined {
+  const said = /^\W*(?:much |slightly |a (?:little|bit) )?(more|less|higher|lower|up|down)\W*$/i.exec(
+    read?.passage.text ?? '',
+  )?.[1];
+  const nouns = readItems(header, []).flatMap(({ axisNoun }) => axisNoun ?? []);
+  const [noun] = nouns;
+  if (!said || !noun || nouns.length > 1 || !decidable(noun.axis)) return undefined;
+  const more = /^(?:more|higher|up)$/i.test(said) ? 1 : -1;
+  return { axis: noun.axis, sign: (more * noun.sign) as 1 | -1 };
 }
 
 /** The one word of such a degree in a cell that says little else. */
@@ -99,7 +113,7 @@ function headedThan(grid: Grid, row: Row): ComparisonClaim[] {
   return row.flatMap((read, column) => {
     const head = grid.heads[column];
     const other = sole(head);
-    const word = other && wordOf(read, 'comparative', FEW_WORDS);
+    const word = other && (wordOf(read, 'comparative', FEW_WORDS) ?? askedIn(head, read));
     if (!read || !word || !head?.items.some((item) => THAN.test(item.word))) return [];
     const own = row
       .flatMap((cell, c) => (c === column ? [] : (sole(cell) ?? [])))
@@ -109,10 +123,20 @@ function headedThan(grid: Grid, row: Row): ComparisonClaim[] {
       : [claim(row, read, own, other, word.axis, relationOf(word))];
   });
 }
+/** "no" under "Thinner than 3-0?": on the other side. */
+function askedIn(head: Row[number], read: Row[number]): Pick<Measured, 'axis' | 'sign'> | undefined {
+  const said = /^\W*(yes|no|✓|✔|✗|✘)\W*$/i.exec(read?.passage.text ?? '')?.[1]?.toLowerCase();
+  const words = measuredWords(head?.items ?? []).filter((m) => m.degree === 'comparative' && !m.idiom);
+  const [word, ...more] = words;
+  if (!said || !word || more.length > 0 || !decidable(word.axis)) return undefined;
+  if (head!.items.some((item) => NEGATIONS.has(item.word))) return undefined;
+  const sign = /^(?:yes|✓|✔)$/.test(said) ? word.sign : -word.sign;
+  return { axis: word.axis, sign: sign as 1 | -1 };
+}
 const THAN = /^(?:than|to|with|against)$/;
 
 const NEXT_ONE =
-  /^\W*(?:the )?(?:next|one)(?: (?:one|size|step))?(?: (?:up|down|(?:size )?(?:above|below)))?\b/;
+  /^\W*(?:the )?(?:next|one)(?: (?:one|size|step))?(?: (?:up|down|(?:size )?(?:above|below)))?\b|^\W*(?:the )?\w+er (?:neighbour|one|size|alternative)\W*$/;
 
 /** "| Foley | 14 Fr | 16 Fr |" under "Next one up", "Next thinner". */
 function nextOne(grid: Grid, row: Row): ComparisonClaim[] {
@@ -154,6 +178,29 @@ function opposed(grid: Grid, row: Row): ComparisonClaim[] {
   if (systemOf(left) !== systemOf(right) || left.sizes.length + right.sizes.length > 2) return [];
   return [claim(row, row[1]!, left, right, a.axis, relationOf(a))];
 }
+
+/** "| Guidewire | 0.035 inch |", and below it "| Guidewire in mm | 3.5 mm |". */
+function inOtherUnit(row: Row, before: Row | undefined): EquivalenceClaim[] {
+  const [label, value] = row;
+  const unit = IN_UNIT.exec(label?.passage.text.toLowerCase() ?? '');
+  if (!before || row.length !== 2 || !label || !unit) return [];
+  const above = new Set(before[0]?.items.map(({ word }) => word));
+  const own = label.items.filter(({ start, word }) => start < unit.index && !SAME_THING.test(word));
+  const [left, right] = [sole(before[1]), sole(value)];
+  if (
+    !left ||
+    !right ||
+    left.sizes.length + right.sizes.length > 2 ||
+    !own.every(({ word }) => above.has(word))
+  )
+    return [];
+  const systems = [left, right].map(systemOf);
+  return systems[0] === systems[1] || !systems.some((system) => MEASURES.has(system))
+    ? []
+    : [equivalence(operandOf(left), operandOf(right), 'outer', rowSpan(row))];
+}
+const IN_UNIT = /(?:\b(?:in|as)|[,(]) (?:mm|millimet(?:re|er)s?|inch(?:es)?|metric)\W*$/;
+const SAME_THING = /^(?:the|same|that|this|it|its|and|again|,|outside|outer|width|diameter)$/;
 
 const OF_ALL =
   /\b(?:of (?:the|these|all|them|our|those)(?: \w+)?|here|in (?:the|this) (?:table|list)|on (?:the|this) list)\b/;

@@ -129,6 +129,10 @@ const SOON =
 /** "never, it absorbs": a verb alone is enough in a cell. */
 function shortFate(read: Read): string | undefined {
   const words = read.items.filter((item) => item.kind === 'word').map((item) => item.word);
-  if (words.length > 4 || words.includes('not')) return undefined;
+  // "not needed, dissolves"
+  const needless = /^(?:not (?:needed|necessary|required|removed)|none|no need|nil|leave|left)\b/.test(
+    words.join(' '),
+  );
+  if (words.length > 4 || (words.includes('not') && !needless)) return undefined;
   return words.some((word) => /^(?:absorbs|dissolves|resorbs)$/.test(word)) ? 'absorbable:yes' : undefined;
 }

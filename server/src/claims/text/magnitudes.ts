@@ -31,7 +31,7 @@ const PREDICATE_FOLLOWERS = new Set(
     .filter(Boolean),
 );
 const SKIP = new Set(
-  'its their maximum max peak total average mean possible potential and , more very much slightly single plain new old standard steel outer inner overall internal external actual'.split(
+  'its their maximum max peak total average mean possible potential and , more very much slightly single plain new old standard guide steel outer inner overall internal external actual'.split(
     ' ',
   ),
 );

@@ -105,7 +105,7 @@ const markedBeside = (reads: readonly Read[], { passage }: Read): boolean => {
 };
 
 const ANSWER_HEADER =
-  /\b(?:key|answers?|true|t\/f|t or f|correct|right|so\?|verdict|marks?|marked|holds|agree|fact or (?:myth|fiction))\b|\byes ?(?:\/|or) ?no\b/i;
+  /\b(?:key|answers?|true|t\/f|t or f|correct|right|so(?=\?)|verdict|marks?|marked|holds|agree|fact or (?:myth|fiction))\b|\byes ?(?:\/|or) ?no\b/i;
 const SAYS_TRUE = /^(?:true|t|yes|y|✓|✔|✅|☑|correct|right|holds|fact)\W*$/;
 const SAYS_FALSE =
   /^(?:false|f|no|n|✗|✘|❌|✕|×|wrong|incorrect|untrue|myth|nonsense|rubbish|no way|never)\W*$/;

@@ -23,16 +23,17 @@ export const byTube: Construction = {
       tube.at > catheter.from
     )
       return [];
-    const rule = [...scene.context.slice(-3), ...scene.before].some(doubles);
+    const rule = [...scene.context.slice(-3), ...scene.before].findLast(doubles);
     if (!rule || STOPS.test(joined(items))) return [];
     const over = catheter.sizes[0]!.value - 2 * tube.value;
+    const most = LIMIT.test(joined(items)) && LIMIT.test(joined(rule.items)) ? OVER_LIMIT : OVER;
     const claim: FormulaClaim = {
       kind: 'formula',
       construction: 'by-tube',
       span: sentenceSpan(scene),
       focus: spanOf(scene, items[catheter.from]!, items[catheter.to]!),
       system: 'tube-id',
-      formula: over >= OVER ? 'suction-worked-out-wrong' : 'suction-as-worked-out',
+      formula: over >= most ? 'suction-worked-out-wrong' : 'suction-as-worked-out',
       sum: `2 × ${tube.value} = ${2 * tube.value}`,
     };
     return [{ claim, at: catheter.from, from: tube.at, to: catheter.to }];
@@ -44,6 +45,9 @@ const NAMED = /^(?:tubes?|gives?|lands?|takes?|needs?|makes?|gets?|is|use|uses|c
 
 /** How far over twice the tube: catheters come in even numbers, and some round up. */
 const OVER = 1.5;
+/** Where the rule gives the limit and the sentence names the most that may be used, there is nothing to round up to. */
+const OVER_LIMIT = 0.9;
+const LIMIT = /\b(?:limit|most|maximum|max|biggest|largest|widest|fattest|thickest|ceiling|no more|up to)\b/;
 const STOPS = /\b(?:not|never|than|if|too|instead|or|unless|but|though|wrong|blocks?|was|were|without)\b|\?/;
 const TWICE = /\b(?:twice|doubles?(?!-)|doubled|doubling|two times|times (?:two|2)|2 (?:×|x|times))\b/;
 

@@ -153,12 +153,16 @@ function tied(items: readonly Item[], form: Form, g: Group): boolean {
       TIES.has(item.word) ||
       (/^(?:to|for|by)$/.test(item.word) &&
         /^(?:me|us|my|our|that|which)$/.test(between[i + 1]?.word ?? '')) ||
+      (/^(?:by|which)$/.test(item.word) && MEANT.test(words.join(' '))) ||
       (item.word === ';' && /^(?:think|say)$/.test(between[i + 1]?.word ?? '')) ||
       item.deviceNoun ||
       (/^(?:bed|bay|room)$/.test(between[i - 1]?.word ?? '') && /^[0-9]+$/.test(item.word)),
   );
   return plain || linked(between);
 }
+
+/** "large-bore, by which is meant", "by which we mean". */
+const MEANT = /\bby which (?:\w+ )?(?:is |are )?(?:meant|mean|means|understand|understood)\b/;
 
 /**
  * Whatever else is said between the class and the size: one verb of being or meaning ties them, with nothing behind it

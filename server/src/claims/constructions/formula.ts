@@ -122,6 +122,8 @@ function readFrench(scene: Scene, french: number): Reading[] {
   const { items } = scene;
   const mm = items.findIndex((item) => MM.test(item.word));
   const operations = items.flatMap((item, i) => (operationOf(item) ? [i] : []));
+  // "Kid: age/4 + 4; double-lumen ones are French": what is done to an age is another rule.
+  if (operations.length > 0 && items.some(({ word }) => /^\(?age(?:$|\/)/.test(word))) return [];
   const at = operations[0] ?? -1;
   // "Half a French is a sixth of a millimetre": a part of the unit, not an operation on it.
   if (/\b(?:half|quarter|third) (?:of )?(?:an?|one) (?:french|fr|charri)/.test(words(items))) return [];

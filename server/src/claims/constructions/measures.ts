@@ -61,14 +61,19 @@ export function measures(scene: Scene): Reading[] {
 function drawn(items: readonly Item[]): number {
   const at = items.findIndex(
     ({ word }, i) =>
-      /^[,;:–—]$/.test(word) &&
-      i > 2 &&
-      /^(?:so|hence|therefore|thus|which is why|which means|which is how|that is why|that's why|because|since|and so|and that is why|nothing to do|no matter|whatever)\b/.test(
-        joined(items, i + 1, i + 5),
-      ),
+      (i > 2 && SET_OFF.test(joined(items, i, i + 7))) ||
+      (/^[,;:–—]$/.test(word) &&
+        i > 2 &&
+        /^(?:so|hence|therefore|thus|which is why|which means|which is how|that is why|that's why|because|since|and so|and that is why|nothing to do|no matter|whatever)\b/.test(
+          joined(items, i + 1, i + 5),
+        )),
   );
   return at < 0 ? items.length : at;
 }
+
+/** "… and not to the outside", "rather than its length": the other side is shut out, and what stands before is said. */
+const SET_OFF =
+  /^(?:,|and|but)? ?(?:not|never|rather than|instead of|as opposed to)(?: (?:to|by|of|on|at|the|its|their|any|with|from)){0,3} (?:outer|outside|external|inner|inside|internal|lumen|bore|hole|wall|walls|length|outsides)\b/;
 
 /** Scale, verb, quantity. */
 function forward(items: readonly Item[], scale: Chunk<Scale>, { from, to }: Chunk<Quantity>): boolean {

@@ -1,12 +1,20 @@
 /** A sheath said to be as wide outside as what it lets in: "an 8.5 Fr sheath measures 8.5 Fr on the outside". */
 import type { Item } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
+import { measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import type { Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 
 /** Readings of a sentence that gives a sheath its own number outside. */
 export function sheathed(scene: Scene): Reading[] {
+  if (!scene.items.some(({ word }) => SHEATH.test(word))) return [];
+  const close = closely(scene);
+  return close.length > 0 ? close : loosely(scene);
+}
+const SHEATH = /^(?:sheaths?|sheath's|introducers?)$/;
+
+function closely(scene: Scene): Reading[] {
   const { items } = scene;
   const [own, outside, ...more] = groups(items);
   if (!own || !outside || more.length > 0) return [];
@@ -43,6 +51,76 @@ function besideCatheter(items: readonly Item[], sheath: Group, catheter: Group):
 }
 const NO_WIDER =
   /\b(?:(?:narrower|thinner|smaller|slimmer|finer) (?:\w+ ){0,5}than(?: an?| the)?$|(?:the same|equal|identical) (?:\w+ ){1,6}as(?: an?| the)?$)/;
+
+/** What turns the sentence, or speaks of the sheath's inside. */
+const TURNS =
+  /\b(?:inside|inner|internal|lumen|bore|through|takes?|accepts?|admits?|fits?|not|never|no|nor|unless|unlike|instead|rather|but|though|although|whereas|while|more|over|plus|dilators?|needles?|wires?|too|wrong|mistake|myth|thinks?|thought|would|say|says|said|some|many|might|could|before|after|upsiz\w+|chang\w+|swap\w*|replac\w+)\b|\w+n't|\?/;
+const BY_NAME = /\b(?:french|number|label|name|packet) (?:says|said)\b/;
+const ASKED = /\bif you (?:read|see|find|look|have|meet|take|are given)\b/;
+const OWN_SIDE = /\b(?:outside|outer|external(?:ly)?|od)\b/;
+const OUTSIDE =
+  /\b(?:outside|outer|outward(?:ly)?|external(?:ly)?|od|holes?|punctures?|arteriotomy|tunnel)\b/;
+
+/** The same in whatever words: a sheath and a catheter of one number compared, or a sheath's own third of a millimetre outside. */
+function loosely(scene: Scene): Reading[] {
+  const { items } = scene;
+  const [own, other, ...more] = groups(items);
+  const text = joined(items);
+  const asked = ASKED.test(text);
+  if (!own || !other || more.length > 0 || items.length > 40 || scene.sentence.close === '?') return [];
+  if (!OUTSIDE.test(text) || TURNS.test(text.replace(BY_NAME, ' ')) || (!asked && /\bif\b/.test(text)))
+    return [];
+  const told =
+    other.sizes[0]!.system === 'french'
+      ? noWider(items, own, other)
+      : OWN_SIDE.test(text) &&
+        sameWidth(own, other) &&
+        other.from - own.to <= REACH &&
+        !/\bcatheters?\b/.test(text);
+  if (!told) return [];
+  const claim = ruleClaim(scene, 'sheathed', 'french', 'sheath-is-outer', other.from, other.to);
+  return [{ claim, at: other.from, from: own.from, to: other.to, ...(asked ? { unconditional: true } : {}) }];
+}
+const REACH = 16;
+
+/** Of a sheath and a catheter of the same French, the sheath is said to be the narrower, or both the same. */
+function noWider(items: readonly Item[], a: Group, b: Group): boolean {
+  const [x, y] = [a, b].map((g) => thingOf(items, g));
+  if (!x || !y || x === y || [a, b].some(({ sizes }) => sizes.length > 1)) return false;
+  const [sheath, catheter] = x === 'sheath' ? [a, b] : [b, a];
+  const less = catheter.sizes[0]!.value - sheath.sizes[0]!.value;
+  // A sheath is about two French wider than its name: against a much thicker catheter it may well be the narrower.
+  if (less < 0 || less >= 1) return false;
+  if (ALIKE.test(joined(items))) return !items.some(({ magnitude }) => magnitude?.degree === 'comparative');
+  const words = measuredWords(items).filter(({ degree }) => degree === 'comparative');
+  const [word] = words;
+  if (!word || words.length > 1 || word.axis === 'number' || word.axis === 'flow') return false;
+  const subject = subjectOf(items, a, b, word.at);
+  return subject !== undefined && (subject === sheath) === (word.sign === -1);
+}
+const ALIKE =
+  /\b(?:(?:same|equal|identical) (?:outer |outside |size of )?(?:size|width|diameter|outside|thickness|hole|holes|puncture|punctures|girth|calib(?:re|er)|on the outside|outside)|equally (?:wide|thick|fat|big|large)|as (?:wide|thick|fat|big|large) as)\b/;
+
+/** What a size is the number of: the thing named right behind it. */
+function thingOf(items: readonly Item[], { to }: Group): 'sheath' | 'catheter' | undefined {
+  const next = items.slice(to + 1, to + 4);
+  const at = next.findIndex(({ word, kind }) => kind !== 'word' || SHEATH.test(word) || CATHETER.test(word));
+  const word = next[at]?.word ?? '';
+  return SHEATH.test(word) ? 'sheath' : CATHETER.test(word) ? 'catheter' : undefined;
+}
+const CATHETER = /^(?:catheters?|drains?|lines?|pigtails?|stents?)$/;
+
+/** "X … smaller than … Y": the one before the word; "the sheath is the thinner of the two": the thing named right before. */
+function subjectOf(items: readonly Item[], a: Group, b: Group, at: number): Group | undefined {
+  const than = items.findIndex(({ word }, i) => i > at && word === 'than');
+  if (than > 0) return a.to < at && b.from > than ? a : undefined;
+  if (!OF_TWO.test(joined(items, at + 1, at + 6)) || b.to > at) return undefined;
+  const named = items.slice(b.to + 2, at).findLast(({ word }) => SHEATH.test(word) || CATHETER.test(word));
+  if (!named) return undefined;
+  const what = SHEATH.test(named.word) ? 'sheath' : 'catheter';
+  return [a, b].find((g) => thingOf(items, g) === what);
+}
+const OF_TWO = /^(?:one )?(?:of (?:the|these|those) (?:two|pair)|[.;,]|$)/;
 
 /** "on the outside" right behind, or an outer diameter before. */
 const said = (items: readonly Item[], between: readonly Item[], outside: Group): boolean =>

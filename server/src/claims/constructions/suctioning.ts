@@ -6,7 +6,7 @@
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
-import type { Construction, Reading } from './model.ts';
+import type { Construction } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 
 export const suctioning: Construction = {

@@ -14,6 +14,7 @@ import { loosely } from './loose/index.ts';
 import { headOf, numbersIn } from './loose/said.ts';
 import { asksOfSuction } from './loose/suction.ts';
 import { matched } from './matching.ts';
+import { narrated } from './narrated.ts';
 import { type Pair, pairs, placeOfReply, replySpan } from './pairs.ts';
 import { type Piece, piece } from './piece.ts';
 import { readReason } from './reasons.ts';
@@ -47,6 +48,7 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
     ...near,
     ...reads.flatMap((read) => truthful(desk, read)).filter((pair) => !met.has(placeOfReply(pair))),
     ...reads.flatMap((read) => sortedPairs(desk, read)),
+    ...reads.flatMap((read) => narrated(read)).filter((pair) => !met.has(placeOfReply(pair))),
     ...tablePairs(desk),
     ...sectionPairs(desk, answers),
   ];

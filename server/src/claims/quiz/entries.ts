@@ -48,13 +48,17 @@ function marksIn(line: string, from: number): Mark[] {
     // "B2" counts; "c5" within a sentence does not.
     if (/^[a-z]\d/.test(written)) return [];
     // A letter without a bracket or a stop is a word, or the answer itself.
-    if (match.index < from || (lettered && !/[).:]/.test(style))) return [];
+    const numeral = lettered && ROMAN_ENTRY.test(line.slice(match.index, match.index + 12));
+    if (match.index < from || (lettered && !numeral && !/[).:]/.test(style))) return [];
     if (style === '' && match.index > from && !opensEntry(line, from, match.index)) return [];
     const number = labelOf(written);
     if (number === undefined) return [];
     return [{ number, style, at: match.index, end: match.index + match[0].length }];
   });
 }
+
+/** "ii A": a numeral and the letter of a choice. */
+const ROMAN_ENTRY = /^(?:i{1,3}|iv|vi{0,3}|ix|x)(?:\s*[–—-])?\s+\(?(?:[A-F](?=\W|$)|[a-f]\)|true\b|false\b)/i;
 
 function labelOf(written: string): number | undefined {
   const [part, of] = written.split('.');

@@ -382,7 +382,7 @@ function follows({ passage: a }: Read, { passage: b }: Read): boolean {
 }
 
 const DOUBT =
-  /\b(?:look again|try again|think again|not quite|other way|sure|hmm+|careful|close|nearly|almost|wait|hang on|really|have another|actually|not)\b/;
+  /\b(?:look again|try again|think again|not quite|other way|sure|hmm+|careful|close|nearly|almost|wait|hang on|really|have another|actually|not|most people|everybody|everyone|what (?:they|people|many|most))\b/;
 
 export const doubted = (after: Sentence | undefined): boolean =>
   after !== undefined &&

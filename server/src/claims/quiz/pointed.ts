@@ -20,6 +20,9 @@ const COUNTED =
 const CREDITED =
   /\b(?:marks?|marking|points?|credit|tick(?:ed)?|answers?|right|correct(?:ly)?|key|keyed|solution|best|circled?|ringed?|ring|accept(?:ed)?|choose|wanted|looking for|goes to|it's|it is)\b[^?!\n]{0,30}?[\s(“"'*:](?:option |letter |choice |box |answer )?([A-F]|[a-f](?=["”')]|\s*$|\.\s*$))(?=["”')*]*(?:[.,;:=–—-]|\s*$|\s+(?:is|as|because|since|=|[–—-])))/i;
 
+/** "i A, ii B": the letters belong to questions that are counted. */
+const LABELLED = /\b(?:i{1,3}|iv|vi{0,3}|ix|x)\s?[-–—:.)=]?\s?\(?(?:[A-F](?=[\s,;.)]|$)|[a-f]\))/;
+
 /** Somebody's wrong choice, a condition, several. */
 const OTHERWISE =
   /\b(?:not|never|wrong|false|except|unless|many|most|some|students?|candidates?|common|often|mistake|distractors?|if|or|and|tempting|trap|lose|loses|no marks?|nor)\b|[?]|n['’]t\b/i;
@@ -65,7 +68,7 @@ function choiceIn(remark: Piece, quiz: Quiz): Keyed | undefined {
   const text = written(remark);
   if (bodiesIn(text, { start: 0, end: text.length }).length > 1) return undefined;
   const counted = COUNTED.exec(text);
-  const credited = counted ? null : CREDITED.exec(text);
+  const credited = counted || LABELLED.test(text) ? null : CREDITED.exec(text);
   const letter = counted ? (Number(counted[1]) === quiz.number ? counted[2] : undefined) : credited?.[1];
   if (OTHERWISE.test(text) || (letter && !quiz.options.every(lettered))) return undefined;
   const place = letter

@@ -139,6 +139,8 @@ export interface PropertyClaim extends Base {
   readonly of: 'material' | 'point';
   readonly property: string;
   readonly has: boolean;
+  /** The kind of a material that comes in several, as named: "nylon monofilament". */
+  readonly form?: 'monofilament' | 'multifilament';
   /** Named in passing ("braided silk is …"): who denies the statement does not deny this. */
   readonly presupposed?: true;
 }

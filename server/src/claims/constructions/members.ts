@@ -3,8 +3,10 @@
  * "nonabsorbable sutures include …"; and a material alone in a list under such a heading, or in answer to such a question.
  */
 import { type Item, readItems } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import type { Scene } from '../text/scene.ts';
+import { becomes } from '../words/becoming.ts';
 import { fateIn } from '../words/fates.ts';
 import { PROPERTY_WORDS, type PropertyRow } from '../words/properties.ts';
 import { materialClaim } from './material-claim.ts';
@@ -70,7 +72,9 @@ const FINDS =
 /** "Stitches that dissolve by themselves: polyglactin, nylon": a class told by what becomes of it. */
 function underFate(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
   const { items } = scene;
-  const colon = items.findIndex((item) => item.word === ':');
+  const colon = items.findIndex(
+    (item, i) => item.word === ':' || (named[0]?.at === i + 1 && ARE.test(item.word)),
+  );
   if (colon < 2 || colon > 14 || named.some((m) => m.at < colon) || named.length < 2) return [];
   const lead = items.slice(0, colon);
   if (lead.some((item) => EXCEPTS.test(item.word) && !/^(?:no|not|never)$/.test(item.word))) return [];
@@ -80,11 +84,23 @@ function underFate(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
     )
   )
     return [];
-  const fate = fateIn(lead.map((item) => item.word).join(' '));
+  const fate = fateOf(lead);
   if (!fate || !items.slice(colon + 1).every((item) => listable(item, named, items))) return [];
-  const [property, value] = fate.property.split(':') as ['absorbable', string];
-  return named.map((m) => ({ ...reading(scene, m, { word: '', property, value }), own: true }));
+  return named.map((m) => ({ ...reading(scene, m, fate), own: true }));
 }
+
+/** What becomes of the threads that some words speak of, when they say it once. */
+function fateOf(items: readonly Item[]): PropertyRow | undefined {
+  const told = fateIn(textOf(items));
+  if (told) return { word: '', property: 'absorbable', value: told.property.endsWith('yes') ? 'yes' : 'no' };
+  const becoming = items.flatMap((_, at) => becomes(items, at) ?? []);
+  const [first] = becoming;
+  return first && becoming.every(({ stays }) => stays === first.stays)
+    ? { word: '', property: 'absorbable', value: first.stays ? 'no' : 'yes' }
+    : undefined;
+}
+
+const ARE = /^(?:are|include|includes|count|belong)$/;
 
 const listable = (item: Item, named: readonly NamedMaterial[], items: readonly Item[]): boolean => {
   const at = items.indexOf(item);
@@ -227,7 +243,9 @@ function askedBefore(scene: Scene): PropertyRow | undefined {
   const denies = question.items.some((item) =>
     /^(?:not|isn't|never|least|except|no|for|than|instead|replaces?|swap|exchange|from)$/.test(item.word),
   );
-  return denies ? undefined : soleProperty(question.items);
+  // "Which of these dissolves, silk or nylon? Silk.": what becomes of a thread carries its own negation.
+  const asked = soleProperty(question.items);
+  return denies ? undefined : (asked ?? fateOf(question.items));
 }
 
 const HEADING = new Set(

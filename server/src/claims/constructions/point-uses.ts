@@ -5,7 +5,7 @@ import type { Scene } from '../text/scene.ts';
 import { OTHER_TISSUES, TISSUES, TOUGH } from '../words/tissues.ts';
 import type { Construction, Reading } from './model.ts';
 import { tissueAt, useReading } from './use-claim.ts';
-import { soDoes, useTold } from './use-told.ts';
+import { isTissue, soDoes, useTold } from './use-told.ts';
 
 /** "for", "on", "through": a use; or a verb of sewing. */
 const USES =
@@ -49,7 +49,9 @@ function clauses(items: readonly Item[]): [number, number][] {
 function readClause(scene: Scene, from: number, to: number): Reading[] {
   const { items } = scene;
   const [point, ...more] = pointsIn(items).filter((p) => p.at >= from && p.to < to);
-  const tissues = items.flatMap((item, i) => (i >= from && i < to && TISSUES.has(item.word) ? [i] : []));
+  const tissues = items.flatMap((item, i) =>
+    i >= from && i < to && TISSUES.has(item.word) && isTissue(items, i) ? [i] : [],
+  );
   const [first, last] = [tissues[0], tissues.at(-1)];
   if (!point || more.length > 0 || first === undefined || last === undefined) return [];
   if (!joined(items, first, last) || (point.at > first && point.at < last)) return [];
@@ -57,8 +59,6 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   const lead = items.slice(from, Math.min(point.at, first));
   const linked = [...between, ...lead.slice(-4)].some((item) => USES.test(item.word));
   if (!linked || between.length > 9 || !between.every(quiet) || !anchored(items, point, first)) return [];
-  // "gut" is a thread too: a tissue only as "the gut".
-  if (tissues.some((at) => items[at]!.word === 'gut' && items[at - 1]?.word !== 'the')) return [];
   return tissues.map((at) => useReading(scene, point, at, tissueAt(items, at)));
 }
 

@@ -1,5 +1,6 @@
 /** "silk is a monofilament", "braided polydioxanone", "nonabsorbable sutures: silk, nylon". */
 
+import type { PropertyClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { materialsIn } from '../text/materials.ts';
@@ -225,13 +226,25 @@ const PREDICATE_GAP = new Set(
 );
 
 function reading(scene: Scene, at: number, m: Named, row: PropertyRow): Reading {
-  const claim = materialClaim(scene, 'property', m.id, `${row.property}:${row.value}`, at);
+  const made = materialClaim(scene, 'property', m.id, `${row.property}:${row.value}`, at);
+  const form = row.property === 'structure' ? formOf(scene.items, m, at) : undefined;
+  const claim = form ? { ...made, form } : made;
   return {
     claim: at < m.at ? { ...claim, presupposed: true } : claim,
     at,
     from: Math.min(m.at, at),
     to: Math.max(m.to, at),
   };
+}
+
+/** "nylon monofilament": which kind of it is named, by another word than the one at `at`. */
+function formOf(items: readonly Item[], m: Named, at: number): PropertyClaim['form'] {
+  const near = [m.at - 1, m.at, m.to + 1].find(
+    (i) => i !== at && items[i] && PROPERTY_WORDS.get(items[i]!.word)?.property === 'structure',
+  );
+  return near === undefined
+    ? undefined
+    : (PROPERTY_WORDS.get(items[near]!.word)!.value as PropertyClaim['form']);
 }
 
 /** "Polyester is gone in a fortnight", "it dissolves by itself": said of the one material the sentence can mean. */

@@ -11,7 +11,7 @@ import type { Scene } from '../text/scene.ts';
 import { becomes } from '../words/becoming.ts';
 import { materialClaim } from './material-claim.ts';
 import type { Reading } from './model.ts';
-import { exampleOf, namedLast, wantedOf } from './told-otherwise.ts';
+import { exampleNamed, exampleOf, listOf, namedLast, wantedOf } from './told-otherwise.ts';
 
 /** Words for any thread. */
 const THREAD_NOUNS = /^(?:threads?|sutures?|stitch|stitches|strands?|materials?|ones?|ties?)$/;
@@ -41,13 +41,19 @@ export function toldOf(scene: Scene): Reading[] {
       ? undefined
       : (wantedOf(items, told.at, named) ?? namedLast(items, told.at, named));
     if (wanted) return [{ ...reading(scene, told, wanted), unconditional: true }];
+    const kind = told.own ? undefined : exampleNamed(items, told.at, named);
+    if (kind) return [{ ...reading(scene, told, kind), unconditional: true, own: true }];
     if (told.loose) return [];
     const example = told.own ? exampleOf(items, told.at, named) : undefined;
     if (example) return turned(items, 0, told.at) ? [] : [reading(scene, told, example)];
     const owner = told.free
       ? freely(items, told.at, named)
       : ownerOf(items, told.from ?? told.at, named, THREAD_NOUNS);
-    if (owner === 'other' || turned(items, typeof owner === 'string' ? 0 : owner.at, told.at)) return [];
+    if (owner === 'other')
+      return turned(items, 0, told.at)
+        ? []
+        : listOf(items, told.at, named).map((m) => reading(scene, told, m));
+    if (turned(items, typeof owner === 'string' ? 0 : owner.at, told.at)) return [];
     if (owner === 'both') return named.filter((m) => m.to < told.at).map((m) => reading(scene, told, m));
     if (typeof owner !== 'string') return [reading(scene, told, owner)];
     const subject = owner === 'before' ? carried(scene) : oneOfTwo(scene, owner);

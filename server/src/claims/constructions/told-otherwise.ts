@@ -22,6 +22,48 @@ const ANY_THREAD =
 const GIVES_EXAMPLE =
   /(?:^| )(?:such as|e\.g|eg|say|for (?:example|instance)|namely|i\.e|that is|like|so|:|\()(?: [,:.])?(?: (?:an?|the|our|take|use|choose|pick))?$/;
 
+/** "a monofilament, silk for instance", "braided threads such as nylon monofilament": named as one of its kind, whatever is said of it. */
+export function exampleNamed(
+  items: readonly Item[],
+  at: number,
+  named: readonly NamedMaterial[],
+): NamedMaterial | undefined {
+  const m = named.find((one) => one.at > at);
+  if (!m || m.at - at > 7) return undefined;
+  const between = joined(items, at + 1, m.at);
+  if (!EXAMPLE.test(between)) return undefined;
+  const marked = MARKED.test(between) || MARKED_AFTER.test(joined(items, m.to + 1, m.to + 4));
+  const replaced = REPLACES.test(joined(items, at - 4, at));
+  return marked && (!replaced || DIRECTLY.test(between)) ? m : undefined;
+}
+const EXAMPLE =
+  /^(?:(?:threads?|sutures?|stitch|stitches|materials?|ones?|strands?) )?(?:(?:,|\(|:|–|—) ?)?(?:(?:such as|like|e\.g|eg|say|for example|for instance|as for example|namely|take) ?)?(?:, ?)?(?:an?|the|our|some|plain|ordinary)?$/;
+const MARKED = /\b(?:such as|e\.g|eg|say|for (?:example|instance)|namely)\b/;
+const MARKED_AFTER = /^(?:, )?(?:for (?:instance|example)|say)\b/;
+const REPLACES = /\b(?:instead|rather|than|without|not|replace[sd]?|over)\b/;
+const DIRECTLY = /^(?:\S+ )?such as/;
+
+/** "Steel, polypropylene and plain gut are all threads that stay": each of a list at the head of the sentence. */
+export function listOf(
+  items: readonly Item[],
+  at: number,
+  named: readonly NamedMaterial[],
+): readonly NamedMaterial[] {
+  const run = named.filter((m) => m.to < at);
+  const last = run.at(-1);
+  if (!last || run.length < 2 || run.length !== named.length || run[0]!.at > 2) return [];
+  const joins = run.every(
+    (m, i) =>
+      i === 0 ||
+      items.slice(run[i - 1]!.to + 1, m.at).every(({ word, kind }) => kind === 'size' || LISTS.test(word)),
+  );
+  const between = joined(items, last.to + 1, at);
+  return joins && ARE_ALL.test(between) ? run : [];
+}
+const LISTS = /^(?:,|and|&|plain|chromic|also|both|the)$/;
+const ARE_ALL =
+  /^(?:are|will) (?:both|all|the|threads?|sutures?|materials?|stitches|ones|kinds?|sorts?|that|which|will|of|just|simply|usually|things|those|what| )*$/;
+
 const WANTS =
   /\b(?:want|wants|need|needs|prefer|prefers|require|after|looking for|wish for)(?: (?:an?|some|the|real|proper|soft|strong|fine|good|thread|that|is|smooth|suture|one|which|something))*$/;
 const TAKES =

@@ -12,7 +12,7 @@ import { tissueAt, useReading } from './use-claim.ts';
 
 /** Words that warn, compare, hedge, or tell of something else. */
 const CONTRARY =
-  /^(?:not|never|no|nor|neither|avoid|avoids|too|wrong|would|could|might|may|unless|except|without|unsuitable|cannot|can't|don't|doesn't|isn't|aren't|won't|shouldn't|unlike|than|hardly|risks?|ruins?|damages?|damaged|drawer|tray|box|pack|card|after|then|only|until|away|beyond|over|both|or|kept|caught|went|slipped|bent|dropped|once|whether|clamps?|retractor|scalpel|knife|scissors|either|like|inject\w*|draw\w*|vial|ampoule|biopsy)$/;
+  /^(?:not|never|no|nor|neither|avoid|avoids|too|wrong|would|could|might|may|unless|except|without|unsuitable|cannot|can't|don't|doesn't|isn't|aren't|won't|shouldn't|unlike|than|hardly|risks?|ruins?|damages?|damaged|drawer|tray|box|pack|card|after|then|only|until|away|beyond|over|both|or|kept|caught|went|slipped|bent|dropped|once|whether|clamps?|retractor|scalpel|knife|scissors|either|like|inject\w*|draw\w*|vial|ampoule|biopsy|later|stopped|why)$/;
 /** From here on a ground or an aim is told. */
 const GROUND =
   /^(?:because|since|so that|for it|for they|to avoid|to spare|which|whose|as it|as they|as its|as the|where|and so|in order)\b/;
@@ -26,8 +26,39 @@ export function useTold(scene: Scene): Reading[] {
   if (items.length > 50 || scene.sentence.close === '?') return [];
   const asked = answer(scene);
   const taken = asked.length > 0 ? asked : resumed(scene);
-  return taken.length > 0 ? taken : clauses(items).flatMap(([from, to]) => readClause(scene, from, to));
+  if (taken.length > 0) return taken;
+  const close = clauses(items).flatMap(([from, to]) => readClause(scene, from, to));
+  return close.length > 0 ? close : anywhere(scene);
 }
+
+/**
+ * "So when the surgeon is closing a jejunum and asks you what is on the packet, the one you want to be holding is the reverse
+ * cutting needle": one point and one kind of tissue in the whole sentence, somebody sews, and nothing turns it round.
+ */
+function anywhere(scene: Scene): Reading[] {
+  const { items } = scene;
+  const [point, ...more] = points(items, 0, items.length);
+  if (!point || more.length > 0 || pointsIn(items).length > 1) return [];
+  const end = groundAt(items, 0, items.length);
+  const main = items.slice(0, end);
+  const tissues = tissuesIn(items, 0, end);
+  const [first] = tissues;
+  if (first === undefined || new Set(tissues.map((at) => tissueAt(items, at))).size > 1) return [];
+  if (main.some(({ word }) => CONTRARY.test(word) || TURNS.test(word) || OTHER_TISSUES.test(word))) return [];
+  const sewn = main.some(({ word }) => SEWING.test(word));
+  const asked = ASKED_FOR.test(joined(items, point.at - 6, point.at));
+  if (!sewn || !(asked || SEWN_WITH.test(joined(items, point.at - 5, point.at)))) return [];
+  return tissues.map((at) => useReading(scene, point, at, tissueAt(items, at)));
+}
+const TURNS =
+  /^(?:if|but|while|whereas|although|though|dangerous\w*|harm\w*|leak\w*|tears?|tearing|torn|cut|cuts|split|rips?|ripped|mistake\w*|regret\w*|complain\w*|surprised|refus\w+|anything|nothing|nobody|forbid\w*|banned|worse|worst|bad|shame|said|says|thought|thinks|told|asked|used|once|old|instead|every|whenever|beneath|under|near|beside|behind|above|through|before|against|removed?|opened|entered)$/;
+const SEWING =
+  /^(?:clos(?:e|es|ed|ing|ure)|sew|sews|sewn|sewing|oversew\w*|stitch\w*|sutur(?:e[sd]?|ing)|anastomos\w+|repair\w*|join\w*|graft\w*|hand-sewn)$/;
+/** What is wanted, taken or given stands right behind. */
+const ASKED_FOR =
+  /\b(?:ask|asks|call|calls|glad|reach|reaches|go|opt|looking|wait|waiting) (?:for|of)(?: \S+){0,3}$|\b(?:want|wants|need|needs|take|takes|use|choose|pick|open|load|hand|give|prefer|prefers|fetch|get|grab|bring|holding|have)(?: \S+){0,4}$/;
+const SEWN_WITH =
+  /\b(?:done|sewn|oversewn|closed|stitched|sutured|repaired|joined|closing|sewing|stitching|work|works) with(?: \S+){0,3}$/;
 
 /** One point here, and tissues listed in the sentence before, where no point is named. */
 function pointForBefore(
@@ -114,7 +145,10 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   if (
     items
       .slice(from, end)
-      .some((item, i) => CONTRARY.test(item.word) && !setAside(items, from + i) && !likewise(items, from + i))
+      .some(
+        (item, i) =>
+          CONTRARY.test(item.word) && !setAside(items, from + i, point) && !likewise(items, from + i),
+      )
   )
     return [];
   const between = point.to < first ? items.slice(point.to + 1, first) : items.slice(last + 1, point.at);
@@ -128,12 +162,20 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
       .some((item) => USES.test(item.word))
   )
     return [];
-  const parted = between.some((item) => /^[;.]$/.test(item.word) || item.word === 'but');
+  const parted = between.some(
+    (item, i) =>
+      /^[;.]$/.test(item.word) ||
+      item.word === 'but' ||
+      (item.word === 'and' && ANOTHER.test(joined(between, i + 1, i + 3))),
+  );
   if (parted && !FOR_THESE.test(joined(items, last + 1, point.at))) return [];
   // A blunt needle that is for drawing up sews nothing.
   if (point.id === 'blunt' && !items.some((item) => SEWS.test(item.word))) return [];
   return tissues.map(use);
 }
+/** "The vein was closed and the nurse handed me a …": somebody does something else. */
+const ANOTHER =
+  /^(?:he|she|they|somebody|someone|(?:the|my|our|a|his|her) (?!needles?\b|points?\b|one\b|best\b|right\b))/;
 /** "Bowel: cutting.", "Bowel – a taper": the needle right behind its tissue. */
 const LABEL = /^(?:wall |walls )?[:=–—](?: (?:an?|the|always|only))?$/;
 const SEWS =
@@ -146,19 +188,23 @@ const tissuesIn = (items: readonly Item[], from: number, to: number): readonly n
   );
 
 /** "gut" is a thread, and "vessel" may be a bowl. */
-const isTissue = (items: readonly Item[], i: number): boolean =>
-  (items[i]!.word !== 'gut' || /^(?:the|small|large)$/.test(items[i - 1]?.word ?? '')) &&
-  !/^(?:surgeons?|surgery|clinic|theatre|list|tray|set|patients?|drops|team|ward|lab|hooks?|graft|clamp)$/.test(
-    items[i + 1]?.word ?? '',
-  );
+export const isTissue = (items: readonly Item[], i: number): boolean =>
+  (items[i]!.word !== 'gut' ||
+    /^(?:the|small|large)$/.test(items[i - 1]?.word ?? '') ||
+    items[i + 1]?.word === 'wall') &&
+  !NOT_TISSUE.test(items[i + 1]?.word ?? '') &&
+  !(items[i + 2] && WOUNDS.test(items[i + 2]!.word) && items[i + 1]!.kind === 'word');
+const NOT_TISSUE =
+  /^(?:surgeons?|surgery|clinic|theatre|list|tray|set|patients?|drops|team|ward|lab|hooks?|graft|clamp|lines?|sheaths?|catheters?|cannula\w*|access|harvest|port|procedures?|operations?|cases?|incisions?|wounds?|scars?|sites?|drapes?|fistulas?|retractors?|prep|nick)$/;
+const WOUNDS = /^(?:incisions?|wounds?|scars?|catheters?|lines?|harvest)$/;
 
 /** "peritoneum, like bowel": another tissue that gets the same. */
 const likewise = (items: readonly Item[], i: number): boolean =>
   items[i]!.word === 'like' && TISSUES.has(items[i + 1]?.word ?? '');
 
-const setAside = (items: readonly Item[], i: number): boolean =>
+const setAside = (items: readonly Item[], i: number, point: PointAt): boolean =>
   /^(?:than|instead|not|never)$/.test(items[i]!.word) &&
-  pointsIn(items).some((p) => p.at > i && p.at - i <= 4);
+  pointsIn(items).some((p) => p !== point && p.at > i && p.at - i <= 4);
 
 /** Several tissues are meant together only in a list. */
 const listed = (items: readonly Item[], first: number, last: number): boolean =>

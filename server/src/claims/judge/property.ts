@@ -28,7 +28,8 @@ const WORDS: Readonly<Record<string, string>> = {
 };
 
 function judgeMaterial(claim: PropertyClaim): Judgement {
-  const material = materialById(claim.subject);
+  const known = materialById(claim.subject);
+  const material = known && claim.form ? { ...known, structure: [claim.form] } : known;
   const says = phrase(MATERIAL.says, {
     material: material?.name ?? claim.subject,
     property: WORDS[claim.property] ?? claim.property,

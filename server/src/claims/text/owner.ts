@@ -43,6 +43,10 @@ export function ownerOf<T extends Thing>(
       i = thing.at;
       continue;
     }
+    if (word === ',' || word === '–' || word === '—' || word === ')') {
+      const skipped = beforeAside(items, i, things);
+      if (skipped) return skipped;
+    }
     if (TURNS.test(word)) return 'other';
     if (ONE_OF_TWO.test(word)) return oneOfTwo(items, i, things);
     if (word === 'both') return things.filter((one) => one.to < i).length === 2 ? 'both' : 'other';
@@ -57,6 +61,29 @@ export function ownerOf<T extends Thing>(
   }
   return 'before';
 }
+
+/** "Poliglecaprone, the one we use after a spay, is …": a thing with an aside behind it, and then its verb. */
+function beforeAside<T extends Thing>(
+  items: readonly Item[],
+  close: number,
+  things: readonly T[],
+): T | undefined {
+  if (!VERB.test(items[close + 1]?.word ?? '')) return undefined;
+  const mark = items[close]!.word === ')' ? '(' : items[close]!.word;
+  const open = items.findLastIndex(({ word }, j) => j < close - 1 && word === mark);
+  const named = things.filter((one) => one.to < open && open - one.to <= 3);
+  const inside = things.some((one) => one.at > open && one.to < close);
+  const [thing, ...more] = named;
+  if (open < 0 || !thing || inside || more.length > 0 || likened(items, thing)) return undefined;
+  return items
+    .slice(thing.to + 1, open)
+    .every(({ kind, word }) => kind === 'size' || PIECES.test(word) || NAMED.test(word))
+    ? thing
+    : undefined;
+}
+const VERB =
+  /^(?:is|are|was|has|have|had|does|do|will|gets?|goes|comes|stays|remains|needs?|must|can|cannot|isn't|doesn't|dissolves|lasts|counts|belongs)$/;
+const NAMED = /^(?:needles?|points?|itself|too|also|ones?)$/;
 
 /** A clause begins here; "as a braid" is none. */
 const opens = (items: readonly Item[], i: number): boolean =>

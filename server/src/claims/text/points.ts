@@ -1,4 +1,6 @@
 /** Suture needle points named in a row of items: "reverse cutting", "a conventional cutter", "round-bodied". */
+
+import { TISSUES } from '../words/tissues.ts';
 import type { Item } from './items.ts';
 import { remembered } from './remember.ts';
 
@@ -18,6 +20,7 @@ const triangular = (items: readonly Item[]): boolean =>
     /^(?:triangular|edge|edges|apex|cutting|cutters?|depth-seeking|surface-seeking)$/.test(item.word),
   );
 const NEEDLES = /^(?:needles?|ones?|points?|kind|sort|type)$/;
+const STARTS = /^(?:[,;:.(–—-]|and|but|)$/;
 /** "have a smooth round body": a property, not a name. */
 const OWNS = /^(?:has|have|having|with)$/;
 const TAPER = /^(?:taper|tapers|taper-point|tapered|round-bodied|roundbodied|taperpoint)$/;
@@ -63,6 +66,9 @@ function pointAt(items: readonly Item[], i: number, cutting: boolean): PointAt |
     return found('cutting');
   // "Bowel: cutting."
   if (word === 'cutting' && /^[:=–—]$/.test(before) && /^(?:[.,;]|)$/.test(next)) return found('cutting');
+  // "taper for bowel, cutting for skin"
+  if (word === 'cutting' && next === 'for' && STARTS.test(before) && TISSUES.has(items[i + 2]?.word ?? ''))
+    return found('cutting');
   // "a plain cutting one"
   if (word === 'cutting' && /^ones?$/.test(next) && /^(?:an?|the|plain|ordinary)$/.test(before))
     return found('cutting');

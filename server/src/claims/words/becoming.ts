@@ -109,7 +109,7 @@ function left({ items, at, word, next, before, near, denied }: Place): Becomes |
   if (/^(?:left|remains?)$/.test(word) && next === 'of' && nothing) return { stays: false, free: true };
   // "one that stays": for good.
   const relative = /^(?:that|which)$/.test(before.at(-1)?.word ?? '');
-  if (/^(?:stays|remains)$/.test(word) && relative && /^[.,;)]$/.test(next))
+  if (/^(?:stays?|remains?)$/.test(word) && relative && /^[.,;)]$/.test(next))
     return { stays: true, free: false };
   if (!STAYS.test(word) || denied) return undefined;
   const after = items.slice(at + 1, at + 9).map((item) => item.word);

@@ -12,22 +12,22 @@ export const MATERIAL_PROPERTIES: readonly PropertyRow[] = [
   ...rows(
     'absorbable',
     'yes',
-    'absorbable|fast-absorbing|slow-absorbing|quick-absorbing|rapid-absorbing|fast-dissolving|absorbed|absorbs|resorbable|dissolvable|dissolves|dissolving|absorbables',
+    'absorbable|fast-absorbing|slow-absorbing|quick-absorbing|rapid-absorbing|fast-dissolving|absorbed|absorbs|resorbable|dissolvable|dissolves|dissolving|absorbables|self-dissolving|degradable|biodegradable|bioabsorbable',
   ),
   ...rows(
     'absorbable',
     'no',
-    'nonabsorbable|non-absorbable|nonabsorbables|non-absorbables|unabsorbable|permanent|non-resorbable|nonresorbable',
+    'nonabsorbable|non-absorbable|nonabsorbables|non-absorbables|unabsorbable|permanent|non-resorbable|nonresorbable|non-dissolving|nondissolving|non-dissolvable|nondissolvable|undissolvable|non-absorbing|non-degradable',
   ),
   ...rows(
     'structure',
     'monofilament',
-    'monofilament|monofilaments|monofil|single-strand|single-stranded|one-strand|mono-filament',
+    'monofilament|monofilaments|single-filament|one-filament|unifilament|single-fibre|single-fiber|monofil|single-strand|single-stranded|one-strand|mono-filament',
   ),
   ...rows(
     'structure',
     'multifilament',
-    'braided|multifilament|braid|braids|many-stranded|multi-stranded|multi-filament|multifilaments|plaited',
+    'braided|multifilament|braid|braids|many-stranded|multi-stranded|multi-filament|multifilaments|plaited|woven|interwoven|multistrand|multi-strand',
   ),
   ...rows('origin', 'natural', 'natural|naturally'),
   ...rows('origin', 'synthetic', 'synthetic|man-made|manmade'),

@@ -86,6 +86,7 @@ function written(around: Surroundings, scene: Scene): Written {
 /** Notations that name no unit, and "in" and quotation marks that are none: the bare number may still be a size. */
 const mayBeBare = (candidate: Candidate, match: string): boolean =>
   OPEN_ENDED.has(candidate.notation.id) ||
+  (candidate.notation.id === 'french-after' && candidate.span.end < candidate.match.end) ||
   (candidate.notation.id === 'inches' && /(?:[\s]in|["”″])\.?$/.test(match));
 const OPEN_ENDED: ReadonlySet<string> = new Set([
   'numbered',

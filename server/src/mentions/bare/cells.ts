@@ -62,12 +62,15 @@ function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
   return (
     named(header) ??
     measured(around, header, scene) ??
-    named(row) ??
+    (SIZED_LABEL.test(row?.passage.text ?? '') ? undefined : named(row)) ??
     sized(around, labels, scene) ??
     paired(row, scene) ??
     reach(header, scene)
   );
 }
+
+/** "22 G" at the head of a row is one size, and sets no system for the row. */
+const SIZED_LABEL = /^\W*[0-9]{1,2}[\s-]?(?:G|gauge|Fr|French|Ch)\W*$/;
 
 const UNIT_CELL =
   /^\W*(?:(?:tol(?:erance)?s?\b\.?\s?(?:mm|cm|in|inch(?:es)?)?(?:\s\((?:mm|cm|in)\))?)|mm|cm|in|inch(?:es)?|fr(?:ench)?|ch|g|ga|gauge|usp|metric|colou?r|name|type|device|material)?\W*$/i;

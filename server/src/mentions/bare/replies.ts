@@ -2,7 +2,7 @@
 import { filledLines, matchesOf } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
-import { labelsOf, type Scene, type Surroundings } from '../scene.ts';
+import { labelsOf, type Scene, type Surroundings, sentenceIndex } from '../scene.ts';
 import type { Place } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
 import { type Board, holds, mentionsIn, systemsOf } from './board.ts';
@@ -112,7 +112,7 @@ export function answersElse(place: Place, bare: Bare): boolean {
   return asked !== undefined && HOW_MANY.test(asked.scene.passage.text.slice(asked.start, asked.end));
 }
 const HOW_MANY =
-  /\bhow (?:old|long|often|far|deep)\b|\bhow many (?!(?:\w+ )?(?:mm|millimet|French|Fr\b|Ch\b|noughts|zeros|zeroes|thousandths|inches))/i;
+  /\b(?:what|which) (?:time|day|date|age|year|week|month|page|price|dose|volume|room|bed|angle|speed|rate|score|grade|percentage|number of)\b|\bwhen\b|\bhow (?:old|long|often|far|deep)\b|\bhow many (?!(?:\w+ )?(?:mm|millimet|French|Fr\b|Ch\b|noughts|zeros|zeroes|thousandths|inches))/i;
 
 /** The stretch of the line from the last stop to the number. */
 function leadOf({ scene }: Place, { span }: Bare): string {
@@ -136,12 +136,31 @@ function questionFor(place: Place, bare: Bare): Asked | undefined {
           (q) =>
             q.scene.passage.index < scene.passage.index || (q.scene === scene && q.end < bare.span.start),
         );
-    return before(label) ?? (/^a[0-9]/.test(label) ? before(label.slice(1)) : undefined);
+    const counted = before(label) ?? (/^a[0-9]/.test(label) ? before(label.slice(1)) : undefined);
+    if (counted || label !== 'a') return counted;
   }
-  return ANSWERED.test(lead) ? justAsked(place, bare) : undefined;
+  return ANSWERED.test(lead) || BARE_COLON.test(lead) || said(place, lead) ? justAsked(place, bare) : undefined;
 }
 
-/** The item of a counted list, or the row of a table whose first cell counts it. */
+/** A line that begins with its colon, as definitions are written. */
+const BARE_COLON = /^:\s{1,3}$/;
+
+/** "Ana says: 5.", "**K:** 4.": somebody answers the question that ends right before. */
+function said({ around, scene, span }: Place, lead: string): boolean {
+  if (/^\s?[:)]/.test(scene.passage.text.slice(span.end, span.end + 2))) return false;
+  if (SPEAKS.test(lead)) {
+    const sentence = scene.sentences[sentenceIndex(scene, span.start) - 1];
+    return sentence !== undefined && QUESTION_ENDS.test(scene.passage.text.slice(sentence.start, sentence.end));
+  }
+  const last = around.scenes[scene.passage.index - 1]?.passage.text;
+  return SPEAKER.test(lead) && last !== undefined && QUESTION_ENDS.test(last.slice(-12));
+}
+const SPEAKS =
+  /(?:^\W{0,4}|[?"”*]\s)[A-Z][A-Za-z]{0,14}(?:\s[a-z]{1,12})?\s(?:say|said|answer|writ|wrot|put|offer|guess|tri|shout|repl|gave|giv|call)[a-z]{0,3}[:,]?\s["“]?(?:an?\s|the\s|about\s)?$/;
+const SPEAKER = /^\W{0,4}[A-Z][A-Za-z]{0,11}:\W{0,3}(?:[Aa]n?\s|[Tt]he\s)?$/;
+const QUESTION_ENDS = /\?["”’)*_\s]*$/;
+
+/** The item of a counted list, the line above a bare colon, or the row of a table whose first cell counts it. */
 function unlabelled({ around, scene }: Place, { span }: Bare, lead: string): string | undefined {
   if (scene.passage.cell) {
     const labels = labelsOf(around, scene.passage);
@@ -150,9 +169,12 @@ function unlabelled({ around, scene }: Place, { span }: Bare, lead: string): str
       ? COUNT_ALONE.exec(row)?.[1]?.toLowerCase()
       : undefined;
   }
+  const above = BARE_COLON.test(lead) ? LABEL_ABOVE.exec(scene.passage.text.slice(0, span.start)) : null;
+  if (above) return above[1]!.toLowerCase();
   return span.start < 6 && /^\W*(?:the\s|an?\s)?$/i.test(lead) ? markerOf(around, scene) : undefined;
 }
 
+const LABEL_ABOVE = /(?:^|\n|\W)(?:q(?:uestion)?\s?)?([a-z]?[0-9]{1,2}|[a-h])\W{0,2}\n:\s{1,3}$/i;
 const ANSWERS = /\b(?:answers?|key|reply|accept\w*|gaps?|response)\b/i;
 
 /** The question before it in the passage, else the last line of the passage before. */
@@ -178,6 +200,8 @@ function systemAsked({ scene, start, end }: Asked, bare: Bare, board: Board): re
   const text = scene.passage.text.slice(start, Math.min(end, start + LONGEST));
   const unit = FOR_UNIT.find(([, pattern]) => pattern.test(text))?.[0];
   if (unit) return [unit];
+  if (own.some((one) => one.sizes[0]?.system === 'millimetre' && one.sizes[0].value === bare.value))
+    return ['millimetre'];
   const things = new Set(
     scene.devices
       .filter((hit) => hit.start >= start && hit.end <= end && hit.means !== 'catheter')

@@ -9,6 +9,7 @@ import { type Board, dominant, holds, mentionsIn, systemsOf } from './board.ts';
 import type { Frame } from './frame.ts';
 import type { Question, Rung } from './question.ts';
 import { asked, reply } from './replies.ts';
+import { saidOnce } from './said-once.ts';
 import { inTable, settingWords, WHICH_FLOWS, wordsBefore } from './setting.ts';
 import { suits } from './suits.ts';
 import { bracket, metricFigure, ofMetric, sentenceThread, threadRule } from './thread-rungs.ts';
@@ -191,13 +192,6 @@ const ofKinds = (devices: readonly Device[]): readonly System[] =>
       .flatMap((device) => (device === 'k-wire' ? ['millimetre' as const] : known(systemOf(device)))),
   );
 
-/** "Sizes in mm: 25 G is 0.5, 23 G is 0.6": the sentence says the unit once. */
-const unitAhead: Rung = ({ place }) =>
-  /[0-9]\s?(?:G|gauge|Fr|French|Ch)\s?(?:is|=|:|→)\s?$/.test(place.before.slice(-16)) &&
-  /\bin (?:mm|millimet(?:re|er)s)\b/i.test(place.before)
-    ? ['millimetre']
-    : [];
-
 /** A decimal in a note of tracheal tubes. */
 const tubeDecimal: Rung = ({ place, bare, frame }) =>
   bare.decimals > 0 &&
@@ -215,9 +209,23 @@ const labels: Rung = ({ place, board }) => {
   const { around } = board;
   const at = (index: number | undefined): Scene | undefined => around.scenes[index ?? -1];
   const { header, row } = labelsOf(around, place.scene.passage);
+  if (row && sizedElsewhere(place, board)) return firstSet([header], place);
   const list = place.scene.passage.list;
   return firstSet([row, header, at(list?.parent), at(list?.leadIn)], place);
 };
+
+/** "| IV cannula | 18 G | green | 22 |": the thing of the row has its size in another cell, headed "Size" or standing first. */
+function sizedElsewhere({ around, scene: { passage } }: Place, { settled }: Board): boolean {
+  const { rows } = around.note.tables[passage.cell!.table]!;
+  return rows[passage.cell!.row]!.slice(0, WIDEST_ROW).some(
+    (index, column) =>
+      index !== passage.index &&
+      (settled[index] ?? []).some((one) => one.sizes.length > 0) &&
+      (column === 0 || SIZE_HEAD.test(around.scenes[rows[0]![column] ?? -1]?.passage.text ?? '')),
+  );
+}
+const WIDEST_ROW = 12;
+const SIZE_HEAD = /^\W*(?:[a-z]+\s)?(?:sizes?|gau?ges?|G|French|Fr|Ch|USP|number|no\.?)(?:\s?\(.{1,12}\))?\W*$/i;
 
 const heading: Rung = ({ place, board }) =>
   firstSet(headingsOf(board.around, place.scene.passage).slice(0, 1), place);
@@ -361,7 +369,7 @@ export const RUNGS = {
   'of-metric': ofMetric,
   asked,
   'a-third': aThird,
-  'unit-ahead': unitAhead,
+  'said-once': saidOnce,
   noun: sizedNoun,
   'noun-before': nounBefore,
   'noun-apart': nounApart,

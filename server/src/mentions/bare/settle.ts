@@ -25,7 +25,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['metric-figure', 'any'],
   ['of-metric', 'any'],
   ['a-third', 'any'],
-  ['unit-ahead', 'any'],
+  ['said-once', 'any'],
   ['unit-before', 'any'],
   ['reply', 'any'],
   ['asked', ['option', 'alone', 'run', 'colon', 'loose', 'handed']],
@@ -69,17 +69,18 @@ export function settle(question: Question): Settled | undefined {
     if (place.scene.passage.list && rung === 'before' && frame !== 'colour') continue;
     const systems = RUNGS[rung](question).filter(
       (system) =>
-        suits(system, bare) ||
+        (bare.decimals < 2 || system === 'millimetre') &&
+        (suits(system, bare) ||
         (system === 'usp' && (countsUp(bare) || besideZeros(place, bare))) ||
         rung === 'asked' ||
         rung === 'reply' ||
         rung === 'longer' ||
         rung === 'a-third' ||
-        rung === 'unit-ahead' ||
+        rung === 'said-once' ||
         holdsNearby(question, system) ||
         wideGauge(question, system) ||
         (rung === 'before' && writtenBefore(question, system)) ||
-        horsesTube(question, rung, system),
+        horsesTube(question, rung, system)),
     );
     const [system] = systems;
     if (system && systems.length === 1)

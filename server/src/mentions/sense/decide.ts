@@ -14,7 +14,13 @@ import { wireSense } from './wire.ts';
 export type Rule = (place: Place, match: string, candidate: Candidate) => Verdict;
 
 const gauge: Rule = (place, match, { item }) => gaugeSense(place, match, item.values[0]!);
-const french: Rule = (place, match, { item }) => frenchSense(place, match, item.values[0]!);
+const french: Rule = (place, match, candidate) =>
+  isFigure(place, candidate) ? NOTHING : frenchSense(place, match, candidate.item.values[0]!);
+/** "15 Fr is 5 and 18 Fr is 6": the first of the list is what the size before it comes to. */
+const isFigure = ({ before }: Place, { span, match }: Candidate): boolean =>
+  span.start === match.start &&
+  span.end < match.end &&
+  /[0-9]\s?(?:Fr|French|Ch)\s(?:is|=|gives|makes|→|:)\s(?:about\s)?$/.test(before.slice(-24));
 const thread: Rule = (place, match, { item }) => threadSense(place, match, item.values);
 const numberedRule: Rule = (place, match, { item }) => numberedSense(place, match, item.values);
 

@@ -33,14 +33,14 @@ export interface Company {
 
 /** A gauge right before or after: "21 G × 1½ in", "(22 G, 50 mm)", "50 mm, 20 gauge". */
 const SIZE_BEFORE =
-  /[0-9](?:[\s-]?(?:G|ga|gauge|Fr|French|Ch))[,;]?\s?(?:[x×*/(]|by|long)?\s?(?:an?\s)?(?:size\s)?$/i;
+  /[0-9](?:[\s-]?(?:G|ga|gauge|Fr|French|Ch))[,;]?\s?(?:[x×*/(]|by|of|long)?\s?(?:an?\s)?(?:size\s)?$/i;
 const GAUGE_AFTER = /^[,]?\s?(?:[x×]\s?)?(?:(?:[a-z]+\s){0,2})(?:#?[0-9]{2}[\s-]?(?:G\b|ga\b|gauge))/i;
 /** Things given as width by length whose length is no size. */
 const BALLOON = /\b(?:balloons?|stents?|grafts?|mesh|patch(?:es)?)\b/i;
 const TIMES = /[x×]\s?$/i;
 /** "a 5 Fr line is 1.67 mm": said to be the same. */
 const EQUATED =
-  /(?:(?:\bG|\bga|gauge|Fr|French|Ch|-0|\.[0-9]{2,4}\s?in|[0-9]\s?inch)\b|[0-9]["″])[a-z\s-]{0,30}(?:\s(?:is|are|equals|measures?|makes|gives|(?:(?:comes?|works?) (?:to|out (?:at|as|to))|(?:starts?|begins?|ends?|stops?) (?:at|with)))\s|\s?=\s?)(?:(?:about|roughly|around|nearly|just|only|really|exactly|close to|up to)\s){0,2}$/i;
+  /(?:(?:\bG|\bga|gauge|Fr|French|Ch|-0|\.[0-9]{2,4}\s?in|[0-9]\s?inch)\b|[0-9]["″])(?:[a-z\s-]{0,30}|,\s(?:which|that)|,\s[^,;:.0-9]{3,50},)(?:\s(?:is|are|at|equals|measures?|makes|gives|(?:(?:comes?|works?) (?:to|out (?:at|as|to))|(?:starts?|begins?|ends?|stops?) (?:at|with)))\s|\s?=\s?)(?:(?:about|roughly|around|nearly|just|only|really|exactly|close to|up to|more like|something like|(?:a\s(?:bit|shade|little)\s|well\s|just\s)?(?:over|under)|(?:bigg|larg|wid|small|narrow)er than|(?:more|less) than)\s){0,2}$/i;
 const RIGHT_AFTER =
   /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|outside|inside|outer|inner|in diameter|diameters?|od\b|id\b|bore|thick|of outer|of outside|lumen|calib(?:er|re)|internal|external|in width|round)\b/i;
 const THING_AFTER =
@@ -205,7 +205,11 @@ const SIZE_OR_MM = /[0-9][\s-]?(?:G|Fr|F|Ch|gauge|French)\b|[0-9]-0\b|\bmm\b|gau
 /** A needle or a gauge in the sentence, or needles in what stands over it. */
 export const ofNeedle = (place: Place): boolean =>
   /[0-9][\s-]?(?:G|gauge)\b/.test(place.text) ||
-  [...place.devices, ...wider(place).flatMap((scene) => scene.devices)].some((hit) => POINTED.has(hit.means));
+  [
+    ...place.devices,
+    ...earlier(place, place.scene.devices),
+    ...wider(place).flatMap((scene) => scene.devices),
+  ].some((hit) => POINTED.has(hit.means));
 const POINTED: ReadonlySet<Device> = new Set<Device>([
   'needle',
   'suture-needle',
@@ -224,9 +228,10 @@ const needleLength = (place: Place): boolean =>
 /** "Kirschner wires are by diameter. Ours go 0.9 mm, 1.1 mm, 1.6 mm.": wires and how wide they are in the sentence before. */
 const wiresBefore = (place: Place): boolean =>
   earlier(place, place.scene.devices).some((hit) => hit.means === 'k-wire' || hit.means === 'guidewire') &&
-  DIAMETER.test(
+  DIAMETER_OR_MM.test(
     place.scene.passage.text.slice(Math.max(0, place.sentence.start - 160), place.sentence.start),
   );
+const DIAMETER_OR_MM = new RegExp(`${DIAMETER.source}|\\bin (?:mm|millimet(?:re|er)s)\\b`, 'i');
 
 /** A pronoun takes up the size with which the passage before ended. */
 function takenUp(place: Place): boolean {
@@ -270,10 +275,14 @@ function nearby(place: Place): string {
     .slice(-60)
     .split(/[;\n]|\.\s/)
     .at(-1)!
-    .replace(CAPTION, '');
+    .replace(CAPTION, '')
+    .replace(MARKS, '');
   const after = place.after.slice(0, 60).split(/[;,(\n]|\.\s/)[0]!;
   return `${before} ${after}`;
 }
+
+/** "Full marks for 0.2 mm": what an answer earns is no mark on a tube. */
+const MARKS = /\b(?:full|half|no|zero|one|two|bonus|all the)\smarks?\b/i;
 
 /** "ON SCREEN: 5-0 = 0.1 mm": where it is shown, in capitals. */
 const CAPTION = /^\W*[A-Z]{2,}(?:\s[A-Z]{2,}){0,3}:\s/;
@@ -359,15 +368,13 @@ const MEASURED_AFTER =
   /^\s?(?:(?:from |on |over |round |around |is |was |being )?(?:the |its )?(?:outer|outside|external)|od\b|across|wide|thick|bore|hole|lumen|opening|passage|ring|(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\b|(?:tube |drain )?(?:=|is|in) (?:\S{1,3} )?(?:Fr|French)\b)/i;
 /** "the outside diameter of the 3.5 tube is 3.5 mm", "pins of 2.0 mm". */
 const MEASURED_BEFORE =
-  /\b(?:outer|outside|external)\s(?:(?:diameter|width|size)\s)?(?:of\s(?:an?|the|this|that|our|your)\s(?:[^.;,]|\.(?=[0-9])){1,24}\s)?(?:(?:of|is|was|measures)\s)?(?:about\s)?$|\b(?:bore|hole|lumen|inside)\s(?:of|is)\s(?:about\s)?$|\b(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\s(?:of|is|are|measures?)\s(?:about\s)?$/i;
+  /\b(?:outer|outside|external)\s(?:(?:diameter|width|size)\s)?(?:of\s(?:an?|the|this|that|our|your)\s(?:[^.;,]|\.(?=[0-9])){1,24}\s)?(?:(?:of|is|was|measures)\s)?(?:about\s)?$|\b(?:bore|hole|lumen|opening|inside)s?\s(?:of|is|are)\s(?:about\s)?(?:[0-9.]{1,4}(?:,|\sand|\sor)\s){0,6}$|\b(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\s(?:of|is|are|measures?)\s(?:about\s)?$/i;
 
 /** A tube's "7.5 mm": its inner diameter when tracheal tubes are what is spoken of. */
 export function tubeLength(place: Place, values: readonly number[], decimals: number): boolean {
   if (!values.every((value) => value >= 2 && (value * 2) % 1 === 0)) return false;
   if (MEASURED_AFTER.test(place.after) || MEASURED_BEFORE.test(place.before.slice(-90))) return false;
-  // "A 6 Fr is 2 mm": how wide the catheter is, whatever tube it goes through.
-  if (/[0-9]\s?(?:Fr|French|Ch)\s(?:[a-z]+\s)?(?:is|=|measures|comes to)\s(?:about\s)?$/.test(place.before))
-    return false;
+  if (OF_FRENCH.test(place.before.slice(-60)) || ofItself(place, values)) return false;
   if (place.scene.passage.cell && !cellOfTubes(place)) return false;
   const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];
   const most = largest(place, nearest?.means);
@@ -388,6 +395,16 @@ function largest(place: Place, nearest: Device | undefined): number {
   return nearest === 'tracheal-tube' && /intubated with (?:an? )?$/i.test(place.before) ? 30 : 10.5;
 }
 const HAS = /\b(?:an?|about|near(?:ly)?|takes?|needs?|around)\s$/i;
+
+/** "A 6 Fr is 2 mm", "18 Fr -> 6 mm": how wide the catheter is, whatever tube it goes through. */
+const OF_FRENCH =
+  /[0-9]\s?(?:Fr|French|Ch)(?:\s[a-z-]+){0,3}\s?(?:\s(?:is|measures|gives|makes|comes? (?:to|out at)|works out at)|=|->|→)\s(?:about\s|only\s|just\s)?$/;
+
+/** "So a 6.5 is 6.5 mm inside": the tube's number is told, and then what it measures. */
+const ofItself = ({ before }: Place, values: readonly number[]): boolean =>
+  Number(OF_NUMBER.exec(before.slice(-60))?.[1] ?? 'none') === values[0];
+const OF_NUMBER =
+  /(?<![0-9.])([0-9]{1,2}(?:\.[05])?)(?:\s[a-z]+){0,4}?\s(?:is|measures|means|has|=|makes)\s(?:(?:an?|about|exactly|just|really|only|always)\s){0,2}$/i;
 
 /** Header or row label names tracheal tubes. */
 const cellOfTubes = (place: Place): boolean =>

@@ -78,7 +78,7 @@ const AS_THIN =
 
 /** "metric 2 is 3-0": the two numbers of one thread. */
 const METRIC_BESIDE =
-  /\b(?:metric|EP)\s[0-9](?:\.5)?(?![0-9.])|(?<![0-9.])[0-9](?:\.5)?\smetric\b(?!\s(?:tons?|tonnes?))/;
+  /\b[Ii]n metric\b|\b[Mm]etric (?:numbers?|figures?|sizes?)\b|\b(?:metric|EP)\s[0-9](?:\.5)?(?![0-9.])|(?<![0-9.])[0-9](?:\.5)?\smetric\b(?!\s(?:tons?|tonnes?))/;
 
 /** "swap the 4-0 for a 5-0", "10-0 is metric 0.2": said of a thing, in a note of threads, whatever game is mentioned. */
 const ofThreadNote = (place: Place, match: string): boolean =>

@@ -52,6 +52,7 @@ export const OTHER_LENGTH = wholeWords([
   'past',
   'beyond',
   'tails?',
+  '(?:leave|left|cut|trim\\w*|keep|kept) (?:the |both |its )?ends',
   'slack',
   'loops?',
   'swelling',

@@ -155,6 +155,8 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   if (at < 0) return alike(items, a, b);
   // "with a 20 G and a 22 G alike": with both.
   if (items[at]!.word === 'alike' && items[at - 1]?.kind === 'size') return -1;
+  // "2 and 2-0 look alike on the shelf": how they look in print.
+  if (LOOKS.test(wordsIn(items, at - 3, at)) && !SIZE_WORDS.has(items[at + 1]?.word ?? '')) return -1;
   if (at > b.to + 6 && !(at <= b.to + 18 && OF_THE_TWO.test(wordsIn(items, at - 6, at)))) return -1;
   // "for 22 G and 24 G alike": what is said holds for both.
   if (items[at]!.word === 'alike' && FOR_BOTH.test(items[a.from - 1]?.word ?? '')) return -1;
@@ -163,6 +165,8 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   if (OTHER_SAME.test(wordsIn(items, at + 1, at + 5))) return -1;
   return items.slice(a.to + 1, at).some((item) => ITEM_STOPS.has(item.word)) ? -1 : at;
 }
+
+const LOOKS = /\b(?:looks?|sounds?|reads?|seems?|appears?|printed|written)\b/;
 
 /** "…, and the two packets hold the same thickness": both are taken up again. */
 const OF_THE_TWO =

@@ -65,6 +65,7 @@ export function otherWay(items: readonly Item[], cue: number): boolean {
   return inside.some(({ word }, i) => word === 'way' && inside[i - 1]?.word === 'other');
 }
 
+/** "then 0, then after 0 it goes 1, 2": a size named twice on the way stands in the row once. */
 export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Reading {
   const first = scene.items[run[0]!.from]!;
   const last = scene.items[run.at(-1)!.to]!;
@@ -74,11 +75,10 @@ export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Rea
       construction: 'order',
       span: sentenceSpan(scene),
       focus: spanOf(scene, first, last),
-      items: run.flatMap((group) =>
-        group.mentions.map((mention) =>
-          operand(scene, { ...group, mentions: [mention], sizes: mention.sizes }),
-        ),
-      ),
+      items: run
+        .flatMap((group) => group.mentions.map((mention) => ({ group, mention })))
+        .filter(({ mention }, i, all) => mention.text !== all[i - 1]?.mention.text)
+        .map(({ group, mention }) => operand(scene, { ...group, mentions: [mention], sizes: mention.sizes })),
       axis: cue.axis,
       runs: cue.runs,
     },

@@ -32,7 +32,7 @@ const PATTERN = new RegExp(
 );
 /** Things that settle the code, or that are coloured in their own right. */
 const NAMED =
-  /\b(?:needles?|cannula[es]?|ivs?|catheters?|hubs?|funnels?|foley|pens?|gowns?|gloves?|folders?|forms?|stickers?|labels?|tubes?|bottles?|bags?|badges?|lights?|cars?|team|group|zone|tags?|caps?|g|gauge)\b|[0-9]\s?G\b/i;
+  /\b(?:vaccin\w+|inject\w+|jabs?|needles?|cannula[es]?|ivs?|catheters?|hubs?|funnels?|foley|pens?|gowns?|gloves?|folders?|forms?|stickers?|labels?|tubes?|bottles?|bags?|badges?|lights?|cars?|team|group|zone|tags?|caps?|g|gauge)\b|[0-9]\s?G\b/i;
 
 /** The words themselves are what is talked about: "why do we never say …". */
 const SPOKEN_OF = /\b(?:why|not|never|avoid|don't|do not)\b/i;

@@ -141,6 +141,7 @@ const threadAsk = (place: Place, value: number): Verdict =>
 export const handedThread = (place: Place, bare: Bare): Verdict | undefined =>
   bare.value >= 1 &&
   !bare.plural &&
+  !(bare.value === 1 && NOUGHTED.test(place.text)) &&
   (FETCHED.test(place.before) ||
     (ASKED_FOR.test(place.before) && ENDS.test(place.after)) ||
     (WANTED.test(place.before) && /^\sto (?:close|sew|stitch|tie|suture)\b/i.test(place.after)))
@@ -189,9 +190,14 @@ export function fetchQuestion(
     )
   )
     return undefined;
-  const { value } = bare;
   const [sole, ...others] = present(bare, board);
-  if (sole === 'usp' && others.length === 0 && !fetched(place)) return threadAsk(place, value);
+  if (sole === 'usp' && others.length === 0 && !fetched(place)) return threadAsk(place, bare.value);
+  return whichSystem(place, bare, board);
+}
+
+/** The readings in all systems that have the value; undefined with fewer than two. */
+export function whichSystem(place: Place, bare: Bare, board: Board): Verdict | undefined {
+  const { value } = bare;
   const readings = FETCHABLE.filter(({ system }) => suits(system, bare) || wide(system, bare, board)).map(
     ({ system, words, write }) => reading(phrase(words, { value }), write(value), { system, value }),
   );
@@ -244,12 +250,13 @@ export const saidQuestion = (place: Place, bare: Bare, board: Board): Verdict | 
 
 /** "She goes to the ward with a 14 in": what somebody goes away with, or came with, and nothing more is said of it. */
 export const departs = ({ before, after }: Place): boolean =>
-  DEPARTS.test(before) && /^\sin(?:\sand\b|\splace\b|\ssitu\b|\s?[.,;:!?"”]|\s*$)/.test(after);
+  DEPARTS.test(before) &&
+  /^\s(?:already\s|still\s)?in(?:\sand\b|\splace\b|\ssitu\b|\s?[.,;:!?"”]|\s*$)/.test(after);
 const DEPARTS =
-  /\b(?:goes|go|went|gone|going|comes?|came|leaves|left|arrives?|arrived|returns?|returned|sent|moved?|transferred|home|discharged|up|down|back|over|ward|theatre|unit)\b[^.;:?!]{0,40}\bwith\s(?:an?|the)\s["“]?$/i;
+  /\b(?:goes|go|went|gone|going|comes?|came|coming|leaves|left|arrives?|arrived|returns?|returned|sent|moved?|transferred|home|discharged|up|down|back|over|ward|theatre|unit)\b[^.;:?!]{0,40}\bwith\s(?:an?|the)\s["“]?$/i;
 
 /** The note deals in more than one system that has the value. */
-const openSystem = (bare: Bare, board: Board): boolean => {
+export const openSystem = (bare: Bare, board: Board): boolean => {
   const { gauge, french } = factsOf(board.around);
   const [only, ...others] = present(bare, board);
   return (

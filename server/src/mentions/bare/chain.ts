@@ -91,6 +91,7 @@ const EQUALS_BEFORE = /\s(?:is|=|equals|measures)\s(?:about\s)?$/;
 
 /** "nylon says 2, 5-0 …": the number belongs to the verb, not to the next size. */
 const says = (before: string): boolean =>
-  /\b(?:says|reads|is|has|have|equals|of|=)\s?$/i.test(before.slice(-10)) || SIZE_IS_A.test(before.slice(-40));
+  /\b(?:says|reads|is|has|have|equals|of|=)\s?$/i.test(before.slice(-10)) ||
+  SIZE_IS_A.test(before.slice(-40));
 /** "5-0 nylon is a 1 and 4-0 …": what the size before it comes to. */
 const SIZE_IS_A = /[0-9](?:-0|\s?(?:Fr|French|Ch|G|gauge))(?:\s[a-z]+){0,2}\sis\s(?:an?|about)\s$/i;

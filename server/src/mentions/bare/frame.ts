@@ -40,6 +40,9 @@ const OPTION = /(?:^|[\s(])(?:[a-eA-E][).:]\s?|[B-E]\s|\(?i{1,3}v?\)\s)$/;
 /** "metric: A 2  B 3.5": a first choice without a mark, when a second follows. */
 const FIRST_CHOICE = /[:?]\sA\s$/;
 
+/** "2-0 = 2, 4-0 = 4": how many zeros there are. */
+const ZEROS_OF = /[0-9]-0\s?=\s?$/;
+
 /** Undefined when something about the number says it counts or labels another thing. */
 export function frameOf(place: Place, bare: Bare): Frame | undefined {
   const text = place.scene.passage.text;
@@ -66,21 +69,38 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
     !about &&
     !asksWhich(place, bare) &&
     LABELLED.test(before) &&
+    !isTaken(before, bare) &&
     (bare.decimals === 0 || LABELLED.test(place.before))
   )
     return plainThread(place, bare) ||
+      boxed(place) ||
       ranOut(place) ||
+      inSize(place, bare) ||
       ((inThread(place) || /\bof\s$/.test(place.before)) && namesNought(place, bare))
       ? 'handed'
       : undefined;
   if (bare.plural) return /\b(?:over|under)[\s-]$/i.test(place.before) ? undefined : 'plural';
-  if (DETERMINED.test(place.before) || compared(place)) return 'article';
+  if (DETERMINED.test(place.before) || compared(place) || RATED.test(place.after)) return 'article';
   if (bare.run.values.length > 1) return 'run';
   if (namesNought(place, bare)) return 'article';
-  if (/:\s?$/.test(place.before)) return 'colon';
+  if (/[:=]\s?$/.test(place.before)) return ZEROS_OF.test(place.before.slice(-12)) ? undefined : 'colon';
   if (HANDED.test(place.before)) return 'handed';
   return isReference(place, bare) ? undefined : 'loose';
 }
+
+/** "for the chest drain take 28": only "Take 2" at the head of a line is a scene. */
+const isTaken = (before: string, { value, decimals }: Bare): boolean =>
+  /\btake\s$/i.test(before) && (decimals > 0 || value >= 10 || !/^\W*take\s$/i.test(before));
+
+/** "a purse-string in 1 holds better than 3-0": sewn in that size, in talk of thread. */
+const inSize = (place: Place, { value, spoken }: Bare): boolean =>
+  !spoken &&
+  value <= 2 &&
+  inThread(place) &&
+  SEWN_IN.test(place.before.slice(-48)) &&
+  /^\s?(?:[,.;:]|$|(?:holds?|is|was|or|and|will|would|does|for|on|at|because)\b)/.test(place.after);
+const SEWN_IN =
+  /\b(?:purse-?strings?|stitch(?:es)?|sutures?|ties?|ligatures?|closed?|closure|layers?|runs?|running|continuous|interrupted|sewn|repair(?:ed)?|tied)\s(?:[a-z]+\s){0,2}in\s$/i;
 
 /** "Q 22 or 18, which pours faster?": the letter announces a question, it counts nothing. */
 const asksWhich = ({ scene, before }: Place, { run }: Bare): boolean =>
@@ -110,6 +130,11 @@ const IN_STOCK = /\b(?:left|used|wasted|opened|counted|ordered|needed)\b[^:.;]{0
 const plainThread = (place: Place, { value, spoken }: Bare): boolean =>
   value === 0 && !spoken && place.materials.some((hit) => hit.start === place.span.end + 1);
 
+/** "one box 2 silk": so many boxes, and of which thread. */
+const boxed = (place: Place): boolean =>
+  /\b(?:one|two|three|four|five|six|an?|[0-9]{1,2})\sbox(?:es)?\s$/i.test(place.before) &&
+  place.materials.some((hit) => hit.start === place.span.end + 1);
+
 /** Thread is named in the sentence. */
 const inThread = ({ materials, devices }: Place): boolean =>
   materials.length > 0 || devices.some((hit) => hit.means === 'suture');
@@ -129,6 +154,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
     (bare.run.values.length > 1 && counts(afterRun) && !(bare.decimals > 0 && UP_TO.test(after))) ||
     (BLADED.test(place.text) &&
       !ofTube(place, bare) &&
+      !place.materials.some((hit) => hit.start === place.span.end + 1) &&
       !(
         bare.value >= 16 &&
         DETERMINED.test(place.before) &&
@@ -256,8 +282,10 @@ function numbersLine(text: string, { span, value, decimals }: Bare): boolean {
 
 const MAGNITUDE =
   '(?:thick|thinn?|skinni|chunki|slender|fin|narrow|wid|bigg|larg|small|slimm?|fatt?|stout|heavi|light|strong|weak|coars|fast|slow)er';
+/** "18 good, 16 better, 14 best": so it is judged, and nothing counted. */
+const RATED = /^\s(?:better|best|good|fine|ideal|ok|okay)(?=[,.;:!]|$|\s(?:if|for|still|again)\b)/i;
 const COMPARED_AFTER = new RegExp(
-  `^\\s(?:is|are|was|runs|looks|flows)\\s(?:(?:the|too|very|quite|rather|much|far|still|already|plenty)\\s)?(?:${MAGNITUDE}|${MAGNITUDE.replace(/er$/, 'est')}|thick|thin|fine|narrow|wide|big|small|stout)\\b`,
+  `^\\s(?:is|are|was|runs|looks|flows)\\s(?:(?:an?|the|too|very|quite|rather|much|far|still|already|plenty)\\s)?(?:${MAGNITUDE}|${MAGNITUDE.replace(/er$/, 'est')}|thick|thin|fine|narrow|wide|big|small|stout)\\b`,
   'i',
 );
 const COMPARED_BEFORE = new RegExp(`\\b${MAGNITUDE}\\sthan\\s$`, 'i');
@@ -292,11 +320,15 @@ const compared = (place: Place): boolean =>
 const VERB_AFTER =
   /^\s(?:do|don't|bend|kink|clot|block|flow|run|go|come|stay|hold|snap|break|tear|give|let|take|drip|leak|fit|slide|bleed|flush|work|fail|blow|tissue|last|float|cut)\b/i;
 
+/** "a 0 or a 1 loop": a thread that is looped. */
+const LOOPED = /^\sloop(?:ed)?\b/i;
+
 const pointed = (place: Place): boolean => DETERMINED.test(place.before) || COLOUR_BEFORE.test(place.before);
 
 /** The phrase ends after the number, or goes on in a way a counted noun could not. */
 export function isClosed(place: Place, bare: Bare): boolean {
   if (CLOSED.test(place.after) || (/^\s\(/.test(place.after) && COLOUR_AFTER.test(place.after))) return true;
+  if ((bare.value === 0 || pointed(place)) && LOOPED.test(place.after)) return true;
   if (bare.plural && !bare.spoken && VERB_AFTER.test(place.after)) return true;
   if (/^\s(?:\(|an?\s)/.test(place.after) && (bare.run.values.length > 1 || pointed(place))) return true;
   if (/(?:^|[\s"“‘'(])an?\s["“‘']?$/i.test(place.before) && /^\s[a-z]+(?:s|ed)\b/.test(place.after))

@@ -14,6 +14,7 @@ import { tableNumbers } from './cells.ts';
 import { chains } from './chain.ts';
 import { frameOf, isClosed } from './frame.ts';
 import { isOther } from './measures.ts';
+import { messageQuestion } from './messages.ts';
 import { answersElse } from './replies.ts';
 import { type RungName, type Settled, settle } from './settle.ts';
 import { type Bare, bareNumbers } from './tokens.ts';
@@ -66,6 +67,8 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
   const place = placeOf(board.around, scene, bare);
   const frame = frameOf(place, bare);
   if (ofOtherTrade(place)) return undefined;
+  const message = messageQuestion(place, bare, board, known);
+  if (message) return mentionOf(place, bare, message);
   if (!frame) {
     const said = saidQuestion(place, bare, board);
     return said && mentionOf(place, bare, said);

@@ -139,7 +139,9 @@ function questionFor(place: Place, bare: Bare): Asked | undefined {
     const counted = before(label) ?? (/^a[0-9]/.test(label) ? before(label.slice(1)) : undefined);
     if (counted || label !== 'a') return counted;
   }
-  return ANSWERED.test(lead) || BARE_COLON.test(lead) || said(place, lead) ? justAsked(place, bare) : undefined;
+  return ANSWERED.test(lead) || BARE_COLON.test(lead) || said(place, lead)
+    ? justAsked(place, bare)
+    : undefined;
 }
 
 /** A line that begins with its colon, as definitions are written. */
@@ -150,7 +152,9 @@ function said({ around, scene, span }: Place, lead: string): boolean {
   if (/^\s?[:)]/.test(scene.passage.text.slice(span.end, span.end + 2))) return false;
   if (SPEAKS.test(lead)) {
     const sentence = scene.sentences[sentenceIndex(scene, span.start) - 1];
-    return sentence !== undefined && QUESTION_ENDS.test(scene.passage.text.slice(sentence.start, sentence.end));
+    return (
+      sentence !== undefined && QUESTION_ENDS.test(scene.passage.text.slice(sentence.start, sentence.end))
+    );
   }
   const last = around.scenes[scene.passage.index - 1]?.passage.text;
   return SPEAKER.test(lead) && last !== undefined && QUESTION_ENDS.test(last.slice(-12));

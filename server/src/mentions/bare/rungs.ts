@@ -26,21 +26,31 @@ const sizedNoun: Rung = ({ place, bare }) => {
 };
 
 /** "Foley 16", "ETT 7": the thing right before. */
-const nounBefore: Rung = ({ place }) => {
-  const hit = place.devices.find((one) => one.end === place.span.start - 1);
+const nounBefore: Rung = ({ place, bare }) => {
+  const at = Math.min(bare.run.start, place.span.start) - 1;
+  const hit = place.devices.find((one) => one.end === at);
   return hit && !isGeneral(hit) ? known(systemOf(hit.means)) : [];
 };
 
 /** "Butterfly, 23.", "ETT (7.5)": the thing, and its size apart. */
 const nounApart: Rung = ({ place }) => {
   const hit = place.devices.findLast((one) => one.end < place.span.start);
-  if (!hit || isGeneral(hit) || /(?:s|ae)$/.test(hit.word)) return [];
+  if (!hit || isGeneral(hit)) return [];
+  if (/(?:s|ae)$/.test(hit.word) && !WHAT_FOR.test(place.after)) return [];
   const between = place.scene.passage.text.slice(hit.end, place.span.start);
   return /^(?:,|:|\s?\(|\s[–—=-])\s?(?:size\s)?$/.test(between) &&
     (/^(?:\)|[.;]|$|\s*\n)|^,\s/.test(place.after) || (between.startsWith(':') && WHAT_FOR.test(place.after)))
     ? known(systemOf(hit.means))
     : [];
 };
+
+/** "The purple cannula is the big trauma one, 14.": the thing of the sentence, and its size at the end. */
+const endsWithSize: Rung = ({ place }) => {
+  if (!ONE_APART.test(place.before) || !/^\s?(?:[.;]|$)/.test(place.after)) return [];
+  const systems = ofDevices(place.devices);
+  return systems.length === 1 ? systems : [];
+};
+const ONE_APART = /\b(?:the|an?|our|this|that)\s(?:[a-z-]+\s){0,3}ones?,\s$/i;
 
 /** "NG tube: 12 for feeding, 16 for drainage". */
 const WHAT_FOR = /^\sfor\s(?!(?:\d|the\s(?:week|month|day|year))\b)[a-z]/i;
@@ -96,8 +106,12 @@ const thrice: Rung = ({ bare, place }) => {
   return mm !== undefined && Math.abs(bare.value / 3 - Number(mm)) < 0.1 ? ['french'] : [];
 };
 
-const sentenceMentions: Rung = ({ place, known, settledBare }) => {
+const sentenceMentions: Rung = ({ place, bare, known, settledBare }) => {
   const here = mentionsIn(known, place.sentence);
+  const again = systemsOf(
+    settledBare.slice(-6).filter((one) => one.span.start >= place.sentence.start && holds(one, bare.value)),
+  );
+  if (again.length === 1 && !here.some((one) => holds(one, bare.value))) return again;
   const near = systemsOf(here);
   if (near.length > 1) return systemsOf(nearestTwo(here, place.span.start));
   return near.length > 0
@@ -127,7 +141,7 @@ const earlierMentions: Rung = ({ place, known, bare, settledBare }) => {
   const before = [
     ...mentionsIn(known, { start, end: place.sentence.start }, 60).slice(-6),
     ...settledBare.slice(-3),
-  ];
+  ].sort((a, b) => a.span.start - b.span.start);
   const same = systemsOf(before.filter((one) => holds(one, bare.value)));
   return same.length === 1 ? same : systemsOf(before.slice(-3));
 };
@@ -158,12 +172,16 @@ const SITE =
 
 /** "7 for most women, 8 for most men", where tracheal tubes were just spoken of. */
 const forPeople: Rung = ({ place, bare, board }) => {
-  if (!PEOPLE.test(place.after) || bare.value < 5 || bare.value > 9.5) return [];
+  if (bare.value < 5 || bare.value > 9.5) return [];
+  if (!PEOPLE.test(place.after) && !PEOPLE_BEFORE.test(place.before.slice(-48))) return [];
   const { index } = place.scene.passage;
   const near = [0, 1, 2, 3].flatMap((back) => board.around.scenes[index - back] ?? []);
   const scene = near.find((one) => one.kinds.size > 0);
-  return scene?.kinds.has('tracheal-tube') ? ['tube-id'] : [];
+  const halved = bare.decimals > 0 && !scene && factsOf(board.around).tracheal;
+  return halved || scene?.kinds.has('tracheal-tube') ? ['tube-id'] : [];
 };
+const PEOPLE_BEFORE =
+  /\b(?:wom[ae]n|m[ae]n|males?|females?|lady|ladies|adults?|patients?|people|girls?|boys?)(?:\s(?:usually|often|mostly|generally|mainly))?(?:\s(?:an?|get|gets|take|takes|have|has|need|needs))*[:,]?\s["“]?$/i;
 const PEOPLE =
   /^\sfor\s(?:(?:most|an?|the|all|many|adult|average|grown|small|large|big|tall|normal)\s){0,3}(?:wom[ae]n|m[ae]n|adults?|males?|females?|ladies|lady)\b/i;
 
@@ -194,7 +212,7 @@ const ofKinds = (devices: readonly Device[]): readonly System[] =>
 
 /** A decimal in a note of tracheal tubes. */
 const tubeDecimal: Rung = ({ place, bare, frame }) =>
-  bare.decimals > 0 &&
+  (bare.decimals > 0 || bare.run.values.some((value) => value % 1 === 0.5)) &&
   !(bare.spoken && /\b(?:says|reads|gives|ratio|factor|times|is)\s$/i.test(place.before)) &&
   (frame !== 'loose' ||
     place.scene.kinds.has('tracheal-tube') ||
@@ -225,7 +243,8 @@ function sizedElsewhere({ around, scene: { passage } }: Place, { settled }: Boar
   );
 }
 const WIDEST_ROW = 12;
-const SIZE_HEAD = /^\W*(?:[a-z]+\s)?(?:sizes?|gau?ges?|G|French|Fr|Ch|USP|number|no\.?)(?:\s?\(.{1,12}\))?\W*$/i;
+const SIZE_HEAD =
+  /^\W*(?:[a-z]+\s)?(?:sizes?|gau?ges?|G|French|Fr|Ch|USP|number|no\.?)(?:\s?\(.{1,12}\))?\W*$/i;
 
 const heading: Rung = ({ place, board }) =>
   firstSet(headingsOf(board.around, place.scene.passage).slice(0, 1), place);
@@ -373,6 +392,7 @@ export const RUNGS = {
   noun: sizedNoun,
   'noun-before': nounBefore,
   'noun-apart': nounApart,
+  'ends-with': endsWithSize,
   'catheter-is': catheterIs,
   thrice,
   longer,

@@ -51,7 +51,7 @@ const FAR = 44;
 /** The size that a figure is told of. */
 function toldOf({ place: { scene, span }, known, bare }: Question): Mention | undefined {
   const last = mentionsIn(known, { start: Math.max(0, span.start - 2 * FAR), end: span.start }).at(-1);
-  if (!last || last.kind !== 'size' || span.start - last.span.end > FAR) return undefined;
+  if (last?.kind !== 'size' || span.start - last.span.end > FAR) return undefined;
   const between = scene.passage.text.slice(last.span.end, span.start);
   if (between.trim() === '' && bare.decimals === 0) return undefined;
   return BETWEEN.test(between) ? last : undefined;
@@ -64,15 +64,19 @@ const WIDEST: Readonly<Partial<Record<System, number>>> = {
   usp: 2,
   'wire-inch': 3,
 };
-const METRIC: ReadonlySet<number> = new Set([
-  0.1, 0.2, 0.3, 0.4, 0.5, 0.7, 1, 1.5, 2, 3, 3.5, 4, 5, 6, 7, 8,
-]);
+const METRIC: ReadonlySet<number> = new Set([0.1, 0.2, 0.3, 0.4, 0.5, 0.7, 1, 1.5, 2, 3, 3.5, 4, 5, 6, 7, 8]);
 
 /** "In millimetres those come to about 0.89, 0.46 and 0.36". */
 const ALL_IN = new RegExp(
   `\\bin\\s(?:mm|millimet(?:re|er)s)[,:]?\\s(?:(?:[a-z]+\\s){0,3}${VERB}\\s)${SOFTENED}$`,
   'i',
 );
+
+/** "The tube is 18 Fr. The hole is small; in millimetres it is 8": what a stop parts from the size may be of something else. */
+function inOneBreath({ place: { scene, sentence }, bare, known }: Question): boolean {
+  const last = mentionsIn(known, { start: sentence.start, end: bare.run.start }).at(-1);
+  return last !== undefined && !/[.;]\s/.test(scene.passage.text.slice(last.span.end, bare.run.start));
+}
 
 /** "an 18 Fr is 6 mm, and the 16 Fr beside it about 5.3": the next of its kind is a third of its number too. */
 const alike = ({ place, known, bare }: Question, { sizes: [size], span }: Mention): boolean =>
@@ -88,17 +92,23 @@ const nearlyThat = ({ place, known, bare }: Question): boolean =>
   !place.scene.kinds.has('tracheal-tube') &&
   mentionsIn(known, { start: place.sentence.start, end: place.span.start }).some(
     ({ sizes: [size] }) =>
-      size?.system === 'millimetre' && bare.value !== size.value && Math.abs(bare.value / size.value - 1) < 0.04,
+      size?.system === 'millimetre' &&
+      bare.value !== size.value &&
+      Math.abs(bare.value / size.value - 1) < 0.04,
   );
 
 /** "12 mm wide, he said; I measured it, 4". */
-const MEASURED_IT = /\bmeasured\s(?:it|one|them|mine|ours)(?:\s(?:and|at)|[,:;])\s(?:got\s|it\s(?:is|was)\s|about\s)?$/i;
+const MEASURED_IT =
+  /\bmeasured\s(?:it|one|them|mine|ours)(?:\s(?:and|at)|[,:;])\s(?:got\s|it\s(?:is|was)\s|about\s)?$/i;
 
 /** The unit that holds for a figure. */
 export const saidOnce: Rung = (question) => {
   const { place, bare } = question;
-  const before = place.scene.passage.text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));
-  if (ALL_IN.test(before)) return ['millimetre'];
+  const before = place.scene.passage.text.slice(
+    place.sentence.start,
+    Math.min(bare.run.start, place.span.start),
+  );
+  if (ALL_IN.test(before) && inOneBreath(question)) return ['millimetre'];
   if (MEASURED_IT.test(place.before) && /[0-9]\s?mm\b|millimet/i.test(place.before)) return ['millimetre'];
   if (nearlyThat(question)) return ['millimetre'];
   const of = toldOf(question);

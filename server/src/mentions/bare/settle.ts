@@ -32,6 +32,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
   ['noun-before', ['article', 'run', 'handed', 'loose']],
   ['noun-apart', 'any'],
+  ['ends-with', ['loose']],
   ['catheter-is', ['article']],
   ['thrice', 'any'],
   ['longer', ['article']],
@@ -71,16 +72,16 @@ export function settle(question: Question): Settled | undefined {
       (system) =>
         (bare.decimals < 2 || system === 'millimetre') &&
         (suits(system, bare) ||
-        (system === 'usp' && (countsUp(bare) || besideZeros(place, bare))) ||
-        rung === 'asked' ||
-        rung === 'reply' ||
-        rung === 'longer' ||
-        rung === 'a-third' ||
-        rung === 'said-once' ||
-        holdsNearby(question, system) ||
-        wideGauge(question, system) ||
-        (rung === 'before' && writtenBefore(question, system)) ||
-        horsesTube(question, rung, system)),
+          (system === 'usp' && (countsUp(bare) || besideZeros(place, bare))) ||
+          rung === 'asked' ||
+          rung === 'reply' ||
+          rung === 'longer' ||
+          rung === 'a-third' ||
+          rung === 'said-once' ||
+          holdsNearby(question, system) ||
+          wideGauge(question, system) ||
+          (rung === 'before' && writtenBefore(question, system)) ||
+          horsesTube(question, rung, system)),
     );
     const [system] = systems;
     if (system && systems.length === 1)
@@ -111,9 +112,13 @@ const WIRE_FRAMES: ReadonlySet<Frame> = new Set<Frame>(['article', 'plural']);
 /** "a 26 cuffed tube"; "the 28 was a tight fit", where the tubes of horses were spoken of. */
 const horsesTube = ({ bare, place }: Question, rung: RungName, system: System): boolean =>
   system === 'tube-id' &&
-  bare.decimals === 0 &&
+  (bare.value * 2) % 1 === 0 &&
   !bare.spoken &&
-  ((rung === 'noun' && bare.value <= 30 && /^\s(?:mm\s)?cuffed\b/i.test(place.after)) ||
+  (rung !== 'tube-decimal' || bare.value <= 16) &&
+  ((rung === 'noun' &&
+    bare.decimals === 0 &&
+    bare.value <= 30 &&
+    /^\s(?:mm\s)?cuffed\b/i.test(place.after)) ||
     (TUBE_NAMED.has(rung) && largeTube(place.around, system, bare.value)));
 const TUBE_NAMED: ReadonlySet<RungName> = new Set<RungName>([
   'sentence',
@@ -123,6 +128,8 @@ const TUBE_NAMED: ReadonlySet<RungName> = new Set<RungName>([
   'passage',
   'passage-device',
   'before',
+  'noun',
+  'tube-decimal',
 ]);
 
 /** French decimals are read where the same value was written in full: "the 8.5". */
@@ -171,8 +178,15 @@ function citation(
 const HANDING =
   /\b(?:sizes?|numbers?|USP|sutures?|threads?|strands?|stitch(?:es)?|gut|with|using|from|than|into|between|either|comes|stocked|need(?:s|ed)?|want(?:s|ed)?|take[ns]?|call(?:s|ed)?|then|also|only|just)\s$/i;
 
+/** "Size 2 and 2-0 are two threads. A 2 is …": the whole number stands in full shortly before. */
+const toldWhole = ({ bare, known: mentions, place }: Question): boolean =>
+  mentionsIn(mentions, { start: Math.max(0, place.sentence.start - 240), end: place.sentence.start }).some(
+    (one) => one.sizes[0]?.system === 'usp' && holds(one, bare.value),
+  );
+
 /** Thread numbers and small number words need more than a context. */
-function allowed(system: System, rung: RungName, { bare, frame, place }: Question): boolean {
+function allowed(system: System, rung: RungName, question: Question): boolean {
+  const { bare, frame, place } = question;
   if (bare.spoken && bare.value < 12 && system !== 'usp' && bare.decimals === 0)
     return system === 'tube-id' && TUBE_RUNGS.has(rung) && /\ban?\s$/i.test(place.before);
   if (system !== 'usp') return true;
@@ -187,6 +201,7 @@ function allowed(system: System, rung: RungName, { bare, frame, place }: Questio
     frame === 'option' ||
     bare.value === 0 ||
     bare.run.values.includes(0) ||
+    (rung === 'earlier' && frame === 'article' && toldWhole(question)) ||
     (bare.value === 1 && frame === 'article') ||
     /\b(?:thick|thin|heav|fin|strong|weak|stout|coarse|plain|whole|numbers?|sizes?|USP)/i.test(place.text)
   );

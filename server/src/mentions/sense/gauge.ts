@@ -131,7 +131,7 @@ const GIVEN_WITH =
 
 /** The whole of what somebody wrote: the sentences around it were not there to be read. */
 const WRITTEN =
-  /\b(?:wrote|written|writes|says?|said|reads?|scribbled|scrawled|put|has)(?:\s(?:just|only|simply|down))?:?,?\s["“]$/i;
+  /\b(?:marked|labell?ed)\s(?:only\s|just\s)?["“]?$|\b(?:wrote|written|writes|says?|said|reads?|scribbled|scrawled|put|has)(?:\s(?:just|only|simply|down))?:?,?\s["“]$/i;
 
 /** Needles and gauges with their unit elsewhere in the passage. */
 const besideOwnGauge = ({ scene }: Place): boolean =>

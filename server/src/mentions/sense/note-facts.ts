@@ -26,6 +26,8 @@ export interface NoteFacts {
   readonly tracheal: boolean;
   /** Guidewires are named. */
   readonly wires: boolean;
+  /** Dogs are treated: the largest take wider tracheal tubes than people. */
+  readonly dogs: boolean;
   /** Horses or cattle are treated: their tracheal tubes are wider than anybody else's. */
   readonly largeAnimals: boolean;
 }
@@ -57,6 +59,11 @@ const namesIn = (text: string): readonly string[] =>
 const LARGE_ANIMALS =
   /\b(?:horses?|mares?|foals?|stallions?|geldings?|pon(?:y|ies)|equine|warmbloods?|thoroughbreds?|donkeys?|cows?|cattle|bovine|calves|heifers?|camels?|giraffes?|elephants?)\b/i;
 
+const DOGS =
+  /\b(?:dogs?|canine|bitch(?:es)?|pupp(?:y|ies)|great danes?|mastiffs?|labradors?|bulldogs?|greyhounds?|chihuahuas?)\b/i;
+/** Widest tracheal tube of a dog, mm. */
+const WIDEST_OF_DOGS = 16;
+
 function gather(around: Surroundings): NoteFacts {
   const any = (test: (text: string) => boolean): boolean =>
     around.scenes.some((scene) => test(scene.passage.text));
@@ -81,10 +88,12 @@ function gather(around: Surroundings): NoteFacts {
     thread: around.scenes.some((scene) => scene.materials.length > 0 || THREAD.test(scene.passage.text)),
     tracheal: devices.has('tracheal-tube'),
     wires: devices.has('guidewire'),
+    dogs: any((text) => DOGS.test(text)),
     largeAnimals: any((text) => LARGE_ANIMALS.test(text)),
   };
 }
 
-/** A tracheal tube of a horse or a cow, in a note that treats some. */
+/** A tracheal tube of a horse, a cow or a large dog, in a note that treats some. */
 export const largeTube = (around: Surroundings, system: System, value: number): boolean =>
-  ofLargeAnimal(system, value) && factsOf(around).largeAnimals;
+  ofLargeAnimal(system, value) &&
+  (factsOf(around).largeAnimals || (value <= WIDEST_OF_DOGS && factsOf(around).dogs));

@@ -62,9 +62,12 @@ const BOUNDS: Readonly<Record<System, readonly [number, number]>> = {
 /** Widest tracheal tube of a horse or a cow, mm. */
 export const WIDEST_TUBE = 40;
 
+/** Widest of a person, mm. */
+const WIDEST_OF_PEOPLE = 11;
+
 /** A tracheal tube of a large animal. */
 export const ofLargeAnimal = (system: System, value: number): boolean =>
-  system === 'tube-id' && value > BOUNDS['tube-id'][1] && value <= WIDEST_TUBE;
+  system === 'tube-id' && value > WIDEST_OF_PEOPLE && value <= WIDEST_TUBE;
 
 export const plausible = (system: System, value: number): boolean =>
   value >= BOUNDS[system][0] && value <= BOUNDS[system][1];

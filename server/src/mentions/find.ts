@@ -87,6 +87,7 @@ function written(around: Surroundings, scene: Scene): Written {
 const mayBeBare = (candidate: Candidate, match: string): boolean =>
   OPEN_ENDED.has(candidate.notation.id) ||
   (candidate.notation.id === 'french-after' && candidate.span.end < candidate.match.end) ||
+  (candidate.notation.id === 'metric-before' && candidate.span.start > candidate.match.start) ||
   (candidate.notation.id === 'inches' && /(?:[\s]in|["”″])\.?$/.test(match));
 const OPEN_ENDED: ReadonlySet<string> = new Set([
   'numbered',

@@ -31,7 +31,8 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
   const handed = /\ban?\s["“]?$/i.test(place.before) && !/\ban?\s0\b/i.test(place.text);
   const name = material ? undefined : ownName(place, value);
   if (name) return namedThread(place, bare, name);
-  if (material && (value === 0 || (value === 1 && !handed)))
+  const rung = value === 1 && RUNG_FOR.test(place.before.slice(-24)) && !NOUGHTED.test(place.text);
+  if (material && !rung && (value === 0 || (value === 1 && !handed)))
     return counted(place, material.end) && value > 0
       ? undefined
       : size('usp', 'material-follows', material.word);
@@ -45,11 +46,16 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
       besideZeros(place, value) ||
       rankedWhole(place, value) ||
       setApart(place, value) ||
+      ofLargeAnimal(place, value) ||
       toldBehind(place, value))
   )
     return size('usp', 'whole-number-beside', material.word);
   return explained(place, value) ? undefined : threadAsk(place, value);
 }
+
+/** "Theatre rang for 1 polyglactin": one of them, the size, or with its nought lost. */
+const RUNG_FOR =
+  /\b(?:rang|rung|rings?|phoned|phones?|called|sent|sends?|asked|asks?)\s(?:up\s|down\s|over\s|us\s|me\s)?for\s$/i;
 
 /** "3 silk; 4 green; 5 polydioxanone": the next answer of a row that is numbered. */
 const listed = ({ span, scene }: Place, value: number): boolean => {
@@ -110,8 +116,17 @@ const TOLD = /^[^.;()\n]{0,40}\((?:USP|size|#|No\.?)\s?([0-9])(?![-/0-9])/;
 /** "a 5 nylon is not the same thread as 5-0 nylon": set against the thread with that many zeros. */
 const setApart = ({ text }: Place, value: number): boolean =>
   new RegExp(`\\b${value}[-/]0\\b`).test(text) &&
-  /\b(?:same|thick\w*|thinn?\w*|fine[rst]*|heavi\w*|differ\w*|coarse\w*|wider|widest)\b/i.test(text) &&
+  /\b(?:same|thick\w*|thinn?\w*|fine[rst]*|heavi\w*|differ\w*|coarse\w*|wider|widest|wanted|meant|needed|instead)\b/i.test(
+    text,
+  ) &&
+  !text.includes('?') &&
   !/\b(?:could|might|may|maybe|either|unclear|ambiguous|which|whether|asks?|asked|or)\b/i.test(text);
+
+/** The belly of a horse takes whole numbers. */
+const ofLargeAnimal = ({ around, text }: Place, value: number): boolean =>
+  value <= 3 &&
+  factsOf(around).largeAnimals &&
+  /\b(?:linea|midline|belly|flank|body wall|abdom\w+|colic)\b/i.test(text);
 
 /** "2 chromic" among the options of a question, where another is "2-0 silk": there the zeros are written. */
 function besideZeros(place: Place, value: number): boolean {
@@ -227,7 +242,8 @@ const fetched = (place: Place): boolean =>
 const wanted = (place: Place, bare: Bare): boolean =>
   WANTED.test(place.before) &&
   !SIZE_TALK.test(place.text) &&
-  (bare.plural || /\b(?:an?|the)\s["“‘'*_]?$/i.test(place.before)) &&
+  (bare.plural ||
+    /\b(?:an?|the)\s(?:spare\s|new\s|clean\s|second\s|fresh\s)?["“‘'*_]?$/i.test(place.before)) &&
   WANTED_AFTER.test(place.after);
 
 /** "A 12, please" and "16 x 5 please" as the whole of what was said. */

@@ -70,6 +70,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
     !asksWhich(place, bare) &&
     LABELLED.test(before) &&
     !isTaken(before, bare) &&
+    !(bare.plural && /\b(?:box|pack|bag|tray|drawer)(?:es|s)? of\s$/i.test(before)) &&
     (bare.decimals === 0 || LABELLED.test(place.before))
   )
     return plainThread(place, bare) ||
@@ -165,6 +166,9 @@ function elsewhere(place: Place, bare: Bare): boolean {
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||
     COUNT_OF.test(place.before) ||
+    IN_FORMULA.test(place.before.slice(-40)) ||
+    (bare.decimals === 0 && CHILD_OF.test(place.before)) ||
+    TEETH.test(place.text) ||
     RANGE_COUNTED.test(after) ||
     PART_OF_NAME.test(after) ||
     (CITED_AFTER.test(after) && CITED_BEFORE.test(place.before) && !answersIn(place, bare)) ||
@@ -188,6 +192,13 @@ function answersIn({ scene, span, after }: Place, { value }: Bare): boolean {
   const before = scene.passage.text.slice(Math.max(0, span.start - 120), span.start - 1);
   return /^\](?:\s*$|\s*\n)/.test(after) && / or |[?:]/.test(before) && before.includes(` ${value}`);
 }
+/** "The cuffed formula has 3.5 at the end", "and not 4": a part of the formula. */
+const IN_FORMULA =
+  /\bformula\s(?:[a-z]+\s)?(?:has|adds|uses|takes|ends\s(?:in|with)|starts\s(?:from|with))\s(?:[0-9.]+\s(?:at the end\s)?(?:and|but)\snot\s)?$/i;
+/** "Girl, 5, burns.": how old. */
+const CHILD_OF = /(?:^|[.*\n]\s?)(?:girl|boy|child|baby|toddler|lad)[,:]\s$/i;
+/** Teeth are numbered too. */
+const TEETH = /\b(?:(?:tooth|teeth) number\w*|wisdoms|wisdom teeth|molars?|premolars?|incisors?)\b/i;
 /** "a 3.0 to 2 kg": up to what weight or age. */
 const UP_TO = /^\s(?:to|for|until|under|below)\s[0-9.]{1,4}\s?(?:kg|kilos?|years?|months?|weeks?)\b/;
 /** "4 goes with E": a question and its answer. */
@@ -205,8 +216,9 @@ function afterBlade({ scene, sentence }: Place): boolean {
 const LEFT_OVER = /^ left(?= ?(?:$|[.,;:)\n]|over\b))/;
 
 /** "We did 14 cannulas and 3 drains": so many of them. */
-const countsThings = (place: Place, { run, plural, span }: Bare): boolean =>
+const countsThings = (place: Place, { run, plural, span, decimals }: Bare): boolean =>
   !plural &&
+  decimals === 0 &&
   run.values.length === 1 &&
   !DETERMINED.test(place.before) &&
   place.devices.some((hit) => hit.start === span.end + 1 && /(?:s|ae)$/.test(hit.word));

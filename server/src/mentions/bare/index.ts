@@ -8,6 +8,7 @@ import { earlier, type Place, placeOf } from '../sense/place.ts';
 import { systemOf, WIDEST_TUBE } from '../sense/systems.ts';
 import { ofOtherTrade } from '../sense/trade.ts';
 import { size, type Verdict } from '../sense/verdict.ts';
+import { BLADED } from '../words/counted.ts';
 import { departs, fetchQuestion, handedThread, saidQuestion, threadQuestion } from './ask.ts';
 import type { Board } from './board.ts';
 import { tableNumbers } from './cells.ts';
@@ -26,8 +27,7 @@ export function bareSizes(board: Board, scene: Scene): Mention[] {
   const own = board.settled[scene.passage.index]!;
   if (scene.passage.cell) {
     const { header, row } = labelsOf(board.around, scene.passage);
-    if ((header && isOther(board.around, header)) || (row && OTHER_ROW.test(row.passage.text.slice(0, 60))))
-      return [];
+    if ((header && isOther(board.around, header)) || (row && isOtherRow(row.passage.text))) return [];
     const cells = tableNumbers(board.around, scene, own);
     if (cells.length > 0) return cells;
   }
@@ -52,6 +52,10 @@ export function bareSizes(board: Board, scene: Scene): Mention[] {
 /** "Catheter length (cm)": the label of a row of other measures. */
 const OTHER_ROW =
   /(?:\(|,\s|\bin\s)(?:cm|m|m[lL]|kg|g|mg|min|minutes?|s|days?|hours?|weeks?|months?|years?|%|m[lL]\/(?:min|h|hr|kg)|mmHg|cmH2O)\)?\s*$/;
+
+/** "| Gloves | 7.5 |": a row of something that has numbers of its own. */
+const isOtherRow = (label: string): boolean =>
+  OTHER_ROW.test(label.slice(0, 60)) || (label.length < 30 && BLADED.test(label));
 
 interface Passing {
   readonly board: Board;

@@ -44,6 +44,14 @@ const nounApart: Rung = ({ place }) => {
     : [];
 };
 
+/** "The tubes are numbered by the inside diameter. A cat takes a 4": the sentence before says what the number is. */
+const innerNumbered: Rung = ({ place: { scene, sentence, text } }) => {
+  const before = scene.passage.text.slice(Math.max(0, sentence.start - 160), sentence.start);
+  return INNER_NUMBERED.test(before) || INNER_NUMBERED.test(text) ? ['tube-id'] : [];
+};
+const INNER_NUMBERED =
+  /\b(?:tubes?|ETTs?)\b[^.;:]{0,40}\b(?:numbered|sized|named|called|measured|go|number is)\b[^.;]{0,24}\b(?:inside|inner|internal)\b|\bETT number is mm inside\b/i;
+
 /** "The purple cannula is the big trauma one, 14.": the thing of the sentence, and its size at the end. */
 const endsWithSize: Rung = ({ place }) => {
   if (!ONE_APART.test(place.before) || !/^\s?(?:[.;]|$)/.test(place.after)) return [];
@@ -177,7 +185,7 @@ const forPeople: Rung = ({ place, bare, board }) => {
   const { index } = place.scene.passage;
   const near = [0, 1, 2, 3].flatMap((back) => board.around.scenes[index - back] ?? []);
   const scene = near.find((one) => one.kinds.size > 0);
-  const halved = bare.decimals > 0 && !scene && factsOf(board.around).tracheal;
+  const halved = bare.decimals > 0 && place.devices.length === 0 && factsOf(board.around).tracheal;
   return halved || scene?.kinds.has('tracheal-tube') ? ['tube-id'] : [];
 };
 const PEOPLE_BEFORE =
@@ -393,6 +401,7 @@ export const RUNGS = {
   'noun-before': nounBefore,
   'noun-apart': nounApart,
   'ends-with': endsWithSize,
+  'inner-numbered': innerNumbered,
   'catheter-is': catheterIs,
   thrice,
   longer,

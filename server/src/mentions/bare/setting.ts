@@ -7,8 +7,11 @@ import type { Bare } from './tokens.ts';
 
 /** "G: and two emails came in": a speaker is no unit. */
 const SPEAKER = /^\W*[A-Za-z]{1,12}:\W/;
+/** "Nothing to do with French": named to be left out. */
+const SET_ASIDE =
+  /\b(?:(?:nothing|anything) to do with|not to be confused with|no(?:t in)?|unlike|never in|instead of) (?:the )?(?:French|gau?ges?|charri[eè]re|metric|USP|wires?)\b/gi;
 export const settingWords = (text: string): readonly System[] => {
-  const said = text.replace(SPEAKER, '');
+  const said = text.replace(SPEAKER, '').replace(SET_ASIDE, '');
   return SETTING.filter(([, pattern]) => pattern.test(said)).map(([system]) => system);
 };
 

@@ -28,6 +28,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['said-once', 'any'],
   ['unit-before', 'any'],
   ['reply', 'any'],
+  ['inner-numbered', 'any'],
   ['asked', ['option', 'alone', 'run', 'colon', 'loose', 'handed']],
   ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
   ['noun-before', ['article', 'run', 'handed', 'loose']],
@@ -114,7 +115,7 @@ const horsesTube = ({ bare, place }: Question, rung: RungName, system: System): 
   system === 'tube-id' &&
   (bare.value * 2) % 1 === 0 &&
   !bare.spoken &&
-  (rung !== 'tube-decimal' || bare.value <= 16) &&
+  (!/^(?:tube-decimal|inner-numbered)$/.test(rung) || bare.value <= 16) &&
   ((rung === 'noun' &&
     bare.decimals === 0 &&
     bare.value <= 30 &&
@@ -130,6 +131,7 @@ const TUBE_NAMED: ReadonlySet<RungName> = new Set<RungName>([
   'before',
   'noun',
   'tube-decimal',
+  'inner-numbered',
 ]);
 
 /** French decimals are read where the same value was written in full: "the 8.5". */

@@ -10,7 +10,7 @@ const SPOKEN = `twenties|thirties|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\
 
 /** Digits, words, the far end of "7.0-8.0"; a plural s may follow. */
 const TOKEN_HERE = new RegExp(
-  `(?:${START}(?:[0-9]{1,2}(?:[.][0-9]{1,2})?|${SPOKEN})|(?<=[0-9][.][05]-)[0-9]{1,2}[.][05])(?:s(?![0-9A-Za-zÀ-ÿ]))?${END}`,
+  `(?:${START}(?:[0-9]{1,2}(?:[.][0-9]{1,2})?|${SPOKEN})|(?<=[0-9][.][05]-)[0-9]{1,2}[.][05])(?:(?:s|ish)(?![0-9A-Za-zÀ-ÿ]))?${END}`,
   'iy',
 );
 
@@ -76,7 +76,7 @@ export function bareCandidate(text: string, span: Span): Omit<Bare, 'run'> | und
   const plural = /(?:[0-9]|teen|y-(?:one|two|three|four|five|seven|eight|nine))s$|(?:twenti|thirti)es$/i.test(
     written,
   );
-  const read = readBare(singular(written, plural));
+  const read = readBare(singular(written.replace(/(?<=[0-9])ish$/i, ''), plural));
   if (!read) return undefined;
   const { value, decimals, spoken } = read;
   const item = {

@@ -21,6 +21,9 @@ const isFigure = ({ before }: Place, { span, match }: Candidate): boolean =>
   span.start === match.start &&
   span.end < match.end &&
   /[0-9]\s?(?:Fr|French|Ch)\s(?:is|=|gives|makes|→|:)\s(?:about\s)?$/.test(before.slice(-24));
+/** "2 is metric 5 and 1 is metric 4": the last of the list begins the next equation. */
+const opensNext = ({ after }: Place, { span, match }: Candidate): boolean =>
+  span.start > match.start && /^\s(?:is|=|equals)\s(?:the\s)?metric\b/i.test(after);
 const thread: Rule = (place, match, { item }) => threadSense(place, match, item.values);
 const numberedRule: Rule = (place, match, { item }) => numberedSense(place, match, item.values);
 
@@ -39,7 +42,8 @@ export const RULES: Readonly<Record<string, Rule>> = {
   'usp-spoken': thread,
   'usp-hyphened': (place, match, { item }) => hyphenSense(place, match, item.values[0]!),
   'usp-decimal-slip': (place, match, { item }) => slipSense(place, match, item.values),
-  'metric-before': (place, match) => metricSense(place, match),
+  'metric-before': (place, match, candidate) =>
+    opensNext(place, candidate) ? NOTHING : metricSense(place, match),
   'metric-after': (place, match) => metricSense(place, match),
   numbered: numberedRule,
   'numbered-spoken': numberedRule,

@@ -131,7 +131,7 @@ const GIVEN_WITH =
 
 /** The whole of what somebody wrote: the sentences around it were not there to be read. */
 const WRITTEN =
-  /\b(?:marked|labell?ed)\s(?:only\s|just\s)?["“]?$|\b(?:wrote|written|writes|says?|said|reads?|scribbled|scrawled|put|has)(?:\s(?:just|only|simply|down))?:?,?\s["“]$/i;
+  /\b(?:marked|labell?ed|wrote|written|write|writes|scribbled)\s(?:only\s|just\s|down\s)?["“]?$|["“](?:more|another|one|an?|get|need|needs|some|two|three)\s$|\b(?:wrote|written|writes|says?|said|reads?|scribbled|scrawled|put|has)(?:\s(?:just|only|simply|down))?:?,?\s["“]$/i;
 
 /** Needles and gauges with their unit elsewhere in the passage. */
 const besideOwnGauge = ({ scene }: Place): boolean =>

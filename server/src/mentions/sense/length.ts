@@ -144,6 +144,7 @@ const LADDER: readonly Test[] = [
   (place, company) => when(company.before || needleHeading(place) || rowOfWires(place), 'size-before'),
   (_, company) => when(company.fellow, 'length-beside'),
   (place) => when(wiresBefore(place), 'wires-before'),
+  (place) => when(lengthsBefore(place), 'needle-length'),
 ];
 
 export function lengthSense(place: Place, match: string, system: LengthSystem, beside: Company): Verdict {
@@ -232,6 +233,15 @@ const wiresBefore = (place: Place): boolean =>
     place.scene.passage.text.slice(Math.max(0, place.sentence.start - 160), place.sentence.start),
   );
 const DIAMETER_OR_MM = new RegExp(`${DIAMETER.source}|\\bin (?:mm|millimet(?:re|er)s)\\b`, 'i');
+
+/** "Needle length is printed too. Most of ours are 19 mm": the needles' lengths were just spoken of. */
+function lengthsBefore({ scene, sentence, before }: Place): boolean {
+  if (!/\b(?:ours|ones?|they|those|these|most|it|usual\w*)\b/i.test(before.slice(-40))) return false;
+  const last = scene.passage.text.slice(Math.max(0, sentence.start - 120), sentence.start);
+  return /\bneedles?['’]?s? lengths?\b|\blengths? of (?:the |a )?needles?\b|\bneedles? (?:are|is|come|comes) (?:by|in) lengths?\b/i.test(
+    last,
+  );
+}
 
 /** A pronoun takes up the size with which the passage before ended. */
 function takenUp(place: Place): boolean {

@@ -153,8 +153,9 @@ const NAMED_BY_SIZE = [
 function thingQuestion(place: Place, match: string, values: readonly number[]): Verdict {
   const [value] = values;
   if (value === undefined || values.length > 1 || !/^size\s[0-9]/i.test(match)) return NOTHING;
-  if (place.devices.length > 0 || !THING_ASKED.test(place.before) || !THING_CLOSED.test(place.after))
-    return NOTHING;
+  const asked = THING_ASKED.test(place.before) && THING_CLOSED.test(place.after);
+  const listed = /^\W*an?\s$/i.test(place.before) && ON_LIST.test(place.after);
+  if (place.devices.length > 0 || !(asked || listed)) return NOTHING;
   const notes = factsOf(place.around);
   const dealt = { french: notes.french, 'tube-id': notes.tracheal, usp: notes.thread };
   const readings = NAMED_BY_SIZE.filter(({ system }) => dealt[system] && suits(system, values)).map(
@@ -166,6 +167,8 @@ function thingQuestion(place: Place, match: string, values: readonly number[]): 
     ? ask([...readings, ...glove], 'no-system', match)
     : NOTHING;
 }
+const ON_LIST =
+  /^\s(?:is|was)\s(?:on (?:the|our|her|his) (?:list|board|sheet|card|form|order)|wanted|needed|asked for|missing|ordered)\b/i;
 const THING_ASKED =
   /\b(?:send|bring|fetch|pass|hand|get|give|grab|leave|put|need|want|order(?:ed)?|open|ask(?:ed)? for|call(?:ed|s)? for|ring for)\s(?:me\s|us\s|up\s|out\s)?["“]?(?:the|an?|another|one)\s["“]?$/i;
 const THING_CLOSED = /^["”]?(?:[.,;!?"”]|$|\s(?:over|from|for|please|to|out|up|back|and|in|on|by)\b)/i;

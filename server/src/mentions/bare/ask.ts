@@ -116,10 +116,9 @@ const TOLD = /^[^.;()\n]{0,40}\((?:USP|size|#|No\.?)\s?([0-9])(?![-/0-9])/;
 /** "a 5 nylon is not the same thread as 5-0 nylon": set against the thread with that many zeros. */
 const setApart = ({ text }: Place, value: number): boolean =>
   new RegExp(`\\b${value}[-/]0\\b`).test(text) &&
-  /\b(?:same|thick\w*|thinn?\w*|fine[rst]*|heavi\w*|differ\w*|coarse\w*|wider|widest|wanted|meant|needed|instead)\b/i.test(
+  /\b(?:same|thick\w*|thinn?\w*|fine[rst]*|heavi\w*|differ\w*|coarse\w*|wider|widest|(?:wanted|meant|needed|instead)(?!.*[?]))\b/i.test(
     text,
   ) &&
-  !text.includes('?') &&
   !/\b(?:could|might|may|maybe|either|unclear|ambiguous|which|whether|asks?|asked|or)\b/i.test(text);
 
 /** The belly of a horse takes whole numbers. */

@@ -54,7 +54,7 @@ function exchangeOf(scene: Scene): Exchange | undefined {
 const TAKES = /^(?:reach|take|use|try|go|grab|pick|open|choose|pass|then)$/;
 
 const LINK =
-  /^(?:(?:needle|cannula|catheter|tube|drain|sheath|wire|thread|suture|silk|nylon|one|instead|first|(?:for|in|on|at) (?:(?:the|an?|our|your|this) )?\S+) )*(?:[,;:—–(.-]|and|because|since|as)(?: ?,)?(?: (?:and|because|since|as|but|for|so))? (?:it|that|this|which|they|these|those|being)(?:'s| is| will be| would be| are| has| gives| runs| flows| holds)?(?: (?:an?|the|just|simply|also|even|only|still|much|far|in fact|quite|actually|one|two|half|usually|always))*$/;
+  /^(?:(?:needle|cannula|catheter|tube|drain|sheath|wire|thread|suture|silk|nylon|one|instead|first|(?:for|in|on|at) (?:(?:the|an?|our|your|this) )?\S+) )*(?:[,;:—–(.-]|and|because|since|as)(?: ?,)?(?: (?:and|because|since|as|but|for|so))? (?:it|that|this|which|they|these|those|being)(?:'s| is| will be| would be| are| has| gives| runs| flows| holds)?(?: (?:an?|the|just|simply|also|even|only|still|much|far|in fact|quite|actually|one|two|half|sizes?|steps?|usually|always))*$/;
 
 /** Said of the size itself: "a 10 Ch would be the next one up". */
 const IS =

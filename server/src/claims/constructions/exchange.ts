@@ -213,7 +213,8 @@ function lacking(items: readonly Item[], all: readonly Group[]): Exchange | unde
     /(?:^| )(?:take|use|try|open|pass|reach for|go for|put in|pick|choose|ask for|(?:change|switch|swap|move|go|go up|go down) to|the)(?: (?:in|up))?(?: (?:an?|the|our))?$/;
   const away =
     LACKS.test(before) ||
-    (/(?:^| )(?:if|when|where)(?: (?:an?|the|your|our))?$/.test(before) && LACKED.test(between));
+    (/(?:^| )(?:if|when|where)(?: (?:\S+ ){1,5}and)?(?: (?:an?|the|your|our))?$/.test(before) &&
+      LACKED.test(between));
   const proposed = /^(?:\w+ )?(?:is|would|will|should)\b/.test(words(items, b.to + 1, b.to + 3));
   if (away && /[,:;—]|then/.test(between) && (taken.test(between) || proposed))
     return { given: a, chosen: b };

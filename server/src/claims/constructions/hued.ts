@@ -39,21 +39,38 @@ export const hued: Construction = {
 
 /** The sentence with its colours put for sizes; nothing when one of them could be anything else. */
 function withSizes(scene: Scene): Scene | undefined {
-  const { items } = scene;
+  const here = coloursIn(scene.items);
+  if (here.size >= 2) {
+    const items = put(scene, scene.items);
+    return items && changed(scene, { items });
+  }
+  // "A yellow and a blue cannula are left. Of the two, yellow is the wider."
+  const previous = here.size === 1 ? scene.before.at(-1) : undefined;
+  if (!previous || previous.close === '?' || new Set([...here, ...coloursIn(previous.items)]).size !== 2)
+    return undefined;
+  const items = put(scene, scene.items);
+  const earlier = items && put(scene, previous.items);
+  return earlier && changed(scene, { items, before: [{ ...previous, items: earlier }] });
+}
+
+const coloursIn = (items: readonly Item[]): ReadonlySet<string> =>
+  new Set(items.flatMap(({ colour }) => colour ?? []));
+
+/** Items with each colour put for its size. */
+function put(scene: Scene, items: readonly Item[]): Item[] | undefined {
   const at = items.flatMap((item, i) =>
     item.colour && !/^(?:cells?|blood)$/.test(items[i + 1]?.word ?? '') ? [i] : [],
   );
-  const families = new Set(at.map((i) => items[i]!.colour));
-  if (families.size < 2 || items.some((item) => OTHERS.test(item.word))) return undefined;
+  if (at.length === 0 || items.some((item) => OTHERS.test(item.word))) return undefined;
   // "Out of a green and a blue, the blue 22 …": a size written beside its colour is there already.
   if (items.some((item, i) => item.kind === 'size' && !items[i - 1]?.colour)) return undefined;
   const around = codeAround(scene);
-  const put = at.map((i) => {
+  const sized = at.map((i) => {
     if (items[i + 1]?.kind === 'size') return items[i];
-    return stands(items, i) ? sizeOf(scene, i, codeBeside(items, i) ?? around) : undefined;
+    return stands(items, i) ? sizeOf(scene, items[i]!, codeBeside(items, i) ?? around) : undefined;
   });
-  if (put.some((item) => item === undefined)) return undefined;
-  return changed(scene, { items: items.map((item, i) => put[at.indexOf(i)] ?? item) });
+  if (sized.some((item) => item === undefined)) return undefined;
+  return items.map((item, i) => sized[at.indexOf(i)] ?? item);
 }
 
 /** Central lines and filter needles have colours of their own; so have the things hubs are told apart from. */
@@ -80,8 +97,7 @@ const usual =
   (gauge: number): boolean =>
     gauge >= (device === 'cannula' ? 14 : 16) && gauge <= 30;
 
-function sizeOf(scene: Scene, i: number, device: Device | undefined): Item | undefined {
-  const item = scene.items[i]!;
+function sizeOf(scene: Scene, item: Item, device: Device | undefined): Item | undefined {
   const code = device && colourCodeOf(device);
   if (!device || !code?.startsWith('ISO')) return undefined;
   const [gauge, ...others] = gaugesOf(code, item.colour!).filter(usual(device));

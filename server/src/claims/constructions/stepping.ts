@@ -95,6 +95,8 @@ const moved = (items: readonly Item[], at: number): boolean => {
   if (COUNTS.test(items[at + 1]?.word ?? '') && STEPS.test(items[at + 2]?.word ?? '')) return true;
   // "come down from 16 Fr to 14 Fr"; "down from 22 G" alone may count numbers.
   const fromTo = /^(?:from|to)$/.test(items[at + 1]?.word ?? '') && before.at(-1) !== 'back';
+  // "move down in size to a 16 G"
+  if (items[at + 1]?.word === 'in' && items[at + 2]?.axisNoun) return items[at + 3]?.word === 'to';
   return before.includes('way') || fromTo || /^(?:again|another)$/.test(items[at + 1]?.word ?? '');
 };
 const lastOf = (items: readonly Item[], at: number): number =>
@@ -128,7 +130,7 @@ function fragment(scene: Scene, way: Way): Group | undefined {
 
 /** "a 12 Fr is the next size up from …": the step is said of the size before. */
 const placed = (items: readonly Item[], from: number, at: number): boolean =>
-  /^(?:(?:catheter|tube|drain|sheath|needle|cannula|silk|nylon|thread|suture) )?(?:is|,|, which is|—|\() (?:just )?(?:the next|one|a|two) (?:sizes? |steps? |full )*$/.test(
+  /^(?:(?:catheter|tube|drain|sheath|needle|cannula|silk|nylon|thread|suture) )?(?:is|,|, (?:which|that|it) is|, (?:that's|it's|being)|—|\() (?:just )?(?:the next|one|a|two) (?:sizes? |steps? |full )*$/.test(
     items
       .slice(from + 1, at)
       .map(({ word }) => `${word} `)
@@ -160,6 +162,12 @@ const links = (items: readonly Item[], from: number, to: number): boolean =>
 
 const INTO = new Set([
   'to',
+  'in',
+  'width',
+  'bore',
+  'thickness',
+  'diameter',
+  'calibre',
   ',',
   ':',
   'the',
@@ -205,7 +213,10 @@ function givenEnds(scene: Scene, all: readonly Group[], way: Way): [Group, Group
 }
 
 function axisIn(scene: Scene, at: number, to: number): Axis | undefined {
-  const noun = scene.items.slice(at + 1, to).find((item) => item.axisNoun && item.word !== 'size');
+  // "a size up" may count numbers; "down in size" does not.
+  const noun = scene.items
+    .slice(at + 1, to)
+    .find((item, i, all) => item.axisNoun && (item.word !== 'size' || all[i - 1]?.word === 'in'));
   const axis = noun && AXIS_NOUNS.get(noun.word)?.axis;
   return axis === 'number' ? undefined : axis;
 }

@@ -43,8 +43,10 @@ export const turn: Construction = {
     if (!word || word.axis === 'other' || word.axis === 'number') return [];
     if (!turned(items, word, given, chosen) && !named(items, word, chosen)) return [];
     // "If your 24 G won't go then try something finer": what to take is told, whatever leads to it.
-    const then = items.slice(given.to + 1, word.at).some((item) => item.word === 'then');
-    return [{ ...reading(scene, word, given, chosen), ...(then ? { unconditional: true } : {}) }];
+    const fails = items
+      .slice(given.to + 1, word.at)
+      .some((item) => item.word === 'then' || NEGATIONS.has(item.word));
+    return [{ ...reading(scene, word, given, chosen), ...(fails ? { unconditional: true } : {}) }];
   },
 };
 

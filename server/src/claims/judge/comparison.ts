@@ -100,9 +100,9 @@ const SAME_LENGTH =
 const PRESSED = /\bpressure[ -](?:bags?|cuffs?|infus\w+)\b|\bhangs? free\b/i;
 const ALIKE = /\b(?:both|each|all|same|equal\w*|identical|either|alike)\b/i;
 
-/** "takes longer" is time, not length. */
+/** "takes longer" is time, not length; "less likely to kink" is told beside the flow. */
 const LASTS =
-  /\b(?:takes?|took|needs?|lasts?|wait)s?\s+(?:\w+ )?(?:longer|shorter)\b|\btimes?\b(?:\s+\S+){0,6}?\s+(?:is|are|was|gets)\s+(?:\w+ )?(?:longer|shorter)\b|\b(?:twice|half|times|nearly|almost) as long\b/gi;
+  /\b(?:takes?|took|needs?|lasts?|wait)s?\s+(?:\w+ )?(?:longer|shorter)\b|\btimes?\b(?:\s+\S+){0,6}?\s+(?:is|are|was|gets)\s+(?:\w+ )?(?:longer|shorter)\b|\b(?:twice|half|times|nearly|almost) as long\b|\b(?:less|more) (?:likely|prone|apt|liable|inclined) to \w+/gi;
 
 /** The bore depends on the wall too, unless both are of one make: "a 20 Fr three-way, an 18 Fr three-way". */
 const WALL = /\bwall(?:ed|s)?\b|\bsilicone\b|\blatex\b/i;

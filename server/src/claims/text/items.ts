@@ -282,6 +282,8 @@ function joinDegrees(items: Item[]): Item[] {
       item.magnitude = { axis: 'flow', sign: degree.sign, degree: degree.degree, settled: true };
     } else if (!item.magnitude && SUBSTANCE.test(next.word)) {
       item.magnitude = { axis: 'outer', sign: degree.sign, degree: degree.degree, settled: true };
+    } else if (!item.magnitude && LOAD.test(next.word) && bears(items, i)) {
+      item.magnitude = { axis: 'strength', sign: degree.sign, degree: degree.degree, settled: true };
     } else if (!item.magnitude && stretched(items, i)) {
       item.magnitude = { axis: 'outer', sign: degree.sign, degree: degree.degree, settled: true };
     } else if (!item.magnitude) {
@@ -356,6 +358,15 @@ const rate = (items: readonly Item[], i: number) =>
 
 /** "has more body", "with less bulk": what a thread or a tube is made of. */
 const SUBSTANCE = /^(?:body|bulk|substance|meat|heft|beef|stoutness|plastic)$/;
+
+/** "would hold a lot more weight": what bears more is stronger. */
+const LOAD = /^(?:weight|load|tension|strain|pull|force)$/;
+const bears = (items: readonly Item[], i: number): boolean =>
+  items
+    .slice(Math.max(0, i - 4), i)
+    .some((near) =>
+      /^(?:holds?|held|bears?|carr(?:y|ies)|takes?|withstands?|stands?|resists?)$/.test(near.word),
+    );
 
 /** "stretches the meatus a bit more". */
 const stretched = (items: readonly Item[], i: number) =>

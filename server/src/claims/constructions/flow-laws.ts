@@ -94,7 +94,8 @@ function conditionAt(items: readonly Item[], at: number): readonly [Law, 1 | -1]
   if (UNPRESSED.test(word)) return ['pressed', -1];
   if (RAISED.test(word) && next.some((near) => HUNG.test(near.word))) return ['raised', 1];
   if (LOWERED.test(word) && next.some((near) => HUNG.test(near.word))) return ['raised', -1];
-  if (OBSTRUCTED.test(word)) return ['obstructed', 1];
+  // "less likely to kink": not kinked.
+  if (OBSTRUCTED.test(word)) return items[at - 1]?.word === 'to' ? undefined : ['obstructed', 1];
   const fluid = next.some(
     (near) => FLUID.test(near.word) || /^(?:cells|gelatine?|oil|juice)$/.test(near.word),
   );

@@ -83,7 +83,7 @@ function inParts(items: readonly Item[]): Told[] {
 
 const opensPart = (items: readonly Item[], i: number): boolean =>
   items[i]!.word === ','
-    ? /^(?:so|but|while|whereas|then)$/.test(items[i + 1]?.word ?? '')
+    ? /^(?:(?:so|but|while|whereas|then)\b|and (?:an?|the) )/.test(`${joined(items, i + 1, i + 3)} `)
     : items[i]!.word === ';' && !THE_SAME.test(joined(items, i + 1, i + 4));
 
 /** "A green cannula is better than nothing. It is a 22 G." */

@@ -38,6 +38,8 @@ function toldReading(scene: Scene, { form, group, row, asked }: ClassTold): Read
     claim: classClaim(scene, 'category', group, row.id, false, place),
     at: form.at,
     ...place,
+    // "No, it is one of the thick ones": the answer is turned down, and then told.
+    own: true,
   };
 }
 

@@ -7,6 +7,7 @@ import type { Item } from '../text/items.ts';
 import { writtenOf } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { equate } from './equate.ts';
 import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 
@@ -18,6 +19,7 @@ export const tubes: Construction = {
     { holds: ['tube', 'mixed'], like: /^(?:is|=|means|equals|measures|works|comes)$/, also: CUES },
     { like: /^(?:outside|outer|external|length)$/, also: /^tubes?$/ },
     { holds: ['tube'], like: /\b(?:outside|outer|external(?:ly)?|od)\b/ },
+    { holds: ['tube'], like: INNER },
     { like: /\b(?:plus|add)\b|\+/, also: CUES },
   ],
   leaning: true,
@@ -30,6 +32,7 @@ export const tubes: Construction = {
     return [
       ...suctionRule(scene, text),
       ...outside(scene),
+      ...inside(scene, text),
       ...labelled(scene, text),
       ...toldOutside(scene),
       ...inFrench(scene),
@@ -72,6 +75,30 @@ const earlier = (scene: Scene): string =>
     .slice(-3)
     .map(({ items }) => writtenOf(items))
     .join(' . ');
+
+const INNER = /^(?:inside|inner|internal(?:ly)?|bore|lumen|id)$/;
+const OTHER_THING =
+  /\b(?:outside|outer|external\w*|od|walls?|than|too|through|down|into|takes?|passes|pass|fits?|room|scopes?|\w+scopes?|catheters?|suction|bougies?|stylets?|introducers?|cuff|from|to|or|and|if|instead|double|left|leaves|free|cm)\b|\w+n't/;
+
+/** "A 7.0 tube is 7.5 mm inside": it is called by its inside. */
+function inside(scene: Scene, text: string): Reading[] {
+  const [id, length, ...more] = groups(scene.items);
+  if (
+    !id ||
+    !length ||
+    more.length > 0 ||
+    id.sizes[0]!.system !== 'tube-id' ||
+    !single(id) ||
+    !single(length)
+  )
+    return [];
+  if (!/mm$/i.test(length.mentions[0]!.text) || length.from - id.to > 12 || OTHER_THING.test(text)) return [];
+  const value = length.sizes[0]!.value;
+  if (!/^(?:tube-id|millimetre)$/.test(length.sizes[0]!.system)) return [];
+  return equate(scene, id, { ...length, sizes: [{ system: 'millimetre', value }] }).filter(
+    ({ claim }) => claim.kind === 'equivalence' && claim.axis === 'bore',
+  );
+}
 
 /** "A 7.5 tracheal tube measures 7.5 mm on the outside": the wall has to be somewhere. */
 function outside(scene: Scene): Reading[] {

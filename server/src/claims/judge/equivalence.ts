@@ -209,6 +209,8 @@ const WHOLE = 0.25;
 function marginOf(named: Operand, truth: Interval, lens: Lens): number {
   const size = named.sizes[0]!;
   if (LENGTHS.has(size.system)) return truth.max * (size.system === 'wire-inch' ? 0.05 : 0.08);
+  // A tracheal tube is called by its inside: half a size off is another tube.
+  if (size.system === 'tube-id') return TUBE_STEP;
   const { thinner, thicker } = neighbours(size);
   const centre = truth.nominal ?? (truth.min + truth.max) / 2;
   const steps = [thinner, thicker].flatMap((other) => {
@@ -218,6 +220,8 @@ function marginOf(named: Operand, truth: Interval, lens: Lens): number {
   const step = steps.length > 0 ? Math.min(...steps) : centre * 0.2;
   return Math.min(step * 0.6, centre * 0.15);
 }
+
+const TUBE_STEP = 0.3;
 
 function overlap(
   said: { min: number; max: number },

@@ -183,7 +183,8 @@ function told(items: readonly Item[], verb: number): boolean {
 const grounded = (items: readonly Item[], g: Group, word: Measured): boolean =>
   word.at - g.to <= 20 &&
   items.slice(g.to + 1, word.at).some((item) => GROUND.test(item.word)) &&
-  !items.slice(g.to + 1, word.at).some((item) => /^[;:.]$/.test(item.word));
+  // "a 5-0, or a 6-0 if you want it finer": the nearest is what serves.
+  !items.slice(g.to + 1, word.at).some((item) => item.kind === 'size' || /^[;:.]$/.test(item.word));
 const GROUND = /^(?:because|since|as|whenever|when|if|where|should)$/;
 
 /** "something smaller than the 12 Fr pigtail, such as a 20 Fr": shown as one such. */

@@ -366,11 +366,14 @@ const asksNext = (read: Read, at: Read): boolean =>
 const FIRST_CHOICE = /^\W*a[.)]\s/i;
 
 const NUMBERED_TWICE = /\bQ\s?\d{1,2}\b[^\n]{1,200}\bQ\s?\d{1,2}\b/;
+/** "Answers: F, T, F, F, T." */
+export const SEVERAL_VERDICTS =
+  /^\W*(?:answers?\W+|key\W+)?(?:[TFYN]|true|false|yes|no)(?:[\s,;/]{1,3}(?:[TFYN]|true|false|yes|no)\b){2,}/i;
 /** A line of numbered answers belongs to several questions. */
 const severalEntries = ({ passage }: Read): boolean => {
   if (wordedIn(passage).length > 0) return true;
   const text = passage.text.slice(0, 400);
-  if (NUMBERED_TWICE.test(text)) return true;
+  if (NUMBERED_TWICE.test(text) || SEVERAL_VERDICTS.test(text)) return true;
   const bodies = bodiesIn(text, { start: 0, end: text.length });
   return bodies.filter(({ number }) => number < LETTERS_FROM).length >= 2;
 };

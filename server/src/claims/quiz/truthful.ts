@@ -5,7 +5,7 @@ import type { Read } from '../text/scenes.ts';
 import { asksTruth } from '../text/truth-keys.ts';
 import type { Desk } from './desk.ts';
 import { linesOf } from './lines.ts';
-import { type Pair, questionIn, replyIn } from './pairs.ts';
+import { type Pair, questionIn, replyIn, SEVERAL_VERDICTS } from './pairs.ts';
 import { markerNumber } from './piece.ts';
 
 const LONGEST = 300;
@@ -23,7 +23,8 @@ export function truthful({ note, reads }: Desk, read: Read): Pair[] {
     const own = lines[i + 1];
     const at = own ? read : next && !next.passage.cell && next.passage.kind !== 'heading' ? next : undefined;
     const below = own ?? (at && linesOf(at)[0]);
-    if (!at || !below || !VERDICT.test(at.passage.text.slice(below.start, below.end))) return [];
+    const said = below ? at!.passage.text.slice(below.start, below.end) : '';
+    if (!at || !below || !VERDICT.test(said) || SEVERAL_VERDICTS.test(said)) return [];
     if (at.passage.list && at.passage.list.list === passage.list?.list && !sameNumber(note, read, at))
       return [];
     return [{ question: questionIn(read, line), reply: replyIn(at, below).piece, marked: true }];

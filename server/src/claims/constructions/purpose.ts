@@ -180,11 +180,17 @@ function told(items: readonly Item[], verb: number): boolean {
 }
 
 /** "change to a 10 Fr, because you need something wider": the choice first. */
-const grounded = (items: readonly Item[], g: Group, word: Measured): boolean =>
-  word.at - g.to <= 20 &&
-  items.slice(g.to + 1, word.at).some((item) => GROUND.test(item.word)) &&
-  // "a 5-0, or a 6-0 if you want it finer": the nearest is what serves.
-  !items.slice(g.to + 1, word.at).some((item) => item.kind === 'size' || /^[;:.]$/.test(item.word));
+function grounded(items: readonly Item[], g: Group, word: Measured): boolean {
+  const between = items.slice(g.to + 1, word.at);
+  const ground = between.findIndex((item) => GROUND.test(item.word));
+  return (
+    word.at - g.to <= 20 &&
+    ground >= 0 &&
+    !between.some((item) => /^[;:.]$/.test(item.word)) &&
+    // "a 5-0, or a 6-0 if you want it finer": the nearest is what serves.
+    !between.slice(0, ground).some((item) => item.kind === 'size')
+  );
+}
 const GROUND = /^(?:because|since|as|whenever|when|if|where|should)$/;
 
 /** "something smaller than the 12 Fr pigtail, such as a 20 Fr": shown as one such. */

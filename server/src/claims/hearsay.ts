@@ -16,6 +16,7 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:students?|learners?|trainees?|candidates?|beginners?|pupils?|residents?|fellows|interns?|many|most|some|others|half of (?:them|you)|one of (?:them|you)) (?:of (?:them|you) )?(?:often |still |always |sometimes |usually |had |have |also )?(?:put|gave|picked|ticked|ringed|circled)\b(?! (?:back|away|down their|out|in|on|up|it|them|together)\b)/,
   /\b(?:swapped|transposed|interchanged) ["“]/,
   /\bdoubts? (?:that|whether|if)\b/,
+  /\bthey(?:'ll)? (?:always |often |still |all |sometimes |will )?(?:say|said|think|thought|believe|believed|claim|claimed|reckon|swear|insist|tell (?:you|me|us))\b/,
   /\b(?:you|we) (?:will |may |might |often |can |sometimes |still |also )+read that\b/,
   /\bas (?:though|if)\b(?!.* ,)/,
   /\bfar from being\b/,
@@ -34,7 +35,7 @@ const BEFORE: readonly RegExp[] = [
 
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
-  /\b(?:used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|gave|picked|ticked|ringed|circled)\b/;
+  /\b(?:they|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|gave|picked|ticked|ringed|circled)\b/;
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;

@@ -13,9 +13,16 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
     case 'fit':
       return notPassed(scene, [claim.thing, claim.container]);
     case 'equivalence':
-      return mended(scene, claim.left, claim.right) || PICTURED.test(joined(scene.items));
+      return (
+        mended(scene, claim.left, claim.right) ||
+        PICTURED.test(joined(scene.items)) ||
+        ofUnit(scene, claim.left)
+      );
     case 'comparison':
-      return [claim.left, claim.right].every((side) => gaugeShortened(scene, side));
+      return (
+        OTHER_SIDE.test(joined(scene.items)) ||
+        [claim.left, claim.right].every((side) => gaugeShortened(scene, side))
+      );
     default:
       return false;
   }
@@ -24,6 +31,17 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
 /** "The picture of a 30 Fr drain measures 12 mm on the page": so wide is the picture. */
 const PICTURED =
   /\b(?:pictures?|photos?|photographs?|drawings?|diagrams?|sketch(?:es)?|images?|figures?|printouts?) of (?:an?|the|our|your)\b|\b(?:drawn|printed|shown|measures|is) (?:\S+ ){0,3}on (?:the|this|that|your) (?:page|paper|screen|slide|poster|print)\b/;
+
+/** "thicker on the outside than that": than its own inside. */
+const OTHER_SIDE = /\b(?:outside|inside|inner|outer)\b.*\bthan (?:that|this|it)(?= [,.;!)]|$)/;
+
+/** "One French is a third of a millimetre, which makes a 6 Fr …": the third is the unit's. */
+const ofUnit = ({ items }: Scene, { sizes }: Operand): boolean =>
+  sizes[0]?.system === 'millimetre' &&
+  Math.abs(sizes[0].value - 1 / 3) < 0.02 &&
+  /\b(?:one|an?|each|every|1) (?:french|fr|charri[eè]re|ch) (?:is|equals|=|means|counts)\b/.test(
+    joined(items),
+  );
 
 const places = ({ items }: Scene, sides: readonly Operand[]): number[] =>
   sides.map((side) =>
@@ -36,10 +54,16 @@ function notPassed(scene: Scene, sides: readonly Operand[]): boolean {
   const last = Math.max(...places(scene, sides));
   return (
     last >= 0 &&
-    (/^(?:[a-z]+ ){0,2}[:=–—-] (?:no|never|not|impossible|wrong)\b/.test(joined(items, last + 1, last + 6)) ||
+    (FAILED.test(joined(items, last + 1)) ||
+      /^(?:[a-z]+ ){0,2}[:=–—-] (?:no|never|not|impossible|wrong)\b/.test(
+        joined(items, last + 1, last + 6),
+      ) ||
       items.some(({ word }) => DAMAGED.test(word)))
   );
 }
+/** "… and it just bends, it can't go in": tried, and told how it ended. */
+const FAILED =
+  /^(?:[a-z]+ ){0,3}?(?:,? ?(?:and|but) )?(?:it|they|the \w+) (?:\w+ )?(?:bends?|buckles?|jams?|(?:can't|cannot|won't|doesn't|didn't|wouldn't|will not|does not|did not|would not) (?:go|fit|pass|run|slide|enter|budge|move))\b/;
 const DAMAGED = /^(?:forced|sheared|snapped|stuck|jammed|kinked|stripped)$/;
 
 /** "label says 16 Fr = 6.3 mm, should be 5.3", "for 22 Fr read 22 G": the one is put in the place of the other. */

@@ -11,7 +11,11 @@ export function conditional(scene: Scene, { from, at }: Reading): boolean {
     const item = scene.items[i]!;
     if (
       i < first &&
-      (item.word === ',' || item.word === ';' || item.word === ':' || consequenceFrom(scene.items, i))
+      (item.word === ',' ||
+        item.word === ';' ||
+        item.word === ':' ||
+        toldOf(scene.items, i) ||
+        consequenceFrom(scene.items, i))
     )
       break;
     if (CONDITIONS.has(item.word) && !(item.word === 'had' || item.word === 'were'))
@@ -20,6 +24,12 @@ export function conditional(scene: Scene, { from, at }: Reading): boolean {
   const opener = scene.items.find((item) => item.kind === 'word')?.word;
   return opener === 'suppose' || opener === 'supposing' || opener === 'imagine' || opener === 'pretend';
 }
+
+/** "go to the 16 Fr which is the thicker": told of a size, whatever has to happen first. */
+const toldOf = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === 'which' &&
+  /^(?:is|are)$/.test(items[i + 1]?.word ?? '') &&
+  items.slice(Math.max(0, i - 2), i).some(({ kind }) => kind === 'size');
 
 /** "Swap it for an 18 G if you want a bigger cannula": the condition is the aim of the advice. */
 const purpose = (items: readonly Item[], i: number) =>

@@ -1,4 +1,5 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
+import { affirmed } from './affirmed.ts';
 import { compound } from './compound.ts';
 import { conditional } from './conditional.ts';
 import type { Reading } from './constructions/model.ts';
@@ -40,7 +41,8 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
       !onceSaid(scene.items, Math.min(reading.at, reading.from))
       ? 'asserted'
       : 'quoted';
-  if (scene.reported || struck(scene, reading) || quoted(scene, reading)) return 'quoted';
+  if (scene.reported || struck(scene, reading) || (quoted(scene, reading) && !affirmed(scene)))
+    return 'quoted';
   if (scene.option) return 'option';
   if (!reading.answered && (asked(scene, reading) || unkeyed(scene) || toSort(scene, reading)))
     return 'asked';
@@ -51,7 +53,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
       : frame === 'denied'
         ? whole(scene, reading)
         : frame;
-  const held = endorsed(scene, reading);
+  const held = endorsed(scene, reading) || affirmed(scene);
   if (
     (!held && graded(scene)) ||
     disputed(scene) ||

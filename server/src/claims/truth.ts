@@ -28,6 +28,10 @@ export const keyOf = remembered((scene: Scene): Keyed | undefined => {
 function reasoned({ items }: Sentence): Keyed | undefined {
   const [key, mark] = items;
   if (key?.capital !== true || !REASONS.test(mark?.word ?? '')) return undefined;
+  // "Right, but the other way round.", "Correct: narrower.": agreed to, and turned.
+  if (mark!.word === ':' && /^(?:right|correct)$/.test(key.word)) return undefined;
+  if (items.some(({ word }) => /^(?:but|except|although|though|other|reverse|nearly|almost|if)$/.test(word)))
+    return undefined;
   return keyText(key.word);
 }
 const REASONS = /^(?:[–—:;,.-]|because|as|since)$/;

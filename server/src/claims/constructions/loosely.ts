@@ -97,7 +97,10 @@ const stopped = (items: readonly Item[], { at, to }: Measured): boolean =>
   items
     .slice(Math.max(0, at - 6), to + 3)
     .some((item) => NEGATIONS.has(item.word) || TURNS.test(item.word)) ||
-  items.slice(Math.max(0, at - 2), at).some((item) => /^(?:any|no|nothing|as|how)$/.test(item.word));
+  items.slice(Math.max(0, at - 2), at).some((item) => /^(?:any|no|nothing|as|how)$/.test(item.word)) ||
+  GROWING.test(joined(items, at - 6, at));
+/** "deflection falls as the needle gets stouter: 30 worst": what happens along a row. */
+const GROWING = /\bas (?:\S+ ){1,3}(?:gets?|grows?|becomes?|goes|go)$/;
 
 /** The size after "than"; 'other' when something else stands there; undefined without "than". */
 function standardOf(

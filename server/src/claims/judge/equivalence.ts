@@ -69,7 +69,7 @@ function judgeMeasured(
   const said = claim.said ?? saidInterval(measured);
   if (!truth || !said) return cannotTell(says, phrase(MEASURE.noTable));
   // Words that leave a length open have been given their room already.
-  const loose = claim.approximate && !claim.said ? truth.max * roughly(named, measured) : 0;
+  const loose = claim.approximate && !claim.said ? truth.max * 0.1 : 0;
   const rounding = (claim.said ? 0 : roundingOf(measured)) + roundingOf(named) + loose;
   // The metric number is itself a least diameter: "at least 0.3 mm" gives its value.
   const least = named.sizes[0]!.system === 'ep-metric' && measured.mentions[0]?.bound === 'at-least';
@@ -95,14 +95,6 @@ function judgeMeasured(
     steps: [tabled(named, truth), written(said, rounding)],
   };
 }
-
-/** What "about" leaves open, as a share: of French, which is exact, a tenth of a millimetre told leaves less. */
-const roughly = (named: Operand, measured: Operand): number =>
-  named.sizes[0]!.system === 'french' &&
-  (measured.mentions[0]?.decimals ?? 0) > 0 &&
-  (measured.sizes[0]!.value * 2) % 1 > 0
-    ? 0.03
-    : 0.1;
 
 const holdsOf = (claim: EquivalenceClaim, named: Operand, measured: Operand, truth: Interval): Phrase =>
   phrase(MEASURE.holds, {

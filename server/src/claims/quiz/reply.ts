@@ -208,6 +208,7 @@ function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const said = textOf(pair.reply.items);
   const yes = YES.test(said);
   if (!yes && !NO.test(said)) return undefined;
+  if (yes && QUALIFIED.test(said)) return [];
   if (!POLAR.test(items[first]?.word ?? '')) return yes ? agreed(pair, desk) : undefined;
   if (!scene || OPEN.test(textOf(items))) return [];
   if (PERSONAL.test(items[first + 1]?.word ?? '')) return [];
@@ -226,6 +227,9 @@ function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
   if (!yes && (compound(items, claim.kind) || ofOneNumber(claim))) return [];
   return asserted([claim], pair, yes ? 'asserted' : 'denied');
 }
+
+/** "Yes, as a number.", "Yes, but only on paper." */
+const QUALIFIED = /\b(?:but|if|except|though|as (?:a )?numbers?|numerically|on paper|other way|reverse)\b/;
 
 /** "Is a 22 ga wire the same as a 22 G needle?" "No.": they share a number, and differ in what it counts. */
 const ofOneNumber = (claim: Claim): boolean =>

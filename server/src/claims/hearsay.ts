@@ -65,7 +65,7 @@ const HELD_OF =
   /\b(?:seems?|seemed|appears?|appeared|believing|thinking|supposing|assuming|imagining|expecting)\b/;
 /** "Ten of them took 2-0 to be thicker", "the ward calls it an 18". */
 const TAKEN_FOR =
-  /\b(?:took|mistook) (?:\S+ ){1,4}to be\b|\b(?:calls|charts|books) (?:it|them|that|this)\b|\b(?:they|people|some|many) (?:all |still |often )?(?:call|chart|book|label) (?:it|them|that|this)\b/;
+  /\b(?:took|mistook|held|thought|believed|considered|declared) (?:\S+ ){1,4}to be\b|\b(?:calls|charts|books) (?:it|them|that|this)\b|\b(?:they|people|some|many) (?:all |still |often )?(?:call|chart|book|label) (?:it|them|that|this)\b/;
 const ASKED_OF =
   /\b(?:ask|see|tell|know|say|decide|wonder|guess|work out|find out|choose|judge|feel)(?:s|ed|ing)? (?:\S+ ){0,3}which (?:\S+ ){0,3}(?:is|are|was|were)\b/;
 

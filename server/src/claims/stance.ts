@@ -226,7 +226,7 @@ const NOT_TRUE = /^(?:not|never) (?:true|right|correct)\b[^:]{0,30}:/;
 
 /** "Common slips were …"; a wire that slips is none. */
 const slips = (items: readonly Item[], i: number): boolean =>
-  /^slips?$/.test(items[i]!.word) &&
+  /^(?:slips?|faults?)$/.test(items[i]!.word) &&
   /^(?:common|commonest|usual|typical|frequent|classic|worst|favourite|favorite|other|another|first|this|these)$/.test(
     items[i - 1]?.word ?? '',
   );

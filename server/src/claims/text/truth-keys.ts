@@ -89,8 +89,19 @@ export function truthKey(
   const either = eitherKey(read);
   if (either) return either;
   if (SEVERAL_KEYS.test(read.passage.text)) return undefined;
+  if (lettered(reads, read)) return undefined;
   const front = FRONT_KEY.exec(read.passage.text) ?? /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
   return front ? (/^(?:T|[✅✔☑])/u.test(front[1] ?? front[2] ?? '') ? 'true' : 'false') : undefined;
+}
+
+/** "F. …" between "E. …" and "G. …": the sixth of them. */
+function lettered(reads: readonly Read[], { passage }: Read): boolean {
+  const own = /^\(?([TF])[.):]/.exec(passage.text)?.[1];
+  if (own === undefined) return false;
+  return [-1, 1].some((step) => {
+    const beside = /^\(?([A-Z])[.):]/.exec(reads[passage.index + step]?.passage.text ?? '')?.[1];
+    return beside !== undefined && beside.charCodeAt(0) - own.charCodeAt(0) === step;
+  });
 }
 
 /** "- F: …" where the items beside it open with T or F as well: no speaker. */

@@ -6,7 +6,7 @@
 import type { Passage } from '../notes/model.ts';
 import type { Claim, Operand, Statement } from './model.ts';
 import { changed } from './text/place.ts';
-import type { Scene } from './text/scene.ts';
+import { type Scene, sizeKeys } from './text/scene.ts';
 
 type Read = (scene: Scene) => readonly Statement[];
 
@@ -85,5 +85,5 @@ function valuesOf(claim: Claim): string[] {
         : 'items' in claim
           ? claim.items
           : [];
-  return parts.flatMap(({ sizes }) => sizes.map(({ system, value }) => `${system} ${value}`));
+  return parts.flatMap(({ sizes }) => sizeKeys(sizes));
 }

@@ -9,7 +9,7 @@ import type { Item } from './text/items.ts';
 import { joined } from './text/joined.ts';
 import { lineAt } from './text/lines.ts';
 import { remembered } from './text/remember.ts';
-import type { Scene } from './text/scene.ts';
+import { keysIn, type Scene } from './text/scene.ts';
 import { NEGATIONS } from './words/changes.ts';
 
 const DENIES =
@@ -81,18 +81,16 @@ const OF_TWO_MINDS =
 /** "24 G is wider than 22 G. → 24 G is narrower than 22 G.": the arrow leads to the same sizes, said right. */
 export function arrowed({ items, after: [next] }: Scene): boolean {
   if (!ARROW.test(next?.items[0]?.word ?? '')) return false;
-  const own = new Set(sizesIn(items));
-  return sizesIn(next!.items).some((size) => own.has(size));
+  const own = new Set(keysIn(items));
+  return keysIn(next!.items).some((size) => own.has(size));
 }
 const ARROW = /^(?:→|⇒|➜|➔|->|=>)$/;
-const sizesIn = (items: readonly Item[]): string[] =>
-  items.flatMap(({ mention }) => mention?.sizes.map(({ system, value }) => `${system} ${value}`) ?? []);
 
 /** "2-0 is two sizes thicker than 0." "It is one size thinner.": a short reply turns the word round. */
 export function turnedBack({ items, after, next: following }: Scene, { at }: Reading): boolean {
   const next = after[0] ?? following;
   const said = items[at]?.magnitude;
-  if (!said || !next || next.items.length > 8 || sizesIn(next.items).length > 0) return false;
+  if (!said || !next || next.items.length > 8 || keysIn(next.items).length > 0) return false;
   if (!/^(?:it|they|no|actually)(?:'s)?$/.test(next.items[0]?.word ?? '')) return false;
   const words = next.items.flatMap(({ magnitude }) => (magnitude ? [magnitude] : []));
   const [word] = words;
@@ -111,7 +109,7 @@ export const disputed = (scene: Scene): boolean =>
 
 /** "Gus: 8 Fr is 2.7 mm. Hal: 8 Fr is 24 mm.": two people on one line, each with a measure of the same size. */
 function contested({ items, before, after, passage, sentence }: Scene): boolean {
-  const own = sizesIn(items)[0];
+  const own = keysIn(items)[0];
   const line = own === undefined ? undefined : lineAt(passage, sentence.start);
   return [before.at(-1), after[0]].some(
     (other) =>
@@ -122,7 +120,7 @@ function contested({ items, before, after, passage, sentence }: Scene): boolean 
       named(items) &&
       named(other.items) &&
       items[0]!.word !== other.items[0]!.word &&
-      sizesIn(other.items)[0] === own,
+      keysIn(other.items)[0] === own,
   );
 }
 const named = ([who, colon]: readonly Item[]): boolean =>

@@ -3,6 +3,7 @@
  * words bring in the first, the author does not teach it.
  */
 import type { Claim, Operand, Statement } from './model.ts';
+import { sizeKeys } from './text/scene.ts';
 
 /** Characters of the source between the two. */
 const NEAR = 20;
@@ -48,7 +49,7 @@ function mends(a: Claim, b: Claim): boolean {
   return false;
 }
 
-const key = ({ sizes }: Operand): string => sizes.map(({ system, value }) => `${system} ${value}`).join();
+const key = ({ sizes }: Operand): string => sizeKeys(sizes).join();
 const pair = ({ left, right }: { readonly left: Operand; readonly right: Operand }): string[] => [
   key(left),
   key(right),

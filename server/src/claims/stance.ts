@@ -7,7 +7,7 @@ import { hedged, negated } from './denial.ts';
 import { onceSaid } from './errata.ts';
 import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turnedBack } from './framing.ts';
 import { hearsay } from './hearsay.ts';
-import { outOfUse, quotedToMend, toMend } from './mending.ts';
+import { listsErrors, outOfUse, quotedToMend, sendsToFind, toMend } from './mending.ts';
 import type { Stance } from './model.ts';
 import { ownWords, speaksAgain } from './own-words.ts';
 import { retold } from './retold.ts';
@@ -234,22 +234,11 @@ const slips = (items: readonly Item[], i: number): boolean =>
 /** The sentence before, the lead-in or a heading says that mistakes follow. */
 function announced(scene: Scene): boolean {
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
-  if (before && (announces(before) || FIND.test(joined(before.items, 0, 3)))) return true;
-  const said = scene.items[0]?.word ?? '';
-  if (before && /^(?:it|they|one|its|first|the)$/.test(said) && ERRS.test(joined(before.items))) return true;
-  if (scene.passage.list && scene.lead && HUNT.test(joined(scene.lead.items, 0, 8))) return true;
+  if (before && (announces(before) || sendsToFind(before.items) || listsErrors(scene, before))) return true;
   if ((scene.passage.list && scene.lead && toMend(scene.lead.items)) || quotedToMend(scene)) return true;
   if (scene.passage.list && scene.context.some((sentence) => allWrong(sentence.items))) return true;
   return ofMistakes(scene.headings);
 }
-/** "The poster by the lifts has two errors. It prints …" */
-const ERRS =
-  /\b(?:has|have|contains?|had|carries|is full of|with) (?:an?|one|two|three|four|five|six|several|some|\d) (?:\w+ )?(?:errors?|mistakes?|slips?|misprints?|typos?)\b/;
-/** "Slide 5 Spot the mistake (one a line)", above a list. */
-const HUNT =
-  /^(?:[a-z]+ \d+ (?:[.:)–—-] )?)?(?:spot|find|mend|correct|hunt) (?:the|all|every|each|any) (?:\w+ )?(?:mistakes?|errors?|slips?|faults?)\b/;
-/** "Tom made five slips. Find them." */
-const FIND = /^(?:find|spot|mend|correct) (?:them|it|all|each) ?\.?$/;
 
 /** A heading announces mistakes below it. */
 const ofMistakes = remembered((headings: readonly string[]) =>

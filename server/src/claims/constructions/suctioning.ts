@@ -6,6 +6,7 @@
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
+import { overTube } from '../text/suction.ts';
 import type { Construction } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 
@@ -18,7 +19,7 @@ export const suctioning: Construction = {
   read(scene) {
     const { items } = scene;
     const pair = scene.sentence.close === '?' || items.length > 45 ? undefined : pairIn(items);
-    if (!pair || pair.french.sizes[0]!.value - 2 * pair.tube < OVER) return [];
+    if (!pair || !overTube(pair.french.sizes[0]!.value, pair.tube)) return [];
     const text = joined(items);
     if (STOPS.test(text.replace(RULED, ' ')) || !ofSuction(scene, text)) return [];
     const { from, to } = pair.french;
@@ -27,8 +28,6 @@ export const suctioning: Construction = {
   },
 };
 
-/** How far over twice the tube a catheter must be: two steps, since tables round. */
-const OVER = 2;
 const TUBES = /^(?:tubes?|ett|suction(?:ing|ed)?|place|in|through|down)$/;
 
 /** "No more than twice the tube size": the rule, not a comparison of what was taken. */

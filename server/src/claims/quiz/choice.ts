@@ -128,7 +128,10 @@ const MEASURES = new Set(['millimetre', 'inch', 'wire-inch', 'ep-metric']);
 /** "Which will take a 0.035 wire?": what goes into it, not how wide it is. */
 const PASSES = /\b(?:will|can|does|to|must) (?:take|accept|fit|pass|admit)\b/;
 
-/** "Which wire is made for a 21 G needle?": what belongs to it. */
+/** "Which wire is made for a 21 G needle?": it belongs to it or goes through it, and is not as wide. */
+const goesWith = (text: string, systems: readonly string[]): boolean =>
+  GOES_WITH.test(text) ||
+  (/\bwires?\b/.test(text) && systems.some((system) => /gauge|french|tube/.test(system)));
 const GOES_WITH =
   /\bwhich (?:guide)?(?:wire|needle|catheter|sheath|dilator|tube|cannula|stylet|bougie)\b.*\b(?:for|with|into|in|down|to)\b/;
 
@@ -147,9 +150,7 @@ export function converted(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): Key
     /\b(?:than|length|long|deep|depth|suction\w*)\b/.test(text)
   )
     return undefined;
-  if (negated(question) || PASSES.test(text) || GOES_WITH.test(text)) return undefined;
-  // "Which wire is made for a 21 G needle?": it goes through, and is not as wide.
-  if (/\bwires?\b/.test(text) && [a, b].some((system) => /gauge|french|tube/.test(system))) return undefined;
+  if (negated(question) || PASSES.test(text) || goesWith(text, [a, b])) return undefined;
   const inner = /\b(?:inner|inside|internal|bore|lumen)\b/.test(text);
   const claim: EquivalenceClaim = {
     kind: 'equivalence',

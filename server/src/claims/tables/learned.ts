@@ -8,6 +8,7 @@ import { outerDiameter } from '../../sizes/index.ts';
 import type { Claim, EquivalenceClaim, FormulaClaim } from '../model.ts';
 import { remembered } from '../text/remember.ts';
 import { STRUCK_HEADER } from '../text/scenes.ts';
+import { overTube } from '../text/suction.ts';
 import { type Grid, isData, MEASURES, operandOf, type Row, rowSpan, systemOf } from './grid.ts';
 import { equivalence, equivalences } from './values.ts';
 
@@ -151,7 +152,7 @@ function byTube(grid: Grid): FormulaClaim[] {
   // "Suction catheter at most": the header gives the rule to every row.
   if (LIMIT.test(grid.header[catheters]!))
     return rows
-      .filter(({ said, sum }) => said >= sum + 2)
+      .filter(({ said, sum }) => overTube(said, sum / 2))
       .map((row) => outOf(row, 'suction-worked-out-wrong'));
   return odd(
     rows,

@@ -126,6 +126,13 @@ export const together = (items: readonly Item[], group: Group): boolean =>
     items.slice(Math.max(0, group.from - 3), group.from).some((item) => item.word === 'both') &&
     items[group.to + 1]?.word !== 'and');
 
+/** Scale and value of each size, to tell sizes apart. */
+export const sizeKeys = (sizes: readonly Size[]): string[] =>
+  sizes.map(({ system, value }) => `${system} ${value}`);
+/** The same of all sizes that a stretch names. */
+export const keysIn = (items: readonly Item[]): string[] =>
+  items.flatMap(({ mention }) => sizeKeys(mention?.sizes ?? []));
+
 export const sameSystem = (a: Group, b: Group): boolean => a.sizes[0]?.system === b.sizes[0]?.system;
 export const sameSizes = (a: Pick<Group, 'sizes'>, b: Pick<Group, 'sizes'>): boolean =>
   a.sizes.length === b.sizes.length &&

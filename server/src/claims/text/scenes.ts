@@ -14,7 +14,7 @@ import { lineAt } from './lines.ts';
 import { otherListNearer } from './list-order.ts';
 import { placed } from './place.ts';
 import { quotationSpans } from './quotations.ts';
-import { type Scene, wordsOf } from './scene.ts';
+import { keysIn, type Scene, wordsOf } from './scene.ts';
 import { type Sentence, splitSentences } from './sentences.ts';
 import { repliesInTalk } from './talk.ts';
 import { isTruthItem, lineKeys, truthKey } from './truth-keys.ts';
@@ -211,10 +211,8 @@ const TO_JUDGE =
 
 /** A key whose reason names two sizes, neither of them the statement's, is the key of another list. */
 function ofOtherSizes(body: Piece | undefined, { items }: Sentence): boolean {
-  const named = (all: readonly Item[]) =>
-    all.flatMap(({ mention }) => mention?.sizes.map(({ system, value }) => `${system} ${value}`) ?? []);
-  const given = body && body.items.length < 60 ? named(body.items) : [];
-  const own = new Set(given.length > 1 ? named(items) : []);
+  const given = body && body.items.length < 60 ? keysIn(body.items) : [];
+  const own = new Set(given.length > 1 ? keysIn(items) : []);
   return own.size > 0 && !given.some((size) => own.has(size));
 }
 

@@ -1,6 +1,7 @@
 /** "The largest suction catheter for a 7.0 tube?" "18 Fr": the one tube asked about and the one French of the reply. */
 import type { FormulaClaim } from '../../model.ts';
 import { textOf } from '../../text/joined.ts';
+import { overTube } from '../../text/suction.ts';
 import { negated } from '../choice.ts';
 import { spanOf } from '../desk.ts';
 import type { Piece } from '../piece.ts';
@@ -12,8 +13,6 @@ const OF_TUBE = /\b(?:tubes?|ett|tracheal|endotracheal|trach\w*|airway|id)\b/;
 /** Asked of something else than the usual limit. */
 const OTHERWISE =
   /\b(?:why|when|too|smallest|least|pressure|deep|depth|seconds?|how (?:long|far|often)|colou?r|mm wide|blocks?|stuck|outside|outer|than|wrong)\b/;
-/** How far over twice the tube a catheter must be: two steps, since tables round. */
-const OVER = 2;
 /** Tracheal tubes in millimetres, and suction catheters in French. */
 const TUBES: readonly [number, number] = [2, 11];
 const CATHETERS: readonly [number, number] = [4, 30];
@@ -34,7 +33,7 @@ export function suctioned({ question, head, reply, focus }: Told): FormulaClaim[
   const [catheter, ...others] = said.length > 0 ? said : cathetersIn(reply);
   if (tube === undefined || catheter === undefined || more.length > 0 || others.length > 0) return [];
   if (OTHERWISE.test(text) || negated(question)) return [];
-  const formula = catheter >= 2 * tube + OVER ? 'suction-over-tube' : 'suction-by-tube';
+  const formula = overTube(catheter, tube) ? 'suction-over-tube' : 'suction-by-tube';
   return [
     {
       kind: 'formula',

@@ -15,6 +15,8 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:students?|learners?|trainees?|candidates?|beginners?|many|people|some|they) (?:often |will |may |always |sometimes )?draw\b/,
   /\b(?:students?|learners?|trainees?|candidates?|beginners?|pupils?|residents?|fellows|interns?|many|most|some|others|half of (?:them|you)|one of (?:them|you)) (?:of (?:them|you) )?(?:often |still |always |sometimes |usually |had |have |also )?(?:put|gave|picked|ticked|ringed|circled)\b(?! (?:back|away|down their|out|in|on|up|it|them|together)\b)/,
   /\b(?:swapped|transposed|interchanged) ["“]/,
+  /\b(?:reversed|inverted|swapped|transposed|muddled|confused|turned round) (?:it|them|this|these|the (?:order|scale|list|row|two|pair|numbers))\b(?! (?:for|with|to|out|in|over|by)\b)/,
+  /^(?:and |but )?(?:one|two|three|four|five|six|another|a (?:second|third|fourth)|some|several|many|most|others|a few|\d+) (?:of (?:them|you|the \w+) |\w+ )?(?:had|made|put|gave|listed|took) (?:[^\s;:.]+ ){1,4}as (?:an?|the)\b/,
   /\bdoubts? (?:that|whether|if)\b/,
   /\bthey(?:'ll)? (?:always |often |still |all |sometimes |will )?(?:say|said|think|thought|believe|believed|claim|claimed|reckon|swear|insist|tell (?:you|me|us))\b/,
   /\b(?:you|we) (?:will |may |might |often |can |sometimes |still |also )+read that\b/,
@@ -35,7 +37,7 @@ const BEFORE: readonly RegExp[] = [
 
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
-  /\b(?:they|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|gave|picked|ticked|ringed|circled)\b/;
+  /\b(?:they|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|gave|picked|ticked|ringed|circled)\b/;
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;
@@ -161,10 +163,13 @@ function reportedLead(scene: Scene): boolean {
   return SAID_BY.test(lead) || FORBIDDEN.test(lead);
 }
 
-/** "✗ 5-0 is thicker than 3-0": a line with a cross in front. */
+/** "✗ 5-0 is thicker than 3-0", "got the reverse cutting ✗, then …": a cross in front of the line, or right behind the clause. */
 function crossed({ passage }: Scene, at: number): boolean {
   const line = lineAt(passage, at).start;
-  return /^\s*[✗✘✖❌]/u.test(passage.text.slice(line, line + 6));
+  return (
+    /^\s*[✗✘✖❌]/u.test(passage.text.slice(line, line + 6)) ||
+    /^[^\n.;→✓✔✅✗✘✖❌]{0,60}[✗✘✖❌]/u.test(passage.text.slice(at, at + 64))
+  );
 }
 
 /** "Were 5-0 thicker, …", "Had the 22 G been wider, …": a condition without its "if". */

@@ -1,4 +1,5 @@
 /** Sentences that are there to be put right, or are no longer to be believed. */
+import type { Passage } from '../notes/model.ts';
 import type { Reading } from './constructions/model.ts';
 import type { Item } from './text/items.ts';
 import { joined } from './text/joined.ts';
@@ -24,11 +25,24 @@ export const listsErrors = ({ items }: Scene, before: Sentence): boolean =>
   /^(?:it|they|one|its|first|the)$/.test(items[0]?.word ?? '') && hasErrors(before.items);
 const hasErrors = remembered((items: readonly Item[]): boolean => ERRS.test(joined(items)));
 const ERRS =
-  /\b(?:has|have|contains?|had|carries|is full of|with) (?:an?|one|two|three|four|five|six|several|some|\d) (?:\w+ )?(?:errors?|mistakes?|slips?|misprints?|typos?)\b/;
+  /\b(?:has|have|contains?|had|carries|is full of|with) (?:an?|one|two|three|four|five|six|seven|eight|nine|ten|several|some|many|\d{1,2}) (?:\w+ )?(?:errors?|mistakes?|slips?|misprints?|typos?)\b/;
 
-/** "What is wrong with this line?", above a block quotation. */
-export const quotedToMend = ({ passage, context }: Scene): boolean =>
-  passage.quote > 0 && faultAsked(joined(context.at(-1)?.items ?? [], 0, 16));
+/** "What is wrong with this line?", "a page of the diary; it contains seven mistakes", above the block quotation. */
+export const quotedToMend = ({ note, passage }: Scene): boolean => {
+  if (passage.quote === 0) return false;
+  let { index } = passage;
+  while (note.passages[index]?.quote && passage.index - index < LONGEST_QUOTE) index--;
+  const lead = note.passages[index];
+  return lead !== undefined && sentToMend(lead);
+};
+const LONGEST_QUOTE = 40;
+const sentToMend = remembered((lead: Passage): boolean => {
+  const text = lead.text.slice(-LEAD_IN).toLowerCase();
+  return faultAsked(text) || ERRS.test(text) || FAULTS_SOUGHT.test(text);
+});
+const LEAD_IN = 400;
+const FAULTS_SOUGHT =
+  /\b(?:spot|find|mend|correct|hunt|mark|underline|circle|count|list|name) (?:\w+ ){0,3}(?:mistakes?|errors?|slips?|faults?)\b|\b(?:correct|mend|put right|improve|rewrite) (?:it|this|the (?:text|passage|paragraph|page|note|entry|diary|story|letter|e-?mail))\b/;
 const faultAsked = (words: string): boolean =>
   /\b(?:what|where|anything|something) (?:is|'s|was)?(?: the)? ?(?:wrong|(?:mistake|error|slip)s?) (?:with|in|here|about)\b/.test(
     words,

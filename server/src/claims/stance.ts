@@ -9,6 +9,7 @@ import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turned
 import { hearsay } from './hearsay.ts';
 import { listsErrors, outOfUse, quotedToMend, sendsToFind, toMend } from './mending.ts';
 import type { Stance } from './model.ts';
+import { saidElsewhere } from './others.ts';
 import { ownWords, speaksAgain } from './own-words.ts';
 import { retold } from './retold.ts';
 import type { Item } from './text/items.ts';
@@ -67,7 +68,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     return 'quoted';
   if (!held && reported(scene, reading) && !(reading.claim.kind === 'existence' && packed(scene, reading)))
     return 'quoted';
-  if (!held && hearsay(scene, reading)) return 'quoted';
+  if (!held && (hearsay(scene, reading) || saidElsewhere(scene, reading))) return 'quoted';
   if (
     reading.claim.kind !== 'existence' &&
     !reading.unconditional &&
@@ -128,8 +129,17 @@ function quoted(scene: Scene, { at, from }: Reading): boolean {
     item &&
     scene.quotes.find(([start, end]) => start < item.start && item.end <= end && !ownWords(text, start, end));
   const own = quoteOf(scene.items[at]);
-  return own !== undefined && (quoteOf(scene.items[from]) !== undefined || isClause(text, own));
+  return (
+    own !== undefined &&
+    (quoteOf(scene.items[from]) !== undefined || isClause(text, own) || tookFor(text, own))
+  );
 }
+
+/** 'opened because it was "the thinner one"': whole words of who took it so. */
+const tookFor = (text: string, [start, end]: readonly [number, number]): boolean =>
+  /\b(?:was|were|as|being|been|for|called|considered)\s*$/i.test(
+    text.slice(Math.max(0, start - 14), start),
+  ) && /^\W*(?:the|an?|one|two|three) [a-z]+ [a-z]+\W*$/i.test(text.slice(start, end));
 
 /** 'took a 5 Fr "because it is finer"': somebody's reason; not 'is "wider" than'. */
 const isClause = (text: string, [start, end]: readonly [number, number]): boolean =>
@@ -138,10 +148,16 @@ const isClause = (text: string, [start, end]: readonly [number, number]): boolea
 
 /** The clause ends in a question mark, or opens like a question. A tag ("…, right?") still asks. */
 function asked(scene: Scene, { at }: Reading): boolean {
-  if (asksInTalk(scene.note, scene.passage) || setsTask(scene.items)) return true;
+  if (asksInTalk(scene.note, scene.passage) || setsTask(scene.items) || asksInCell(scene)) return true;
   if (scene.sentence.close !== '?') return false;
   return scene.items.slice(at).some((item) => item.word === '?');
 }
+
+/** "is silk absorbed", in a row whose other cells answer: no mark of a question is set there. */
+const asksInCell = ({ passage, items }: Scene): boolean =>
+  passage.cell !== undefined &&
+  /^(?:is|are|does|do|can|will|which|what|how|where) (?!(?:is|are)\b)/.test(joined(items, 0, 2)) &&
+  items.length > 2;
 
 /** The next sentence says no to this one. */
 function rejected(scene: Scene): boolean {
@@ -151,7 +167,8 @@ function rejected(scene: Scene): boolean {
 
 /** Does the sentence say no to what was said before it? */
 export const rejects = remembered((sentence: Sentence): boolean => {
-  const words = spoken(sentence);
+  const said = spoken(sentence);
+  const words = said.slice(said.findIndex((word) => !INTERJECTIONS.test(word)));
   const first = words[0];
   if (first === undefined) return false;
   const text = words.slice(0, 8).join(' ');
@@ -171,6 +188,8 @@ export const rejects = remembered((sentence: Sentence): boolean => {
   if (first === 'reverse' && /^cutt/.test(words[1] ?? '')) return false;
   return REJECTIONS.has(first) && (words.length <= 3 || stopsAfterFirst(sentence));
 });
+/** "Well, it doesn't." */
+const INTERJECTIONS = /^(?:well|oh|er|erm|hm|sorry|but|and|actually|alas|honestly)$/;
 /** "Tutor: Too big.": another speaker turns down what the last one would take. */
 const TOO_MUCH =
   /^(?:(?:that is|that's|it is|it's) )?(?:(?:much|far|way|a bit|a little|rather|still|slightly|still) )?(?:too \w+|(?:a bit|a little|a touch|rather) \w+)\b/;
@@ -186,7 +205,7 @@ const REFUSED =
   /^(?:they|it|that|this|these|those|he|she|we|you) (?:does|do|did|is|are|was|were|would|will|could|can|should|has|had)(?: not|n't)$/;
 /** "That quotation is wrong." */
 const CALLED_WRONG =
-  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b/;
+  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b|^(?:both|all|all three)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))?(?: (?:is|are|was|were))? (?:wrong|false|incorrect|mistaken|untrue)\b|^(?:neither|none)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))? (?:is|are|was|were) (?:right|true|correct|so)\b|^no (?:it|that|they|this|he|she) (?:is|are|does|do|was|did)(?: not|n't)\b/;
 
 /** "No, …", "Wrong: …": a mark right after the first spoken word. */
 function stopsAfterFirst({ items }: Sentence): boolean {
@@ -213,7 +232,7 @@ function mistake(scene: Scene, reading: Reading): boolean {
   const here = scene.items.some(
     (item, i) =>
       (MISTAKE_WORDS.has(item.word) || slips(scene.items, i)) &&
-      i <= last + 9 &&
+      (i <= last + 9 || ofWhich(scene.items, i)) &&
       !deniedMistake(scene.items, i) &&
       !goesWrong(scene.items, i) &&
       !runsWrong(scene.items, i) &&
@@ -221,6 +240,11 @@ function mistake(scene: Scene, reading: Reading): boolean {
   );
   return here || exercise(scene, reading) || announced(scene) || NOT_TRUE.test(joined(scene.items, 0, 8));
 }
+/** "…, both of which are mistaken", however much was said. */
+const ofWhich = (items: readonly Item[], i: number): boolean =>
+  /\b(?:both|all|each|none|neither|either) of which (?:is|are|was|were)(?: \w+)?$/.test(
+    joined(items, i - 6, i),
+  );
 /** "Not true at any point: …" */
 const NOT_TRUE = /^(?:not|never) (?:true|right|correct)\b[^:]{0,30}:/;
 

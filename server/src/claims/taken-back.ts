@@ -16,6 +16,7 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
       return (
         mended(scene, claim.left, claim.right) ||
         PICTURED.test(joined(scene.items)) ||
+        sentInstead(scene, claim.left, claim.right) ||
         ofUnit(scene, claim.left)
       );
     case 'comparison':
@@ -31,6 +32,20 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
 /** "The picture of a 30 Fr drain measures 12 mm on the page": so wide is the picture. */
 const PICTURED =
   /\b(?:pictures?|photos?|photographs?|drawings?|diagrams?|sketch(?:es)?|images?|figures?|printouts?) of (?:an?|the|our|your)\b|\b(?:drawn|printed|shown|measures|is) (?:\S+ ){0,3}on (?:the|this|that|your) (?:page|paper|screen|slide|poster|print)\b/;
+
+/** "ordered 10 Fr, came 10 mm", "wanted a 4 Fr and was given 4 mm": one was had for the other. */
+function sentInstead(scene: Scene, left: Operand, right: Operand): boolean {
+  const [a, b] = places(scene, [left, right]).sort((x, y) => x - y) as [number, number];
+  return (
+    a >= 0 &&
+    /\b(?:order(?:ed)?|orders|asked(?: for)?|wanted|requested|meant|needed|sent for|called for|expected|booked)(?: \S+){0,4}$/.test(
+      joined(scene.items, 0, a),
+    ) &&
+    /\b(?:came|comes|got|gets|arrived|sent|given|gave|received|delivered|brought|opened|had)\b/.test(
+      joined(scene.items, a + 1, b),
+    )
+  );
+}
 
 /** "thicker on the outside than that": than its own inside. */
 const OTHER_SIDE = /\b(?:outside|inside|inner|outer)\b.*\bthan (?:that|this|it)(?= [,.;!)]|$)/;

@@ -44,6 +44,7 @@ export const between: Construction = {
     const all = groups(scene.items);
     const subject = all.filter((g) => g.to < at).at(-1);
     const bounds = boundsAfter(all, at);
+    if (bounds && opensLine(scene, at, bounds[0])) return [];
     const inverted = subject ? undefined : invertedIn(scene, all, at);
     if (inverted && bounds) return [reading(scene, inverted, bounds, at)];
     if (subject?.sizes.length !== 1 || !bounds) return [];
@@ -59,6 +60,10 @@ export const between: Construction = {
     return [reading(scene, subject, bounds, at)];
   },
 };
+
+/** "MIDDLE 2-0 3-0 in between", and on the next line "BOTTOM 4-0 5-0": the sizes of another line. */
+const opensLine = ({ items, passage }: Scene, at: number, { from }: Group): boolean =>
+  from > at + 1 && passage.text.slice(items[at]!.end, items[from - 1]!.start).includes('\n');
 
 /** "Between 3-0 and 5-0 comes 4-0": the size placed stands behind, and ends its clause. */
 function invertedIn({ items }: Scene, all: readonly Group[], at: number): Group | undefined {

@@ -197,6 +197,10 @@ const owned = (items: readonly Item[], nearest: Group, word: Measured): boolean 
         ) && /^(?:is|was)$/.test(all[i + 1]?.word ?? ''),
     );
 
+/** "2-0 for 3-0 is thicker": said of the one that takes the other's place. */
+const replaced = (items: readonly Item[], nearest: Group): boolean =>
+  items[nearest.from - 2]?.kind === 'size' && items[nearest.from - 1]!.word === 'for';
+
 /** "6 Fr before 8 Fr: the first is the wider": not the one that stands nearest. */
 const firstOf = (items: readonly Item[], nearest: Group, word: Measured): boolean =>
   items.slice(nearest.to + 1, word.at).some((item) => /^(?:first|former|second)$/.test(item.word));
@@ -223,6 +227,7 @@ function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[
   if (!nearest || hasForeignSubject(scene, word) || saidOfNext(items, word) || grounded(items, nearest, word))
     return [];
   if (setBeside(items, nearest) || owned(items, nearest, word) || firstOf(items, nearest, word)) return [];
+  if (replaced(items, nearest)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
   if (still && all.length === 3 && nearest.from === all[2]!.from)
     return emit(scene, 'of-three', nearest, both(all.slice(0, 2)), word);

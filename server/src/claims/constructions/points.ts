@@ -173,7 +173,7 @@ function sidesIn(items: readonly Item[], spatula: boolean): Side[] {
   return items.flatMap((item, at): Side[] => {
     const side = INNER.has(item.word) ? 'inner' : OUTER.has(item.word) ? 'outer' : facing(items, at);
     const raised = spatula && /^(?:above|below)$/.test(item.word);
-    if ((!side && !raised) || ofTheWound(items, at) || flatThere(items, at)) return [];
+    if ((!side && !raised) || ofTheWound(items, at) || flatThere(items, at) || layOnTop(items, at)) return [];
     const near = items.slice(Math.max(0, at - 8), at + 4).some((word) => EDGE.has(word.word));
     if (!side) {
       const none = /\b(?:nothing|no|none|not|flat|never)\b/.test(joined(items, at - 3, at));
@@ -192,6 +192,12 @@ const ofTheWound = (items: readonly Item[], at: number): boolean =>
   /^(?:edge|side|margin|lip)s? of (?:the |a |each )?(?:wound|incision|skin|lesion|flap|cut)/.test(
     joined(items, at + 1, at + 6),
   );
+
+/** "opened the reverse cutting because it lay on top": of the pile. */
+const layOnTop = (items: readonly Item[], at: number): boolean =>
+  items[at]!.word === 'top' &&
+  items[at - 1]?.word === 'on' &&
+  !items.slice(Math.max(0, at - 8), at).some(({ word }) => /^(?:edges?|apex|ridge|third)$/.test(word));
 
 /** "the flat side faces inwards": the edge is elsewhere. */
 function flatThere(items: readonly Item[], at: number): boolean {

@@ -165,6 +165,8 @@ const RESUMES =
 function carried(scene: Scene): NamedMaterial | undefined {
   const { items } = scene;
   const opens = items.slice(0, 14).some((item) => RESUMES.test(item.word));
+  // "Left = goes away": said of what stands before the sign.
+  if (items[1]?.word === '=') return undefined;
   const before = scene.before.slice(-REACH);
   const nearest = before.findLast((sentence) => materialsIn(sentence.items).length > 0);
   const last = nearest ?? (opens && scene.before.length === 0 ? scene.context.at(-1) : undefined);

@@ -345,11 +345,18 @@ const allowed = (step: Step, value: number, by: Figure): boolean =>
     ? (by.unit === undefined && FACTOR(by.value)) || (step === 'times' && FACTOR(value))
     : by.value <= 12;
 
+/** "22/3 Drain: ordered 10 Fr": a day and its month before what happened then. */
+const dated = (items: readonly Item[], i: number): boolean =>
+  i === 0 && items[1]?.kind === 'word' && items[1].capital;
+
 /** "8/4" written as one word, or with its sign apart from nothing. */
 function gluedAt(items: readonly Item[], i: number): readonly [number, number] | undefined {
   const match = items[i]!.mention ? null : /^(\d{1,2})\/([2-6])$/.exec(items[i]!.word);
   const [above, below] = [Number(match?.[1]), Number(match?.[2])];
-  return match && above >= below && !/^(?:inch|in|of|circle|mm|")$/.test(items[i + 1]?.word ?? '')
+  return match &&
+    above >= below &&
+    !dated(items, i) &&
+    !/^(?:inch|in|of|circle|mm|")$/.test(items[i + 1]?.word ?? '')
     ? [above, below]
     : undefined;
 }

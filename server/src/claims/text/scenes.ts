@@ -142,7 +142,12 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
         next,
         lead: around.lead,
       };
-      const chosen = () => option() || open || leftEmpty(reads, read) || unfilled(passage.text, sentence);
+      const chosen = () =>
+        option() ||
+        open ||
+        leftEmpty(reads, read) ||
+        unfilled(passage.text, sentence) ||
+        offered(passage.text, sentence);
       return placed(given, { system, option: chosen, keys });
     });
   });
@@ -162,6 +167,12 @@ function lazy<T>(make: () => T): () => T {
 /** A sentence with a gap says nothing until it is filled; one with several keys, "… (F), … (T)", says a different thing each. */
 const unfilled = (text: string, { start, end }: Sentence): boolean =>
   end - start < 600 && /_{3,}|\.{5,}|\((?:T|F)\).+\((?:T|F)\)/.test(text.slice(start, end));
+
+/** "Which would you not ask for? a) 2.5-0 b) metric 2.5 c) 0": choices in a row behind their question. */
+const offered = (text: string, { start, end }: Sentence): boolean =>
+  end - start < 400 &&
+  /\?\W*$/.test(text.slice(Math.max(0, start - 6), start)) &&
+  /^\W*a\W{1,3}\S.*\sb\W{1,3}\S.*\sc\W{1,3}\S/i.test(text.slice(start, end));
 
 /** "3. True. A 14 G …" carries its key; "3. True or false? …" asks for one. */
 const KEYED_AT_HEAD = /^\W*(?:\d{1,2}[.)]\s*)?(?:true|false)\b(?!\s*(?:or|\/|,)\s*false\b|\?)/i;
@@ -235,7 +246,7 @@ function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean
 const CALLED_FALSE = /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|not true|not so)\s*[,;:.(–—-]\s*\w/i;
 
 export const STRUCK_HEADER =
-  /^(?:for(?=\W*$)|printed|wrong|was|before|errors?|mistakes?|slips?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|(?:i|we|she|he) (?:had |first |once |always )?(?:thought|believed|assumed|guessed|used to think)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|instead of|not this|don't)\b/i;
+  /^(?:for(?=\W*$)|printed|wrong|was|before|errors?|mistakes?|slips?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|(?:i|we|she|he) (?:had |first |once |always )?(?:thought|believed|assumed|guessed|used to think)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|(?:said|written?|given|put|ticked|answered|heard|seen|opened|taken|used) (?:instead|wrongly)|instead(?: of)?|not this|don't)\b/i;
 
 /** A passage without sizes, systems, colours, points or materials claims nothing of ours. */
 const speaks = (read: Read): boolean =>

@@ -23,7 +23,11 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
     return undefined;
   if (listed(place, value)) return undefined;
   const material = place.materials.find(
-    (hit) => hit.start > place.span.end && hit.start - place.span.end <= 2,
+    (hit) =>
+      hit.start > place.span.end &&
+      hit.start - place.span.end <= 2 &&
+      // "2: silk stays", "(2) chromic is slower": an answer and its number.
+      !/[:).]/.test(place.scene.passage.text.slice(place.span.end, hit.start)),
   );
   if (value <= 1 && !bare.spoken && place.materials.some((hit) => hit.end === place.span.start - 1))
     return size('usp', 'material-before', place.text.slice(0, 40));

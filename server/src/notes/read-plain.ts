@@ -6,8 +6,8 @@
 import { ProseBuilder } from './markdown-prose.ts';
 import type { Stretch } from './stretch.ts';
 
-/** Signs, line endings and runs that the parser alone understands, or that white space at the end of a line makes a break. */
-const UNSURE = /[\\`<~|$@\0\t\r]|&(?! )|[ ]$|[!"')*,.:;?_~]{16,}/m;
+/** Signs, line endings and runs that the parser alone understands, or blanks at the end of a line that make a break. */
+const UNSURE = /[\\`<~|$@\0\t\r]|&(?! )|^ $| {2}$|[!"')*,.:;?_~]{16,}/m;
 
 /** A bare address. */
 const ADDRESS = /https?:|www\./i;
@@ -47,7 +47,10 @@ class PlainReader {
     for (let start = 0; start < text.length; ) {
       const ending = text.indexOf('\n', start);
       const end = ending < 0 ? text.length : ending;
-      if (!this.line(start, end)) return undefined;
+      // One blank before the end of a line is no part of it.
+      const blank = end > start && text[end - 1] === ' ' ? 1 : 0;
+      if (!this.line(start, end - blank)) return undefined;
+      if (blank > 0 && this.inParagraph) to.enter('lineSuffix', end - 1, end);
       start = end + 1;
     }
     this.endList();

@@ -26,7 +26,7 @@ const NOTES = [
 /** Constructions that read something though they are not tried, with the sentence. */
 function hidden(text: string): string[] {
   const note = readNote(text);
-  return readWhole(note, findMentions(note)).scenes.flatMap((scene) => {
+  return [...readWhole(note, findMentions(note)).scenes].flatMap((scene) => {
     const tried = new Set(constructionsFor(scene));
     const trade = speaksOfTrade(scene.items);
     return CONSTRUCTIONS.filter((one) => !tried.has(one) && (trade || one.leaning))
@@ -63,7 +63,7 @@ describe('what a construction needs', () => {
   it('leaves most constructions out of most sentences', () => {
     const scenes = NOTES.flatMap((text) => {
       const note = readNote(text);
-      return readWhole(note, findMentions(note)).scenes;
+      return [...readWhole(note, findMentions(note)).scenes];
     });
     const tried = scenes.reduce((sum, scene) => sum + constructionsFor(scene).length, 0);
     expect(tried / scenes.length).toBeLessThan(CONSTRUCTIONS.length / 2);

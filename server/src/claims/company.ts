@@ -15,7 +15,7 @@ const SOFT =
 const HARD = /\b(?:myths?|misconceptions?|false|on purpose|spot|find|correct|heard|quotes?|say|said)\b/;
 
 /** What is told of each scene; `read` reads one. */
-export function inCompany(scenes: readonly Scene[], read: Read): Statement[] {
+export function inCompany(scenes: Iterable<Scene>, read: Read): Statement[] {
   const sections = new Map<string, Scene[]>();
   const found: Statement[] = [];
   for (const scene of scenes) {

@@ -8,7 +8,7 @@ import { readingsIn } from './quiz/desk.ts';
 import { stanceOf } from './stance.ts';
 import type { Item } from './text/items.ts';
 import { materialsIn } from './text/materials.ts';
-import { groups, type Scene } from './text/scene.ts';
+import { type FirstScenes, groups, type Scene } from './text/scene.ts';
 import type { Read } from './text/scenes.ts';
 import { PROPERTY_WORDS } from './words/properties.ts';
 
@@ -20,31 +20,25 @@ export interface FactReading {
 const LONGEST = 60;
 const MANY = 12;
 
-/** The first scene of each passage. */
-export function firstScenes(scenes: readonly Scene[]): ReadonlyMap<Read['passage'], Scene> {
-  const first = new Map<Read['passage'], Scene>();
-  for (const scene of scenes) if (!first.has(scene.passage)) first.set(scene.passage, scene);
-  return first;
-}
-
-export function readFacts(reads: readonly Read[], first: ReadonlyMap<Read['passage'], Scene>): FactReading[] {
+export function readFacts(reads: readonly Read[], first: FirstScenes): FactReading[] {
   return reads.flatMap((read) => {
-    const scene = first.get(read.passage);
-    if (!scene || !plain(read)) return [];
+    if (!plain(read)) return [];
     const parts = cut(read);
     const parent = reads[read.passage.list?.parent ?? headingOf(read)];
     const own = parts.length > 1 && isSubject(parts[0]!) ? parts.slice(1) : [];
     const about = own.length > 0 ? parts[0]! : parent && isSubject(parent.items) ? parent.items : undefined;
     const facts = own.length > 0 ? own : parts;
-    if (!about || facts.length > MANY || scene.option || scene.truthItem) return [];
+    if (!about || facts.length > MANY) return [];
+    const scene = first.get(read.passage);
+    if (!scene || scene.option || scene.truthItem) return [];
     if (own.length > 0 && own.some((fact) => anotherSubject(parts[0]!, fact))) return [];
     return facts.flatMap((fact) => readFact(scene, about, fact));
   });
 }
 
 /** Prose of its own: no heading, no cell, nothing to be ticked. */
-const plain = ({ passage, items }: Read): boolean =>
-  passage.kind === 'paragraph' && items.length <= LONGEST && passage.list?.checked === undefined;
+const plain = ({ passage, size }: Read): boolean =>
+  passage.kind === 'paragraph' && size <= LONGEST && passage.list?.checked === undefined;
 
 const OPENS = new Set(['—', '–', '-', ':']);
 const EDGES = new Set([';', '·', '•', '|']);

@@ -9,7 +9,7 @@ import { spared } from './compound.ts';
 import { settleCode } from './constructions/hub-settle.ts';
 import { constructionsFor } from './constructions/index.ts';
 import type { Reading } from './constructions/model.ts';
-import { firstScenes, readFacts } from './facts.ts';
+import { readFacts } from './facts.ts';
 import { readHeaded } from './headed.ts';
 import { judge as judgeSettled } from './judge/index.ts';
 import { readLists } from './lists.ts';
@@ -46,11 +46,10 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
   const placed = [...readTables(note, reads), ...listed].map((claim) =>
     judge(claim, 'asserted', note, context),
   );
-  const first = firstScenes(scenes);
   const told = [
-    ...readFacts(reads, first),
-    ...readCells(note, reads, first),
-    ...readTold(note, reads, first),
+    ...readFacts(reads, scenes),
+    ...readCells(note, reads, scenes),
+    ...readTold(note, reads, scenes),
   ];
   const key = ({ claim }: { readonly claim: Claim }) => `${claim.kind} ${claim.focus.start}`;
   const heard = new Set(told.length > 0 ? prose.map(key) : []);

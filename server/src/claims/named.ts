@@ -72,7 +72,10 @@ export function namedSizes(note: Note, mentions: readonly Mention[]): NamedSize[
   if (!mentions.some((mention) => mention.sizes.length === 1 && SYSTEMS.has(mention.sizes[0]!.system)))
     return [];
   const { reads, scenes } = readWhole(note, mentions);
-  return [...scenes.flatMap(inSentence), ...inTables(note, reads)];
+  const found: NamedSize[] = [];
+  for (const passage of new Set(mentions.map((mention) => mention.passage)))
+    for (const scene of scenes.in(passage)) found.push(...inSentence(scene));
+  return [...found, ...inTables(note, reads)];
 }
 
 function inSentence(scene: Scene): NamedSize[] {

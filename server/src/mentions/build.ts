@@ -1,8 +1,9 @@
 /** Builds the mention that a verdict on a candidate stands for. */
 import { sourceSpan } from '../notes/index.ts';
+import { heldOnce, oneForAll } from '../notes/once.ts';
 import type { Device, Size } from '../sizes/model.ts';
 import { deviceOf, materialOf } from './attach.ts';
-import type { Mention } from './model.ts';
+import type { Evidence, Mention } from './model.ts';
 import type { Candidate } from './scan.ts';
 import { largeTube } from './sense/note-facts.ts';
 import type { Place } from './sense/place.ts';
@@ -19,10 +20,10 @@ export function mentionOf(place: Place, candidate: Candidate, verdict: Verdict):
     passage: passage.index,
     span,
     source: sourceSpan(passage, span),
-    text: passage.text.slice(span.start, span.end),
+    text: oneText(passage.text.slice(span.start, span.end)),
     notation: notation.id,
     decimals: item.decimals,
-    evidence: [verdict.evidence],
+    evidence: evidenceOf(verdict.evidence),
   };
   if (item.spoken) built.spoken = true;
   if (verdict.is === 'ambiguous') {
@@ -39,8 +40,9 @@ export function mentionOf(place: Place, candidate: Candidate, verdict: Verdict):
   const material = materialOf(place, system);
   const bound = boundOf(place.before, place.after, built.text);
   built.kind = values.length > 1 ? 'range' : 'size';
-  built.sizes = values.map((value) => ({ system, value }));
-  built.readings = [];
+  built.sizes =
+    values.length === 1 ? oneSize(system, values[0]!) : values.map((value) => ({ system, value }));
+  built.readings = NONE;
   if (device) built.device = device;
   if (material) built.material = material;
   if (bound) built.bound = bound;
@@ -48,6 +50,19 @@ export function mentionOf(place: Place, candidate: Candidate, verdict: Verdict):
   if (isLength(place, verdict.evidence.rule, { system, value: values[0]! }, device)) built.length = true;
   return built as Mention;
 }
+
+/** Most texts name a few sizes, in a few ways, many times: what is the same of them is held once. */
+const MOST = 2000;
+const oneText = oneForAll(MOST);
+const sizes = heldOnce<readonly Size[]>(MOST);
+const oneSize = (system: Size['system'], value: number): readonly Size[] =>
+  sizes(`${system} ${value}`, () => [{ system, value }]);
+const grounds = heldOnce<readonly Evidence[]>(MOST);
+const evidenceOf = (seen: Evidence): readonly Evidence[] =>
+  seen.span
+    ? [seen]
+    : grounds(`${seen.rule}\0${seen.saw}`, () => [{ rule: seen.rule, saw: oneText(seen.saw) }]);
+const NONE: readonly never[] = [];
 
 /** A mention under way. Its parts are set one by one: spreading them together takes longer than finding them. */
 type Built = { -readonly [Part in keyof Mention]?: Mention[Part] } & Pick<Mention, 'text'>;

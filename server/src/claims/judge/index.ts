@@ -1,7 +1,9 @@
 /** Judges a claim on the tables and intervals of `sizes`, with the stance applied. */
 
+import type { Step } from '../../checks/model.ts';
 import type { Context } from '../../mentions/model.ts';
 import type { Note } from '../../notes/model.ts';
+import { oneForAll } from '../../notes/once.ts';
 import { type Locale, type Part, phrase, quote, say, tell } from '../../texts/index.ts';
 import type { Claim, Stance, Statement, Verdict } from '../model.ts';
 import { FRAME } from '../texts/frame.ts';
@@ -24,14 +26,14 @@ export function judge(claim: Claim, stance: Stance, note: Note, context?: Contex
   const passing = stance === 'denied' && claim.kind === 'property' && claim.presupposed === true;
   const verdict = passing ? 'cannot-tell' : underStance(judgement.verdict, stance);
   const { sources, repair } = judgement;
-  const inWords = (part: Part): string => tell(part, context?.locale);
+  const inWords = (part: Part): string => oneOf(tell(part, context?.locale));
   const says = inWords(judgement.says);
   const kept = verdict === 'contradicted' && stance === 'asserted' ? repair : undefined;
   return {
     claim,
     stance,
     verdict,
-    says: stance === 'denied' ? denied(says, context?.locale) : says,
+    says: stance === 'denied' ? oneOf(denied(says, context?.locale)) : says,
     holds: inWords(judgement.holds),
     source: inWords(judgement.source),
     sources,
@@ -39,17 +41,24 @@ export function judge(claim: Claim, stance: Stance, note: Note, context?: Contex
     derivation: [
       {
         label: 'read',
-        text: say(context?.locale, FRAME.read, {
-          says: quote(says),
-          construction: claim.construction,
-          stance,
-        }),
+        text: oneOf(
+          say(context?.locale, FRAME.read, { says: quote(says), construction: claim.construction, stance }),
+        ),
       },
       ...judgement.steps.map((step) => ({ ...step, text: inWords(step.text) })),
-      { label: 'result', text: verdict === 'cannot-tell' ? 'cannot tell' : verdict },
+      RESULT[verdict],
     ],
   };
 }
+
+const RESULT: Readonly<Record<Verdict, Step>> = {
+  contradicted: { label: 'result', text: 'contradicted' },
+  agrees: { label: 'result', text: 'agrees' },
+  'cannot-tell': { label: 'result', text: 'cannot tell' },
+};
+
+/** A long note says the same of the same few sizes over and over, and what is told of it is held once. */
+const oneOf = oneForAll(5000);
 
 function judgeClaim(claim: Claim, note: Note, context?: Context): Judgement {
   switch (claim.kind) {

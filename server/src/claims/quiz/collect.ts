@@ -138,8 +138,7 @@ function quizAt(
   bounds: Span,
   place: number,
 ): Quiz | undefined {
-  if (read.passage.kind === 'cell' || read.passage.kind === 'alt' || read.items.length === 0)
-    return undefined;
+  if (read.passage.kind === 'cell' || read.passage.kind === 'alt' || read.size === 0) return undefined;
   if (/^\W*(?:answers?|key|ans|correct)\b/i.test(read.passage.text.slice(bounds.start, bounds.start + 12)))
     return undefined;
   if (
@@ -149,9 +148,7 @@ function quizAt(
     )
   )
     return undefined;
-  const asking = read.sentences
-    .filter((s) => s.start >= bounds.start && s.end <= bounds.end && asks(s))
-    .at(-1);
+  const asking = askingIn(read, bounds);
   if (!asking && read.passage.kind === 'heading' && titles(read)) return undefined;
   const end = stemOf(read, bounds, asking);
   const whole = bounds.end === read.passage.text.length;
@@ -181,6 +178,12 @@ function quizAt(
   const question = piece(read, from, Math.max(stop, from + 1));
   return { question, number, options, end: bounds.end, last: options.at(-1)!.read.passage.index };
 }
+
+/** The last sentence that asks. Most texts have no sign of any, and need not be read for it. */
+const askingIn = (read: Read, { start, end }: Span): Sentence | undefined =>
+  /[?:]/.test(read.passage.text.slice(start, end))
+    ? read.sentences.filter((s) => s.start >= start && s.end <= end && asks(s)).at(-1)
+    : undefined;
 
 /** "Threads": what a list below is about. A heading that asks has a number, a word that measures or a mark. */
 const titles = ({ passage, items }: Read): boolean =>

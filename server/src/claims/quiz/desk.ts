@@ -1,7 +1,7 @@
 /** What every reader of keys needs: the scene of a passage, a row of items read as if it were one sentence, spans and operands. */
 import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
-import type { Note, Passage, Span } from '../../notes/model.ts';
+import type { Note, Span } from '../../notes/model.ts';
 import type { Device, System } from '../../sizes/model.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { Reading } from '../constructions/model.ts';
@@ -10,7 +10,7 @@ import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { changed } from '../text/place.ts';
-import { type Group, groups, operand, type Scene } from '../text/scene.ts';
+import { type FirstScenes, type Group, groups, operand, type Scene } from '../text/scene.ts';
 import type { Read } from '../text/scenes.ts';
 import { type Piece, written } from './piece.ts';
 
@@ -22,14 +22,7 @@ export interface KeyReading {
 export interface Desk {
   readonly note: Note;
   readonly reads: readonly Read[];
-  /** First scene of each passage. */
-  readonly scenes: ReadonlyMap<Passage, Scene>;
-}
-
-export function deskOf(note: Note, reads: readonly Read[], all: readonly Scene[]): Desk {
-  const scenes = new Map<Passage, Scene>();
-  for (const scene of all) if (!scenes.has(scene.passage)) scenes.set(scene.passage, scene);
-  return { note, reads, scenes };
+  readonly scenes: FirstScenes;
 }
 
 export const spanOf = ({ read, span }: Piece): Span => sourceSpan(read.passage, span);

@@ -6,7 +6,7 @@ import { readChoice } from './choice.ts';
 import { quizzes } from './collect.ts';
 import { credited } from './credited.ts';
 import { crossed } from './crosses.ts';
-import { type Desk, deskOf, type KeyReading, sceneOf, spanOf } from './desk.ts';
+import { type Desk, type KeyReading, sceneOf, spanOf } from './desk.ts';
 import { type Keyed, keyed } from './key.ts';
 import { because } from './loose/because.ts';
 import { amongColours } from './loose/choices.ts';
@@ -32,7 +32,7 @@ export interface Keys {
 }
 
 export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
-  const desk = deskOf(note, reads, scenes);
+  const desk: Desk = { note, reads, scenes };
   const all = quizzes(note, reads);
   const asking = new Set(all.map(({ question }) => question.read.passage.index));
   const match = matched(desk, answers, asking);

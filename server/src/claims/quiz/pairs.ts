@@ -227,6 +227,7 @@ function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
   const gaps = lines.flatMap((line, i) =>
     askedOn(read, line).length > 1 ? [] : gapped(desk, read, line, lines[i + 1]),
   );
+  if (!MAY_ASK.test(read.passage.text)) return gaps;
   const asked = read.sentences.flatMap((sentence, i) =>
     sentence.close === '?' || requests(sentence) || settledInTurn(desk, read, i)
       ? answered(desk, read, sentence, i, offered)
@@ -234,11 +235,13 @@ function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
   );
   return [...gaps, ...asked];
 }
+/** What a question, a request or somebody's turn holds. Most texts hold none of it, and need not be read for it. */
+const MAY_ASK = /[?:]|work|calculate|convert|name|give|tell|say|state|quote|find/i;
 
 /** "Host: hub of a 22 G cannula." "Jo: green." "Host: correct.": what one says, another answers and the first confirms was a question. */
 function settledInTurn({ reads }: Desk, read: Read, i: number): boolean {
-  const turns = [0, 1, 2].map((step) => turnAt(reads, read, i, step));
-  const [asked, said, after] = turns;
+  const asked = turnAt(reads, read, i, 0);
+  const [said, after] = asked ? [1, 2].map((step) => turnAt(reads, read, i, step)) : [];
   if (!asked || !said || !after || asked.name !== after.name || asked.name === said.name) return false;
   const { items } = asked.sentence;
   return items.length <= LONGEST_REQUEST && said.sentence.items.length <= SHORT && confirmed(after.sentence);

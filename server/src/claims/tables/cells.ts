@@ -5,7 +5,7 @@ import { mark, readingsIn } from '../quiz/desk.ts';
 import { stanceOf } from '../stance.ts';
 import type { Item } from '../text/items.ts';
 import { pointsIn } from '../text/points.ts';
-import type { Scene } from '../text/scene.ts';
+import type { FirstScenes, Scene } from '../text/scene.ts';
 import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
 import { REPORTED_SPEAKERS } from '../words/frames.ts';
 import { codeWord } from './colours.ts';
@@ -17,11 +17,7 @@ const MANY = 6;
 const LONG_NAME = 5;
 const LONGEST = 40;
 
-export function readCells(
-  note: Note,
-  reads: readonly Read[],
-  first: ReadonlyMap<Read['passage'], Scene>,
-): FactReading[] {
+export function readCells(note: Note, reads: readonly Read[], first: FirstScenes): FactReading[] {
   return note.tables.flatMap(({ rows }) => {
     const heads = (rows[0] ?? []).map((index) => reads[index]?.passage.text ?? '');
     const columns = heads.flatMap((head, column) => (column > 0 && tells(head) ? [column] : []));
@@ -72,11 +68,7 @@ const EDGE =
   /^\W*(?:the )?(?:third |cutting |extra |sharp )*(?:edge|apex|side|point of the triangle)\b[^.]{0,20}$/i;
 
 /** "| reverse cutting | outer curve |" under "Edge". */
-function edgeOf(
-  subject: Read,
-  cell: Read | undefined,
-  first: ReadonlyMap<Read['passage'], Scene>,
-): FactReading[] {
+function edgeOf(subject: Read, cell: Read | undefined, first: FirstScenes): FactReading[] {
   const scene = cell && first.get(cell.passage);
   return !cell || !scene || cell.items.length > LONG_NAME
     ? []
@@ -98,11 +90,7 @@ function usesIn(heads: readonly string[]): { readonly tissue: number; readonly p
 }
 
 /** "| bowel | taper |" under "Tissue" and "Needle". */
-function useOf(
-  tissue: Read | undefined,
-  point: Read | undefined,
-  first: ReadonlyMap<Read['passage'], Scene>,
-): FactReading[] {
+function useOf(tissue: Read | undefined, point: Read | undefined, first: FirstScenes): FactReading[] {
   const scene = point && first.get(point.passage);
   if (!tissue || !scene || tissue.items.length > LONG_NAME + 4 || point.items.length > LONG_NAME) return [];
   return edgeSaid(scene, [...tissue.items, mark(':'), ...point.items]);
@@ -111,11 +99,7 @@ function useOf(
 const SHAPE =
   /^\W*(?:needle )?(?:cross[- ]sections?|shapes?|designs?|geometry|descriptions?|features?|profiles?|characteristics?)\W*$/i;
 /** "| reverse cutting | triangular, apex on the outer curve |" under "Cross-section": the part that tells of the edge. */
-function edgeIn(
-  subject: Read,
-  cell: Read | undefined,
-  first: ReadonlyMap<Read['passage'], Scene>,
-): FactReading[] {
+function edgeIn(subject: Read, cell: Read | undefined, first: FirstScenes): FactReading[] {
   const scene = cell && first.get(cell.passage);
   if (!scene || cell.items.length > LONGEST || pointsIn(subject.items).length !== 1) return [];
   const part = cut(cell.items).find((items) => items.some(({ word }) => /^(?:edge|apex)$/.test(word)));

@@ -9,7 +9,7 @@ import { mark, readingsIn } from '../quiz/desk.ts';
 import { stanceOf } from '../stance.ts';
 import { type Item, readItems } from '../text/items.ts';
 import { materialsIn } from '../text/materials.ts';
-import type { Scene } from '../text/scene.ts';
+import type { FirstScenes } from '../text/scene.ts';
 import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
 import { TURNS } from './usual.ts';
 
@@ -52,11 +52,7 @@ const LONGEST = 12;
 const MANY_ROWS = 30;
 const MANY_COLUMNS = 6;
 
-export function readTold(
-  note: Note,
-  reads: readonly Read[],
-  first: ReadonlyMap<Read['passage'], Scene>,
-): FactReading[] {
+export function readTold(note: Note, reads: readonly Read[], first: FirstScenes): FactReading[] {
   return note.tables.flatMap(({ rows }) => {
     const heads = (rows[0] ?? []).map((index) => reads[index]?.passage.text.toLowerCase() ?? '');
     if (heads.length < 2 || heads.length > MANY_COLUMNS || rows.length > MANY_ROWS) return [];
@@ -84,7 +80,7 @@ function tellOf(
   heads: readonly string[],
   column: number,
   telling: Telling,
-  first: ReadonlyMap<Read['passage'], Scene>,
+  first: FirstScenes,
 ): FactReading[] {
   const cell = row[column];
   const at = row.findIndex(

@@ -14,6 +14,10 @@ class Remembering extends Bearer {
     if (!(#answers in about)) new Remembering(about);
     return (about as Remembering).#answers;
   }
+
+  static forget(about: object): void {
+    if (#answers in about) (about as Remembering).#answers = [];
+  }
 }
 
 /** Stands for an answer that is nothing. */
@@ -35,3 +39,6 @@ export function remembered<Key extends object, Answer>(ask: (about: Key) => Answ
     return answer;
   };
 }
+
+/** Lets go of all that was found out about something; whoever asks again finds it out again. */
+export const forget = (about: object): void => Remembering.forget(about);

@@ -44,6 +44,11 @@ export interface Scene {
   readonly reported?: boolean | undefined;
 }
 
+/** The first scene of each passage that has one. */
+export interface FirstScenes {
+  get(passage: Passage): Scene | undefined;
+}
+
 /** A group of neighbouring sizes: "14, 16 or 18 Fr" is one. */
 export interface Group {
   readonly from: number;

@@ -2,32 +2,28 @@
 import type { Mention } from '../../mentions/model.ts';
 import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage } from '../../notes/model.ts';
-import type { Device, Size, System } from '../../sizes/model.ts';
+import type { System } from '../../sizes/model.ts';
 import { splitErratum } from '../amended.ts';
 import { ofErrata } from '../errata.ts';
 import { type Answers, answersOf } from '../quiz/answers.ts';
 import { labelNumber, markerNumber, type Piece } from '../quiz/piece.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { settleAlternatives } from './alternatives.ts';
-import { type Item, readItems } from './items.ts';
+import type { Item } from './items.ts';
 import { lineAt } from './lines.ts';
 import { otherListNearer } from './list-order.ts';
 import { placed } from './place.ts';
-import { quotationSpans } from './quotations.ts';
+import { PassageRead, type Read, ROOM, Shelf } from './reads.ts';
+import { forget } from './remember.ts';
 import { keysIn, type Scene, wordsOf } from './scene.ts';
-import { type Sentence, splitSentences } from './sentences.ts';
+import type { Sentence } from './sentences.ts';
+import { sizesNamed } from './sizes-named.ts';
 import { repliesInTalk } from './talk.ts';
 import { isTruthItem, lineKeys, truthKey } from './truth-keys.ts';
 
-/** A passage read once: items, sentences, quotation spans. */
-export interface Read {
-  readonly passage: Passage;
-  readonly items: readonly Item[];
-  readonly sentences: readonly Sentence[];
-  readonly quotes: readonly (readonly [number, number])[];
-}
+export type { Read } from './reads.ts';
 
-function readPassages(note: Note, mentions: readonly Mention[]): Read[] {
+function readPassages(note: Note, mentions: readonly Mention[]): PassageRead[] {
   const byPassage = new Map<number, Mention[]>();
   for (const mention of mentions) {
     // Words that name no size stay words: the grammar reads them.
@@ -36,16 +32,16 @@ function readPassages(note: Note, mentions: readonly Mention[]): Read[] {
     if (list) list.push(mention);
     else byPassage.set(mention.passage, [mention]);
   }
+  const shelf = new Shelf();
   return note.passages.map((passage) => {
-    const own = (byPassage.get(passage.index) ?? []).toSorted((a, b) => a.span.start - b.span.start);
-    const items = readItems(passage.text, own);
-    return { passage, items, sentences: splitSentences(items, passage.text), quotes: quotationSpans(items) };
+    const own = (byPassage.get(passage.index) ?? []).sort((a, b) => a.span.start - b.span.start);
+    return new PassageRead(passage, own, shelf);
   });
 }
 
 export interface Whole {
   readonly reads: readonly Read[];
-  readonly scenes: readonly Scene[];
+  readonly scenes: Scenes;
   readonly answers: Answers;
 }
 
@@ -57,32 +53,62 @@ export function readWhole(note: Note, mentions: readonly Mention[]): Whole {
   if (last?.note !== note || last.mentions !== mentions) {
     const reads = readPassages(note, mentions);
     const answers = answersOf(note, reads);
-    const named = namedSizes(mentions);
-    const scenes = reads.flatMap((read) => scenesOfPassage(read, { note, reads, answers, named }));
+    const scenes = new Scenes(reads, { note, reads, answers, named: sizesNamed(mentions) });
     last = { note, mentions, whole: { reads, scenes, answers } };
   }
   return last.whole;
 }
 
-/** The sizes a note names, asked for by system and device; nothing where several devices share the system and none is meant. */
-function namedSizes(mentions: readonly Mention[]): Scene['named'] {
-  const known = new Map<string, readonly Size[]>();
-  const find = (system: System, device?: Device): readonly Size[] => {
-    const plain = mentions.filter(
-      ({ kind, bound, sizes }) => kind !== 'ambiguous' && !bound && sizes[0]?.system === system,
-    );
-    const devices = new Set(plain.flatMap((mention) => mention.device ?? []));
-    const one = devices.size <= 1;
-    if (device === undefined && !one) return [];
-    const own = plain.filter((mention) => one || mention.device === device).flatMap(({ sizes }) => sizes);
-    return [...new Map(own.map((size) => [size.value, size])).values()];
-  };
-  return (system, device) => {
-    const key = `${system} ${device ?? ''}`;
-    const found = known.get(key) ?? find(system, device);
-    known.set(key, found);
-    return found;
-  };
+/** The scenes of a note in order, and the first of each passage. Made when asked for, and kept as long as their passage is. */
+export class Scenes implements Iterable<Scene> {
+  readonly #reads: readonly PassageRead[];
+  readonly #around: Around;
+
+  constructor(reads: readonly PassageRead[], around: Around) {
+    this.#reads = reads;
+    this.#around = around;
+  }
+
+  *[Symbol.iterator](): Generator<Scene> {
+    for (const read of this.#reads) yield* this.#of(read);
+  }
+
+  /** Those of one passage. */
+  in(passage: number): Iterable<Scene> {
+    return this.#of(this.#reads[passage]!);
+  }
+
+  /** The first scene of a passage. */
+  get({ index }: Passage): Scene | undefined {
+    const read = this.#reads[index]!;
+    const { made } = read;
+    made.first ??= { scene: made.scenes?.[0] ?? scenesOfPassage(read, this.#around).next().value };
+    return made.first.scene;
+  }
+
+  #of(read: PassageRead): Iterable<Scene> {
+    if (read.sentences.length > ROOM.sentences) return passing(read, this.#around);
+    const { made } = read;
+    made.scenes ??= [...scenesOfPassage(read, this.#around)];
+    return made.scenes;
+  }
+}
+
+/** Sentences behind the one that is read which may still be asked about. */
+const BEHIND = 8;
+
+/** The scenes of a long passage, one at a time. What was found out about a sentence is let go of when it lies behind. */
+function* passing(read: Read, around: Around): Generator<Scene> {
+  const { sentences } = read;
+  let done = 0;
+  for (const scene of scenesOfPassage(read, around)) {
+    yield scene;
+    const past = (at: number): boolean => (sentences[at]?.end ?? Infinity) <= scene.sentence.start;
+    for (; past(done + BEHIND); done++) {
+      forget(sentences[done]!);
+      forget(sentences[done]!.items);
+    }
+  }
 }
 
 /** What a passage is read in. */
@@ -93,9 +119,9 @@ interface Around {
   readonly named: Scene['named'];
 }
 
-function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): Scene[] {
+function* scenesOfPassage(read: Read, { note, reads, answers, named }: Around): Generator<Scene, undefined> {
   const { passage, sentences } = read;
-  if (!speaks(read)) return [];
+  if (!speaks(read)) return;
   const around = surroundings(reads, read);
   const headings = passage.path.map((index) => note.passages[index]!.text.toLowerCase());
   const next = nextSentence(reads, read);
@@ -116,10 +142,10 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
       : lineKeys(read),
   );
   const errata = lazy(() => ofErrata(passage.text, headings));
-  return sentences.flatMap((whole, i) => {
+  for (const [i, whole] of sentences.entries()) {
     const { sentence: settled, open } = settleAlternatives(whole, passage);
     const parts = splitErratum(settled, sentences[i - 1], sentences[i + 1], errata());
-    return parts.map(({ sentence, erratum, built }): Scene => {
+    for (const { sentence, erratum, built } of parts) {
       const keys = lazy(() => ({
         ...(truth() || key() ? { truthItem: true } : {}),
         ...(key() ? { key: key() } : {}),
@@ -148,9 +174,9 @@ function scenesOfPassage(read: Read, { note, reads, answers, named }: Around): S
         leftEmpty(reads, read) ||
         unfilled(passage.text, sentence) ||
         offered(passage.text, sentence);
-      return placed(given, { system, option: chosen, keys });
-    });
-  });
+      yield placed(given, { system, option: chosen, keys });
+    }
+  }
 }
 
 const GIVES_ANSWERS = /^\W*(?:answers?|solutions|key)\b/;

@@ -1,6 +1,6 @@
 /**
- * What is read of a size takes some kilobytes until the note is done, so that memory goes with the sizes in one note and
- * not with its length. Beyond a number that no note comes near, a note is refused instead of ending the run.
+ * What is read of a size takes a kilobyte or two until the note is done, so that memory goes with the sizes in one note more
+ * than with its length. Beyond a number that no note comes near, a note is refused instead of ending the run.
  */
 import { UsageError } from '../usage-error.ts';
 

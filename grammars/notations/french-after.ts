@@ -35,9 +35,14 @@ export const frenchSpoken: Notation = {
   title: 'French in words',
   about: 'Spoken French: the number in words, then French or Charrière.',
   system: 'french',
-  pattern: `${BEFORE}(?!one[\\s-]french(?![\\s-](?:catheter|sheath|tube|drain|micro)))(?:${series(WORD_NUMBER)})[\\s-](?:french|charri[eè]re)${AFTER}(?![\\s](?:to|in|per|make|makes|equals?|is)[\\s](?:(?:one|a|the|every|each|1)[\\s])?(?:third|millimet|mm))`,
+  pattern: `${BEFORE}(?!one[\\s-]french(?![\\s-](?:catheter|sheath|tube|drain|micro)))(?:${series(WORD_NUMBER)})[\\s-](?:french|charri[eè]re)${AFTER}(?![\\s](?:sizes|steps|units|numbers)(?![a-z]))(?![\\s](?:to|in|per|make|makes|equals?|is)[\\s](?:(?:one|a|the|every|each|1)[\\s])?(?:third|millimet|mm))`,
   anyCase: true,
   read: (text) => readSeries(text, WORD_NUMBER, plausible),
   examples: ['five French', 'fourteen or sixteen French'],
-  counterExamples: ['a French tube', 'one French is a third', 'three French to the millimetre'],
+  counterExamples: [
+    'a French tube',
+    'one French is a third',
+    'three French to the millimetre',
+    'two French sizes up',
+  ],
 };

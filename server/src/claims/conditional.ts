@@ -71,13 +71,20 @@ const RESULTS = new Set([
 
 /** "If a 12 Fr leaks use a …": advice right behind what fails. */
 const ADVICE = /^(?:use|take|try|pick|choose|open|reach|pass|change|switch|go)$/;
+const FAILS = /^(?:fails|blocks|leaks|jams|kinks|sticks|snaps|breaks|tears|clots|out|fit|pass|block|leak)$/;
 const blamed = (items: readonly Item[], i: number): boolean =>
-  /^(?:fails|blocks|leaks|jams|kinks|sticks|snaps|breaks|tears|clots|out|fit|pass|block|leak)$/.test(
-    items[i - 1]!.word,
-  ) && items.slice(Math.max(0, i - 6), i).some((item) => item.kind === 'size');
+  FAILS.test(items[i - 1]!.word) && items.slice(Math.max(0, i - 6), i).some((item) => item.kind === 'size');
+
+/** "…, and if it clots she goes up to a 12": what is done then, right behind what fails. */
+const DOES = /^(?:goes|went|takes?|uses?|tries|try|picks?|moves?|chooses?|changes?|steps?|drops?|opens?|go)$/;
+const remedy = (items: readonly Item[], i: number): boolean =>
+  /^(?:she|he|we|you|they|i|one)$/.test(items[i]!.word) &&
+  DOES.test(items[i + 1]?.word ?? '') &&
+  FAILS.test(items[i - 1]?.word ?? '');
 
 /** "If you swap your 4-0 for a 2-0 you have gone down": the main clause begins after the condition has named its size. */
 function consequenceFrom(items: readonly Item[], i: number): boolean {
+  if (remedy(items, i)) return true;
   if (ADVICE.test(items[i]!.word) && items[i - 1]?.kind === 'word' && blamed(items, i)) return true;
   // "If the hub is yellow it's a 22 G", "… you're holding a 22 G": in one word.
   const short = /^(?:it's|you're|you've|that's|they're)$/.test(items[i]!.word);

@@ -65,7 +65,8 @@ function linkAfter(items: readonly Item[], i: number): number {
 function shortAt(items: readonly Item[], i: number) {
   const item = items[i]!;
   const short = ABBREVIATIONS.get(item.word);
-  if (!short || item.kind !== 'word') return undefined;
+  // "USP 3-0 stands for three noughts": what the size stands for.
+  if (!short || item.kind !== 'word' || items[i + 1]?.kind === 'size') return undefined;
   if (item.word === 'hash') return /\bthe$/.test(joined(items, i - 1, i)) ? short : undefined;
   const named = item.capital && (item.word.length > 1 || LETTER.test(joined(items, i - 3, i)));
   return named ? short : undefined;

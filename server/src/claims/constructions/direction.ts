@@ -340,14 +340,12 @@ function plainTwin(
   if (m.degree !== 'plain' || m.excess || !items[m.at]!.magnitude?.row) return false;
   const number = numbers.find((side) => words.some((w) => w.at === side.at && w.degree === 'plain'));
   if (number && m.to < number.at) return turnedTwin(items, m, number);
-  if (!number || m.at < number.to || m.at - number.to > 4) return false;
+  if (!number || m.at < number.to || m.at - number.to > 7) return false;
   const between = items.slice(number.to + 1, m.at);
   const rest = items.slice(m.to + 1, m.to + 3);
   return (
     between.some((item) => TWINS.has(item.word)) &&
-    between.every(
-      (item) => TWINS.has(item.word) || item.word === 'a' || item.word === 'the' || item.deviceNoun,
-    ) &&
+    between.every((item) => TWINS.has(item.word) || TOLD.test(item.word) || item.deviceNoun) &&
     (m.attributive
       ? rest.some((item) => item.deviceNoun || item.axisNoun) || m.to > m.at
       : rest.length === 0 || !rest[0]!.word.match(/^[a-z]/))
@@ -364,7 +362,18 @@ function turnedTwin(items: readonly Item[], m: Measured, number: NumberSide): bo
   );
 }
 
+/** "tells you that the needle is fat": what may stand between the two. */
+const TOLD = /^(?:an?|the|you|us|me|that|your|of)$/;
+
 const TWINS = new Set([
+  'tells',
+  'tell',
+  'shows',
+  'says',
+  'signals',
+  'indicates',
+  'denotes',
+  'promises',
   'carry',
   'carries',
   'leave',

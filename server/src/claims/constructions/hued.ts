@@ -26,7 +26,10 @@ export const hued: Construction = {
   leaning: true,
   needs: () => [
     { holds: ['colour', 'measured'] },
-    { holds: ['colour'], like: /^(?:(?:up|down)(?:siz(?:e|es|ed|ing))?|than|same|swap|equal|order)$/ },
+    {
+      holds: ['colour'],
+      like: /^(?:half|twice|double|(?:up|down)(?:siz(?:e|es|ed|ing))?|than|same|swap|equal|order)$/,
+    },
   ],
   read(scene) {
     const sized = withSizes(scene);
@@ -40,7 +43,7 @@ export const hued: Construction = {
 /** The sentence with its colours put for sizes; nothing when one of them could be anything else. */
 function withSizes(scene: Scene): Scene | undefined {
   const here = coloursIn(scene.items);
-  if (here.size >= 2) {
+  if (here.size >= 2 || onTwoDevices(scene.items)) {
     const items = put(scene, scene.items);
     return items && changed(scene, { items });
   }
@@ -53,6 +56,17 @@ function withSizes(scene: Scene): Scene | undefined {
   return earlier && changed(scene, { items, before: [{ ...previous, items: earlier }] });
 }
 
+/** "The pink cannula is wider than the pink needle": one colour, two codes. */
+function onTwoDevices(items: readonly Item[]): boolean {
+  const devices = items.flatMap((item, i) => (item.colour ? [codeBeside(items, i)] : []));
+  return (
+    items.some(({ word }) => word === 'than') &&
+    devices.length === 2 &&
+    devices.every((device) => device) &&
+    devices[0] !== devices[1]
+  );
+}
+
 const coloursIn = (items: readonly Item[]): ReadonlySet<string> =>
   new Set(items.flatMap(({ colour }) => colour ?? []));
 
@@ -61,7 +75,8 @@ function put(scene: Scene, items: readonly Item[]): Item[] | undefined {
   const at = items.flatMap((item, i) =>
     item.colour && !/^(?:cells?|blood)$/.test(items[i + 1]?.word ?? '') ? [i] : [],
   );
-  if (at.length === 0 || items.some((item) => OTHERS.test(item.word))) return undefined;
+  if (at.length === 0 || items.some((item, i) => OTHERS.test(item.word) && !titled(items, i)))
+    return undefined;
   // "Out of a green and a blue, the blue 22 …": a size written beside its colour is there already.
   if (items.some((item, i) => item.kind === 'size' && !items[i - 1]?.colour)) return undefined;
   const around = codeAround(scene);
@@ -77,10 +92,14 @@ function put(scene: Scene, items: readonly Item[]): Item[] | undefined {
 const OTHERS =
   /^(?:blunt|filter|lumens?|dental|intraosseous|io|cvc|clamps?|tubes?|bottles?|box(?:es)?|drawers?|syringes?|skin|lips?|tape|dye|flash|colou?rs?|shades?|label|labels|funnels?|connectors?|catheters?)$/;
 
+/** "Colours, small to large: …": what the row is called. */
+const titled = (items: readonly Item[], i: number): boolean =>
+  i === 0 && /^colou?rs$/.test(items[0]!.word) && /^[,:(]$/.test(items[1]?.word ?? '');
+
 const BEFORE =
   /^(?:an?|the|to|than|order|row|from|for|or|and|of|with|through|over|via|,|:|;|—|–|\(|your|our|is|are|use|take|try|choose|pick|grab|open|fetch|need|between|one|any|every|this|that|go|deep|pale|light|dark)$/;
 const AFTER =
-  /^(?:needles?|cannulas?|cannulae|ones?|hubs?|ivs?|venous|peripheral|and|or|is|are|was|has|have|gives?|runs?|flows?|lets?|for|to|than|if|when|because|since|as|will|would|can|at|in|does|beats?|,|\.|;|:|—|–|\)|!|too)$/;
+  /^(?:needles?|cannulas?|cannulae|ones?|hubs?|ivs?|venous|peripheral|and|or|is|are|was|were|has|have|had|gives?|gave|runs?|ran|flows?|lets?|for|to|than|if|when|because|since|as|will|would|can|could|should|must|at|in|on|of|with|by|from|into|through|down|up|over|before|after|instead|rather|so|but|while|whereas|which|that|then|does|did|do|gets?|got|goes|went|comes|came|delivers?|empties|carries|carried|takes?|took|needs?|leaves?|makes?|looks?|feels?|beats?|threads?|blocks|fails|isn't|isn’t|won't|won’t|wouldn't|wouldn’t|doesn't|doesn’t|didn't|didn’t|not|any|you|we|i|they|,|\.|;|:|—|–|\)|!|\?|too)$/;
 
 /** A colour that stands for a hub: "a pink", "the green one", "pink cannula". */
 const stands = (items: readonly Item[], i: number): boolean =>

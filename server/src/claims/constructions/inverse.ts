@@ -20,6 +20,8 @@ export const INVERSE = new Set([
   'inverted',
 ]);
 export const STRAIGHT = new Set([
+  'direct',
+  'straight',
   'directly',
   'proportional',
   'proportionally',
@@ -75,7 +77,7 @@ export function inverseIn(scene: Scene, items: readonly Item[], from: number): R
               item.word === 'proportional' ||
               (item.word === 'forwards' && runsLike(items, i + 1)) ||
               (STRAIGHT.has(item.word) &&
-                /^(?:proportional|directions?|ways?|related|linked|correlated|with)$/.test(
+                /^(?:proportional|proportion|directions?|ways?|relation|relationship|correlation|link|related|linked|correlated|with)$/.test(
                   items[i + 1]?.word ?? '',
                 )),
           )

@@ -67,7 +67,7 @@ function narrowed(items: readonly Item[], at: number): boolean {
 const NARROWS = /^(?:of|for|in|on|among|amongst|with|at|during|when|if|where)$/;
 
 const SAID =
-  /^, (?:you|we|they) (?:hold|have|use|get|work with|are (?:holding|using|working with|left with))$|(?:^|[,;—–:] (?:(?:since|because|as|for|and|so) )?(?:(?:it|that|this|which|the latter) )?|\b(?:since|because|as) (?:it|that|this) )(?:is|was|are|being|it's|=)(?: (?:by far|clearly|also|easily|simply|quite simply|still))?$/;
+  /^, (?:you|we|they) (?:hold|have|use|get|work with|are (?:holding|using|working with|left with))$|(?:^|[,;—–:] (?:(?:since|because|as|for|and|so) )?(?:(?:it|that|this|which|the latter) )?|\b(?:since|because|as|for) (?:it|that|this) )(?:is|was|are|being|it's|=)(?: (?:by far|clearly|also|easily|simply|quite simply|still))?$|\b(?:since|because|as|for) (?:it's|that's)$/;
 const FOLLOWS =
   /^[,:=(—–]?(?: ?(?:which|that|and that|this|it))?(?: ?(?:is|are|was|means|meaning|being|would be))?(?: ?(?:the|an?|our))?$/;
 const DRAWN =
@@ -86,11 +86,28 @@ function chosenIn(scene: Scene, word: Measured, tail: number): Group | undefined
   if (after && before.length === 0 && wish && after.from - tail <= 6 && DRAWN.test(link)) return after;
   const named = before.at(-1);
   const said = textOf(items.slice((named?.to ?? -1) + 1, word.at - 1).filter((item) => !item.deviceNoun));
-  if (named) return before.length === 1 && word.at - named.to <= 14 && SAID.test(said) ? named : undefined;
+  if (named)
+    return picked(before) && word.at - named.to <= 14 && (SAID.test(said) || beside(items, said, tail))
+      ? named
+      : undefined;
   return all.length === 0 && /^(?:and )?(?:it|that|this|that one) (?:is|was)$|^it's$/.test(said)
     ? lastSpoken(scene)
     : undefined;
 }
+
+/** "10, 12 and 14 Fr, the 14 for children …": one alone, or one of those before it over again. */
+function picked(before: readonly Group[]): boolean {
+  const last = before.at(-1)?.sizes[0];
+  return (
+    before.length === 1 ||
+    before.slice(0, -1).some(({ sizes: [size] }) => size !== undefined && same(size, last))
+  );
+}
+const same = (a: Size, b: Size | undefined): boolean => a.system === b?.system && a.value === b.value;
+
+/** "Children get the 14, the slimmest.": set beside it, and no statement of its own. */
+const beside = (items: readonly Item[], said: string, tail: number): boolean =>
+  said === ',' && /^(?:[,.;:!)]|)$/.test(items[tail + 1]?.word ?? '');
 
 /** Is another size of its system spoken of around here? */
 const spokenNear = (scene: Scene, chosen: Group): boolean =>

@@ -3,6 +3,7 @@
  * a choice ("the 16 rather than the 14, for more flow"), or a definite phrase ("the thicker wire of the pair").
  */
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes } from '../text/scene.ts';
 import { type Exchange, exchangeIn } from './exchange.ts';
@@ -212,11 +213,16 @@ const OF_SET = new Set(['two', 'pair', 'three', 'lot', 'set', 'bunch', 'trio']);
 /** "the thicker wire of the pair", "whose larger bore", "the 25 G is the one that punches the wider hole". */
 function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[] {
   const { items } = scene;
+  if (turnedTo(items, word) || ofPlace(items, word)) return [];
   const article = items[word.at - (items[word.at - 1]?.word === 'next' && !word.attributive ? 2 : 1)]?.word;
   const whose = items.slice(Math.max(0, word.at - 2), word.at).some((item) => item.word === 'whose');
   const still =
     items.slice(word.at, word.at + 4).some((item) => STILL.has(item.word)) || STILL.has(article ?? '');
   const ofSet = items.slice(word.to + 1, word.to + 5).some((item) => OF_SET.has(item.word));
+  const behind = appended(items, word);
+  const ahead = all.filter((g) => g.to < word.at).at(-1);
+  if (behind)
+    return ahead ? emit(scene, 'definite', behind, ahead, word) : againstPrevious(scene, behind, word);
   const chosen = ofTwo(scene, word) ?? beforeSize(scene, word, all);
   if (chosen) return chosen;
   const turned = inverted(items, word);
@@ -307,6 +313,16 @@ const found = (items: readonly Item[], nearest: Group, word: Measured): boolean 
     .slice(Math.max(0, nearest.from - 3), nearest.from)
     .some((item) => /^(?:finds?|found|sees?|saw|makes|call)$/.test(item.word));
 
+/** "the 18 G or, bigger still, the 16 G": said of the size that follows. */
+function appended(items: readonly Item[], word: Measured): Group | undefined {
+  const after = groups(items).find((g) => g.from > word.to);
+  return after &&
+    /^(?:or|and)? ?[,(—–]$/.test(joined(items, word.at - 2, word.at)) &&
+    /^(?:still|yet|again) [,—–)](?: (?:an?|the|our))?$/.test(joined(items, word.to + 1, after.from))
+    ? after
+    : undefined;
+}
+
 /** "Wider still is the 16 G", "slightly smaller is a 14 Fr": the size stands behind its verb. */
 function inverted(items: readonly Item[], word: Measured): Group | undefined {
   const after = groups(items).find((g) => g.from > word.to);
@@ -322,6 +338,16 @@ function inverted(items: readonly Item[], word: Measured): Group | undefined {
     ? after
     : undefined;
 }
+
+/** "When a 22 G keeps failing, go smaller still, to a 24 G": what is turned to, not what failed. */
+const turnedTo = (items: readonly Item[], word: Measured): boolean =>
+  /^(?:go|goes|going|went|try|tries|tried|move|moves|moved|choose|pick|buy)$/.test(
+    items[word.at - 1]?.word ?? '',
+  );
+
+/** "On the larger side the 24 Fr": the word is of the place. */
+const ofPlace = (items: readonly Item[], word: Measured): boolean =>
+  /^(?:side|end|half|drawer|shelf|row|column|box)$/.test(items[word.to + 1]?.word ?? '');
 
 /** "the 16 G, wider than the 18 G, flows faster": the size after "than" is not what the clause is about. */
 const setBeside = (items: readonly Item[], nearest: Group) =>

@@ -59,10 +59,17 @@ function likened(items: readonly Item[]): NumberSide['system'] | undefined {
 
 /** "With needles a small number means …": the scale that such things are sized in, when only these are spoken of. */
 function scaleOfThing(items: readonly Item[]): NumberSide['system'] | undefined {
-  const needle = items.some((item) => NEEDLES.test(item.word));
-  const tube = items.some((item) => DRAINS.test(item.word));
+  const said = apartFrom(items);
+  const needle = said.some((item) => NEEDLES.test(item.word));
+  const tube = said.some((item) => DRAINS.test(item.word));
   if (items.some((item) => THREADS.test(item.word) || VENOUS.test(item.word))) return undefined;
   return needle === tube ? undefined : needle ? 'needle-gauge' : 'french';
+}
+/** "Unlike needles, catheters …": what is said is said of the second. */
+function apartFrom(items: readonly Item[]): readonly Item[] {
+  const at = items.findIndex(({ word }) => word === 'unlike');
+  const comma = at < 0 ? -1 : items.findIndex(({ word }, i) => i > at && i <= at + 4 && word === ',');
+  return comma < 0 ? items : items.slice(comma + 1);
 }
 const NEEDLES = /^(?:needles?|cannula(?:e|s)?|hypodermics?)$/;
 const DRAINS = /^(?:drains?|foleys?|catheters?|sheaths?)$/;

@@ -38,7 +38,7 @@ export const stepping: Construction = {
 };
 
 function stepped(scene: Scene, all: readonly Group[], way: Way): Reading[] {
-  const ends = anchoredEnds(scene, all, way) ?? givenEnds(scene, all, way);
+  const ends = anchoredEnds(scene, all, way) ?? fromFirst(scene, all, way) ?? givenEnds(scene, all, way);
   if (!ends) return [];
   const [from, to] = ends;
   if (!sameSystem(from, to) || sameSizes(from, to) || from.sizes.length + to.sizes.length > 2) return [];
@@ -66,10 +66,14 @@ function ways(items: readonly Item[]): Way[] {
     const sign = UP.test(word) ? 1 : DOWN.test(word) ? -1 : 0;
     const near = items.slice(Math.max(0, at - 2), at).some((item) => STEPS.test(item.word));
     const resized = /^(up|down)siz(?:e|es|ed|ing)$/.exec(word);
+    const counts = items[at - 1]?.word === 'one' && items[at - 2]?.word === 'next';
     if (resized) found.push({ at, to: at, sign: resized[1] === 'up' ? 1 : -1, axis: 'outer' });
-    else if (sign !== 0 && (near || moved(items, at))) found.push({ at, to: lastOf(items, at), sign });
-    else if (/^(?:drop|drops|dropped|dropping)$/.test(word) && /^(?:a|one|two) sizes?$/.test(next(items, at)))
-      found.push({ at, to: at + 2, sign: -1 });
+    else if (sign !== 0 && (near || counts || moved(items, at)))
+      found.push({ at, to: lastOf(items, at), sign });
+    else if (/^(?:drop|drops|dropped|dropping)$/.test(word)) {
+      if (/^(?:a|one|two) sizes?$/.test(next(items, at))) found.push({ at, to: at + 2, sign: -1 });
+      else if (items[at + 1]?.word === 'to') found.push({ at, to: at, sign: -1 });
+    }
     const measured = words.find((m) => m.at === at);
     if (measured?.degree !== 'comparative' || !decidable(measured.axis) || measured.idiom) continue;
     const counted = items
@@ -117,6 +121,14 @@ function anchoredEnds(scene: Scene, all: readonly Group[], way: Way): [Group, Gr
   const named = all.filter((g) => g.to < way.at).at(-1) ?? fragment(scene, way);
   const said = named && (named.from < 0 || placed(items, named.to, way.at));
   return said ? [from, named] : undefined;
+}
+
+/** "From 8 Fr the next one up is 10 Fr." */
+function fromFirst({ items }: Scene, all: readonly Group[], way: Way): [Group, Group] | undefined {
+  const [from, to, ...more] = all;
+  if (!from || !to || more.length > 0 || items[from.from - 1]?.word !== 'from') return undefined;
+  const said = items[way.to + 1]?.word === 'is' && to.from - way.to <= 4 && to.from > way.to;
+  return said && way.at > from.to && way.at - from.to <= 6 ? [from, to] : undefined;
 }
 
 /** "Catheter 10 Fr. Up a size from 8 Fr.": a sentence without a subject goes on about the size before. */
@@ -176,6 +188,9 @@ const INTO = new Set([
   'again',
   'is',
   'say',
+  'usually',
+  'often',
+  'perhaps',
   'becomes',
   'size',
   'with',
@@ -190,7 +205,10 @@ const INTO = new Set([
 /** "If the 16 Fr leaks, go up a size to 18 Fr": given up before, chosen after. */
 function givenEnds(scene: Scene, all: readonly Group[], way: Way): [Group, Group] | undefined {
   const { items } = scene;
-  if (items.slice(Math.max(0, way.at - 4), way.at).some((item) => NEGATIONS.has(item.word))) return undefined;
+  const near = items.slice(Math.max(0, way.at - 4), way.at);
+  // "If a 7 Fr won't go, drop to …": what fails is denied, not what is done.
+  const own = near.slice(near.findLastIndex((item) => item.word === ',') + 1);
+  if (own.some((item) => NEGATIONS.has(item.word))) return undefined;
   // "A 1 is two steps above a 2-0" places the first; nothing is given up for the second.
   if (/^(?:above|below)$/.test(items[way.at]!.word)) return undefined;
   const after = all.filter((g) => g.from > way.to);

@@ -245,9 +245,10 @@ function foretold(
     .slice(0, word.at)
     .map((item) => item.word)
     .join(' ');
-  const being = /^(?:being|although|though|while|whilst)(?: (?:much|far|slightly|a bit|a little))?$/.test(
-    opening,
-  );
+  const being =
+    /^(?:(?:being|although|though|while|whilst)(?: (?:much|far))?|(?:being )?(?:only |just )?(?:slightly|a bit|a little|a touch|a shade|marginally))$/.test(
+      opening,
+    );
   const it =
     /^(?:since|because|as|although|though) it(?: is|'s)(?: (?:much|far|slightly|a bit|a little))?$|^(?:since|because|as) it's$/.test(
       opening,

@@ -5,6 +5,7 @@
 
 import { sentencesBefore } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
@@ -13,10 +14,10 @@ import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
 const TURNS =
-  /^(?:try|trying|change|changing|changed|switched|moved|stepped|dropped|reached|turned|picked|preferred|swapped|replaced|asked|needed|wanted|gave|handed|fetched|inserted|placed|gets|got|takes|needs|wants|has|go|going|move|moving|switch|switching|step|stepping|drop|dropping|reach|turn|use|take|pick|choose|prefer|swap|swapping|replace|trade|ask|open|want|need|so|went|chose|opened|took|used|tried|passed|pass|put|insert|place|give|hand|fetch|upsize)$/;
+  /^(?:try|trying|change|changing|changed|switched|moved|stepped|dropped|reached|turned|picked|preferred|swapped|replaced|asked|needed|wanted|gave|handed|fetched|inserted|placed|gets|got|takes|needs|wants|has|go|going|move|moving|switch|switching|step|stepping|drop|dropping|reach|turn|use|take|pick|choose|prefer|swap|swapping|replace|trade|ask|open|want|need|so|went|chose|opened|took|used|tried|passed|pass|put|insert|place|give|hand|fetch|upsize|goes|moves|steps|drops|reaches|turns|switches|takes|picks|chooses|opens|tries|uses)$/;
 const RESIZES = /^(?:up|down)siz(?:e|es|ed|ing)$/;
 const NAMES = new Set(
-  'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g i.e for example instance namely usually often a an the perhaps : ( yet still again which would be that will of .'.split(
+  'thing something one ones thread suture needle cannula catheter tube drain size such as like , say e.g i.e for example instance namely usually often a an the perhaps : ( yet still again which would be that will of . to is meaning'.split(
     ' ',
   ),
 );
@@ -41,7 +42,12 @@ export const turn: Construction = {
       (m) => m.at > given.to && m.at < chosen.from && m.degree === 'comparative' && !m.idiom,
     );
     if (!word || word.axis === 'other' || word.axis === 'number') return [];
-    if (!turned(items, word, given, chosen) && !named(items, word, chosen)) return [];
+    if (
+      !turned(items, word, given, chosen) &&
+      !named(items, word, chosen) &&
+      !inPlace(items, word, given, chosen)
+    )
+      return [];
     // "If your 24 G won't go then try something finer": what to take is told, whatever leads to it.
     const fails = items
       .slice(given.to + 1, word.at)
@@ -164,6 +170,13 @@ const indefinite = (items: readonly Item[], word: Measured): boolean => {
     (/^an?$/.test(before) && after?.deviceNoun === true)
   );
 };
+
+/** "Instead of 4-0, something stronger like 3-0 can be used." */
+const inPlace = (items: readonly Item[], word: Measured, given: Group, chosen: Group): boolean =>
+  given.from <= 4 &&
+  /(?:^| )(?:instead of|in place of|rather than)(?: an?| the| our)?$/.test(joined(items, 0, given.from)) &&
+  indefinite(items, word) &&
+  /^(?:\S+ )?(?:like|such as)(?: an?| the)?$/.test(joined(items, word.to + 1, chosen.from));
 
 /** "the much finer 6-0": a definite phrase around the size itself. */
 function named(items: readonly Item[], word: Measured, chosen: Group): boolean {

@@ -2,6 +2,7 @@
 import { matchesOf, sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
+import { toldByNumber } from './by-number.ts';
 import { bodiesIn } from './entries.ts';
 import { readGrid } from './grids.ts';
 import { linesOf } from './lines.ts';
@@ -136,6 +137,7 @@ export function answersOf(note: Note, reads: readonly Read[]): Answers {
       readEntries(note, read, line, group.entries);
     }
   }
+  groups.push(...inPassing(reads));
   for (const { rows } of note.tables) {
     const cells = rows.map((row) => row.map((index) => reads[index]));
     const entries = new Map<number, Entry>();
@@ -158,6 +160,16 @@ export function answersOf(note: Note, reads: readonly Read[]): Answers {
     groups.sort((a, b) => a.from - b.from),
   );
 }
+
+/** Answers told by the number of their question, wherever they stand. */
+const inPassing = (reads: readonly Read[]): Group[] =>
+  reads.flatMap((read) => {
+    const { index, kind, cell } = read.passage;
+    const told = kind === 'heading' || cell ? [] : toldByNumber(read.passage);
+    const entries = new Map<number, Entry>();
+    for (const { number, start, end } of told) readBody(entries, number, piece(read, start, end));
+    return entries.size > 0 ? [{ label: '', from: index, to: index, entries }] : [];
+  });
 
 /** A key further down under the same heading, after other text, is a key of its own when it counts anew. */
 const flows = (open: Group, read: Read): boolean => read.passage.index - open.to <= 1;

@@ -5,7 +5,7 @@ import { remembered } from '../text/remember.ts';
 import type { Said } from './verdicts.ts';
 
 const COUNTED = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
-const WORDS = COUNTED.join('|');
+export const WORDS = COUNTED.join('|');
 
 const LABEL = new RegExp(`^[\\s*_(]*(?:q(?:uestion)? |number )?(${WORDS})[.:)][\\s*_]`, 'i');
 
@@ -20,6 +20,10 @@ const numberOf = (word: string | undefined): number | undefined => {
   return place < 0 ? undefined : place + 1;
 };
 
+/** "two", "2": the number of a question. */
+export const counted = (word: string): number | undefined =>
+  numberOf(word) ?? (/^\d{1,2}$/.test(word) ? Number(word) : undefined);
+
 const SPOKEN = new RegExp(
   `(?:^|[\\s(;,.])(${WORDS}|\\d{1,2})(?:,? ?(?:is|was|it's|it is|(?:you|we|they|that|it) (?:should|ought to|must) (?:be|have(?: been| put| written)?)|should (?:be|have been|read|say)|needs?|wants?|goes to|the answer (?:is|was)|=|:),?|,)? (?:the letter |letter |option |answer |choice )?([A-F])(?=[.,;!)]|\\s*$|\\n)`,
   'gi',
@@ -31,8 +35,8 @@ const FEWEST = 3;
 export const spokenIn = remembered(({ text }: Passage): Said[] => {
   if (text.length > LONGEST || !/\b[B-F][.,;!)]/.test(text)) return [];
   const said = matchesOf(text, SPOKEN).flatMap((match): Said[] => {
-    const [whole, counted, letter] = match as unknown as [string, string, string];
-    const number = numberOf(counted) ?? Number(counted);
+    const [whole, which, letter] = match as unknown as [string, string, string];
+    const number = counted(which) ?? Number.NaN;
     if (letter < 'A' || letter > 'F' || !Number.isFinite(number)) return [];
     const end = match.index! + whole.length;
     return [{ number, answer: letter.toLowerCase(), at: end - 1, end }];

@@ -205,6 +205,8 @@ function leftOf(
   const inside = all.filter((g) => g.from > word.at && g.to < at);
   // "a thinner one than 3-0": "one" is no size there.
   if (inside.length === 1 && inside[0]!.mentions[0]!.text.toLowerCase() !== 'one') return inside[0];
+  // "We stock 0 and 2-0. Nothing thicker than 0 and nothing thinner than …": said of what there is none of.
+  if (/^(?:nothing|anything|none|something)$/.test(scene.items[word.at - 1]?.word ?? '')) return undefined;
   const clause = clauseStart(scene.items, word.at);
   const own = all.filter((g) => g.from >= clause && g.to < word.at);
   const alike = own.filter((g) => g.sizes[0]!.system === right.sizes[0]!.system);

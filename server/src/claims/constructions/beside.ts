@@ -3,7 +3,7 @@
  * "a 20 G looks slim next to a 16 G", "the 14 G is wide, not so the 24 G".
  */
 import type { Item } from '../text/items.ts';
-import { textOf } from '../text/joined.ts';
+import { joined, textOf } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -54,7 +54,14 @@ function ahead(scene: Scene, neighbour: Group, subject: Group): Reading[] | unde
 function behind(scene: Scene, subject: Group, neighbour: Group): Reading[] | undefined {
   const { items } = scene;
   const word = measuredWords(items).find((m) => m.at > subject.to && m.to < neighbour.from);
-  if (word?.degree !== 'plain' || !said(items, subject, word)) return undefined;
+  // "is slim, unlike the 14" tells them apart; "is the slimmer compared with" sets one against the other.
+  const against = /^compared /.test(joined(items, (word?.to ?? 0) + 1, neighbour.from));
+  if (
+    !word ||
+    !(word.degree === 'plain' || (word.degree === 'comparative' && against)) ||
+    !said(items, subject, word)
+  )
+    return undefined;
   const between = items.slice(word.to + 1, neighbour.from);
   const rest = between.findIndex((item) => !item.deviceNoun);
   if (rest > 1 || !BEHIND.test(textOf(between.slice(Math.max(rest, 0))))) return undefined;

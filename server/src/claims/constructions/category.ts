@@ -7,7 +7,7 @@ import type { CategoryRow } from '../words/categories.ts';
 import { classClaim } from './class-claim.ts';
 import { FIRST_WORDS, type Form, formsIn, rowFor } from './class-forms.ts';
 import { type ClassTold, classTold, leftOut } from './class-told.ts';
-import { classes } from './classes.ts';
+import { describedClass } from './described-class.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const category: Construction = {
@@ -26,7 +26,7 @@ export const category: Construction = {
       ({ group }) => !read.some(({ claim }) => claim.focus.start === group.mentions[0]!.source.start),
     );
     const close = [...read, ...told.map((one) => toldReading(scene, one))];
-    return close.length > 0 ? close : classes(scene, forms);
+    return close.length > 0 ? close : describedClass(scene);
   },
 };
 

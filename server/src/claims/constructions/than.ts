@@ -2,6 +2,7 @@
 import type { Relation } from '../model.ts';
 import { sentencesBefore, single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { compares, type Measured, measuredWords } from '../text/magnitudes.ts';
 import {
   distinct,
@@ -22,6 +23,9 @@ import { asNumbers, bounded, excepted, GENERAL, imagined, otherwiseMeant } from 
 const THAN = new Set(['than']);
 const REACH_BACK = 10;
 const REACH_ON = 6;
+const REACH_ON_TO_BRACKET = 11;
+const ONE_MEANT =
+  /^(?:the|my|our|your|his|her) (?:old |last |other |first |usual |previous )?(?:one|size)\b[^,;:]* \((?: (?:an?|the))?$/;
 
 export const than: Construction = {
   id: 'than',
@@ -102,11 +106,14 @@ function nearestBefore(measured: readonly Measured[], at: number): Measured | un
 }
 
 function rightOf(items: readonly Item[], at: number, all: readonly Group[]): Group | undefined {
-  const group = all.find((g) => g.from > at && g.from <= at + REACH_ON);
-  if (!group) return undefined;
+  const group = all.find((g) => g.from > at && g.from <= at + REACH_ON_TO_BRACKET);
+  const far = group && group.from > at + REACH_ON;
+  // "than the one we used last week (a 32 Fr)": what is meant is told in brackets.
+  if (!group || (far && !ONE_MEANT.test(joined(items, at + 1, group.from)))) return undefined;
   const between = items.slice(at + 1, group.from);
   // "than the routine catheter (14 Fr)": the size in brackets is that of the noun before it.
-  const bracket = between.at(-1)?.word === '(' && between.length > 1 ? between.slice(0, -1) : between;
+  const opened = /^(?:an?|the)$/.test(between.at(-1)?.word ?? '') ? between.slice(0, -1) : between;
+  const bracket = opened.at(-1)?.word === '(' && opened.length > 1 ? opened.slice(0, -1) : between;
   return bracket.some((item) => BREAKS.has(item.word)) ? undefined : group;
 }
 
@@ -191,6 +198,7 @@ const CLAUSE = new Set([
   'although',
   '(',
 ]);
+const NOTHING = /^(?:(?:[.,;:]|and|or|but) )?(?:nothing|none)$/;
 const PRONOUNS = new Set(
   "its it it's that that's this they they're which these those whose one both either".split(' '),
 );
@@ -206,8 +214,8 @@ function leftOf(
   // "a thinner one than 3-0": "one" is no size there.
   if (inside.length === 1 && inside[0]!.mentions[0]!.text.toLowerCase() !== 'one') return inside[0];
   // "We stock 0 and 2-0. Nothing thicker than 0 and nothing thinner than …": said of what there is none of.
-  if (/^(?:nothing|anything|none|something)$/.test(scene.items[word.at - 1]?.word ?? '')) return undefined;
   const clause = clauseStart(scene.items, word.at);
+  if (NOTHING.test(joined(scene.items, word.at - 2, word.at))) return undefined;
   const own = all.filter((g) => g.from >= clause && g.to < word.at);
   const alike = own.filter((g) => g.sizes[0]!.system === right.sizes[0]!.system);
   const labelled =

@@ -26,7 +26,11 @@ const PREDICATE_FOLLOWERS = new Set(
   `than of and but or for to in on at by with when so because which since if as is are was were will would through
   here there upwards downwards onwards upward downward still yet again too across inside outside all overall altogether under over around after before while whereas
   the a an it they you we i that this these those then now not into down up out from wins go goes and/or side
-  also only just even means mean equals our my we your next first last end both each every any no per though although unless where who whose what how`
+  also only just even means mean equals our my we your next first last end both each every any no per though although unless where who whose what how
+  compared against beside besides among amongst alongside without until till once rather indeed anyway instead always usually
+  often between along within already ever never really simply can could should must may might does do did
+  he she they'd nobody him me us them whichever whatever whenever wherever however therefore thus hence otherwise relative
+  versus vs obviously clearly certainly naturally provided despite like onto towards toward throughout during via`
     .split(/\s+/)
     .filter(Boolean),
 );

@@ -1,6 +1,6 @@
 /**
- * A size put in a class in whatever words: "the 24 is our widest routine cannula", "two small-bore lines in her arms, both
- * 14 gauge", "being a 16, that cannula is among the narrow ones". One class, sizes of one scale and a tie between them must
+ * A size put in a class by an adjective before its thing: "the 24 is our widest routine cannula", "being a 16, that cannula
+ * is among the narrow ones"; `class-told.ts` reads the names of classes. One class, sizes of one scale and a tie between them must
  * be all there is; and every size named must lie far outside the class, so that it matters little which of them was meant.
  */
 import type { Item } from '../text/items.ts';
@@ -9,7 +9,6 @@ import { type Group, groups, type Scene } from '../text/scene.ts';
 import { CATEGORIES, type CategoryRow } from '../words/categories.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { classClaim } from './class-claim.ts';
-import type { Form } from './class-forms.ts';
 import type { Reading } from './model.ts';
 
 /** A class word of the sentence. */
@@ -23,8 +22,8 @@ interface Class {
 const TURNS =
   /^(?:than|if|unless|unlike|instead|rather|whether|but|though|although|while|whereas|too|so|could|might|may|would|wish|wanted|except|until|before|after|then|failed|despite|old|used|some|sometimes|myth|wrong|wrongly|mistake|mistaken|never|swap|swapped|replace|replaced|versus|vs|no|opposite|second|next|substitute|alternative|why|relatively|comparatively|compared|run|runs|ran|out|short|lack|lacking|lacks|best|else|otherwise|failing)$/;
 
-/** The class that a sentence puts its sizes in, where no closer reader found one. `forms` are class words of the tables. */
-export function classes(scene: Scene, forms: readonly Form[]): Reading[] {
+/** The class that a sentence puts its sizes in by an adjective and a noun, where no closer reader found one. */
+export function describedClass(scene: Scene): Reading[] {
   const { items } = scene;
   const all = groups(items);
   const [first] = all;
@@ -40,7 +39,7 @@ export function classes(scene: Scene, forms: readonly Form[]): Reading[] {
     all.some(({ sizes, mentions }) => sizes.some((s) => s.system !== system) || mentions.some((m) => m.bound))
   )
     return [];
-  const found = [...formed(items, forms, first), ...described(items, system)];
+  const found = described(items, system);
   const listed = inBrackets(items, found, all);
   if (listed) return [reading(scene, listed.group, listed.one, true)];
   const [one] = found;
@@ -50,29 +49,6 @@ export function classes(scene: Scene, forms: readonly Form[]): Reading[] {
   const strays = all.every(({ sizes }) => sizes.every(({ value }) => value >= min && value <= max));
   return near && strays ? [reading(scene, near, one, false)] : [];
 }
-
-/** "large-bore", "fine-bore": rows of the table. */
-function formed(items: readonly Item[], forms: readonly Form[], size: Group): Class[] {
-  const system = size.sizes[0]!.system;
-  const device = size.mentions.find((m) => m.device)?.device;
-  return forms.flatMap(({ at, to, text }) => {
-    const row = CATEGORIES.find(
-      (one) =>
-        one.system === system &&
-        !one.listed &&
-        one.forms.includes(text) &&
-        (!one.devices ||
-          (device
-            ? one.devices.includes(device)
-            : one.devices.some((name) => NAMED[name]?.test(joined(items))))),
-    );
-    return row && /-| |size/.test(text) ? [{ at, to, row }] : [];
-  });
-}
-const NAMED: Readonly<Record<string, RegExp>> = {
-  'feeding-tube': /\b(?:feeding|nasogastric|ng|gastric)\b/,
-  'urinary-catheter': /\b(?:foleys?|urinary|urethral)\b/,
-};
 
 const NOUNS: Readonly<Record<string, RegExp>> = {
   'needle-gauge': /^(?:cannula(?:e|s)?|needles?|ivs?|ones?|lines?|bores?)$/,
@@ -147,7 +123,7 @@ function tied(items: readonly Item[], group: Group, one: Class): boolean {
 
 function reading(scene: Scene, group: Group, { at, to, row }: Class, each: boolean): Reading {
   return {
-    claim: classClaim(scene, 'classes', group, row.id, each),
+    claim: classClaim(scene, 'described-class', group, row.id, each),
     at: Math.max(at, group.from),
     from: Math.min(at, group.from),
     to: Math.max(to, group.to),

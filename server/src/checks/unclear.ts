@@ -1,6 +1,7 @@
 /** A number that a reader could take two ways. */
 
 import type { Mention, Reading } from '../mentions/model.ts';
+import type { Note } from '../notes/model.ts';
 import { type Locale, list, type Phrase, phrase, quote, say, tell } from '../texts/index.ts';
 import type { CheckDefinition } from './definition.ts';
 import type { Finding, Fix } from './model.ts';
@@ -15,9 +16,17 @@ export const unclear: CheckDefinition = {
   severity: 'info',
   title: 'This can be read two ways',
   docs: 'A reader could take the number two ways: “pass a 2” may mean size 2 or 2-0, “14F” a woman of 14 or a 14 French catheter, “18g” a weight or a gauge, “the next gauge up” a wider needle or a higher number, “a green one” two sizes when neither needle nor cannula is named. The fixes write each reading out; the author chooses.',
-  run: ({ mentions, locale }) =>
-    mentions.filter((mention) => mention.kind === 'ambiguous').map((mention) => toFinding(mention, locale)),
+  run: ({ note, mentions, locale }) =>
+    mentions
+      .filter((mention) => mention.kind === 'ambiguous' && !struck(note, mention))
+      .map((mention) => toFinding(mention, locale)),
 };
+
+/** What is struck out is no longer said. */
+const struck = ({ passages }: Note, { passage, span }: Mention): boolean =>
+  passages[passage]!.marks.some(
+    ({ kind, start, end }) => kind === 'strike' && start <= span.start && span.end <= end,
+  );
 
 function toFinding(mention: Mention, locale?: Locale): Finding {
   const readings = either(mention.readings.map((reading) => reading.meant));

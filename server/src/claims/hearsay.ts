@@ -67,7 +67,10 @@ const HELD_OF =
   /\b(?:seems?|seemed|appears?|appeared|believing|thinking|supposing|assuming|imagining|expecting)\b/;
 /** "Ten of them took 2-0 to be thicker", "the ward calls it an 18". */
 const TAKEN_FOR =
-  /\b(?:took|mistook|held|thought|believed|considered|declared) (?:\S+ ){1,4}to be\b|\b(?:calls|charts|books) (?:it|them|that|this)\b|\b(?:they|people|some|many) (?:all |still |often )?(?:call|chart|book|label) (?:it|them|that|this)\b/;
+  /\b(?:took|mistook|held|thought|believed|considered|declared) (?:\S+ ){1,4}to be\b|\b(?:calls|charts|books) (?:it|them|that|this)\b|(?<!\b(?:is|are|be|been) )\b(?:labelled|charted|recorded|documented|logged|booked)(?: \w+)? as\b|\b(?:was|were|had been|got) (?:\w+ly |still |once )?(?:called|termed|listed|described|printed|classed|filed)\b|\b(?:they|people|some|many) (?:all |still |often )?(?:call|chart|book|label) (?:it|them|that|this)\b/;
+/** "called the pink one an 18". */
+const CALLED =
+  /(?<!\b(?:is|are|be|so|also|commonly|often|been) )\bcalled (?:the|an?|my|his|her|our|their|that)$/;
 const ASKED_OF =
   /\b(?:ask|see|tell|know|say|decide|wonder|guess|work out|find out|choose|judge|feel)(?:s|ed|ing)? (?:\S+ ){0,3}which (?:\S+ ){0,3}(?:is|are|was|were)\b/;
 
@@ -105,6 +108,7 @@ export function hearsay(scene: Scene, { claim, from, at, to, unconditional }: Re
     HELD.test(before) ||
     AFTER.test(words(scene.items, last + 1, last + 1 + REACH)) ||
     HELD_OF.test(words(scene.items, first, at + 1)) ||
+    (claim.kind === 'colour' && CALLED.test(before)) ||
     TAKEN_FOR.test(words(scene.items, first - REACH, at + 1)) ||
     ASKED_OF.test(words(scene.items, at - REACH, at + 1)) ||
     AS_NUMBER.test(words(scene.items, first - REACH, at + 1)) ||
@@ -163,12 +167,13 @@ function reportedLead(scene: Scene): boolean {
   return SAID_BY.test(lead) || FORBIDDEN.test(lead);
 }
 
+const CROSS_BEHIND = /^(?:[^\s;✓✔✅✗✘✖❌]+[ \t]+){0,12}[✗✘✖❌]/u;
 /** "✗ 5-0 is thicker than 3-0", "got the reverse cutting ✗, then …": a cross in front of the line, or right behind the clause. */
 function crossed({ passage }: Scene, at: number): boolean {
   const line = lineAt(passage, at).start;
   return (
     /^\s*[✗✘✖❌]/u.test(passage.text.slice(line, line + 6)) ||
-    /^[^\n.;→✓✔✅✗✘✖❌]{0,60}[✗✘✖❌]/u.test(passage.text.slice(at, at + 64))
+    CROSS_BEHIND.test(passage.text.slice(at, at + 160))
   );
 }
 

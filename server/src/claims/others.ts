@@ -32,7 +32,9 @@ const tells = (items: readonly Item[], i: number, at: number): boolean =>
   // "He had been told by the nurse that …".
   (/^(?:told|taught|informed|assured)$/.test(items[i]!.word) &&
     /^(?:been|was|were|is|are|being)$/.test(items[i - 1]!.word)) ||
-  (WANTED.test(items[i]!.word) && items.slice(i + 1, at).some(({ word }) => REASON.test(word)));
+  (WANTED.test(items[i]!.word) &&
+    !/^(?:is|are|was|were|been|be)$/.test(items[i - 1]!.word) &&
+    items.slice(i + 1, at).some(({ word }) => REASON.test(word)));
 
 /** The words before the verb, back to the mark or the "and" before them, name somebody else. */
 function byOthers(items: readonly Item[], verb: number): boolean {
@@ -42,9 +44,7 @@ function byOthers(items: readonly Item[], verb: number): boolean {
   const subject = items.slice(Math.max(from + 1, verb - SUBJECT), verb);
   return (
     subject.some((item) => item.kind === 'word') &&
-    !subject.some(
-      (item) => OWN.test(item.word) || /^(?:rightly|correctly|that|as|was|been|is|to)$/.test(item.word),
-    )
+    !subject.some((item) => OWN.test(item.word) || /^(?:rightly|correctly|that|as|to)$/.test(item.word))
   );
 }
 

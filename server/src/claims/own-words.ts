@@ -40,7 +40,8 @@ export const speaksAgain = (items: readonly Item[], verb: number): boolean =>
 
 function endsReport(items: readonly Item[], i: number, verb: number): boolean {
   const { word } = items[i]!;
-  if (word === ';') return true;
+  // "has written: silk – absorbed 60 d; …": a row behind a colon is said as a whole.
+  if (word === ';') return !items.slice(verb, i).some((item) => item.word === ':');
   if (word === 'but')
     return items[i - 1]?.word === ',' && !items.slice(i + 1).some((item) => REPORTING_VERBS.has(item.word));
   if (word !== ',') return false;

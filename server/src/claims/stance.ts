@@ -1,5 +1,7 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
+
 import { affirmed } from './affirmed.ts';
+import { announced, deniedMistake } from './announced.ts';
 import { compound } from './compound.ts';
 import { conditional } from './conditional.ts';
 import type { Reading } from './constructions/model.ts';
@@ -7,7 +9,7 @@ import { hedged, negated } from './denial.ts';
 import { onceSaid } from './errata.ts';
 import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turnedBack } from './framing.ts';
 import { hearsay } from './hearsay.ts';
-import { listsErrors, outOfUse, quotedToMend, sendsToFind, toMend } from './mending.ts';
+import { outOfUse } from './mending.ts';
 import type { Stance } from './model.ts';
 import { saidElsewhere } from './others.ts';
 import { ownWords, speaksAgain } from './own-words.ts';
@@ -144,13 +146,22 @@ const tookFor = (text: string, [start, end]: readonly [number, number]): boolean
 /** 'took a 5 Fr "because it is finer"': somebody's reason; not 'is "wider" than'. */
 const isClause = (text: string, [start, end]: readonly [number, number]): boolean =>
   end - start < 200 &&
-  /^\W*(?:because|since|as|it|they|that|so|for)\s+\S+\s+\S/i.test(text.slice(start, end));
+  /^\W*(?:(?:because|since|as|it|they|that|so|for)\s+\S+\s+\S|(?:has|have|lies|sits|goes|lasts|dissolves|holds)(?:\s+\S+){4})/i.test(
+    text.slice(start, end),
+  );
 
 /** The clause ends in a question mark, or opens like a question. A tag ("…, right?") still asks. */
 function asked(scene: Scene, { at }: Reading): boolean {
   if (asksInTalk(scene.note, scene.passage) || setsTask(scene.items) || asksInCell(scene)) return true;
+  if (afterQ(scene.items, at)) return true;
   if (scene.sentence.close !== '?') return false;
   return scene.items.slice(at).some((item) => item.word === '?');
+}
+
+/** "Q silk resorbed – (yes); Q point for palate …": in notes of what was asked and answered. */
+function afterQ(items: readonly Item[], at: number): boolean {
+  const opens = items.findLastIndex(({ word }, i) => i < at && /^[;:.]$/.test(word)) + 1;
+  return items[opens]?.word === 'q' && items[opens + 1]?.kind !== 'punctuation' && opens < at;
 }
 
 /** "is silk absorbed", in a row whose other cells answer: no mark of a question is set there. */
@@ -162,7 +173,17 @@ const asksInCell = ({ passage, items }: Scene): boolean =>
 /** The next sentence says no to this one. */
 function rejected(scene: Scene): boolean {
   const next = scene.after[0] ?? scene.next;
-  return next !== undefined && rejects(next);
+  return next !== undefined && (rejects(next) || challenges(scene.items, next));
+}
+
+/** "With the edge on the inside." "Inside?", "Sure?": asked back in a word or two, the answer does not stand. */
+export function challenges(said: readonly Item[], next: Sentence): boolean {
+  const words = next.close === '?' ? spoken(next) : [];
+  if (words.length === 0 || words.length > 3) return false;
+  return (
+    /^(?:are you )?(?:sure|certain|really)$/.test(words.join(' ')) ||
+    (words.length <= 2 && words.every((word) => said.some((item) => item.word === word)))
+  );
 }
 
 /** Does the sentence say no to what was said before it? */
@@ -205,7 +226,7 @@ const REFUSED =
   /^(?:they|it|that|this|these|those|he|she|we|you) (?:does|do|did|is|are|was|were|would|will|could|can|should|has|had)(?: not|n't)$/;
 /** "That quotation is wrong." */
 const CALLED_WRONG =
-  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b|^(?:both|all|all three)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))?(?: (?:is|are|was|were))? (?:wrong|false|incorrect|mistaken|untrue)\b|^(?:neither|none)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))? (?:is|are|was|were) (?:right|true|correct|so)\b|^no (?:it|that|they|this|he|she) (?:is|are|does|do|was|did)(?: not|n't)\b/;
+  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b|^(?:both|all|all three)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))?(?: (?:is|are|was|were))? (?:wrong|false|incorrect|mistaken|untrue)\b|^(?:neither|none)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))? (?:is|are|was|were) (?:right|true|correct|so)\b|^(?:how many|which|where are the|find the|what are the) (?:errors|mistakes|slips)\b|^no (?:it|that|they|this|he|she) (?:is|are|does|do|was|did)(?: not|n't)\b/;
 
 /** "No, …", "Wrong: …": a mark right after the first spoken word. */
 function stopsAfterFirst({ items }: Sentence): boolean {
@@ -254,31 +275,6 @@ const slips = (items: readonly Item[], i: number): boolean =>
   /^(?:common|commonest|usual|typical|frequent|classic|worst|favourite|favorite|other|another|first|this|these)$/.test(
     items[i - 1]?.word ?? '',
   );
-
-/** The sentence before, the lead-in or a heading says that mistakes follow. */
-function announced(scene: Scene): boolean {
-  const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
-  if (before && (announces(before) || sendsToFind(before.items) || listsErrors(scene, before))) return true;
-  if ((scene.passage.list && scene.lead && toMend(scene.lead.items)) || quotedToMend(scene)) return true;
-  if (scene.passage.list && scene.context.some((sentence) => allWrong(sentence.items))) return true;
-  return ofMistakes(scene.headings);
-}
-
-/** A heading announces mistakes below it. */
-const ofMistakes = remembered((headings: readonly string[]) =>
-  headings.some((heading) =>
-    /\b(?:myths?|mistakes|misconceptions|false friends|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
-      heading,
-    ),
-  ),
-);
-
-/** "Every line below is wrong. Mend it.", above a list. */
-const allWrong = remembered((items: readonly Item[]): boolean =>
-  /^(?:every|each|all|these|the)\b.{0,40}\b(?:is|are|has|have|contains?) (?:\w+ )?(?:wrong|false|incorrect|untrue|mistakes?|errors?)\b/.test(
-    joined(items, 0, 14),
-  ),
-);
 
 /** "Put in order, thickest first: …": the row is there to be put in order. */
 function toSort(scene: Scene, { claim }: Reading): boolean {
@@ -350,10 +346,6 @@ const runsWrong = (items: readonly Item[], i: number) =>
   items[i + 1]?.word === 'way' &&
   /^(?:runs?|goes|go|counts?|works?)$/.test(items[i - 2]?.word ?? '');
 
-/** "no mistake", "not wrong": the word is itself denied. */
-const deniedMistake = (items: readonly Item[], i: number) =>
-  items.slice(Math.max(0, i - 2), i).some((item) => NEGATIONS.has(item.word));
-
 /** "pick the wrong needle", "the wrong box": an attribute of a thing, not a judgement of the statement. */
 const consequence = (items: readonly Item[], i: number, reading: Reading) => {
   const next = items[i + 1];
@@ -371,16 +363,6 @@ const PLACES =
 const AVOIDED =
   /\b(?:avoid|avoids|avoiding|prevent|prevents|preventing|against|save you from|spare you)(?: (?:any|all|such|this|the|a|an|common|silly|this kind of))*$/;
 const COSTS = /^(?:here |there |with it )?(?:costs?|loses|matters?|is expensive|is costly|hurts?)\b/;
-
-/** "Common mistake:", "Myth." alone, or "Here is what they get wrong:". */
-function announces(sentence: Sentence): boolean {
-  const short = sentence.items.filter((item) => item.kind === 'word').length <= 8;
-  const colon = sentence.items.at(-1)?.word === ':';
-  return (
-    (short || colon) &&
-    sentence.items.some((item, i) => MISTAKE_WORDS.has(item.word) && !deniedMistake(sentence.items, i))
-  );
-}
 
 /** "Students often say …", "the old handout said …": reported before the claim, in the same clause group. */
 function reported(scene: Scene, { claim, from, at }: Reading): boolean {

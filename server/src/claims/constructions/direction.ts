@@ -10,6 +10,7 @@ import { groups, type Scene } from '../text/scene.ts';
 import { AXIS_CHANGE, DOWN, UP } from '../words/changes.ts';
 import { CHANGES, GROWING, SHRINKING } from '../words/ways.ts';
 import { actedOn } from './acting.ts';
+import { clauses } from './clauses.ts';
 import { INVERSE, inverseIn, STRAIGHT } from './inverse.ts';
 import type { Construction, Reading } from './model.ts';
 import {
@@ -55,31 +56,6 @@ export const direction: Construction = {
 const turnedRound = (items: readonly Item[]): boolean =>
   items.some((item) => item.system) && TURNED.test(items.map((item) => item.word).join(' '));
 const TURNED = /\b(?:other way|opposite|reverse|reversed|vice versa|contrary)\b/;
-
-/** Statements are cut at semicolons, and where a second system begins its own statement. */
-function clauses(items: readonly Item[]): [number, number][] {
-  const cuts: [number, number][] = [];
-  let from = 0;
-  for (let i = 0; i < items.length; i++) {
-    const comma =
-      items[i]!.word === ',' && (OPENS.has(items[i + 1]?.word ?? '') || rulesAfter(items, from, i));
-    if (items[i]!.word !== ';' && !comma) continue;
-    cuts.push([from, i]);
-    from = i + 1;
-  }
-  cuts.push([from, items.length]);
-  return cuts;
-}
-const OPENS = new Set(['but', 'while', 'whereas', 'although', 'though']);
-
-/** "A 5.0 tube is tighter than a 6.0, the number goes up as …": two sizes compared, and the rule told after them. */
-const rulesAfter = (items: readonly Item[], from: number, comma: number): boolean =>
-  /^(?:because |since |as |for )?the (?:numbers?|figures?|gauge|french) (?:goes|go|runs?|rises?|falls?|climbs?|drops?|gets?|grows?|comes?)\b/.test(
-    joined(items, comma + 1, comma + 6),
-  ) &&
-  items.slice(from, comma).some(({ word }) => word === 'than') &&
-  items.slice(from, comma).filter(({ kind }) => kind === 'size').length === 2 &&
-  !items.slice(comma + 1).some(({ kind }) => kind === 'size');
 
 function readClause(scene: Scene, from: number, to: number): Reading[] {
   const items = from === 0 && to === scene.items.length ? scene.items : scene.items.slice(from, to);

@@ -272,7 +272,11 @@ function tooWide(items: readonly Item[], left: Group, right: Group): boolean {
   const sizes = [...left.sizes, ...right.sizes];
   const gauge = sizes.some(({ system }) => system === 'needle-gauge');
   const wide = sizes.some(({ system, value }) => system === 'millimetre' && value >= WIDEST);
-  return gauge && wide && !items.some((item) => MEASURE_AFTER.has(item.word) || DIAMETERS.has(item.word));
+  // A bare number beside it is no gauge at all.
+  const bare = [left, right].some((g) => g.mentions[0]!.notation === 'bare');
+  return (
+    gauge && wide && (bare || !items.some((item) => MEASURE_AFTER.has(item.word) || DIAMETERS.has(item.word)))
+  );
 }
 
 /** USP and metric numbers, or gauge and French, may also be set equal. */

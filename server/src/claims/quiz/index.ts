@@ -52,7 +52,9 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
     ...tablePairs(desk),
     ...sectionPairs(desk, answers),
   ];
-  const free = replied.filter((pair) => !settled.has(pair.question.read.passage.index) && !quotedWhole(pair));
+  const free = replied.filter(
+    (pair) => !settled.has(pair.question.read.passage.index) && !quotedWhole(pair) && !lied(pair),
+  );
   return {
     readings: [
       ...[...keys, ...crossed(note, reads)].flatMap((key) => readKey(key, desk)),
@@ -139,3 +141,7 @@ const quotedWhole = ({ question, reply }: Pair): boolean =>
   question.read.quotes.some(
     ([start, end]) => start <= question.span.start && question.span.end < end && reply.span.start < end,
   );
+
+/** "one lie allowed a round:", above what was asked and answered. */
+const lied = ({ question: { read, span } }: Pair): boolean =>
+  /\b(?:one|a|each with a) lie\b(?! in it\b)/i.test(read.passage.text.slice(0, span.start));

@@ -4,7 +4,7 @@ import { matchesOf, sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
 import { saysAnew } from '../amended.ts';
 import { ofErrata } from '../errata.ts';
-import { rejects } from '../stance.ts';
+import { challenges, rejects } from '../stance.ts';
 import { readItems } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
 import { materialsIn } from '../text/materials.ts';
@@ -47,7 +47,7 @@ export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
 export const placeOfReply = ({ reply }: Pair): string => `${reply.read.passage.index} ${reply.span.start}`;
 
 const ANSWER_LABEL =
-  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected|sample|ideal|full|accepted)\s+)?(?:answer|ans|model(?=\s*:)|gap(?=\s*:)|(?:card )?back|turn over|over(?:leaf)?|reverse|correct(?=\s*:)|right(?=\s*:)|definition|response|reply|solution|ruling|verdict|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=]|[–—-](?!\d)|is\b|→)\s*/i;
+  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected|sample|ideal|full|accepted)\s+)?(?:answer|ans|model(?=\s*:)|gap(?=\s*:)|(?:card )?back|turn over|over(?:leaf)?|reverse|correct(?=\s*:)|right(?=\s*:)|definition|response|reply|solution|ruling|verdict|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=](?!\d)|[–—-](?!\d)|is\b|→)\s*/i;
 const ARROW = /^\s*(?:→|⇒|➜|►|▸|▶|=>|->|—>|»|>)\s*/;
 const SPEAKER = /^\s*["“]?(\p{Lu}[\p{L}.'’ -]{0,24}?)\s*:\s+/u;
 /** "[02:04] Dana: …": when it was said. */
@@ -167,6 +167,9 @@ const TAIL =
 const GIVEN =
   /^\W{0,3}(?:(?:answer|reply|response) given|(?:given|wrong|your|(?:student|candidate|trainee|learner)(?:['’]?s)?['’]?) (?:answer|reply|response))\s*:/i;
 
+/** "4 mm → 1.3 Fr  ✗ wrong way": marked, and not right. */
+const CROSSED_OUT = /^[^✓✔✅]*[✗✘✖❌][^✓✔✅]*$/u;
+
 /** "Slide 9: “6 Fr = 6 mm” → 2 mm.": the words of a page, and what they ought to be. */
 const mended = (text: string, arrow: number, behind: number): boolean =>
   (/^[^"“]{1,24}["“][^"”]+["”]\s*$/.test(text.slice(0, arrow)) && ofErrata(text, [])) ||
@@ -204,6 +207,7 @@ function tailed(read: Read): Pair[] {
       !tail ||
       tail.index === 0 ||
       GIVEN.test(text) ||
+      CROSSED_OUT.test(text) ||
       mended(text, tail.index, tail.index + tail[0].length)
     )
       return [];
@@ -346,6 +350,7 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
     last.close === '?' ||
     (at !== read && asksNext(read, at)) ||
     doubted(after) ||
+    (after !== undefined && challenges(reply.piece.items, after)) ||
     ((learner(reply.speaker) || initialOf(desk, reply.speaker)) && !confirmed(after))
   )
     return [];
@@ -388,7 +393,7 @@ function follows({ passage: a }: Read, { passage: b }: Read): boolean {
 }
 
 const DOUBT =
-  /\b(?:look again|try again|think again|not quite|other way|sure|hmm+|careful|close|nearly|almost|wait|hang on|really|have another|actually|not|most people|everybody|everyone|what (?:they|people|many|most))\b/;
+  /\b(?:look again|try again|think again|not quite|other way|sure|hmm+|careful|close|nearly|almost|wait|hang on|really|caught|have another|actually|not|most people|everybody|everyone|what (?:they|people|many|most))\b/;
 
 export const doubted = (after: Sentence | undefined): boolean =>
   after !== undefined &&

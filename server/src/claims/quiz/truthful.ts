@@ -27,8 +27,22 @@ export function truthful({ note, reads }: Desk, read: Read): Pair[] {
     if (!at || !below || !VERDICT.test(said) || SEVERAL_VERDICTS.test(said)) return [];
     if (at.passage.list && at.passage.list.list === passage.list?.list && !sameNumber(note, read, at))
       return [];
+    if (bothOffered(at, reads[at.passage.index + 1])) return [];
     return [{ question: questionIn(read, line), reply: replyIn(at, below).piece, marked: true }];
   });
+}
+
+/** "- true | feedback: No." and "- false | feedback: Correct.": the two to choose from, whichever is meant. */
+function bothOffered({ passage: a }: Read, next: Read | undefined): boolean {
+  const b = next?.passage;
+  const opens = (text: string) => /^\W*(true|false)\b/i.exec(text)?.[1]?.toLowerCase();
+  return (
+    a.list !== undefined &&
+    a.list.list === b?.list?.list &&
+    opens(a.text) !== undefined &&
+    opens(b!.text) !== undefined &&
+    opens(a.text) !== opens(b!.text)
+  );
 }
 
 /** "4. True / False …" and below it "4. True": the number of the question written again. */

@@ -253,7 +253,12 @@ const wanted = (place: Place, bare: Bare): boolean =>
 const saidWhole = (place: Place): boolean => {
   const { text } = place.scene.passage;
   const before = text.slice(Math.max(0, place.span.start - 12), place.span.start);
-  if (SIZE_TALK.test(place.text) || REPLIES.test(before)) return false;
+  if (
+    SIZE_TALK.test(place.text) ||
+    REPLIES.test(before) ||
+    JUDGED.test(text.slice(place.span.end, place.span.end + 30))
+  )
+    return false;
   return (
     SAID_WHOLE.test(text.slice(Math.max(0, place.span.start - 20), place.span.start)) &&
     SAID_WHOLE_AFTER.test(text.slice(place.span.end, place.span.end + 30))
@@ -262,6 +267,10 @@ const saidWhole = (place: Place): boolean => {
 
 /** "Which drains better?" "7.": the answer to what was asked. */
 const REPLIES = /\?["”’]\s?(?:[—–-]\s)?["“‘](?:an?\s)?$/i;
+
+/** '"5." Reply: yes.': an answer that is judged. */
+const JUDGED =
+  /^[.,!?]?["”’]\s*(?:[–—-]\s*)?(?:reply|answer|tutor|teacher|examiner|right|wrong|correct|yes|no)\b/i;
 
 /** "16 x 5 please": what looks like a sum, and is all that was written. */
 export const saidQuestion = (place: Place, bare: Bare, board: Board): Verdict | undefined =>

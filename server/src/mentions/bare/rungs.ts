@@ -159,11 +159,18 @@ const passageMentions: Rung = ({ place, known }) =>
   systemsOf(mentionsIn(known, { start: Math.max(0, place.span.start - 600), end: place.span.end + 600 }, 60));
 
 /** Things named anywhere near in the passage, later ones too. */
+/** "14.20 …", and on the next line "14.50 …": an entry of a log says nothing of the one before it. */
+function entryEnd({ scene, span }: Place): number {
+  const { text } = scene.passage;
+  const next = text.slice(span.end, span.end + 300).search(/\n\s{0,3}[0-9]{1,2}[.:][0-9]{2}\s/);
+  return next < 0 ? text.length : span.end + next;
+}
+
 const passageDevices: Rung = ({ place }) =>
   ofDevices(
     within(place.scene.devices, {
       start: Math.max(0, place.span.start - 300),
-      end: place.span.end + 300,
+      end: Math.min(place.span.end + 300, entryEnd(place)),
     }).slice(0, 12),
   );
 

@@ -20,6 +20,12 @@ export function numberedSense(place: Place, match: string, values: readonly numb
   const nothingNamed = place.devices.length + place.materials.length === 0;
   if (BLADED.test(place.text) && nothingNamed && !/absorbable\b/i.test(place.text)) return NOTHING;
   if (/^,?\s?[0-9.]+[\s-]?(?:Fr|French|F|G|gauge)\b/.test(place.after)) return NOTHING;
+  // "Metric counts in tenths, so number 3 there is …"
+  if (
+    /\bmetric\b(?!\s[0-9])/i.test(place.before) &&
+    !/\bUSP\b|\bmetric (?:number|figure|size)/i.test(place.text)
+  )
+    return NOTHING;
   const whole = values.every(Number.isInteger) && !/[.,]/.test(match);
   if (TUBE_AFTER.test(place.after) && whole) {
     const tube = tubeQuestion(place, match, values);

@@ -1,0 +1,63 @@
+/** Where mistakes are announced: a sentence, a lead-in or a heading says that what follows is wrong, in part or as a whole. */
+import type { Passage } from '../notes/model.ts';
+import { listsErrors, quotedToMend, sendsToFind, toMend } from './mending.ts';
+import type { Item } from './text/items.ts';
+import { joined } from './text/joined.ts';
+import { remembered } from './text/remember.ts';
+import type { Scene } from './text/scene.ts';
+import type { Sentence } from './text/sentences.ts';
+import { NEGATIONS } from './words/changes.ts';
+import { MISTAKE_WORDS } from './words/frames.ts';
+
+/** The sentence before, the lead-in or a heading says that mistakes follow. */
+export function announced(scene: Scene): boolean {
+  const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
+  if (before && (announces(before) || sendsToFind(before.items) || listsErrors(scene, before))) return true;
+  if ((scene.passage.list && scene.lead && toMend(scene.lead.items)) || quotedToMend(scene)) return true;
+  if (
+    (scene.passage.list || labelledLines(scene.passage)) &&
+    scene.context.some(({ items }) => allWrong(items) || someWrong(items))
+  )
+    return true;
+  return ofMistakes(scene.headings);
+}
+
+/** A heading announces mistakes below it. */
+const ofMistakes = remembered((headings: readonly string[]) =>
+  headings.some((heading) =>
+    /\b(?:myths?|mistakes|misconceptions|false friends|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
+      heading,
+    ),
+  ),
+);
+
+/** "Every line below is wrong. Mend it.", above a list. */
+const allWrong = remembered((items: readonly Item[]): boolean =>
+  /^(?:every|each|all|these|the)\b.{0,40}\b(?:is|are|has|have|contains?) (?:\w+ )?(?:wrong|false|incorrect|untrue|mistakes?|errors?)\b/.test(
+    joined(items, 0, 14),
+  ),
+);
+
+/** "Four are misprinted.", "one lie allowed a round:", above statements that are there to be told apart. */
+const someWrong = remembered((items: readonly Item[]): boolean =>
+  /^(?:only |exactly )?(?:one|two|three|four|five|six|some|several|a few|\d+)(?: of (?:them|these|the \w+))? (?:is|are|contains?|has|have) (?:\w+ )?(?:wrong|false|misprint(?:ed|s)?|mistakes?|errors?|untrue|incorrect|not true|invented)\b|\b(?:one|a|two|each with a) lies?\b(?! (?:in it|between|beside|under|on)\b)/.test(
+    joined(items, 0, 24),
+  ),
+);
+/** "Sheet 1: …", "Sheet 2: …", "Sheet 3: …", a line each in one paragraph. */
+const labelledLines = remembered(({ text }: Passage): boolean => LABELLED_LINES.test(text.slice(0, 400)));
+const LABELLED_LINES = /^\s*([A-Za-z]{0,12} ?)1[.:)][^\n]*\n\s*\1?2[.:)][^\n]*\n\s*\1?3[.:)]/;
+
+/** "Common mistake:", "Myth." alone, or "Here is what they get wrong:". */
+function announces(sentence: Sentence): boolean {
+  const short = sentence.items.filter((item) => item.kind === 'word').length <= 8;
+  const colon = sentence.items.at(-1)?.word === ':';
+  return (
+    (short || colon) &&
+    sentence.items.some((item, i) => MISTAKE_WORDS.has(item.word) && !deniedMistake(sentence.items, i))
+  );
+}
+
+/** "no mistake", "not wrong": the word is itself denied. */
+export const deniedMistake = (items: readonly Item[], i: number) =>
+  items.slice(Math.max(0, i - 2), i).some((item) => NEGATIONS.has(item.word));

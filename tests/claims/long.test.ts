@@ -16,7 +16,7 @@ vi.setConfig({ testTimeout: 120_000 });
 
 const usual = { ...ROOM };
 beforeEach(() => {
-  Object.assign(ROOM, { items: 0, passages: 1, sentences: 0 });
+  Object.assign(ROOM, { text: 0, items: 0, passages: 1, sentences: 0 });
 });
 afterEach(() => {
   Object.assign(ROOM, usual);

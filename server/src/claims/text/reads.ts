@@ -19,10 +19,12 @@ export interface Read {
   readonly size: number;
 }
 
-/** How much is kept: no note of usual length comes near. Tests make it small, which changes no reading. */
+/** How much is kept. Tests make it small, which changes no reading. */
 export const ROOM = {
-  /** Items of all passages together: those of a note of half a megabyte. */
-  items: 100_000,
+  /** Of a note up to this length all is kept; no note of usual length comes near. */
+  text: 500_000,
+  /** Items of all passages together in a longer one. Few enough to be dropped while the collector still finds them young. */
+  items: 5000,
   /** Passages in any case, however long: neighbours ask for each other. */
   passages: 8,
   /** Sentences of one passage whose scenes are kept. */
@@ -87,6 +89,12 @@ export class Shelf {
   #kept: PassageRead[] = [];
   #from = 0;
   #read = 0;
+  readonly #items: number;
+
+  /** `length`: of the note. */
+  constructor(length: number) {
+    this.#items = length > ROOM.text ? ROOM.items : Infinity;
+  }
 
   put(read: PassageRead): void {
     this.#read += read.size;
@@ -102,6 +110,6 @@ export class Shelf {
 
   /** A long passage stays until as much as itself was read behind it, so that to read it anew never costs more than the rest. */
   #isOld({ readAt, size }: PassageRead): boolean {
-    return this.#read - readAt >= Math.max(ROOM.items, size);
+    return this.#read - readAt >= Math.max(this.#items, size);
   }
 }

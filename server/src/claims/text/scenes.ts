@@ -32,7 +32,7 @@ function readPassages(note: Note, mentions: readonly Mention[]): PassageRead[] {
     if (list) list.push(mention);
     else byPassage.set(mention.passage, [mention]);
   }
-  const shelf = new Shelf();
+  const shelf = new Shelf(note.text.length);
   return note.passages.map((passage) => {
     const own = (byPassage.get(passage.index) ?? []).sort((a, b) => a.span.start - b.span.start);
     return new PassageRead(passage, own, shelf);

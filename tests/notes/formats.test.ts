@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Format, type Note, readNote } from '../../server/src/notes/index.ts';
-import { expectSound } from './maps.ts';
+import { expectSound, type Written } from './maps.ts';
 import { markdown, runs } from './markdown-pieces.ts';
 
 function read(text: string, format: Format): Note {
@@ -93,11 +93,19 @@ describe('MDX', () => {
   });
 });
 
+const WRITTEN: Readonly<Record<string, Written>> = { mdx: (source) => source.replaceAll('{}', '  ') };
+
 describe('any text in any format', () => {
   it.each(['markdown', 'mdx', 'vtt', 'srt', 'text'] as const)('%s is read without complaint', (format) => {
     const any = fc.oneof(fc.string({ unit: 'binary', maxLength: 200 }), fc.string({ maxLength: 200 }));
-    const property = fc.property(any, (text) => expectSound(readNote(text, { format })));
+    const property = fc.property(any, (text) => expectSound(readNote(text, { format }), WRITTEN[format]));
     fc.assert(property, { numRuns: runs(200) });
+  });
+
+  it('an empty expression of MDX is two blanks, within a line too', () => {
+    const note = readNote('The 18 G{}! It is{} green.', { format: 'mdx' });
+    expectSound(note, WRITTEN.mdx);
+    expect(note.passages.map(({ text }) => text)).toEqual(['The 18 G  ! It is   green.']);
   });
 
   it.each(['vtt', 'srt', 'text', 'mdx'] as const)('%s keeps its offsets', (format) => {

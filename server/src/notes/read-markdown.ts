@@ -5,7 +5,6 @@ import { BoundedCache } from './cache.ts';
 import { labelKey, referencedKeys } from './labels.ts';
 import type { Note } from './model.ts';
 import { readPlain } from './read-plain.ts';
-import { mayHoldSizes } from './scan.ts';
 import { readStretch, type Stretch } from './stretch.ts';
 import { stretchWeight } from './weight.ts';
 
@@ -77,16 +76,6 @@ function foreignLabels(pieces: readonly Piece[]): (readonly string[])[] {
   });
 }
 
-const NOTHING: Stretch = {
-  passages: [],
-  tables: [],
-  comments: [],
-  lists: 0,
-  labels: [],
-  headings: [],
-  closed: true,
-};
-
 /** The front matter, when there is any. Remark must find it too, given it alone. */
 function frontMatterOf(text: string, base: number): Piece[] {
   const end = base + frontMatterEnd(text.slice(base));
@@ -99,22 +88,15 @@ function baseOf(text: string): number {
   return text.startsWith('\uFEFF') ? 1 : 0;
 }
 
-/** Reads Markdown. `scan`: leave out stretches in which nothing could be a size or a rule about sizes. */
-export function readMarkdown(text: string, scan: boolean): Note {
+/** Reads Markdown. */
+export function readMarkdown(text: string): Note {
   const front = frontMatterOf(text, baseOf(text));
   const pieces = [...front, ...cut(text, baseOf(text) + (front[0]?.text.length ?? 0))];
   const labels = foreignLabels(pieces);
-  const lastTable = scan ? text.lastIndexOf('|') : text.length;
-  const placed = pieces.map((piece, index): PlacedStretch => {
-    const skip = piece.start > lastTable && !piece.first && !mayMatter(piece.text);
-    return { start: piece.start, stretch: skip ? NOTHING : readPiece(piece, labels[index]) };
-  });
+  const placed = pieces.map(
+    (piece, index): PlacedStretch => ({ start: piece.start, stretch: readPiece(piece, labels[index]) }),
+  );
   return joinStretches(text, placed);
-}
-
-/** Headings and comments matter to what stands below them, whatever they say; so does what leads to a table. */
-function mayMatter(text: string): boolean {
-  return mayHoldSizes(text) || /^ {0,3}#|^[ >]*(?:-+|=+)[ \t]*$|<!--/m.test(text);
 }
 
 /** Reads Markdown in one go, nothing kept; the measure for reading it in stretches. */

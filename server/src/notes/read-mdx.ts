@@ -55,9 +55,9 @@ function commentOf(text: string, part: MdxPart): Comment[] {
 }
 
 /** Reads MDX. */
-export function readMdx(text: string, scan: boolean): Note {
+export function readMdx(text: string): Note {
   const parts = mdxParts(text);
-  const note = readMarkdown(writeOver(text, parts), scan);
+  const note = readMarkdown(writeOver(text, parts));
   const own = parts.filter((part) => part.kind === 'expression').flatMap((part) => commentOf(text, part));
   const comments = [...note.comments, ...own].sort((a, b) => a.span.start - b.span.start);
   return { ...note, text, comments };

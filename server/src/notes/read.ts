@@ -11,14 +11,12 @@ export type Format = 'markdown' | 'mdx' | 'vtt' | 'srt' | 'text';
 export interface ReadOptions {
   /** Markdown unless said. */
   readonly format?: Format;
-  /** Leave out stretches that can hold neither a size nor a rule about sizes. Off unless asked for. */
-  readonly scan?: boolean;
 }
 
 /** Reads a note. Never throws; offsets are those of `text` as given, byte order mark included. */
 export function readNote(text: string, options: ReadOptions = {}): Note {
-  const { format = 'markdown', scan = false } = options;
+  const { format = 'markdown' } = options;
   if (format === 'text') return readText(text);
   if (format === 'vtt' || format === 'srt') return readCaptions(text, format);
-  return format === 'mdx' ? readMdx(text, scan) : readMarkdown(text, scan);
+  return format === 'mdx' ? readMdx(text) : readMarkdown(text);
 }

@@ -12,7 +12,7 @@ export const inches: Notation = {
   title: 'Inches',
   about: 'A needle length or a diameter in inches: decimal, fraction, mixed number.',
   system: 'inch',
-  pattern: `(?<!["“])${BEFORE}(?:${INCHES})(?:${JOIN}(?:${INCHES})){0,4}(?:[\\s]?-?|-[\\s](?=inch)|[\\s]of[\\s]an[\\s](?=inch))(?:${alternation(INCH_WORDS)})\\.?${AFTER}(?![\\s](?:milli|centi)met)`,
+  pattern: `(?<!["“])${BEFORE}(?:${INCHES})(?:${JOIN}(?:${INCHES})){0,4}(?:[\\s]?-?|-[\\s](?=inch)|[\\s]of[\\s]an[\\s](?=inch))(?:${alternation(INCH_WORDS)})\\.?${AFTER}(?![²³]|[\\s](?:milli|centi)met)`,
   anyCase: true,
   read: (text) => afterList(readSeries(text, INCHES, plausible), text).map((item) => trimmed(item, text)),
   examples: ['1½ in', '5/8 inch', '0.5 in', '¼–½ in', '1 1/2 in', '1½″', '1.5-inch'],

@@ -14,7 +14,7 @@ export const wireInches: Notation = {
   about:
     'Guidewires carry their diameter in inches: 0.035 in, .018", 0.014-inch; the unit is often left out.',
   system: 'wire-inch',
-  pattern: `(?<![0-9A-Za-zÀ-ÿ.,$€£=<>_±-])(?<![0-9]/)${NUMBER}(?:${JOIN}${NUMBER}){0,5}(?:[\\s]?-?(?:${alternation(INCH_WORDS)})\\.?|s(?![A-Za-z]))?(?![0-9A-Za-zÀ-ÿ%_]|[\\s]?(?:%|mm|cm|mg|ml|percent|per))`,
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,$€£=<>_±-])(?<![0-9]/)${NUMBER}(?:${JOIN}${NUMBER}){0,5}(?:[\\s]?-?(?:${alternation(INCH_WORDS)})\\.?|s(?![A-Za-z]))?(?![0-9A-Za-zÀ-ÿ%_²³]|[\\s]?(?:%|mm|cm|mg|ml|percent|per|(?:in|sq)[²³]))`,
   anyCase: true,
   // Two wires with a comma between are a list: the values are too peculiar for anything else.
   read: (text) => readSeries(text.replace(/\.$/, ''), NUMBER, plausible, 'after', 'list'),

@@ -50,6 +50,9 @@ function isThing(text: string, { word, start }: Hit<Device>): boolean {
   // A peg holds a coat; the tube is written in capitals.
   if (/^pegs?$/.test(word)) return text.startsWith('PEG', start);
   if (/^[no]gs?$/.test(word)) return /^[NO]G/.test(text.slice(start, start + 2)) && !/[0-9]\s?$/.test(before);
+  // A mask or a Guedel has numbers of its own.
+  if (word.startsWith('airway'))
+    return !/\b(?:masks?|oro-?pharyngeal|oral|guedel|supraglottic|laryngeal)\s$/i.test(before);
   if (word.startsWith('stent'))
     return !/\bmm\s(?:[\w-]+\s){0,2}$|\b(?:coronary|eluting|vascular|metal)\s$/i.test(before);
   if (/^ports?$/.test(word) && !PORT_NEAR.test(text.slice(Math.max(0, start - 120), start + 120)))

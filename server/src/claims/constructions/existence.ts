@@ -24,9 +24,9 @@ export const existence: Construction = {
   },
 };
 
-/** The Birmingham scale goes on where needles end: a text that tells of it names its own last number. */
+/** Scales of wire go on where needles end, and electric wire is thicker than guidewires: such a text names its own numbers. */
 const ofWireScale = ({ passage }: Scene): boolean =>
-  /\b(?:Birmingham|Stubs|BWG|wire gauges?)\b/.test(passage.text.slice(0, 4000));
+  /\b(?:Birmingham|Stubs|BWG|AWG|American Wire|wire gauges?)\b/.test(passage.text.slice(0, 4000));
 
 function reading(scene: Scene, at: number, group: ReturnType<typeof groups>[number]): Reading {
   return {

@@ -211,6 +211,8 @@ function roomFor(items: readonly Item[], left: Group, right: Group): Order | und
   const said = textOf(between.slice(Math.max(0, start)));
   const row = ROOM.find(({ pattern }) => pattern.test(said));
   if (!row) return undefined;
+  // What is sucked out through a tracheal tube may take half of it: a catheter is too large long before it sticks.
+  if (row.denied && row.inner === 'left' && right.sizes[0]?.system === 'tube-id') return undefined;
   const [thing, container] = row.inner === 'left' ? [left, right] : [right, left];
   return { at: left.to + 1 + Math.max(0, start), thing, container, ...(row.denied ? { denied: true } : {}) };
 }

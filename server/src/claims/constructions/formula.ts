@@ -323,7 +323,7 @@ function operandAfter(items: readonly Item[], at: number): Item | undefined {
 }
 
 const STEP =
-  /\b(?:each|every|one|a|per) (?:extra |single |further |whole |full )?(?:step|french|fr|charri[eè]re|unit|number|size)\b.{0,60}?\b(half|quarter|tenth|fifth|third|one|1|two|2|full|whole) (?:of )?(?:a |an )?(?:full |whole )?(?:mm|millimet(?:re|er)s?)\b/;
+  /\b(?:each|every|one|a|per) (?:extra |single |further |whole |full )?(?:step|french|fr|charri[eè]re|unit|number|size)\b[^0-9,;:=]{0,60}?\b(half|quarter|tenth|fifth|third|one|1|two|2|full|whole) (?:of )?(?:a |an )?(?:full |whole )?(?:mm|millimet(?:re|er)s?)\b/;
 
 /** "Each step up the French scale adds half a millimetre." */
 function stepOf(items: readonly Item[]): string | undefined {
@@ -396,11 +396,14 @@ const GAUGE_IS_INNER = new RegExp(
   `^\\S+(?: number| size)?(?: of (?:a|an|the|any|every) (?:\\w+ ){0,2}(?:needle|cannula|cannulae|needles))? (?:is|measures|describes|refers to|means|tells you|counts|represents|denotes|indicates|corresponds to|reflects|expresses) ${GAP}(?:inner|inside|internal) (?:diameter|bore|measurement|width|opening)\\b`,
 );
 
+/** "B & S gauge is the same as AWG": two scales of wire. */
+const OF_WIRE = /\b(?:sharpe|swg|(?:standards? (?:of|for)|wire|conductor) (?:diameters?|standards?))\b/;
 function readGauge(scene: Scene, gauge: number): Reading[] {
   const { items } = scene;
   const awg =
     /\b(?:awg|american wire gauge|electricians?(?:'s)?|electrical wire)\b/.test(words(items)) &&
-    /\b(?:same|equal|identical)\b/.test(words(items));
+    /\b(?:same|equal|identical)\b/.test(words(items)) &&
+    !OF_WIRE.test(words(items));
   // "a thing nobody says out loud: gauge is …": what stands before the colon denies nothing.
   const denied = isDenied(items.slice(items.slice(0, gauge).findLastIndex((item) => item.word === ':') + 1));
   if (awg && !denied && !items.some((item) => item.kind === 'size'))

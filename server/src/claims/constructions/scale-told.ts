@@ -42,6 +42,9 @@ const OPERATORS =
 const LINKS =
   /\b(?:measur(?:es?|ed|ing|ement)|tells?|gives?|means?|stands? for|refers? to|describes?|names?|named|shows?|denotes?|states?|taken|takes|goes by|go by|ordered?|sized?|sizes|numbered|graded|called|labelled|labeled|marked|quoted|read|reads|records?|counts?|what|expresses|specif(?:y|ies)|indicates?|reflects?|is (?:the|its|really|just|simply|literally|how|a measure)|are (?:the|their))\b/;
 
+/** "French size (1 Fr = 0.33 mm), body length": a name, nothing that is said of it. */
+const SIZE_OF_SCALE = /\b(french|gauge|tube|sheath|catheter|needle) size\b/g;
+
 /** Other gauges; a size to be chosen; what is printed beside it. */
 const ELSEWHERE =
   /^(?:shotguns?|rifles?|bullets?|choose|choosing|pick|after|beside|up|down|rises?|falls?|drops?|climbs?|grows?|shrinks?)$/;
@@ -143,7 +146,7 @@ function readPart(
   // "A lower gauge means a larger internal diameter" tells which way the numbers run.
   if (items.slice(start, measure.at + 2).some((item) => item.magnitude?.degree === 'comparative'))
     return undefined;
-  return LINKS.test(joined(items, Math.max(start, from - 5), to + 1))
+  return LINKS.test(joined(items, Math.max(start, from - 5), to + 1).replace(SIZE_OF_SCALE, '$1'))
     ? { at: measure.at, formula }
     : undefined;
 }

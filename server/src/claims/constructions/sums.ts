@@ -109,7 +109,8 @@ function resultBefore(
 /** "24 over 3", "4 × 3", "24 divided by three", "three times four". */
 function infix(items: readonly Item[], i: number): Omit<Sum, 'result'> | undefined {
   const glued = items[i]?.mention ? null : /^(\d+(?:\.\d+)?)\/([2-9])$/.exec(items[i]?.word ?? '');
-  if (glued) return gluedOver(i, Number(glued[1]), Number(glued[2]));
+  // "1 Fr = 1/3 mm": a part of the unit, nothing that is divided.
+  if (glued) return isPart(+glued[1]!, +glued[2]!) ? undefined : gluedOver(i, +glued[1]!, +glued[2]!);
   const left = figureAt(items, i);
   if (!left) return undefined;
   const sign = items[left.to + 1]?.word ?? '';
@@ -120,9 +121,13 @@ function infix(items: readonly Item[], i: number): Omit<Sum, 'result'> | undefin
   const right = figureAt(items, left.to + (byWord ? 3 : 2));
   if (!right) return undefined;
   if (over)
-    return right.unit ? undefined : { kind: 'over', operand: left, by: right.value, from: i, to: right.to };
+    return right.unit || (!left.unit && isPart(left.value, right.value))
+      ? undefined
+      : { kind: 'over', operand: left, by: right.value, from: i, to: right.to };
   return product(left, right, i);
 }
+
+const isPart = (value: number, by: number): boolean => value < by;
 
 /** "24/3" written as one word. */
 const gluedOver = (i: number, value: number, by: number): Omit<Sum, 'result'> => ({

@@ -101,11 +101,15 @@ function rowsFor(scene: Scene, group: Group, text: string): UsualRow[] {
   return rows.filter(
     (row) =>
       !row.unless?.test(text) &&
+      !(row.elsewhere && servesElsewhere(scene, row.elsewhere)) &&
       !rows.some((other) => other !== row && other.thing === row.thing) &&
       !parted(text, row) &&
       !ofAnimals(scene.note),
   );
 }
+
+const servesElsewhere = ({ passage, headings }: Scene, words: RegExp): boolean =>
+  words.test(passage.text.slice(0, 2000)) || headings.some((heading) => words.test(heading));
 
 /** "Obstruction 16-18 Fr, feeding 8-10 fine-bore": between the size and the use stands a number that is nearer to it. */
 function parted(text: string, { patient }: UsualRow): boolean {

@@ -80,8 +80,8 @@ function judgeMeasured(
     (measured.sizes.length === 2
       ? ends(said, truth, rounding, margin, named.sizes.length === 2 || limitsOfThread(named, rounding))
       : overlap(said, truth, rounding, margin));
-  const verdict =
-    compared === 'contradicted' && limitsOfGut(claim, named, said, lens, note) ? 'cannot-tell' : compared;
+  const open = limitsOfGut(claim, named, said, lens, note) || thinWalled(claim, named, said, lens);
+  const verdict = compared === 'contradicted' && open ? 'cannot-tell' : compared;
   // A key is mended where it stands; what its question says is not what is wrong.
   const mendable = claim.construction !== 'answer-key' || measured.span.start >= claim.focus.start;
   const repair = verdict === 'contradicted' && mendable ? measureEdit(note, measured, truth) : undefined;
@@ -143,6 +143,22 @@ function limitsOfGut(
   if (SYNTHETIC.test(note.text.slice(claim.span.start, claim.span.end))) return false;
   const gut = outerDiameter(size, { ...lens, material: 'gut' });
   return gut !== undefined && ends(said, gut, 0.011, 0) === 'agrees';
+}
+
+/** Both walls of the thinnest needles made, mm. From memory. */
+const THINNEST_WALLS = 0.1;
+
+/** A bore wider than the tables have it, and still with walls around it. */
+function thinWalled(
+  { axis }: EquivalenceClaim,
+  { sizes }: Operand,
+  said: { min: number; max: number },
+  lens: Lens,
+): boolean {
+  const [size] = sizes;
+  if (axis !== 'bore' || size?.system !== 'needle-gauge' || sizes.length > 1) return false;
+  const [outer, inner] = [outerDiameter(size, lens), innerDiameter(size, lens)];
+  return !!outer && !!inner && said.min > inner.min && said.max <= outer.max - THINNEST_WALLS;
 }
 
 const inchWords = (measured: Operand, truth: Interval): Part =>

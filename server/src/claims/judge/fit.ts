@@ -19,7 +19,7 @@ export function judgeFit(claim: FitClaim, context?: Context): Judgement {
   const wide = phrase(FIT.thick, { size: label(thing), measure: intervalWords(outside) });
   const room = roomWords(container, hole);
   return {
-    verdict: verdictOf(outside, hole),
+    verdict: verdictOf(outside, hole, container.system === 'tube-id' ? MOST_OF_TUBE : 1),
     says,
     holds: phrase(FIT.holds, { wide, room }),
     source: sourceNames(sources) || hole.within.standard,
@@ -62,7 +62,15 @@ const roomWords = (size: Size, { within, bored }: Hole): Phrase =>
 /** Rounding of charts in the last place written, mm. */
 const SLACK = 0.03;
 
-function verdictOf(outside: Interval, { within, bored, thinnest = within.max }: Hole): Judgement['verdict'] {
+/** How much of a tracheal tube a catheter may take: a wider one passes with luck. */
+const MOST_OF_TUBE = 0.7;
+
+/** `share`: how much of the inside the thing may take and still plainly go through. */
+function verdictOf(
+  outside: Interval,
+  { within, bored, thinnest = within.max }: Hole,
+  share: number,
+): Judgement['verdict'] {
   if (outside.min > thinnest + SLACK) return 'contradicted';
-  return bored && outside.max < within.min ? 'agrees' : 'cannot-tell';
+  return bored && outside.max < within.min * share ? 'agrees' : 'cannot-tell';
 }

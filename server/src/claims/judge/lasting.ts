@@ -1,6 +1,6 @@
 /** How long a thread is said to last, alone or against another. Texts differ: only what all of them rule out is wrong. */
 
-import { LASTING, longer, materialById } from '../../sizes/index.ts';
+import { isCollagen, LASTING, longer, materialById } from '../../sizes/index.ts';
 import { type Part, phrase } from '../../texts/index.ts';
 import type { PropertyClaim, Verdict } from '../model.ts';
 import { LASTING as LASTING_TEXTS } from '../texts/materials.ts';
@@ -48,7 +48,9 @@ function judgeGone(id: string, low: number, high: number): Judgement {
   const row = LASTING[id];
   if (!row?.gone) return cannotTell(says, '');
   const [least, most] = row.gone;
-  const off = high < least / 2 || low > most * 2;
+  // Of gut many texts call absorbed what has only lost its strength.
+  const soonest = isCollagen(id) ? Math.min(least, row.holds[0]) : least;
+  const off = high < soonest / 2 || low > most * 2;
   const within = low >= least && high <= most;
   const verdict = off ? 'contradicted' : within ? 'agrees' : 'cannot-tell';
   return judged(

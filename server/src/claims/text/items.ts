@@ -84,7 +84,26 @@ export function readItems(text: string, mentions: readonly Mention[]): Item[] {
       at = push(items, itemOf(at, at + 2, 'is', 'word', false, undefined, NO_SENSES));
   }
   words(text, at, text.length, items);
-  return items.some(({ word }) => JOINED.has(word)) ? joinDegrees(joinSystems(items)) : items;
+  const whole = items.some(({ word }) => word === 'non') ? joinDenied(items) : items;
+  return whole.some(({ word }) => JOINED.has(word)) ? joinDegrees(joinSystems(whole)) : whole;
+}
+
+/** "non absorbable", "non- absorbable": one word, as if its hyphen were there. */
+function joinDenied(items: readonly Item[]): Item[] {
+  const joined: Item[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const own = items[i]!;
+    const next = items[own.word === 'non' && items[i + 1]?.word === '-' ? i + 2 : i + 1];
+    if (own.word !== 'non' || next?.kind !== 'word' || next.start - own.end > 2) joined.push(own);
+    else {
+      const word = shared(`non-${next.word}`);
+      joined.push(
+        itemOf(own.start, next.end, word, 'word', own.capital, undefined, SENSES.get(word) ?? NO_SENSES),
+      );
+      i = items.indexOf(next, i);
+    }
+  }
+  return joined;
 }
 
 const CONTRACTED =

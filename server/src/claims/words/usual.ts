@@ -22,6 +22,8 @@ export interface UsualRow {
   readonly ends?: readonly Band[];
   /** With one of these words the size is for something else: "draw it up with …". */
   readonly unless?: RegExp;
+  /** The same, anywhere in the passage or over it: the thing serves another end. */
+  readonly elsewhere?: RegExp;
   readonly holds: string;
   readonly sources: readonly string[];
 }
@@ -45,6 +47,9 @@ const IRRIGATION =
 const DRAWN =
   /\b(?:draw\w*|drew|aspirat\w+|withdraw\w*|vials?|ampoules?|bottles?|mix\w*|reconstitut\w+|filter|blunt|cannulas?|cannulae|drip|infusion|infusions)\b/;
 const SPINAL = /\b(?:spinals?|spinal needles?|lumbar punctures?|intrathecal)\b/;
+/** A long needle with a stylet reaches the heart, a joint, an abscess or a tumour as well: wide ones are used there. */
+const OTHER_PUNCTURE =
+  /\b(?:pericardi\w*|subxiphoid|xiphoid|tamponade|\w*centesis|\w*aspirat\w+|abscess\w*|tonsil\w*|joints?|hips?|knees?|shoulders?|arthro\w+|facets?|sacroiliac|dis[ck]o\w+|biops\w+|fna|cytolog\w+|breast|nodules?|tumou?rs?|amnio\w+|cyst\w*|nerve (?:root )?blocks?|plexus|ganglion|trigger points?|guidewires?|marker|chest|pleural?|cricothyr\w+|sclero\w+)\b/i;
 const FINE_BORE = /\b(?:fine-bore|fine bore|finebore)\b/;
 const PEN = /\b(?:pen needles?|insulin|pens?)\b/;
 const INTRAMUSCULAR =
@@ -232,6 +237,7 @@ export const USUAL: readonly UsualRow[] = [
     named: SPINAL,
     patient: SPINAL,
     unless: /\b(?:introducers?|epidurals?|tuohy|drains?|draw\w*|local)\b/,
+    elsewhere: OTHER_PUNCTURE,
     outside: [[10, 18]],
     ends: [[10, 17]],
     holds: 'Spinal needles are taught as 22 to 27 G',

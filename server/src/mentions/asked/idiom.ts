@@ -6,7 +6,7 @@ import { reading } from '../reading.ts';
 import { headingsOf, type Scene, type Surroundings, sentenceAround } from '../scene.ts';
 import { systemOf } from '../sense/systems.ts';
 import { READING } from '../texts/readings.ts';
-import { tradeIn } from '../words/other-trades.ts';
+import { speaksOfClinic, tradeIn } from '../words/other-trades.ts';
 import type { Question } from './model.ts';
 
 const SIGN = '(?:larg|small|bigg)er';
@@ -14,7 +14,7 @@ const DEVICE = '(?:needles?|cannula[es]?|iv|ivs|iv lines?|catheters?|lines?)';
 
 /** The scale is named: gauge. */
 const GAUGE = new RegExp(
-  `\\b(?:(?:the )?next gauge (?:up|down)|(?:an?|one) gauge (?:up|down)|(?:up|down) (?:an?|one) gauge|${SIGN}[ -]gauge(?: (?:iv )?${DEVICE})?)(?![\\w-]|,? (?:numbers?|figures?|sizes?|means?|is|are|runs?|such)\\b)`,
+  `\\b(?:(?:the )?next gauge (?:up|down)|(?:an?|one) gauge (?:up|down)|(?:up|down) (?:an?|one) gauge|${SIGN}[ -]gauge(?: (?:iv )?${DEVICE})?)(?![\\w-]|,? (?:numbers?|figures?|sizes?|means?|is|are|runs?|such|wir(?:es?|ing)|cables?|cords?)\\b)`,
   'gi',
 );
 /** No scale is named: what is spoken of around it must be needles or thread. */
@@ -51,8 +51,7 @@ const WIDTHS: Readonly<Record<string, Text>> = {
 /** The first such step of a passage; the habit is asked about once. */
 export function stepQuestion(around: Surroundings, scene: Scene): Question | undefined {
   const { text } = scene.passage;
-  if (!/gauge|size|thread|number/i.test(text) || SIZED.test(text) || tradeIn(scene.brief) === 'needled')
-    return undefined;
+  if (!/gauge|size|thread|number/i.test(text) || SIZED.test(text) || elsewhere(scene.brief)) return undefined;
   for (const pattern of [GAUGE, STEP])
     for (const match of matchesOf(text, pattern)) {
       const span = { start: match.index, end: match.index + match[0].length };
@@ -61,6 +60,12 @@ export function stepQuestion(around: Surroundings, scene: Scene): Question | und
       return { span, readings: readings(match[0], deals === 'thread'), rule: 'step-without-direction' };
     }
   return undefined;
+}
+
+/** Yarn, dials, electric wire. */
+function elsewhere(brief: string): boolean {
+  const trade = tradeIn(brief);
+  return trade === 'needled' || (trade === 'needleless' && !speaksOfClinic(brief));
 }
 
 /** A size of the scale in the passage shows the author's habit. */

@@ -27,7 +27,8 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
       hit.start > place.span.end &&
       hit.start - place.span.end <= 2 &&
       // "2: silk stays", "(2) chromic is slower": an answer and its number.
-      !/[:).]/.test(place.scene.passage.text.slice(place.span.end, hit.start)),
+      !/[:).]/.test(place.scene.passage.text.slice(place.span.end, hit.start)) &&
+      !(bare.run.values.length > 1 && place.scene.passage.text[place.span.end] === '\n'),
   );
   if (value <= 1 && !bare.spoken && place.materials.some((hit) => hit.end === place.span.start - 1))
     return size('usp', 'material-before', place.text.slice(0, 40));

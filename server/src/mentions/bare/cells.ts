@@ -69,8 +69,9 @@ function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
   );
 }
 
-/** "22 G" at the head of a row is one size, and sets no system for the row. */
-const SIZED_LABEL = /^\W*[0-9]{1,2}[\s-]?(?:G|gauge|Fr|French|Ch)\W*$/;
+/** "22 G", "chromic gut 3-0" at the head of a row is one size, and sets no system for the row. */
+const SIZED_LABEL =
+  /^\W*[0-9]{1,2}[\s-]?(?:G|gauge|Fr|French|Ch)\W*$|(?<![0-9])(?:[0-9]|1[0-2])[-/]0(?![0-9])/;
 
 const UNIT_CELL =
   /^\W*(?:(?:tol(?:erance)?s?\b\.?\s?(?:mm|cm|in|inch(?:es)?)?(?:\s\((?:mm|cm|in)\))?)|mm|cm|in|inch(?:es)?|fr(?:ench)?|ch|g|ga|gauge|usp|metric|colou?r|name|type|device|material)?\W*$/i;
@@ -90,7 +91,7 @@ function named(label: Scene | undefined): System | undefined {
   const text = label?.passage.text ?? '';
   if (
     text.length > 60 ||
-    /\b(?:depth|distance|days?|mL|kg|age|weight|flow|rate|price|cost|cm at)\b/i.test(text)
+    /\b(?:depth|distance|area|days?|mL|kg|age|weight|flow|rate|price|cost|cm at)\b|[²³]/i.test(text)
   )
     return undefined;
   return HEADERS.find(([, pattern]) => pattern.test(text))?.[0];

@@ -143,6 +143,10 @@ const inThread = ({ materials, devices }: Place): boolean =>
 /** "If the tray runs out of 1": no score. */
 const ranOut = (place: Place): boolean => /\b(?:runs?|ran|running|are|is)\sout\sof\s$/i.test(place.before);
 
+/** "contrast: 15; screening time: 6": figures of a report. */
+const MEASURED_OTHERWISE =
+  /\b(?:contrast|(?:fluoro\w*|screening|operating) ?time|dose|volume|age|weight|blood loss|qty|quantity):\s?$/i;
+
 /** Counted, summed, enumerated, or on a blade. */
 function elsewhere(place: Place, bare: Bare): boolean {
   const text = place.scene.passage.text;
@@ -151,6 +155,8 @@ function elsewhere(place: Place, bare: Bare): boolean {
   return (
     counts(after) ||
     (bare.spoken && AFTER_UNIT.test(place.before)) ||
+    (!bare.spoken && /^:\s(?:[0-9]{1,2}-0\b)/.test(after)) ||
+    MEASURED_OTHERWISE.test(place.before.slice(-32)) ||
     (LEFT_OVER.test(after) && !/\b(?:no|any|an?|the|more)\s$/i.test(place.before)) ||
     (bare.run.values.length > 1 && counts(afterRun) && !(bare.decimals > 0 && UP_TO.test(after))) ||
     (BLADED.test(place.text) &&

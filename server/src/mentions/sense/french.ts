@@ -87,7 +87,7 @@ function letterF(place: Place, match: string, value: number): Verdict {
     return NOTHING;
   if (person(place, value) || value < 1) return NOTHING;
   if (underFrench(place)) return size('french', 'table-label', match);
-  if (/^\s?[x×]\s?[0-9]/.test(place.after)) return size('french', 'by-length', match);
+  if (/^\s?[x×]\s?[0-9]|^,\s[0-9.]{1,4}\s?cm\b/.test(place.after)) return size('french', 'by-length', match);
   if (follows(place)) return size('french', 'catheter-follows', match);
   if (!Number.isInteger(value) && value <= 34) return size('french', 'decimal', match);
   if (/[0-9][\s]?[-–][\s]?[0-9]/.test(match) && value <= 34 && rangedFrench(place))
@@ -103,7 +103,7 @@ function letterF(place: Place, match: string, value: number): Verdict {
     return last === undefined ? NOTHING : unclear(place, match, Number(last), false);
   }
   if (keyed(place) && factsOf(place.around).trueFalse) return NOTHING;
-  const near = isFrench(place.devices) || CUE.test(place.text) || fellow(place);
+  const near = isFrench(place.devices) || CUE.test(place.text) || fellow(place) || inRowOfFrench(place);
   if (near && !aside(place)) return size('french', 'catheter-beside', match);
   if (onCard(place) && USUAL.has(value) && factsOf(place.around).gauge && value >= 10)
     return unclear(place, match, value, true);
@@ -121,6 +121,14 @@ function underFrench({ around, scene }: Place): boolean {
   const header = scene.passage.cell && labelsOf(around, scene.passage).header?.passage.text;
   return header !== undefined && header.length < 60 && /\b(?:French|Fr|[Cc]harri[eè]re)\b/.test(header);
 }
+
+/** "| Introducer sheath | long | 7F, 11 cm |": another cell of the row names what has the size. */
+function inRowOfFrench({ around, scene }: Place): boolean {
+  const { cell } = scene.passage;
+  const row = (cell && around.note.tables[cell.table]?.rows[cell.row]) ?? [];
+  return row.slice(0, WIDEST_ROW).some((index) => isFrench(around.scenes[index]?.devices ?? []));
+}
+const WIDEST_ROW = 12;
 
 /** "a card that said “14F, 2 pm”", "a note reading “16F”": written somewhere, and nothing else. */
 const onCard = (place: Place): boolean =>

@@ -53,6 +53,7 @@ export function gaugeSense(place: Place, match: string, value: number): Verdict 
   if (value > 40 && !(isGauge(place) || /^[\s-]?(?:catheter|cannula|needle|iv)/i.test(place.after)))
     return NOTHING;
   if (value > 40 && /ga$/i.test(match)) return NOTHING;
+  if (/^gau?ge/i.test(match) && /\bFrench\s$/.test(place.before)) return size('french', 'unit-word', match);
   if (/gau?ge|guage|calibre|jauge/i.test(match)) return size(system, 'unit-word', match);
   if (/ga\b/i.test(match)) return gestational(place) ? NOTHING : size(system, 'unit-word', match);
   if (/^g/i.test(match)) return letterFirst(place, match);
@@ -91,6 +92,8 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
       place.after,
     );
   if (follows && !grams) return size('needle-gauge', 'needle-follows', match);
+  if (!grams && isGauge(place) && OR_WIDER.test(place.after))
+    return size('needle-gauge', 'needle-beside', match);
   const weighed = grams || WEIGHED.test(place.text);
   if (!weighed && needleClose(place)) return size('needle-gauge', 'needle-beside', match);
   const notes = factsOf(place.around);
@@ -109,6 +112,9 @@ function smallLetter(place: Place, match: string, value: number): Verdict {
     match,
   );
 }
+
+/** "16g or larger": a dose would be more or less. */
+const OR_WIDER = /^\s(?:or|and)\s(?:larg|bigg|small|wid|fin|narrow)er\b/i;
 
 /** A needle or cannula a few words before or after, in the same clause. */
 const needleClose = (place: Place): boolean =>

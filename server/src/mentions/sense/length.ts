@@ -62,6 +62,9 @@ const FELLOW =
 /** "trocars greater than 5 mm", "ports of 10 mm". */
 const PORT_BEFORE =
   /\b(?:trocars?|ports?)(?:\s(?:sites?|sizes?))?\s(?:(?:of|are|is|that are|at least)\s)?(?:(?:(?:great|larg|bigg|wid|small)er|more|less)\sthan(?:\sor equal to)?\s|over\s|above\s|under\s|up to\s|[≥>≤<]\s?)?(?:[0-9]{1,2}\s?mm\s(?:and|or)\s)?$/i;
+/** "trocar set (10 mm, 5 mm)". */
+const PORTS_LISTED =
+  /\b(?:trocars?|ports?)(?:\s(?:sizes?|sets?|kits?))?\s\((?:[0-9]{1,2}\s?mm(?:,\s|\s(?:and|or)\s)){0,3}$/i;
 /** "1 inch (25 mm) needle": the same length in the other unit, between it and its thing. */
 const TWIN_AFTER = /^\s?\([0-9.,/½¼¾⅛⅜⅝⅞\s-]{1,9}(?:mm|cm|in|inch|inches|["″”])\)(?=\s)/i;
 /** "26 mm and 30 mm tubes": the thing stands behind the last of them. */
@@ -80,7 +83,12 @@ export const equated = (place: Place): boolean => EQUATED.test(place.before.slic
 
 /** Asked in order; `stop` ends the matter. */
 const LADDER: readonly Test[] = [
-  (place) => when(PORT_BEFORE.test(place.before.slice(-60)), 'port-before'),
+  (place) =>
+    when(
+      PORT_BEFORE.test(place.before.slice(-60)) ||
+        (PORTS_LISTED.test(place.before.slice(-60)) && /^\s?[,)]/.test(place.after)),
+      'port-before',
+    ),
   (place) =>
     when(
       ELSEWHERE.test(place.after) ||
@@ -392,7 +400,7 @@ export function tubeLength(place: Place, values: readonly number[], decimals: nu
   if (most === WIDEST_TUBE && (values.every((value) => value > 10.5) || (!nearest && HAS.test(place.before))))
     return !/^\s?(?:inside|across)\b/.test(place.after);
   if (nearest?.means === 'tracheal-tube')
-    return !/\b(?:outer|outside|suction|catheter)\b/i.test(place.after.slice(0, 30));
+    return !/\b(?:outer|outside|suction|catheter)\b/i.test(place.after.slice(0, 30).split(/[,;(]/)[0]!);
   if (nearest && !/^tub/.test(nearest.word)) return false;
   if (nearest || /\bmm tubes?\b/.test(place.text)) return tubesNamed(place);
   return decimals > 0 && tubesNamed(place);

@@ -3,6 +3,7 @@
 import type { System } from '../../sizes/model.ts';
 import { phrase } from '../../texts/index.ts';
 import { reading } from '../reading.ts';
+import { headingsOf } from '../scene.ts';
 import { READING } from '../texts/readings.ts';
 import { BLADED, counts, NOT_SIZES, otherBefore } from '../words/counted.ts';
 import { factsOf, largeTube } from './note-facts.ts';
@@ -19,6 +20,7 @@ export function numberedSense(place: Place, match: string, values: readonly numb
   // "Guedel size 2 is green, size 3 orange": the sentence names nothing else that size could be of.
   const nothingNamed = place.devices.length + place.materials.length === 0;
   if (BLADED.test(place.text) && nothingNamed && !/absorbable\b/i.test(place.text)) return NOTHING;
+  if (nothingNamed && underBlades(place)) return NOTHING;
   if (/^,?\s?[0-9.]+[\s-]?(?:Fr|French|F|G|gauge)\b/.test(place.after)) return NOTHING;
   // "Metric counts in tenths, so number 3 there is …"
   if (
@@ -32,6 +34,7 @@ export function numberedSense(place: Place, match: string, values: readonly numb
     if (tube.is !== 'nothing') return tube;
   }
   const system =
+    (match.startsWith('#') && suits('usp', values) && SEWN_WITH.test(place.before) ? 'usp' : undefined) ??
     systemNear(place, values) ??
     threadNumber(place, values) ??
     (match.startsWith('#') ? hashedThread(place, values) : undefined) ??
@@ -41,6 +44,12 @@ export function numberedSense(place: Place, match: string, values: readonly numb
   if (system) return size(system, 'device-beside', match);
   const tube = tubeQuestion(place, match, values);
   return tube.is === 'nothing' ? thingQuestion(place, match, values) : tube;
+}
+
+/** "Size 2" under the heading "Laryngeal mask": the nearest heading is about masks and blades alone. */
+function underBlades({ around, scene }: Place): boolean {
+  const [over] = headingsOf(around, scene.passage);
+  return over !== undefined && over.devices.length === 0 && BLADED.test(over.passage.text.slice(0, 80));
 }
 
 /** "Fix #3", "(#29, #30)": the number of a report in a list of changes. */
@@ -90,6 +99,10 @@ function systemAround(place: Place, values: readonly number[]): System | undefin
   }
   return undefined;
 }
+
+/** "Suture the catheter to the skin using #3": what it is sewn with. */
+const SEWN_WITH =
+  /\b(?:sutur(?:e|es|ed|ing)|sewn?|sew|stitch(?:es|ed)?|clos(?:e|es|ed|ing)|ligat(?:e|es|ed|ing)|tied?)\b[^.;:#0-9]{0,60}\b(?:using|with|by)\s(?:an?\s)?$/i;
 
 /** "three-oh, or number three?": a thread size in the same sentence. */
 function threadNumber(place: Place, values: readonly number[]): System | undefined {

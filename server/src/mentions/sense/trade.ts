@@ -30,13 +30,22 @@ const CLINICAL: ReadonlySet<System | undefined> = new Set<System | undefined>(['
 
 const notes = new WeakMap<Surroundings, boolean>();
 
-/** Several passages of the note speak of another trade, hardly any of the clinic: what they leave unsaid is theirs too. */
+const namesOurs = ({ devices, materials }: Scene): boolean =>
+  materials.length > 0 || devices.some((hit) => !WIRES.has(systemOf(hit.means)));
+const WIRES: ReadonlySet<System | undefined> = new Set<System | undefined>([
+  'wire-inch',
+  'wire-gauge',
+  undefined,
+]);
+
+/** The note speaks of another trade, hardly ever or never of the clinic: what its passages leave unsaid is theirs too. */
 function noteOfTrade(around: Surroundings): boolean {
   const known = notes.get(around);
   if (known !== undefined) return known;
   const count = (test: (scene: Scene) => boolean): number => around.scenes.filter(test).length;
   const trade = count((scene) => tradeOf(scene) !== undefined);
-  const found = trade >= 2 && count((scene) => speaksOfClinic(scene.brief)) * 3 <= trade;
+  const clinics = trade > 0 ? count((scene) => speaksOfClinic(scene.brief)) : 0;
+  const found = trade > 0 && (trade >= 2 ? clinics * 3 <= trade : clinics === 0 && !count(namesOurs));
   notes.set(around, found);
   return found;
 }

@@ -251,6 +251,7 @@ const LABELS = [
   '(?:scores?|totals?|ages?|rates?|counts?|means?|medians?|doses?|volumes?|depths?|pressures?|distances?|ratios?|minimum|maximum) of',
   '(?:box|pack|bag|tray|set|drawer)(?:es|s)? of',
   '[0-9]+ of',
+  '(?:child(?:ren)?|kids?|infants?|patients?|people|anyone|those|p(?:a?e|æ)diatrics?) (?:aged |who are )?(?:under|over|below|above|older than|younger than|up to)',
   'teens (?:are|is)',
   'count(?:s|ed|ing)? to',
 ];

@@ -80,6 +80,14 @@ const WITHOUT_NEEDLES = wholeWords([
   'steel sheets?',
   'ducts? (?:work|board)',
   'speedometers?',
+  'alternators?',
+  '(?:ground|battery|jumper) cables?',
+  'antennas?',
+  'multimeters?',
+  'feeler gauges?',
+  'ring gauges?',
+  'barbells?',
+  '(?:lip|belly|navel|septum) rings?',
   'tickers?',
 ]);
 

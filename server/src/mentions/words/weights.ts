@@ -94,4 +94,4 @@ export const SPUN = /\bcentrifug\w*|\brotors?\b|\bspins? at\b|\bspun at\b/i;
 
 /** Before it: rails, guns, centrifuges. */
 export const NOT_GAUGE_BEFORE =
-  /(?:shotgun[^.;]{0,30}|railway|railroad|track|model train|cannon|spun at|spins? at|spinning at|centrifuged? at)\s?(?:of\s|at\s|to\s|an?\s|the\s)?$/i;
+  /(?:shotgun[^.;]{0,30}|phase|tasks?|appendix|exhibit|sprint|milestone|railway|railroad|track|model train|cannon|spun at|spins? at|spinning at|centrifuged? at)\s?(?:of\s|at\s|to\s|an?\s|the\s)?$/i;

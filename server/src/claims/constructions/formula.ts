@@ -4,7 +4,6 @@ import { joined } from '../text/joined.ts';
 import { changed } from '../text/place.ts';
 import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
-import { measures } from './measures.ts';
 import { readMetric } from './metric-rule.ts';
 import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
@@ -89,8 +88,7 @@ export const formula: Construction = {
     if (told.length > 0) return told;
     const scale = scaleRule(scene);
     if (scale.length > 0) return scale;
-    const far = scaleTold(scene);
-    return far.length > 0 ? far : measures(scene);
+    return scaleTold(scene);
   },
 };
 

@@ -14,8 +14,17 @@ import type { Sentence } from '../text/sentences.ts';
 import { ACROSS, OPERATORS, OWNERS, SETS, SIDES, STUFF } from '../words/gist.ts';
 import { equate, longEnough } from './equate.ts';
 import { countedAnew, opensTerm } from './equivalence.ts';
+import {
+  closes,
+  LIGHT,
+  neutral,
+  ofStuff,
+  ownedElsewhere,
+  roundAbout,
+  subjectOf,
+  tail,
+} from './measure-owner.ts';
 import type { Construction, Reading } from './model.ts';
-import { closes, LIGHT, neutral, ofStuff, ownedElsewhere, roundAbout, subjectOf, tail } from './owner.ts';
 import { asOne } from './resumed.ts';
 import { crossedLength, second } from './set-apart.ts';
 import { slip } from './slips.ts';

@@ -40,7 +40,7 @@ interface Found<T> {
 const OPERATORS =
   /^(?:not|never|no|nothing|nor|neither|cannot|can't|doesn't|don't|isn't|aren't|won't|if|unless|whether|than|or|unlike|little|hardly|depends?|vary|varies|differs?|some|sometimes|often|may|might|could|would|should|either|both|also|instead|rather|except|without|convert|converted|calculate|estimate|given|add|plus|minus|roughly|about|exceptions?|opposite|confused?|mistake)$/;
 const LINKS =
-  /\b(?:measur(?:es?|ed|ing|ement)|tells?|gives?|means?|stands? for|refers? to|describes?|names?|named|shows?|denotes?|states?|taken|takes|goes by|go by|ordered?|sized?|sizes|numbered|graded|called|labelled|labeled|marked|quoted|read|reads|records?|counts?|what|expresses|specif(?:y|ies)|indicates?|reflects?|is (?:the|its|really|just|simply|literally|how|a measure)|are (?:the|their))\b/;
+  /\b(?:measur(?:es?|ed|ing|ement)|tells?|gives?|means?|stands? for|refers? to|describes?|names?|named|shows?|denotes?|states?|taken|takes|goes by|go by|ordered?|sized?|sizes|numbered|graded|called|labelled|labeled|marked|quoted|read|reads|records?|counts?|what|expresses|specif(?:y|ies)|indicates?|reflects?|is (?:the|its|really|just|simply|literally|how|a (?:measure|measurement|statement|record|report|description) (?:of|about|on))|are (?:the|their))\b/;
 
 /** "French size (1 Fr = 0.33 mm), body length": a name, nothing that is said of it. */
 const SIZE_OF_SCALE = /\b(french|gauge|tube|sheath|catheter|needle) size\b/g;
@@ -49,13 +49,18 @@ const SIZE_OF_SCALE = /\b(french|gauge|tube|sheath|catheter|needle) size\b/g;
 const ELSEWHERE =
   /^(?:shotguns?|rifles?|bullets?|choose|choosing|pick|after|beside|up|down|rises?|falls?|drops?|climbs?|grows?|shrinks?)$/;
 
+/** "the hole down the middle" is no step down. */
+const elsewhere = (items: readonly Item[], i: number): boolean =>
+  ELSEWHERE.test(items[i]!.word) &&
+  !(items[i]!.word === 'down' && /^(?:hole|channel|bore)$/.test(items[i - 1]?.word ?? ''));
+
 /** Where the number stands, not what it tells. */
 const WRITTEN_ON = /\b(?:printed|marked|written|stamped|shown|found|stands) (?:on|along|upon) the outside\b/;
 
 export function scaleTold(scene: Scene): Reading[] {
   if (scene.items.length > 60 || scene.sentence.close === '?') return [];
   if (WRITTEN_ON.test(joined(scene.items))) return [];
-  if (scene.items.some(({ word }) => ELSEWHERE.test(word))) return [];
+  if (scene.items.some((_, i) => elsewhere(scene.items, i))) return [];
   const places = withoutAsides(scene.items);
   const items = places.map((i) => scene.items[i]!);
   return parts(items, scalesIn(scene, items)).flatMap(([scale, from, to]) => {
@@ -159,7 +164,7 @@ const anotherThing = (between: readonly Item[]): boolean => {
 
 /** "what it tells you about": the word belongs to the telling. */
 const spared = (items: readonly Item[], i: number): boolean =>
-  (items[i]!.word === 'about' && /^(?:you|us|speak|speaks|all)$/.test(items[i - 1]?.word ?? '')) ||
+  (items[i]!.word === 'about' && /^(?:you|us|speak|speaks|all|statement)$/.test(items[i - 1]?.word ?? '')) ||
   (items[i]!.word === 'given' && /^(?:is|are)$/.test(items[i - 1]?.word ?? '')) ||
   // "rather than the outside": set aside with what follows it.
   (/^(?:not|rather|instead|than)$/.test(items[i]!.word) && setAside(items, i));

@@ -11,7 +11,7 @@ import { NEGATIONS } from '../words/changes.ts';
 import type { Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 
-export type Scale = 'gauge' | 'french' | 'metric' | 'tube' | 'double-lumen' | 'sheath' | 'wire';
+type Scale = 'gauge' | 'french' | 'metric' | 'tube' | 'double-lumen' | 'sheath' | 'wire';
 type Measure =
   | 'outer'
   | 'inner'
@@ -84,7 +84,7 @@ const RULES: Readonly<Record<Scale, Partial<Record<Measure, string>>>> = {
   },
 };
 
-export interface Chunk<T> {
+interface Chunk<T> {
   readonly what: T;
   readonly from: number;
   readonly to: number;
@@ -97,7 +97,7 @@ function word(items: readonly Item[], i: number): string {
 }
 
 /** "French", "the metric number", "the number on a tracheal tube", "guidewires". */
-export function scales(items: readonly Item[]): Chunk<Scale>[] {
+function scales(items: readonly Item[]): Chunk<Scale>[] {
   return items.flatMap((item, i): Chunk<Scale>[] => {
     const at = (what: Scale, to = i): Chunk<Scale>[] => [{ what, from: i, to }];
     const [here, next] = [word(items, i), word(items, i + 1)];
@@ -190,7 +190,7 @@ const TURNS =
   /\b(?:unless|except|only if|only when|sometimes|often|roughly|(?<!\btells? (?:us|you) |\bspeaks? )about|approximately|near(?:ly)?|times|divided|multiplied|third)\b/;
 
 /** "a gauge that …", "each French size which …", "a 12 gauge takes …": one of them, not the scale. */
-export const indefinite = (items: readonly Item[], { from, to }: Chunk<Scale>): boolean =>
+const indefinite = (items: readonly Item[], { from, to }: Chunk<Scale>): boolean =>
   /^[0-9]+$/.test(items[from - 1]?.word ?? '') ||
   (/^(?:an?|each|any|every|this|which|what|right|your)$/.test(items[from - 1]?.word ?? '') &&
     /^(?:that|which|with|for)$/.test(items[to + 1]?.word ?? ''));
@@ -251,7 +251,7 @@ const ASIDE =
   /^(?:by the way|incidentally|of course|for the record|remember|don't forget|in case you (?:forgot|wondered|were wondering|didn't know|need it)|again|to be clear|simply put|in short|as you know|mind you|for what it's worth|as ever|after all|then|in other words)$/;
 
 /** "What the number describes is …" where one scale alone is spoken of. */
-export function ofNumber({ items, system }: Scene): Chunk<Scale> | undefined {
+function ofNumber({ items, system }: Scene): Chunk<Scale> | undefined {
   const scale = system === 'needle-gauge' ? 'gauge' : system === 'french' ? 'french' : undefined;
   const at = items.findIndex((item) => /^(?:number|figure|size)$/.test(item.word));
   const before = items.slice(0, Math.max(at, 0)).map((item) => item.word);
@@ -267,7 +267,7 @@ export function ofNumber({ items, system }: Scene): Chunk<Scale> | undefined {
 const ACROSS_INSIDE = /\bmillimet(?:re|er)s? (?:\S+ ){0,2}(?:inside|internally)\b/;
 
 /** One scale, or a scale and the device whose number it is: "the French of a sheath". */
-export function pick(named: readonly Chunk<Scale>[]): Chunk<Scale> | undefined {
+function pick(named: readonly Chunk<Scale>[]): Chunk<Scale> | undefined {
   const [first, second] = named;
   if (!first) return undefined;
   if (named.every(({ what }) => what === first.what)) return first;

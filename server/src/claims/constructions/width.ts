@@ -9,8 +9,8 @@ import { type Group, groups, type Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { equate, LENGTHS } from './equate.ts';
 import { readPairs } from './equivalence.ts';
+import { ofForeign } from './measure-owner.ts';
 import type { Construction, Reading } from './model.ts';
-import { ofForeign } from './owner.ts';
 import { beyond, crossedLength, ofAnother, second } from './set-apart.ts';
 import { inSum } from './sums.ts';
 

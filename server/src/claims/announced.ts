@@ -1,6 +1,6 @@
 /** Where mistakes are announced: a sentence, a lead-in or a heading says that what follows is wrong, in part or as a whole. */
 import type { Passage } from '../notes/model.ts';
-import { listsErrors, quotedToMend, sendsToFind, toMend } from './mending.ts';
+import { listsErrors, partlyFalse, quotedToMend, sendsToFind, toMend } from './mending.ts';
 import type { Item } from './text/items.ts';
 import { joined } from './text/joined.ts';
 import { remembered } from './text/remember.ts';
@@ -19,13 +19,13 @@ export function announced(scene: Scene): boolean {
     scene.context.some(({ items }) => allWrong(items) || someWrong(items))
   )
     return true;
-  return ofMistakes(scene.headings);
+  return partlyFalse(scene) || ofMistakes(scene.headings);
 }
 
 /** A heading announces mistakes below it. */
 const ofMistakes = remembered((headings: readonly string[]) =>
   headings.some((heading) =>
-    /\b(?:myths?|mistakes|misconceptions|false friends|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
+    /\b(?:myths?|mistakes|misconceptions|false friends|(?:wall|hall|book|slide) of shame|howlers|bloopers|clangers|gaffes|blunders|should have (?:been|said|read)|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
       heading,
     ),
   ),

@@ -20,6 +20,7 @@ const BEFORE: readonly RegExp[] = [
   /\bdoubts? (?:that|whether|if)\b/,
   /\bthey(?:'ll)? (?:always |often |still |all |sometimes |will )?(?:say|said|think|thought|believe|believed|claim|claimed|reckon|swear|insist|tell (?:you|me|us))\b/,
   /\b(?:you|we) (?:will |may |might |often |can |sometimes |still |also )+read that\b/,
+  /\b(?:you|we|i|they|he|she) (?:\w+ )?read (?:it )?(?:in|on) (?:\S+ ){1,4}that\b/,
   /\bas (?:though|if)\b(?!.* ,)/,
   /\bfar from being\b/,
   /\b(?:lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out) (?:the|that|this|its|our) (?:sentence|line|claim|statement|paragraph|bit|remark|part|passage|words?)\b/,
@@ -31,13 +32,15 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:whoever|anyone who|anybody who|those who)\b/,
   /\baccording to\b/,
   /\b(?:put|suggested) to (?:me|us) that\b/,
+  /\b(?:so|and now|twice|still) (?:the|its|our) (?:text|draft|manuscript|translation) (?:now |still )?(?:says|said|has|reads) that\b/,
+  /\b(?:rep|reps|maker|supplier|seller|neighbour|colleague|other ward|car \d)(?: ?['’]?s)? (?:card|list|leaflet|poster|table|sheet|box|label) (?:has|had|gives|gave|prints|put|puts)\b/,
   /\b(?:by|in|to) (?:his|her|their|some people's|one's) (?:account|mind|head|eyes|book|view|thinking)\b/,
   /\b(?:slip|slides?|errors?|typos?|misprint|labels?|posters?)\b(?: \S+){0,4} (?:made|makes|turned|turns)\b/,
 ];
 
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
-  /\b(?:they|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|gave|picked|ticked|ringed|circled)\b/;
+  /\b(?:they|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|text|draft|manuscript|translation|card|list|leaflet|poster|table|sheet|box|label|gave|picked|ticked|ringed|circled)\b/;
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;
@@ -47,10 +50,11 @@ const HELD = new RegExp(
   `\\b(?:${[
     '(?:said|thought|believed|assumed|wrote|claimed|insisted|swore|argued|guessed|imagined|sure|(?:was|were|been|being|got) (?:told|taught|assured|persuaded|put to (?:me|us)))',
     'have (?:you|us|me|them) (?:think|believe)',
+    'i (?:once |also |even |then |just )?told (?:my|the|our|a|an|one|some|his|her|this|that|him|them|everybody|everyone)(?: [a-z-]+){0,2} that',
     '(?<!(?:right|fair|true|correct|safe|fine|accurate|needless|is|it|remember|agree|want|have|need|(?:want|like|expect|need) you) )to (?:say|think|believe|assume|claim|suppose|write|call|conclude)',
     'and (?:say|think|believe|assume|claim) that',
     '(?:for|of|by|about|from|in|into|like|against) (?:saying|thinking|believing|assuming|claiming|writing|calling|supposing)',
-    '(?:idea|notion|belief|impression|assumption|view|claim|suggestion|feeling|theory) (?:that|of)',
+    '(?:idea|notion|belief|impression|assumption|view|claim|suggestion|feeling|theory)(?: (?:in|on|from|by|at|of) (?:\\S+ ){1,4}?)? ?(?:that|of)',
   ].join('|')})(?: [^\\s,;:.]+){0,4}$`,
 );
 
@@ -64,7 +68,7 @@ const AS_NUMBER =
 
 /** Between the size and the word: "chose the 22 G, believing it to be wider", "nobody asks which is the bigger". */
 const HELD_OF =
-  /\b(?:seems?|seemed|appears?|appeared|believing|thinking|supposing|assuming|imagining|expecting)\b/;
+  /\b(?:seems?|seemed|appears?|appeared|(?:looks?|looked|feels?|felt) (?:about |nearly |just |almost )?as|believing|thinking|supposing|assuming|imagining|expecting|(?:who|that) (?:still |really |also )?(?:believes?|thinks?|thought|says?|said|reckons?|assumes?|imagines?|claims?|reverses?))\b/;
 /** "Ten of them took 2-0 to be thicker", "the ward calls it an 18". */
 const TAKEN_FOR =
   /\b(?:took|mistook|held|thought|believed|considered|declared) (?:\S+ ){1,4}to be\b|\b(?:calls|charts|books) (?:it|them|that|this)\b|(?<!\b(?:is|are|be|been) )\b(?:labelled|charted|recorded|documented|logged|booked)(?: \w+)? as\b|\b(?:was|were|had been|got) (?:\w+ly |still |once )?(?:called|termed|listed|described|printed|classed|filed)\b|\b(?:they|people|some|many) (?:all |still |often )?(?:call|chart|book|label) (?:it|them|that|this)\b/;
@@ -167,13 +171,14 @@ function reportedLead(scene: Scene): boolean {
   return SAID_BY.test(lead) || FORBIDDEN.test(lead);
 }
 
-const CROSS_BEHIND = /^(?:[^\s;✓✔✅✗✘✖❌]+[ \t]+){0,12}[✗✘✖❌]/u;
-/** "✗ 5-0 is thicker than 3-0", "got the reverse cutting ✗, then …": a cross in front of the line, or right behind the clause. */
-function crossed({ passage }: Scene, at: number): boolean {
-  const line = lineAt(passage, at).start;
+/** "✗ 5-0 is thicker than 3-0", "21 G takes 0.035 ✗ → 0.018": a line with a cross in front, or behind what was said. */
+function crossed({ passage, sentence }: Scene, at: number): boolean {
+  const { text } = passage;
+  const line = lineAt(passage, at);
+  const behind = text.slice(at, Math.min(line.end, Math.max(sentence.end, at) + 4));
   return (
-    /^\s*[✗✘✖❌]/u.test(passage.text.slice(line, line + 6)) ||
-    CROSS_BEHIND.test(passage.text.slice(at, at + 160))
+    /^\s*[✗✘✖❌]/u.test(text.slice(line.start, line.start + 6)) ||
+    /^[^✓✔✅✗✘✖❌;→]{0,120}[✗✘✖❌]/u.test(behind)
   );
 }
 

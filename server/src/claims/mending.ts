@@ -50,6 +50,7 @@ const faultAsked = (words: string): boolean =>
 
 /** "Old card (2011), do not use: 22 G purple": what is no longer to be believed. */
 export const outOfUse = ({ items }: Scene, { from, at }: Reading): boolean => {
+  if (IGNORED.test(joined(items, 0, 9))) return true;
   const colon = items.findIndex((item) => item.word === ':');
   return (
     colon > 1 &&
@@ -60,3 +61,26 @@ export const outOfUse = ({ items }: Scene, { from, at }: Reading): boolean => {
     )
   );
 };
+
+/** "The footnote on … should go.", "The sentence that … comes out.": what a page loses. */
+export const toGo = ({ items }: Scene): boolean =>
+  PART_OF_A_PAGE.test(joined(items, 0, 8)) && TO_GO.test(joined(items, Math.max(0, items.length - 7)));
+const PART_OF_A_PAGE =
+  /\b(?:footnote|sentence|line|remark|paragraph|passage|caption|bit|entry|note|claim|row|bullet|box|clause|slide|legend|half-sentence)\b/;
+const TO_GO =
+  /\b(?:should|must|has to|have to|had to|needs to|can|is to|to|will) (?:now |also )?(?:go|come out|go out|disappear|be (?:cut|removed|taken out|dropped|left out|scrapped))(?: [.!;])*$|\b(?:comes?|came|goes|went|is|was|has been) (?:now )?(?:out|cut|removed|taken out|dropped|left out|scrapped)(?: [.!;])*$/;
+/** "Ignore the laminated one, its right half is glued over the left, hence pink 18": what the page says is of no use. */
+const IGNORED =
+  /^(?:\S+ [.)] )?(?:please )?(?:ignore|disregard|destroy|bin|discard|scrap|take down|throw (?:out|away)) (?:the|that|this|our|any|all|every)(?: \S+){0,4}? (?:ones?|posters?|cards?|tables?|sheets?|slides?|labels?|charts?|leaflets?|handouts?|pages?|versions?|lists?|cop(?:y|ies)|prints?|notes?)\b/;
+
+/** "Half the squares are nonsense.", above a table or a list. */
+export function partlyFalse({ note, passage }: Scene): boolean {
+  const { cell, list, index } = passage;
+  if (!cell && !list) return false;
+  const first = cell ? note.tables[cell.table]?.rows[0]?.[0] : index - (list?.index ?? 0);
+  const above = first === undefined ? undefined : note.passages[first - 1];
+  return above !== undefined && saysPartlyFalse(above);
+}
+const saysPartlyFalse = remembered(({ text }: Passage): boolean => PARTLY.test(text.slice(0, 600)));
+const PARTLY =
+  /\b(?:half|some|one|two|three|four|five|several|a few|many|most|not all)(?: of)?(?: the| these| them| those)?(?: squares| statements| lines| cells| sentences| items| entries| claims| cards| rows)? (?:is|are|will be|was|were) (?:pure |plain |quite |all |deliberate )?(?:nonsense|false|lies|a lie|wrong|untrue|made up|invented|rubbish|bogus|fakes?)\b/i;

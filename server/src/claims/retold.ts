@@ -1,4 +1,7 @@
-/** A dialogue in which the next speaker says the same of another size: "C: 20, it's larger.", "E: 14 is larger." */
+/** A dialogue in which the next speaker says it better: "C: 20, it's larger.", "E: 14 is larger."; "A: A 12 is 3 mm.", "B: Four." */
+import type { Reading } from './constructions/model.ts';
+import { joined } from './text/joined.ts';
+import { lineAt } from './text/lines.ts';
 import type { Scene } from './text/scene.ts';
 import type { Sentence } from './text/sentences.ts';
 
@@ -7,8 +10,10 @@ const LONGEST = 9;
 
 export function retold(scene: Scene): boolean {
   const next = scene.after[0] ?? scene.next;
+  if (numberBelow(scene)) return true;
   if (!next || next.items.length > LONGEST || !speaks(next) || !speaks(scene.sentence)) return false;
   if (next.close === '?' || next.items[0]!.word === scene.sentence.items[0]!.word) return false;
+  if (otherNumber(scene.sentence, next)) return true;
   const said = new Set(
     scene.items.filter((item) => item.magnitude?.degree === 'comparative').map((item) => item.word),
   );
@@ -16,6 +21,35 @@ export function retold(scene: Scene): boolean {
   const other = sizesOf(next);
   return other.length === 1 && !own.has(other[0]!) && next.items.some((item) => said.has(item.word));
 }
+
+/** "me: 24 mm" and below it "today: 8 mm.": what somebody held once, with what holds on the next line. */
+export function outgrown({ items, passage }: Scene, { at }: Reading): boolean {
+  const place = items[at]?.start;
+  if (place === undefined) return false;
+  const { end } = lineAt(passage, place);
+  return NOWADAYS.test(passage.text.slice(end, end + 24));
+}
+const NOWADAYS =
+  /^\n\W{0,4}(?:today|now|nowadays|correct(?:ed|ion)?|actually|really|in fact|should be|right answer|better|truth)\W{0,3}:/i;
+
+/** The next speaker answers with a number and no more, and it is none of those just said. */
+function otherNumber({ items }: Sentence, next: Sentence): boolean {
+  const [, given] = NUMBER.exec(joined(next.items, 2)) ?? [];
+  return given !== undefined && !items.some(({ word }) => word === given);
+}
+/** "Voice 1. Green, twenty." and below it "Voice 2. Eighteen.", or "Eighteen, thank you." */
+function numberBelow({ note, passage, sentence: { items, start, end } }: Scene): boolean {
+  if (passage.cell || end - start > SHORT || passage.text.slice(end).trim() !== '') return false;
+  const below = note.passages[passage.index + 1];
+  if (!below || below.cell || below.kind === 'heading') return false;
+  const [, given] = NUMBER.exec(below.text.slice(0, SHORT).replace(SPEAKER, '').trim().toLowerCase()) ?? [];
+  return given !== undefined && !items.some(({ word, mention }) => word === given || mention?.text === given);
+}
+const SHORT = 60;
+/** Who speaks: "Voice 2.", "B:", "Tutor –". */
+const SPEAKER = /^\W*\p{Lu}[\p{L}]*(?: ?\d{1,2})?\s?[.:–—]\s/u;
+const NUMBER =
+  /^(?:(?:no|nope|er|well|sorry|actually) ?,? ?)?(\d+(?:\.\d+)?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty)(?: (?:mm|millimetres|fr|french|ch|g|gauge))?(?: ?[.!]+| ?, (?:thank you|please|i said|actually|no)\W*)?$/;
 
 const speaks = ({ items }: Sentence): boolean => items[0]?.capital === true && items[1]?.word === ':';
 

@@ -7,13 +7,25 @@ import { conditional } from './conditional.ts';
 import type { Reading } from './constructions/model.ts';
 import { hedged, negated } from './denial.ts';
 import { onceSaid } from './errata.ts';
-import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turnedBack } from './framing.ts';
+import {
+  arrowed,
+  assessed,
+  disputed,
+  earnsNothing,
+  endorsed,
+  framed,
+  graded,
+  oddOneOut,
+  onlyOne,
+  turnedBack,
+} from './framing.ts';
 import { hearsay } from './hearsay.ts';
-import { outOfUse } from './mending.ts';
+import { outOfUse, toGo } from './mending.ts';
 import type { Stance } from './model.ts';
 import { saidElsewhere } from './others.ts';
 import { ownWords, speaksAgain } from './own-words.ts';
-import { retold } from './retold.ts';
+import { outgrown, retold } from './retold.ts';
+import { tallied } from './tallied.ts';
 import type { Item } from './text/items.ts';
 import { joined } from './text/joined.ts';
 import { remembered } from './text/remember.ts';
@@ -22,6 +34,7 @@ import type { Sentence } from './text/sentences.ts';
 import { asksInTalk } from './text/talk.ts';
 import { setsTask } from './text/tasks.ts';
 import { asksTruth } from './text/truth-keys.ts';
+import { toSort } from './to-sort.ts';
 import { keyOf } from './truth.ts';
 import { packed, unreal } from './unreal.ts';
 import { NEGATIONS } from './words/changes.ts';
@@ -66,7 +79,14 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     oddOneOut(scene)
   )
     return 'quoted';
-  if (rejected(scene) || retold(scene) || outOfUse(scene, reading) || mistake(scene, reading))
+  if (assessed(scene) || earnsNothing(scene, reading) || toGo(scene) || tallied(scene)) return 'quoted';
+  if (
+    rejected(scene) ||
+    retold(scene) ||
+    outgrown(scene, reading) ||
+    outOfUse(scene, reading) ||
+    mistake(scene, reading)
+  )
     return 'quoted';
   if (!held && reported(scene, reading) && !(reading.claim.kind === 'existence' && packed(scene, reading)))
     return 'quoted';
@@ -125,17 +145,18 @@ function mended(scene: Scene, { at }: Reading): boolean {
 }
 
 /** Inside a pair of quotation marks of the passage. An unclosed mark quotes nothing (it is an inch mark). */
-function quoted(scene: Scene, { at, from }: Reading): boolean {
+function quoted(scene: Scene, { claim, at, from }: Reading): boolean {
   const { text } = scene.passage;
   const quoteOf = (item: Item | undefined) =>
     item &&
     scene.quotes.find(([start, end]) => start < item.start && item.end <= end && !ownWords(text, start, end));
   const own = quoteOf(scene.items[at]);
-  return (
-    own !== undefined &&
-    (quoteOf(scene.items[from]) !== undefined || isClause(text, own) || tookFor(text, own))
-  );
+  if (own === undefined) return false;
+  // 'a, b, c are "getting thicker from a to c"': the order is somebody's words.
+  if (claim.kind === 'order' && own[1] - own[0] > LONG_WORD) return true;
+  return quoteOf(scene.items[from]) !== undefined || isClause(text, own) || tookFor(text, own);
 }
+const LONG_WORD = 18;
 
 /** 'opened because it was "the thinner one"': whole words of who took it so. */
 const tookFor = (text: string, [start, end]: readonly [number, number]): boolean =>
@@ -189,11 +210,12 @@ export function challenges(said: readonly Item[], next: Sentence): boolean {
 /** Does the sentence say no to what was said before it? */
 export const rejects = remembered((sentence: Sentence): boolean => {
   const said = spoken(sentence);
-  const words = said.slice(said.findIndex((word) => !INTERJECTIONS.test(word)));
+  const words = withoutSigh(said.slice(said.findIndex((word) => !INTERJECTIONS.test(word))));
   const first = words[0];
   if (first === undefined) return false;
   const text = words.slice(0, 8).join(' ');
-  if (CALLED_WRONG.test(text) || REFUSED.test(text) || text === 'the reverse') return true;
+  if (CALLED_WRONG.test(text) || REFUSED.test(text) || ELSEWHERE.test(text) || text === 'the reverse')
+    return true;
   if (words.length < sentence.items.length - 1 && TOO_MUCH.test(text) && speaks(sentence)) return true;
   if (GIVEN_UP.test(words.slice(0, 16).join(' ')) || (words.length <= 8 && SWAPPED.test(text))) return true;
   const opening = REJECTING_OPENINGS.find((one) => text.startsWith(one));
@@ -211,6 +233,10 @@ export const rejects = remembered((sentence: Sentence): boolean => {
 });
 /** "Well, it doesn't." */
 const INTERJECTIONS = /^(?:well|oh|er|erm|hm|sorry|but|and|actually|alas|honestly)$/;
+/** "Still no.", "Ah, no.": what comes before the word that counts. */
+const withoutSigh = (words: string[]): string[] =>
+  words.length <= 4 && SIGH.test(words[0] ?? '') && REJECTIONS.has(words[1]!) ? words.slice(1) : words;
+const SIGH = /^(?:still|again|ah|um|also|god|sadly|afraid)$/;
 /** "Tutor: Too big.": another speaker turns down what the last one would take. */
 const TOO_MUCH =
   /^(?:(?:that is|that's|it is|it's) )?(?:(?:much|far|way|a bit|a little|rather|still|slightly|still) )?(?:too \w+|(?:a bit|a little|a touch|rather) \w+)\b/;
@@ -224,6 +250,8 @@ const GIVEN_UP =
 /** "They would not.", "It doesn't." */
 const REFUSED =
   /^(?:they|it|that|this|these|those|he|she|we|you) (?:does|do|did|is|are|was|were|would|will|could|can|should|has|had)(?: not|n't)$/;
+/** "But yellow is 20!" "On needles, yes." */
+const ELSEWHERE = /^(?:on|for|with|in|of|among) (?:\S+ ){1,3}(?:yes|yeah|perhaps|maybe|it is|they are)$/;
 /** "That quotation is wrong." */
 const CALLED_WRONG =
   /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b|^(?:both|all|all three)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))?(?: (?:is|are|was|were))? (?:wrong|false|incorrect|mistaken|untrue)\b|^(?:neither|none)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))? (?:is|are|was|were) (?:right|true|correct|so)\b|^(?:how many|which|where are the|find the|what are the) (?:errors|mistakes|slips)\b|^no (?:it|that|they|this|he|she) (?:is|are|does|do|was|did)(?: not|n't)\b/;
@@ -266,8 +294,9 @@ const ofWhich = (items: readonly Item[], i: number): boolean =>
   /\b(?:both|all|each|none|neither|either) of which (?:is|are|was|were)(?: \w+)?$/.test(
     joined(items, i - 6, i),
   );
-/** "Not true at any point: …" */
-const NOT_TRUE = /^(?:not|never) (?:true|right|correct)\b[^:]{0,30}:/;
+/** "Not true at any point: …", "known issue: …", "fixed: …" in a list of changes. */
+const NOT_TRUE =
+  /^(?:not|never) (?:true|right|correct)\b[^:]{0,30}:|^(?:(?:also|and) )?(?:fixed|solved|known|closed|reported) (?:known )?(?:issues?|bugs?|defects?|regressions?)\b|^(?:fixed|regressions?|issues?|bugs?) :/;
 
 /** "Common slips were …"; a wire that slips is none. */
 const slips = (items: readonly Item[], i: number): boolean =>
@@ -275,50 +304,6 @@ const slips = (items: readonly Item[], i: number): boolean =>
   /^(?:common|commonest|usual|typical|frequent|classic|worst|favourite|favorite|other|another|first|this|these)$/.test(
     items[i - 1]?.word ?? '',
   );
-
-/** "Put in order, thickest first: …": the row is there to be put in order. */
-function toSort(scene: Scene, { claim }: Reading): boolean {
-  return claim.kind === 'order' && sorts(scene.items) && !sortedOut(scene.items);
-}
-
-/** "…, and you get 18, 16, 14 G", "the ones in the tray go 25, 23, 21 G", "14 G first, 18 G second, 22 G last": the row is the outcome. */
-const sortedOut = (items: readonly Item[]): boolean =>
-  items.some(
-    (item, i) =>
-      (/^(?:you|we)$/.test(item.word) && /^(?:get|have|find)$/.test(items[i + 1]?.word ?? '')) ||
-      (/^(?:go|goes|run|come|stand|read)$/.test(item.word) && items[i + 1]?.kind === 'size') ||
-      (/^(?:second|last)$/.test(item.word) && items[i - 1]?.kind === 'size'),
-  );
-
-/** Does the sentence ask for its sizes to be put in order? */
-export function sorts(items: readonly Item[]): boolean {
-  const words = unlabelled(items).slice(0, 9);
-  const verb = words.findIndex((word) => SORTS.has(word));
-  const rest = words.slice(verb + 1);
-  // "Put them thinnest first: …"
-  const first = rest[0] === 'them' && rest[2] === 'first';
-  return verb >= 0 && verb <= 2 && (first || rest.some((word) => UNSORTED.has(word)));
-}
-/** Words of a sentence without the marks it earns: "(6 marks) Put these in order". */
-function unlabelled(items: readonly Item[]): string[] {
-  const opens = items.slice(0, 3).findIndex((item) => item.word === '(');
-  const closes = items.slice(0, 8).findIndex((item) => item.word === ')');
-  const rest = opens >= 0 && closes > opens ? items.toSpliced(opens, closes - opens + 1) : items;
-  return rest.map((item) => item.word);
-}
-const SORTS = new Set([
-  'line',
-  'put',
-  'arrange',
-  'rank',
-  'sort',
-  'order',
-  'place',
-  'list',
-  'number',
-  'rearrange',
-]);
-const UNSORTED = new Set(['order', 'these', 'following', 'rank', 'by']);
 
 /** "Correct the sentence: …": what follows the colon is there to be mended. */
 function exercise(scene: Scene, { from, at }: Reading): boolean {

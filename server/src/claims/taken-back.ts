@@ -4,14 +4,20 @@ import { matchesOf } from '../notes/index.ts';
 import type { Reading } from './constructions/model.ts';
 import type { Operand } from './model.ts';
 import { joined } from './text/joined.ts';
-import type { Scene } from './text/scene.ts';
+import { keysIn, type Scene, sizeKeys } from './text/scene.ts';
 
 /** Is this reading taken back, or not meant as a statement, by what stands around it? */
 export function takenBack(scene: Scene, reading: Reading): boolean {
   const { claim } = reading;
   switch (claim.kind) {
     case 'fit':
-      return notPassed(scene, [claim.thing, claim.container]);
+      return (
+        notPassed(scene, [claim.thing, claim.container]) ||
+        nextWillNot(scene) ||
+        twoScales(claim.thing, claim.container)
+      );
+    case 'formula':
+      return nextWillNot(scene) || WISHED.test(joined(scene.items));
     case 'equivalence':
       return (
         mended(scene, claim.left, claim.right) ||
@@ -22,6 +28,8 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
     case 'comparison':
       return (
         OTHER_SIDE.test(joined(scene.items)) ||
+        UNLIKE.test(joined(scene.items)) ||
+        sheathOutside(scene, [claim.left, claim.right]) ||
         [claim.left, claim.right].every((side) => gaugeShortened(scene, side))
       );
     default:
@@ -49,6 +57,22 @@ function sentInstead(scene: Scene, left: Operand, right: Operand): boolean {
 
 /** "thicker on the outside than that": than its own inside. */
 const OTHER_SIDE = /\b(?:outside|inside|inner|outer)\b.*\bthan (?:that|this|it)(?= [,.;!)]|$)/;
+
+/** "the 20 with a cuff is faster than the 18 without": the two are not used alike. */
+const UNLIKE = /\b(?:with|under|on) (?:an?|the|its|full|high)?\b.{1,60}\bthan\b.{1,60}\bwithout\b/;
+
+/** "that a sheath should be named by its outside, and nobody will change it": how it ought to be. */
+const WISHED =
+  /\b(?:should|ought to|could|might) (?:really |rather |better )?(?:be|have been) (?:named|called|sized|labelled|labeled|numbered)\b/;
+
+/** "The introducer, 8.5 Fr, …. An 8.5 is therefore thicker outside than a 9 Fr catheter.": a sheath, named by its inside. */
+const sheathOutside = ({ items, before }: Scene, sides: readonly Operand[]): boolean =>
+  items.some(({ word }) => /^(?:outside|outer|externally)$/.test(word)) &&
+  before.some(
+    (sentence) =>
+      sentence.items.some(({ word }) => /^(?:introducers?|sheaths?)$/.test(word)) &&
+      sides.some(({ sizes }) => sizeKeys(sizes).some((size) => keysIn(sentence.items).includes(size))),
+  );
 
 /** "One French is a third of a millimetre, which makes a 6 Fr …": the third is the unit's. */
 const ofUnit = ({ items }: Scene, { sizes }: Operand): boolean =>
@@ -79,6 +103,15 @@ function notPassed(scene: Scene, sides: readonly Operand[]): boolean {
 /** "… and it just bends, it can't go in": tried, and told how it ended. */
 const FAILED =
   /^(?:[a-z]+ ){0,3}?(?:,? ?(?:and|but) )?(?:it|they|the \w+) (?:\w+ )?(?:bends?|buckles?|jams?|(?:can't|cannot|won't|doesn't|didn't|wouldn't|will not|does not|did not|would not) (?:go|fit|pass|run|slide|enter|budge|move))\b/;
+/** "An eighteen goes through an eighteen": of the same number without a unit one is a wire's and one a needle's. */
+const twoScales = (thing: Operand, container: Operand): boolean =>
+  [thing, container].every(({ mentions }) => mentions[0]?.notation === 'bare') &&
+  sizeKeys(thing.sizes).join() === sizeKeys(container.sizes).join();
+/** "The picture shows a 14 Fr going down a 5.0 tube. It will not go." */
+const nextWillNot = ({ after, next }: Scene): boolean =>
+  /^(?:it|that|this|they|which) (?:(?:will|would|does|did|could|can) not|won't|wouldn't|doesn't|didn't|can't|cannot|couldn't) (?:go|fit|pass|work|run|slide|happen)\b/.test(
+    joined((after[0] ?? next)?.items ?? [], 0, 5),
+  );
 const DAMAGED = /^(?:forced|sheared|snapped|stuck|jammed|kinked|stripped)$/;
 
 /** "label says 16 Fr = 6.3 mm, should be 5.3", "for 22 Fr read 22 G": the one is put in the place of the other. */
@@ -91,9 +124,13 @@ function mended(scene: Scene, left: Operand, right: Operand): boolean {
       joined(items, b + 1, b + 8),
     ) ||
     (items[a - 1]?.word === 'for' && joined(items, a + 1, b) === 'read') ||
-    PRINTED_AS.test(joined(items, a + 1, b))
+    PRINTED_AS.test(joined(items, a + 1, b)) ||
+    (/^(?:was|were)$/.test(joined(items, a + 1, b)) && ONCE.test(joined(items, b + 1, b + 6)))
   );
 }
+/** "The 12 mm was 12 Fr in our manuscript": what stood there before. */
+const ONCE =
+  /^(?:in (?:our|my|the|his|her|their|an?) (?:[a-z]+ )?(?:manuscript|draft|proofs?|original|first|earlier|last|old|previous|source|script|version|edition|typescript|file)|once|originally|before|until|at first)\b/;
 /** "8 Fr was printed as 8 mm", "the 18 G had been typed in as 1.8 mm": what a page once said. */
 const PRINTED_AS =
   /\b(?:was|were|had been|got) (?:[a-z]+ly )?(?:mis)?(?:printed|typed|written|entered|copied|given|shown|quoted|put|listed|set|recorded|transcribed|rendered|translated)(?: down| in| up)? (?:as|with)\b/;

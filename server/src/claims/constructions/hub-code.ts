@@ -42,7 +42,7 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
   // "pink = 18 G, green = 21 G (needle)": the line speaks of needles itself, whatever came before.
   const mine = codeFor(scene.items);
   if (mine === 'needle') return undefined;
-  const vein = intoVein(scene.items);
+  const vein = intoVein(scene.items) || [scene, ...scene.before].some(({ items }) => intoChest(items));
   const fits = (found: Device | 'both' | undefined) =>
     found === 'both' || (vein && found === 'needle') ? undefined : found;
   for (const sentence of [...scene.before].reverse()) {
@@ -51,6 +51,7 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
     if (found && ofNeedles(found, scene.items[c.at]!, g)) return undefined;
     // "On a needle chart … On a cannula chart …": the sentence names another code than the one before it.
     if (found && mine && found !== mine) return undefined;
+    if (found === 'needle' && ofCannulas(scene)) return undefined;
     if (found) return fits(found);
   }
   // A lead-in or the passage before settles it only when it speaks of one code; then the nearest heading.
@@ -66,12 +67,20 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
   return told === 'needle' || told === 'winged-set' || vein ? undefined : told;
 }
 
+/** "Which colour has a 20 G cannula? Pink. Yellow is the needle. Green, the 18.": after an aside the talk goes back. */
+const ofCannulas = ({ passage, sentence }: Scene): boolean =>
+  /\bcannula/i.test(passage.text.slice(Math.max(0, sentence.start - 300), sentence.start));
+
 /**
  * "ear vein, 24 or 26": a vein takes a needle or a cannula, whatever was injected into muscle before. "Catheters are
  * different (20 pink)": so do they.
  */
 const VEIN = /^(?:veins?|venous|catheters?)$/;
 export const intoVein = (items: readonly Item[]): boolean => items.some(({ word }) => VEIN.test(word));
+
+/** "Chest: needle 14 G, orange": what lets the air out is a cannula, although it is called a needle. */
+const CHEST = /^(?:chest|decompress\w*|pneumothora(?:x|ces)|thoracostomy|thoracocentesis|pleural?)$/;
+const intoChest = (items: readonly Item[]): boolean => items.some(({ word }) => CHEST.test(word));
 
 /** "14 G cannula. Tap with a 21 G green.": no cannula has that gauge, and the needle has that colour. */
 const ofNeedles = (found: string, { colour }: Item, { sizes: [size] }: Group): boolean => {

@@ -78,10 +78,11 @@ function carriedOver({ size: { sizes, mentions }, span, colour }: ColourClaim, n
   );
 }
 
-/** "cannula 14 orange, catheter 14 green", "Foley 16, orange": a bare number behind another thing is no gauge. */
+/** "cannula 14 orange, catheter 14 green", "Catheter green 14": a bare number behind another thing is no gauge. */
 function ofCatheter({ size: { sizes, mentions } }: ColourClaim, { text }: Note): boolean {
   const [mention] = mentions;
   if (sizes[0]?.system !== 'needle-gauge' || mention?.notation !== 'bare') return false;
   const { start } = mention.source;
-  return /\b(?:catheter|foley|urinary|suction|drain)\s$/i.test(text.slice(Math.max(0, start - 12), start));
+  return OF_CATHETER.test(text.slice(Math.max(0, start - 20), start));
 }
+const OF_CATHETER = /\b(?:catheter|foley|urinary|suction|drain)s?:?\s(?:[a-z]{3,6}\s)?$/i;

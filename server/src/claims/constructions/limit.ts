@@ -128,6 +128,7 @@ function drawn(scene: Scene, limit: Limit): Reading[] {
   const g = others(scene, limit).find((one) => one.from > limit.to);
   if (!g) return [];
   const link = items.slice(limit.to + 1, g.from);
+  if (TURNS.test(textOf(link))) return [];
   if (BELONGS.test(textOf(items.slice(g.to + 1, g.to + 6))) && !excepted(link))
     return [reading(scene, limit, g, g.to)];
   if (!rules(items, limit)) return [];
@@ -140,6 +141,9 @@ function drawn(scene: Scene, limit: Limit): Reading[] {
     ? [reading(scene, limit, g, verb)]
     : [];
 }
+
+/** "12 Fr at most … in fact 15 is twice that, so a 14 is within the rule": by then another rule is meant. */
+const TURNS = /\b(?:in fact|actually|on second thoughts?|mind you|then again|come to think)\b|\.\.|…/;
 
 /** "and so accepts a 22 G". */
 function acceptedAt(items: readonly Item[], limit: Limit, g: Group): number | undefined {
@@ -192,6 +196,7 @@ function referred(scene: Scene): Reading[] {
   const g = all[0];
   if (!before || !limit || limits.length !== 1 || !g || all.length !== 1 || !sameSystem(g, limit.bound))
     return [];
+  if (TURNS.test(textOf(items.slice(0, g.from)))) return [];
   const belongs = BELONGS.test(textOf(items.slice(g.to + 1, g.to + 6)));
   const verb = belongs ? g.to : rules(before.items, limit) ? verbAt(items, g, limit) : undefined;
   if (verb === undefined || before.close === '?' || excepted(items) || together(items, g)) return [];

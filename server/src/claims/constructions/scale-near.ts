@@ -27,6 +27,8 @@ export function systemNear(
   if (thing && turnedNext(scene, thing)) return undefined;
   if (thing) return thing === scene.system || scene.system === undefined ? thing : undefined;
   if (turnedNext(scene, scene.system)) return undefined;
+  // "If urinary: other card, number up = bigger.": no gauge, whatever the rest of the card is about.
+  if (scene.system === 'needle-gauge' && items.some(({ word }) => ELSEWHERE.test(word))) return undefined;
   // "Higher number, narrower needle. French is the other way round.": no needle is sized in French.
   return scene.system === 'needle-gauge' ||
     scene.system === 'french' ||
@@ -73,6 +75,8 @@ function apartFrom(items: readonly Item[]): readonly Item[] {
 }
 const NEEDLES = /^(?:needles?|cannula(?:e|s)?|hypodermics?)$/;
 const DRAINS = /^(?:drains?|foleys?|catheters?|sheaths?)$/;
+const ELSEWHERE =
+  /^(?:urinary|urethral|urine|bladder|suction|nasogastric|ng|ureteric|nephrostom(?:y|ies)|pigtails?|lmas?|masks?|guedels?|airways?)$/;
 const THREADS =
   /^(?:sutures?|threads?|stitch(?:es)?|silk|nylon|metric|tracheal|endotracheal|tracheostomy|et|ett)$/;
 /** Needles for threads have numbers of their own. */

@@ -53,7 +53,12 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
     ...sectionPairs(desk, answers),
   ];
   const free = replied.filter(
-    (pair) => !settled.has(pair.question.read.passage.index) && !quotedWhole(pair) && !lied(pair),
+    (pair) =>
+      !settled.has(pair.question.read.passage.index) &&
+      !quotedWhole(pair) &&
+      !lied(pair) &&
+      !counts(pair) &&
+      !ofAnother(pair),
   );
   return {
     readings: [
@@ -134,6 +139,28 @@ function readKey(key: Keyed, desk: Desk): KeyReading[] {
   const read = asksOfSuction(question) ? [] : readChoice(key, desk);
   return read.length > 0 || key.several ? read : loosely(question, key.chosen, options, spanOf(key.at), desk);
 }
+
+/** "orange → 16: 14. 14: 7. 25: 1": how many gave which reply. */
+const counts = ({ reply: { read, span } }: Pair): boolean =>
+  COUNTS.test(read.passage.text.slice(span.start, Math.min(span.end, span.start + 60)));
+const COUNTS = /^\W{0,3}\d{1,2}: \d{1,3}[.;,] \d{1,2}: \d/;
+
+/** "You've keyed 24. 14!": what another put there. */
+const ofAnother = ({ reply: { read, span } }: Pair): boolean => {
+  const { text } = read.passage;
+  return (
+    OF_ANOTHER.test(text.slice(span.start, Math.min(span.end, span.start + 40))) ||
+    POPULAR.test(text.slice(Math.max(0, span.start - 32), span.start)) ||
+    BREAKS_OFF.test(text.slice(Math.max(span.start, span.end - 4), span.end + 12))
+  );
+};
+/** "**Grey.** Popular: white": the wrong answer that many give. */
+const POPULAR =
+  /\b(?:popular|common|commonest|often|usual|favourite|tempting|distractors?|traps?|wrong|not|many|most)\b[^:.?!\n]{0,16}:\W*$/i;
+/** "41... no. 39": thought better of. */
+const BREAKS_OFF = /(?:\.{2,}|…|[—–])\s*(?:er |sorry,? |wait,? )?(?:no|wait|sorry|i mean)\b/i;
+const OF_ANOTHER =
+  /^\W{0,3}(?:you|he|she|they|one|some|many|most)(?:['’](?:ve|d)| have| has| had)? (?:\w+ )?(?:keyed|put|ticked|say|said|wrote|written|given|answered|marked|circled)\b/i;
 
 /** "\"wider: 20 G or 18 G? 20 G\". It's the 18.": question and reply in one quotation are somebody else's. */
 const quotedWhole = ({ question, reply }: Pair): boolean =>

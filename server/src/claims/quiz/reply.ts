@@ -3,11 +3,11 @@ import type { Span } from '../../notes/model.ts';
 import { compound } from '../compound.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Claim, OrderClaim, Stance } from '../model.ts';
-import { sorts } from '../stance.ts';
 import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import { measuredWords } from '../text/magnitudes.ts';
 import { groups, operand } from '../text/scene.ts';
+import { sorts } from '../to-sort.ts';
 import { HEDGES, NEGATIONS } from '../words/changes.ts';
 import { coloured, converted, joined, kept, negated, threaded, worked } from './choice.ts';
 import type { Quiz } from './collect.ts';
@@ -41,6 +41,8 @@ export function readReply(pair: Pair, desk: Desk): KeyReading[] {
   if (/^(?:who|whose)$/.test(question.items[0]?.word ?? '')) return [];
   if (reply.items.some((item) => HEDGES.has(item.word) || item.word === '?')) return [];
   if (unitMended(pair)) return [];
+  // "Can someone explain why I had the yellow one?" "My neighbour had a fourteen.": no size was asked for.
+  if (question.items.some(({ word }) => word === 'why')) return polar(pair, desk) ?? [];
   return (
     gap(pair, desk) ??
     either(pair, desk) ??

@@ -272,7 +272,7 @@ function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean
 const CALLED_FALSE = /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|not true|not so)\s*[,;:.(–—-]\s*\w/i;
 
 export const STRUCK_HEADER =
-  /^(?:for(?=\W*$)|printed|wrong|was|before|errors?|mistakes?|slips?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|(?:i|we|she|he) (?:had |first |once |always )?(?:thought|believed|assumed|guessed|used to think)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|(?:said|written?|given|put|ticked|answered|heard|seen|opened|taken|used) (?:instead|wrongly)|instead(?: of)?|not this|don't)\b/i;
+  /^(?:for(?=\W*$)|printed|wrong|was|before|errors?|mistakes?|slips?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|(?:i|we|she|he) (?:had |first |once |always )?(?:thought|believed|assumed|guessed|used to think)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|(?:said|written?|given|put|ticked|answered|heard|seen|opened|taken|used) (?:instead|wrongly)|instead(?: of)?|not(?: this| to do)?(?=\W*$)|not this|never(?=\W*$)|avoid(?=\W*$)|don't)\b/i;
 
 /** A passage without sizes, systems, colours, points or materials claims nothing of ours. */
 const speaks = (read: Read): boolean =>
@@ -384,7 +384,7 @@ const CHOOSE =
 /** A lettered or listed choice under a question that is not ticked. Keyed choices are read by `quiz` instead. */
 function isOption(read: Read, lead: Sentence | undefined, heading: string, tested: boolean): boolean {
   const { list, text } = read.passage;
-  if (CAPITALS.test(text) || PUT_FORWARD.test(text)) return true;
+  if (CAPITALS.test(text) || BARE_ROW.test(text) || PUT_FORWARD.test(text)) return true;
   if (LINE_A.test(text) && LINE_B.test(text)) return tested;
   if (!list) return tested && (LETTERED.test(text) || /(?:^|[\n:?])[ \t]*A \S[^\n]*\sB \S/.test(text));
   if (list.checked === true) return false;
@@ -420,6 +420,9 @@ const asks = (lead: Sentence | undefined): boolean =>
 
 /** "24 Fr measures: A 6 mm  B 8 mm  C 12 mm", or with a comma after each letter. */
 const CAPITALS = /[:?][ \t]*A,? \S[^\n]*\sB,? \S[^\n]*\sC,? \S/;
+
+/** "a 12 Ch  b 14 Ch  c 16 Ch": a line of choices, with bare letters. */
+const BARE_ROW = /(?:^|\n)[ \t]*a \d\S*[^\n]{0,40}?[ \t]b \d[^\n]{0,40}?[ \t]c \d/;
 
 const LETTERED = /^\(?[A-Ea-e][).]\s/;
 /** Choices on lines of their own below their question, in one passage. */

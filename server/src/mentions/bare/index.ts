@@ -70,7 +70,7 @@ interface Passing {
 function understood({ board, scene, known, found }: Passing, bare: Bare): Mention | undefined {
   const place = placeOf(board.around, scene, bare);
   const frame = frameOf(place, bare);
-  if (ofOtherTrade(place)) return undefined;
+  if (ofOtherTrade(place) || countsLines(place)) return undefined;
   const message = messageQuestion(place, bare, board, known);
   if (message) return mentionOf(place, bare, message);
   if (!frame) {
@@ -81,7 +81,10 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
   const asked = questionAbout(place, bare);
   if (asked) return mentionOf(place, bare, asked);
   const read = settle({ board, place, bare, frame, known, settledBare: found });
-  const settled = read?.unsure || (read && countsSize(known, place, read.system)) ? undefined : read;
+  const settled =
+    read?.unsure || (read && (countsSize(known, place, read.system) || underOther(place, read.system)))
+      ? undefined
+      : read;
   const handed = read?.system === 'usp' ? handedThread(place, bare) : undefined;
   if (handed) return mentionOf(place, bare, handed);
   const fetched = isFar(settled, place)
@@ -94,6 +97,29 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
   const values = settled.value === undefined ? undefined : [settled.value];
   return mentionOf(place, bare, size(settled.system, `settled-by-${settled.rung}`, saw, values));
 }
+
+/** "l. 31", "pp. 8": where in a book something stands. */
+const countsLines = ({ scene, span }: Place): boolean =>
+  /(?:^|[\s(;,])(?:ll?|pp?|figs?)\.\s?$/i.test(
+    scene.passage.text.slice(Math.max(0, span.start - 7), span.start),
+  );
+
+/** "Gauge – the other way about. 21 bigger than 22.": a line of a glossary about the other scale. */
+function underOther({ scene, span }: Place, system: System): boolean {
+  const near = scene.passage.text.slice(Math.max(0, span.start - 120), span.start);
+  const line = near.lastIndexOf('\n') + 1;
+  if (line === 0 && span.start > near.length) return false;
+  const [, term] = TERM.exec(near.slice(line, line + 30)) ?? [];
+  if (term === undefined)
+    return (
+      OTHER_SCALE.test(near.slice(line, line + 30)) && (system === 'french' || system === 'needle-gauge')
+    );
+  return /^g/i.test(term) ? system === 'french' : system === 'needle-gauge';
+}
+/** "Hegar: mm. 8 is 8 mm." */
+const OTHER_SCALE =
+  /^\W{0,3}(?:hegar|b[eé]niqu[eé]|pratt|(?:english|american)(?: (?:sounds?|scale|gauge))?|awg|swg|bwg|stubs|magill|thou)(?![a-zé])[^\n]{0,16}?\W{0,3}[–—:-]\s/i;
+const TERM = /^\W{0,3}(gauge|french|charri[eè]re)\W{0,3}[–—:-]\s/i;
 
 /** "18 G: 20" in a list of what is in stock: so many of that size. */
 const countsSize = (known: readonly Mention[], { before, span }: Place, system: System): boolean =>

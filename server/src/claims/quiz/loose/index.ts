@@ -75,4 +75,4 @@ export function loosely(
 }
 /** What people think, say, like or do is no fact about sizes. */
 const PERSONS =
-  /\b(?:who|whose|did (?:you|he|she|they|the|she)|do you (?:prefer|like|think|keep|have|use|want|carry)|would you (?:rather|like)|your (?:favou?rite|own)|wrong answers?|common (?:mistake|error)|do (?:students|people|juniors|they))\b/;
+  /\b(?:who|whose|did (?:you|he|she|they|the|she)|do you (?:prefer|like|think|keep|have|use|want|carry)|would you (?:rather|like)|your (?:favou?rite|own)|wrong answers?|common (?:mistake|error)|do (?:students|people|juniors|they)|why (?:i|we|you|she|he|they|my|was|were|did)|(?:can|could|would|will) (?:someone|somebody|anyone|anybody) (?:please )?explain)\b/;

@@ -6,6 +6,9 @@ import { AFTER, BEFORE, readSeries } from './series.ts';
 
 const NUMBER = '0?[.,]0[0-9]{2}';
 const JOIN = '(?:[\\s]?[‐‑‒–—−/-][\\s]?|-?,[\\s](?:(?:and|or)[\\s])?|-?[\\s](?:to|or|and)[\\s](?:an?[\\s])?)';
+/** "0.035 in the drawer": where it is, no unit. */
+const NO_PLACE =
+  '(?![\\s]in[\\s](?:the(?![\\s][a-z]{2,12}est(?![a-z]))|our|my|your|his|her|their|its|this|that|these|those|both|each|every|all|any|one|which|an?)(?![A-Za-z]))';
 const plausible = (value: number): boolean => value >= 0.008 && value <= 0.1;
 
 export const wireInches: Notation = {
@@ -14,7 +17,7 @@ export const wireInches: Notation = {
   about:
     'Guidewires carry their diameter in inches: 0.035 in, .018", 0.014-inch; the unit is often left out.',
   system: 'wire-inch',
-  pattern: `(?<![0-9A-Za-zÀ-ÿ.,$€£=<>_±-])(?<![0-9]/)${NUMBER}(?:${JOIN}${NUMBER}){0,5}(?:[\\s]?-?(?:${alternation(INCH_WORDS)})\\.?|s(?![A-Za-z]))?(?![0-9A-Za-zÀ-ÿ%_²³]|[\\s]?(?:%|mm|cm|mg|ml|percent|per|(?:in|sq)[²³]))`,
+  pattern: `(?<![0-9A-Za-zÀ-ÿ.,$€£=<>_±-])(?<![0-9]/)${NUMBER}(?:${JOIN}${NUMBER}){0,5}(?:${NO_PLACE}[\\s]?-?(?:${alternation(INCH_WORDS)})\\.?|s(?![A-Za-z]))?(?![0-9A-Za-zÀ-ÿ%_²³]|[\\s]?(?:%|mm|cm|mg|ml|percent|per|(?:in|sq)[²³]))`,
   anyCase: true,
   // Two wires with a comma between are a list: the values are too peculiar for anything else.
   read: (text) => readSeries(text.replace(/\.$/, ''), NUMBER, plausible, 'after', 'list'),

@@ -17,6 +17,20 @@ export const BARE: readonly (readonly [note: string, read: readonly string[]])[]
     'Outer diameters (in mm):\n\n| French | Outside |\n|---|---|\n| 6 Fr | 2 |\n',
     ['`6 Fr`: 6 Fr', '`2`: 2 mm'],
   ],
+  // "Won't" wins nothing, and a place is no unit.
+  [
+    "One of us sews with 3-0. It's thinner than 4-0 so it won't cut.",
+    ['`3-0`: USP 3-0, suture', '`4-0`: USP 4-0, suture'],
+  ],
+  ['The guidewire: we keep the 0.035 in the drawer.', ['`0.035`: 0.035 in, guidewire']],
+  ['The change was 0.035 in the group.', []],
+  ['Go up two French sizes from the 12 Fr.', ['`12 Fr`: 12 Fr']],
+  // The metric number, spoken of shortly before.
+  [
+    'The second number is the metric one. A packet of 6-0 nylon reads 0.7.',
+    ['`6-0`: USP 6-0, nylon', '`0.7`: metric 0.7, nylon'],
+  ],
+  ['Any drain up to 21 Fr, that is to say 7 mm.', ['`21 Fr`: 21 Fr, drain, at most', '`7 mm`: 7 mm, drain']],
   // So many things are no size.
   ['The 18 G cannula is green. We did 14 cannulas and 3 drains.', ['`18 G`: 18 G, cannula']],
   ['The 18 G cannula is green. In all 14 cannulas failed.', ['`18 G`: 18 G, cannula']],

@@ -17,13 +17,16 @@ const THREAD_RULE =
 export const metricFigure: Rung = ({ place, known }) => {
   const beside = NEXT_TO.test(place.before.slice(-24));
   if (!beside && !/\b(?:says|reads|is|be|shows|prints|becomes)\s$/i.test(place.before)) return [];
-  const near = place.scene.passage.text.slice(Math.max(0, place.sentence.start - 120), place.sentence.end);
-  const previous = place.around.scenes[place.scene.passage.index - 1]?.passage.text.slice(-160) ?? '';
+  const near = place.scene.passage.text.slice(Math.max(0, place.sentence.start - NEAR), place.sentence.end);
+  const previous = place.around.scenes[place.scene.passage.index - 1]?.passage.text.slice(-BEFORE) ?? '';
   const thread = mentionsIn(known, place.sentence).some((one) => one.sizes[0]?.system === 'usp');
-  const spoken = beside ? /\bmetric\b/i : /\bmetric (?:figure|number|size)s?\b/i;
+  const spoken = beside ? /\bmetric\b/i : /\bmetric (?:figure|number|size|one|label|value)s?\b/i;
   if (thread && spoken.test(`${previous} ${near}`)) return ['ep-metric'];
   return THREAD_IS.test(place.before.slice(-24)) && SAYS_METRIC.test(near) ? ['ep-metric'] : [];
 };
+/** How far back the metric number is spoken of: in the passage, and in the one before. */
+const NEAR = 200;
+const BEFORE = 320;
 /** "4-0 next to 1.5, or 6-0 beside 0.7": the two numbers of one box. */
 const NEXT_TO = /\b[0-9]{1,2}-0\s(?:next to|beside|alongside|over|above|with|by)\s$/i;
 /** "It says metric as well: 4-0 is 1.5 and 5-0 is 1." */

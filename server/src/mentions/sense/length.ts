@@ -40,11 +40,14 @@ const BALLOON = /\b(?:balloons?|stents?|grafts?|mesh|patch(?:es)?)\b/i;
 const TIMES = /[x×]\s?$/i;
 /** "a 5 Fr line is 1.67 mm": said to be the same. */
 const EQUATED =
-  /(?:(?:\bG|\bga|gauge|Fr|French|Ch|-0|\.[0-9]{2,4}\s?in|[0-9]\s?inch)\b|[0-9]["″])(?:[a-z\s-]{0,30}|,\s(?:which|that)|,\s[^,;:.0-9]{3,50},)(?:\s(?:is|are|at|equals|measures?|makes|gives|(?:(?:comes?|works?) (?:to|out (?:at|as|to))|(?:starts?|begins?|ends?|stops?) (?:at|with)))\s|\s?=\s?)(?:(?:about|roughly|around|nearly|just|only|really|exactly|close to|up to|more like|something like|(?:a\s(?:bit|shade|little)\s|well\s|just\s)?(?:over|under)|(?:bigg|larg|wid|small|narrow)er than|(?:more|less) than)\s){0,2}$/i;
+  /(?:(?:\bG|\bga|gauge|Fr|French|Ch|-0|\.[0-9]{2,4}\s?in|[0-9]\s?inch)\b|[0-9]["″])(?:[a-z\s-]{0,30}|,\s(?:which|that)|,\s[^,;:.0-9]{3,50},)(?:\s(?:is(?: to say)?|are|at|equals|measures?|makes|gives|(?:(?:comes?|works?) (?:to|out (?:at|as|to))|(?:starts?|begins?|ends?|stops?) (?:at|with)))\s|\s?=\s?)(?:(?:about|roughly|around|nearly|just|only|really|exactly|close to|up to|more like|something like|(?:a\s(?:bit|shade|little)\s|well\s|just\s)?(?:over|under)|(?:bigg|larg|wid|small|narrow)er than|(?:more|less) than)\s){0,2}$/i;
 const RIGHT_AFTER =
   /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|outside|inside|outer|inner|in diameter|diameters?|od\b|id\b|bore|thick|of outer|of outside|lumen|calib(?:er|re)|internal|external|in width|round)\b/i;
 const THING_AFTER =
   /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|trocars?|ports?|sleeves?|taper|reverse|cutting|circle|curve|three-eighths|half[- ]circle|round-bodied|channel|scope|[a-z]+oscopes?)\b/i;
+/** "2-0 and 2 are far apart, one being 0.3 mm and the other 0.5 mm": of the two sizes. */
+const ONE_OF_TWO =
+  /\b(?:one|the (?:one|other|first|second|former|latter)|each)\s(?:(?:being|is|measures?|measuring)\s)?(?:(?:about|some|nearly|only)\s)?$/i;
 /** A tube that is no tracheal one: that is called by its number, or by none. */
 const TUBE_AFTER =
   /^[\s-](?!(?:of|in|on|for|from|with|at|down|into|through|past)\b)(?:[a-z-]+\s){0,2}(?:tubes?|tubing)\b/i;
@@ -120,7 +123,7 @@ const LADDER: readonly Test[] = [
       /^\slong\b/.test(place.after) && place.devices.length > 0 && !OTHER_LENGTH.test(place.before),
       'thing-long',
     ),
-  (place) => when(equated(place), 'equated'),
+  (place, company) => when(equated(place) || (company.sentence && ONE_OF_TWO.test(place.before)), 'equated'),
   (place) =>
     when(
       FELLOW.test(place.before) && /^\s(?:for|on|in)\s(?:the|an?|fascia|skin|bowel)\b/.test(place.after),

@@ -13,9 +13,16 @@ const accepts = (hits: Place['devices']): boolean =>
 /** Diameters in which guidewires are sold. */
 const USUAL = /^0?\.0(?:14|18|21|25|32|35|38)$/;
 
+/** "0.014, 0.018 and 0.035": each of them. */
+const allUsual = (match: string): boolean =>
+  match
+    .split(/[^0-9.]+/)
+    .filter(Boolean)
+    .every((one) => USUAL.test(one));
+
 /** Right before a small decimal or a code: statistics, doses, lots. */
 const STATISTIC =
-  /\b(?:[pP]|OR|HR|RR|[Dd]ifference|[Rr]ates?|[Rr]atio|[Dd]ose[ds]?|[Rr]isk|[Ee]rror|[Ll]ots?|[Ee]xt|[Ee]xtension|[Cc]ode|[Dd]ial|[Rr]oom)\s(?:(?:of|was|is|at|about)\s)?$/;
+  /\b(?:[pP]|OR|HR|RR|[Dd]ifference|[Rr]ates?|[Rr]atio|[Dd]ose[ds]?|[Rr]isk|[Ee]rror|[Ll]ots?|[Ee]xt|[Ee]xtension|[Cc]ode|[Vv]alues?|[Dd]ial|[Rr]oom)s?\s(?:(?:of|was|is|were|are|at|about)\s)?$/;
 
 export function wireSense(place: Place, match: string, spokenDigits: boolean): Verdict {
   if (/\b(?:p|alpha|α|r|hr|or)\s?[=<>]\s?$/i.test(place.before)) return NOTHING;
@@ -31,7 +38,7 @@ export function wireSense(place: Place, match: string, spokenDigits: boolean): V
   if (isWire(place.devices) || (!spokenDigits && accepts(place.devices)))
     return size('wire-inch', 'wire-beside', match);
   const context = [...wider(place).flatMap((scene) => scene.devices), ...earlier(place, place.scene.devices)];
-  const usual = !spokenDigits && USUAL.test(match) && ofWires(place);
+  const usual = !spokenDigits && allUsual(match) && ofWires(place);
   return isWire(context) || usual ? size('wire-inch', 'wire-in-context', match) : NOTHING;
 }
 

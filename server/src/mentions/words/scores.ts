@@ -2,7 +2,8 @@
 import { wholeWords } from './pattern.ts';
 
 const SCORES = [
-  'won',
+  // Not of "won't".
+  "won(?!['’]t)",
   'wins?',
   'beat(?:s|en)?',
   'lost',

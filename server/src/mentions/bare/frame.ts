@@ -7,6 +7,7 @@ import {
   CITED_BEFORE,
   COUNT_OF,
   counts,
+  FIELD_OF_OTHER,
   IN_A_SUM,
   LABELLED,
   NUMBERED,
@@ -84,6 +85,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (DETERMINED.test(place.before) || compared(place) || RATED.test(place.after)) return 'article';
   if (bare.run.values.length > 1) return 'run';
   if (namesNought(place, bare)) return 'article';
+  if (FIELD_OF_OTHER.test(place.before)) return undefined;
   if (/[:=]\s?$/.test(place.before)) return ZEROS_OF.test(place.before.slice(-12)) ? undefined : 'colon';
   if (HANDED.test(place.before)) return 'handed';
   return isReference(place, bare) ? undefined : 'loose';

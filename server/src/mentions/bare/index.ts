@@ -16,7 +16,7 @@ import { chains } from './chain.ts';
 import { frameOf, isClosed } from './frame.ts';
 import { isOther } from './measures.ts';
 import { messageQuestion } from './messages.ts';
-import { answersElse } from './replies.ts';
+import { answersElse, asksElse } from './replies.ts';
 import { type RungName, type Settled, settle } from './settle.ts';
 import { type Bare, bareNumbers } from './tokens.ts';
 
@@ -27,7 +27,11 @@ export function bareSizes(board: Board, scene: Scene): Mention[] {
   const own = board.settled[scene.passage.index]!;
   if (scene.passage.cell) {
     const { header, row } = labelsOf(board.around, scene.passage);
-    if ((header && isOther(board.around, header)) || (row && isOtherRow(row.passage.text))) return [];
+    if (
+      (header && isOther(board.around, header)) ||
+      (row && (isOtherRow(row.passage.text) || asksElse(row.passage.text)))
+    )
+      return [];
     const cells = tableNumbers(board.around, scene, own);
     if (cells.length > 0) return cells;
   }
@@ -77,7 +81,7 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
     const said = saidQuestion(place, bare, board);
     return said && mentionOf(place, bare, said);
   }
-  if (answersElse(place, bare)) return undefined;
+  if (answersElse(place, bare, frame)) return undefined;
   const asked = questionAbout(place, bare);
   if (asked) return mentionOf(place, bare, asked);
   const read = settle({ board, place, bare, frame, known, settledBare: found });

@@ -106,19 +106,48 @@ export const reply: Rung = ({ place, bare, board }) => {
 /** What ends an answer. */
 const ENDS = /^["”’*_]{0,2}(?:$|[.,;:)|\n]|\s[([—–|-])/;
 
-/** The answer to "how many …?" about something else. */
-export function answersElse(place: Place, bare: Bare): boolean {
+/** The answer to "how many …?" about something else, or one of the answers offered. */
+export function answersElse(place: Place, bare: Bare, frame?: string): boolean {
   const asked = questionFor(place, bare);
-  return asked !== undefined && HOW_MANY.test(asked.scene.passage.text.slice(asked.start, asked.end));
+  const line = asked
+    ? asked.scene.passage.text.slice(asked.start, asked.end)
+    : frame === 'option'
+      ? offeredUnder(place, bare)
+      : '';
+  return asksElse(line);
 }
+
+/** A question about something that is no size. */
+export const asksElse = (line: string): boolean =>
+  !SIZE_ASKED.test(line) && (HOW_MANY.test(line) || ELSE_ASKED.test(line));
+const SIZE_ASKED =
+  /\b(?:which|what)\s(?:[a-z-]+\s){0,2}(?:sizes?|gauges?|French|needles?|cannulas?|catheters?|sutures?|tubes?|drains?|sheaths?)\b/i;
 const HOW_MANY =
-  /\b(?:what|which) (?:time|day|date|age|year|week|month|page|price|dose|volume|room|bed|angle|speed|rate|score|grade|percentage|number of)\b|\bwhen\b|\bhow (?:old|long|often|far|deep)\b|\bhow many (?!(?:\w+ )?(?:mm|millimet|French|Fr\b|Ch\b|noughts|zeros|zeroes|thousandths|inches))/i;
+  /\b(?:what|which) (?:time|day|date|age|year|week|month|page|price|dose|volume|room|bed|angle|speed|rate|score|grade|percentage|number of)\b|(?:^|\bQ\W+|[.:?]\s)\W*when\s(?:is|are|do|does|did|should|must|can|was|were|may|to|will)\b|\bhow (?:old|long|often|far|deep)\b|\bhow many (?!(?:\w+ )?(?:mm|millimet|French|Fr\b|Ch\b|noughts|zeros|zeroes|thousandths|inches))/i;
+/** "Number of lumens in …?", "what is the usual volume of the balloon?", "Days before it comes out?" */
+const ELSE_ASKED =
+  /(?:^|\b[Qq](?:uestion)?\W{1,5}|[.?:]\s|\b(?:what|which)(?:['’]s|\sis|\sare|\swas)\s)(?:the\s)?(?:(?:usual|typical|normal|recommended|maximum|minimum|max|min|total|balloon|correct|ideal|average)\s){0,2}(?:number of (?!noughts|zero|French)|volume|days|weeks|hours|minutes|attempts|angle|depth|(?:[a-z]+(?:['’]s)?\s)?exponent|dose|rate|pressure|age)\b[^?]*\?\W*$/i;
+
+/** The question over lettered answers: before the first of them, or in the passage before. */
+function offeredUnder({ around, scene }: Place, { span }: Bare): string {
+  const { text, list, index } = scene.passage;
+  const own = text.slice(Math.max(0, span.start - LONGEST), span.start);
+  const asked = own.lastIndexOf('?');
+  if (asked >= 0) return lastLine(own.slice(0, asked + 1));
+  const over = around.scenes[list?.leadIn ?? list?.parent ?? index - 1]?.passage.text ?? '';
+  return QUESTION_ENDS.test(over) ? lastLine(over) : '';
+}
+const lastLine = (text: string): string => text.trimEnd().slice(-LONGEST).split('\n').at(-1)!;
 
 /** The stretch of the line from the last stop to the number. */
 function leadOf({ scene }: Place, { span }: Bare): string {
   const { text } = scene.passage;
   const near = text.slice(Math.max(0, span.start - 24), span.start);
-  return near.split(/\n|[;|‖/]\s?|(?<![0-9A-Za-z(][0-9A-Za-z]?)[.,]\s|(?<=[a-z)0-9]{2})[.,]\s/).at(-1)!;
+  return near
+    .split(
+      /\n|[;|‖/]\s?|(?<![0-9A-Za-z(][0-9A-Za-z]?)[.,]\s|(?<=[a-z)0-9]{2})[.,]\s|\?\s(?=A(?:ns(?:wer)?)?:)/,
+    )
+    .at(-1)!;
 }
 
 /** The question that a number is the answer to, where it is the end of one. */

@@ -223,6 +223,7 @@ const LABELS = [
   'platform',
   'ratio',
   'rate',
+  ...['ps', 'peep', 'pip', 'cpap', 'ipap', 'epap', 'map', 'icp', 'cvp', 'ef', 'gcs'],
   'at',
   'on',
   'in',
@@ -258,6 +259,29 @@ const LABELS = [
 
 /** Right before a number: what it labels. */
 export const LABELLED = endsWith(LABELS);
+
+/** "Catheter day: 3", "Attempts: 2", "Room: 12": a field of another matter, filled in. */
+export const FIELD_OF_OTHER = new RegExp(
+  `\\b(?:${[
+    ...['days?', 'weeks?', 'months?', 'hours?', 'minutes?', 'ages?', 'duration', 'dwell', 'date', 'time'],
+    ...['attempts?', 'tries', 'passes', 'assessments?', 'count', 'total', 'output', 'intake', 'residual'],
+    ...[
+      'length',
+      'depth',
+      'height',
+      'rate',
+      'pressure',
+      'balloons?',
+      'score',
+      'pain',
+      'grade',
+      'stage',
+      'level',
+    ],
+    ...['rooms?', 'beds?', 'bays?', 'wards?', 'hr', 'rr', 'spo2', 'pulse', 'temp(?:erature)?', 'peep', 'gcs'],
+  ].join('|')})\\*{0,2}:\\*{0,2}\\s?$`,
+  'i',
+);
 
 /** Right before a number beside a colour: a place in the course, a bed, an age. "Page 16: orange …", "bed 20, pink". */
 export const NUMBERED = endsWith([

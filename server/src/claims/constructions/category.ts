@@ -23,7 +23,9 @@ export const category: Construction = {
     const forms = formsIn(scene.items);
     const read = all.length === 0 ? [] : forms.flatMap((form) => readForm(scene, form, all, forms));
     const told = classTold(scene, forms).filter(
-      ({ group }) => !read.some(({ claim }) => claim.focus.start === group.mentions[0]!.source.start),
+      ({ group, row }) =>
+        !isElsewhere(scene, row) &&
+        !read.some(({ claim }) => claim.focus.start === group.mentions[0]!.source.start),
     );
     const close = [...read, ...told.map((one) => toldReading(scene, one))];
     return close.length > 0 ? close : describedClass(scene);
@@ -64,12 +66,21 @@ function readForm(scene: Scene, form: Form, all: readonly Group[], forms: readon
   const run = group === after ? runFrom(scene.items, all, group) : [group];
   return run.flatMap((one) => {
     const row = rowFor(form, one);
+    if (row && isElsewhere(scene, row)) return [];
     const open =
       row?.listed !== true || (forms.length === 1 && group === after && opens(scene.items, form, group));
     const near = row?.close !== true || group !== after || toldBehind(scene.items, form, group);
     return row && open && near ? [reading(scene, form, one, row)] : [];
   });
 }
+
+/** "Aspirate the knee: large-bore needle, 20 G". A cannula or a line is for a vein wherever it is. */
+function isElsewhere({ passage, headings, items }: Scene, { elsewhere }: CategoryRow): boolean {
+  if (!elsewhere || VEINS.test(joined(items, 0, items.length))) return false;
+  return elsewhere.test(passage.text.slice(0, 2000)) || headings.some((heading) => elsewhere.test(heading));
+}
+const VEINS =
+  /\b(?:iv|ivs|access|cannulas?|cannulae|venous|veins?|lines?|drips?|venflons?|resuscitat\w+|transfus\w+|trauma|shock|bleed\w*)\b/;
 
 /** "The opposite of large-bore access", "second to a large-bore line": what follows is another size. */
 const BESIDE =

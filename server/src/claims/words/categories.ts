@@ -6,6 +6,7 @@
  * chest drains: small-bore 14 Fr or less, large-bore more than 20 Fr (sources mahmood, mehra, bauman).
  */
 import type { Device, System } from '../../sizes/model.ts';
+import { OTHER_PUNCTURE } from './usual.ts';
 
 export interface CategoryRow {
   readonly id: string;
@@ -20,6 +21,8 @@ export interface CategoryRow {
   readonly listed?: true;
   /** Its uses are told apart in one breath: "fine-bore for feeding, 16 Fr for drainage" sets another beside it. */
   readonly close?: true;
+  /** Where its words are said of another use, whose sizes are not those of the class. */
+  readonly elsewhere?: RegExp;
   readonly sources: readonly string[];
 }
 
@@ -45,6 +48,8 @@ export const CATEGORIES: readonly CategoryRow[] = [
     system: 'needle-gauge',
     member: [10, 16],
     outside: [20, 40],
+    // "Joint aspiration: large-bore needle, 20 G": for thick fluid, not for a drip.
+    elsewhere: OTHER_PUNCTURE,
     holds: 'Large-bore IV access is 14 to 16 G; some texts include 18 G, none a thinner one',
     sources: ['lb1', 'lb2', 'lb3'],
   },

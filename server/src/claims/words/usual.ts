@@ -48,7 +48,7 @@ const DRAWN =
   /\b(?:draw\w*|drew|aspirat\w+|withdraw\w*|vials?|ampoules?|bottles?|mix\w*|reconstitut\w+|filter|blunt|cannulas?|cannulae|drip|infusion|infusions)\b/;
 const SPINAL = /\b(?:spinals?|spinal needles?|lumbar punctures?|intrathecal)\b/;
 /** A long needle with a stylet reaches the heart, a joint, an abscess or a tumour as well: wide ones are used there. */
-const OTHER_PUNCTURE =
+export const OTHER_PUNCTURE =
   /\b(?:pericardi\w*|subxiphoid|xiphoid|tamponade|\w*centesis|\w*aspirat\w+|abscess\w*|tonsil\w*|joints?|hips?|knees?|shoulders?|arthro\w+|facets?|sacroiliac|dis[ck]o\w+|biops\w+|fna|cytolog\w+|breast|nodules?|tumou?rs?|amnio\w+|cyst\w*|nerve (?:root )?blocks?|plexus|ganglion|trigger points?|guidewires?|marker|chest|pleural?|cricothyr\w+|sclero\w+)\b/i;
 const FINE_BORE = /\b(?:fine-bore|fine bore|finebore)\b/;
 const PEN = /\b(?:pen needles?|insulin|pens?)\b/;

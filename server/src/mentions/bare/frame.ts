@@ -81,7 +81,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
       ((inThread(place) || /\bof\s$/.test(place.before)) && namesNought(place, bare))
       ? 'handed'
       : undefined;
-  if (bare.plural) return /\b(?:over|under)[\s-]$/i.test(place.before) ? undefined : 'plural';
+  if (bare.plural) return /\b(?:over|under)[\s-]$|[<>≤≥]\s?$/i.test(place.before) ? undefined : 'plural';
   if (DETERMINED.test(place.before) || compared(place) || RATED.test(place.after)) return 'article';
   if (bare.run.values.length > 1) return 'run';
   if (namesNought(place, bare)) return 'article';

@@ -231,6 +231,7 @@ const tubeDecimal: Rung = ({ place, bare, frame }) =>
   !(bare.spoken && /\b(?:says|reads|gives|ratio|factor|times|is)\s$/i.test(place.before)) &&
   (frame !== 'loose' ||
     place.scene.kinds.has('tracheal-tube') ||
+    (bare.span.start === 0 && labelsOf(place.around, place.scene.passage).row?.kinds.has('tracheal-tube')) ||
     place.devices.some((hit) => /^tub/.test(hit.word)) ||
     /\b(?:inside|inner|internal) diameter\b/i.test(place.text)) &&
   (factsOf(place.around).tracheal ||

@@ -144,7 +144,15 @@ function inRun(member: Omit<Bare, 'run'>, run: Run): Bare {
 
 /** "of those three, the 14": a count in words begins no list in digits. */
 const together = (text: string, a: Omit<Bare, 'run'>, b: Omit<Bare, 'run'>): boolean =>
-  a.spoken === b.spoken && linked(text, a.span, b.span);
+  a.spoken === b.spoken && linked(text, a.span, b.span) && !(a.decimals > 0 && isDepth(text, b));
+
+/** "8.0, 23 at the lip": how far the tube is in. */
+const isDepth = (text: string, { span, value, decimals }: Omit<Bare, 'run'>): boolean =>
+  decimals === 0 &&
+  value >= 7 &&
+  /^\s?(?:cm\s)?(?:at|@)\s(?:the\s)?(?:lips?|teeth|gums?|nares|nostrils?|nose|incisors?|skin)\b/i.test(
+    text.slice(span.end, span.end + 24),
+  );
 
 /** "7 gauge (the largest) to 33": a word in brackets between the ends of a range. */
 const REMARKED = /^\s\([a-z][a-z -]{2,20}\)(?=\s(?:to|through|and|or)\s$)/;

@@ -279,7 +279,8 @@ export const FIELD_OF_OTHER = new RegExp(
       'level',
     ],
     ...['rooms?', 'beds?', 'bays?', 'wards?', 'hr', 'rr', 'spo2', 'pulse', 'temp(?:erature)?', 'peep', 'gcs'],
-  ].join('|')})\\*{0,2}:\\*{0,2}\\s?$`,
+    '(?:vessel|arter(?:y|ies)|veins?|aort(?:a|ic)|nodes?|lesions?|stones?|pupils?|ducts?|pixel|shaft)\\s(?:diameters?|radius|size|width|calib(?:er|re))',
+  ].join('|')})\\*{0,2}\\s?[:=]\\*{0,2}\\s?$`,
   'i',
 );
 

@@ -1,19 +1,23 @@
 /** Negations and hedges that reach a claim, clause by clause. */
 import type { Reading } from './constructions/model.ts';
-import type { Stance } from './model.ts';
+import type { Claim, Stance } from './model.ts';
 import type { Item } from './text/items.ts';
 import type { Scene } from './text/scene.ts';
+import { onlyHowFast } from './words/becoming.ts';
 import { CONDITIONS, HEDGES, NEGATIONS } from './words/changes.ts';
 
 /** A negation on the comparing word denies; one anywhere else in the clause leaves the claim open. */
-export function negated(scene: Scene, { at }: Reading): Stance | undefined {
+export function negated(scene: Scene, reading: Reading): Stance | undefined {
   const { items } = scene;
+  const { at } = reading;
   const near = items.slice(Math.max(0, at - 3), at);
   const cut = near.findLastIndex((item) => item.kind === 'punctuation' && item.word !== "'");
   const close = near.slice(cut + 1).filter((item) => item.kind !== 'size');
   const direct = close.findIndex((item) => DIRECT.has(item.word));
-  if (direct >= 0 && close.slice(direct + 1).every((item) => ADVERBS.has(item.word))) return 'denied';
+  if (direct >= 0 && close.slice(direct + 1).every((item) => ADVERBS.has(item.word) || DEGREE.has(item.word)))
+    return inPart(items, close.slice(direct), reading) ? 'hedged' : 'denied';
   if (FAR_FROM.test(close.map((item) => item.word).join(' '))) return 'denied';
+  if (plainly(items, reading)) return 'denied';
   const start = clauseFrom(items, at);
   const open = items
     .slice(start, at + 1)
@@ -23,6 +27,50 @@ export function negated(scene: Scene, { at }: Reading): Stance | undefined {
     );
   return open ? 'hedged' : undefined;
 }
+
+/**
+ * "The French number isn't three times the diameter", "silk doesn't count as braided": one short clause, its verb denied,
+ * with nothing that denies only a part of it and nothing that puts another thing in its place.
+ */
+function plainly(items: readonly Item[], reading: Reading): boolean {
+  const { from, at, claim } = reading;
+  if (!WHOLLY.has(claim.kind)) return false;
+  const [no, ...more] = items.flatMap(({ word }, i) => (NEGATIONS.has(word) ? [i] : []));
+  if (no === undefined || more.length > 0 || items.length > LONGEST_DENIAL) return false;
+  const split = items[no]!.word === 'not' && /^(?:is|are|does|do)$/.test(items[no - 1]?.word ?? '');
+  if (!split && !/^(?:isn't|aren't|doesn't|don't)$/.test(items[no]!.word)) return false;
+  if (no === 0 || no > at || from > at) return false;
+  if (claim.kind === 'property' && !bareProperty(items, no, reading)) return false;
+  return !items.some(
+    (item, i) =>
+      i !== no && !(item.word === 'as' && asOfClaim(items, i, claim)) && opensDenial(item, i, items),
+  );
+}
+/** What can be said of a thing in one breath, and denied as a whole. */
+const WHOLLY: ReadonlySet<Claim['kind']> = new Set(['comparison', 'property', 'formula', 'direction']);
+
+/** "isn't absorbed quickly" leaves the absorbing: nothing may stand beside the property. */
+const bareProperty = (items: readonly Item[], no: number, { at, to }: Reading): boolean =>
+  items
+    .slice(no + 1, at)
+    .every(({ word }) => /^(?:an?|the|counts?|as|classed|considered|regarded)$/.test(word)) &&
+  items
+    .slice(Math.max(at, to) + 1)
+    .every(
+      ({ kind, deviceNoun, word }) =>
+        kind === 'punctuation' || deviceNoun || /^(?:materials?|kind|type)$/.test(word),
+    );
+
+/** "doesn't go down as the needle gets thicker", "doesn't count as braided": the word belongs to the claim. */
+const asOfClaim = (items: readonly Item[], i: number, { kind }: Claim): boolean =>
+  kind === 'direction' || /^(?:counts?|classed|considered|regarded)$/.test(items[i - 1]?.word ?? '');
+const LONGEST_DENIAL = 18;
+
+/** A second clause, a part, a ground, a turn: then it is not the whole that is denied. */
+const opensDenial = (item: Item, i: number, items: readonly Item[]): boolean =>
+  item.kind === 'punctuation' ? !(item.word === '.' && i === items.length - 1) : PARTLY.test(item.word);
+const PARTLY =
+  /^(?:inch|inches|centimet(?:re|er)s|cm|colou?r|if|when|whenever|unless|that|whether|who|which|why|what|where|because|since|as|but|or|and|instead|rather|only|just|simply|merely|always|necessarily|quite|exactly|all|every|everyone|everywhere|usually|often|really|entirely|strictly|precisely|much|very|too|so|for|by|due|although|though|except|yet|than|alone|even|by|itself|enough|sure|certain|clear|know|think|believe|say|says|like|mind|matter|care|need|want|have|has|let|forget|until|before|after|you|we|they|i|us|me)$/;
 
 /** "anything but narrower". */
 const FAR_FROM = /\b(?:anything but|nowhere near|a long way from|by no means)(?: any)?$/;
@@ -45,10 +93,27 @@ const DIRECT = new Set([
   "can't",
 ]);
 const ADVERBS = new Set(
-  'way a an the any actually really necessarily always ever even much make makes get gets be become becomes flow flows run runs mean means go goes give gives'.split(
+  'a an the any actually ever even make makes get gets be become becomes flow flows run runs mean means go goes give gives'.split(
     ' ',
   ),
 );
+/** "isn't much wider", "not necessarily faster": wider it may be. */
+const DEGREE = new Set('way much far really necessarily always'.split(' '));
+
+/** Only how much, how fast or how often is denied. */
+function inPart(items: readonly Item[], between: readonly Item[], { at, claim }: Reading): boolean {
+  // "in no way narrower" is denied outright.
+  const outright = between[0]?.word === 'no' && between[1]?.word === 'way';
+  if (!outright && between.some(({ word }) => DEGREE.has(word))) return true;
+  // "is not absorbed right away" is absorbed in time; "is not twice as wide" is wider.
+  if (claim.kind === 'property') return onlyHowFast(items, at);
+  if (claim.kind !== 'comparison') return false;
+  const after = items.slice(at + 1, at + 10).map(({ word }) => word);
+  return (
+    claim.construction === 'ratio' || / by (?:much|a lot|far|a great deal)\b/.test(` ${after.join(' ')}`)
+  );
+}
+
 /** Negations that seldom reach the size: "without a second trip". */
 const LOOSE = new Set(['without', 'none']);
 const CLAUSE_MARKS = new Set([

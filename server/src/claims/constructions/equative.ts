@@ -224,6 +224,8 @@ const nearSizeWord = (items: readonly Item[], i: number) =>
 /** "two thirds as wide as", "80 % as wide as". */
 const PART = /^(?:thirds?|quarters?|fifths?|tenths?|%|per cent|percent|cent)$/;
 
+const FACTOR = /^(?:twice|half|times|double|thrice)$/;
+
 /** Degrees that make "as … as" say less than "the same". */
 const NEARLY = new Set([
   'twice',
@@ -289,10 +291,12 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
     const left = before.at(-1);
     if (!left || !right || !sameSystem(left, right)) continue;
     if (together(items, left) !== together(items, right)) continue;
+    const degree = items[i - 1]?.word ?? '';
+    // "is not twice as wide as" may still be wider.
+    if (FACTOR.test(degree) || PART.test(degree)) continue;
     if (isDenied(items, i, left))
       return [below(scene, i + 1, neither(items, before, left, i), right, magnitude)];
-    const degree = items[i - 1]?.word ?? '';
-    if (items[i]!.word === 'so' || NEARLY.has(degree) || PART.test(degree)) continue;
+    if (items[i]!.word === 'so' || NEARLY.has(degree)) continue;
     if (degree === 'least' && items[i - 2]?.word === 'at')
       return [notUnder(scene, i + 1, left, right, magnitude)];
     return [reading(scene, i + 1, left, right, magnitude.axis === 'strength' ? 'strength' : 'outer')];

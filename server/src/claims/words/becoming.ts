@@ -31,7 +31,17 @@ const NOT =
   /^(?:not|never|cannot|no|nothing|nobody|hardly|doesn't|don't|won't|isn't|aren't|can't|didn't|wouldn't|neither|nor|without)$/;
 /** "does not dissolve quickly": only how fast. */
 const HOW_FAST =
-  /^(?:quickly|fast|faster|soon|sooner|for|until|before|under|overnight|immediately|completely|fully|evenly|enough|as|so|straight|at|in)$/;
+  /^(?:[a-z]+ly|fast|faster|early|earlier|soon|sooner|for|until|till|before|under|overnight|enough|as|so|too|that|any|straight|right|while|within|after|yet|at|in)$/;
+/** Behind a denied word of absorbing: only how fast, or where. */
+export const onlyHowFast = (items: readonly Item[], at: number): boolean => {
+  const next = items[at + 1]?.word === 'away' ? at + 2 : at + 1;
+  return (
+    HOW_FAST.test(items[next]?.word ?? '.') &&
+    !/^(?:at|in) (?:all|the (?:body|tissues?|patient|wound))/.test(
+      `${items[next]?.word} ${items[next + 1]?.word} ${items[next + 2]?.word}`,
+    )
+  );
+};
 /** "silk absorbs water": something is taken in. */
 const AFTER_ABSORBS =
   /^(?:[.,;:!)—–-]|and|but|so|in|within|over|by|after|slowly|completely|fully|quickly|on|from|itself|away|too|well|predictably|steadily|faster|sooner|like|through|with|eventually|gradually|which|because|since|if|when|at|soon|before|during|there|here|without)$/;
@@ -72,11 +82,10 @@ export function becomes(items: readonly Item[], at: number): Becomes | undefined
 }
 
 /** "not only", "does not dissolve quickly": it is not denied, or only how fast. */
-function partly({ items, at, next, near }: Place): boolean {
+function partly({ items, at, near }: Place): boolean {
   const behind = near[near.findIndex((item) => NOT.test(item.word)) + 1]?.word ?? '';
   if (/^(?:only|quite|all|always|yet)$/.test(behind)) return true;
-  const phrase = `${next} ${items[at + 2]?.word} ${items[at + 3]?.word}`;
-  return HOW_FAST.test(next) && !/^(?:at|in) (?:all|the (?:body|tissues?|patient|wound))/.test(phrase);
+  return onlyHowFast(items, at);
 }
 
 /** "the body clears it", "which the body will have digested". */

@@ -15,12 +15,25 @@ export interface Fate {
   readonly at: number;
 }
 
+/** "does not dissolve", "is never absorbed". */
+const NEGATED =
+  /\b(?:not|never|won't|doesn't|isn't)\b.* ?(?:absorb|dissolve|melt|away|down|disappear|vanish|resorb)/;
+/** "… quickly", "… before the wound has healed": denied is only how fast, or until when. */
+const onlyHow = (after: string): boolean =>
+  /^ (?:[a-z]+ly|fast|faster|early|earlier|soon|sooner|for|until|till|before|under|overnight|right|straight|within|after|as|so|too|that|any|while|when|by|during|at|enough|yet|much|over|in)\b/.test(
+    after,
+  ) &&
+  !/^ (?:at all|ever|in (?:the |a |our |his |her |your |any |either )?(?:body|tissues?|patients?|wounds?|skin|flesh|life)|by (?:itself|the body)|after all)\b/.test(
+    after,
+  );
+
 /** The fate that a stretch of lower-case words gives a thread, when it gives just one. */
 export function fateIn(text: string): Fate | undefined {
   const stays = STAYS.exec(text);
   const rest = stays ? text.replace(stays[0], ' '.repeat(stays[0].length)) : text;
   const goes = GOES.exec(rest);
   if (stays && goes) return undefined;
+  if (stays && NEGATED.test(stays[0]) && onlyHow(text.slice(stays.index + stays[0].length))) return undefined;
   const hit = stays ?? goes;
   return hit ? { property: stays ? 'absorbable:no' : 'absorbable:yes', at: hit.index } : undefined;
 }

@@ -2,6 +2,7 @@
 import type { Span } from '../../notes/model.ts';
 import type { Mention } from '../model.ts';
 import { within } from '../scene.ts';
+import { factsOf } from '../sense/note-facts.ts';
 import type { Place } from '../sense/place.ts';
 import type { Verdict } from '../sense/verdict.ts';
 import { counts, LABELLED } from '../words/counted.ts';
@@ -94,7 +95,15 @@ export function messageQuestion(
   const { text } = place.scene.passage;
   if (SIZE_TALK.test(text.slice(message.start, message.end).replace(OF_ANYTHING, ''))) return undefined;
   const own = [text.slice(message.start, place.span.start), text.slice(place.span.end, message.end)] as const;
-  return stands(...own) && openSystem(bare, board) ? whichSystem(place, bare, board) : undefined;
+  return stands(...own) && ofTrade(board) && openSystem(bare, board)
+    ? whichSystem(place, bare, board)
+    : undefined;
+}
+
+/** '"The 16."' in a note that names no size, nor anything that has one: a day, a bus, a house. */
+function ofTrade({ around, settled }: Board): boolean {
+  const { gauge, needles, french, thread, things } = factsOf(around);
+  return gauge || needles || french || thread || things || settled.some((mentions) => mentions.length > 0);
 }
 
 /** The lack of the unit is what is told. */

@@ -24,6 +24,8 @@ export interface NoteFacts {
   readonly trueFalse: boolean;
   /** Tracheal tubes are named. */
   readonly tracheal: boolean;
+  /** A thing that comes in sizes, or a material of threads, is named. */
+  readonly things: boolean;
   /** Guidewires are named. */
   readonly wires: boolean;
   /** Dogs are treated: the largest take wider tracheal tubes than people. */
@@ -86,6 +88,7 @@ function gather(around: Surroundings): NoteFacts {
     ),
     threadNames: new Set(around.scenes.flatMap((scene) => namesIn(scene.passage.text))),
     thread: around.scenes.some((scene) => scene.materials.length > 0 || THREAD.test(scene.passage.text)),
+    things: devices.size > 0 || around.scenes.some((scene) => scene.materials.length > 0),
     tracheal: devices.has('tracheal-tube'),
     wires: devices.has('guidewire'),
     dogs: any((text) => DOGS.test(text)),

@@ -17,6 +17,7 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:swapped|transposed|interchanged) ["“]/,
   /\b(?:reversed|inverted|swapped|transposed|muddled|confused|turned round) (?:it|them|this|these|the (?:order|scale|list|row|two|pair|numbers))\b(?! (?:for|with|to|out|in|over|by)\b)/,
   /^(?:and |but )?(?:one|two|three|four|five|six|another|a (?:second|third|fourth)|some|several|many|most|others|a few|\d+) (?:of (?:them|you|the \w+) |\w+ )?(?:had|made|put|gave|listed|took) (?:[^\s;:.]+ ){1,4}as (?:an?|the)\b/,
+  /\b(?:textbook|book|poster|chart|slide|handout|leaflet|page|website|author) (?:gives|puts|lists|calls)\b/,
   /\bdoubts? (?:that|whether|if)\b/,
   /\bthey(?:'ll)? (?:always |often |still |all |sometimes |will )?(?:say|said|think|thought|believe|believed|claim|claimed|reckon|swear|insist|tell (?:you|me|us))\b/,
   /\b(?:you|we) (?:will |may |might |often |can |sometimes |still |also )+read that\b/,
@@ -40,7 +41,7 @@ const BEFORE: readonly RegExp[] = [
 
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
-  /\b(?:they|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|text|draft|manuscript|translation|card|list|leaflet|poster|table|sheet|box|label|gave|picked|ticked|ringed|circled)\b/;
+  /\b(?:they|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|textbook|chart|slide|handout|page|website|author|text|draft|manuscript|translation|card|list|leaflet|poster|table|sheet|box|label|gave|picked|ticked|ringed|circled)\b/;
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;
@@ -49,6 +50,7 @@ const NONE_OF = /\bnone of\b/;
 const HELD = new RegExp(
   `\\b(?:${[
     '(?:said|thought|believed|assumed|wrote|claimed|insisted|swore|argued|guessed|imagined|sure|(?:was|were|been|being|got) (?:told|taught|assured|persuaded|put to (?:me|us)))',
+    "(?:you|they|one|he|she)(?:'ll| will| would|'d) (?:write|say|call|think|read|answer|put|tick|chart|end up with)",
     'have (?:you|us|me|them) (?:think|believe)',
     'i (?:once |also |even |then |just )?told (?:my|the|our|a|an|one|some|his|her|this|that|him|them|everybody|everyone)(?: [a-z-]+){0,2} that',
     '(?<!(?:right|fair|true|correct|safe|fine|accurate|needless|is|it|remember|agree|want|have|need|(?:want|like|expect|need) you) )to (?:say|think|believe|assume|claim|suppose|write|call|conclude)',
@@ -71,7 +73,7 @@ const HELD_OF =
   /\b(?:seems?|seemed|appears?|appeared|(?:looks?|looked|feels?|felt) (?:about |nearly |just |almost )?as|believing|thinking|supposing|assuming|imagining|expecting|(?:who|that) (?:still |really |also )?(?:believes?|thinks?|thought|says?|said|reckons?|assumes?|imagines?|claims?|reverses?))\b/;
 /** "Ten of them took 2-0 to be thicker", "the ward calls it an 18". */
 const TAKEN_FOR =
-  /\b(?:took|mistook|held|thought|believed|considered|declared) (?:\S+ ){1,4}to be\b|\b(?:calls|charts|books) (?:it|them|that|this)\b|(?<!\b(?:is|are|be|been) )\b(?:labelled|charted|recorded|documented|logged|booked)(?: \w+)? as\b|\b(?:was|were|had been|got) (?:\w+ly |still |once )?(?:called|termed|listed|described|printed|classed|filed)\b|\b(?:they|people|some|many) (?:all |still |often )?(?:call|chart|book|label) (?:it|them|that|this)\b/;
+  /\b(?:took|mistook|held|thought|believed|considered|declared) (?:\S+ ){1,4}to be\b|\b(?:calls|charts|books) (?:it|them|that|this)\b|(?<!\b(?:is|are|be|been) )\b(?:labelled|charted|recorded|documented|logged|booked)(?: \w+)? as\b|\b(?:was|were|had been|got) (?:\w+ly |still |once )?(?:called|termed|listed|described|printed|classed|filed)\b|\bdrawn (?:with|without|finer|thicker|thinner|wider|narrower|inside|outside)\b|\b(?:they|people|some|many) (?:all |still |often )?(?:call|chart|book|label) (?:it|them|that|this)\b/;
 /** "called the pink one an 18". */
 const CALLED =
   /(?<!\b(?:is|are|be|so|also|commonly|often|been) )\bcalled (?:the|an?|my|his|her|our|their|that)$/;
@@ -127,6 +129,7 @@ export function hearsay(scene: Scene, { claim, from, at, to, unconditional }: Re
       !toldAside(scene.items, at) &&
       !fallback(scene.items, first)) ||
     reportedLead(scene) ||
+    learnerSpeaks(scene) ||
     attributed(scene) ||
     labelled(scene, first)
   );
@@ -171,14 +174,27 @@ function reportedLead(scene: Scene): boolean {
   return SAID_BY.test(lead) || FORBIDDEN.test(lead);
 }
 
+const CROSS_BEHIND = /^(?:[^\s;✓✔✅✗✘✖❌]+[ \t]+){0,12}[✗✘✖❌]/u;
+/** "Student: We learned polydioxanone dissolves in …": what a learner says, unless the next speaker says so too. */
+const learnerSpeaks = ({ items, after, next }: Scene): boolean => {
+  const label = LEARNER.exec(words(items, 0, 7));
+  const following = words((after[0] ?? next)?.items ?? [], 0, 6);
+  return (
+    label !== null && !/\b(?:right|correct|yes|exactly|good|well done|true|indeed|agreed)\b/.test(following)
+  );
+};
+const LEARNER =
+  /^(?:\( \w+ \) )?(?:the |an? )?(?:students?|learners?|trainees?|candidates?|pupils?|apprentices?|interns?|novices?|beginners?|patients?|owners?|mother|father|parents?|audience|caller|reps?) :/;
+
 /** "✗ 5-0 is thicker than 3-0", "21 G takes 0.035 ✗ → 0.018": a line with a cross in front, or behind what was said. */
 function crossed({ passage, sentence }: Scene, at: number): boolean {
   const { text } = passage;
   const line = lineAt(passage, at);
   const behind = text.slice(at, Math.min(line.end, Math.max(sentence.end, at) + 4));
   return (
-    /^\s*[✗✘✖❌]/u.test(text.slice(line.start, line.start + 6)) ||
-    /^[^✓✔✅✗✘✖❌;→]{0,120}[✗✘✖❌]/u.test(behind)
+    /^\s*(?:[✗✘✖❌]|[*?](?=\S))/u.test(text.slice(line.start, line.start + 6)) ||
+    /^[^✓✔✅✗✘✖❌;→]{0,120}[✗✘✖❌]/u.test(behind) ||
+    CROSS_BEHIND.test(text.slice(at, at + 160))
   );
 }
 

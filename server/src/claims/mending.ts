@@ -25,7 +25,13 @@ export const listsErrors = ({ items }: Scene, before: Sentence): boolean =>
   /^(?:it|they|one|its|first|the)$/.test(items[0]?.word ?? '') && hasErrors(before.items);
 const hasErrors = remembered((items: readonly Item[]): boolean => ERRS.test(joined(items)));
 const ERRS =
-  /\b(?:has|have|contains?|had|carries|is full of|with) (?:an?|one|two|three|four|five|six|seven|eight|nine|ten|several|some|many|\d{1,2}) (?:\w+ )?(?:errors?|mistakes?|slips?|misprints?|typos?)\b/;
+  /\b(?:has|have|contains?|had|carries|is full of|with)(?: ,[^,]{1,40},)? (?:an?|one|two|three|four|five|six|seven|eight|nine|ten|several|some|many|\d{1,2}) (?:\w+ )?(?:errors?|mistakes?|slips?|misprints?|typos?)\b/;
+
+/** "The manual has two errors. On page 9 …. On page 40 …": each by its place. */
+export const listsByPlace = ({ items, before }: Scene): boolean =>
+  /^(?:on|in|at) (?:the )?(?:page|slide|line|table|figure|box|chapter|section|p) /.test(
+    joined(items, 0, 4),
+  ) && before.some((sentence) => hasErrors(sentence.items));
 
 /** "What is wrong with this line?", "a page of the diary; it contains seven mistakes", above the block quotation. */
 export const quotedToMend = ({ note, passage }: Scene): boolean => {

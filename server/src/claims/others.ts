@@ -9,7 +9,7 @@ import { joined } from './text/joined.ts';
 import type { Scene } from './text/scene.ts';
 
 const SAID =
-  /^(?:said|wrote|claimed|thought|believed|insisted|swore|argued|guessed|answered|replied|assumed|shouted|reckoned|announced|declared|maintained|protested|whispered|mumbled|typed)$/;
+  /^(?:said|wrote|claimed|thought|believed|insisted|swore|argued|guessed|answered|replied|assumed|shouted|reckoned|announced|declared|maintained|protested|whispered|mumbled|typed|concluded|inferred|deduced|gathered|figured|supposed|imagined)$/;
 /** What is asked for with a reason is asked for with the reason of who asks. */
 const WANTED =
   /^(?:asked|wanted|demanded|refused|requested|begged|preferred|insisted|proposed|suggested|objected|complained)$/;

@@ -174,10 +174,16 @@ const isClause = (text: string, [start, end]: readonly [number, number]): boolea
 /** The clause ends in a question mark, or opens like a question. A tag ("…, right?") still asks. */
 function asked(scene: Scene, { at }: Reading): boolean {
   if (asksInTalk(scene.note, scene.passage) || setsTask(scene.items) || asksInCell(scene)) return true;
-  if (afterQ(scene.items, at)) return true;
+  if (afterQ(scene.items, at) || putToVote(scene)) return true;
   if (scene.sentence.close !== '?') return false;
   return scene.items.slice(at).some((item) => item.word === '?');
 }
+
+/** "Cutting needle on the aorta. Yes or no." */
+const putToVote = ({ after }: Scene): boolean =>
+  after[0] !== undefined &&
+  after[0].items.length <= 5 &&
+  /^(?:yes or no|true or false|right or wrong|agree or (?:not|disagree))\b/.test(joined(after[0].items));
 
 /** "Q silk resorbed – (yes); Q point for palate …": in notes of what was asked and answered. */
 function afterQ(items: readonly Item[], at: number): boolean {
@@ -254,7 +260,7 @@ const REFUSED =
 const ELSEWHERE = /^(?:on|for|with|in|of|among) (?:\S+ ){1,3}(?:yes|yeah|perhaps|maybe|it is|they are)$/;
 /** "That quotation is wrong." */
 const CALLED_WRONG =
-  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b|^(?:both|all|all three)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))?(?: (?:is|are|was|were))? (?:wrong|false|incorrect|mistaken|untrue)\b|^(?:neither|none)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))? (?:is|are|was|were) (?:right|true|correct|so)\b|^(?:how many|which|where are the|find the|what are the) (?:errors|mistakes|slips)\b|^no (?:it|that|they|this|he|she) (?:is|are|does|do|was|did)(?: not|n't)\b/;
+  /^(?:that|this|the) (?:last |whole )?(?:quotation|quote|sentence|statement|line|claim|answer|rule) is (?:wrong|false|incorrect|mistaken|untrue|not (?:true|right|correct)|a (?:myth|mistake))\b|^(?:that|this|it) is (?:mistaken|untrue|incorrect)\b|^(?:both|all|all three)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))?(?: (?:is|are|was|were))? (?:wrong|false|incorrect|mistaken|untrue)\b|^(?:neither|none)(?: of (?:them|these|those|it))?(?: (?:words?|statements?|sentences?|answers?|claims?|things))? (?:is|are|was|were) (?:right|true|correct|so)\b|^(?:they|these|those) (?:should|ought to) (?:be|have been|read)(?: (?:and|not|respectively|the other way)\b|$)|^(?:how many|which|where are the|find the|what are the) (?:errors|mistakes|slips)\b|^no (?:it|that|they|this|he|she) (?:is|are|does|do|was|did)(?: not|n't)\b/;
 
 /** "No, …", "Wrong: …": a mark right after the first spoken word. */
 function stopsAfterFirst({ items }: Sentence): boolean {

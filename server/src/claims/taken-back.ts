@@ -30,6 +30,7 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
         OTHER_SIDE.test(joined(scene.items)) ||
         UNLIKE.test(joined(scene.items)) ||
         sheathOutside(scene, [claim.left, claim.right]) ||
+        [claim.left, claim.right].some((side) => noughtDropped(scene, side)) ||
         [claim.left, claim.right].every((side) => gaugeShortened(scene, side))
       );
     default:
@@ -134,6 +135,16 @@ const ONCE =
 /** "8 Fr was printed as 8 mm", "the 18 G had been typed in as 1.8 mm": what a page once said. */
 const PRINTED_AS =
   /\b(?:was|were|had been|got) (?:[a-z]+ly )?(?:mis)?(?:printed|typed|written|entered|copied|given|shown|quoted|put|listed|set|recorded|transcribed|rendered|translated)(?: down| in| up)? (?:as|with)\b/;
+
+/** "Is a 5-0 finer than a 3-0?" "The 5's the finer.": said without its nought. */
+function noughtDropped({ note }: Scene, { sizes, mentions }: Operand): boolean {
+  const [mention] = mentions;
+  const [size] = sizes;
+  if (size?.system !== 'usp' || size.value < 3 || mention?.notation !== 'bare') return false;
+  const above = note.text.slice(Math.max(0, mention.source.start - REACH), mention.source.start);
+  const after = note.text.slice(mention.source.end, mention.source.end + 2);
+  return /^['’]s/.test(after) && new RegExp(`\\b${size.value}[-/]0\\b`).test(above);
+}
 
 /** "The 21 is thinner than the 18" beside wires: no thousandths of an inch where the text above has a 21 G and an 18 G. */
 function gaugeShortened({ note }: Scene, { sizes, mentions }: Operand): boolean {

@@ -6,6 +6,7 @@ import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { readMetric } from './metric-rule.ts';
 import type { Construction, Reading } from './model.ts';
+import { inName } from './no-operation.ts';
 import { ruleClaim } from './rule-claim.ts';
 import { anotherScale, scaleTold } from './scale-told.ts';
 import { scaleRule } from './scales.ts';
@@ -119,7 +120,7 @@ function ofScale(scene: Scene): Reading[] {
 function readFrench(scene: Scene, french: number): Reading[] {
   const { items } = scene;
   const mm = items.findIndex((item) => MM.test(item.word));
-  const operations = items.flatMap((item, i) => (operationOf(item) && !ofLumens(items, i) ? [i] : []));
+  const operations = items.flatMap((item, i) => (operationOf(item) && !inName(items, i) ? [i] : []));
   // "Kid: age/4 + 4; double-lumen ones are French": what is done to an age is another rule.
   if (operations.length > 0 && items.some(({ word }) => /^\(?age(?:$|\/)/.test(word))) return [];
   const at = operations[0] ?? -1;
@@ -144,8 +145,6 @@ function readFrench(scene: Scene, french: number): Reading[] {
 }
 const DIAMETER = /\b(?:diameter|radius|outside|across)\b/;
 
-/** "Double lumen: outside, in French": a kind of tube. */
-const ofLumens = (items: readonly Item[], i: number): boolean => /^lumens?$/.test(items[i + 1]?.word ?? '');
 const operationOf = (item: Item): Operation | undefined =>
   DIVIDE.has(item.word) ? 'over' : MULTIPLY.has(item.word) ? 'times' : undefined;
 const words = (items: readonly Item[]) => joined(items);

@@ -345,6 +345,9 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
   const rest = at.sentences[from + (short ? 2 : 1)];
   const after = rest ?? desk.reads[at.passage.index + 1]?.sentences[0];
   const choice = !reply.marked || FIRST_CHOICE.test(at.passage.text.slice(first.start, last.end));
+  // "Bea: no … Mo: nylon braided or mono … Mo: ?": several turns without a stop ask no one thing.
+  if (SEVERAL_TURNS.test(read.passage.text.slice(asked.start, asked.end))) return [];
+  if (/\b(?:column|heading|header)s?\b/.test(joined(asked.items))) return [];
   if (choice && (offered.has(read.passage.index) || offered.has(at.passage.index))) return [];
   if (
     last.close === '?' ||
@@ -369,6 +372,8 @@ function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: R
 /** "3. Your butterfly has an orange hub.", "4. True or false: a 16 Ch is wider.": the next of the numbered questions, whatever it says. */
 const asksNext = (read: Read, at: Read): boolean =>
   at.passage.list?.ordered === true && at.passage.list.list === read.passage.list?.list;
+
+const SEVERAL_TURNS = /\n[ \t]*\p{Lu}[\p{L}.]{0,14}:[^\n]*\n[ \t]*\p{Lu}[\p{L}.]{0,14}:/u;
 
 /** "A. 6 mm" where choices are offered is the first of them, no answer. */
 const FIRST_CHOICE = /^\W*a[.)]\s/i;

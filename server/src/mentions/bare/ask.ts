@@ -52,6 +52,7 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
       rankedWhole(place, value) ||
       setApart(place, value) ||
       ofLargeAnimal(place, value) ||
+      namedWhole(place, value) ||
       toldBehind(place, value))
   )
     return size('usp', 'whole-number-beside', material.word);
@@ -112,6 +113,12 @@ const rankedWhole = ({ scene, span, sentence }: Place, value: number): boolean =
     `\\b(?:an?|the|size)\\s${value}\\s(?:is|was)\\s(?:(?:a bit|much|far|one step|a step)\\s)?(?:thick|heavi|stout|strong|coars)er\\sthan\\s(?:an?|the|size)\\s${value - 1}\\b`,
     'i',
   ).test(scene.passage.text.slice(span.end, sentence.end + 160));
+
+/** "gut, USP 3 and 4 … a 3 gut": named with its scale just before. */
+const namedWhole = ({ scene, span }: Place, value: number): boolean =>
+  new RegExp(`\\bUSP\\s${value}(?![-/0-9])`).test(
+    scene.passage.text.slice(Math.max(0, span.start - 160), span.start),
+  );
 
 /** "3 polyglactin 910 (USP 3 = metric 6)": told in the brackets after it. */
 const toldBehind = ({ after }: Place, value: number): boolean =>

@@ -72,6 +72,7 @@ export function settle(question: Question): Settled | undefined {
     const systems = RUNGS[rung](question).filter(
       (system) =>
         (bare.decimals < 2 || system === 'millimetre') &&
+        !(system === 'french' && rung === 'passage' && RUNS.test(place.text)) &&
         (suits(system, bare) ||
           (system === 'usp' && (countsUp(bare) || besideZeros(place, bare))) ||
           rung === 'asked' ||
@@ -93,6 +94,9 @@ export function settle(question: Question): Settled | undefined {
   }
   return undefined;
 }
+
+/** "20 isn't faster than 18": a litre through cannulas, whatever French was spoken of around. */
+const RUNS = /\b(?:faster|slower|fastest|slowest)\b/i;
 
 /** "0, 1, 2, 3, 4, 5, 6, 7": the whole numbers of the threads, told one after the other. */
 const countsUp = ({ run, value, spoken }: Question['bare']): boolean =>

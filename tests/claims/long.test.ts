@@ -9,14 +9,15 @@ import { analyse } from '../../server/src/course/analyse.ts';
 import { findMentions } from '../../server/src/mentions/index.ts';
 import { readNote } from '../../server/src/notes/index.ts';
 import { pieces } from '../support/pieces.ts';
-import { keptTexts, storedIn } from './kept.ts';
+import { keptTexts } from './kept.ts';
 import { blockOf } from './readings.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
 const usual = { ...ROOM };
+const least = { text: 0, items: 0, passages: 1, sentences: 0 };
 beforeEach(() => {
-  Object.assign(ROOM, { text: 0, items: 0, passages: 1, sentences: 0 });
+  Object.assign(ROOM, least);
 });
 afterEach(() => {
   Object.assign(ROOM, usual);
@@ -24,11 +25,14 @@ afterEach(() => {
 
 const rounds = [...keptTexts()]
   .filter(([name], i) => /^r\d/.test(name) && i % 3 === 0)
-  .flatMap(([name, texts]) => pieces(texts).map(({ part, items }) => [name + part, name, items] as const));
+  .flatMap(([name, texts]) => pieces(texts).map(({ part, items }) => [name + part, items] as const));
 
-it.each(rounds)('%s is read as it was', (_, name, texts) => {
-  const stored = storedIn(name);
-  expect(texts.map((text) => blockOf(text, analyse(text))).filter((block) => !stored.has(block))).toEqual([]);
+it.each(rounds)('%s is read as ever', (_, texts) => {
+  const read = (room: typeof ROOM): string[] => {
+    Object.assign(ROOM, room);
+    return texts.map((text) => blockOf(text, analyse(text)));
+  };
+  expect(read(least)).toEqual(read(usual));
 });
 
 it('sentences of one long paragraph are read as ever, and what was found out about them is let go of', () => {

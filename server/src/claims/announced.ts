@@ -1,6 +1,14 @@
 /** Where mistakes are announced: a sentence, a lead-in or a heading says that what follows is wrong, in part or as a whole. */
 import type { Passage } from '../notes/model.ts';
-import { listsByPlace, listsErrors, partlyFalse, quotedToMend, sendsToFind, toMend } from './mending.ts';
+import {
+  foldedMistakes,
+  listsByPlace,
+  listsErrors,
+  partlyFalse,
+  quotedToMend,
+  sendsToFind,
+  toMend,
+} from './mending.ts';
 import type { Item } from './text/items.ts';
 import { joined } from './text/joined.ts';
 import { remembered } from './text/remember.ts';
@@ -19,7 +27,7 @@ export function announced(scene: Scene): boolean {
     scene.context.some(({ items }) => allWrong(items) || someWrong(items))
   )
     return true;
-  return listsByPlace(scene) || partlyFalse(scene) || ofMistakes(scene.headings);
+  return listsByPlace(scene) || partlyFalse(scene) || foldedMistakes(scene) || ofMistakes(scene.headings);
 }
 
 /** A heading announces mistakes below it. */

@@ -63,6 +63,10 @@ export function assessed({ passage, sentence }: Scene): boolean {
   const { start } = lineAt(passage, sentence.start);
   const line = passage.text.slice(start, start + 40);
   if (ASSESSED.test(line)) return true;
+  if (CARD.test(line)) {
+    const { end } = lineAt(passage, sentence.start);
+    return /\[[^\]\n]{1,80}\]\s*$/.test(passage.text.slice(Math.max(start, end - 90), end));
+  }
   const label = LEARNER.exec(line)?.[0].length;
   if (label === undefined) return false;
   // "Student: Is it? Tutor: It is.": another has the word by then.
@@ -70,6 +74,8 @@ export function assessed({ passage, sentence }: Scene): boolean {
 }
 const ASSESSED =
   /^\W{0,4}(?:candidate|student|trainee|learner|pupil|examinee|resident) (?:no\.? ?)?(?:\d{1,3}|[A-Z])\s?[.:)–—-]/i;
+/** "Card 5. so 9 Fr is 6 mm [3]": a question from the floor, with the answer in brackets. */
+const CARD = /^\W{0,4}(?:card|slip|question|q|query) ?\d{1,2}\s?[.:)–—-]/i;
 const LEARNER =
   /^\W{0,4}(?:[a-z0-9]{1,2}[).]\W{0,4})?(?:the |a |one |another )?(?:candidate|student|trainee|learner|pupil)\W{0,3}:/i;
 const SPEAKER = /\p{Lu}\p{L}+\W{0,2}:/u;

@@ -1,5 +1,6 @@
 /** Sentences that are there to be put right, or are no longer to be believed. */
-import type { Passage } from '../notes/model.ts';
+import { matchesOf, sourceSpan } from '../notes/index.ts';
+import type { Note, Passage, Span } from '../notes/model.ts';
 import type { Reading } from './constructions/model.ts';
 import type { Item } from './text/items.ts';
 import { joined } from './text/joined.ts';
@@ -90,3 +91,27 @@ export function partlyFalse({ note, passage }: Scene): boolean {
 const saysPartlyFalse = remembered(({ text }: Passage): boolean => PARTLY.test(text.slice(0, 600)));
 const PARTLY =
   /\b(?:half|some|one|two|three|four|five|several|a few|many|most|not all)(?: of)?(?: the| these| them| those)?(?: squares| statements| lines| cells| sentences| items| entries| claims| cards| rows)? (?:is|are|will be|was|were) (?:pure |plain |quite |all |deliberate )?(?:nonsense|false|lies|a lie|wrong|untrue|made up|invented|rubbish|bogus|fakes?)\b/i;
+
+/** Below "<details><summary>Wrong answers we got</summary>", up to its end. */
+export function foldedMistakes({ note, passage }: Scene): boolean {
+  const folds = foldsOf(note);
+  if (folds.length === 0) return false;
+  const at = sourceSpan(passage, { start: 0, end: 0 }).start;
+  return folds.some(({ start, end }) => start <= at && at < end);
+}
+const foldsOf = remembered(({ text }: Note): readonly Span[] => {
+  if (!text.includes('<summary')) return [];
+  const found: Span[] = [];
+  let start = -1;
+  for (const { 0: tag, 1: title, index } of matchesOf(text, FOLD)) {
+    if (start < 0 && title !== undefined && OF_MISTAKES.test(title)) start = index;
+    if (start < 0 || tag.length !== CLOSED.length) continue;
+    found.push({ start, end: index });
+    start = -1;
+  }
+  return start < 0 ? found : [...found, { start, end: text.length }];
+});
+const CLOSED = '</details>';
+const FOLD = /<summary>([^<]{1,120})<\/summary>|<\/details>/gi;
+const OF_MISTAKES =
+  /\b(?:wrong|false|mistakes?|errors?|myths?|misconceptions?|incorrect|untrue|howlers|nonsense)\b/i;

@@ -118,9 +118,11 @@ export class PassageDraft {
     this.open.push({ kind, start: this.body.text.length });
   }
 
-  exitMark(): void {
+  /** Ends the mark of this kind that was opened last: tags may stand crosswise, or never be closed. */
+  exitMark(kind: MarkKind): void {
     this.flush();
-    const mark = this.open.pop();
+    const at = this.open.findLastIndex((one) => one.kind === kind);
+    const [mark] = at < 0 ? [] : this.open.splice(at, 1);
     if (mark) this.marks.push({ kind: mark.kind, start: mark.start, end: this.body.text.length });
   }
 

@@ -80,7 +80,7 @@ export class ProseBuilder implements TokenSink {
       if (type === this.skipped) this.skipped = undefined;
       return;
     }
-    if (MARKS[type]) this.passage?.exitMark();
+    if (MARKS[type]) this.passage?.exitMark(MARKS[type]);
     else EXIT[type]?.call(this, start, end);
   }
 
@@ -143,9 +143,18 @@ export class ProseBuilder implements TokenSink {
   /** Puts a placeholder for code, HTML, math and bare addresses. */
   replace(type: string, start: number, end: number): void {
     if (type === 'mathText' && isMoney(this.source, start, end)) return;
-    if (type === 'htmlText') this.addComments(findComments(this.source, start, end));
+    if (type === 'htmlText') {
+      this.addComments(findComments(this.source, start, end));
+      this.strikeTag(this.source.slice(start, Math.min(end, start + 10)).toLowerCase());
+    }
     this.passage?.append(PLACEHOLDER, start, end);
     this.skip(type);
+  }
+
+  /** "<s>", "<del>": struck as "~~" would have it. */
+  private strikeTag(tag: string): void {
+    if (/^<(?:s|del|strike)[\s>]/.test(tag)) this.passage?.enterMark('strike');
+    else if (/^<\/(?:s|del|strike)\s*>/.test(tag)) this.passage?.exitMark('strike');
   }
 
   // Containers

@@ -30,7 +30,7 @@ const PARTS: Readonly<Record<CaptionFormat, RegExp>> = {
 function readTag(draft: PassageDraft, closing: boolean, name: string): void {
   const kind = TAG_MARKS.get(name.toLowerCase().replace(/[.\s].*$/s, ''));
   if (!kind) return;
-  if (closing) draft.exitMark();
+  if (closing) draft.exitMark(kind);
   else draft.enterMark(kind);
 }
 

@@ -91,10 +91,18 @@ function tokenAt(items: readonly Item[], i: number): Token {
     if (onward) return onward;
   }
   const step = STEPS.get(word);
-  if (step) return { kind: 'step', step, to: i };
+  if (step) return { kind: behindDifference(items, i) ? 'stop' : 'step', step, to: i };
   if (RESULTS.test(word)) return { kind: 'result', to: i };
   if (PASSED.test(word)) return { kind: 'pass', to: i };
   return { kind: STOPS.test(word) ? 'stop' : 'word', to: i };
+}
+
+/** "(8 – 2) × 2": what is multiplied is the difference, whose dash may be a range elsewhere. */
+function behindDifference(items: readonly Item[], i: number): boolean {
+  if (items[i - 1]?.word !== ')') return false;
+  const near = items.slice(Math.max(0, i - 7), i - 1);
+  const opens = near.findLastIndex(({ word }) => word === '(');
+  return near.slice(opens + 1).some(({ word }) => /^[–—-]$/.test(word));
 }
 
 const BELOW = /^(?:down|below|under|smaller|lower|less|beneath)$/;

@@ -33,6 +33,7 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:whoever|anyone who|anybody who|those who)\b/,
   /\baccording to\b/,
   /\b(?:put|suggested) to (?:me|us) that\b/,
+  /(?<![^ ]|\b(?:years?|months?|weeks?|days?|yrs?|mo) )old (?:\S+ ){1,4}?(?:says?|said|has|had|gives?|gave|reads?|shows?|showed)\b/,
   /\b(?:so|and now|twice|still) (?:the|its|our) (?:text|draft|manuscript|translation) (?:now |still )?(?:says|said|has|reads) that\b/,
   /\b(?:rep|reps|maker|supplier|seller|neighbour|colleague|other ward|car \d)(?: ?['’]?s)? (?:card|list|leaflet|poster|table|sheet|box|label) (?:has|had|gives|gave|prints|put|puts)\b/,
   /\b(?:by|in|to) (?:his|her|their|some people's|one's) (?:account|mind|head|eyes|book|view|thinking)\b/,
@@ -41,7 +42,7 @@ const BEFORE: readonly RegExp[] = [
 
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
-  /\b(?:they|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|textbook|chart|slide|handout|page|website|author|text|draft|manuscript|translation|card|list|leaflet|poster|table|sheet|box|label|gave|picked|ticked|ringed|circled)\b/;
+  /\b(?:they|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|old|textbook|chart|slide|handout|page|website|author|text|draft|manuscript|translation|card|list|leaflet|poster|table|sheet|box|label|gave|picked|ticked|ringed|circled)\b/;
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;

@@ -1,6 +1,6 @@
 /** What surrounds prose: headings, lists, tables, quotes, marks, comments, and what is no prose. */
 import { describe, expect, it } from 'vitest';
-import { isUnbroken, type Note, readNote, sourceSpan } from '../../server/src/notes/index.ts';
+import { isUnbroken, type Note, type Passage, readNote, sourceSpan } from '../../server/src/notes/index.ts';
 import { expectSound } from './maps.ts';
 
 function read(text: string): Note {
@@ -52,6 +52,18 @@ describe('a size is found in the source', () => {
     expect(isUnbroken(passage!, { start: 0, end: 2 })).toBe(true);
     expect(isUnbroken(passage!, { start: 0, end: 4 })).toBe(false);
     expect(isUnbroken(passage!, { start: 9, end: 13 })).toBe(true);
+  });
+
+  it.each([
+    ['a <s>20</s> 18 G', ['\uFFFC20']],
+    ['a <DEL class="x">20</DEL> <ins>18</ins> G', ['\uFFFC20']],
+    ['**a <s>20** 18</s> G', ['\uFFFC20 18']],
+    ['a <s>20 G', []],
+    ['a <small>20</small> G', []],
+  ])('and what HTML strikes is struck: %j', (text, struck) => {
+    const [{ text: words, marks }] = read(text).passages as [Passage];
+    const found = marks.filter(({ kind }) => kind === 'strike');
+    expect(found.map(({ start, end }) => words.slice(start, end))).toEqual(struck);
   });
 
   it('even in a table with escaped pipes', () => {

@@ -51,35 +51,6 @@ export function graded({ passage, sentence }: Scene): boolean {
   );
 }
 
-/** "a (18 wider than 20) 1; b (20 wider than 18) 0": an answer, with what it earns right behind it. */
-export function earnsNothing({ passage, sentence, items }: Scene, { at }: Reading): boolean {
-  const from = items[at]?.end ?? sentence.end;
-  return NOTHING_EARNED.test(passage.text.slice(from, Math.min(from + 80, sentence.end + 2)));
-}
-const NOTHING_EARNED = /^[^;.()]{0,60}\)\s*[=:–-]?\s*(?:0|no (?:marks?|points?))\s*(?:[;,.]|$)/;
-
-/** "Candidate 5. Explained that …", "b) Student: …": whatever a learner did and said, as who marks it tells it. */
-export function assessed({ passage, sentence }: Scene): boolean {
-  const { start } = lineAt(passage, sentence.start);
-  const line = passage.text.slice(start, start + 40);
-  if (ASSESSED.test(line)) return true;
-  if (CARD.test(line)) {
-    const { end } = lineAt(passage, sentence.start);
-    return /\[[^\]\n]{1,80}\]\s*$/.test(passage.text.slice(Math.max(start, end - 90), end));
-  }
-  const label = LEARNER.exec(line)?.[0].length;
-  if (label === undefined) return false;
-  // "Student: Is it? Tutor: It is.": another has the word by then.
-  return !SPEAKER.test(passage.text.slice(start + label, Math.min(sentence.end, start + LONGEST)));
-}
-const ASSESSED =
-  /^\W{0,4}(?:candidate|student|trainee|learner|pupil|examinee|resident) (?:no\.? ?)?(?:\d{1,3}|[A-Z])\s?[.:)–—-]/i;
-/** "Card 5. so 9 Fr is 6 mm [3]": a question from the floor, with the answer in brackets. */
-const CARD = /^\W{0,4}(?:card|slip|question|q|query) ?\d{1,2}\s?[.:)–—-]/i;
-const LEARNER =
-  /^\W{0,4}(?:[a-z0-9]{1,2}[).]\W{0,4})?(?:the |a |one |another )?(?:candidate|student|trainee|learner|pupil)\W{0,3}:/i;
-const SPEAKER = /\p{Lu}\p{L}+\W{0,2}:/u;
-
 /**
  * "Full marks for the candidate who explained that …", "some said …, which is correct": somebody else's words, which the
  * author holds to be right.

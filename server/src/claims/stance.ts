@@ -1,24 +1,13 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
-
 import { affirmed } from './affirmed.ts';
 import { announced, deniedMistake } from './announced.ts';
+import { assessed, bracketed, earnsNothing, mailed } from './assessed.ts';
 import { compound } from './compound.ts';
 import { conditional } from './conditional.ts';
 import type { Reading } from './constructions/model.ts';
 import { hedged, negated } from './denial.ts';
 import { onceSaid } from './errata.ts';
-import {
-  arrowed,
-  assessed,
-  disputed,
-  earnsNothing,
-  endorsed,
-  framed,
-  graded,
-  oddOneOut,
-  onlyOne,
-  turnedBack,
-} from './framing.ts';
+import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turnedBack } from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import { outOfUse, toGo } from './mending.ts';
 import type { Stance } from './model.ts';
@@ -79,7 +68,15 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     oddOneOut(scene)
   )
     return 'quoted';
-  if (assessed(scene) || earnsNothing(scene, reading) || toGo(scene) || tallied(scene)) return 'quoted';
+  if (
+    assessed(scene) ||
+    mailed(scene) ||
+    earnsNothing(scene, reading) ||
+    bracketed(scene, reading) ||
+    toGo(scene) ||
+    tallied(scene)
+  )
+    return 'quoted';
   if (
     rejected(scene) ||
     retold(scene) ||

@@ -26,13 +26,13 @@ export function assessed({ passage, sentence }: Scene): boolean {
 }
 const ASSESSED =
   /^\W{0,4}(?:candidate|student|trainee|learner|pupil|examinee|resident) (?:no\.? ?)?(?:\d{1,3}|[A-Z])\s?[.:)–—-]/i;
-/** "*the 6 of the sheath is its outer diameter* [inner!!]": put right in brackets right behind. */
+/** "*the 6 of the sheath is its outer diameter* [inner!!]": put right in brackets right behind; "(11/5: other way)". */
 export function bracketed({ items, passage, sentence }: Scene, { at }: Reading): boolean {
   const from = items[at]?.end ?? sentence.end;
   return BRACKETED.test(passage.text.slice(from, Math.min(from + 120, sentence.end + 30)));
 }
 const BRACKETED =
-  /^[^[\]\n]{0,90}\[\s?(?:no|nope|wrong|sic|inner|outer|inside|outside|wider|narrower|thicker|thinner|larger|bigger|smaller|rises|falls|(?:the )?other way(?: round)?|(?:the )?reverse)\W{0,3}\]/i;
+  /^[^[\]\n]{0,90}\[\s?(?:no|nope|wrong|sic|inner|outer|inside|outside|wider|narrower|thicker|thinner|larger|bigger|smaller|rises|falls|(?:the )?other way(?: round)?|(?:the )?reverse)\W{0,3}\]|^[^()\n]{0,90}\((?:[^()\n]{0,28}[:.,;] ?)?(?:(?:the )?other way\b|wrong\b|not (?:true|so)\b|(?:it|that)(?:['’]s| is) not\b|it isn['’]t\b|[IO]D!|(?:inner|outer|inside|outside)!|sic\))/i;
 
 /** A mail in a block quotation, "> From: …": its words are another's, there to be checked or answered. */
 export function mailed({ note, passage }: Scene): boolean {

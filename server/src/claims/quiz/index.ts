@@ -151,12 +151,18 @@ const ofAnother = ({ reply: { read, span } }: Pair): boolean => {
   return (
     OF_ANOTHER.test(text.slice(span.start, Math.min(span.end, span.start + 40))) ||
     POPULAR.test(text.slice(Math.max(0, span.start - 32), span.start)) ||
-    BREAKS_OFF.test(text.slice(Math.max(span.start, span.end - 4), span.end + 12))
+    BREAKS_OFF.test(text.slice(Math.max(span.start, span.end - 4), span.end + 12)) ||
+    outbid(text.slice(span.start, span.end), text.slice(span.end, span.end + 28))
   );
 };
 /** "**Grey.** Popular: white": the wrong answer that many give. */
 const POPULAR =
   /\b(?:popular|common|commonest|often|usual|favourite|tempting|distractors?|traps?|wrong|not|many|most)\b[^:.?!\n]{0,16}:\W*$/i;
+/** R: "28." N: "24.": the next speaker gives another number. */
+const outbid = (said: string, after: string): boolean => {
+  const [, other] = /^\W*\p{Lu}\p{L}{0,11}: ?["“]?(\d+(?:\.\d+)?)\b/u.exec(after) ?? [];
+  return other !== undefined && said.length < 24 && !said.includes(other);
+};
 /** "41... no. 39": thought better of. */
 const BREAKS_OFF = /(?:\.{2,}|…|[—–])\s*(?:er |sorry,? |wait,? )?(?:no|wait|sorry|i mean)\b/i;
 const OF_ANOTHER =

@@ -15,7 +15,7 @@ export const REPORTED_SPEAKERS = set(
   `student students learner learners trainee trainees orientee orientees newcomer newcomers novice novices beginner beginners intern interns
   resident residents rookie rookies patient patients parent parents mother father wife husband sister brother son daughter uncle aunt neighbour neighbours flatmate relative relatives rep reps salesman porter owner owners anyone anybody whoever
   somebody someone people many everyone everybody colleague colleagues partner partners locum locums predecessor candidate candidates pupil pupils
-  handout slide slides poster table figure photo caption box diagram arrow print misprint chart posters version draft edition page leaflet author textbook website forum internet post`,
+  handout slide slides poster table figure photo picture pictures caption box diagram arrow print misprint chart posters version draft edition page leaflet author textbook website forum internet post`,
 );
 
 /** Verbs that report words or beliefs. */

@@ -33,7 +33,7 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:whoever|anyone who|anybody who|those who)\b/,
   /\baccording to\b/,
   /\b(?:put|suggested) to (?:me|us) that\b/,
-  /(?<![^ ]|\b(?:years?|months?|weeks?|days?|yrs?|mo) )old (?:\S+ ){1,4}?(?:says?|said|has|had|gives?|gave|reads?|shows?|showed)\b/,
+  /\bold (?:\S+ ){0,2}?(?:sheets?|stickers?|posters?|cards?|lists?|tables?|charts?|boards?)(?: (?:of|for|on) \S+)? (?:says?|said|reads?)\b/,
   /\b(?:so|and now|twice|still) (?:the|its|our) (?:text|draft|manuscript|translation) (?:now |still )?(?:says|said|has|reads) that\b/,
   /\b(?:rep|reps|maker|supplier|seller|neighbour|colleague|other ward|car \d)(?: ?['’]?s)? (?:card|list|leaflet|poster|table|sheet|box|label) (?:has|had|gives|gave|prints|put|puts)\b/,
   /\b(?:by|in|to) (?:his|her|their|some people's|one's) (?:account|mind|head|eyes|book|view|thinking)\b/,

@@ -53,7 +53,7 @@ const HELD = new RegExp(
     '(?:said|thought|believed|assumed|wrote|claimed|insisted|swore|argued|guessed|imagined|sure|(?:was|were|been|being|got) (?:told|taught|assured|persuaded|put to (?:me|us)))',
     "(?:you|they|one|he|she)(?:'ll| will| would|'d) (?:write|say|call|think|read|answer|put|tick|chart|end up with)",
     'have (?:you|us|me|them) (?:think|believe)',
-    '(?:had|has|have) it (?:down )?that',
+    'had it (?:down )?that',
     'i (?:once |also |even |then |just )?told (?:my|the|our|a|an|one|some|his|her|this|that|him|them|everybody|everyone)(?: [a-z-]+){0,2} that',
     '(?<!(?:right|fair|true|correct|safe|fine|accurate|needless|is|it|remember|agree|want|have|need|(?:want|like|expect|need) you) )to (?:say|think|believe|assume|claim|suppose|write|call|conclude)',
     'and (?:say|think|believe|assume|claim) that',

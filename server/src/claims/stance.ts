@@ -68,15 +68,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     oddOneOut(scene)
   )
     return 'quoted';
-  if (
-    assessed(scene) ||
-    mailed(scene) ||
-    earnsNothing(scene, reading) ||
-    bracketed(scene, reading) ||
-    toGo(scene) ||
-    tallied(scene)
-  )
-    return 'quoted';
+  if (toldOf(scene, reading)) return 'quoted';
   if (
     rejected(scene) ||
     retold(scene) ||
@@ -102,6 +94,15 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     (hedged(scene, reading) ? 'hedged' : reading.denied ? 'denied' : 'asserted')
   );
 }
+
+/** What another did or wrote, what a page loses, how many said what. */
+const toldOf = (scene: Scene, reading: Reading): boolean =>
+  assessed(scene) ||
+  mailed(scene) ||
+  earnsNothing(scene, reading) ||
+  bracketed(scene, reading) ||
+  toGo(scene) ||
+  tallied(scene);
 
 /** A denial of the whole sentence reaches a claim that is all it says. */
 const whole = ({ items }: Scene, { claim }: Reading): Stance =>

@@ -56,6 +56,7 @@ const HELD = new RegExp(
     'had it (?:down )?that',
     'i (?:once |also |even |then |just )?told (?:my|the|our|a|an|one|some|his|her|this|that|him|them|everybody|everyone)(?: [a-z-]+){0,2} that',
     '(?<!(?:right|fair|true|correct|safe|fine|accurate|needless|is|it|remember|agree|want|have|need|(?:want|like|expect|need) you) )to (?:say|think|believe|assume|claim|suppose|write|call|conclude)',
+    '(?:tempting|tempted|easy|natural|common) to (?:read|see|take|hear|treat|order|rank|picture|expect|imagine|guess|list|put)',
     'and (?:say|think|believe|assume|claim) that',
     '(?:for|of|by|about|from|in|into|like|against) (?:saying|thinking|believing|assuming|claiming|writing|calling|supposing)',
     '(?:idea|notion|belief|impression|assumption|view|claim|suggestion|feeling|theory)(?: (?:in|on|from|by|at|of) (?:\\S+ ){1,4}?)? ?(?:that|of)',
@@ -70,12 +71,20 @@ const AFTER =
 const AS_NUMBER =
   /\b(?:numerically|arithmetically|(?<!\b(?:fr|french|ch|charrière|mm|the|a|an|dilator|hegar|urethral|metal) )sounds?|as (?:a|bare) numbers?|as numbers go|by (?:the )?numbers?|in numbers?|on paper|in figures)\b/;
 
+/** "the 22 G drawn wider than the 18 G", "sold the 22 G as wider", "5-0 ought to be thicker … but no": how it is shown, or should be. */
+const SHOWN_AS =
+  /\b(?:drawn(?! (?:up|from))|depicted|pictured|painted|sketched|sold|advertised|marketed)(?: \S+){0,4}(?: as)?$|\bwhy (?:\S+ ){1,5}(?:would|should|might|could) (?:be|run|flow)$|\bought to (?:be|run|flow|feel|look)$/;
 /** Between the size and the word: "chose the 22 G, believing it to be wider", "nobody asks which is the bigger". */
 const HELD_OF =
   /\b(?:seems?|seemed|appears?|appeared|(?:looks?|looked|feels?|felt) (?:about |nearly |just |almost )?as|believing|thinking|supposing|assuming|imagining|expecting|(?:who|that) (?:still |really |also )?(?:believes?|thinks?|thought|says?|said|reckons?|assumes?|imagines?|claims?|reverses?))\b/;
 /** "Ten of them took 2-0 to be thicker", "the ward calls it an 18". */
 const TAKEN_FOR =
   /\b(?:took|mistook|held|thought|believed|considered|declared) (?:\S+ ){1,4}to be\b|\b(?:calls|charts|books) (?:it|them|that|this)\b|(?<!\b(?:is|are|be|been) )\b(?:labelled|charted|recorded|documented|logged|booked)(?: \w+)? as\b|\b(?:was|were|had been|got) (?:\w+ly |still |once )?(?:called|termed|listed|described|printed|classed|filed)\b|\bdrawn (?:with|without|finer|thicker|thinner|wider|narrower|inside|outside)\b|\b(?:they|people|some|many) (?:all |still |often )?(?:call|chart|book|label) (?:it|them|that|this)\b/;
+/** "I have seen polypropylene called absorbable", "the card called polypropylene absorbable": somebody's name for it. */
+const NAMED_SO =
+  /\b(?:seen|heard|found|read|had) (?:\S+ ){1,4}called$|\b(?:cards?|posters?|labels?|books?|sheets?|slides?|leaflets?|somebody|someone|he|she|they|students?|candidates?|draft) (?:\S+ ){0,2}called(?: \S+){1,3}$/;
+/** "absorbed or not": left open. */
+const OR_NOT = /^(?:[a-z]+ )?or not\b/;
 /** "called the pink one an 18". */
 const CALLED =
   /(?<!\b(?:is|are|be|so|also|commonly|often|been) )\bcalled (?:the|an?|my|his|her|our|their|that)$/;
@@ -102,6 +111,7 @@ const SORTING =
 const TRUE_OR_FALSE = /^(?:\S+ [.)] )?(?:t ?\/ ?f|true ?(?:or|\/) ?false|true or not) [:—–?.-]/;
 
 const REACH = 12;
+const SHOWN_REACH = 6;
 
 /** Is the claim held by somebody else, refuted in its own sentence, or set out to be judged? */
 export function hearsay(scene: Scene, { claim, from, at, to, unconditional }: Reading): boolean {
@@ -116,8 +126,12 @@ export function hearsay(scene: Scene, { claim, from, at, to, unconditional }: Re
     HELD.test(before) ||
     AFTER.test(words(scene.items, last + 1, last + 1 + REACH)) ||
     HELD_OF.test(words(scene.items, first, at + 1)) ||
+    (claim.kind === 'comparison' && SHOWN_AS.test(words(scene.items, at - SHOWN_REACH, at))) ||
     (claim.kind === 'colour' && CALLED.test(before)) ||
     TAKEN_FOR.test(words(scene.items, first - REACH, at + 1)) ||
+    (claim.kind === 'property' &&
+      (NAMED_SO.test(words(scene.items, at - SHOWN_REACH, at)) ||
+        OR_NOT.test(words(scene.items, at + 1, at + 4)))) ||
     ASKED_OF.test(words(scene.items, at - REACH, at + 1)) ||
     AS_NUMBER.test(words(scene.items, first - REACH, at + 1)) ||
     OTHER_WORLD.test(words(scene.items, first - REACH, at + 1)) ||

@@ -274,8 +274,9 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   return hub && verb > 0 && between.slice(verb + 1).every(ties) && between.slice(0, verb).every(plain);
 }
 
-/** "The 21 G is on the tray and the pink hub …", "pink, and a 22 G": another thing. */
-const ANOTHER = /^(?!.*\b(?:has|have|with|comes?)\b).*(?:is|are|was|,)\b.* and (?:an?|the)$|^, and an?$/;
+/** "The 21 G is on the tray and the pink hub …", "pink, and a 22 G", "a green and a 20 G": another thing. */
+const ANOTHER =
+  /^(?!.*\b(?:has|have|with|comes?)\b).*(?:is|are|was|,)\b.* and (?:an?|the)$|^, and an?$|^and (?:an?|the)$/;
 
 /** "not blue but" before the colour that is meant. */
 const dropped = (all: readonly Item[], i: number): boolean => {

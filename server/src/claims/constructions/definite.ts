@@ -13,7 +13,7 @@ import { groundAfter } from './reason.ts';
 /** "the thicker wire of the pair", "whose larger bore", "the 25 G is the one that punches the wider hole". */
 export function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[] {
   const { items } = scene;
-  if (turnedTo(items, word) || ofPlace(items, word)) return [];
+  if (turnedTo(items, word) || ofPlace(items, word) || gives(items, word)) return [];
   const article = items[word.at - (items[word.at - 1]?.word === 'next' && !word.attributive ? 2 : 1)]?.word;
   const whose = items.slice(Math.max(0, word.at - 2), word.at).some((item) => item.word === 'whose');
   const still =
@@ -220,6 +220,12 @@ const turnedTo = (items: readonly Item[], word: Measured): boolean =>
   /^(?:go|goes|going|went|try|tries|tried|move|moves|moved|choose|pick|buy)$/.test(
     items[word.at - 1]?.word ?? '',
   );
+
+/** "the bigger twin had a 24 G, the smaller one a 26 G": somebody, and what he has. */
+const gives = (items: readonly Item[], word: Measured): boolean =>
+  /^(?:one|twin|child|dog|cat|baby|boy|girl|sister|brother|patient)$/.test(items[word.at + 1]?.word ?? '') &&
+  /^(?:an?|the|our|his|her)$/.test(items[word.at + 2]?.word ?? '') &&
+  items[word.at + 3]?.kind === 'size';
 
 /** "On the larger side the 24 Fr": the word is of the place. */
 const ofPlace = (items: readonly Item[], word: Measured): boolean =>

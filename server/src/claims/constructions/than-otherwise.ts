@@ -39,6 +39,11 @@ export const asNumbers = (items: readonly Item[], word: Measured, left: Group, r
 const CONCEDES = /^(?:although|though|but|yet|while|whilst|whereas|however|because|since|still)$/;
 
 /** One of them has help or is held up, or carries another liquid: "with a pressure bag … than without", "the clamp was half shut". */
+/** "in the elbow … in the hand": where each of them lies counts too. */
+const SITES =
+  /\b(?:in|into|at|on) (?:the|his|her|my|their|one|an?) (?:left |right |other )?(hand|wrist|elbow|arm|forearm|foot|ankle|leg|neck|fossa|scalp|thigh|groin|tibia|humerus|jugular)\b/g;
+const sitesApart = (items: readonly Item[]): boolean =>
+  new Set([...joined(items).matchAll(SITES)].map(([, site]) => site)).size > 1;
 const HINDERED = /^(?:clamp|clamped|kinked|bent|clotted|blocked|tissued|infiltrated|positional|spasm)$/;
 function driven(items: readonly Item[]): boolean {
   const has = (words: RegExp) => items.some((item) => words.test(item.word));
@@ -48,6 +53,7 @@ function driven(items: readonly Item[]): boolean {
       has(/^(?:without|gravity|unaided|stand|hung)$/) &&
       !alike(items)) ||
     has(HINDERED) ||
+    sitesApart(items) ||
     (has(/^my$/) && has(/^(?:her|his|your|their)$/)) ||
     (has(/^blood$/) && has(/^(?:water|saline|crystalloids?|plasma|fluids)$/))
   );
@@ -67,11 +73,17 @@ export const bounded = (items: readonly Item[], left: Group, right: Group): bool
   (/^(?:over|above|beyond|under|below|past)$/.test(items[left.from - 1]?.word ?? '') ||
     items.slice(Math.max(0, left.from - 2), left.from).some((item) => item.word === 'than'));
 
-/** "All but the 0 are finer than 1-0": said of the others. */
+/** "All but the 0 are finer than 1-0", "except for the 24 G, all …": said of the others. */
 export const excepted = (items: readonly Item[], left: Group): boolean =>
-  /\b(?:but|except|save|besides|excepting)(?: for)?(?: (?:the|an?|our|that))?$/.test(
+  (EXCEPT.test(joined(items, 0, left.from)) &&
+    items[left.to + 1]?.word === ',' &&
+    ALL.test(items[left.to + 2]?.word ?? '')) ||
+  (/\b(?:but|except|save|besides|excepting)(?: for)?(?: (?:the|an?|our|that))?$/.test(
     joined(items, Math.max(0, left.from - 3), left.from),
-  ) && items.slice(Math.max(0, left.from - 6), left.from).some(({ word }) => ALL.test(word));
+  ) &&
+    items.slice(Math.max(0, left.from - 6), left.from).some(({ word }) => ALL.test(word)));
+const EXCEPT =
+  /^(?:except(?:ing)?(?: for)?|apart from|aside from|other than|besides|save(?: for)?)(?: (?:the|our|that))?$/;
 const ALL = /^(?:all|every|everything|each|any|anything)$/;
 
 /** "A 4-0 thicker than a 3-0 does not exist": a thing thought of, of which the verb tells. */

@@ -120,6 +120,9 @@ const ASKS = /^(?:which|what|needle|point)$/;
 const UNWANTED =
   /^(?:not|never|no|\w+n't|cannot|avoid\w*|refus\w+|reject\w*|wrong|worst|unsuitable|unsafe|forbidden|least|last|why|or|tears?|rather)$/;
 
+const ILL =
+  /^(?:leaks?|leaked|tears?|tore|rips?|ripped|cuts?|fails?|failed|bleeds?|bled|splits?|spells|means)$/;
+
 /** Where several points are named, contrasted clauses are read apart. */
 function clauses(items: readonly Item[]): [number, number][] {
   const named = points(items, 0, items.length);
@@ -142,6 +145,8 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   if (!point || more.length > 0 || first === undefined || last === undefined) return [];
   if (point.at > first && point.at < last) return [];
   if (!listed(items, first, last)) return [];
+  // "A cutting needle on bowel leaks": what comes of it.
+  if (point.to < first && ILL.test(items[last + 1]?.word ?? '')) return [];
   if (
     items
       .slice(from, end)

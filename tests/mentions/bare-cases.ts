@@ -31,6 +31,10 @@ export const BARE: readonly (readonly [note: string, read: readonly string[]])[]
     ['`6-0`: USP 6-0, nylon', '`0.7`: metric 0.7, nylon'],
   ],
   ['Any drain up to 21 Fr, that is to say 7 mm.', ['`21 Fr`: 21 Fr, drain, at most', '`7 mm`: 7 mm, drain']],
+  // Files of the dentist, the size of a group, an age in front of a line.
+  ['Use the 27 G needle. Files go up in order, 10, 15, 20.', ['`27 G`: 27 G, needle']],
+  ['# Urinary catheters\n\nThe 14 Fr is usual. Group size 12.', ['`14 Fr`: 14 Fr, urinary-catheter']],
+  ['- 48F, abscess, 12 Fr catheter, home on day 9\n', ['`12 Fr`: 12 Fr, catheter']],
   // So many things are no size.
   ['The 18 G cannula is green. We did 14 cannulas and 3 drains.', ['`18 G`: 18 G, cannula']],
   ['The 18 G cannula is green. In all 14 cannulas failed.', ['`18 G`: 18 G, cannula']],

@@ -138,6 +138,8 @@ export function hearsay(scene: Scene, { claim, from, at, to, unconditional }: Re
     TRUE_OR_FALSE.test(opening) ||
     HELD_UP.test(opening) ||
     offersEither(scene.passage) ||
+    inChoices(scene.items) ||
+    checkedNext(scene) ||
     (claim.kind === 'order' && SORTING.test(opening)) ||
     crossed(scene, scene.items[at]?.start ?? 0) ||
     (inverted(scene) &&
@@ -152,6 +154,16 @@ export function hearsay(scene: Scene, { claim, from, at, to, unconditional }: Re
 }
 
 const words = joined;
+
+/** "Finest of these: a 2-0, b 4-0, c 0": choices to be made among, with nothing but their letters before them. */
+const inChoices = (items: readonly Item[]): boolean => CHOICES.test(joined(items));
+const CHOICES = /[:?] a [^,;]{1,40}[,;] b [^,;]{1,40}[,;] c /;
+
+/** "My consultant says …. Is that right?": asked about, not told. */
+const checkedNext = ({ after: [next] }: Scene): boolean =>
+  next?.close === '?' && next.items.length <= 9 && CHECKS.test(joined(next.items));
+const CHECKS =
+  /^(?:(?:so|but|and) )?(?:is|was) (?:that|this|it|he|she) (?:true|right|so|correct|what|how|really|the case)\b|^(?:does|do) (?:that|this|it) (?:hold|sound right)(?: \?)?$/;
 
 /** "I used to think so too, but a 20 G …": where the author's own word begins. */
 const turnedTo = (items: readonly Item[], first: number): number => {

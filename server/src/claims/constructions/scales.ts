@@ -251,8 +251,9 @@ const ASIDE =
   /^(?:by the way|incidentally|of course|for the record|remember|don't forget|in case you (?:forgot|wondered|were wondering|didn't know|need it)|again|to be clear|simply put|in short|as you know|mind you|for what it's worth|as ever|after all|then|in other words)$/;
 
 /** "What the number describes is …" where one scale alone is spoken of. */
-function ofNumber({ items, system }: Scene): Chunk<Scale> | undefined {
-  const scale = system === 'needle-gauge' ? 'gauge' : system === 'french' ? 'french' : undefined;
+function ofNumber(scene: Scene): Chunk<Scale> | undefined {
+  const { items, system } = scene;
+  const scale = SPOKEN_OF[lastNamed(scene.before) ?? system ?? ''];
   const at = items.findIndex((item) => /^(?:number|figure|size)$/.test(item.word));
   const before = items.slice(0, Math.max(at, 0)).map((item) => item.word);
   return scale &&
@@ -263,6 +264,17 @@ function ofNumber({ items, system }: Scene): Chunk<Scale> | undefined {
     ? { what: scale, from: at, to: at }
     : undefined;
 }
+
+/** The one scale whose sizes the sentence before names. */
+function lastNamed(before: Scene['before']): System | undefined {
+  const named = new Set((before.at(-1)?.items ?? []).flatMap((item) => item.mention?.sizes[0]?.system ?? []));
+  return named.size === 1 && named.has('tube-id') ? 'tube-id' : undefined;
+}
+const SPOKEN_OF: Readonly<Partial<Record<string, Scale>>> = {
+  'needle-gauge': 'gauge',
+  french: 'french',
+  'tube-id': 'tube',
+};
 
 const ACROSS_INSIDE = /\bmillimet(?:re|er)s? (?:\S+ ){0,2}(?:inside|internally)\b/;
 

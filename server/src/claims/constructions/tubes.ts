@@ -54,7 +54,7 @@ const HALF = /\b(?:half|a half) (?:of )?(?:the )?(?:tube|internal|inner|id)\b/;
 
 /** "The French of the suction catheter is at most twice the tube." Half the tube is a rule of its own, in millimetres. */
 function suctionRule(scene: Scene, text: string): Reading[] {
-  if (!/\bsuction\b/.test(text) || !/\b(?:tubes?|tube's|ett)\b/.test(text)) return [];
+  if (!/\bsuction\b(?! drains?\b)/.test(text) || !/\b(?:tubes?|tube's|ett)\b/.test(text)) return [];
   const french = scene.items.some((item) => item.system === 'french');
   const twice = TWICE.exec(text);
   const other = OTHER_FACTOR.exec(text) ?? (french ? HALF.exec(text) : null);

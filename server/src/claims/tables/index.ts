@@ -47,7 +47,7 @@ function matching({ rows, header }: Grid): boolean {
   const columns = header.map((_, column) => column);
   return (
     columns.some((column) => labelled(column, /^\W*\d{1,2}[.)]\s/) || counted(rows, column, '1234')) &&
-    columns.some((column) => labelled(column, /^\W*[a-z][.)]\s/i) || counted(rows, column, 'abcd'))
+    columns.some((column) => labelled(column, /^\W*[a-z][.)]\s/i) || inTurn(rows, column))
   );
 }
 
@@ -57,6 +57,15 @@ function counted(rows: Grid['rows'], column: number, labels: string): boolean {
   return (
     cells.length > 1 && cells.every((text, i) => text.toLowerCase().replace(/[^\p{L}\d]/gu, '') === labels[i])
   );
+}
+
+/** "P", "Q", "R": a column of letters in their order. */
+function inTurn(rows: Grid['rows'], column: number): boolean {
+  const letters = rows.map((row) =>
+    /^\W*([a-z])\W*$/i.exec(row[column]?.passage.text ?? '')?.[1]?.toLowerCase(),
+  );
+  const codes = letters.map((letter) => letter?.charCodeAt(0) ?? Number.NaN);
+  return codes.length > 1 && codes.every((code, i) => code === codes[0]! + i);
 }
 
 /** Columns headed by letters hold choices, of which one is right. */

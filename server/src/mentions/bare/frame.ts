@@ -8,6 +8,7 @@ import {
   COUNT_OF,
   counts,
   FIELD_OF_OTHER,
+  GROUP_BEFORE,
   IN_A_SUM,
   LABELLED,
   NUMBERED,
@@ -170,6 +171,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
         !/\b(?:blades?|scalpels?)\b/i.test(place.text)
       )) ||
     otherBefore(place.before) ||
+    GROUP_BEFORE.test(place.before.slice(-32)) ||
     afterBlade(place) ||
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||

@@ -30,11 +30,19 @@ export function frenchSense(place: Place, match: string, value: number): Verdict
   if (/^french\s*\n/i.test(match) || countsHeading(place, match, value) || isMargin(place, match))
     return NOTHING;
   if (/french/i.test(match)) return nationality(place, match) ? NOTHING : size('french', 'unit-word', match);
+  if (opensEntry(place, match, value)) return NOTHING;
   if (/[0-9][\s-]?F(?:s|\+)?$/.test(match)) return letterF(place, match, value);
   if (/f$/.test(match)) return isFrench(place.devices) ? size('french', 'catheter-beside', match) : NOTHING;
   if (/^ch/i.test(match)) return chapter(place, match);
   return size('french', 'unit-word', match);
 }
+
+/** "48F, abscess, 12 Fr": an age no catheter has, first in a line that names its catheter further on. */
+const opensEntry = (place: Place, match: string, value: number): boolean =>
+  value > 34 &&
+  /[0-9]F$/.test(match) &&
+  /(?:^|\n)[\s*•-]*$/.test(place.before) &&
+  /^,.*[0-9]\s?Fr?\b/.test(place.after);
 
 /** "## 3 FRENCH", where the headings are counted: the third part. */
 function countsHeading({ around, scene }: Place, match: string, value: number): boolean {

@@ -5,7 +5,7 @@ import { phrase } from '../../texts/index.ts';
 import { reading } from '../reading.ts';
 import { headingsOf } from '../scene.ts';
 import { READING } from '../texts/readings.ts';
-import { BLADED, counts, NOT_SIZES, otherBefore } from '../words/counted.ts';
+import { BLADED, counts, GROUP_BEFORE, NOT_SIZES, otherBefore } from '../words/counted.ts';
 import { factsOf, largeTube } from './note-facts.ts';
 import { byNearness, earlier, type Place, wider } from './place.ts';
 import { THICKNESS } from './suture.ts';
@@ -14,7 +14,7 @@ import { ofOtherTrade } from './trade.ts';
 import { ask, NOTHING, size, type Verdict } from './verdict.ts';
 
 export function numberedSense(place: Place, match: string, values: readonly number[]): Verdict {
-  if (isIssue(place, match)) return NOTHING;
+  if (isIssue(place, match) || GROUP_BEFORE.test(place.before)) return NOTHING;
   if (NOT_SIZES.test(place.after) || counts(place.after) || ofOtherTrade(place)) return NOTHING;
   if (BLADED.test(place.after.slice(0, 40)) || otherBefore(place.before)) return NOTHING;
   // "Guedel size 2 is green, size 3 orange": the sentence names nothing else that size could be of.

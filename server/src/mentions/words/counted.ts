@@ -333,6 +333,8 @@ export const SHARES_UNIT =
 /** Blades and gloves named in the sentence: their numbers are no sizes of ours. */
 export const BLADED = wholeWords([
   'blades?',
+  'files? (?:go|goes|come|comes|run|runs|are)',
+  '(?:k|hand|rotary|endodontic)[- ]files?',
   'scalpels?',
   'gloves?',
   'laryngoscopes?',
@@ -346,8 +348,15 @@ export const BLADED = wholeWords([
   'guedel',
 ]);
 
+/** "Group size 12": how many they are. */
+export const GROUP_BEFORE =
+  /\b(?:group|class|sample|party|family|team|batch|font|shoe|page|paper|image)\s(?:sizes?\s(?:of\s|is\s)?)?$/i;
+
 /** Right after a numbered size: things outside the systems read here. */
 export const NOT_SIZES = startsWith([
+  'files?',
+  'reamers?',
+  'burs?',
   'gloves?',
   'blades?',
   'scalpel',

@@ -37,7 +37,11 @@ export const colour: Construction = {
     );
     if (colours.length === 0) return toldLoosely(scene);
     // Blunt and filter needles, dental and intraosseous ones, and the lumens of a central line, carry their makers' own colours.
-    if (scene.items.some((item) => OWN_CODE.test(item.word))) return [];
+    if (
+      scene.items.some((item) => OWN_CODE.test(item.word)) ||
+      CENTRAL.test(textOf(scene.items.slice(0, colours.at(-1)!.at)))
+    )
+      return [];
     const ordered = inOrder(scene.items, colours);
     if (ordered.length === 0 && sizes.length === 0) return toldLoosely(scene);
     const alike = onEither(scene, colours, sizes);
@@ -49,7 +53,11 @@ export const colour: Construction = {
 };
 
 const OWN_CODE =
-  /^(?:blunt|filter|fill|blunt-fill|filter-needle|dental|dentistry|io|ios|intraosseous|osseous|cvcs?|cvls?|distal|proximal|medial|lumens?)$/;
+  /^(?:blunt|filter|fill|blunt-fill|filter-needle|dental|dentistry|io|ios|intraosseous|osseous|cvcs?|cvls?|distal|proximal|medial|lumens?|midlines?)$/;
+
+/** Ports of a central line, and what a thing is wrapped in. */
+const CENTRAL =
+  /\bcentral (?:lines?|venous)\b.*\bports?\b|\bports?\b.*\bcentral (?:lines?|venous)\b|\bwrap(?:ped|s)?\b|\bwr(?:ites?|ote|itten|iting) .* in(?: \w+)?$/;
 
 const coded = (group: Group) =>
   group.sizes[0]!.system === 'needle-gauge' || group.sizes[0]!.system === 'french';
@@ -247,7 +255,9 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const between = unbracketed(items.slice(from + 1, to).filter((_, i, all) => !dropped(all, i)));
   if (between.length > 14 || (c.to < g.from && afterComma(items, between, g))) return false;
   const said = textOf(between);
-  if (PUT.test(said)) return false;
+  if (PUT.test(said) || PART_OF.test(textOf(items.slice(Math.max(0, g.from - 3), g.from)))) return false;
+  if (MISTAKEN.test(textOf(items.slice(Math.max(0, c.at - 3), c.at))) && /\bfor(?: (?:an?|the))?$/.test(said))
+    return false;
   if (ANOTHER.test(said) || (c.to < g.from && /\bconnectors? to (?:an?|the)$/.test(said))) return false;
   if (g.to < c.at && (LOOSE_CAP.test(said) || OTHER_MAKE.test(textOf(items.slice(c.to + 1, c.to + 6)))))
     return false;
@@ -273,6 +283,13 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
       : HUBS.has(items[c.to + 1]?.word ?? '');
   return hub && verb > 0 && between.slice(verb + 1).every(ties) && between.slice(0, verb).every(plain);
 }
+
+/** "the clip of the 20 G is grey": no part that has the code. */
+const PART_OF =
+  /\b(?:clip|plunger|button|guard|bung|stopper|sheath|sleeve|barrel) of(?: (?:an?|the|this|that|our|your))?$/;
+
+/** "took the blue one for the 20 G": one thing for another. */
+const MISTAKEN = /\b(?:took|taken|mistook|mistaken?|mistaking)(?: (?:an?|the|that|his|her))?$/;
 
 /** "The 21 G is on the tray and the pink hub …", "pink, and a 22 G", "a green and a 20 G": another thing. */
 const ANOTHER =

@@ -1,5 +1,6 @@
 /** A size that its system does not have: every mention of one is a claim that it exists. */
 import { existence as exists } from '../../sizes/index.ts';
+import { joined } from '../text/joined.ts';
 import { groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 
@@ -7,7 +8,7 @@ export const existence: Construction = {
   id: 'existence',
   needs: () => [{ sizes: 1 }],
   read(scene) {
-    if (ofWireScale(scene)) return [];
+    if (ofWireScale(scene) || lookedForInVain(scene)) return [];
     return groups(scene.items).flatMap((group) =>
       group.mentions.flatMap((mention) => {
         const lens = {
@@ -27,6 +28,10 @@ export const existence: Construction = {
 /** Scales of wire go on where needles end, and electric wire is thicker than guidewires: such a text names its own numbers. */
 const ofWireScale = ({ passage }: Scene): boolean =>
   /\b(?:Birmingham|Stubs|BWG|AWG|American Wire|wire gauges?)\b/.test(passage.text.slice(0, 4000));
+
+/** "Go looking for a 21.5 G and you'll be a while", "an answer to nobody's question". */
+const lookedForInVain = ({ items }: Scene): boolean =>
+  /\b(?:nobody's|go looking|be a (?:long )?while|laugh(?:ed|s)? (?:at|out))\b/.test(joined(items));
 
 function reading(scene: Scene, at: number, group: ReturnType<typeof groups>[number]): Reading {
   return {

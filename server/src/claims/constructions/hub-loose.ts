@@ -140,6 +140,9 @@ function ofHub(items: readonly Item[], { to }: Colour): boolean {
   if (noun >= 0 && rest.slice(0, noun).every(({ word, kind }) => kind === 'size' || OF_HUB.test(word)))
     return true;
   const next = rest[0];
+  // "his face was grey"
+  if (OWN.test(items[to - 3]?.word ?? '') && COPULA.test(items[to - 1]!.word) && !isHub(items[to - 2]!))
+    return false;
   if (COPULA.test(items[to - 1]?.word ?? '') && !items.slice(0, to).some(isHub)) return false;
   if (/^(?:on|in|at)$/.test(next?.word ?? '') && !items.slice(to + 1, to + 5).some(isHub)) return false;
   return (
@@ -148,6 +151,7 @@ function ofHub(items: readonly Item[], { to }: Colour): boolean {
     /^(?:greens|pinks|blues|greys|grays|oranges|yellows)$/.test(items[to]!.word)
   );
 }
+const OWN = /^(?:his|her|their|my|your)$/;
 const COPULA = /^(?:is|are|was|were|be|been|went|looks?|looked|turns?|turned|goes)$/;
 /** The thing whose colour it is, or what stands for it. */
 const isHub = ({ word, kind }: Item): boolean =>

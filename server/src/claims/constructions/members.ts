@@ -50,7 +50,8 @@ function among(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
   const gap = items.slice(at + 1, first.at);
   if (
     items.some((item) => EXCEPTS.test(item.word) || LOOSELY.test(item.word)) ||
-    scene.sentence.close === '?'
+    scene.sentence.close === '?' ||
+    ofTwoKinds(items, at)
   )
     return [];
   if (gap.some((item) => PARTS.test(item.word)) || !gap.some((item) => FINDS.test(item.word))) return [];
@@ -195,6 +196,7 @@ function listed(items: readonly Item[], at: number, named: readonly NamedMateria
   if (!between.every((item) => NOUNS.has(item.word) || LINKS.has(item.word))) return [];
   if (!between.some((item) => OPENERS.has(item.word))) return [];
   if (items.slice(Math.max(0, at - 3), at).some((item) => EXCEPTS.test(item.word))) return [];
+  if (ofTwoKinds(items, at)) return [];
   if (
     items
       .slice(Math.max(0, at - AROUND), first.at + AROUND)
@@ -220,6 +222,10 @@ function listed(items: readonly Item[], at: number, named: readonly NamedMateria
   const apart = new Set(named.filter((m) => m.to < at).map((m) => m.id));
   return (near ? run.slice(1) : run).filter((m) => !apart.has(m.id));
 }
+
+/** "something slow or something permanent: polydioxanone or polypropylene" */
+const ofTwoKinds = (items: readonly Item[], at: number): boolean =>
+  items[at + 1]?.word === ':' && items.slice(Math.max(0, at - 4), at).some(({ word }) => word === 'or');
 
 /** A passage that is nothing but names: its heading or the question before says what they are. */
 function alone(scene: Scene, named: readonly NamedMaterial[]): Reading[] {

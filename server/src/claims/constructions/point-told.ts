@@ -62,7 +62,8 @@ function saidAt(items: readonly Item[], at: number): string | undefined {
   const object = after.findIndex((item) => TISSUE.test(item.word));
   const clause = after.findIndex((item) => item.kind === 'punctuation');
   const takes = object >= 0 && (clause < 0 || object < clause);
-  if (CUTS.test(word) && !NOT_CUT.test(after[0]?.word ?? '') && takes) return 'edge:some';
+  if (CUTS.test(word) && items[at - 1]?.word !== '/' && !NOT_CUT.test(after[0]?.word ?? '') && takes)
+    return 'edge:some';
   if (SPREADS.test(word) && takes)
     return /^push/.test(word) && !after.some((item) => /^(?:apart|aside)$/.test(item.word))
       ? undefined

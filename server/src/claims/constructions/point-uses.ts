@@ -14,7 +14,7 @@ const SMALL =
   /^(?:a|an|the|of|to|and|or|by|it|its|we|you|i|me|us|please|always|usually|our|your|most|any|all|used|needle|needles|wall|layer|layers|edge|edges|tissue|tissues|other|such|as|like|so|,|:|your|ones?|point|points|tip|first|choice|should|must|can|will|be|is|are|right|best|ideal|good|gentlest|kindest|safest|gentle|kind|safe|usual|standard|favourite|preferred|proper|natural|sensible|meant|made|designed|well|tough|thick|delicate|soft|friable|small|large|human|adult|closure|work|surgery|repair|anastomosis|anastomoses|normal|ordinary|that|which|one|for|on|in|up|out|job|thing|when|whenever|where|they|this|these|here|there|reach|do|doing|job|put|back|together|start|every|each|always|only|patient's|under|suture|stitch|through|fine)$/;
 /** Sentences that warn, compare, hedge or explain are left alone. */
 const CONTRARY =
-  /^(?:not|never|no|avoid|instead|rather|than|too|wrong|damages?|damaged|tears?|tearing|risks?|would|unless|why|if|except|without|unsuitable|cannot|can't|don't|isn't|aren't|unlike|but|while|whereas|may|might|could|neither|nor|hardly|trauma|holes?|leaks?|ruins?|drawer|tray|box|pack|card|next|before|after|then|over|only|until|away|beyond)$/;
+  /^(?:not|never|no|avoid|instead|rather|than|too|wrong|damages?|damaged|tears?|tearing|risks?|would|unless|why|if|except|without|unsuitable|cannot|can't|don't|isn't|aren't|unlike|but|while|whereas|may|might|could|neither|nor|hardly|trauma|holes?|leaks?|fails?|trouble|ruins?|drawer|tray|box|pack|card|next|before|after|then|over|only|until|away|beyond)$/;
 
 export const pointUses: Construction = {
   id: 'point-uses',

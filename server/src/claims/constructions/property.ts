@@ -42,9 +42,21 @@ export const property: Construction = {
       if (!row || oneOfTwo(scene.items, at)) return [];
       return subjects(scene.items, at, materials).map((m) => reading(scene, at, m, row));
     });
+    const all = joined(scene.items);
+    const bars = (one: Reading): boolean =>
+      one.claim.kind === 'property' && (BARS[one.claim.property]?.test(all) ?? false);
     const read = [...said, ...fate.filter((one) => !said.some((other) => sayTheSame(one, other)))];
-    return [...read, ...toldOf(scene).filter((one) => !read.some((other) => ofOneKind(one, other)))];
+    return [...read, ...toldOf(scene).filter((one) => !read.some((other) => ofOneKind(one, other)))].filter(
+      (one) => !bars(one),
+    );
   },
+};
+
+/** What makes another statement of it: the finest braids are single strands; so slow as to count for nothing; not to be waited for. */
+const BARS: Readonly<Record<string, RegExp>> = {
+  'structure:monofilament': /\b(?:eyes?|ophthalm\w+|cornea\w*|finest|microsurg\w+)\b/,
+  'absorbable:yes':
+    /\b(?:so|too) slowly (?:that|to|as)\b|\b(?:don't|not|never|use|point|stop) (?:in )?(?:wait|waiting|expect|expecting|hope|hoping)\b|\bdissol\w+ in no(?:thing)?\b|\bgone (?:(?:from|off) (?:the |our )?(?:shel\w+|drawers?|trolleys?|stock|list|market|shop|store|catalogue)|, (?:cut|taken|pulled|snipped))\b|\bnot (?:so that|because) (?:it|they)\b/,
 };
 
 /** "Silk is (absorbable / nonabsorbable)": one of two to choose from. */
@@ -84,6 +96,8 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
   if (!nearest || materials.some((m) => m.at > nearest.to && m.at < at)) return [];
   const between = withoutAside(items.slice(nearest.to + 1, at));
   if (likens(between)) return [];
+  // "Polyglactin, though it handles like silk, is absorbed": what another is likened to.
+  if (before.length > 1 && items[nearest.at - 1]?.word === 'like') return [];
   // "…, such as polyglactin, and nonabsorbable ones": another class begins.
   if (between.length === 2 && between[0]!.word === ',' && between[1]!.word === 'and') return [];
   // "The braid is silk, the monofilament is nylon": the quality is a subject of its own.

@@ -55,6 +55,8 @@ function meansOutside(scene: Scene, text: string): Reading | undefined {
   const before = plain.slice(0, outer.index);
   const number = NUMBER.exec(before);
   if (!number || !TELLS.test(before.slice(number.index))) return undefined;
+  if (/\b(?:printed|marked|written|stamped) (?:under|below|beneath|beside|above|after|next)\b/.test(before))
+    return undefined;
   // "The outside of a 7.0 is 9.6 mm": another number than the tube's own.
   const sizes = new Set(groups(scene.items).flatMap((g) => g.sizes.map(({ value }) => value)));
   if (

@@ -133,6 +133,9 @@ function toldOutside(scene: Scene): Reading[] {
   const [id, ...more] = groups(items);
   if (!id || more.length > 0 || id.sizes[0]!.system !== 'tube-id' || !single(id)) return [];
   if (!/^(?:the|that|this|its)$/.test(items[id.from - 1]?.word ?? '')) return [];
+  // "The 8.2 printed under the 6.0 is the outside": another number is told.
+  if (/^(?:under|below|beneath|beside|above|after|behind|to|by)$/.test(items[id.from - 2]?.word ?? ''))
+    return [];
   if (!TOLD.test(writtenOf(items.slice(id.to + 1))) || /\bdouble\b/.test(earlier(scene))) return [];
   const at = items.findIndex((item, i) => i > id.to && /^(?:outside|outer|external)$/.test(item.word));
   return [reading(scene, 'tube-is-outer', at, id.from)];

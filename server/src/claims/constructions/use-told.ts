@@ -12,7 +12,7 @@ import { tissueAt, useReading } from './use-claim.ts';
 
 /** Words that warn, compare, hedge, or tell of something else. */
 const CONTRARY =
-  /^(?:not|never|no|nor|neither|avoid|avoids|too|wrong|would|could|might|may|unless|except|without|unsuitable|cannot|can't|don't|doesn't|isn't|aren't|won't|shouldn't|unlike|than|hardly|risks?|ruins?|damages?|damaged|drawer|tray|box|pack|card|after|then|only|until|away|beyond|over|both|or|kept|caught|went|slipped|bent|dropped|once|whether|clamps?|retractor|scalpel|knife|scissors|either|like|inject\w*|draw\w*|vial|ampoule|biopsy|later|stopped|why)$/;
+  /^(?:not|never|no|nor|neither|avoid|avoids|too|wrong|would|could|might|may|unless|except|without|unsuitable|cannot|can't|don't|doesn't|isn't|aren't|won't|shouldn't|unlike|than|hardly|risks?|fails?|trouble|ruins?|damages?|damaged|drawer|tray|box|pack|card|after|then|only|until|away|beyond|over|both|or|kept|caught|went|slipped|bent|dropped|once|whether|clamps?|retractor|scalpel|knife|scissors|either|like|inject\w*|draw\w*|vial|ampoule|biopsy|later|stopped|why)$/;
 /** From here on a ground or an aim is told. */
 const GROUND =
   /^(?:because|since|so that|for it|for they|to avoid|to spare|which|whose|as it|as they|as its|as the|where|and so|in order)\b/;

@@ -182,6 +182,13 @@ function letterIn(read: Read, quiz: Quiz, within: Span): Keyed | undefined {
     const place = match && (/\d/.test(match[1]!) ? Number(match[1]) - 1 : placeOf(match[1]!));
     const chosen = match && place !== null ? quiz.options[place] : undefined;
     if (!match || !chosen || /\b(?:wrong|false|odd)\b[^\n]*\n/i.test(match[0])) continue;
+    // "Pick the wrong one: A. 20 G …": the first of the choices.
+    if (
+      chosen.read === read &&
+      chosen.span.start - (from + match.index + match[0].length) <= 3 &&
+      chosen.span.start > from + match.index
+    )
+      continue;
     if (otherLabels(quiz, match[1]!)) continue;
     if (KEY_OF_PART.test(match[0]) && numbered(quiz)) continue;
     const end = from + match.index + match[0].length;

@@ -264,12 +264,23 @@ function lineKey(line: string): 'true' | 'false' | undefined {
   return mark === undefined ? undefined : keyed(mark);
 }
 
+/** "[F] Nylon is braided. [T] Silk is braided.": of several keys in front of their sentences each counts for its own. */
+function frontKey(line: string, at: number): 'true' | 'false' | undefined {
+  if (!FRONTED.test(line)) return undefined;
+  const all = [...line.matchAll(FRONTS)];
+  const own = all.length > 1 ? all.findLast(({ index }) => index <= at + 1) : undefined;
+  return own ? keyed(own[1] ?? own[2] ?? 't') : undefined;
+}
+const FRONTED = /^\s*(?:[[(](?:T|F|True|False)[\])]|(?:T|F|True|False|TRUE|FALSE)\s*:)/;
+const FRONTS = /(?<=^\s*|[.;!]\s+)(?:[[(](T|F|True|False)[\])]|(T|F|True|False|TRUE|FALSE)\s*:)/g;
+
 /** The key that each line of a passage carries, for the sentence that begins at an offset. */
 export function lineKeys({ passage }: Read): (at: number) => Pick<Scene, 'truthItem' | 'key'> {
   if (passage.cell || passage.kind === 'heading') return () => ({});
   return (at) => {
     const { start, end } = lineAt(passage, at);
-    const key = lineKey(passage.text.slice(start, Math.min(end, start + 300)));
+    const line = passage.text.slice(start, Math.min(end, start + 300));
+    const key = frontKey(line, at - start) ?? lineKey(line);
     return key ? { truthItem: true, key } : {};
   };
 }

@@ -35,6 +35,12 @@ export const BARE: readonly (readonly [note: string, read: readonly string[]])[]
   ['Use the 27 G needle. Files go up in order, 10, 15, 20.', ['`27 G`: 27 G, needle']],
   ['# Urinary catheters\n\nThe 14 Fr is usual. Group size 12.', ['`14 Fr`: 14 Fr, urinary-catheter']],
   ['- 48F, abscess, 12 Fr catheter, home on day 9\n', ['`12 Fr`: 12 Fr, catheter']],
+  // Figures of the laboratory and the monitor, a scale, what weighs.
+  ['Her GCS was 14 and she had a 16 G cannula in.', ['`16 G`: 16 G, cannula']],
+  ['A man of 72 with a 16 Fr catheter and a PSA of 14.', ['`16 Fr`: 16 Fr, catheter']],
+  ['Fluoro time 3.5, contrast 40, sheath 6 Fr.', ['`6 Fr`: 6 Fr, sheath']],
+  ['On a scale of 1 to 10 the 3-0 silk is a 9.', ['`3-0`: USP 3-0, silk']],
+  ['The 27 G needle; a 25 g mouse gets 0.5.', ['`27 G`: 27 G, needle']],
   // So many things are no size.
   ['The 18 G cannula is green. We did 14 cannulas and 3 drains.', ['`18 G`: 18 G, cannula']],
   ['The 18 G cannula is green. In all 14 cannulas failed.', ['`18 G`: 18 G, cannula']],

@@ -401,7 +401,7 @@ export const NOT_SIZES = startsWith([
 ]);
 
 const OTHER_BEFORE =
-  /\b(?:ph|op|cvp|icp|gcs|apgar|bmi|news|asa|hb|spo2|sats|pulse|peep|mallampati|cormack|gravida|para|scor(?:e|es|ed|ing)|handles?(?:\sis)?|airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?|forceps|tweezers|scissors|burs?|curettes?|retractors?|osteotomes?|reamers?)\s(?:(?:an?|in|of|is|under|over|below|above|sizes?|no\.|numbers?)\s){0,2}$/i;
+  /\b(?:ph|op|cvp|icp|gcs|apgar|bmi|news|asa|hb|spo2|sats|pulse|peep|psa|crp|lactate|creatinine|urea|inr|contrast|fluoro(?:scopy)? time|scale|mallampati|cormack|gravida|para|scor(?:e|es|ed|ing)|handles?(?:\sis)?|airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?|forceps|tweezers|scissors|burs?|curettes?|retractors?|osteotomes?|reamers?)\s(?:(?:an?|in|of|is|was|at|under|over|below|above|sizes?|no\.|numbers?)\s){0,2}$/i;
 
 /** "par level for the 16 Fr Foley is": how many are kept. */
 const KEPT =

@@ -62,7 +62,7 @@ export const OF_SUBSTANCE = new RegExp(`^\\s?(?:of\\s)?(?:${SUBSTANCES.join('|')
 
 /** Right after a weight: of what, in what, how often. */
 export const MEASURED_OUT = new RegExp(
-  `^\\s?(?:of\\b(?! (?:the|an?|this|equal|similar|any)\\b)|/|per\\b|in\\s[0-9]|iv\\sover|over\\s[0-9]|bolus|by mouth\\b|orally\\b|im\\b|qd|bd|tds|od\\b|daily|every\\b|bags?\\b|sachets?\\b|pots?\\b|jars?\\b|(?:${SUBSTANCES.join('|')})\\b|monofilament)`,
+  `^\\s?(?:of\\b(?! (?:the|an?|this|equal|similar|any)\\b)|/|per\\b|in\\s[0-9]|iv\\sover|over\\s[0-9]|bolus|by mouth\\b|orally\\b|im\\b|qd|bd|tds|od\\b|daily|every\\b|bags?\\b|mouse\\b|mice\\b|rats?\\b|pups?\\b|chicks?\\b|birds?\\b|budgies?\\b|finch(?:es)?\\b|hamsters?\\b|gerbils?\\b|sachets?\\b|pots?\\b|jars?\\b|(?:${SUBSTANCES.join('|')})\\b|monofilament)`,
   'i',
 );
 

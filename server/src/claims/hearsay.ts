@@ -24,6 +24,7 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:you|we|i|they|he|she) (?:\w+ )?read (?:it )?(?:in|on) (?:\S+ ){1,4}that\b/,
   /\bas (?:though|if)\b(?!.* ,)/,
   /\bfar from being\b/,
+  /(?:^|[;:] |\b(?:sheet|page|issue|letter|script|essay) )(?:and |then )?you (?:say|said|write|wrote|print|printed|claim|claimed) (?!to\b|["“])/,
   /\bwhat (?:not|never) to (?:write|say|teach|tell|put|think|believe)\b/,
   /(?:['’]s|\b(?:his|her|their)) (?:word|name|term) for\b/,
   /\b(?:lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out) (?:the|that|this|its|our) (?:sentence|line|claim|statement|paragraph|bit|remark|part|passage|words?)\b/,
@@ -44,7 +45,7 @@ const BEFORE: readonly RegExp[] = [
 
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
-  /\b(?:they|what|word|name|term|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|old|textbook|chart|slide|handout|page|website|author|text|draft|manuscript|translation|card|list|leaflet|poster|table|sheet|box|label|gave|picked|ticked|ringed|circled)\b/;
+  /\b(?:they|you|what|word|name|term|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|old|textbook|chart|slide|handout|page|website|author|text|draft|manuscript|translation|card|list|leaflet|poster|table|sheet|box|label|gave|picked|ticked|ringed|circled)\b/;
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;
@@ -142,6 +143,8 @@ export function hearsay(scene: Scene, { claim, from, at, to, unconditional }: Re
     offersEither(scene.passage) ||
     inChoices(scene.items) ||
     checkedNext(scene) ||
+    amongNumbered(scene) ||
+    (claim.kind === 'comparison' && claim.axis === 'flow' && explained(scene)) ||
     (claim.kind === 'order' && SORTING.test(opening)) ||
     crossed(scene, scene.items[at]?.start ?? 0) ||
     (inverted(scene) &&
@@ -160,6 +163,21 @@ const words = joined;
 /** "Finest of these: a 2-0, b 4-0, c 0": choices to be made among, with nothing but their letters before them. */
 const inChoices = (items: readonly Item[]): boolean => CHOICES.test(joined(items));
 const CHOICES = /[:?] a [^,;]{1,40}[,;] b [^,;]{1,40}[,;] c /;
+
+/** "Which is false? (1) Silk is braided. (2) Nylon dissolves.": to be chosen among. */
+const amongNumbered = ({ passage: { text }, sentence: { start } }: Scene): boolean => {
+  const before = text.slice(Math.max(0, start - 250), start + 4);
+  return ITS_NUMBER.test(text.slice(Math.max(0, start - 4), start + 4)) && WHICH_ONE.test(before);
+};
+const ITS_NUMBER = /(?:^|\s)\(?[1-6a-f]\)/;
+const WHICH_ONE =
+  /\bwhich (?:one |of these |of the following |statement )?(?:is|are) (?:false|wrong|not true|untrue|the lie|true|right|correct)\s?\?/i;
+
+/** "The 20 G ran faster than the 16 G. Reason: the 16 G sat against a valve.": how it was once, and why. */
+const explained = ({ after: [next] }: Scene): boolean =>
+  next !== undefined && next.close !== '?' && HINDRANCE.test(joined(next.items));
+const HINDRANCE =
+  /\b(?:reason|cause|why|because|turned out|was|were|sat|had)\b.*\b(?:valve|kink\w*|clamp\w*|clot\w*|blocked|tissued|bent|closed|shut|half open|pulled back)\b/;
 
 /** "My consultant says …. Is that right?": asked about, not told. */
 const checkedNext = ({ after: [next] }: Scene): boolean =>

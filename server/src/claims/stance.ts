@@ -44,7 +44,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
       scene.sentence.close !== '?' &&
       !mended(scene, reading) &&
       !onceSaid(scene.items, Math.min(reading.at, reading.from))
-      ? 'asserted'
+      ? ((reading.own ? undefined : deniedIn(scene, reading)) ?? 'asserted')
       : 'quoted';
   if (scene.reported || struck(scene, reading) || (quoted(scene, reading) && !affirmed(scene)))
     return 'quoted';
@@ -94,6 +94,10 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     (hedged(scene, reading) ? 'hedged' : reading.denied ? 'denied' : 'asserted')
   );
 }
+
+/** 'for "nylon is absorbed" read "nylon is not absorbed"': what holds may deny. */
+const deniedIn = (scene: Scene, reading: Reading): Stance | undefined =>
+  negated(scene, reading) === 'denied' ? 'denied' : undefined;
 
 /** What another did or wrote, what a page loses, how many said what. */
 const toldOf = (scene: Scene, reading: Reading): boolean =>

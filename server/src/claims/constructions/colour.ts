@@ -53,7 +53,7 @@ export const colour: Construction = {
 };
 
 const OWN_CODE =
-  /^(?:blunt|filter|fill|blunt-fill|filter-needle|dental|dentistry|io|ios|intraosseous|osseous|cvcs?|cvls?|distal|proximal|medial|lumens?|midlines?)$/;
+  /^(?:blunt|filter|fill|blunt-fill|filter-needle|dental|dentistry|io|ios|intraosseous|osseous|cvcs?|cvls?|distal|proximal|medial|lumens?|midlines?|fistula|huber)$/;
 
 /** Ports of a central line, and what a thing is wrapped in. */
 const CENTRAL =
@@ -251,6 +251,8 @@ const ofPatient = (items: readonly Item[], from: number, to: number): boolean =>
 /** Only tying words may stand between a colour and its size, and not many. */
 function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   const [from, to] = c.to < g.from ? [c.to, g.from] : [g.to, c.at];
+  // "25 orange 18 pink": it belongs to the bare number before it.
+  if (c.to < g.from && /^(?:[12]\d|3[0-4])$/.test(items[c.at - 1]?.word ?? '')) return false;
   if (ofPatient(items, Math.max(0, Math.min(c.at, g.from) - 5), c.at)) return false;
   const between = unbracketed(items.slice(from + 1, to).filter((_, i, all) => !dropped(all, i)));
   if (between.length > 14 || (c.to < g.from && afterComma(items, between, g))) return false;

@@ -26,7 +26,14 @@ export const flowing: Construction = {
   read(scene) {
     const { items } = scene;
     const said = flowSaid(items);
-    if (said.length > 2) return [];
+    // "Flow drops by half between 16 and 18 G."
+    if (
+      said.length > 2 ||
+      /\b(?:drops|falls|halves|rises|doubles|changes)\b.* between(?: an?| the)?$/.test(
+        joined(items, 0, groups(items)[0]?.from ?? 0),
+      )
+    )
+      return [];
     const own = groups(items).flatMap(single);
     const [first] = own;
     if (!first || own.some((g) => g.sizes.length > 1 || !sameSystem(g, first) || together(items, g)))

@@ -11,6 +11,7 @@ export function coloursIn(items: readonly Item[]): Colour[] {
     const next = items[at + 1];
     if ((next?.word === '-' && next.start === item.end) || NOT_HUB.has(next?.word ?? '') || otherThing(next))
       return [];
+    if (OF_TOP.test(item.word)) return [];
     if (ALERT.test(items[at - 1]?.word ?? '') || fruit(items, at)) return [];
     const from = SHADES.has(items[at - 1]?.word ?? '') ? at - 1 : at;
     return [{ at: from, to: at, family: item.colour }];
@@ -37,6 +38,9 @@ const NOT_HUB = new Set([
   'bin',
   'matter',
 ]);
+
+/** "the blue-topped tube" */
+const OF_TOP = /-(?:topped|lidded|striped|label\w+|taped|stickered|handled|boxed)$/;
 
 /** "Code blue", "category red": an alarm. */
 const ALERT = /^(?:code|category|status|alert|triage|priority)$/;

@@ -159,7 +159,7 @@ const HOLDS =
 const LISTED = new Set([...JOINS, 'all', 'our', 'some', 'both', ':']);
 /** Put there for another reason than what they are. */
 const LOOSELY =
-  /^(?:also|too|though|although|because|since|temporarily|wrongly|mistakenly|misfiled|if|room|space)$/;
+  /^(?:also|too|though|although|because|since|temporarily|wrongly|mistakenly|misfiled|if|room|space|until)$/;
 
 /** ", from the big donation in November," between two names of a list. */
 function outsideCommas(gap: readonly Item[]): readonly Item[] {

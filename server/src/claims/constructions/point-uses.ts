@@ -1,5 +1,6 @@
 /** Which needle point for which tissue: "for bowel choose a reverse cutting needle", "vessels are sewn with a taper". */
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { POINT_WORDS, type PointAt, pointsIn } from '../text/points.ts';
 import type { Scene } from '../text/scene.ts';
 import { OTHER_TISSUES, TISSUES, TOUGH } from '../words/tissues.ts';
@@ -20,10 +21,21 @@ export const pointUses: Construction = {
   id: 'point-uses',
   needs: () => [{ like: POINT_WORDS }],
   read(scene) {
+    if (endedBadly(scene)) return [];
     const tight = strictly(scene);
     return [...(tight.length > 0 ? tight : useTold(scene)), ...soDoes(scene)];
   },
 };
+
+/** "… with a cutting needle. It leaked at once.", "asked for one and got a look", "as welcome as a fork": a story, or no praise. */
+const endedBadly = ({ items, after: [next] }: Scene): boolean =>
+  /\b(?:got|gets|earned|earns) an? (?:look|laugh|stare|lecture|scolding|telling-off)\b|\bas welcome\b/.test(
+    textOf(items),
+  ) ||
+  (next !== undefined &&
+    /^(?:it|this|that|the \w+) (?:had |has )?(?:leaked|tore|torn|gave way|given way|fell apart|cut out|was (?:re)?done again|was redone)\b/.test(
+      textOf(next.items),
+    ));
 
 function strictly(scene: Scene): Reading[] {
   const main = scene.items.slice(0, reasonAt(scene.items));

@@ -171,6 +171,12 @@ function inFrench(scene: Scene): Reading[] {
     )
   )
     return [];
+  // "An 8.0 is 24 Fr inside"
+  if (
+    Math.abs(french.sizes[0]!.value - 3 * id.sizes[0]!.value) < 1.5 &&
+    scene.items.some(({ word }) => INNER.test(word))
+  )
+    return [];
   return french.sizes[0]!.value > 3 * id.sizes[0]!.value
     ? []
     : [reading(scene, 'tube-in-french', french.from, id.from)];

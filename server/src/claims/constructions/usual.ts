@@ -31,6 +31,7 @@ export const usual: Construction = {
   id: 'usual',
   needs: () => [{ sizes: 1 }],
   read(scene) {
+    if (scene.items.filter(({ colour }) => colour !== undefined).length > 2) return [];
     const clauses = clausesOf(scene);
     return clauses.flatMap(({ group, text }) => {
       if (group.mentions.some((m) => m.bound)) return [];

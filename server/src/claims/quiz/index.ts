@@ -75,6 +75,8 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
 /** What the grammar reads; else what the words of the question ask for, wherever they stand. */
 function readPair(pair: Pair, desk: Desk): KeyReading[] {
   const { question, reply, marked } = pair;
+  // "How big is it? Eighteen millimetres? – Six.": guessed, and then answered.
+  if (reply.items.slice(1, 5).some((item, i) => item.word === '?' && reply.items.length > i + 2)) return [];
   const focus = replySpan(pair);
   const first = (marked && figureAlone(reply)) || asksOfSuction(question) || amongColours(question);
   const bare = first ? loosely(question, reply, [], focus, desk) : undefined;

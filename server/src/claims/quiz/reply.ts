@@ -1,4 +1,5 @@
 /** What a question asserts together with its reply in free words: "Is a 22 G wider than an 18 G? No.", "And 24 Fr? Eight." */
+
 import type { Span } from '../../notes/model.ts';
 import { compound } from '../compound.ts';
 import { orderCue } from '../constructions/order.ts';

@@ -42,6 +42,7 @@ export const colour: Construction = {
       CENTRAL.test(textOf(scene.items.slice(0, colours.at(-1)!.at)))
     )
       return [];
+    if (tallied(scene)) return [];
     const ordered = inOrder(scene.items, colours);
     if (ordered.length === 0 && sizes.length === 0) return toldLoosely(scene);
     const alike = onEither(scene, colours, sizes);
@@ -51,6 +52,12 @@ export const colour: Construction = {
     return toldLoosely(scene);
   },
 };
+
+/** "Final scores: Red 18, Blue 20", "count: 16 pink, 18 blue": bare numbers beside the words of counting. */
+const tallied = ({ items, before }: Scene): boolean =>
+  [...items, ...(before.at(-1)?.items ?? []).slice(0, 3)].some(({ word }) => COUNTS.test(word)) &&
+  items.every((item) => item.kind !== 'size' || /^\d+$/.test(item.mention?.text ?? ''));
+const COUNTS = /^(?:scores?|scored|scoring|votes?|voted|points?|counts?|counted|tally|tallies|stocktake)$/;
 
 const OWN_CODE =
   /^(?:blunt|filter|fill|blunt-fill|filter-needle|dental|dentistry|io|ios|intraosseous|osseous|cvcs?|cvls?|distal|proximal|medial|lumens?|midlines?|fistula|huber)$/;

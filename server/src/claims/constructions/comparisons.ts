@@ -18,6 +18,7 @@ import { needed } from './needed.ts';
 import { neighbour } from './neighbour.ts';
 import { next } from './next.ts';
 import { nothing } from './nothing.ts';
+import { ofOwners } from './of-owners.ts';
 import { order } from './order.ts';
 import { outdo } from './outdo.ts';
 import { outermost } from './outermost.ts';
@@ -31,7 +32,7 @@ import { superlative } from './superlative.ts';
 import { than } from './than.ts';
 import { turn } from './turn.ts';
 
-export const COMPARISONS: readonly Construction[] = [
+const READERS: readonly Construction[] = [
   than,
   needed,
   outdo,
@@ -63,3 +64,9 @@ export const COMPARISONS: readonly Construction[] = [
   flowing,
   linedUp,
 ];
+
+/** Each of them leaves alone what is said of things that only go with the sizes. */
+export const COMPARISONS: readonly Construction[] = READERS.map((reader) => ({
+  ...reader,
+  read: (scene) => (ofOwners(scene.items) ? [] : reader.read(scene)),
+}));

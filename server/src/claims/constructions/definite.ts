@@ -32,7 +32,7 @@ export function definite(scene: Scene, word: Measured, all: readonly Group[]): R
     .at(-1);
   if (!nearest || hasForeignSubject(scene, word) || saidOfNext(items, word) || grounded(items, nearest, word))
     return [];
-  if (replaced(items, nearest)) return [];
+  if (replaced(items, nearest) || byColour(items, nearest, word)) return [];
   if (setBeside(items, nearest) || owned(items, nearest, word) || firstOf(items, nearest, word)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
   if (still && all.length === 3 && nearest.from === all[2]!.from)
@@ -51,6 +51,13 @@ export function definite(scene: Scene, word: Measured, all: readonly Group[]): R
     theOne(items, word);
   return amongSet(scene, nearest, word, all, marked);
 }
+
+/** "pink is 18 and green is 21, so that the pink one is the bigger": the colour says which of them. */
+const byColour = (items: readonly Item[], { to }: Group, { at }: Measured): boolean =>
+  items.some(
+    (item, i) =>
+      i > to + 1 && i < at && item.colour !== undefined && /^(?:the|that|this)$/.test(items[i - 1]!.word),
+  );
 
 export const BE = new Set([
   'is',

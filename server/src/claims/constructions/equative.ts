@@ -3,6 +3,7 @@ import type { Item, Magnitude } from '../text/items.ts';
 import { compares, decidable, type Measured } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem, together } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
+import { ofOwners } from './of-owners.ts';
 import { comparison, wordless } from './than.ts';
 
 const SAME = new Set([
@@ -54,6 +55,7 @@ export const equative: Construction = {
     const written = apart(groups(scene.items));
     const two = twoSpellings(scene, written);
     if (two) return [two];
+    if (ofOwners(scene.items)) return [];
     const all = distinct(written);
     if (all.length !== 2 || !sameSystem(all[0]!, all[1]!)) return asAs(scene, all);
     if (together(scene.items, all[0]!) !== together(scene.items, all[1]!)) return [];

@@ -11,6 +11,7 @@ import { joined } from '../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSystem, spanOf } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
+import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison, wordless } from './than.ts';
 
@@ -274,6 +275,8 @@ function answered(scene: Scene): Reading[] {
   const words = measuredWords(question.items).filter((m) => m.degree !== 'plain');
   const word = words[0];
   if (words.length !== 1 || !word || !decidable(word.axis) || word.idiom) return [];
+  // "Which of these isn't finer than 4-0?"
+  if (question.items.some((item) => NEGATIONS.has(item.word))) return [];
   const set = namedIn(question, chosen);
   if (!set?.sizes.some((size) => size.value === chosen.sizes[0]!.value)) return [];
   const asks = question.items[0]?.word === 'which' || question.items[0]?.word === 'of';

@@ -15,6 +15,7 @@ import { becomes } from './changing.ts';
 import type { Construction, Reading } from './model.ts';
 import { both } from './of-two.ts';
 import {
+  backwards,
   type Cue,
   ofEitherScale,
   orderCue,
@@ -48,7 +49,14 @@ export const linedUp: Construction = {
     const own = groups(items).flatMap(single);
     if (own.length === 0) return ofBefore(scene);
     const run = runIn(items, own);
-    if (run.length < 3 || rearranged(items) || requested(items, run[0]!) || toBeSorted(scene)) return [];
+    if (
+      run.length < 3 ||
+      rearranged(items) ||
+      backwards(items) ||
+      requested(items, run[0]!) ||
+      toBeSorted(scene)
+    )
+      return [];
     const places = [...ordinals(scene, run), ...middleOf(scene, own), ...lastOf(scene, run, own)];
     if (places.length > 0) return places;
     const cue = cueIn(items, run) ?? calledRight(scene);

@@ -15,6 +15,7 @@ import { subjectOf, takenAt, wishedFor } from './loose-subject.ts';
 import type { Construction, Reading } from './model.ts';
 import { both } from './of-two.ts';
 import { comparison, wordless } from './than.ts';
+import { excepted } from './than-otherwise.ts';
 
 /** Flow hangs on much else than the size, and has readers of its own. */
 const AXES = new Set(['outer', 'bore', 'hole', 'strength']);
@@ -66,8 +67,16 @@ export const sizesIn = (items: readonly Item[]): Group[] =>
   groups(items)
     .flatMap(single)
     .filter(
-      (g) => g.sizes.length === 1 && !LENGTHS.has(g.sizes[0]!.system) && !g.mentions.some((m) => m.bound),
+      (g) =>
+        !isOne(items, g) &&
+        g.sizes.length === 1 &&
+        !LENGTHS.has(g.sizes[0]!.system) &&
+        !g.mentions.some((m) => m.bound),
     );
+
+/** "That one, the 2-0, is thicker than this one": "one" is no size there. */
+const isOne = (items: readonly Item[], { from, mentions }: Group): boolean =>
+  mentions[0]!.text.toLowerCase() === 'one' && /^(?:this|that)$/.test(items[from - 1]?.word ?? '');
 
 function readWord(scene: Scene, word: Measured): Reading[] {
   const { items } = scene;
@@ -77,7 +86,7 @@ function readWord(scene: Scene, word: Measured): Reading[] {
   if (standard === 'other') return [];
   const free = standard ? all.filter((g) => !sameSizes(g, standard)) : all;
   const subject = subjectOf(scene, word, free);
-  if (!subject) return [];
+  if (!subject || excepted(items, subject.group)) return [];
   const others = standard ? [standard] : spokenOf(scene, subject.group, all, word);
   if (
     others.length === 0 ||

@@ -20,7 +20,7 @@ export const order: Construction = {
   read(scene) {
     const cue = orderCue(scene.items) ?? headingCue(scene) ?? previousCue(scene);
     if (!cue) return [];
-    if (otherWay(scene.items, cue.at) || toBeSorted(scene)) return [];
+    if (otherWay(scene.items, cue.at) || backwards(scene.items) || toBeSorted(scene)) return [];
     const run = longestRun(scene.items, cue);
     return count(run) >= 3 &&
       !requested(scene.items, run[0]!) &&
@@ -64,6 +64,10 @@ export function otherWay(items: readonly Item[], cue: number): boolean {
   const inside = open < 0 ? [] : items.slice(open, cue);
   return inside.some(({ word }, i) => word === 'way' && inside[i - 1]?.word === 'other');
 }
+
+/** "Right to left they get thinner": the row as it is written is read from its end. */
+export const backwards = (items: readonly Item[]): boolean =>
+  /\b(?:right to left|from the right|from right|backwards)\b/.test(joined(items));
 
 /** "then 0, then after 0 it goes 1, 2": a size named twice on the way stands in the row once. */
 export function orderReading(scene: Scene, run: readonly Group[], cue: Cue): Reading {

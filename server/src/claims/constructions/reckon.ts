@@ -32,10 +32,13 @@ const SIZES =
 const OTHER =
   /\b(?:mg|mcg|ml|mls|kg|doses?|drops?|litres?|hours?|minutes?|joules?|weight|%|percent|flow|area|resistance|score)\b/;
 
+/** "12s come in fives": how many go into a box. */
+const PACKED = /\bin (?:twos|threes|fours|fives|sixes|sevens|eights|nines|tens)\b/;
+
 /** The sentence, the one before, or the heading speaks of sizes, and the sentence of nothing that is dosed or timed. */
 function ofSizes(scene: Scene): boolean {
   const { items } = scene;
-  if (OTHER.test(textOf(items))) return false;
+  if (OTHER.test(textOf(items)) || PACKED.test(textOf(items))) return false;
   const near = [
     items,
     ...scene.before.slice(-1).map((s) => s.items),

@@ -22,6 +22,8 @@ export const otherwiseMeant = (items: readonly Item[], word: Measured): boolean 
   (word.axis === 'flow' && driven(items)) ||
   items.some(
     (item, i) =>
+      // "a 6.0 ETT is bigger than 6-0 suture": no thread is a tube.
+      (item.mention?.sizes[0]?.system === 'usp' && /^(?:ett|etts|tubes?)$/.test(items[i + 1]?.word ?? '')) ||
       (item.word === 'paper' && items[i - 1]?.word === 'on') ||
       (item.mention?.text.toLowerCase().startsWith('number') === true &&
         items[i - 1]?.word === 'the' &&
@@ -81,7 +83,12 @@ export const excepted = (items: readonly Item[], left: Group): boolean =>
   (/\b(?:but|except|save|besides|excepting)(?: for)?(?: (?:the|an?|our|that))?$/.test(
     joined(items, Math.max(0, left.from - 3), left.from),
   ) &&
-    items.slice(Math.max(0, left.from - 6), left.from).some(({ word }) => ALL.test(word)));
+    items.slice(Math.max(0, left.from - 6), left.from).some(({ word }) => ALL.test(word))) ||
+  // "Neither the former (4-0) nor the latter (5-0) …", "some 4-0 is …", "few who know them would say …"
+  (items[left.from - 1]?.word === '(' && items.slice(0, left.from).some(({ word }) => word === 'nor')) ||
+  items[left.from - 1]?.word === 'some' ||
+  FEW_SAY.test(joined(items, 0, left.from));
+const FEW_SAY = /^(?:very )?few (?:\S+ ){1,7}(?:say|think|believe|call|claim|hold)\b/;
 const EXCEPT =
   /^(?:except(?:ing)?(?: for)?|apart from|aside from|other than|besides|save(?: for)?)(?: (?:the|our|that))?$/;
 const ALL = /^(?:all|every|everything|each|any|anything)$/;

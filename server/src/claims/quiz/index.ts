@@ -153,10 +153,13 @@ const ofAnother = ({ reply: { read, span } }: Pair): boolean => {
   return (
     OF_ANOTHER.test(text.slice(span.start, Math.min(span.end, span.start + 40))) ||
     POPULAR.test(text.slice(Math.max(0, span.start - 32), span.start)) ||
+    AS_NUMBER.test(text.slice(span.start, span.end)) ||
     BREAKS_OFF.test(text.slice(Math.max(span.start, span.end - 4), span.end + 12)) ||
     outbid(text.slice(span.start, span.end), text.slice(span.end, span.end + 28))
   );
 };
+/** "Is 18 bigger than 16?" "As a number bigger.": of the figures. */
+const AS_NUMBER = /\bas (?:an? )?(?:number|figure|numeral)s?\b/i;
 /** "**Grey.** Popular: white": the wrong answer that many give. */
 const POPULAR =
   /\b(?:popular|common|commonest|often|usual|favourite|tempting|distractors?|traps?|wrong|not|many|most)\b[^:.?!\n]{0,16}:\W*$/i;

@@ -15,7 +15,7 @@ const STANDS_FOR = /^(?:that|those|(?:the )?ones?) (?:of|with|from|on|in|who|whi
 
 /** Set against one another in what has nothing to do with how thick they are. */
 const OTHER_RESPECT =
-  /\b(?:in|by|for) (?:price|cost|popularity|age|sales|votes|demand|fame)\b|\bin length\b|\bfor (?:its|their) (?:thickness|size|width|gauge)\b|\bon (?:the|my|our|your) (?:pocket|purse|budget|nerves)\b|\btakes? up (?:more|less)\b|\bnot to scale\b|\bfrom where i\b|\b(?:in|on) (?:the|this|my|his|her|that) (?:charts?|graph|plot|figure|drawing|photo|picture|cartoon|diagram)\b|\btogether (?:are )?(?:thicker|wider|bigger|larger)\b|\blooks? (?:\S+ ){1,6}(?:under|through) (?:the|an?|my|our) (?:lens|glass|loupe|microscope|magnifier)\b/;
+  /\b(?:in|by|for) (?:price|cost|popularity|age|sales|votes|demand|fame)\b|\bin length\b|\bfor (?:its|their) (?:thickness|size|width|gauge)\b|\bon (?:the|my|our|your) (?:pocket|purse|budget|nerves)\b|\btakes? up (?:more|less) (?:room|space)\b|\bnot to scale\b|\bfrom where i\b|\b(?:in|on) (?:the|this|my|his|her|that) (?:charts?|graph|plot|figure|drawing|photo|picture|cartoon|diagram)\b|\btogether (?:are )?(?:thicker|wider|bigger|larger)\b|\blooks? (?:\S+ ){1,6}(?:under|through) (?:the|an?|my|our) (?:lens|glass|loupe|microscope|magnifier)\b/;
 
 /** A third channel leaves less room in each. */
 const WAYS = /\b(?:three-way|3-way|three way)\b/;
@@ -151,6 +151,13 @@ const OWN =
 function ofOwner(items: readonly Item[]): boolean {
   const words = measuredWords(items).filter((m) => m.degree === 'comparative' && m.axis !== 'other');
   const at = words[0]?.at ?? 0;
+  // "The smaller group had the 16s, the larger the 22s."
+  if (
+    words.length === 2 &&
+    HEAPS.test(items[at + 1]?.word ?? '') &&
+    !items.some(({ word }) => word === 'than')
+  )
+    return true;
   return (
     words.length === 1 &&
     /^(?:is|was|are|were)$/.test(items[at - 1]?.word ?? '') &&
@@ -165,3 +172,4 @@ const ofBothScales = (items: readonly Item[]): boolean =>
   /\bgauges?\b/.test(joined(items)) &&
   /\b(?:french|fr|charri[eè]re)\b/.test(joined(items)) &&
   items.every((item) => item.kind !== 'size' || item.mention?.notation === 'bare');
+const HEAPS = /^(?:groups?|half|class|team|pile|box|drawer|packet|packs?|orders?)$/;

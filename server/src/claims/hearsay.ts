@@ -80,6 +80,9 @@ const SHOWN_AS =
 /** Between the size and the word: "chose the 22 G, believing it to be wider", "nobody asks which is the bigger". */
 const HELD_OF =
   /\b(?:seems?|seemed|appears?|appeared|(?:looks?|looked|feels?|felt) (?:about |nearly |just |almost )?as|believing|thinking|supposing|assuming|imagining|expecting|(?:who|that) (?:still |really |also )?(?:believes?|thinks?|thought|says?|said|reckons?|assumes?|imagines?|claims?|reverses?))\b/;
+/** "She'd have it that …", "nowhere but on his slide is …", "the day the 22 G is thicker …", "on half the sheets …". */
+const ONLY_THERE =
+  /\b(?:he|she|they|some)(?:'d| would) have it\b|^the day (?!(?:after|before)\b)|\bout of the question that\b|\bnowhere but\b|^(?:up to|until|till) then\b|^for (?:the longest|a long) time\b|\bon (?:half|most|some|many|several|two|three|four) (?:of )?(?:(?:the|their|your) )?(?:sheets|papers|answers|scripts)\b/;
 /** "Ten of them took 2-0 to be thicker", "the ward calls it an 18". */
 const TAKEN_FOR =
   /\b(?:took|mistook|held|thought|believed|considered|declared) (?:\S+ ){1,4}to be\b|\b(?:calls|charts|books) (?:it|them|that|this)\b|(?<!\b(?:is|are|be|been) )\b(?:labelled|charted|recorded|documented|logged|booked)(?: \w+)? as\b|\b(?:was|were|had been|got) (?:\w+ly |still |once )?(?:called|termed|listed|described|printed|classed|filed)\b|\bdrawn (?:with|without|finer|thicker|thinner|wider|narrower|inside|outside)\b|\b(?:they|people|some|many) (?:all |still |often )?(?:call|chart|book|label) (?:it|them|that|this)\b/;
@@ -124,6 +127,7 @@ export function hearsay(scene: Scene, { claim, from, at, to, unconditional }: Re
   const before = words(scene.items, first - REACH, first);
   const upTo = words(scene.items, Math.max(first - REACH, turnedTo(scene.items, first)), first + 1);
   return (
+    ONLY_THERE.test(upTo) ||
     (BEFORE_WORDS.test(upTo) && BEFORE.some((pattern) => pattern.test(upTo))) ||
     (claim.construction !== 'nothing' && NONE_OF.test(upTo)) ||
     HELD.test(before) ||

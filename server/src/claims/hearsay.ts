@@ -24,6 +24,8 @@ const BEFORE: readonly RegExp[] = [
   /\b(?:you|we|i|they|he|she) (?:\w+ )?read (?:it )?(?:in|on) (?:\S+ ){1,4}that\b/,
   /\bas (?:though|if)\b(?!.* ,)/,
   /\bfar from being\b/,
+  /\b(?:surprised|sorry|amused|shocked|startled|puzzled) to (?:read|hear|see|find) that\b/,
+  /\b(?:he|she|they|i|we) had drawn the\b/,
   /(?:^|[;:] |\b(?:sheet|page|issue|letter|script|essay) )(?:and |then )?you (?:say|said|write|wrote|print|printed|claim|claimed) (?!to\b|["“])/,
   /\bwhat (?:not|never) to (?:write|say|teach|tell|put|think|believe)\b/,
   /(?:['’]s|\b(?:his|her|their)) (?:word|name|term) for\b/,
@@ -45,7 +47,7 @@ const BEFORE: readonly RegExp[] = [
 
 /** Each of them holds one of these. */
 const BEFORE_WORDS =
-  /\b(?:they|you|what|word|name|term|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|old|textbook|chart|slide|handout|page|website|author|text|draft|manuscript|translation|card|list|leaflet|poster|table|sheet|box|label|gave|picked|ticked|ringed|circled)\b/;
+  /\b(?:they|you|surprised|sorry|amused|shocked|startled|puzzled|drawn|had|what|word|name|term|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|old|textbook|chart|slide|handout|page|website|author|text|draft|manuscript|translation|card|list|leaflet|poster|table|sheet|box|label|gave|picked|ticked|ringed|circled)\b/;
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;

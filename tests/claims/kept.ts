@@ -9,7 +9,7 @@ const folder = (name: string): string => join(import.meta.dirname, name);
 export const lookAlikes = (): string[] =>
   readFileSync(join(folder('bank'), 'silent.txt'), 'utf8')
     .split('\n')
-    .filter((line) => line !== '' && !line.startsWith('# '))
+    .filter((line) => line !== '' && (!line.startsWith('# ') || line.includes('⏎')))
     .map((line) => line.replaceAll('⏎', '\n'));
 
 function notesOf(round: string): string[] {

@@ -2,7 +2,9 @@
 import { colourCodeOf, colourOf } from '../../sizes/index.ts';
 import type { Device } from '../../sizes/model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { lineAt } from '../text/lines.ts';
+import { changed } from '../text/place.ts';
 import type { Group, Scene } from '../text/scene.ts';
 import { codeOf } from '../words/codes.ts';
 
@@ -14,7 +16,8 @@ export interface Colour {
 }
 
 /** The device the code belongs to: nearest words of the clause, the sentence, the sentences before, the headings. */
-export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined {
+export function deviceOf(whole: Scene, c: Colour, g: Group): Device | undefined {
+  const scene = withoutTheOther(whole);
   // "a pink cannula is 20 G": the thing between the two, whatever code was named before.
   if (lettered(scene.items, c)) return undefined;
   const stretch = c.to < g.from ? untilColour(scene.items, c, g) : scene.items.slice(g.to + 1, c.at);
@@ -70,6 +73,18 @@ export function deviceOf(scene: Scene, c: Colour, g: Group): Device | undefined 
 /** "Which colour has a 20 G cannula? Pink. Yellow is the needle. Green, the 18.": after an aside the talk goes back. */
 const ofCannulas = ({ passage, sentence }: Scene): boolean =>
   /\bcannula/i.test(passage.text.slice(Math.max(0, sentence.start - 300), sentence.start));
+
+/** "Not the same as cannulas: 21 green, 23 blue": what the code is told apart from names none. */
+function withoutTheOther(scene: Scene): Scene {
+  const at = scene.items.findIndex(
+    (item, i) => codeOf([item]) !== undefined && APART_FROM.test(joined(scene.items, i - 5, i)),
+  );
+  if (at < 0 || scene.items[at + 1]?.word !== ':') return scene;
+  const items = scene.items.map((item, i) => (i === at ? { ...item, word: 'those' } : item));
+  return changed(scene, { items });
+}
+const APART_FROM =
+  /\b(?:not (?:the same )?as|unlike|different (?:from|to|than)|not like)(?: (?:on|for|with|the))*$/;
 
 /**
  * "ear vein, 24 or 26": a vein takes a needle or a cannula, whatever was injected into muscle before. "Catheters are

@@ -151,13 +151,6 @@ const OWN =
 function ofOwner(items: readonly Item[]): boolean {
   const words = measuredWords(items).filter((m) => m.degree === 'comparative' && m.axis !== 'other');
   const at = words[0]?.at ?? 0;
-  // "The smaller group had the 16s, the larger the 22s."
-  if (
-    words.length === 2 &&
-    HEAPS.test(items[at + 1]?.word ?? '') &&
-    !items.some(({ word }) => word === 'than')
-  )
-    return true;
   return (
     words.length === 1 &&
     /^(?:is|was|are|were)$/.test(items[at - 1]?.word ?? '') &&
@@ -172,4 +165,3 @@ const ofBothScales = (items: readonly Item[]): boolean =>
   /\bgauges?\b/.test(joined(items)) &&
   /\b(?:french|fr|charri[eè]re)\b/.test(joined(items)) &&
   items.every((item) => item.kind !== 'size' || item.mention?.notation === 'bare');
-const HEAPS = /^(?:groups?|half|class|team|pile|box|drawer|packet|packs?|orders?)$/;

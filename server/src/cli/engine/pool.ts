@@ -9,7 +9,7 @@ const AHEAD = 3;
  * Memory of each thread, MB. Left alone it would take twice as much and be no faster. Notes too large for it are
  * not given to threads.
  */
-const ROOM: ResourceLimits = { maxYoungGenerationSizeMb: 24, maxOldGenerationSizeMb: 192 };
+const ROOM: ResourceLimits = { maxYoungGenerationSizeMb: 16, maxOldGenerationSizeMb: 192 };
 
 interface Waiting {
   readonly done: (answers: readonly Answer[]) => void;

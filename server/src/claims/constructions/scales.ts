@@ -323,8 +323,9 @@ function foreign(items: readonly Item[], scale: Chunk<Scale>, measure: Chunk<Mea
   if (between.some((one) => /^(?:and|or|than|while|whereas|unlike|from|to)$/.test(one) && one !== 'to'))
     return true;
   const after = items.slice(measure.to + 1, measure.to + 4).map((item) => item.word);
+  // "the outside [the inside]": put right in square brackets.
   return (
-    /^(?:or|if|when|per|for)$/.test(after[0] ?? '') || /^(?:bevel|vein|wound|skin)$/.test(after[2] ?? '')
+    /^(?:or|if|when|per|for|\[)$/.test(after[0] ?? '') || /^(?:bevel|vein|wound|skin)$/.test(after[2] ?? '')
   );
 }
 

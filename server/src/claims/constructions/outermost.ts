@@ -9,7 +9,7 @@ import { lastSpoken, single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
-import { type Group, groups, type Scene, spanOf } from '../text/scene.ts';
+import { type Group, groups, type Scene, sameSizes, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison, wordless } from './than.ts';
 
@@ -96,14 +96,8 @@ function chosenIn(scene: Scene, word: Measured, tail: number): Group | undefined
 }
 
 /** "10, 12 and 14 Fr, the 14 for children …": one alone, or one of those before it over again. */
-function picked(before: readonly Group[]): boolean {
-  const last = before.at(-1)?.sizes[0];
-  return (
-    before.length === 1 ||
-    before.slice(0, -1).some(({ sizes: [size] }) => size !== undefined && same(size, last))
-  );
-}
-const same = (a: Size, b: Size | undefined): boolean => a.system === b?.system && a.value === b.value;
+const picked = (before: readonly Group[]): boolean =>
+  before.length === 1 || before.slice(0, -1).some((group) => sameSizes(group, before.at(-1)!));
 
 /** "Children get the 14, the slimmest.": set beside it, and no statement of its own. */
 const beside = (items: readonly Item[], said: string, tail: number): boolean =>

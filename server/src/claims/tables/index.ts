@@ -53,20 +53,18 @@ function matching({ rows, header }: Grid): boolean {
 
 /** A column of labels only, from the first on. */
 function counted(rows: Grid['rows'], column: number, labels: string): boolean {
-  const cells = rows.slice(0, labels.length).map((row) => row[column]?.passage.text ?? '');
-  return (
-    cells.length > 1 && cells.every((text, i) => text.toLowerCase().replace(/[^\p{L}\d]/gu, '') === labels[i])
-  );
+  const cells = rows.slice(0, labels.length).map((row) => labelIn(row[column]));
+  return cells.length > 1 && cells.every((label, i) => label === labels[i]);
 }
+const labelIn = (cell: Row[number] | undefined): string =>
+  (cell?.passage.text ?? '').toLowerCase().replace(/[^\p{L}\d]/gu, '');
 
-/** "P", "Q", "R": a column of letters in their order. */
+/** "P", "Q", "R": a column of letters in their order, from whichever is the first. */
 function inTurn(rows: Grid['rows'], column: number): boolean {
-  const letters = rows.map((row) =>
-    /^\W*([a-z])\W*$/i.exec(row[column]?.passage.text ?? '')?.[1]?.toLowerCase(),
-  );
-  const codes = letters.map((letter) => letter?.charCodeAt(0) ?? Number.NaN);
-  return codes.length > 1 && codes.every((code, i) => code === codes[0]! + i);
+  const first = ALPHABET.indexOf(labelIn(rows[0]?.[column]));
+  return first >= 0 && counted(rows, column, ALPHABET.slice(first, first + 4));
 }
+const ALPHABET = 'abcdefghijklmnopqrstuvwxyz';
 
 /** Columns headed by letters hold choices, of which one is right. */
 const lettered = ({ header }: Grid): boolean =>

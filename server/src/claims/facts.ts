@@ -5,7 +5,7 @@
 
 import type { Claim, Stance } from './model.ts';
 import { readingsIn } from './quiz/desk.ts';
-import { stanceOf } from './stance.ts';
+import { stanceOf } from './stance/index.ts';
 import type { Item } from './text/items.ts';
 import { materialsIn } from './text/materials.ts';
 import { type FirstScenes, groups, type Scene } from './text/scene.ts';

@@ -3,9 +3,9 @@ import type { Note } from '../notes/model.ts';
 import { becomes } from './constructions/changing.ts';
 import { orderCue } from './constructions/order.ts';
 import type { Claim, Operand, OrderClaim } from './model.ts';
+import { sorts } from './stance/to-sort.ts';
 import { joined } from './text/joined.ts';
 import type { Read } from './text/scenes.ts';
-import { sorts } from './to-sort.ts';
 import { NEGATIONS } from './words/changes.ts';
 
 export function readLists(note: Note, reads: readonly Read[]): Claim[] {

@@ -5,7 +5,7 @@
 import type { Mention } from '../mentions/model.ts';
 import type { Note, Span } from '../notes/model.ts';
 import type { Size } from '../sizes/model.ts';
-import { stanceOf } from './stance.ts';
+import { stanceOf } from './stance/index.ts';
 import type { Item } from './text/items.ts';
 import { groups, type Scene } from './text/scene.ts';
 import { type Read, readWhole } from './text/scenes.ts';

@@ -2,12 +2,12 @@
 import type { Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Claim, EquivalenceClaim, Operand, OrderClaim, Stance } from '../model.ts';
+import { sorts } from '../stance/to-sort.ts';
 import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import type { Measured } from '../text/magnitudes.ts';
 import { materialsIn } from '../text/materials.ts';
 import { groups, operand } from '../text/scene.ts';
-import { sorts } from '../to-sort.ts';
 import { codeOf } from '../words/codes.ts';
 import { fateIn } from '../words/fates.ts';
 import { PROPERTY_WORDS } from '../words/properties.ts';

@@ -2,9 +2,9 @@
 
 import { matchesOf, sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
-import { saysAnew } from '../amended.ts';
-import { ofErrata } from '../errata.ts';
-import { challenges, rejects } from '../stance.ts';
+import { saysAnew } from '../corrections/amended.ts';
+import { ofErrata } from '../corrections/errata.ts';
+import { challenges, rejects } from '../stance/index.ts';
 import { readItems } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
 import { materialsIn } from '../text/materials.ts';

@@ -2,7 +2,7 @@
 import type { Note } from '../../notes/model.ts';
 import { type FactReading, isSubject, readFact } from '../facts.ts';
 import { mark, readingsIn } from '../quiz/desk.ts';
-import { stanceOf } from '../stance.ts';
+import { stanceOf } from '../stance/index.ts';
 import type { Item } from '../text/items.ts';
 import { pointsIn } from '../text/points.ts';
 import type { FirstScenes, Scene } from '../text/scene.ts';

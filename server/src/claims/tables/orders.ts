@@ -3,9 +3,9 @@
 import type { Mention } from '../../mentions/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { OrderClaim } from '../model.ts';
+import { sorts } from '../stance/to-sort.ts';
 import { readItems } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
-import { sorts } from '../to-sort.ts';
 import { type Grid, operandOf, type Row, sole } from './grid.ts';
 
 /** An order that sizes of cells are said to run in. */

@@ -6,7 +6,7 @@ import type { Note } from '../../notes/model.ts';
 import type { FactReading } from '../facts.ts';
 import type { Claim } from '../model.ts';
 import { mark, readingsIn } from '../quiz/desk.ts';
-import { stanceOf } from '../stance.ts';
+import { stanceOf } from '../stance/index.ts';
 import { type Item, readItems } from '../text/items.ts';
 import { materialsIn } from '../text/materials.ts';
 import type { FirstScenes } from '../text/scene.ts';

@@ -1,9 +1,9 @@
 /** A dialogue in which the next speaker says it better: "C: 20, it's larger.", "E: 14 is larger."; "A: A 12 is 3 mm.", "B: Four." */
-import type { Reading } from './constructions/model.ts';
-import { joined } from './text/joined.ts';
-import { lineAt } from './text/lines.ts';
-import type { Scene } from './text/scene.ts';
-import type { Sentence } from './text/sentences.ts';
+import type { Reading } from '../constructions/model.ts';
+import { joined } from '../text/joined.ts';
+import { lineAt } from '../text/lines.ts';
+import type { Scene } from '../text/scene.ts';
+import type { Sentence } from '../text/sentences.ts';
 
 /** Longest answer of the one who knows better. */
 const LONGEST = 9;

@@ -2,15 +2,15 @@
  * Openings that settle a whole statement: "it is not true that …" denies it, "there is no doubt that …", "nobody denies that
  * …" assert it.
  */
-import type { Passage } from '../notes/model.ts';
-import type { Reading } from './constructions/model.ts';
-import type { Stance } from './model.ts';
-import type { Item } from './text/items.ts';
-import { joined } from './text/joined.ts';
-import { lineAt } from './text/lines.ts';
-import { remembered } from './text/remember.ts';
-import { keysIn, type Scene } from './text/scene.ts';
-import { NEGATIONS } from './words/changes.ts';
+import type { Passage } from '../../notes/model.ts';
+import type { Reading } from '../constructions/model.ts';
+import type { Stance } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { lineAt } from '../text/lines.ts';
+import { remembered } from '../text/remember.ts';
+import { keysIn, type Scene } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
 
 const DENIES =
   /^(?:nobody|no one|none of us) (?:would|could|will) (?:ever |seriously )?(?:call|say|claim)(?: that)?$|^(?:and |but |so )?(?:it is|it's|it isn't|that is) (?:simply |just |quite )?(?:not true|not the case|not correct|not right|untrue|false|wrong|incorrect|nonsense|a mistake|an error)(?: to (?:say|think|believe|claim|teach|write|suppose))? that$|^(?:it isn't|it is not) (?:true|right|correct|so) that$/;

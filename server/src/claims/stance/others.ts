@@ -2,11 +2,11 @@
  * What somebody else said, wrote or wanted, told at any distance from the claim: "about half said the edge is on …", "one wrote
  * on the sheet: …", "stores proposed to drop the 5-0 since …". Told in the past, of others, and of nobody who teaches.
  */
-import type { Reading } from './constructions/model.ts';
+import type { Reading } from '../constructions/model.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import type { Scene } from '../text/scene.ts';
 import { speaksAgain } from './own-words.ts';
-import type { Item } from './text/items.ts';
-import { joined } from './text/joined.ts';
-import type { Scene } from './text/scene.ts';
 
 const SAID =
   /^(?:said|wrote|claimed|thought|believed|insisted|swore|argued|guessed|answered|replied|assumed|shouted|reckoned|announced|declared|maintained|protested|whispered|mumbled|typed|concluded|inferred|deduced|gathered|figured|supposed|imagined)$/;

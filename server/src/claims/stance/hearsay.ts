@@ -1,10 +1,10 @@
 /** Ways of setting a statement before the reader without standing behind it, beyond plain reporting. */
-import type { Reading } from './constructions/model.ts';
-import type { Item } from './text/items.ts';
-import { joined } from './text/joined.ts';
-import { lineAt } from './text/lines.ts';
-import type { Scene } from './text/scene.ts';
-import { offersEither } from './text/truth-keys.ts';
+import type { Reading } from '../constructions/model.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { lineAt } from '../text/lines.ts';
+import type { Scene } from '../text/scene.ts';
+import { offersEither } from '../text/truth-keys.ts';
 
 /** Said before the claim: what people once held, what nobody should say, what was drawn or felt. */
 const BEFORE: readonly RegExp[] = [

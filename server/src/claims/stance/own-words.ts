@@ -1,7 +1,7 @@
 /** Where the author has the word again: quotations that are meant to be said, and the end of what somebody else is said to hold. */
-import type { Item } from './text/items.ts';
-import { joined } from './text/joined.ts';
-import { REPORTING_VERBS } from './words/frames.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { REPORTING_VERBS } from '../words/frames.ts';
 
 /** 'Me: "…"', 'Tutor: "…"', 'New text: "…"': the author stands behind what is quoted, or who teaches has the word. */
 export const ownWords = (text: string, quote: number, end: number): boolean => {

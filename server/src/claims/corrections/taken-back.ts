@@ -1,10 +1,10 @@
 /** What the same sentence takes back, in words that the readers of its claims do not look at. */
 
-import { matchesOf } from '../notes/index.ts';
-import type { Reading } from './constructions/model.ts';
-import type { Operand } from './model.ts';
-import { joined } from './text/joined.ts';
-import { keysIn, type Scene, sizeKeys } from './text/scene.ts';
+import { matchesOf } from '../../notes/index.ts';
+import type { Reading } from '../constructions/model.ts';
+import type { Operand } from '../model.ts';
+import { joined } from '../text/joined.ts';
+import { keysIn, type Scene, sizeKeys } from '../text/scene.ts';
 
 /** Is this reading taken back, or not meant as a statement, by what stands around it? */
 export function takenBack(scene: Scene, reading: Reading): boolean {

@@ -1,5 +1,12 @@
 /** Where mistakes are announced: a sentence, a lead-in or a heading says that what follows is wrong, in part or as a whole. */
-import type { Passage } from '../notes/model.ts';
+import type { Passage } from '../../notes/model.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { remembered } from '../text/remember.ts';
+import type { Scene } from '../text/scene.ts';
+import type { Sentence } from '../text/sentences.ts';
+import { NEGATIONS } from '../words/changes.ts';
+import { MISTAKE_WORDS } from '../words/frames.ts';
 import {
   foldedMistakes,
   listsByPlace,
@@ -9,13 +16,6 @@ import {
   sendsToFind,
   toMend,
 } from './mending.ts';
-import type { Item } from './text/items.ts';
-import { joined } from './text/joined.ts';
-import { remembered } from './text/remember.ts';
-import type { Scene } from './text/scene.ts';
-import type { Sentence } from './text/sentences.ts';
-import { NEGATIONS } from './words/changes.ts';
-import { MISTAKE_WORDS } from './words/frames.ts';
 
 /** The sentence before, the lead-in or a heading says that mistakes follow. */
 export function announced(scene: Scene): boolean {

@@ -1,8 +1,8 @@
 /** "green → 14: 15. 18: 6.", "1 mm: 7. 3 mm: 4.": how many gave which answer, in a note of what people were asked. */
-import type { Note, Passage } from '../notes/model.ts';
-import { lineAt } from './text/lines.ts';
-import { remembered } from './text/remember.ts';
-import type { Scene } from './text/scene.ts';
+import type { Note, Passage } from '../../notes/model.ts';
+import { lineAt } from '../text/lines.ts';
+import { remembered } from '../text/remember.ts';
+import type { Scene } from '../text/scene.ts';
 
 /** No tally has longer lines. */
 const LONGEST = 200;

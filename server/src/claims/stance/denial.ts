@@ -1,10 +1,10 @@
 /** Negations and hedges that reach a claim, clause by clause. */
-import type { Reading } from './constructions/model.ts';
-import type { Claim, Stance } from './model.ts';
-import type { Item } from './text/items.ts';
-import type { Scene } from './text/scene.ts';
-import { onlyHowFast } from './words/becoming.ts';
-import { CONDITIONS, HEDGES, NEGATIONS } from './words/changes.ts';
+import type { Reading } from '../constructions/model.ts';
+import type { Claim, Stance } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import type { Scene } from '../text/scene.ts';
+import { onlyHowFast } from '../words/becoming.ts';
+import { CONDITIONS, HEDGES, NEGATIONS } from '../words/changes.ts';
 
 /** A negation on the comparing word denies; one anywhere else in the clause leaves the claim open. */
 export function negated(scene: Scene, reading: Reading): Stance | undefined {

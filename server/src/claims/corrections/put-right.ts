@@ -2,8 +2,8 @@
  * "The ward calls a blue cannula an 18. Blue is 22 G.": what is wrong, and right after it the same thing said right. Whatever
  * words bring in the first, the author does not teach it.
  */
-import type { Claim, Operand, Statement } from './model.ts';
-import { sizeKeys } from './text/scene.ts';
+import type { Claim, Operand, Statement } from '../model.ts';
+import { sizeKeys } from '../text/scene.ts';
 
 /** Characters of the source between the two. */
 const NEAR = 20;

@@ -1,32 +1,19 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
-import { affirmed } from './affirmed.ts';
-import { announced, deniedMistake } from './announced.ts';
-import { assessed, bracketed, earnsNothing, mailed } from './assessed.ts';
-import { compound } from './compound.ts';
-import { conditional } from './conditional.ts';
-import type { Reading } from './constructions/model.ts';
-import { hedged, negated } from './denial.ts';
-import { onceSaid } from './errata.ts';
-import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turnedBack } from './framing.ts';
-import { hearsay } from './hearsay.ts';
-import { outOfUse, toGo } from './mending.ts';
-import type { Stance } from './model.ts';
-import { saidElsewhere } from './others.ts';
-import { ownWords, speaksAgain } from './own-words.ts';
-import { outgrown, retold } from './retold.ts';
-import { tallied } from './tallied.ts';
-import type { Item } from './text/items.ts';
-import { joined } from './text/joined.ts';
-import { remembered } from './text/remember.ts';
-import type { Scene } from './text/scene.ts';
-import type { Sentence } from './text/sentences.ts';
-import { asksInTalk } from './text/talk.ts';
-import { setsTask } from './text/tasks.ts';
-import { asksTruth } from './text/truth-keys.ts';
-import { toSort } from './to-sort.ts';
-import { keyOf } from './truth.ts';
-import { packed, unreal } from './unreal.ts';
-import { NEGATIONS } from './words/changes.ts';
+
+import { compound } from '../compound.ts';
+import type { Reading } from '../constructions/model.ts';
+import { onceSaid } from '../corrections/errata.ts';
+import type { Stance } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { remembered } from '../text/remember.ts';
+import type { Scene } from '../text/scene.ts';
+import type { Sentence } from '../text/sentences.ts';
+import { asksInTalk } from '../text/talk.ts';
+import { setsTask } from '../text/tasks.ts';
+import { asksTruth } from '../text/truth-keys.ts';
+import { keyOf } from '../truth.ts';
+import { NEGATIONS } from '../words/changes.ts';
 import {
   MISTAKE_WORDS,
   REJECTING_OPENINGS,
@@ -34,7 +21,21 @@ import {
   REPORTED_SPEAKERS,
   REPORTING_VERBS,
   TEACHING_VERBS,
-} from './words/frames.ts';
+} from '../words/frames.ts';
+import { affirmed } from './affirmed.ts';
+import { announced, deniedMistake } from './announced.ts';
+import { assessed, bracketed, earnsNothing, mailed } from './assessed.ts';
+import { conditional } from './conditional.ts';
+import { hedged, negated } from './denial.ts';
+import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turnedBack } from './framing.ts';
+import { hearsay } from './hearsay.ts';
+import { outOfUse, toGo } from './mending.ts';
+import { saidElsewhere } from './others.ts';
+import { ownWords, speaksAgain } from './own-words.ts';
+import { outgrown, retold } from './retold.ts';
+import { tallied } from './tallied.ts';
+import { toSort } from './to-sort.ts';
+import { packed, unreal } from './unreal.ts';
 
 export function stanceOf(scene: Scene, reading: Reading): Stance {
   const keyed = keyOf(scene);

@@ -1,7 +1,7 @@
 /** What another did, said or wrote, as who marks, checks or answers it tells it. */
-import type { Reading } from './constructions/model.ts';
-import { lineAt } from './text/lines.ts';
-import type { Scene } from './text/scene.ts';
+import type { Reading } from '../constructions/model.ts';
+import { lineAt } from '../text/lines.ts';
+import type { Scene } from '../text/scene.ts';
 
 /** "a (18 wider than 20) 1; b (20 wider than 18) 0": an answer, with what it earns right behind it. */
 export function earnsNothing({ passage, sentence, items }: Scene, { at }: Reading): boolean {

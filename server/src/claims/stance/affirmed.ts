@@ -1,8 +1,8 @@
 /** '"Grey is 14 G." Yes, well remembered.': somebody else's words, and right after them the author says that they hold. */
-import { joined } from './text/joined.ts';
-import { remembered } from './text/remember.ts';
-import type { Scene } from './text/scene.ts';
-import type { Sentence } from './text/sentences.ts';
+import { joined } from '../text/joined.ts';
+import { remembered } from '../text/remember.ts';
+import type { Scene } from '../text/scene.ts';
+import type { Sentence } from '../text/sentences.ts';
 
 /** Nobody agrees at greater length, words. */
 const LONGEST = 16;

@@ -1,8 +1,8 @@
 /** Conditions before a claim: whether it is supposed, or only advice for a case or a wish. */
-import type { Reading } from './constructions/model.ts';
-import type { Item } from './text/items.ts';
-import type { Scene } from './text/scene.ts';
-import { CONDITIONS, NEGATIONS } from './words/changes.ts';
+import type { Reading } from '../constructions/model.ts';
+import type { Item } from '../text/items.ts';
+import type { Scene } from '../text/scene.ts';
+import { CONDITIONS, NEGATIONS } from '../words/changes.ts';
 
 /** "if", "suppose" before the claim with no comma between, or a sentence that opens with a supposition. */
 export function conditional(scene: Scene, { from, at }: Reading): boolean {

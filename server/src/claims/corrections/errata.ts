@@ -1,5 +1,5 @@
 /** Errata: where the words struck end and what holds begins. */
-import type { Item } from './text/items.ts';
+import type { Item } from '../text/items.ts';
 
 /** Phrases after which an erratum gives what holds: "should read", "changed to", "corrected:". */
 const CORRECTIONS: readonly RegExp[] = [

@@ -3,9 +3,9 @@
  * across"", "in "a 16 G is wider than a 20 G" change "wider" to "narrower"". The words given in quotation marks are put
  * where the erratum wants them, and the whole is read like any other sentence.
  */
-import type { Item } from './text/items.ts';
-import { materialsIn } from './text/materials.ts';
-import { PROPERTY_WORDS } from './words/properties.ts';
+import type { Item } from '../text/items.ts';
+import { materialsIn } from '../text/materials.ts';
+import { PROPERTY_WORDS } from '../words/properties.ts';
 
 /** Items between quotation marks, without the marks. */
 interface Quoted {

@@ -1,12 +1,12 @@
 /** Sentences that are there to be put right, or are no longer to be believed. */
-import { matchesOf, sourceSpan } from '../notes/index.ts';
-import type { Note, Passage, Span } from '../notes/model.ts';
-import type { Reading } from './constructions/model.ts';
-import type { Item } from './text/items.ts';
-import { joined } from './text/joined.ts';
-import { remembered } from './text/remember.ts';
-import type { Scene } from './text/scene.ts';
-import type { Sentence } from './text/sentences.ts';
+import { matchesOf, sourceSpan } from '../../notes/index.ts';
+import type { Note, Passage, Span } from '../../notes/model.ts';
+import type { Reading } from '../constructions/model.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { remembered } from '../text/remember.ts';
+import type { Scene } from '../text/scene.ts';
+import type { Sentence } from '../text/sentences.ts';
 
 /** "Put right the following sentences.", "Slide 5 Spot the mistake (one a line)", above a list. */
 export const toMend = remembered(

@@ -2,10 +2,11 @@
  * A sentence of an erratum taken apart: the words that are struck, and the words that hold instead. "For X read Y", "X should
  * read Y", "taper for skin → cutting for skin", "before: … Now: …".
  */
+
+import type { Item } from '../text/items.ts';
+import type { Sentence } from '../text/sentences.ts';
 import { corrected } from './corrected.ts';
 import { correctionAt, printedAt } from './errata.ts';
-import type { Item } from './text/items.ts';
-import type { Sentence } from './text/sentences.ts';
 
 export interface Part {
   readonly sentence: Sentence;

@@ -1,7 +1,7 @@
 /** Rows of sizes that are there to be put in order, and rows that have been. */
-import type { Reading } from './constructions/model.ts';
-import type { Item } from './text/items.ts';
-import type { Scene } from './text/scene.ts';
+import type { Reading } from '../constructions/model.ts';
+import type { Item } from '../text/items.ts';
+import type { Scene } from '../text/scene.ts';
 
 /** "Put in order, thickest first: …": the row is there to be put in order. */
 export function toSort(scene: Scene, { claim }: Reading): boolean {

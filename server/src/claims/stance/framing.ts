@@ -71,8 +71,9 @@ const SAYING =
   /\b(?:explain(?:s|ed|ing)|said|says?|saying|stat(?:es|ed|ing)|knew|knows|knowing|told|telling|not(?:ed|es|ing)|answered|answering|adds?|added|adding|remember(?:s|ed|ing)|point(?:s|ed|ing) out) (?:\S+ )?(?:that )?/g;
 const HELD_RIGHT =
   /^(?:[^,;.]{0,60} )?(?:,|and|, and) (?:which|that|this|they|she|he) (?:is|was|are|were|i \w+ (?:because|as|since) (?:it|that) (?:is|was)) (?:also |quite |perfectly |of course |both )?(?:correct|right|true)(?= [.,;!)]|$| on | here| and )/;
-/** "People think that … have the same width, and they do", "many say …, and they are right, it is thicker than …". */
-const AND_THEY_DO = /^(?:[^,;.]{0,40} )?, and (?:they|it|so they|so it) (?:do|does|are|is)(?= [.,;!:]|$)/;
+/** "People think that … have the same width, and they do", "many say …, and they are right, it is thicker than …", "…, and I agree". */
+const AND_THEY_DO =
+  /^(?:[^,;.]{0,40} )?, and (?:(?:they|it|so they|so it) (?:do|does|are|is)|(?:i|we) (?:(?:quite|fully|also) )?agree)(?= [.,;!:]|$)/;
 const AND_RIGHTLY =
   /^(?:\S+ ){0,3}?(?:people|many|most|some|they|students|nurses|trainees) (?:think|say|believe|hold|feel|find) [^.;]* , and they (?:are|'re) (?:quite |perfectly )?(?:right|correct) [,:] /;
 const OF_TWO_MINDS =

@@ -5,153 +5,30 @@ import { joined } from '../text/joined.ts';
 import { lineAt } from '../text/lines.ts';
 import type { Scene } from '../text/scene.ts';
 import { offersEither } from '../text/truth-keys.ts';
-
-/** Said before the claim: what people once held, what nobody should say, what was drawn or felt. */
-const BEFORE: readonly RegExp[] = [
-  /\bused to (?:think|believe|say|teach|write|claim|assume|be told|be taught)\b/,
-  /\b(?:rather than|instead of|without|stop|avoid) (?:saying|teaching|telling|writing|thinking|believing|assuming|claiming)\b/,
-  /\b(?:drew|draws|sketched|painted) (?!(?:it|this|them|that|up|blood|off|back|from|saline|fluid)\b)/,
-  /\b(?:trap|temptation|danger|pitfall) is (?:to (?:believe|think|say|assume|read|write)|thinking|believing|assuming)\b/,
-  /\b(?:students?|learners?|trainees?|candidates?|beginners?|many|people|some|they) (?:often |will |may |always |sometimes )?draw\b/,
-  /\b(?:students?|learners?|trainees?|candidates?|beginners?|pupils?|residents?|fellows|interns?|many|most|some|others|half of (?:them|you)|one of (?:them|you)) (?:of (?:them|you) )?(?:often |still |always |sometimes |usually |had |have |also )?(?:put|gave|picked|ticked|ringed|circled)\b(?! (?:back|away|down their|out|in|on|up|it|them|together)\b)/,
-  /\b(?:swapped|transposed|interchanged) ["“]/,
-  /\b(?:reversed|inverted|swapped|transposed|muddled|confused|turned round) (?:it|them|this|these|the (?:order|scale|list|row|two|pair|numbers))\b(?! (?:for|with|to|out|in|over|by)\b)/,
-  /^(?:and |but )?(?:one|two|three|four|five|six|another|a (?:second|third|fourth)|some|several|many|most|others|a few|\d+) (?:of (?:them|you|the \w+) |\w+ )?(?:had|made|put|gave|listed|took) (?:[^\s;:.]+ ){1,4}as (?:an?|the)\b/,
-  /\b(?:textbook|book|poster|chart|slide|handout|leaflet|page|website|author) (?:gives|puts|lists|calls)\b/,
-  /\bdoubts? (?:that|whether|if)\b/,
-  /\bthey(?:'ll)? (?:always |often |still |all |sometimes |will )?(?:say|said|think|thought|believe|believed|claim|claimed|reckon|swear|insist|tell (?:you|me|us))\b/,
-  /\b(?:you|we) (?:will |may |might |often |can |sometimes |still |also )+read that\b/,
-  /\b(?:you|we|i|they|he|she) (?:\w+ )?read (?:it )?(?:in|on) (?:\S+ ){1,4}that\b/,
-  /\bas (?:though|if)\b(?!.* ,)/,
-  /\bfar from being\b/,
-  /\b(?:surprised|sorry|amused|shocked|startled|puzzled) to (?:read|hear|see|find) that\b/,
-  /\b(?:he|she|they|i|we) had drawn the\b/,
-  /(?:^|[;:] |\b(?:sheet|page|issue|letter|script|essay) )(?:and |then )?you (?:say|said|write|wrote|print|printed|claim|claimed) (?!to\b|["“])/,
-  /\bwhat (?:not|never) to (?:write|say|teach|tell|put|think|believe)\b/,
-  /(?:['’]s|\b(?:his|her|their)) (?:word|name|term) for\b/,
-  /\b(?:lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out) (?:the|that|this|its|our) (?:sentence|line|claim|statement|paragraph|bit|remark|part|passage|words?)\b/,
-  /\b(?:yet to (?:see|meet|find)|never (?:seen|met|found)|hardly (?:anyone|anybody)|show me)\b/,
-  /\bat first (?:sight|glance)\b/,
-  /\b(?:i|we|you) (?:often |still |always |sometimes |keep |can )?(?:hear|hearing|heard|(?:am|are|was|were) told(?! to (?!think|believe|expect)))\b/,
-  /(?:\b(?:would|might|could|may)|'d|’d) (?:well )?(?:expect|think|guess|suppose|imagine|assume)\b/,
-  /\bin (?:a|an|another|some) (?:\w+ )?world\b/,
-  /\b(?:whoever|anyone who|anybody who|those who)\b/,
-  /\baccording to\b/,
-  /\b(?:put|suggested) to (?:me|us) that\b/,
-  /\bold (?:\S+ ){0,2}?(?:sheets?|stickers?|posters?|cards?|lists?|tables?|charts?|boards?)(?: (?:of|for|on) \S+)? (?:says?|said|reads?)\b/,
-  /\b(?:so|and now|twice|still) (?:the|its|our) (?:text|draft|manuscript|translation) (?:now |still )?(?:says|said|has|reads) that\b/,
-  /\b(?:rep|reps|maker|supplier|seller|neighbour|colleague|other ward|car \d)(?: ?['’]?s)? (?:card|list|leaflet|poster|table|sheet|box|label) (?:has|had|gives|gave|prints|put|puts)\b/,
-  /\b(?:by|in|to) (?:his|her|their|some people's|one's) (?:account|mind|head|eyes|book|view|thinking)\b/,
-  /\b(?:slip|slides?|errors?|typos?|misprint|labels?|posters?)\b(?: \S+){0,4} (?:made|makes|turned|turns)\b/,
-];
-
-/** Each of them holds one of these. */
-const BEFORE_WORDS =
-  /\b(?:they|you|surprised|sorry|amused|shocked|startled|puzzled|drawn|had|what|word|name|term|used|rather|instead|without|stop|avoid|lose|delete|drop|strike|remove|cut|omit|scrap|withdraw|out|drew|draws?|sketched|painted|trap|temptation|danger|pitfall|swapped|transposed|interchanged|reversed|inverted|muddled|confused|turned|doubts?|as|from|yet|never|hardly|show|first|would|might|could|may|d|world|who|whoever|according|account|mind|head|eyes|book|view|thinking|made|makes|turned|turns|read|put|suggested|old|textbook|chart|slide|handout|page|website|author|text|draft|manuscript|translation|card|list|leaflet|poster|table|sheet|box|label|gave|picked|ticked|ringed|circled)\b/;
+import { HEARSAY, type Place } from '../words/hearsay.ts';
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;
-
-/** Right before the claim: words or thoughts of the past, things one may say, ideas held up to be looked at. */
-const HELD = new RegExp(
-  `\\b(?:${[
-    '(?:said|thought|believed|assumed|wrote|claimed|insisted|swore|argued|guessed|imagined|sure|(?:was|were|been|being|got) (?:told|taught|assured|persuaded|put to (?:me|us)))',
-    "(?:you|they|one|he|she)(?:'ll| will| would|'d) (?:write|say|call|think|read|answer|put|tick|chart|end up with)",
-    'have (?:you|us|me|them) (?:think|believe)',
-    'had it (?:down )?that',
-    'i (?:once |also |even |then |just )?told (?:my|the|our|a|an|one|some|his|her|this|that|him|them|everybody|everyone)(?: [a-z-]+){0,2} that',
-    '(?<!(?:right|fair|true|correct|safe|fine|accurate|needless|is|it|remember|agree|want|have|need|(?:want|like|expect|need) you) )to (?:say|think|believe|assume|claim|suppose|write|call|conclude)',
-    '(?:tempting|tempted|easy|natural|common) to (?:read|see|take|hear|treat|order|rank|picture|expect|imagine|guess|list|put)',
-    'and (?:say|think|believe|assume|claim) that',
-    '(?:for|of|by|about|from|in|into|like|against) (?:saying|thinking|believing|assuming|claiming|writing|calling|supposing)',
-    '(?:idea|notion|belief|impression|assumption|view|claim|suggestion|feeling|theory)(?: (?:in|on|from|by|at|of) (?:\\S+ ){1,4}?)? ?(?:that|of)',
-  ].join('|')})(?: [^\\s,;:.]+){0,4}$`,
-);
-
-/** Said after it: the claim does not stand, or somebody else made it. */
-const AFTER =
-  /^[,(—–-] which (?:is|was|does|did)(?: not|n't)(?= [.,;!)]|$| (?:right|true|correct|so|hold)\b)|\b(?:(?:had|have|has|having|must have) (?:\w+ )?(?:swapped|mixed|confused|muddled|transposed|reversed|misread) (?:them|the two|it|things|the numbers|the scales?)\b|so (?:they|people|some|he|she) (?:say|says|said|claim|claims)\b|(?:does|do|did|will|would)(?: not|n't) (?:hold|stand|follow)(?= [.,;!?)]|$| up\b| water\b)|is(?: not|n't) (?:true|so|right|correct|the case)|cannot be right|(?:i|we) (?:later |then |soon )?(?:put|set) (?:that|this|him|her|them|it) (?:right|straight)\b|has (?:it|this|that|things) (?:backwards|wrong|upside down|the wrong way round))\b|^(?:[,;.] )(?:but |and |yet )?(?:it|that|this|they) (?:isn't|is not|aren't|are not)(?= [.,;!]|$)|^(?:[,(—–-] )?(?:(?:is )?not (?:true|so|right|correct)\b|(?:and|but|yet) (?:is|are|was)(?: not|n't)\b|(?:he|she|they|i|we|someone|somebody) (?:said|thought|wrote|claimed|insisted|answered)\b|(?:(?:cannula|needle|one) )?(?:was |were )?(?:recorded|documented|charted|logged)\b)/;
-
-/** The number is compared, not the thing. */
-const AS_NUMBER =
-  /\b(?:numerically|arithmetically|(?<!\b(?:fr|french|ch|charrière|mm|the|a|an|dilator|hegar|urethral|metal) )sounds?|as (?:a|bare) numbers?|as numbers go|by (?:the )?numbers?|in numbers?|on paper|in figures)\b/;
-
-/** "the 22 G drawn wider than the 18 G", "sold the 22 G as wider", "5-0 ought to be thicker … but no": how it is shown, or should be. */
-const SHOWN_AS =
-  /\b(?:drawn(?! (?:up|from))|depicted|pictured|painted|sketched|sold|advertised|marketed)(?: \S+){0,4}(?: as)?$|\bwhy (?:\S+ ){1,5}(?:would|should|might|could) (?:be|run|flow)$|\bought to (?:be|run|flow|feel|look)$/;
-/** Between the size and the word: "chose the 22 G, believing it to be wider", "nobody asks which is the bigger". */
-const HELD_OF =
-  /\b(?:seems?|seemed|appears?|appeared|(?:looks?|looked|feels?|felt) (?:about |nearly |just |almost )?as|believing|thinking|supposing|assuming|imagining|expecting|(?:who|that) (?:still |really |also )?(?:believes?|thinks?|thought|says?|said|reckons?|assumes?|imagines?|claims?|reverses?))\b/;
-/** "She'd have it that …", "nowhere but on his slide is …", "the day the 22 G is thicker …", "on half the sheets …". */
-const ONLY_THERE =
-  /\b(?:he|she|they|some)(?:'d| would) have it\b|^the day (?!(?:after|before)\b)|\bout of the question that\b|\bnowhere but\b|^(?:up to|until|till) then\b|^for (?:the longest|a long) time\b|\bon (?:half|most|some|many|several|two|three|four) (?:of )?(?:(?:the|their|your) )?(?:sheets|papers|answers|scripts)\b/;
-/** "Ten of them took 2-0 to be thicker", "the ward calls it an 18". */
-const TAKEN_FOR =
-  /\b(?:took|mistook|held|thought|believed|considered|declared) (?:\S+ ){1,4}to be\b|\b(?:calls|charts|books) (?:it|them|that|this)\b|(?<!\b(?:is|are|be|been) )\b(?:labelled|charted|recorded|documented|logged|booked)(?: \w+)? as\b|\b(?:was|were|had been|got) (?:\w+ly |still |once )?(?:called|termed|listed|described|printed|classed|filed)\b|\bdrawn (?:with|without|finer|thicker|thinner|wider|narrower|inside|outside)\b|\b(?:they|people|some|many) (?:all |still |often )?(?:call|chart|book|label) (?:it|them|that|this)\b/;
-/** "I have seen polypropylene called absorbable", "the card called polypropylene absorbable": somebody's name for it. */
-const NAMED_SO =
-  /\b(?:seen|heard|found|read|had) (?:\S+ ){1,4}called$|\b(?:cards?|posters?|labels?|books?|sheets?|slides?|leaflets?|somebody|someone|he|she|they|students?|candidates?|draft) (?:\S+ ){0,2}called(?: \S+){1,3}$/;
-/** "absorbed or not": left open. */
-const OR_NOT = /^(?:[a-z]+ )?or not\b/;
-/** "called the pink one an 18". */
-const CALLED =
-  /(?<!\b(?:is|are|be|so|also|commonly|often|been) )\bcalled (?:the|an?|my|his|her|our|their|that)$/;
-const ASKED_OF =
-  /\b(?:ask|see|tell|know|say|decide|wonder|guess|work out|find out|choose|judge|feel)(?:s|ed|ing)? (?:\S+ ){0,3}which (?:\S+ ){0,3}(?:is|are|was|were)\b/;
-
-/** "If gauge worked like French, a 22 G would …": a world in which the scale were another. */
-const OTHER_WORLD =
-  /\b(?:if|had|were) (?:only )?(?:the )?(?:gauges?|french|scales?|numbers?|zeros|sizes)\b.{1,120}\bwould\b/;
 
 /** A label before a colon that sets what follows before the reader to be judged, mended or struck. */
 const LABEL =
   /^(?:\S )?(?:was|not (?:true|so|right|correct)|old(?: text| version| wording| slide| handout| poster| leaflet| rule| label)?|before(?: correction| editing| revision)?|formerly|previously|printed|heard|claim|(?:the )?(?:answer|reply|response) given|(?:given|wrong|first|your|(?:students?|candidates?|trainees?|learners?)(?: ?'s?)?) (?:answer|reply|response)|original|draft|discuss|debate|debunk|comment(?: on this)?|agree or disagree|(?:correct|fix|mend|improve|rewrite) (?:this|these|that|it|the following)) :/;
 
-/** "Assuming a bigger number means a bigger needle is …": a belief made the subject of the sentence. */
-const HELD_UP =
-  /^(?:\S [.)] )?(?:assuming|believing|thinking|supposing|imagining|expecting|saying|to (?:assume|believe|think|suppose|say)) /;
-
-/** "Put these in order, thinnest first: …": the list is there to be sorted. */
-const SORTING =
-  /^(?:(?:\S{1,9} ){1,2}[.):—–-] )?(?:put|place|order|re-order|reorder) (?:these|them|those|the following|the (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))(?: (?:sizes|needles|cannulas|cannulae|catheters|sutures|threads|tubes|wires))?(?: (?:in|into|from|by)\b| [:,(])|^(?:(?:\S{1,9} ){1,2}[.):—–-] )?(?:rank|sort|arrange|rearrange) (?!as |like )/;
-
-/** An unkeyed statement to be called true or false. */
-const TRUE_OR_FALSE = /^(?:\S+ [.)] )?(?:t ?\/ ?f|true ?(?:or|\/) ?false|true or not) [:—–?.-]/;
-
 const REACH = 12;
 const SHOWN_REACH = 6;
 
 /** Is the claim held by somebody else, refuted in its own sentence, or set out to be judged? */
-export function hearsay(scene: Scene, { claim, from, at, to, unconditional }: Reading): boolean {
+export function hearsay(scene: Scene, reading: Reading): boolean {
+  const { claim, from, at, unconditional } = reading;
   const first = Math.min(from, at);
-  const last = compared(scene.items, Math.max(to, at));
-  const opening = words(scene.items, 0, 8);
-  const before = words(scene.items, first - REACH, first);
-  const upTo = words(scene.items, Math.max(first - REACH, turnedTo(scene.items, first)), first + 1);
   return (
-    ONLY_THERE.test(upTo) ||
-    (BEFORE_WORDS.test(upTo) && BEFORE.some((pattern) => pattern.test(upTo))) ||
-    (claim.construction !== 'nothing' && NONE_OF.test(upTo)) ||
-    HELD.test(before) ||
-    AFTER.test(words(scene.items, last + 1, last + 1 + REACH)) ||
-    HELD_OF.test(words(scene.items, first, at + 1)) ||
-    (claim.kind === 'comparison' && SHOWN_AS.test(words(scene.items, at - SHOWN_REACH, at))) ||
-    (claim.kind === 'colour' && CALLED.test(before)) ||
-    TAKEN_FOR.test(words(scene.items, first - REACH, at + 1)) ||
-    (claim.kind === 'property' &&
-      (NAMED_SO.test(words(scene.items, at - SHOWN_REACH, at)) ||
-        OR_NOT.test(words(scene.items, at + 1, at + 4)))) ||
-    ASKED_OF.test(words(scene.items, at - REACH, at + 1)) ||
-    AS_NUMBER.test(words(scene.items, first - REACH, at + 1)) ||
-    OTHER_WORLD.test(words(scene.items, first - REACH, at + 1)) ||
-    TRUE_OR_FALSE.test(opening) ||
-    HELD_UP.test(opening) ||
+    setAside(scene, reading) ||
+    (claim.construction !== 'nothing' && NONE_OF.test(before(scene.items, first))) ||
     offersEither(scene.passage) ||
     inChoices(scene.items) ||
     checkedNext(scene) ||
     amongNumbered(scene) ||
     (claim.kind === 'comparison' && claim.axis === 'flow' && explained(scene)) ||
-    (claim.kind === 'order' && SORTING.test(opening)) ||
     crossed(scene, scene.items[at]?.start ?? 0) ||
     (inverted(scene) &&
       !(unconditional && scene.items[0]?.word === 'should') &&
@@ -164,7 +41,39 @@ export function hearsay(scene: Scene, { claim, from, at, to, unconditional }: Re
   );
 }
 
-const words = joined;
+/** One of the ways of the table stands where it must. */
+const setAside = ({ items }: Scene, reading: Reading): boolean =>
+  PLACES.some(([place, rows]) => {
+    const said = SAID[place](items, reading);
+    return rows.some(
+      ({ kind, like }) => (kind === undefined || kind === reading.claim.kind) && like.test(said),
+    );
+  });
+
+const start = ({ from, at }: Reading): number => Math.min(from, at);
+
+/** The words that stand at a place of the table. */
+const SAID: Readonly<Record<Place, (items: readonly Item[], reading: Reading) => string>> = {
+  before: (items, reading) => before(items, start(reading)),
+  'right before': (items, reading) => joined(items, start(reading) - REACH, start(reading)),
+  'at the word': (items, { at }) => joined(items, at - SHOWN_REACH, at),
+  within: (items, reading) => joined(items, start(reading), reading.at + 1),
+  'up to the word': (items, reading) => joined(items, start(reading) - REACH, reading.at + 1),
+  behind: (items, { at, to }) => {
+    const last = compared(items, Math.max(to, at));
+    return joined(items, last + 1, last + 1 + REACH);
+  },
+  'after the word': (items, { at }) => joined(items, at + 1, at + 4),
+  opening: (items) => joined(items, 0, 8),
+};
+
+const PLACES = (Object.keys(SAID) as Place[]).map(
+  (place) => [place, HEARSAY.filter((row) => row.place === place)] as const,
+);
+
+/** What stands before a claim, from where the author's own word begins. */
+const before = (items: readonly Item[], first: number): string =>
+  joined(items, Math.max(first - REACH, turnedTo(items, first)), first + 1);
 
 /** "Finest of these: a 2-0, b 4-0, c 0": choices to be made among, with nothing but their letters before them. */
 const inChoices = (items: readonly Item[]): boolean => CHOICES.test(joined(items));
@@ -215,7 +124,7 @@ const ATTRIBUTED =
   /^(?:this|that|these|those|so|thus) (?:is|was|are|were)? ?(?:what|how|the words of)\b.*\b(?:wrote|written|said|says|answered|claimed|think|thinks|thought|believe|believes)\b/;
 const attributed = (scene: Scene): boolean => {
   const next = scene.after[0] ?? scene.next;
-  return next !== undefined && next.items.length <= 16 && ATTRIBUTED.test(words(next.items, 0, 16));
+  return next !== undefined && next.items.length <= 16 && ATTRIBUTED.test(joined(next.items, 0, 16));
 };
 
 /** "Candidates wrote the following." or "What not to say:" above a list. */
@@ -224,15 +133,15 @@ const SAID_BY =
 const FORBIDDEN = /\b(?:not to|never|don't|do not) (?:say|write|teach|think|believe|tell)\b/;
 function reportedLead(scene: Scene): boolean {
   if (!scene.passage.list || !scene.lead || scene.lead.items.length > 24) return false;
-  const lead = words(scene.lead.items, 0, 24);
+  const lead = joined(scene.lead.items, 0, 24);
   return SAID_BY.test(lead) || FORBIDDEN.test(lead);
 }
 
 const CROSS_BEHIND = /^(?:[^\s;✓✔✅✗✘✖❌]+[ \t]+){0,12}[✗✘✖❌]/u;
 /** "Student: We learned polydioxanone dissolves in …": what a learner says, unless the next speaker says so too. */
 const learnerSpeaks = ({ items, after, next }: Scene): boolean => {
-  const label = LEARNER.exec(words(items, 0, 7));
-  const following = words((after[0] ?? next)?.items ?? [], 0, 6);
+  const label = LEARNER.exec(joined(items, 0, 7));
+  const following = joined((after[0] ?? next)?.items ?? [], 0, 6);
   return (
     label !== null && !/\b(?:right|correct|yes|exactly|good|well done|true|indeed|agreed)\b/.test(following)
   );
@@ -287,5 +196,5 @@ function labelled(scene: Scene, first: number): boolean {
   const colon = scene.items.findIndex((item) => item.word === ':');
   if (colon < 1 || colon > 5 || colon > first) return false;
   const between = scene.items.slice(colon + 1, first);
-  return LABEL.test(words(scene.items, 0, colon + 1)) && !between.some((item) => /^[;.]$/.test(item.word));
+  return LABEL.test(joined(scene.items, 0, colon + 1)) && !between.some((item) => /^[;.]$/.test(item.word));
 }

@@ -1,6 +1,6 @@
 /** Which check reports what: each contradicted claim is reported by one check and no other; what is not contradicted by none. */
 import { describe, expect, it } from 'vitest';
-import { CHECKS, runChecks } from '../../server/src/checks/index.ts';
+import { aboutCheck, CHECKS, runChecks } from '../../server/src/checks/index.ts';
 import type { Claim, Statement, Verdict } from '../../server/src/claims/model.ts';
 import type { Note } from '../../server/src/notes/model.ts';
 
@@ -36,6 +36,7 @@ const found = (...statements: Statement[]) => runChecks({ note, mentions: [], st
 describe('a contradicted claim is reported by one check', () => {
   const CASES: readonly (readonly [Shape, string])[] = [
     [{ kind: 'direction' }, 'size-direction'],
+    [{ kind: 'direction', axis: 'flow' }, 'size-direction'],
     [{ kind: 'comparison', axis: 'outer' }, 'size-comparison'],
     [{ kind: 'comparison', axis: 'bore' }, 'size-comparison'],
     [{ kind: 'comparison', axis: 'strength' }, 'size-comparison'],
@@ -63,7 +64,7 @@ describe('a contradicted claim is reported by one check', () => {
 
   it.each(
     CASES.filter(
-      ([{ kind, construction }]) => !construction && !/^(?:order|range|limit|fit|existence)$/.test(kind),
+      ([{ kind, construction }]) => !construction && !/^(?:range|limit|fit|existence)$/.test(kind),
     ),
   )('that a key makes of it is about the key: %j', (shape) => {
     expect(found(statement({ ...shape, construction: 'answer-key' })).map(({ check }) => check)).toEqual([
@@ -122,6 +123,13 @@ describe('a contradicted claim is reported by one check', () => {
       [2, 30],
     ]);
   });
+});
+
+it('a check is told of in German where that is asked for, else in English', () => {
+  const [{ title, docs }] = [CHECKS[0]!];
+  expect(aboutCheck(CHECKS[0]!)).toEqual({ title, docs });
+  expect(aboutCheck(CHECKS[0]!, 'en')).toEqual({ title, docs });
+  expect(aboutCheck(CHECKS[0]!, 'de').title).toBe('Die Zahlen laufen andersherum');
 });
 
 it('every check has an id of its own, a title and a page', () => {

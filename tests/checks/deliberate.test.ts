@@ -16,6 +16,18 @@ describe('a mark', () => {
   it.each([
     ['above the block', `${MARK}\n${WRONG}\n`, ['covered: for the quiz']],
     ['above the block, with blank lines', `${MARK}\n\n\n${WRONG}\n`, ['covered: for the quiz']],
+    ['over what starts with its block', `${MARK}\n4-O nylon.\n`, ['covered: for the quiz']],
+    [
+      'above the block, with a line of blanks between',
+      `${MARK}\n \t\n${WRONG}\n \n${WRONG}\n`,
+      ['covered: for the quiz', 'size-comparison'],
+    ],
+    ['at the end of the note', `${WRONG}\n\n${MARK}`, ['size-comparison', 'idle-mark']],
+    [
+      'with an empty line of old machines below the block',
+      `${MARK}\r\r${WRONG}\r\r${WRONG}\r`,
+      ['covered: for the quiz', 'size-comparison'],
+    ],
     ['on the line', `${WRONG} ${MARK}\n`, ['covered: for the quiz']],
     ['in a quote', `> ${MARK}\n> ${WRONG}\n`, ['covered: for the quiz']],
     ['before another block', `${MARK}\n\nWash your hands.\n\n${WRONG}\n`, ['idle-mark', 'size-comparison']],

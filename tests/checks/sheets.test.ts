@@ -65,6 +65,51 @@ describe.each(['table', 'chart'] as const)('a %s', (form) => {
     expect(wrong.slice(0, edit!.span.start) + edit!.text + wrong.slice(edit!.span.end)).toBe(right);
   });
 
+  it('is missed and renewed in these words', () => {
+    const common = {
+      check: 'size-sheet',
+      kind: 'style',
+      severity: 'warning',
+      source: 'this checker',
+      sources: [],
+      related: [],
+      derivation: [],
+    };
+    const comment = `<!-- sizes ${form}: french 12 14 -->`;
+    const text = sheetBody(form, request, '\n');
+    const at = comment.length;
+    expect(findings(comment)).toEqual([
+      {
+        ...common,
+        span: { start: 0, end: at },
+        says: `The ${form} is missing.`,
+        holds: 'It ends with <!-- end of sizes -->.',
+        fixes: [
+          {
+            title: `Write the ${form} here`,
+            safety: 'choice',
+            edits: [{ span: { start: at, end: at }, text: `${text}${closingMark}` }],
+          },
+        ],
+      },
+    ]);
+    expect(findings(`${comment}\n\n${closingMark}`)).toEqual([
+      {
+        ...common,
+        span: { start: 0, end: at },
+        says: `This ${form} differs from the values it is made of.`,
+        holds: 'It is written by the checker; change the comment, not the rows.',
+        fixes: [
+          {
+            title: `Bring the ${form} up to date`,
+            safety: 'safe',
+            edits: [{ span: { start: at, end: at + 2 }, text }],
+          },
+        ],
+      },
+    ]);
+  });
+
   it('that is missing is written where its comment ends, with the line endings of the note', () => {
     for (const newline of ['\n', '\r\n']) {
       const comment = `<!-- sizes ${form}: french 12 14 -->`;
@@ -80,5 +125,30 @@ describe.each(['table', 'chart'] as const)('a %s', (form) => {
     expect(more).toEqual([]);
     expect(found).toMatchObject({ check: 'size-sheet', fixes: [] });
     expect(found!.holds).toContain('“shoes” names no table or chart');
+  });
+});
+
+describe('a table that a formatter went over', () => {
+  const right = kept('table', sheetBody('table', request, '\n'));
+  const differs = (text: string): boolean => findings(text).some(({ check }) => check === 'size-sheet');
+
+  it.each([
+    ['aligned columns', (text: string) => text.replaceAll('---', '--------').replaceAll(' |', ' \t  |')],
+    ['an indent', (text: string) => text.replaceAll('\n|', '\n  |')],
+    ['more blank lines', (text: string) => text.replaceAll('\n\n', '\n\n\n \n')],
+    ['line endings of old machines', (text: string) => text.replaceAll('\n', '\r')],
+  ])('may have %s', (_, change) => {
+    expect(change(right)).not.toBe(right);
+    expect(differs(change(right))).toBe(false);
+  });
+
+  it.each([
+    ['a blank within a number', (text: string) => text.replace('14 Fr', '1 4 Fr')],
+    ['two rows run into one', (text: string) => text.replace('|\n| 14', '|| 14')],
+    ['the line below the head taken away', (text: string) => text.replaceAll('---', '')],
+    ['a dash for three', (text: string) => text.replaceAll('---', '-')],
+  ])('may not have %s', (_, change) => {
+    expect(change(right)).not.toBe(right);
+    expect(differs(change(right))).toBe(true);
   });
 });

@@ -60,6 +60,8 @@ describe('the style of a course', () => {
       'A size 0 silk.',
       'A 1-0 silk.',
       'A 18 G to 20 G needle.',
+      'A 20-gauge steel wire.',
+      'A 7.5 mm tracheal tube.',
     ])
       expect([text, mended('house-style', text, all)]).toEqual([text, text]);
     expect(mended('house-style', 'An 18 G needle.', { french: '14Fr' })).toBe('An 18 G needle.');

@@ -55,6 +55,16 @@ it('says two ways and three ways alike', () => {
   );
 });
 
+it.each([
+  ['~~Pass me a 2 silk, please.~~', 0],
+  ['Pass me a ~~2~~ silk, please.', 0],
+  ['**Pass me a 2 silk, please.**', 1],
+  ['~~Hands first.~~ Pass me a 2 silk, please.', 1],
+  ['Pass me a 2 silk, please. ~~Or not.~~', 1],
+])('asks nothing about what is struck out, and of it alone: %s', (note, questions) => {
+  expect(unclearIn(`${note}\n`)).toHaveLength(questions);
+});
+
 it('asks nothing where a number can be one kind of size alone', () => {
   expect(unclearIn('The 18 G needle is blunt, the 14 Fr is short.\n\nSomebody please fetch a 36.\n')).toEqual(
     [],

@@ -8,6 +8,5 @@ export const colour = statementCheck(
     docs: 'Hypodermic needles follow ISO 6009, IV cannulas ISO 10555-5, and the two differ: pink is an 18 G needle and a 20 G cannula. When the text does not say which, a colour that fits either is left alone. A colour said to be one gauge on both is reported.',
   },
   ({ claim }) =>
-    (claim.kind === 'colour' && claim.construction !== 'answer-key') ||
-    (claim.kind === 'formula' && claim.construction === 'hues'),
+    (claim.kind === 'colour' && claim.construction !== 'answer-key') || claim.construction === 'hues',
 );

@@ -3,6 +3,7 @@
  * the line it stands on. A mark without a reason, or one that covers nothing, is reported.
  */
 
+import { matchesOf } from '../notes/matches.ts';
 import type { Comment, Note, Span } from '../notes/model.ts';
 import { type Locale, say, tell } from '../texts/index.ts';
 import type { CheckDefinition } from './definition.ts';
@@ -31,7 +32,6 @@ interface Mark {
 /** Findings with the covered ones noted, and the idle marks added. Of several marks over one finding the first covers it. */
 export function coverDeliberate(note: Note, findings: readonly Finding[], locale?: Locale): Finding[] {
   const marks = marksOf(note);
-  if (marks.length === 0) return [...findings];
   const covering = coveringMarks(marks, findings);
   const used = new Set(covering.values());
   const kept = findings.map((finding) => {
@@ -54,7 +54,7 @@ function coveringMarks(marks: readonly Mark[], findings: readonly Finding[]): Ma
   const covering = new Map<Finding, Mark>();
   for (const mark of marks) {
     if (mark.reason === '') continue;
-    let at = uncovered(firstFrom(inOrder, mark.covers.start));
+    let at = uncovered(firstFrom(inOrder, mark.covers.start, ({ span }) => span.start));
     for (; at < inOrder.length && inOrder[at]!.span.start < mark.covers.end; at = uncovered(at)) {
       covering.set(inOrder[at]!, mark);
       next[at] = at + 1;
@@ -63,104 +63,66 @@ function coveringMarks(marks: readonly Mark[], findings: readonly Finding[]): Ma
   return covering;
 }
 
-/** Index of the first finding that starts at `offset` or later. */
-function firstFrom(inOrder: readonly Finding[], offset: number): number {
+/** Index of the first of the items, in order of their places, that stands at `offset` or later. */
+function firstFrom<Item>(inOrder: readonly Item[], offset: number, placeOf: (item: Item) => number): number {
   let low = 0;
   let high = inOrder.length;
   while (low < high) {
     const middle = (low + high) >>> 1;
-    if (inOrder[middle]!.span.start < offset) low = middle + 1;
+    if (placeOf(inOrder[middle]!) < offset) low = middle + 1;
     else high = middle;
   }
   return low;
 }
 
 function marksOf(note: Note): Mark[] {
-  const coverage = new Coverage(note.text);
-  return note.comments.flatMap((comment) => {
+  const marks = note.comments.flatMap((comment) => {
     const match = MARK.exec(comment.text);
-    return match ? [{ comment, reason: match[1]!, covers: coverage.of(comment.span) }] : [];
+    return match ? [{ comment, reason: match[1]! }] : [];
   });
+  if (marks.length === 0) return [];
+  const lines = linesOf(note.text);
+  return marks.map((mark) => ({ ...mark, covers: coverOf(note.text, lines, mark.comment.span) }));
 }
 
-/** What each mark of a note covers. Remembers the last line and block looked at, since marks may crowd in one. */
-class Coverage {
-  readonly #text: string;
-  #line = { start: -1, end: -1, prose: 0 };
-  #block: Span = { start: -1, end: -1 };
+interface Line extends Span {
+  readonly prose: number;
+  /** What is left of the block it stands in, up to the next blank line; of a blank line, the next block. */
+  readonly block: Span;
+}
 
-  constructor(text: string) {
-    this.#text = text;
+/** The lines of a note, without the signs that end them. Worked out once, since marks may crowd in one. */
+function linesOf(text: string): Line[] {
+  const breaks = matchesOf(text, /\r\n?|\n/g);
+  const ends = [...breaks.map(({ index }) => index), text.length];
+  const starts = [0, ...breaks.map(({ index, 0: sign }) => index + sign.length)];
+  const lines: Line[] = [];
+  let block: Span = { start: text.length, end: text.length };
+  let inBlock = false;
+  for (let i = starts.length - 1; i >= 0; i--) {
+    const [start, end] = [starts[i]!, ends[i]!];
+    const line = text.slice(start, end);
+    const filled = line.trim() !== '';
+    if (filled) block = { start, end: inBlock ? block.end : end };
+    inBlock = filled;
+    lines.push({ start, end, prose: proseIn(line), block });
   }
+  return lines.reverse();
+}
 
-  /** The line of the mark when prose stands on it; else the block below, up to the next blank line. */
-  of(mark: Span): Span {
-    const { start, end, prose } = this.#lineOf(mark);
-    if (prose > proseIn(this.#text.slice(mark.start, mark.end))) return { start, end };
-    return this.#blockAfter(end);
-  }
-
-  #lineOf(mark: Span): { start: number; end: number; prose: number } {
-    const { start, end } = this.#line;
-    if (mark.start >= start && mark.end <= end) return this.#line;
-    const from = lineStart(this.#text, mark.start);
-    const to = lineEnd(this.#text, mark.end);
-    const line = { start: from, end: to, prose: proseIn(this.#text.slice(from, to)) };
-    // A mark over several lines has them for itself.
-    if (lineEnd(this.#text, from) === to) this.#line = line;
-    return line;
-  }
-
-  #blockAfter(from: number): Span {
-    const { start, end } = this.#block;
-    const first = firstFilledLine(this.#text, from);
-    this.#block =
-      first >= start && first < end
-        ? { start: first, end }
-        : { start: first, end: blockEnd(this.#text, first) };
-    return this.#block;
-  }
+/** The line of the mark when prose stands on it; else the block below, up to the next blank line. */
+function coverOf(text: string, lines: readonly Line[], mark: Span): Span {
+  const lineAt = (at: number): number => firstFrom(lines, at, ({ end }) => end);
+  const last = lineAt(mark.end);
+  const own = lines.slice(lineAt(mark.start), last + 1);
+  const prose = own.reduce((sum, line) => sum + line.prose, 0);
+  if (prose > proseIn(text.slice(mark.start, mark.end)))
+    return { start: own[0]!.start, end: own.at(-1)!.end };
+  return lines[last + 1]?.block ?? { start: text.length, end: text.length };
 }
 
 /** How many characters are more than blanks and the signs of quotes and lists. */
 const proseIn = (text: string): number => text.replace(/[\s>*+-]/g, '').length;
-
-const lineStart = (text: string, at: number) =>
-  Math.max(text.lastIndexOf('\n', at - 1), text.lastIndexOf('\r', at - 1)) + 1;
-
-function lineEnd(text: string, at: number): number {
-  for (let i = at; i < text.length; i++) if (text[i] === '\n' || text[i] === '\r') return i;
-  return text.length;
-}
-
-/** Where the line after the one that ends at `end` starts. */
-const lineAfter = (text: string, end: number): number =>
-  end + (text[end] === '\r' && text[end + 1] === '\n' ? 2 : 1);
-
-const isBlank = (text: string, from: number, to: number): boolean => text.slice(from, to).trim() === '';
-
-/** Start of the first line from `at` that is not blank; the length of the text when there is none. */
-function firstFilledLine(text: string, at: number): number {
-  let start = at;
-  for (
-    let end = lineEnd(text, start);
-    start < text.length && isBlank(text, start, end);
-    end = lineEnd(text, start)
-  )
-    start = lineAfter(text, end);
-  return Math.min(start, text.length);
-}
-
-/** End of the block that starts at `start`: the next blank line. */
-function blockEnd(text: string, start: number): number {
-  let at = start;
-  while (at < text.length) {
-    const end = lineEnd(text, at);
-    if (at > start && isBlank(text, at, end)) return at;
-    at = lineAfter(text, end);
-  }
-  return text.length;
-}
 
 function idle({ comment, reason }: Mark, locale?: Locale): Finding {
   const without = reason === '';

@@ -53,14 +53,13 @@ const MILLIMETRE = /^(\d+(?:\.\d+)?)[\s\u00a0]?mm$/i;
 
 function inStyle(mention: Mention, style: HouseStyle, written: string): string | undefined {
   const size = mention.sizes[0];
-  if (!size || mention.kind !== 'size' || mention.spoken || mention.bound) return undefined;
+  if (!size || mention.spoken || mention.bound) return undefined;
   const value = writeValue(size);
-  if (size.system === 'usp' && style.usp && DASHED.test(written) && size.value < 0)
+  if (style.usp && DASHED.test(written) && size.value < 0)
     return style.usp === '2-0' ? value : value.replace('-', '/');
   if (size.system === 'needle-gauge' && style.gauge && GAUGE.test(written))
     return style.gauge.replace('18', value);
-  if (size.system === 'french' && style.french && FRENCH.test(written))
-    return style.french.replace('14', value);
+  if (style.french && FRENCH.test(written)) return style.french.replace('14', value);
   const measure = size.system === 'millimetre' && style.millimetre ? MILLIMETRE.exec(written) : null;
   return measure ? `${measure[1]}${style.millimetre === '0.9 mm' ? ' ' : ''}mm` : undefined;
 }

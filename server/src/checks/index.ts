@@ -66,7 +66,7 @@ export function runChecks(input: CheckInput): Finding[] {
 /** Title and page of a check in a language. */
 export function aboutCheck(
   { id, title, docs }: CheckDefinition,
-  locale: Locale = 'en',
+  locale?: Locale,
 ): Pick<CheckDefinition, 'title' | 'docs'> {
   return (locale === 'de' ? ABOUT_DE[id] : undefined) ?? { title, docs };
 }

@@ -17,9 +17,7 @@ export const letterZero: CheckDefinition = {
   title: 'The letter O stands for a zero',
   docs: '“4-O” is written with the letter O. A search for 4-0 will not find it, and a screen reader says a letter.',
   run: ({ mentions, locale }) =>
-    mentions
-      .filter((mention) => mention.sizes[0]?.system === 'usp' && LETTER.test(mention.text))
-      .map((mention) => toFinding(mention, locale)),
+    mentions.filter((mention) => LETTER.test(mention.text)).map((mention) => toFinding(mention, locale)),
 };
 
 function toFinding(mention: Mention, locale?: Locale): Finding {

@@ -17,6 +17,22 @@ export const BARE: readonly (readonly [note: string, read: readonly string[]])[]
     'Outer diameters (in mm):\n\n| French | Outside |\n|---|---|\n| 6 Fr | 2 |\n',
     ['`6 Fr`: 6 Fr', '`2`: 2 mm'],
   ],
+  // "One" that stands for a thing is no size of a chain; a number with its gauge above is no thousandth of an inch.
+  [
+    'That one, the 2-0, is thicker than this one, the 3-0 silk.',
+    ['`2-0`: USP 2-0, silk', '`3-0`: USP 3-0, silk'],
+  ],
+  [
+    'An 18 G or a 21 G; hence an 0.035 and an 0.018 wire. The 21 is thinner than the 18.',
+    [
+      '`18 G`: 18 G',
+      '`21 G`: 21 G',
+      '`0.035`: 0.035 in, guidewire',
+      '`0.018`: 0.018 in, guidewire',
+      '`21`: 21 G',
+      '`18`: 18 G',
+    ],
+  ],
   // "Won't" wins nothing, and a place is no unit.
   [
     "One of us sews with 3-0. It's thinner than 4-0 so it won't cut.",

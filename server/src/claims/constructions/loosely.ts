@@ -67,16 +67,8 @@ export const sizesIn = (items: readonly Item[]): Group[] =>
   groups(items)
     .flatMap(single)
     .filter(
-      (g) =>
-        !isOne(items, g) &&
-        g.sizes.length === 1 &&
-        !LENGTHS.has(g.sizes[0]!.system) &&
-        !g.mentions.some((m) => m.bound),
+      (g) => g.sizes.length === 1 && !LENGTHS.has(g.sizes[0]!.system) && !g.mentions.some((m) => m.bound),
     );
-
-/** "That one, the 2-0, is thicker than this one": "one" is no size there. */
-const isOne = (items: readonly Item[], { from, mentions }: Group): boolean =>
-  mentions[0]!.text.toLowerCase() === 'one' && /^(?:this|that)$/.test(items[from - 1]?.word ?? '');
 
 function readWord(scene: Scene, word: Measured): Reading[] {
   const { items } = scene;

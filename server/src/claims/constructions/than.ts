@@ -71,7 +71,7 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
   const word = bySubject(scene, nearestBefore(measured, at)) ?? byNumber(scene.items, at, all);
   const right = rightOf(scene.items, at, all) ?? earlierItem(scene, at) ?? collective(scene, at, all);
   if (!word || !right || word.axis === 'other' || word.idiom) return [];
-  if (otherwiseMeant(scene.items, word) || thisOne(scene.items, at)) return [];
+  if (otherwiseMeant(scene.items, word)) return [];
   const left = leftOf(scene, word, at, right, all);
   if (left && together(scene.items, left) !== together(scene.items, right)) return [];
   if (
@@ -97,11 +97,6 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
     groups(scene.after[0].items).some((g) => g.mentions[0] === left.mentions[0]);
   return [{ ...comparison(scene, 'than', left, right, word), ...(answered ? { answered } : {}) }];
 }
-
-/** "than this one, the 3-0": "one" is no size there. */
-const thisOne = (items: readonly Item[], than: number): boolean =>
-  /^(?:this|that)$/.test(items[than + 1]?.word ?? '') &&
-  items[than + 2]?.mention?.text.toLowerCase() === 'one';
 
 function nearestBefore(measured: readonly Measured[], at: number): Measured | undefined {
   const word = measured

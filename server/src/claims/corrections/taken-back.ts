@@ -1,6 +1,5 @@
 /** What the same sentence takes back, in words that the readers of its claims do not look at. */
 
-import { matchesOf } from '../../notes/index.ts';
 import type { Reading } from '../constructions/model.ts';
 import type { Operand } from '../model.ts';
 import { joined } from '../text/joined.ts';
@@ -30,8 +29,7 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
         OTHER_SIDE.test(joined(scene.items)) ||
         UNLIKE.test(joined(scene.items)) ||
         sheathOutside(scene, [claim.left, claim.right]) ||
-        [claim.left, claim.right].some((side) => noughtDropped(scene, side)) ||
-        [claim.left, claim.right].every((side) => gaugeShortened(scene, side))
+        [claim.left, claim.right].some((side) => noughtDropped(scene, side))
       );
     default:
       return false;
@@ -145,14 +143,4 @@ function noughtDropped({ note }: Scene, { sizes, mentions }: Operand): boolean {
   const after = note.text.slice(mention.source.end, mention.source.end + 2);
   return /^['’]s/.test(after) && new RegExp(`\\b${size.value}[-/]0\\b`).test(above);
 }
-
-/** "The 21 is thinner than the 18" beside wires: no thousandths of an inch where the text above has a 21 G and an 18 G. */
-function gaugeShortened({ note }: Scene, { sizes, mentions }: Operand): boolean {
-  const [mention] = mentions;
-  if (sizes[0]?.system !== 'wire-inch' || mention?.notation !== 'bare') return false;
-  const number = mention.text.replace(/\D/g, '');
-  const above = note.text.slice(Math.max(0, mention.source.start - REACH), mention.source.start);
-  return matchesOf(above, GAUGE).some((match) => match[1] === number);
-}
 const REACH = 600;
-const GAUGE = /\b(\d+) ?(?:G|gauge)\b/g;

@@ -2,9 +2,10 @@
 import type { Reading } from '../constructions/model.ts';
 import type { Claim, Stance } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
-import { onlyHowFast } from '../words/becoming.ts';
 import { CONDITIONS, HEDGES, NEGATIONS } from '../words/changes.ts';
+import { onlyHow } from '../words/how-fast.ts';
 
 /** A negation on the comparing word denies; one anywhere else in the clause leaves the claim open. */
 export function negated(scene: Scene, reading: Reading): Stance | undefined {
@@ -106,7 +107,7 @@ function inPart(items: readonly Item[], between: readonly Item[], { at, claim }:
   const outright = between[0]?.word === 'no' && between[1]?.word === 'way';
   if (!outright && between.some(({ word }) => DEGREE.has(word))) return true;
   // "is not absorbed right away" is absorbed in time; "is not twice as wide" is wider.
-  if (claim.kind === 'property') return onlyHowFast(items, at);
+  if (claim.kind === 'property') return onlyHow(joined(items, at + 1));
   if (claim.kind !== 'comparison') return false;
   const after = items.slice(at + 1, at + 10).map(({ word }) => word);
   return (

@@ -1,5 +1,7 @@
 /** What becomes of a thread, word by word: it goes by itself, or it stays until somebody takes it out. */
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
+import { onlyHow } from './how-fast.ts';
 
 interface Becomes {
   readonly stays: boolean;
@@ -29,19 +31,6 @@ const CLEARS =
 const OBJECT = /^(?:it|them|this|these|the)$/;
 const NOT =
   /^(?:not|never|cannot|no|nothing|nobody|hardly|doesn't|don't|won't|isn't|aren't|can't|didn't|wouldn't|neither|nor|without)$/;
-/** "does not dissolve quickly": only how fast. */
-const HOW_FAST =
-  /^(?:[a-z]+ly|fast|faster|early|earlier|soon|sooner|for|until|till|before|under|overnight|enough|as|so|too|that|any|straight|right|while|within|after|yet|at|in)$/;
-/** Behind a denied word of absorbing: only how fast, or where. */
-export const onlyHowFast = (items: readonly Item[], at: number): boolean => {
-  const next = items[at + 1]?.word === 'away' ? at + 2 : at + 1;
-  return (
-    HOW_FAST.test(items[next]?.word ?? '.') &&
-    !/^(?:at|in) (?:all|the (?:body|tissues?|patient|wound))/.test(
-      `${items[next]?.word} ${items[next + 1]?.word} ${items[next + 2]?.word}`,
-    )
-  );
-};
 /** "silk absorbs water": something is taken in. */
 const AFTER_ABSORBS =
   /^(?:[.,;:!)—–-]|and|but|so|in|within|over|by|after|slowly|completely|fully|quickly|on|from|itself|away|too|well|predictably|steadily|faster|sooner|like|through|with|eventually|gradually|which|because|since|if|when|at|soon|before|during|there|here|without)$/;
@@ -85,7 +74,7 @@ export function becomes(items: readonly Item[], at: number): Becomes | undefined
 function partly({ items, at, near }: Place): boolean {
   const behind = near[near.findIndex((item) => NOT.test(item.word)) + 1]?.word ?? '';
   if (/^(?:only|quite|all|always|yet)$/.test(behind)) return true;
-  return onlyHowFast(items, at);
+  return onlyHow(joined(items, at + 1));
 }
 
 /** "the body clears it", "which the body will have digested". */

@@ -1,4 +1,5 @@
 /** What is said to become of a thread in the body: it stays until somebody takes it out, or it goes by itself. */
+import { onlyHow } from './how-fast.ts';
 
 const GOES =
   /\b(?:(?:never|not) (?:have|need) to (?:be )?(?:remove|come out|take)|no (?:removal|suture removal)|(?<!\b(?:not|never|cannot|\w{2,5}n't) )(?:go|goes) away (?:by (?:itself|themselves)|on (?:its|their) own)|(?:gone|disappears?|melts? away) (?:in|within|by itself|on its own|after)|(?:will|has|have) (?:have |be )?(?:dissolved|absorbed|gone)|(?:does|do|will) (?:indeed |in fact |eventually |finally |slowly )(?:absorb|dissolve)|dissol(?:ve|ves|ving) (?:by|on|in|within|over|after)|(?:it|body|tissue|thread|suture|which|that|they) (?:slowly |completely |fully )?(?:absorbs?|dissolves?)|(?:is|are|gets|be) (?:slowly |completely |fully )?(?:absorbed|resorbed|hydroly[sz]ed)|need(?:s)? not come out|(?<!\b(?:not|never|cannot|\w{2,5}n't) )(?:melts?|dissolves?|drops? (?:out|off)|falls? (?:out|off)|go|goes|disappears?) (?:away )?(?:by (?:it|them)sel(?:f|ves)|on (?:its|their) own)|(?:breaks?|broken?|broke|digests?|digested) (?:it|them) down|(?:is|are|gets?) (?:slowly |soon )?(?:broken down|digested)|(?:tissues?|body) (?:slowly |gradually |will |has )?(?:takes?|took|taken) (?:it |them )?up|(?:has|have) been (?:absorbed|dissolved|resorbed)|(?:does|do) not need (?:removing|removal|to be removed)|there is nothing to (?:remove|take out)|melts? away|wastes? away|vanish(?:es)?|fades? away|(?:no ?one|nobody) (?:will |ever )?(?:needs?|has|have) (?:to )?(?:take|remove|pull|cut|come)|no (?:need|reason) to (?:take|remove|pull|cut)|needs? no (?:removal|removing|taking out)|(?:come|comes) (?:out|away) (?:by (?:itself|themselves)|on (?:its|their) own)|(?:tissues?|body) (?:slowly |gradually |soon |quickly )?(?:breaks?|eats?|digests?|takes?|clears?) (?:[a-z]+ ){1,2}(?:down|up|away)|(?:is|are|gets?) (?:slowly |gradually )?(?:eaten|cleared|taken) (?:away |up )?by)\b/;
@@ -18,15 +19,6 @@ export interface Fate {
 /** "does not dissolve", "is never absorbed". */
 const NEGATED =
   /\b(?:not|never|won't|doesn't|isn't)\b.* ?(?:absorb|dissolve|melt|away|down|disappear|vanish|resorb)/;
-/** "… quickly", "… before the wound has healed": denied is only how fast, or until when. */
-const onlyHow = (after: string): boolean =>
-  /^ (?:[a-z]+ly|fast|faster|early|earlier|soon|sooner|for|until|till|before|under|overnight|right|straight|within|after|as|so|too|that|any|while|when|by|during|at|enough|yet|much|over|in)\b/.test(
-    after,
-  ) &&
-  !/^ (?:at all|ever|in (?:the |a |our |his |her |your |any |either )?(?:body|tissues?|patients?|wounds?|skin|flesh|life)|by (?:itself|the body)|after all)\b/.test(
-    after,
-  );
-
 /** The fate that a stretch of lower-case words gives a thread, when it gives just one. */
 export function fateIn(text: string): Fate | undefined {
   const stays = STAYS.exec(text);

@@ -54,7 +54,7 @@ function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Ment
   const system = neighbour.sizes[0]?.system;
   if (
     bare.spoken &&
-    /\bthe\s$/i.test(scene.passage.text.slice(Math.max(0, bare.span.start - 4), bare.span.start))
+    POINTED_AT.test(scene.passage.text.slice(Math.max(0, bare.span.start - 12), bare.span.start))
   )
     return undefined;
   if (!system || neighbour.kind === 'ambiguous') return undefined;
@@ -68,6 +68,10 @@ function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Ment
   if (!isClosed(place, bare) && !/^(?:\s?[/–-]|\s\([a-z])/.test(place.after)) return undefined;
   return mentionOf(place, bare, size(system, 'chain', neighbour.text));
 }
+
+/** "this one, the 2-0", "the finer one, 4-0": "one" stands for a thing there. */
+const POINTED_AT =
+  /\b(?:the|this|that|which|each|every|any|no|another|other|same|only|(?:thick|thinn|fin|heavi|small|larg|bigg|wid|narrow|strong|slimm|stout|weak|slow|fast)(?:er|est))\s$/i;
 
 /** "from 11-0 (smallest) to 7": the far end of the scale of threads, thicker than any that is used much. */
 const thickThread = (place: Place, system: string, { value, decimals }: Bare): boolean =>

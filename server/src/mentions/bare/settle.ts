@@ -1,4 +1,5 @@
 /** A ladder of evidence for the system of a bare number: the nearest rung that names one system decides. */
+import { matchesOf } from '../../notes/index.ts';
 import type { System } from '../../sizes/model.ts';
 import { largeTube } from '../sense/note-facts.ts';
 import type { Place } from '../sense/place.ts';
@@ -89,7 +90,12 @@ export function settle(question: Question): Settled | undefined {
     if (system && systems.length === 1)
       return { system, rung, ...(allowed(system, rung, question) ? {} : { unsure: true }) };
     if (systems.length > 1) return undefined;
-    if (WIRE_FRAMES.has(frame) && WIRES.has(bare.value) && RUNGS[rung](question).includes('wire-inch'))
+    if (
+      WIRE_FRAMES.has(frame) &&
+      WIRES.has(bare.value) &&
+      RUNGS[rung](question).includes('wire-inch') &&
+      !gaugeBefore(question)
+    )
       return { system: 'wire-inch', value: bare.value / 1000, rung };
   }
   return undefined;
@@ -113,6 +119,16 @@ const besideZeros = ({ before, after }: Place, { value, spoken, decimals }: Ques
 /** Thousandths of an inch by which guidewires are asked for: "swap the 35 for an 18". */
 const WIRES: ReadonlySet<number> = new Set([14, 16, 18, 21, 25, 32, 35, 38]);
 const WIRE_FRAMES: ReadonlySet<Frame> = new Set<Frame>(['article', 'plural']);
+
+/** "a 21 G for the small ones … the 21 is thinner": no thousandths of an inch where a gauge of that number was spoken of. */
+function gaugeBefore({ bare, place }: Question): boolean {
+  const { passage } = place.scene;
+  const above = place.around.scenes[passage.index - 1]?.passage.text ?? '';
+  const before = `${above}\n${passage.text.slice(0, bare.span.start)}`.slice(-GAUGE_REACH);
+  return matchesOf(before, GAUGE).some((match) => match[1] === `${bare.value}`);
+}
+const GAUGE_REACH = 600;
+const GAUGE = /\b(\d+) ?(?:G|gauge)\b/g;
 
 /** "a 26 cuffed tube"; "the 28 was a tight fit", where the tubes of horses were spoken of. */
 const horsesTube = ({ bare, place }: Question, rung: RungName, system: System): boolean =>

@@ -33,6 +33,7 @@ export function definite(scene: Scene, word: Measured, all: readonly Group[]): R
   if (!nearest || hasForeignSubject(scene, word) || saidOfNext(items, word) || grounded(items, nearest, word))
     return [];
   if (replaced(items, nearest) || byColour(items, nearest, word)) return [];
+  if (outdoneAgain(items, word)) return [];
   if (setBeside(items, nearest) || owned(items, nearest, word) || firstOf(items, nearest, word)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
   if (still && all.length === 3 && nearest.from === all[2]!.from)
@@ -51,6 +52,13 @@ export function definite(scene: Scene, word: Measured, all: readonly Group[]): R
     theOne(items, word);
   return amongSet(scene, nearest, word, all, marked);
 }
+
+/** "4-0 is the finer one, and 5-0 is finer again": finer than what was spoken of before. */
+const outdoneAgain = (items: readonly Item[], { to, at }: Measured): boolean =>
+  items.some(
+    (item, i) =>
+      i > to && item.word === items[at]!.word && /^(?:again|still|yet)$/.test(items[i + 1]?.word ?? ''),
+  );
 
 /** "pink is 18 and green is 21, so that the pink one is the bigger": the colour says which of them. */
 const byColour = (items: readonly Item[], { to }: Group, { at }: Measured): boolean =>

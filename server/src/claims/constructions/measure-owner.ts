@@ -86,7 +86,9 @@ export function subjectOf(between: readonly Item[]): Item | undefined {
   const verb = between.findLastIndex(({ word }) =>
     /^(?:is|are|was|were|measures?|measured|comes|has|had|reaches|spans)$/.test(word),
   );
-  if (verb < 2 || between[verb - 1]!.kind === 'punctuation') return undefined;
+  // "is the fatter and comes to": a second verb of the subject before it.
+  if (verb < 2 || between[verb - 1]!.kind === 'punctuation' || between[verb - 1]!.word === 'and')
+    return undefined;
   const article = between.slice(Math.max(0, verb - 4), verb).some(({ word }) => DETERMINER.test(word));
   return article ? between[verb - 1] : undefined;
 }

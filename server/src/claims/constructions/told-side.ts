@@ -64,8 +64,8 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   const { items } = scene;
   const said = joined(items, from, to);
   if (STOPS.test(said)) return [];
-  const plain = said.replace(LIKENED, ' ');
-  const first = KINDS.find(({ named }) => named.test(plain));
+  const plain = said.replace(LIKENED, ' ').trim();
+  const first = KINDS.find(({ named }) => named.test(plain)) ?? spokenOf(scene, plain);
   // "catheter" is in many names: only the three others are things of their own beside it.
   const kinds = KINDS.slice(0, 3).filter(({ named }) => named.test(plain));
   if (!first || kinds.length > 1) return [];
@@ -94,10 +94,22 @@ const isLength = ({ mention }: Item): boolean =>
 
 /** ", like catheters," */
 const LIKENED =
-  /,? ?\b(?:just |much |exactly )?(?:like|unlike|as with|as for|as on|as in|the same as) (?:an?|any|most|all|other|every|the)?(?: (?:other|urinary|plain|ordinary))?(?: ?)(?:catheters?|drains?|tubes?|foleys?|needles?)\b ?,?/g;
+  /,? ?\b(?:just |much |exactly )?(?:like|unlike|as with|as for|as on|as in|the same as)(?: (?:an?|any|most|all|every|the))?(?: (?:other|urinary|plain|ordinary|normal|usual|standard|common|simple|single-lumen|tracheal|endotracheal|breathing|cuffed|chest|suction)){0,3} (?:catheters?|drains?|tubes?|foleys?|needles?|sheaths?|introducers?)\b ?,?/g;
+
+/** "Left double-lumen tube, 37 Fr. This one is numbered by …": the one kind of thing named in the sentence before. */
+function spokenOf({ before }: Scene, said: string): Kind | undefined {
+  const previous = TAKEN_UP.test(said) ? before.at(-1) : undefined;
+  if (!previous || previous.close === '?') return undefined;
+  const text = joined(previous.items).replace(LIKENED, ' ');
+  const named = KINDS.filter((kind) => kind.named.test(text));
+  const own = named.filter((kind) => kind !== KINDS[3]);
+  return own.length > 1 ? undefined : (own[0] ?? named[0]);
+}
+const TAKEN_UP =
+  /(?:^|, )(?:(?:and|so|here|but) )?(?!it (?:is|was) (?:the|its) )(?:this one|that one|it|this|these|they|its|their)\b/;
 
 const STOPS =
-  /\b(?:not|never|no|nor|neither|cannot|\w+n't|nothing|than|larger|bigger|wider|smaller|narrower|thicker|thinner|more|less|add|plus|depends?|varies|vary|both|either|if|unless|instead|rather|wrong|mistake|believe|think|thought|assume|or|ask|check|look|written|printed|marked|marks|stamped|holes|counted|find|exception|packet)\b/;
+  /\b(?:not|never|no|nor|neither|cannot|\w+n't|nothing|than|larger|bigger|wider|smaller|narrower|thicker|thinner|more|less|add|plus|divided|half|twice|times|depends?|varies|vary|both|either|if|unless|instead|rather|wrong|mistake|believe|think|thought|assume|or|ask|check|look|written|printed|marked|marks|stamped|holes|counted|find|exception|packet)\b/;
 
 /** What is said to be named, before the side. */
 const TELLS =

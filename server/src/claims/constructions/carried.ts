@@ -1,0 +1,234 @@
+/**
+ * The measure of a size that was named before: "a 12 Fr. The thing takes up 5.3 mm", "two wires, 0.035 and 0.038 inch. The
+ * second comes to 1.38 mm". The sentence must take up what was spoken of, and nothing else may be meant.
+ */
+import type { Item } from '../text/items.ts';
+import { joined, textOf } from '../text/joined.ts';
+import { withFigures } from '../text/lengths.ts';
+import { measuredWords } from '../text/magnitudes.ts';
+import { distinct, type Group, groups, type Scene, sameSizes } from '../text/scene.ts';
+import type { Sentence } from '../text/sentences.ts';
+import { ACROSS, OWNERS, SETS, SIDES, STUFF } from '../words/gist.ts';
+import {
+  apart,
+  CONTRAST,
+  kindOf,
+  LENGTHS,
+  passedBy,
+  plausible,
+  stops,
+  tells,
+  twoNumbers,
+} from './gist-pair.ts';
+import { closes, LIGHT, neutral, ofStuff, subjectOf, tail } from './measure-owner.ts';
+import type { Reading } from './model.ts';
+import { agreesWith, type Picked, pickedAt } from './picked.ts';
+import { asOne } from './resumed.ts';
+import { slip } from './slips.ts';
+
+/** A length that is written out. */
+export const UNIT = /^(?:\d+(?:[.,]\d+)?)?(?:[mc]m|(?:mill|cent)imet(?:re|er)s?)$/;
+/** Takes up what was measured in the sentence before. */
+export const TAKES_UP =
+  /^(?:makes?|call|so|therefore|hence|sold|labelled|order|french|ask|write|that's|it's)$/;
+/** Tells a thread's other number. */
+export const NUMBERS = /^(?:metric|european|ep|usp|pharmacopoeia)\b/;
+
+const BACK = 2;
+/** The measure of the one size spoken of before, or the size that the measure told before comes to. */
+export function carried(scene: Scene): Reading[] {
+  const { items } = scene;
+  const [right, ...more] = groups(items);
+  if (!right || more.length > 0 || right.mentions.length > 1 || right.sizes.length > 1) return [];
+  const kind = kindOf(right);
+  if (!kind) return [];
+  const from = takenUpAt(items, right);
+  const may = from >= 0 ? [] : clausesOf(items, right);
+  if (from < 0 && may.length === 0) return [];
+  // A size after its measure is told by a word for that: "the catheter is a 15 Fr" begins anew.
+  if (
+    !LENGTHS.has(kind) &&
+    !items.some(({ word }) => TAKES_UP.test(word) || UNIT.test(word) || NUMBERS.test(word))
+  )
+    return [];
+  for (const previous of earlier(scene)) {
+    const held = withFigures(previous.items).items;
+    const all = distinct(groups(held));
+    if (all.length === 0) continue;
+    const fits = all.filter((g) => tells(g, right) || sameSizes(g, right));
+    const picked = pickOf(items, right, held, fits);
+    if (picked) return joinedPair(scene, previous, held, picked.size, right, picked.to);
+    const [first] = fits;
+    const left = from >= 0 && first ? endOf(first, items, right) : undefined;
+    if (fits.length !== 1 || !left || !isOne(left) || !tells(left, right)) return [];
+    if (all.some((g) => g !== first && g.sizes[0]!.system === left.sizes[0]!.system)) return [];
+    return meansAnother(items, from, held, left) ? [] : joinedPair(scene, previous, held, left, right, from);
+  }
+  return [];
+}
+
+const isOne = ({ mentions, sizes }: Group): boolean => mentions.length === 1 && sizes.length === 1;
+
+/** Where a clause begins before the measure. */
+const clausesOf = (items: readonly Item[], right: Group): readonly number[] =>
+  items.flatMap((_, i) => (i < right.from && opensClause(items, i) ? [i] : []));
+
+const opensClause = (items: readonly Item[], i: number): boolean =>
+  i === 0 || /^(?:[,;:—–(]|and|so|but|since|because|as|that|why|how|means)$/.test(items[i - 1]!.word);
+
+/** "The second is the fatter and comes to": one of several, and nothing that turns what is said of it. */
+function pickOf(
+  items: readonly Item[],
+  right: Group,
+  held: readonly Item[],
+  fits: readonly Group[],
+): Picked | undefined {
+  for (const at of clausesOf(items, right)) {
+    if (items[at]!.word !== 'the') continue;
+    const picked = pickedAt(items, at, held, fits);
+    if (!picked || picked.to > right.from || !tells(picked.size, right)) continue;
+    const words = items.slice(picked.to, right.from);
+    const said = measuredWords(words).filter(({ degree }) => degree !== 'plain');
+    const rest = words.filter((_, i) => !said.some((word) => i >= word.at && i <= word.to));
+    if (
+      items.slice(0, at).some(({ word, kind }) => kind === 'size' || CONTRAST.test(word)) ||
+      said.length > 1 ||
+      !said.every((word) => agreesWith(word, picked.size, fits)) ||
+      rest.length > LONGEST ||
+      rest.some((item, i) => stops(rest, i, item) || OWNERS.test(item.word))
+    )
+      return undefined;
+    return picked;
+  }
+  return undefined;
+}
+const LONGEST = 12;
+
+/** "8 to 12 Fr. The narrowest of them is …": the end that is meant of a range or a list. */
+function endOf(group: Group, items: readonly Item[], right: Group): Group {
+  const words = measuredWords(items).filter(({ degree, at }) => degree === 'superlative' && at < right.from);
+  const [word] = words;
+  if (!word || words.length > 1 || word.axis !== 'outer' || group.sizes[0]!.system !== 'french') return group;
+  const sorted = group.sizes.toSorted((a, b) => word.sign * (b.value - a.value));
+  return { ...group, sizes: sorted.slice(0, 1), mentions: group.mentions.slice(0, 1) };
+}
+
+/** Sentences before, nearest first; for the first of a passage the one that leads to it. */
+const earlier = (scene: Scene): readonly Sentence[] =>
+  (scene.before.length > 0 ? scene.before.slice(-BACK) : scene.context.slice(-1)).toReversed();
+
+/**
+ * Where the sentence takes up what was spoken of: a pronoun or the bare device before the size, or nothing but its measure;
+ * -1 when it does not.
+ */
+function takenUpAt(items: readonly Item[], right: Group): number {
+  const lead = items.slice(0, right.from);
+  const pronoun = Math.max(
+    0,
+    lead.findLastIndex(({ word }) => /^(?:it|that|this|which)$/.test(word)),
+  );
+  // "look at the stone: it measures": what was named right before.
+  const named = /^[:;,]$/.test(lead[pronoun - 1]?.word ?? '') && OWNERS.test(lead[pronoun - 2]?.word ?? '');
+  if (!named && takesUp(lead.slice(pronoun))) return pronoun;
+  const at = clausesOf(items, right).findLast((i) => THING.test(`${joined(items, i, i + 3)} `)) ?? -1;
+  if (at < 0 || !takesUp(lead.slice(at))) return -1;
+  const fills = FILLS.test(textOf(lead.slice(at)));
+  const skipped = lead.slice(0, at);
+  const other = skipped.some(
+    (item, i) =>
+      item.kind === 'size' ||
+      (CONTRAST.test(item.word) && stops(skipped, i, item)) ||
+      (OWNERS.test(item.word) && !fills),
+  );
+  return other ? -1 : at;
+}
+/** "the thing", "this line". */
+const THING =
+  /^(?:the|that|this|your|our) (?:whole |same |very |outer |outside |external |overall )?(?:thing|diameter|width|thickness|calib(?:re|er)|tubes?|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|foley|dilator|bougie|stent|pigtail|pipe|device|instrument) /;
+/** What is done to the room there is. */
+export const FILLS = /\b(?:takes? up|fills?|occup(?:y|ies)|uses up)\b/;
+
+function takesUp(lead: readonly Item[]): boolean {
+  const words = lead.filter(({ kind }) => kind === 'word');
+  const end = ONE_END.test(textOf(words));
+  if (words.some((item, i) => (stops(words, i, item) && !(end && i === 1)) || OWNERS.test(item.word)))
+    return false;
+  if (words.length > LONGEST) return false;
+  const text = ` ${textOf(words)} `;
+  return (
+    end ||
+    PRONOUN.test(text) ||
+    CONCLUDES.test(text) ||
+    words.every(
+      ({ word }) => LIGHT.test(word) || /^(?:so|and|then|yes|right|that|is|in|millimetres|a|an)$/.test(word),
+    )
+  );
+}
+
+/** "The wire is 2 mm" behind a 6 Fr catheter, "the tube" where another was named: not the size spoken of. */
+function meansAnother(items: readonly Item[], from: number, held: readonly Item[], left: Group): boolean {
+  const noun = NOUN.exec(joined(items, from, from + 3))?.[1];
+  if (!noun) return false;
+  const stem = stemOf(noun);
+  if (FOREIGN.get(left.sizes[0]!.system)?.test(stem)) return true;
+  const named = new Set(held.filter(({ word }) => FAMILY.test(word)).map(({ word }) => stemOf(word)));
+  const own = held.slice(Math.max(0, left.from - 4), left.to + 3).some(({ word }) => stemOf(word) === stem);
+  return named.size > 1 && !own;
+}
+const NOUN = /^(?:the|that|this|your|our) (?:same )?([a-z]+)/;
+const FAMILY = /^(?:tube|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|foley|dilator)s?$/;
+const stemOf = (word: string): string => word.replace(/s$/, '').replace(/^guidewire$/, 'wire');
+/** Things that are not sized on the scale. */
+const FOREIGN: ReadonlyMap<string, RegExp> = new Map([
+  ['french', /^(?:needle|wire|thread|suture)$/],
+  ['needle-gauge', /^(?:wire|thread|suture|drain)$/],
+  ['usp', /^(?:needle|wire|catheter|tube|drain|cannula)$/],
+  ['wire-inch', /^(?:needle|catheter|tube|drain|cannula|thread|suture)$/],
+]);
+
+/** "The narrowest of them", "the widest one". */
+const ONE_END =
+  /^the [a-z]+est (?:(?:one|ones|tube|catheter|drain|size|line|pigtail|stent|sound|dilator)s? )?(?:(?:of|among|in|on) (?:them|these|those|the|that|this|our) (?:\w+ )?)?(?:is|are|measures?|comes|works|has|makes)\b/;
+const CONCLUDES =
+  /^ (?:so|then|therefore|hence|which) .*(?:order|ordered|ask|asked|write|wrote|call|called|chart|charted|book|booked|label|labelled|makes?|need|want|have|is|sold|go|went) /;
+const PRONOUN =
+  / (?:it|that|this|which|that's|it's|its|that'll|it'll|(?:the|that|this) (?:(?:outer|outside|external|overall|whole|same) )?(?:tube|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|thing|same|lot|latter|outside|diameter|width|thickness|calib(?:re|er)|one)|what you (?:feel|see|hold|have|push|pass|are (?:holding|pushing|passing|looking at))|measured one|measured (?:one|mine) (?:yesterday|today|once)) /;
+
+function joinedPair(
+  scene: Scene,
+  previous: Sentence,
+  held: readonly Item[],
+  left: Group,
+  right: Group,
+  from: number,
+): Reading[] {
+  const { items } = scene;
+  if (!plausible(left, right, items) || right.mentions[0]!.bound) return [];
+  const lead = textOf(items.slice(0, right.from));
+  const length = kindOf(right) === 'length' || kindOf(right) === 'inch';
+  const after = tail(items, right);
+  const measured =
+    [...items.slice(0, right.from), ...after].some(({ word }) => ACROSS.test(word)) ||
+    SIDES.test(textOf(after)) ||
+    (after[0]?.word === 'of' && after.some(({ word }) => STUFF.test(word)));
+  const told = length
+    ? measured || SETS.test(lead) || slip(left, right)
+    : SETS.test(lead) || CONCLUDES.test(` ${lead} `);
+  if (
+    !told ||
+    (items[right.to + 1] && !closes(items, right)) ||
+    (!ofStuff(items, right) && after.some(({ word }) => OWNERS.test(word)))
+  )
+    return [];
+  if (previous.close === '?' && length && right.from > 4) return [];
+  const subject = subjectOf(items.slice(from, right.from));
+  if (subject && !neutral(subject)) return [];
+  if (!length && !twoNumbers(left, right) && !previousMeasures(held, left)) return [];
+  return passedBy(held, left) ? [] : asOne(scene, held, left, right, apart);
+}
+
+/** The length of the sentence before is a thing's width. */
+const previousMeasures = (held: readonly Item[], left: Group): boolean => {
+  const words = [...held.slice(Math.max(0, left.from - 6), left.from), ...tail(held, left)];
+  return words.some(({ word }) => ACROSS.test(word)) && !words.some(({ word }) => OWNERS.test(word));
+};

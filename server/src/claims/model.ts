@@ -64,6 +64,8 @@ export interface EquivalenceClaim extends Base {
   readonly axis: 'outer' | 'bore' | 'length' | 'radius' | 'around';
   /** What the words of the length leave open, mm: "just under a millimetre". */
   readonly said?: { readonly min: number; readonly max: number };
+  /** Written as on a needle's packet, "0.8 × 40 mm": the designated size, to the tenth. */
+  readonly packed?: true;
 }
 
 export interface OrderClaim extends Base {

@@ -72,6 +72,13 @@ function needleDiameter(gauge: number): Interval | undefined {
   return row && union([...isoParts(row), chartOf(row)]);
 }
 
+/** Is this, mm, the designated size of another needle than of this gauge? Only sizes that are confirmed count. */
+export function designatesAnother(gauge: number, mm: number): boolean {
+  const confirmed = NEEDLE_GAUGE.filter(({ metric }) => metric?.confidence === 'confirmed');
+  const own = confirmed.find((row) => row.gauge === gauge)?.metric;
+  return own !== undefined && own.value !== mm && confirmed.some(({ metric }) => metric!.value === mm);
+}
+
 function isoParts({ metric, limits }: NeedleRow): Interval[] {
   const parts: Interval[] = [];
   if (metric)

@@ -9,6 +9,7 @@ import { measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { ACROSS, OWNERS, SETS, SIDES, STUFF } from '../words/gist.ts';
+import { asPacked, isCrossed, withCrosses } from './crossed.ts';
 import {
   apart,
   CONTRAST,
@@ -38,11 +39,11 @@ const BACK = 2;
 /** The measure of the one size spoken of before, or the size that the measure told before comes to. */
 export function carried(scene: Scene): Reading[] {
   const { items } = scene;
-  const [right, ...more] = groups(items);
+  const [right, ...more] = withCrosses(items, groups(items));
   if (!right || more.length > 0 || right.mentions.length > 1 || right.sizes.length > 1) return [];
   const kind = kindOf(right);
   if (!kind) return [];
-  const from = takenUpAt(items, right);
+  const from = onPacket(items, right) || inMetric(items, right) ? 0 : takenUpAt(items, right);
   const may = from >= 0 ? [] : clausesOf(items, right);
   if (from < 0 && may.length === 0) return [];
   // A size after its measure is told by a word for that: "the catheter is a 15 Fr" begins anew.
@@ -53,7 +54,7 @@ export function carried(scene: Scene): Reading[] {
     return [];
   for (const previous of earlier(scene)) {
     const held = withFigures(previous.items).items;
-    const all = distinct(groups(held));
+    const all = distinct(withCrosses(held, groups(held)));
     if (all.length === 0) continue;
     const fits = all.filter((g) => tells(g, right) || sameSizes(g, right));
     const picked = pickOf(items, right, held, fits);
@@ -130,7 +131,7 @@ function takenUpAt(items: readonly Item[], right: Group): number {
   // "look at the stone: it measures": what was named right before.
   const named = /^[:;,]$/.test(lead[pronoun - 1]?.word ?? '') && OWNERS.test(lead[pronoun - 2]?.word ?? '');
   if (!named && takesUp(lead.slice(pronoun))) return pronoun;
-  const at = clausesOf(items, right).findLast((i) => THING.test(`${joined(items, i, i + 3)} `)) ?? -1;
+  const at = clausesOf(items, right).findLast((i) => THING.test(`${joined(items, i, i + 6)} `)) ?? -1;
   if (at < 0 || !takesUp(lead.slice(at))) return -1;
   const fills = FILLS.test(textOf(lead.slice(at)));
   const skipped = lead.slice(0, at);
@@ -142,9 +143,29 @@ function takenUpAt(items: readonly Item[], right: Group): number {
   );
   return other ? -1 : at;
 }
+/** "When the supplier wants the metric size I tell him 1.5": nothing but the other number of what was spoken of. */
+const inMetric = (items: readonly Item[], right: Group): boolean =>
+  kindOf(right) === 'metric' &&
+  right.from <= MOST_WORDS &&
+  items.slice(0, right.to + 1).some(({ word }) => NUMBERS.test(word)) &&
+  items.slice(0, right.from).every(({ word }) => TO_ORDER.test(word));
+const MOST_WORDS = 16;
+const TO_ORDER =
+  /^(?:[,:]|when|whenever|the|an?|our|her|his|its|suppliers?|firm|company|rep|stores?|lady|pharmacy|shop|catalogue|catalog|label|packet|pack|box|foil|side|european|metric|ep|size|number|figure|system|scale|value|name|asks?|wants?|needs?|for|of|on|in|by|you|i|we|they|she|he|say|says|tell|write|orders?|her|him|them|us|suture|thread|it|is|this|that|same|to|reads?|shows?|gives?|called|call|calls|look|which|means|makes|so|and|then|would|be|as|must|will|under|there|here|equivalent|counterpart|hears|finds?|find|therefore)$/;
+
+/** "The wrapper says 0.8 × 30 mm, "On the box you'll find it as": the packet of what was spoken of. */
+const onPacket = (items: readonly Item[], right: Group): boolean =>
+  isCrossed(items, right) &&
+  PACKET.test(joined(items, 0, right.from)) &&
+  !items
+    .slice(0, right.from)
+    .some(({ word }) => /^(?:others?|another|next|second|wrong|old|instead|of)$/.test(word));
+const PACKET =
+  /^(?:and |so )?(?:(?:on|in) )?(?:the|its|our|your|a) (?:[a-z]+ )?(?:pack|packet|package|packaging|box|wrapper|sleeve|label|carton|foil|lid|catalogue|catalog|shelf)\b/;
+
 /** "the thing", "this line". */
 const THING =
-  /^(?:the|that|this|your|our) (?:whole |same |very |outer |outside |external |overall )?(?:thing|diameter|width|thickness|calib(?:re|er)|tubes?|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|foley|dilator|bougie|stent|pigtail|pipe|device|instrument) /;
+  /^(?:(?:for|to) (?:her|him|them|us|me|you) ,? ?|there |here )?(?:the|that|this|your|our) (?:whole |same |very |outer |outside |external |overall )?(?:thing|diameter|width|thickness|calib(?:re|er)|tubes?|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|foley|dilator|bougie|stent|pigtail|pipe|device|instrument) /;
 /** What is done to the room there is. */
 export const FILLS = /\b(?:takes? up|fills?|occup(?:y|ies)|uses up)\b/;
 
@@ -167,7 +188,7 @@ function takesUp(lead: readonly Item[]): boolean {
 
 /** "The wire is 2 mm" behind a 6 Fr catheter, "the tube" where another was named: not the size spoken of. */
 function meansAnother(items: readonly Item[], from: number, held: readonly Item[], left: Group): boolean {
-  const noun = NOUN.exec(joined(items, from, from + 3))?.[1];
+  const noun = NOUN.exec(joined(items, from, from + 6).replace(FOR_WHOM, ''))?.[1];
   if (!noun) return false;
   const stem = stemOf(noun);
   if (FOREIGN.get(left.sizes[0]!.system)?.test(stem)) return true;
@@ -175,6 +196,7 @@ function meansAnother(items: readonly Item[], from: number, held: readonly Item[
   const own = held.slice(Math.max(0, left.from - 4), left.to + 3).some(({ word }) => stemOf(word) === stem);
   return named.size > 1 && !own;
 }
+const FOR_WHOM = /^(?:for|to) (?:her|him|them|us|me|you) (?:, )?/;
 const NOUN = /^(?:the|that|this|your|our) (?:same )?([a-z]+)/;
 const FAMILY = /^(?:tube|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|foley|dilator)s?$/;
 const stemOf = (word: string): string => word.replace(/s$/, '').replace(/^guidewire$/, 'wire');
@@ -212,8 +234,8 @@ function joinedPair(
     SIDES.test(textOf(after)) ||
     (after[0]?.word === 'of' && after.some(({ word }) => STUFF.test(word)));
   const told = length
-    ? measured || SETS.test(lead) || slip(left, right)
-    : SETS.test(lead) || CONCLUDES.test(` ${lead} `);
+    ? measured || SETS.test(lead) || slip(left, right) || asPacked(scene, left, right)
+    : SETS.test(lead) || CONCLUDES.test(` ${lead} `) || (twoNumbers(left, right) && inMetric(items, right));
   if (
     !told ||
     (items[right.to + 1] && !closes(items, right)) ||

@@ -3,6 +3,7 @@ import type { EquivalenceClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import { type Group, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { isCrossed, ofNeedle } from './crossed.ts';
 import type { Reading } from './model.ts';
 
 export const LENGTHS: ReadonlySet<string> = new Set(['millimetre', 'inch', 'wire-inch']);
@@ -97,6 +98,7 @@ export function equate(scene: Scene, left: Group, right: Group): Reading[] {
     right: operand(scene, right),
     approximate,
     axis: length ? 'length' : axis,
+    ...(target !== undefined && isCrossed(items, target) && ofNeedle(scene) ? { packed: true as const } : {}),
     ...(said && target.from === target.to ? { said } : {}),
   };
   return [{ claim, at: right.from, from: left.from, to: right.to }];

@@ -2,6 +2,7 @@
 import type { Item } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
+import { withCrosses } from './crossed.ts';
 import { EQUAL, HOLES, idle, LENGTH_AFTER, MEASURE_AFTER, NEVER, phrase } from './equal-words.ts';
 import { dimensionOf, equate, LENGTHS, longEnough, SHORTEST } from './equate.ts';
 import type { Construction, Reading } from './model.ts';
@@ -38,7 +39,7 @@ export const equivalence: Construction = {
 
 /** Each size and the next, where words tie the two. */
 export function readPairs(scene: Scene): Reading[] {
-  const all = groups(scene.items);
+  const all = withCrosses(scene.items, groups(scene.items));
   return all.slice(0, -1).flatMap((left, i) => readPair(scene, left, all[i + 1]!));
 }
 

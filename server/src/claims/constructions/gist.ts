@@ -11,6 +11,7 @@ import { changed } from '../text/place.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { ACROSS, OWNERS, SETS, SIDES, STUFF } from '../words/gist.ts';
 import { carried, FILLS, NUMBERS, TAKES_UP, UNIT } from './carried.ts';
+import { asPacked, withCrosses } from './crossed.ts';
 import { equate } from './equate.ts';
 import { countedAnew, opensTerm } from './equivalence.ts';
 import {
@@ -45,7 +46,7 @@ export const gist: Construction = {
     if (scene.sentence.close === '?' || mended(scene) || sums.read(scene).length > 0) return [];
     const measured = withFigures(scene.items);
     const row = changed(scene, { items: measured.items });
-    const own = pairsOf(groups(row.items));
+    const own = pairsOf(withCrosses(row.items, groups(row.items)));
     const found = own.length > 0 ? own.flatMap(([a, b]) => readPair(row, a, b)) : carried(row);
     return found.map((reading) => ({
       ...reading,
@@ -89,6 +90,8 @@ const LAID = /^(?:if|when) (?:you|we) (?:lay|hold|measure|put|set|place)$/;
 
 function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const { items } = scene;
+  if (listedBeside(items, left, right))
+    return plausible(left, right, items) && !apart(scene, left, right) ? equate(scene, left, right) : [];
   const whole = items.slice(left.to + 1, right.from);
   const resumed = resumedAt(whole);
   const between = whole.slice(resumed);
@@ -102,8 +105,9 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   if (passedBy(items, left) || apart(scene, left, right) || !plausible(left, right, items)) return [];
   if (PART_OF.test(textOf(between))) return [];
   if (countedAnew(scene, left, right) || opensTerm(scene, right)) return [];
-  if (!twoNumbers(left, right) && ownedElsewhere(items, between, left, right)) return [];
-  const told = (speaksFor(items, left, right) ? equate(scene, left, right) : []).map((one) =>
+  const packed = asPacked(scene, left, right) && toldAs(items, between, left, right);
+  if (!packed && !twoNumbers(left, right) && ownedElsewhere(items, between, left, right)) return [];
+  const told = (packed || speaksFor(items, left, right) ? equate(scene, left, right) : []).map((one) =>
     roundAbout(items, right) && one.claim.kind === 'equivalence'
       ? { ...one, claim: { ...one.claim, axis: 'around' as const } }
       : one,
@@ -133,8 +137,11 @@ const COMES_TO = /^(?:makes|gives|comes|works|amounts|converts|translates|equals
 
 /** ", being finest of the lot, is": where the clause goes on behind what is said aside. */
 function asideOf(between: readonly Item[]): number {
-  if (between[0]?.word !== ',') return 0;
-  const close = between.findIndex(({ word }, i) => i > 1 && word === ',');
+  const open = between.findIndex(
+    ({ deviceNoun, word }) => !deviceNoun && !/^(?:chromic|plain|braided)$/.test(word),
+  );
+  if (between[open]?.word !== ',' || open > 2) return 0;
+  const close = between.findIndex(({ word }, i) => i > open + 1 && word === ',');
   return close > 0 &&
     /^(?:is|are|was|measures?|comes?|makes?|equals?|means?)$/.test(between[close + 1]?.word ?? '')
     ? close + 1
@@ -190,7 +197,34 @@ function speaksFor(items: readonly Item[], left: Group, right: Group): boolean {
     : slip(left, right);
 }
 
-/** "which at 14 mm", ", at 3.6 mm": a measure by the way, of no more than three times what the French makes, or a third. */
+/** "…, labelled 0.5 × 16 mm", "(0.6 × 25 mm)", "needle 21 G, 0.8 × 40 mm": the figures are those of the gauge. */
+const toldAs = (items: readonly Item[], between: readonly Item[], left: Group, right: Group): boolean =>
+  (between.every(({ word }) => word === ',') && items.some(({ word }) => word === 'needle')) ||
+  TOLD_AS.test(textOf(between)) ||
+  (CROSS_FIRST.test(textOf(between)) && right.sizes[0]!.system === 'needle-gauge' && left !== right);
+const TOLD_AS =
+  /(?:^| )(?:as|reads?|says?|labell?ed|marked|printed|listed|called|calls(?: it)?|is|that's|it's|has|shows?|gives?|on it|find|[(:=])(?: an?| the)?$/;
+const CROSS_FIRST = /(?:^| )(?:is|means|makes|that's|it's|for|[(=])(?: an?| the| our)?$/;
+
+/** "18 G, pink hub, 1.2 mm: a card that names a needle by its gauge, its colour and its width. */
+function listedBeside(items: readonly Item[], left: Group, right: Group): boolean {
+  const between = items.slice(left.to + 1, right.from);
+  const end = items[right.to + 1];
+  return (
+    kindOf(left) === 'named' &&
+    kindOf(right) === 'length' &&
+    between.length <= 7 &&
+    /^[,(]$/.test(between[0]?.word ?? '') &&
+    between.at(-1)?.word === ',' &&
+    between.some(({ colour }) => colour !== undefined) &&
+    between.every(({ word, colour }) => colour !== undefined || HUB.test(word)) &&
+    (end === undefined || end.kind === 'punctuation' || ACROSS.test(end.word))
+  );
+}
+const HUB =
+  /^(?:[,()]|hub|hubbed|hubs|cap|funnel|connector|coded|code|colou?r|coloured|colored|light|dark|pale|deep|bright|the|with|an?|one)$/;
+
+/** "which at 14 mm", ", at 3.6 mm: a measure by the way, of no more than three times what the French makes, or a third. */
 const AT =
   /(?:^|[ ,])(?:which|it|that|this|,) ?,? at(?: (?:about|around|roughly|nearly|some|only|just|almost|a|good|full|mere))*$/;
 function near3(left: Group, right: Group): boolean {

@@ -136,6 +136,6 @@ export const roundAbout = (items: readonly Item[], right: Group): boolean =>
   items.some(({ word }) => /^(?:circumferences?|girth|perimeter)$/.test(word));
 
 const LEADS_ON =
-  /^(?:in (?:the |an? |outer |outside |overall )?(?:diameter|width|thickness|calibre|caliber|section|all|total|everyday|old|real|vein|artery|chest|bladder|urethra|nose|practice|millimet|outside|size)|of (?:the |an? )?(?:diameter|width|thickness)|from (?:one )?(?:side|edge|wall|rim)|on (?:the |its )?(?:outside|calipers?|callipers?|micrometer|ruler|outer|european|label|scale)|at (?:its|the) (?:widest|outside|shaft)|to (?:the |my |a )?(?:eye|naked|nearest|ruler|caliper))/;
+  /^(?:in (?:the |an? |outer |outside |overall )?(?:diameter|width|thickness|calibre|caliber|section|all|total|everyday|old|real|vein|artery|chest|bladder|urethra|nose|practice|millimet|outside|size)|of (?:the |an? )?(?:diameter|width|thickness)|from (?:one )?(?:side|edge|wall|rim)|on (?:the |its |a |your |our )?(?:outside|packet|pack|box|sleeve|wrapper|package|packaging|carton|shelf|foil|lid|calipers?|callipers?|micrometer|ruler|outer|european|label|scale)|at (?:its|the) (?:widest|outside|shaft)|to (?:the |my |a )?(?:eye|naked|nearest|ruler|caliper))/;
 const CONTINUES =
   /^(?:and|but|so|which|because|since|as|while|when|once|before|if|though|although|that|or|exactly|overall|total|full|outright|going|lying|sitting|each|apiece|too|also|again|only|near|roughly|precisely|then|where|by|for|with|whatever|whichever|however|whereas|give|will|would|can|you|we|they|is|was|they'd|then|here|these|today|now)$/;

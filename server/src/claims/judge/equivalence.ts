@@ -5,7 +5,14 @@
 
 import type { Context } from '../../mentions/model.ts';
 import type { Note } from '../../notes/model.ts';
-import { convert, innerDiameter, label, neighbours, outerDiameter } from '../../sizes/index.ts';
+import {
+  convert,
+  designatesAnother,
+  innerDiameter,
+  label,
+  neighbours,
+  outerDiameter,
+} from '../../sizes/index.ts';
 import type { Interval, Lens } from '../../sizes/model.ts';
 import { list, type Part, type Phrase, phrase, quote } from '../../texts/index.ts';
 import type { EquivalenceClaim, Operand, Verdict } from '../model.ts';
@@ -73,7 +80,9 @@ function judgeMeasured(
   const rounding = (claim.said ? 0 : roundingOf(measured)) + roundingOf(named) + loose;
   // The metric number is itself a least diameter: "at least 0.3 mm" gives its value.
   const least = named.sizes[0]!.system === 'ep-metric' && measured.mentions[0]?.bound === 'at-least';
-  const bounded = least ? undefined : boundVerdict(measured, said, truth);
+  const bounded = least
+    ? undefined
+    : (packedVerdict(claim, named, said) ?? boundVerdict(measured, said, truth));
   const margin = marginOf(named, truth, lens);
   const compared =
     bounded ??
@@ -123,6 +132,18 @@ const written = (said: { min: number; max: number }, rounding: number): JudgedSt
     rounding: Number(rounding.toFixed(4)),
   }),
 });
+
+/** "0.7 × 40 mm" of a 21 G needle: the designated size of another gauge. */
+function packedVerdict(
+  { packed }: EquivalenceClaim,
+  { sizes: [size], device }: Operand,
+  said: { min: number; max: number },
+): Verdict | undefined {
+  if (!packed || size?.system !== 'needle-gauge' || (device && !NEEDLES.has(device))) return undefined;
+  return said.min === said.max && designatesAnother(size.value, said.min) ? 'contradicted' : undefined;
+}
+
+const NEEDLES: ReadonlySet<string> = new Set(['needle', 'winged-set']);
 
 /** Both limits as the table of gut has them, with no thread named: the table of another material may be meant. */
 function limitsOfGut(

@@ -14,7 +14,12 @@ const THREAD_RULE =
   /\bwhole numbers?\b|\b(?:above|past|pass(?:ed)?|beyond|over|below|under)\s(?:0|zero|nought)\b|\b(?:noughts|zeros|zeroes)\b/i;
 
 /** "3-0 nylon says 2", with the metric number spoken of: the number is the metric one. */
-export const metricFigure: Rung = ({ place, known }) => {
+export const metricFigure: Rung = ({ place, known, bare }) => {
+  if (METRIC.has(bare.value) && METRIC_TOLD.test(place.before)) {
+    const near = { start: Math.max(0, place.sentence.start - NEAR), end: place.span.start };
+    const named = mentionsIn(known, near).filter((one) => one.kind === 'size');
+    return named.length > 0 && named.every((one) => one.sizes[0]?.system === 'usp') ? ['ep-metric'] : [];
+  }
   const beside = NEXT_TO.test(place.before.slice(-24));
   if (!beside && !/\b(?:says|reads|is|be|shows|prints|becomes)\s$/i.test(place.before)) return [];
   const near = place.scene.passage.text.slice(Math.max(0, place.sentence.start - NEAR), place.sentence.end);
@@ -24,6 +29,10 @@ export const metricFigure: Rung = ({ place, known }) => {
   if (thread && spoken.test(`${previous} ${near}`)) return ['ep-metric'];
   return THREAD_IS.test(place.before.slice(-24)) && SAYS_METRIC.test(near) ? ['ep-metric'] : [];
 };
+/** "The European number of this suture is", "when the firm wants the metric size I tell him": then its figure. */
+const METRIC_TOLD =
+  /\b(?:metric|European|EP|Ph\.? ?Eur\.?)\s(?:(?:[a-z]+\s)?(?:numbers?|sizes?|figures?|values?|labels?|names?|codes?|scale|system|side|catalogue|boxe?s?|packets?|packs?|suppliers?|gauge)\b|one\s)(?:(?!\b(?:not|never|no|than|from|unlike)\b)[a-zé ,'’-]){0,70}\b(?:is|=|says|reads|shows|gives|have|has|say|tell\s(?:him|her|them|you|us)|call(?:s|ed)?(?:\s(?:it|this|that|them))?|ask(?:s)?\sfor|order|write|hears|wants|want|becomes|be|as|an?)\s(?:an?\s)?$/i;
+const METRIC: ReadonlySet<number> = new Set([0.1, 0.2, 0.3, 0.4, 0.5, 0.7, 1, 1.5, 2, 3, 3.5, 4, 5, 6, 7, 8]);
 /** How far back the metric number is spoken of: in the passage, and in the one before. */
 const NEAR = 200;
 const BEFORE = 320;

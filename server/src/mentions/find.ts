@@ -100,11 +100,24 @@ const OPEN_ENDED: ReadonlySet<string> = new Set([
 function lengthVerdict(place: Place, candidate: Candidate, system: LengthSystem, beside: Beside): Verdict {
   const match = matched(place.scene, candidate);
   const tube = system === 'millimetre' && !/cm$/i.test(match);
-  if (tube && !equated(place) && tubeLength(place, candidate.item.values, candidate.item.decimals))
+  if (
+    tube &&
+    !equated(place) &&
+    !roomLeft(place) &&
+    tubeLength(place, candidate.item.values, candidate.item.decimals)
+  )
     return size('tube-id', 'tube-in-mm', match);
   const company = companyOf(place.scene, candidate.span.start, beside, sizedBefore(place));
   return lengthSense(place, match, system, rowSized(place) ? { ...company, sentence: true } : company);
 }
+
+/** "An 8.0 tube leaves 4 mm for it, which is 12 Fr": the room for a catheter, told again in French, and no tube. */
+const roomLeft = ({ before, after }: Place): boolean =>
+  /^[^,.;]{0,16},\s(?:which|that|this|it|so|and\s(?:that|this))(?:['’]s|\s(?:is|makes?|gives|means|comes\sto|would\sbe))?\s(?:about\s|roughly\s)?(?:an?\s)?[0-9]{1,2}\s?(?:Fr|French|Ch|F|Charri[eè]re)\b/.test(
+    after,
+  ) &&
+  /\b(?:leaves?|left|half|halved|room|space|lets|allows?|have|takes|gets?)\b[^.;]{0,40}$/i.test(before) &&
+  !/\btubes?\s(?:of|is|at|with)\s(?:an?\s)?$/i.test(before);
 
 /** In short answers and options the size stands in the passage before. */
 function sizedBefore(place: Place): boolean {

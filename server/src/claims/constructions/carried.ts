@@ -145,13 +145,13 @@ function takenUpAt(items: readonly Item[], right: Group): number {
 }
 /** "When the supplier wants the metric size I tell him 1.5": nothing but the other number of what was spoken of. */
 const inMetric = (items: readonly Item[], right: Group): boolean =>
-  kindOf(right) === 'metric' &&
+  (kindOf(right) === 'metric' || kindOf(right) === 'length') &&
   right.from <= MOST_WORDS &&
   items.slice(0, right.to + 1).some(({ word }) => NUMBERS.test(word)) &&
   items.slice(0, right.from).every(({ word }) => TO_ORDER.test(word));
 const MOST_WORDS = 16;
 const TO_ORDER =
-  /^(?:[,:]|when|whenever|the|an?|our|her|his|its|suppliers?|firm|company|rep|stores?|lady|pharmacy|shop|catalogue|catalog|label|packet|pack|box|foil|side|european|metric|ep|size|number|figure|system|scale|value|name|asks?|wants?|needs?|for|of|on|in|by|you|i|we|they|she|he|say|says|tell|write|orders?|her|him|them|us|suture|thread|it|is|this|that|same|to|reads?|shows?|gives?|called|call|calls|look|which|means|makes|so|and|then|would|be|as|must|will|under|there|here|equivalent|counterpart|hears|finds?|find|therefore)$/;
+  /^(?:[,:]|when|whenever|the|an?|our|her|his|its|suppliers?|firm|company|rep|stores?|lady|pharmacy|shop|catalogue|catalog|label|packet|pack|box|foil|side|european|metric|ep|size|number|figure|system|scale|value|name|packets|boxes|labels|packs|gives?|millimetres|mm|asks?|wants?|needs?|for|of|on|in|by|you|i|we|they|she|he|say|says|tell|write|orders?|her|him|them|us|suture|thread|it|is|this|that|same|to|reads?|shows?|gives?|called|call|calls|look|which|means|makes|so|and|then|would|be|as|must|will|under|there|here|equivalent|counterpart|hears|finds?|find|therefore)$/;
 
 /** "The wrapper says 0.8 × 30 mm, "On the box you'll find it as": the packet of what was spoken of. */
 const onPacket = (items: readonly Item[], right: Group): boolean =>
@@ -234,8 +234,12 @@ function joinedPair(
     SIDES.test(textOf(after)) ||
     (after[0]?.word === 'of' && after.some(({ word }) => STUFF.test(word)));
   const told = length
-    ? measured || SETS.test(lead) || slip(left, right) || asPacked(scene, left, right)
-    : SETS.test(lead) || CONCLUDES.test(` ${lead} `) || (twoNumbers(left, right) && inMetric(items, right));
+    ? measured ||
+      SETS.test(lead) ||
+      slip(left, right) ||
+      inMetric(items, right) ||
+      asPacked(scene, left, right)
+    : SETS.test(lead) || CONCLUDES.test(` ${lead} `) || inMetric(items, right);
   if (
     !told ||
     (items[right.to + 1] && !closes(items, right)) ||

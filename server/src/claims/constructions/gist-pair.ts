@@ -116,7 +116,7 @@ export function plausible(left: Group, right: Group, items: readonly Item[]): bo
   const across = near(items, left, right).some(({ word }) => ACROSS.test(word));
   if (/\bcm\b|cent/i.test(length.mentions[0]!.text) && !across) return false;
   const mm = length.sizes[0]!.value * (kindOf(length) === 'inch' ? 25.4 : 1);
-  if (kindOf(named) === 'inch') return true;
+  if (pair.every((g) => kindOf(g) === 'length' || kindOf(g) === 'inch')) return true;
   if (named.sizes[0]!.system === 'usp' || named.sizes[0]!.system === 'ep-metric')
     return mm <= THICKEST || across;
   if (named.sizes[0]!.system === 'needle-gauge') return !longEnough(length.sizes[0]!) || (across && mm < 8);

@@ -137,9 +137,8 @@ const COMES_TO = /^(?:makes|gives|comes|works|amounts|converts|translates|equals
 
 /** ", being finest of the lot, is": where the clause goes on behind what is said aside. */
 function asideOf(between: readonly Item[]): number {
-  const open = between.findIndex(
-    ({ deviceNoun, word }) => !deviceNoun && !/^(?:chromic|plain|braided)$/.test(word),
-  );
+  // "a 4-0 chromic gut, being a step thicker, is".
+  const open = between.findIndex(({ word }) => !THREAD.test(word));
   if (between[open]?.word !== ',' || open > 2) return 0;
   const close = between.findIndex(({ word }, i) => i > open + 1 && word === ',');
   return close > 0 &&
@@ -147,6 +146,8 @@ function asideOf(between: readonly Item[]): number {
     ? close + 1
     : 0;
 }
+
+const THREAD = /^(?:chromic|plain|catgut|gut|silk|nylon|poly[a-z]+)$/;
 
 /** What is passed over may bring in no other thing, unless the measure tells by itself whose it is. */
 function keepsTo(items: readonly Item[], right: Group, skipped: readonly Item[], fills: boolean): boolean {
@@ -190,7 +191,9 @@ function speaksFor(items: readonly Item[], left: Group, right: Group): boolean {
   const between = textOf(items.slice(left.to + 1, right.from));
   if (words.some(({ word }) => ACROSS.test(word)) || SIDES.test(textOf(words))) return true;
   const after = joined(items, right.to + 1, right.to + 4).split(' ');
-  if (after[0] === 'of' && after.slice(1).some((word) => STUFF.test(word))) return true;
+  // "goes in 1 inch, so 40 mm of needle": no two names of one length.
+  if (after[0] === 'of' && after.slice(1).some((word) => STUFF.test(word))) return !twoLengths(left, right);
+  if (twoLengths(left, right) && toldAgain(items, between, right)) return true;
   if (SETS.test(between) || (AT.test(between) && near3(left, right))) return true;
   return twoNumbers(left, right)
     ? !TWO_THREADS.test(between) && items[right.to + 1]?.deviceNoun !== true
@@ -224,7 +227,16 @@ function listedBeside(items: readonly Item[], left: Group, right: Group): boolea
 const HUB =
   /^(?:[,()]|hub|hubbed|hubs|cap|funnel|connector|coded|code|colou?r|coloured|colored|light|dark|pale|deep|bright|the|with|an?|one)$/;
 
-/** "which at 14 mm", ", at 3.6 mm: a measure by the way, of no more than three times what the French makes, or a third. */
+/** "the 1 inch needle, so 25 mm if the box is metric", "the half-inch needle, 13 mm for those who think in metric". */
+const toldAgain = (items: readonly Item[], between: string, right: Group): boolean =>
+  SO.test(between) ||
+  (/(?:^|[a-z] ),$/.test(between) && FOR_METRIC.test(joined(items, right.to + 1, right.to + 6)));
+const SO =
+  /^(?:long )?(?:[a-z-]+ )?(?:needle|needles|cannula|one|ones|version) , (?:so|or|that is|i\.e|hence|therefore|meaning)(?: (?:about|roughly|around|nearly))?$/;
+const FOR_METRIC =
+  /^(?:for (?:those|people|anyone|everyone|the|you|us) (?:\S+ ){0,3}metric|for (?:those|people|anyone|everyone) (?:who|in|on|used)|if (?:you|your|the) |in (?:the )?(?:metric|european)|metric|on (?:a|the|your) (?:metric|european))/;
+
+/** "which at 14 mm, ", at 3.6 mm: a measure by the way, of no more than three times what the French makes, or a third. */
 const AT =
   /(?:^|[ ,])(?:which|it|that|this|,) ?,? at(?: (?:about|around|roughly|nearly|some|only|just|almost|a|good|full|mere))*$/;
 function near3(left: Group, right: Group): boolean {

@@ -184,29 +184,37 @@ function inFrench(scene: Scene): Reading[] {
 const single = ({ mentions, sizes }: Group) => mentions.length === 1 && sizes.length === 1;
 
 const AGE =
-  /\bage (?:in years )?(\/|÷|over|divided by|times|×|x|\*) (two|three|four|five|six|2|3|4|5|6)\b(?:.{0,6}?(?:\+|plus|and add|add) (\d(?:\.\d)?|two|three|four|five|six|seven|eight|nine|ten))?/;
+  /\bage (?:in years )?(\/|÷|over|divided by|times|×|x|\*) (two|three|four|five|six|2|3|4|5|6)\b(?:.{0,10}?(?:\+|plus|and add|add) (three and a half|\d(?:\.\d)?|two|three|four|five|six|seven|eight|nine|ten))?/;
 
 /** "twice the age plus four", "a quarter of the age and four". */
 const SHARE =
-  /\b(twice|doubles?|half|halves?|a third of|three times|a quarter of|one quarter of|quarters?) (?:the )?(?:child's )?age\b.{0,12}?(?:\+|plus|and|adds?)(?: add)? (?:4|four|3\.5|three and a half)\b/;
+  /\b(twice|doubles?|half|halves?|a third of|three times|a quarter of|one quarter of|quarters?) (?:the )?(?:child's )?age\b.{0,12}?(?:\+|plus|and|adds?)(?: add)? (three and a half|\d(?:\.\d)?|three|four|five|six|seven|eight)\b/;
 
 /** "taking the age, halving it and adding four". */
 const STEPS =
   /\b(?:the |his |her )?(?:child's )?age (?:in years )?, (halv\w+|doubl\w+|divid\w+|multipl\w+) (?:it |this )?(?:by (two|three|four|five|2|3|4|5) )?(?:, )?(?:and )?(?:then )?add/;
 
+/** "Years divided by four", "take the age and divide it by four": as one sum of the age. */
+const agesOf = (text: string): string =>
+  text
+    .replace(/\b(age|years)\/(\d)/g, '$1 / $2')
+    .replace(/(\d)\s*\.\s*(\d)/g, '$1.$2')
+    .replace(/\b(?:the |his |her |their )?years (?=(?:\/|÷|divided by|over) )/, 'age ')
+    .replace(/\b(quarter|third|half) of (?:the |his |her )?years\b/, '$1 of the age')
+    .replace(
+      /\btak(?:e|ing) (?:the |his |her |their )?(?:child's )?(?:age|years)(?: in years)? ?(?:, )?(?:and )?(?:then )?divid(?:e|ing) (?:it |them |that )?by /,
+      'age divided by ',
+    )
+    .replace(
+      /\bdivid\w+ (?:the |his |her |their |your )?(?:child's )?(?:age (?:in years )?|years )by /,
+      'age divided by ',
+    )
+    .replace(/\bage(?: in years)? ?(?:, )?(?:and |then )*divide (?:it |that )?by /, 'age divided by ');
+
 /** The size of a child's tracheal tube by age: a quarter of the age, plus 4 uncuffed or 3.5 cuffed. */
 function ageRule(scene: Scene): Reading[] {
-  const text = writtenOf(scene.items);
-  const match = AGE.exec(
-    text
-      .replace(/\bage\/(\d)/g, 'age / $1')
-      .replace(/(\d)\s*\.\s*(\d)/g, '$1.$2')
-      .replace(
-        /\bdivid\w+ (?:the |his |her |their |your )?(?:child's )?age (?:in years )?by /,
-        'age divided by ',
-      )
-      .replace(/\bage(?: in years)? ?(?:, )?(?:and |then )*divide (?:it |that )?by /, 'age divided by '),
-  );
+  const text = agesOf(writtenOf(scene.items));
+  const match = AGE.exec(text);
   const steps = match ? null : STEPS.exec(text);
   const share = match || steps ? null : SHARE.exec(text);
   if (!match && !share && !steps) return [];
@@ -215,24 +223,31 @@ function ageRule(scene: Scene): Reading[] {
   );
   if (!tube || /\b(?:depth|length|lips?|cm)\b/.test(text)) return [];
   const count = (word: string | undefined) =>
-    word === undefined ? undefined : (readNumber(word)?.value ?? Number.NaN);
-  const more = count(match?.[3]);
+    word === undefined
+      ? undefined
+      : word === 'three and a half'
+        ? 3.5
+        : (readNumber(word)?.value ?? Number.NaN);
+  const more = count(match?.[3] ?? share?.[2]);
   const divides = /^(?:\/|÷|over|divided by)$/.test(match?.[1] ?? '');
   const right = match
     ? divides && count(match[2]) === 4 && (more === undefined || (more >= 3 && more <= mostAdded(text)))
     : steps
       ? /^divid/.test(steps[1]!) && count(steps[2]) === 4
-      : /quarter/.test(share![1]!);
+      : /quarter/.test(share![1]!) && more !== undefined && more >= 3 && more <= mostAdded(text);
   const at = Math.max(
     0,
-    scene.items.findIndex((item) => item.word.startsWith('age')),
+    scene.items.findIndex(({ word }) => /^(?:age|years)/.test(word)),
   );
   return [reading(scene, right ? 'tube-by-age' : 'tube-by-age-other', at, at)];
 }
 
 /** A cuff takes room: nobody adds more than four for a cuffed tube. */
 const mostAdded = (text: string): number =>
-  /(?:^|[^n])\bcuffed\b/.test(text) && !/\buncuffed\b/.test(text) ? 4 : 4.5;
+  /(?:^|[^n])\bcuffed\b|\bwith (?:a |the )?cuff\b/.test(text) &&
+  !/\b(?:uncuffed|without|no cuff)\b/.test(text)
+    ? 4
+    : 4.5;
 
 const COUNT = '([0-9]+(?:\\.[0-9]+)?|[a-z]+)';
 const SUM = new RegExp(

@@ -10,24 +10,31 @@ import { joined, textOf } from '../text/joined.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
+import { type OldWriting, oldWriting } from './old-writings.ts';
 import { ruleClaim } from './rule-claim.ts';
 
 export const writings: Construction = {
   id: 'writings',
   needs: () => [{ sizes: 1 }],
   read(scene) {
-    const { items } = scene;
-    if (scene.sentence.close === '?' || items.length > 45) return [];
-    const all = writtenIn(items);
-    if (all.length < 2) return [];
-    if (all[0]!.sizes[0]!.system === 'french') return apart(scene);
-    if (items.some(turns)) return [];
-    const [a, b, ...more] = [...new Map(all.map((one) => [one.sizes[0]!.value, one])).values()];
-    if (!a || !b || more.length > 0 || !confused(a, b)) return [];
-    const cue = sameness(items) ?? tied(items, a, b);
-    return cue === undefined ? [] : [reading(scene, a, b, cue)];
+    if (scene.sentence.close === '?' || scene.items.length > 45) return [];
+    const found = twoWritings(scene);
+    const old = found.length > 0 ? undefined : oldWriting(scene);
+    return old ? [oldReading(scene, old)] : found;
   },
 };
+
+function twoWritings(scene: Scene): Reading[] {
+  const { items } = scene;
+  const all = writtenIn(items);
+  if (all.length < 2) return [];
+  if (all[0]!.sizes[0]!.system === 'french') return apart(scene);
+  if (items.some(turns)) return [];
+  const [a, b, ...more] = [...new Map(all.map((one) => [one.sizes[0]!.value, one])).values()];
+  if (!a || !b || more.length > 0 || !confused(a, b)) return [];
+  const cue = sameness(items) ?? tied(items, a, b);
+  return cue === undefined ? [] : [reading(scene, a, b, cue)];
+}
 
 /** The writings of a sentence, all of threads or all of one unit; none when another size is named. */
 function writtenIn(items: readonly Item[]): Group[] {
@@ -79,6 +86,21 @@ function reading(scene: Scene, a: Group, b: Group, cue: number): Reading {
     own: true,
     unconditional: true,
   };
+}
+
+function oldReading(scene: Scene, { a, b, cue, before }: OldWriting): Reading {
+  const claim: ComparisonClaim = {
+    kind: 'comparison',
+    construction: 'writings',
+    span: sentenceSpan(scene),
+    focus: spanOf(scene, scene.items[b.from]!, scene.items[b.to]!),
+    left: operand(scene, a),
+    right: operand(scene, b),
+    axis: 'outer',
+    relation: 'same',
+  };
+  const from = before ? b.from : a.from;
+  return { claim, at: Math.max(0, cue), from, to: b.to, own: true, unconditional: true };
 }
 
 /** What sets the two apart after all, doubts it, or tells of a slip. */

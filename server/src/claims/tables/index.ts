@@ -16,6 +16,7 @@ import { columnOrders, rankings, rowOrders } from './orders.ts';
 import { rowReferences } from './rows.ts';
 import { usuals } from './usual.ts';
 import { equivalences } from './values.ts';
+import { writings } from './writings.ts';
 
 export function readTables(note: Note, reads: readonly Read[]): Claim[] {
   return note.tables.flatMap((table) => {
@@ -29,6 +30,7 @@ export function readTables(note: Note, reads: readonly Read[]): Claim[] {
       ...rowOrders(set),
       ...rankings(set),
       ...flows(grid),
+      ...writings(grid),
       ...(lettered(set) ? [] : [...learned(grid), ...looseRows(grid)]),
       ...(lettered(set) ? [] : rowReferences(grid)),
       ...directions(set),

@@ -2,24 +2,16 @@
  * Arithmetic worked out in the text: "24 divided by three is six millimetres", "three times four, so 16 Fr", "14/3 = 4.7".
  * Whoever writes it sets a size and a length equal; the sum says which is which.
  */
-import { wordValue } from '../../mentions/words/numbers.ts';
 import type { System } from '../../sizes/model.ts';
 import type { EquivalenceClaim, Operand } from '../model.ts';
+import { type Figure, figureAt } from '../text/figures.ts';
 import type { Item } from '../text/items.ts';
 import { changed } from '../text/place.ts';
 import { remembered } from '../text/remember.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { concluded } from './concluded.ts';
 import type { Construction, Reading } from './model.ts';
-
-interface Figure {
-  readonly at: number;
-  readonly to: number;
-  readonly value: number;
-  readonly decimals: number;
-  /** As written: a size with its unit, a length, or a bare number. */
-  readonly unit?: System;
-}
 
 export interface Sum {
   readonly kind: 'over' | 'times';
@@ -29,35 +21,6 @@ export interface Sum {
   readonly result: Figure;
   readonly from: number;
   readonly to: number;
-}
-
-const UNIT_WORDS: ReadonlyMap<string, System> = new Map([
-  ...['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'].map((w) => [w, 'millimetre'] as const),
-  ...['fr', 'french', 'charrière', 'charriere'].map((w) => [w, 'french'] as const),
-]);
-
-/** The number at item `i`, with its unit when one is written. */
-function figureAt(items: readonly Item[], i: number): Figure | undefined {
-  const item = items[i];
-  const size = item?.mention?.sizes[0];
-  if (item?.mention) {
-    if (!size || item.mention.sizes.length > 1 || item.mention.length) return undefined;
-    const bare = /^\d+(?:[.,]\d+)?$/.test(item.mention.text);
-    const shared = { at: i, to: i, decimals: item.mention.decimals };
-    if (!bare) return { ...shared, value: size.value, unit: size.system };
-    return { ...shared, value: Number(item.mention.text.replace(',', '.')) };
-  }
-  if (item?.kind !== 'word') return undefined;
-  const digits = /^\d+(?:[.,]\d+)?$/.test(item.word);
-  const value = digits
-    ? Number(item.word.replace(',', '.'))
-    : /^(?:pi|π)$/.test(item.word)
-      ? Math.PI
-      : wordValue(item.word);
-  if (value === undefined || Number.isNaN(value)) return undefined;
-  const unit = UNIT_WORDS.get(items[i + 1]?.word ?? '');
-  const decimals = digits ? (item.word.split(/[.,]/)[1] ?? '').length : 0;
-  return { at: i, to: unit ? i + 1 : i, value, decimals, ...(unit ? { unit } : {}) };
 }
 
 /** One of these stands in every sum. */
@@ -251,7 +214,7 @@ export const sumsIn = remembered((items: readonly Item[]): readonly Sum[] => {
     if (!sum || !result) continue;
     found.push({
       ...sum,
-      result: restated(items, result),
+      result: concluded(items, result),
       from: Math.min(sum.from, result.at),
       to: Math.max(sum.to, result.to),
     });
@@ -260,16 +223,6 @@ export const sumsIn = remembered((items: readonly Item[]): readonly Sum[] => {
   }
   return found;
 });
-
-/** "18 over 3 is 6, so 6 mm across": the bare result takes the unit it is given next. */
-function restated(items: readonly Item[], result: Figure): Figure {
-  if (result.unit) return result;
-  for (let i = result.to + 1; i <= result.to + 6 && i < items.length; i++) {
-    const again = figureAt(items, i);
-    if (again) return again.value === result.value && again.unit ? { ...result, unit: again.unit } : result;
-  }
-  return result;
-}
 
 /** Is this item part of a sum? Then its number is no size by itself. */
 export const inSum = (items: readonly Item[], at: number): boolean =>
@@ -319,12 +272,12 @@ function overSentences(scene: Scene): Reading[] {
     if (lead.some(({ close, items }) => close === '?' || items.length > 30)) return [];
     const earlier = lead.flatMap(({ items }) => items.filter((item) => !/^[.!]$/.test(item.word)));
     if (!signed(own) && !lead.some(({ items }) => signed(items))) continue;
-    const joined = changed(scene, { items: [...earlier, ...own] });
+    const whole = changed(scene, { items: [...earlier, ...own] });
     const shift = earlier.length;
-    const found = sumsIn(joined.items).flatMap((sum) => {
-      const system = sum.result.at >= shift && sum.from < shift ? systemOf(joined, sum) : undefined;
+    const found = sumsIn(whole.items).flatMap((sum) => {
+      const system = sum.result.at >= shift && sum.from < shift ? systemOf(whole, sum) : undefined;
       if (!system) return [];
-      const read = reading(joined, sum, system);
+      const read = reading(whole, sum, system);
       return [{ ...read, at: read.at - shift, from: Math.max(0, read.from - shift), to: read.to - shift }];
     });
     if (found.length > 0) return found;
@@ -345,8 +298,10 @@ function systemOf(
     .join(' ');
   if (FOREIGN.test(text) || operand.value <= 0) return undefined;
   const length = result.unit === 'millimetre';
-  if (kind === 'times' && Math.abs(by - 25.4) < 0.5)
-    return length && (operand.unit === 'inch' || operand.unit === 'wire-inch') ? operand.unit : undefined;
+  if (kind === 'times' && Math.abs(by - 25.4) < 0.5) {
+    const inches = operand.unit ?? scene.items[operand.at]?.mention?.sizes[0]?.system;
+    return length && (inches === 'inch' || inches === 'wire-inch') ? inches : undefined;
+  }
   if (kind === 'over' && by === 10 && operand.unit === 'ep-metric') return length ? 'ep-metric' : undefined;
   if (!speaksFrench(scene)) return undefined;
   if (turned(scene, { kind, operand, by, result })) return 'french';

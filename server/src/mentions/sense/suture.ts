@@ -5,7 +5,7 @@ import { wordValue } from '../words/numbers.ts';
 import { wholeWords } from '../words/pattern.ts';
 import { PLAYED, RESULT_AFTER, RESULT_BEFORE, SCORE } from '../words/scores.ts';
 import { factsOf } from './note-facts.ts';
-import { byNearness, earlier, type Place, wider } from './place.ts';
+import { byNearness, type Place, wider } from './place.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 
 const WORD =
@@ -170,7 +170,6 @@ export function metricSense(place: Place, match: string): Verdict {
     threadAround(place) ||
     THICKNESS.test(place.text) ||
     DASHED_TOO.test(place.text) ||
-    earlier(place, place.scene.materials).length > 0 ||
     (factsOf(place.around).thread && !/\s(?:tons?|system)\b/i.test(place.text))
     ? size('ep-metric', 'thread-in-context', match)
     : NOTHING;

@@ -365,8 +365,8 @@ function outside(scene: Scene, thing: Group): Operand {
 }
 
 /** As told in any words; the hole may stand in a sentence before. */
-function loosely(scene: Scene, { at, thing, hole, carried, denied, advised }: Pass): Reading {
-  const ends = [thing.from, thing.to, ...(carried ? [at] : [hole.from, hole.to])];
+function loosely(scene: Scene, { at, thing, hole, carried, led, denied, advised }: Pass): Reading {
+  const ends = [...(led ? [at] : [thing.from, thing.to]), ...(carried ? [at] : [hole.from, hole.to])];
   const [from, to] = [Math.min(...ends), Math.max(...ends)];
   return {
     claim: {
@@ -374,7 +374,7 @@ function loosely(scene: Scene, { at, thing, hole, carried, denied, advised }: Pa
       construction: 'fit',
       span: sentenceSpan(scene),
       focus: spanOf(scene, scene.items[from]!, scene.items[to]!),
-      thing: outside(scene, thing),
+      thing: led ? operand(scene, thing) : outside(scene, thing),
       container: operand(scene, hole),
     },
     at,

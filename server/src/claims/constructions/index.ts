@@ -43,6 +43,7 @@ import { reckon } from './reckon.ts';
 import { referents } from './referents.ts';
 import { restated } from './restated.ts';
 import { scaleOf } from './scale-of.ts';
+import { severalAlike } from './several-alike.ts';
 import { spelled } from './spelled.ts';
 import { spinalTips } from './spinal-tips.ts';
 import { strands } from './strands.ts';
@@ -74,6 +75,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   boxed,
   restated,
   alike,
+  severalAlike,
   likened,
   colour,
   hues,

@@ -10,9 +10,11 @@ import { rangeClaim } from './range-claim.ts';
 
 export const laidOut: Construction = {
   id: 'laid-out',
-  needs: () => [{ sizes: 3 }],
+  needs: () => [{ sizes: 2 }],
   read(scene) {
     const all = groups(scene.items);
+    const told = carried(scene, all);
+    if (told.length > 0) return told;
     if (all.length < 2 || TURNS.test(joined(scene.items).replace(/\bbut (?=below|under)/, 'and '))) return [];
     const found = boundsOf(scene.items, all);
     if (!found) return [];
@@ -36,6 +38,32 @@ export const laidOut: Construction = {
     return each.map((g) => reading(scene, g, low, high, strict));
   },
 };
+
+/** "22 to 25 gauge needles. Hence I leave in the tray the 22, the 23 and the 20 only": the range stands in the sentence before. */
+function carried(scene: Scene, rest: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const before = scene.before.at(-1);
+  const [first] = rest;
+  if (!first || !before || before.close === '?' || !HENCE.test(joined(items, 0, first.from))) return [];
+  const [range, ...more] = groups(before.items);
+  if (!range || more.length > 0 || range.mentions[0]!.kind !== 'range' || range.sizes.length !== 2) return [];
+  if (TURNS.test(joined(items)) || TURNS.test(joined(before.items))) return [];
+  const listed = runFrom(items, rest);
+  if (!CLOSED.test(joined(items, listed.at(-1)!.to + 1)) || listed.length < rest.length) return [];
+  const each = listed.flatMap(singles);
+  const [low, high] = [part(range, 0), part(range, 1)];
+  if (each.length < 2 || !rest.every((g) => sameSystem(g, low))) return [];
+  const [min, max] = [low.sizes[0]!.value, high.sizes[0]!.value].sort((a, b) => a - b);
+  if (!each.some((g) => g.sizes[0]!.value >= min! && g.sizes[0]!.value <= max!)) return [];
+  return each.map((g) => ({
+    ...reading(scene, g, low, high, false),
+    from: g.from,
+  }));
+}
+const HENCE =
+  /^(?:so|hence|therefore|thus|accordingly|consequently)\b(?: ,)?(?: (?:i|we|you|there|only|just|in|on|the|this|our|my|that|these|tray|drawer|shelf|cupboard|trolley|box|bag|kit|store|basket|case|ward|leave|leaves|keep|keeps|stay|stays|stock|have|has|are|is|find|get|remain|remains|carry|put|lie|lies|order|a|an))*$/;
+const CLOSED =
+  /^(?:(?:needles?|cannula[es]?|catheters?|drains?|tubes?|sutures?|fr|french|g|gauge|only|alone|there|and nothing else|in (?:it|the [a-z]+)|on the [a-z]+) ?)*[.;!]?$/;
 
 const TURNS =
   /\b(?:not|never|no|none|nor|neither|than|but|except|unless|outside|instead|rather|if|otherwise|without|whereas|unlike|wrong|missing|lacks?|skips?|beyond|too|\w+n't)\b|\?/;

@@ -59,7 +59,21 @@ const SOFT =
 
 /** Groups that may be members: of the system of the bound, not the bound itself. */
 const others = (scene: Scene, { bound }: Limit): Group[] =>
-  groups(scene.items).filter((g) => g.from !== bound.from && sameSystem(g, bound));
+  groups(scene.items).filter((g) => g.from !== bound.from && (sameSystem(g, bound) || widths(g, bound)));
+
+/** "Threads under 0.3 mm: metric 1 and metric 4": millimetres that can be the width of such a thing, and not its length. */
+function widths(g: Group, { sizes: [bound], mentions }: Group): boolean {
+  const most = WIDEST.get(g.sizes[0]!.system);
+  return (
+    bound!.system === 'millimetre' && most !== undefined && bound!.value <= most && !mentions[0]!.approximate
+  );
+}
+const WIDEST: ReadonlyMap<string, number> = new Map([
+  ['usp', 1],
+  ['ep-metric', 1],
+  ['needle-gauge', 2.5],
+  ['french', 14],
+]);
 
 /** "20 Fr or larger, such as 16 Fr", "18 G or bigger (20 G, 22 G)", "including the 20 G", "20 Fr among them". */
 function named(scene: Scene, limit: Limit): Reading[] {
@@ -72,7 +86,8 @@ function named(scene: Scene, limit: Limit): Reading[] {
     .filter(
       (g) =>
         listed(items, limit, g) ||
-        (!parted(items.slice(limit.to + 1, g.from)) &&
+        (sameSystem(g, limit.bound) &&
+          !parted(items.slice(limit.to + 1, g.from)) &&
           (bracketed(items, limit, g) || exampled(items, limit, g))),
     )
     .slice(0, 1)
@@ -96,7 +111,7 @@ function listed(items: readonly Item[], limit: Limit, g: Group): boolean {
     !between.some(
       (item) =>
         item.kind === 'size' ||
-        (item.magnitude && item.word !== 'top') ||
+        (item.magnitude && !/^(?:top|thick|wide)$/.test(item.word)) ||
         /^(?:with|called|need|needs|takes?|through|[;:])$/.test(item.word),
     )
   );
@@ -125,7 +140,7 @@ function exampled(items: readonly Item[], limit: Limit, g: Group): boolean {
 /** "…, so a 10 Fr will do", "…, and a 22 G meets that rule". */
 function drawn(scene: Scene, limit: Limit): Reading[] {
   const { items } = scene;
-  const g = others(scene, limit).find((one) => one.from > limit.to);
+  const g = others(scene, limit).find((one) => one.from > limit.to && sameSystem(one, limit.bound));
   if (!g) return [];
   const link = items.slice(limit.to + 1, g.from);
   if (TURNS.test(textOf(link))) return [];
@@ -174,7 +189,7 @@ const concludes = (link: readonly Item[]) =>
 /** "A 22 G satisfies the requirement of '18 G or wider'." */
 function kept(scene: Scene, limit: Limit): Reading[] {
   const { items } = scene;
-  const g = others(scene, limit).find((one) => one.to < limit.from);
+  const g = others(scene, limit).find((one) => one.to < limit.from && sameSystem(one, limit.bound));
   const verb = g && verbAt(items, g, limit);
   if (!g || verb === undefined || limit.from - verb > 8 || together(items, g)) return [];
   if (excepted(items.slice(0, limit.from))) return [];

@@ -29,12 +29,17 @@ export interface Pass {
   readonly hole: Group;
   /** The hole is named in a sentence before. */
   readonly carried: boolean;
+  /** So is what goes through it. */
+  readonly led?: true;
   /** Said not to go. */
   readonly denied: boolean;
   /** A condition before it says when, not whether. */
   readonly advised: boolean;
 }
-type Roles = Pick<Pass, 'thing' | 'hole' | 'carried'>;
+interface Roles extends Pick<Pass, 'thing' | 'hole' | 'carried' | 'led'> {
+  /** The sentence before, where one of the two is named there. */
+  readonly around?: readonly Item[];
+}
 
 const LONGEST = 60;
 
@@ -55,27 +60,33 @@ function passingAt(scene: Scene, at: number): Pass | undefined {
   const { items } = scene;
   const roles = rolesAt(scene, at);
   if (!roles || !passable(items, roles)) return undefined;
-  const places = [roles.thing.from, at, ...(roles.carried ? [] : [roles.hole.from])];
+  const { led, carried } = roles;
+  const places = [at, ...(led ? [] : [roles.thing.from]), ...(carried ? [] : [roles.hole.from])];
   const from = clauseFrom(items, Math.min(...places));
   const to = clauseTo(items, Math.max(...places));
   const no = items.findIndex((item, i) => i >= from && i <= to && NOT.test(item.word));
   const denied = no >= 0 && deniesGoing(items, no, at);
-  const given = conditionBefore(items, from, Math.min(roles.thing.from, at));
+  const given = conditionBefore(items, from, led ? at : Math.min(roles.thing.from, at));
   for (let i = from; i <= to; i++) {
     if ((denied && i === no) || i <= given) continue;
     if (stops(items, i) || strange(items, i, roles)) return undefined;
   }
-  if (denied && !plainly(items, roles, no)) return undefined;
-  if (WOUND.test(behind(items, roles.hole)) || WOUND.test(behind(items, roles.thing))) return undefined;
-  if (fluid(items, roles.thing.to < at ? roles.thing.to : from, at)) return undefined;
+  if ((denied && !plainly(items, roles, no)) || ONLY_IF.test(joined(items, at + 1, to + 4))) return undefined;
+  if (WOUND.test(behind(items, roles.hole)) || (!led && WOUND.test(behind(items, roles.thing))))
+    return undefined;
+  if (fluid(items, !led && roles.thing.to < at ? roles.thing.to : from, at)) return undefined;
   return {
     at,
-    ...roles,
+    thing: roles.thing,
+    hole: roles.hole,
+    carried,
+    ...(led ? { led } : {}),
     denied,
     advised: given >= 0 || items.slice(0, from).some(({ word }) => WHEN.test(word)),
   };
 }
 
+const ONLY_IF = /\bonly (?:if|when|once|after|with)\b/;
 const WHEN = /^(?:if|when|where|once|should)$/;
 
 /** "If you only have a 22 G in the pack, a wire …": the end of the condition that opens a stretch, which tells what is there. */
@@ -92,8 +103,12 @@ function rolesAt(scene: Scene, at: number): Roles | undefined {
   const { items } = scene;
   const { word } = items[at]!;
   if (THROUGH.has(word) || (ALONG.has(word) && goesBefore(items, at)))
-    return told(items, at, through(scene, at));
-  if (OVER.has(word)) return over(items, at);
+    return told(items, at, through(scene, at)) ?? ledThrough(scene, at);
+  if (OVER.has(word)) return over(items, at) ?? ledOver(scene, at);
+  if (GOING.has(word) && !THROUGH.has(items[at + 1]?.word ?? '')) {
+    const past = inPlace(scene, at);
+    if (past) return past;
+  }
   if (word === 'there' && goesBefore(items, at)) return through(scene, at - 1);
   if (TAKING.has(word) || roomFor(items, at)) return takes(scene, at);
   return HOLDING.has(word) || FITTING.has(word) ? fits(items, at) : undefined;
@@ -125,17 +140,76 @@ function through(scene: Scene, at: number): Roles | undefined {
     const thing = before ?? (at <= 2 ? all.find((g) => g.from > named.to) : undefined);
     return thing && { thing, hole: named, carried: false };
   }
-  if (!before || items[at]!.word === 'in' || !BACK.test(joined(items, at + 1, at + 5))) return undefined;
+  if (!before) return runsIn(scene, at, all[0]);
+  if (items[at]!.word === 'in' || !BACK.test(joined(items, at + 1, at + 5))) return undefined;
   const hole = spokenOf(scene, before, at);
   return hole && { thing: before, ...hole };
 }
+
+/** "Thickest guidewire I can run in it: 0.045 in": the hole before, what goes through it last. */
+function runsIn(scene: Scene, at: number, thing: Group | undefined): Roles | undefined {
+  const { items } = scene;
+  if (!thing || thing.from < at || !IN_IT.test(joined(items, at + 1, thing.from))) return undefined;
+  const hole = items.slice(0, at).some(({ word }) => PASSERS.has(word))
+    ? spokenOf(scene, thing, at)
+    : undefined;
+  return hole && { thing, ...hole };
+}
+const IN_IT =
+  /^(?:it|this|that|there|the (?:lumen|bore|sleeve|channel|sheath|needle)) (?:may be |can be |will be )?(?::|is|has|measures|at most|was)(?: (?:an?|the|at most|up to))*$/;
 
 /** "the 5 Fr sheath slides over the 0.035 in wire": the other way round. */
 function over(items: readonly Item[], at: number): Roles | undefined {
   const all = alone(items);
   const thing = objectAfter(items, at, all);
   const hole = all.findLast((g) => g.to < at);
-  return thing && hole && WIRES.has(thing.sizes[0]!.system) ? { thing, hole, carried: false } : undefined;
+  if (!thing || !hole) return undefined;
+  const { system } = thing.sizes[0]!;
+  const inTube = hole.sizes[0]!.system === 'tube-id' && system !== 'tube-id' && passer(items, thing);
+  return WIRES.has(system) || inTube ? { thing, hole, carried: false } : undefined;
+}
+
+/** "It goes down a 5.5 tracheal tube": what goes is named in the sentence before. */
+function ledThrough(scene: Scene, at: number): Roles | undefined {
+  const { items } = scene;
+  const all = alone(items);
+  const hole = objectAfter(items, at, all);
+  return hole && all[0] === hole && IT_GOES.test(joined(items, Math.max(0, at - 6), at))
+    ? ledBy(scene, hole)
+    : undefined;
+}
+const IT_GOES =
+  /(?:^|[ ,;])(?:it|this|this one|the (?:scope|bronchoscope|fibrescope|fiberscope|bougie|wire|guidewire))(?: (?:will|can|would|should|also|then|just|still|easily|even|always))* (?:goes|go|pass|passes|slides?|slips?|fits?|runs?)(?: (?:easily|straight|right|well|nicely|without \S+))?$/;
+
+/** "With a 5.0 tracheal tube in place it passes." */
+function inPlace(scene: Scene, at: number): Roles | undefined {
+  const { items } = scene;
+  const [hole, ...more] = alone(items).filter((g) => g.to < at);
+  if (!hole || more.length > 0 || !/^(?:with|once)(?: an?| the)?$/.test(joined(items, 0, hole.from)))
+    return undefined;
+  return IN_PLACE.test(joined(items, hole.to + 1, at + 1)) ? ledBy(scene, hole) : undefined;
+}
+const IN_PLACE =
+  /^(?:[a-z]+ )?(?:tube |ett )?(?:in place|in situ|in position|in|is in) ?,? (?:it|the (?:scope|bronchoscope|fibrescope)) (?:(?:will|can|still|just|easily|also) )*(?:pass|passes|goes through|goes down|fits)$/;
+
+/** "You can railroad a tracheal tube of 4.0 mm ID over it": over what the sentence before names. */
+function ledOver(scene: Scene, at: number): Roles | undefined {
+  const { items } = scene;
+  if (!ON_IT.test(joined(items, at + 1, at + 3)) || !goesBefore(items, at)) return undefined;
+  const [hole, ...more] = alone(items);
+  return hole && more.length === 0 && hole.sizes[0]!.system === 'tube-id' ? ledBy(scene, hole) : undefined;
+}
+const ON_IT = /^(?:it|this|that|them|the (?:bougie|scope|bronchoscope|stylet))(?: |$)/;
+
+/** The one thing of the sentence before, that goes through others by what it is. */
+function ledBy(scene: Scene, hole: Group): Roles | undefined {
+  const said = [...scene.context.slice(-1), ...scene.before].at(-1);
+  if (!said || said.close === '?') return undefined;
+  const [thing, other, ...more] = distinct(alone(said.items));
+  if (!thing || more.length > 0 || (other && !sameWidth(thing, other))) return undefined;
+  return groups(said.items).length <= 2 && passer(said.items, thing)
+    ? { thing, hole, carried: false, led: true, around: said.items }
+    : undefined;
 }
 
 /** "The 8.5 Fr sheath in the neck admits a 10 Fr catheter", "… leaves ample space for a guidewire of 0.038 inch". */
@@ -206,7 +280,11 @@ const BACK =
   /^(?:$|[.,;)!]|(?:it|there|one)(?: |$)|(?:this|that)(?: [.,;)!]|$)|(?:the|that|this|its)(?: (?:very|same|own|whole))* (?:sheath|needle|cannula|introducer|tube|lumen|bore|inside|middle|ett)(?: (?!of\b)|$)|(?:perfectly|quite|well|easily|nicely|without|comfortably|happily|smoothly|readily) )/;
 
 /** The hole spoken of: the only other size of the sentence, or of the last sentence that names any. */
-function spokenOf(scene: Scene, thing: Group, at: number): Pick<Roles, 'hole' | 'carried'> | undefined {
+function spokenOf(
+  scene: Scene,
+  thing: Group,
+  at: number,
+): Pick<Roles, 'hole' | 'carried' | 'around'> | undefined {
   const own = distinct(alone(scene.items)).filter(
     (g) => !sameSizes(g, thing) && !sameWidth(g, thing) && !WIRES.has(g.sizes[0]!.system),
   );
@@ -217,7 +295,7 @@ function spokenOf(scene: Scene, thing: Group, at: number): Pick<Roles, 'hole' | 
   );
   const [hole, ...more] = said ? distinct(groups(said.items)) : [];
   if (!hole || more.length > 0 || hole.sizes.length > 1 || said!.close === '?') return undefined;
-  return { hole, carried: true };
+  return { hole, carried: true, around: said!.items };
 }
 
 /** "A 10 Fr catheter is 3.3 mm wide": the same thing in another unit. */
@@ -230,7 +308,8 @@ function sameWidth(a: Group, b: Group): boolean {
 const WIRES: ReadonlySet<string> = new Set(['wire-inch', 'inch']);
 
 /** Could one go through the other at all, by what they are? */
-function passable(items: readonly Item[], { thing, hole, carried }: Roles): boolean {
+function passable(items: readonly Item[], { thing, hole, carried, around = items }: Roles): boolean {
+  const noun = () => nounOf(carried ? around : items, hole);
   if (thing === hole || sameSizes(thing, hole)) return false;
   const inner = thing.sizes[0]!.system;
   switch (hole.sizes[0]!.system) {
@@ -242,16 +321,21 @@ function passable(items: readonly Item[], { thing, hole, carried }: Roles): bool
     case 'tube-id':
       return inner === 'french' || inner === 'millimetre';
     case 'millimetre':
-      return !carried && HOLES.has(nounOf(items, hole)) && inner !== 'millimetre';
+      return HOLES.has(noun()) && (inner !== 'millimetre' || passer(items, thing));
+    case 'wire-inch':
+    case 'inch':
+      return WIRES.has(inner) && INSIDES.test(noun()) && !INSIDES.test(nounOf(items, thing));
     default:
       return false;
   }
 }
+const INSIDES = /^(?:lumens?|bore|channels?)$/;
 const LUMENS = /^(?:sheath|introducer|drain|catheter|tube|foley|one)$/;
 
 /** The noun right behind a size, or before it where it is named first: "sheath, 5 Fr". */
 function nounOf(items: readonly Item[], g: Group): string {
   const after = items.slice(g.to + 1, g.to + 4);
+  if (after[0]?.word === 'drill' && after[1]?.word === 'guide') return 'sleeve';
   const end = after.findIndex((item) => item.kind !== 'word' || EDGE.test(item.word));
   const own = after.slice(0, end < 0 ? after.length : end).find(isThing);
   return own?.word ?? items.slice(Math.max(0, g.from - 3), g.from).findLast(isThing)?.word ?? '';

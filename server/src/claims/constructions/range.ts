@@ -1,7 +1,16 @@
 /** "an 18 Fr is inside that 14–16 window", "14 to 18 Fr, so a 20 is within range", "a 9 Fr is one of the sizes from 10 to 14 Fr". */
 import type { Item } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
-import { type Group, groups, operand, type Scene, sentenceSpan, spanOf, together } from '../text/scene.ts';
+import {
+  type Group,
+  groups,
+  operand,
+  type Scene,
+  sameSystem,
+  sentenceSpan,
+  spanOf,
+  together,
+} from '../text/scene.ts';
 import {
   AMONG,
   AMONG_AFTER,
@@ -9,15 +18,21 @@ import {
   COUNTED,
   COVERS,
   FOUND_IN,
+  HELD,
   IN_IT,
+  IN_THERE,
   INSIDE,
+  KEEPS_TO,
   OPENS_RANGE,
   OUTSIDE,
   PLACED,
   POINTS_BACK,
+  SOUGHT,
   SUCH_AS,
   UNSETTLED,
   WINDOW,
+  WITH,
+  YOU_KEEP,
 } from '../words/windows.ts';
 import type { Construction, Reading } from './model.ts';
 
@@ -56,6 +71,8 @@ export const range: Construction = {
       placeOf(scene.items, single) ??
       windowOf(scene.items, single) ??
       direct(scene.items, single, all) ??
+      ruledBy(scene.items, single) ??
+      heldIn(scene, single) ??
       covered(scene.items, single, all);
     const found = place && boundsOf(scene, all, single, place);
     return found ? [reading(scene, single, found, place)] : [];
@@ -64,7 +81,12 @@ export const range: Construction = {
 
 /** A range, or the "between" of its ends: without one here or nearby there is nothing to lie in. */
 const bounded = (items: readonly Item[]) =>
-  items.some((item) => item.mention?.kind === 'range' || item.word === 'between');
+  items.some(
+    (item, i) =>
+      item.mention?.kind === 'range' ||
+      item.word === 'between' ||
+      (item.word === 'or' && items[i - 1]?.kind === 'size'),
+  );
 
 /** "12 to 18 Fr, 22 Fr being one of them": a range and a size behind it are two. */
 const apart = (group: Group): Group[] =>
@@ -82,6 +104,37 @@ interface Place {
   readonly at: number;
   readonly to: number;
   readonly inside: boolean;
+  /** A rule is kept to: it may also name two sizes, "14 or 16 G". */
+  readonly rule?: true;
+}
+
+/** "A 20 gauge in the elbow fulfils it", "with a 22 gauge in each arm you have fulfilled it". */
+function ruledBy(items: readonly Item[], single: Group): Place | undefined {
+  const opens = items.slice(0, single.from);
+  if (opens.length > 6 || opens.some(({ word }) => SUPPOSED.test(word))) return undefined;
+  if (WITH.test(joined(items, 0, single.from)) && YOU_KEEP.test(joined(items, single.to + 1, single.to + 16)))
+    return { at: single.to, to: single.to, inside: true, rule: true };
+  for (let at = single.to + 1; at <= single.to + 5 && at < items.length; at++) {
+    if (!KEEPS_TO.test(joined(items, at, at + 8))) continue;
+    const between = textOf(items.slice(single.to + 1, at).filter((item) => !item.deviceNoun));
+    return IN_PLACE.test(between) ? { at, to: at, inside: true, rule: true } : undefined;
+  }
+  return undefined;
+}
+const SUPPOSED = /^(?:if|when|where|for|in|unless|after|should|once)$/;
+const IN_PLACE =
+  /^(?:(?:also|therefore|thus|still|too|then|hence|mm|id) ?)*(?:(?:in|on) (?:(?:the|his|her|my|each|one|an?|this|that) )?[a-z]+)?$/;
+
+/** "The wires in the hand set range from 0.9 to 1.5 mm. You'll find the 2.0 mm in it, then." */
+function heldIn(scene: Scene, single: Group): Place | undefined {
+  const { items } = scene;
+  if (!IN_THERE.test(joined(items, single.to + 1, single.to + 10))) return undefined;
+  if (!SOUGHT.test(joined(items, 0, single.from))) return undefined;
+  const before = near(scene);
+  const held = groups(before).find((g) => endsOf(before, g));
+  return held && HELD.test(joined(before, 0, held.from))
+    ? { at: single.to, to: single.to, inside: true }
+    : undefined;
 }
 
 /** "falls inside that", "in the middle of that". */
@@ -178,9 +231,10 @@ function boundsOf(scene: Scene, all: readonly Group[], single: Group, place: Pla
   const nearby = [scene.items, near(scene)];
   for (const items of nearby) {
     const own = (items === scene.items ? all : groups(items)).filter((g) => endsOf(items, g));
-    const [found] = own;
+    const two = place.rule && own.length === 0 && items !== scene.items ? eitherOf(items, single) : undefined;
+    const found = own[0] ?? two;
     if (found === undefined) continue;
-    const ends = endsOf(items, found)!;
+    const ends = two?.sizes ?? endsOf(items, found)!;
     if (own.length > 1 || found.sizes[0]!.system !== single.sizes[0]!.system) return undefined;
     if (found.from <= single.from && found.to >= single.to && items === scene.items) return undefined;
     const open = items.some((item) => UNSETTLED.test(item.word) && !(place.own && item.word === 'not'));
@@ -195,6 +249,17 @@ function endsOf(items: readonly Item[], g: Group): Group['sizes'] | undefined {
   return g.mentions.length === 2 && g.sizes.length === 2 && items[g.from - 1]?.word === 'between'
     ? g.sizes
     : undefined;
+}
+
+/** "14 or 16 G", the only sizes of their sentence; a wider one than either may well serve. */
+function eitherOf(items: readonly Item[], single: Group): Group | undefined {
+  const [g, ...more] = groups(items);
+  const two = g && more.length === 0 && g.sizes.length === 2 && g.mentions.length === 2;
+  if (!two || items[g.from + 1]?.word !== 'or' || !sameSystem(g, single)) return undefined;
+  const [a, b] = g.sizes.map(({ value }) => value) as [number, number];
+  const { system, value } = single.sizes[0]!;
+  const beyond = system === 'needle-gauge' ? value > Math.max(a, b) : value < Math.min(a, b);
+  return beyond || (value >= Math.min(a, b) && value <= Math.max(a, b)) ? g : undefined;
 }
 
 function reading(scene: Scene, single: Group, found: Group, { at, to, inside, own }: Place): Reading {

@@ -46,16 +46,19 @@ interface Hole {
 const WALLS = 0.2;
 
 function holeOf(size: Size, lens: Lens): Hole | undefined {
-  if (size.system === 'millimetre') return { within: outerDiameter(size)!, bored: true };
+  if (isLength(size)) return { within: outerDiameter(size)!, bored: true };
   const inner = innerDiameter(size, lens);
   const outer = outerDiameter(size, lens);
   if (inner) return { within: inner, bored: true, thinnest: Math.max(inner.max, (outer?.max ?? 0) - WALLS) };
   return outer && { within: outer, bored: false };
 }
 
-/** A hole given in millimetres says its width itself. */
+const isLength = ({ system }: Size): boolean =>
+  system === 'millimetre' || system === 'inch' || system === 'wire-inch';
+
+/** A hole given in millimetres or inches says its width itself. */
 const roomWords = (size: Size, { within, bored }: Hole): Phrase =>
-  size.system === 'millimetre'
+  isLength(size)
     ? phrase(FIT.hole, { size: label(size) })
     : phrase(bored ? FIT.inside : FIT.across, { size: label(size), value: mm(within.max) });
 

@@ -29,6 +29,7 @@ import {
 } from './desk.ts';
 import type { Keyed } from './key.ts';
 import { type Piece, written } from './piece.ts';
+import { placed } from './placed.ts';
 
 export function readChoice(key: Keyed, desk: Desk): KeyReading[] {
   const focus = spanOf(key.at);
@@ -38,6 +39,7 @@ export function readChoice(key: Keyed, desk: Desk): KeyReading[] {
     converted(key, focus) ??
     coloured(key, focus) ??
     kept(key, focus) ??
+    between(key, focus) ??
     asArray(described(key, focus, spanOf(key.quiz.question), negated(key.quiz.question))) ??
     statement(key, focus, desk)
   );
@@ -50,6 +52,12 @@ export function choiceOperand(piece: Piece, question?: Piece): Operand | undefin
   const all = groups(piece.items);
   if (all.length === 0 && question) return bareOperand(piece, question);
   return all.length === 1 && all[0]!.mentions.length === 1 ? operand(piece.read, all[0]!) : undefined;
+}
+
+/** "Which lies between 16 and 20 Fr?": not where it asks for the one that does not. */
+function between({ quiz: { question }, chosen }: Keyed, focus: Span): KeyReading[] | undefined {
+  const claim = negated(question) ? undefined : placed(question, choiceOperand(chosen, question), focus);
+  return claim && [{ claim, stance: 'asserted' }];
 }
 
 const NEGATED =

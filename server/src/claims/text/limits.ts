@@ -117,7 +117,8 @@ function openerAt(items: readonly Item[], word: number): number | undefined {
 }
 const things = (item: Item) => item.deviceNoun === true && /s$/.test(item.word);
 
-const FILL = /^(?:that|which|is|are|go|goes|going|any|ever|size|sizes|of|be|to|use|uses|place|much|in|with)$/;
+const FILL =
+  /^(?:that|which|is|are|go|goes|going|any|ever|size|sizes|of|be|to|use|uses|place|much|in|with|starting|measuring|staying|lying|all|still)$/;
 
 /** "20 Fr at least", "14 Fr maximum", "from 16 Fr upwards". */
 function plainAfter(items: readonly Item[], bound: Group): { sign: Sign; to: number } | undefined {

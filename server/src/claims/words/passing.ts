@@ -32,7 +32,7 @@ export const ALONG: ReadonlySet<string> = new Set(['along', 'in']);
 
 /** More words with the hole as their subject: "carries", "has room for". */
 export const HOLDING: ReadonlySet<string> = new Set(
-  'carry carries receive receives hold holds house houses fit fits suit suits'.split(' '),
+  'carry carries receive receives hold holds house houses fit fits suit suits guides'.split(' '),
 );
 
 /** "An 8 Fr is happy in a 7 Fr sheath": said of either, by what each is. */
@@ -42,7 +42,8 @@ export const FITTING: ReadonlySet<string> = new Set(
 
 /** Things that go through others. */
 export const PASSERS: ReadonlySet<string> = new Set(
-  `wire wires guidewire guidewires stylet stylets stylette bougie bougies scope scopes bronchoscope endoscope ureteroscope
+  `wire wires guidewire guidewires k-wire k-wires stylet stylets stylette bougie bougies scope scopes bronchoscope fibrescope fiberscope fibroscope
+  endoscope ureteroscope forceps pin pins shaft
   balloon balloons stent stents dilator dilators probe probes coil coils catheter catheters microcatheter device devices`.split(
     /\s+/,
   ),
@@ -50,7 +51,9 @@ export const PASSERS: ReadonlySet<string> = new Set(
 
 /** Things that only have a hole of the size written on them. */
 export const HOLES: ReadonlySet<string> = new Set(
-  'channel channels lumen lumens lumina bore bores sheath sheaths introducer introducers'.split(' '),
+  'channel channels lumen lumens lumina bore bores sheath sheaths introducer introducers sleeve sleeves'.split(
+    ' ',
+  ),
 );
 
 /** Words that may stand between a size and the verb or the preposition without changing what goes where. */

@@ -6,12 +6,13 @@ export const WINDOW = new Set(['group', 'window', 'range', 'bracket', 'band', 'l
 
 /** One of these stands in every reference to a range named before. */
 export const POINTS_BACK = new Set(
-  'that this those these it them order rule policy protocol guideline guidance standard request list allowance spread choice'.split(
+  'that this those these it them order rule policy protocol guideline guidance standard request list allowance spread choice book textbook manual recommendation requirement there what'.split(
     ' ',
   ),
 );
 
-const RULES = 'order|rule|policy|protocol|guideline|guidance|standard|request|list|allowance|spread|choice';
+const RULES =
+  'order|rule|policy|protocol|guideline|guidance|standard|request|list|allowance|spread|choice|book|textbook|manual|recommendation|requirement';
 const RULE = `(?:${RULES})`;
 const NOUN = `(?:group|window|range|bracket|band|limits|span|interval|class|family|set|${RULES})`;
 const BACK = '(?:that|this|those|these|their)';
@@ -43,6 +44,28 @@ export const PLACED: readonly { readonly pattern: RegExp; readonly inside: boole
     ),
   },
 ];
+
+const END = '(?= [.,;!)]|$)';
+const ASKED = `(?:(?:it|that|this|them)${END}|(?:that|this|the|our) ${RULE}${END}|what (?:the|our|that|this) \\S+ (?:says?|asks?|asks for|wants?|lists?|demands?|requires?|prescribes?)${END})`;
+
+/** "fulfils it", "conforms to the textbook": behind a size, of the sizes that a rule asks for. */
+export const KEEPS_TO = new RegExp(
+  `^(?:therefore |thus |also |still |easily |fully )?(?:satisf(?:y|ies)|meets?|fulfils?|fulfills?|conforms? (?:to|with)|complies with|keeps? to|sticks? to|agrees? with|obeys?|observes?) ${ASKED}`,
+);
+/** "With a 22 gauge in each arm you have fulfilled it": before and behind the size. */
+export const WITH = /^(?:and |so |hence |therefore )?with (?:an?|the|one|size|two)$/;
+export const YOU_KEEP = new RegExp(
+  `^(?:[a-z]+ )?(?:(?:in|on) (?:[a-z]+ ){1,2})?(?:, )?(?:you|we|they|i|one)(?:'ve| have| will have| would have| has) (?:already |also |therefore |then |thus |still )?(?:fulfilled|met|satisfied|complied with|kept to|done|obeyed) ${ASKED}`,
+);
+
+/** "The wires in the set range from 0.9 to 1.5 mm": the first words of what a box holds, up to the range. */
+export const HELD =
+  /\b(?:sets?|trays?|box|boxes|drawers?|cupboards?|shelf|kits?|trolleys?|cabinets?|racks?|cases?|basket|carts?|store)\b(?: [a-z]+){0,3}? (?:ranges?|runs?|goes?|go|covers?|spans?|reach(?:es)?|extends?|holds?|has|contains?|keeps?)\b(?: [a-z-]+){0,2}$/;
+/** "You'll find the 2.0 mm in it, then": before and behind the size; what is added to the rest is said to be. */
+export const SOUGHT =
+  /^(?:(?:and|so|hence|therefore|thus|then|consequently) ,? ?)?(?:(?:you|we) (?:will |can |should |may )?(?:find|get|see|have|look for)|you'll (?:find|get|see|have)|we'll find|there (?:is|will be)|look for|take)?(?: ?(?:an?|the|your|our))?(?: [a-z-]+(?: of)?)?$/;
+export const IN_THERE =
+  /^(?:[a-z-]+ ){0,2}?(?:(?:is|are|lies|sits|lives|will be|must be) )?(?:therefore |thus |then )?in (?:it|there|that one|the same (?:one|box|tray|drawer|set))(?: ,? ?then| therefore| of course)?(?= ?[.;!]|$)/;
 
 /** "which covers a 22 Fr", "and that includes the 18 Fr": between a range and the size. */
 export const COVERS =

@@ -10,6 +10,7 @@ import type { Piece } from '../piece.ts';
 import { extreme } from './choices.ts';
 import { offered } from './offered.ts';
 import { sorted } from './orders.ts';
+import { placing } from './placing.ts';
 import { directed, measuredBy, operated, stepOf } from './rules.ts';
 import { headOf, wavers } from './said.ts';
 import { suctioned } from './suction.ts';
@@ -39,6 +40,7 @@ type Reader = (
 const READERS: readonly Reader[] = [
   agreedTo,
   suctioned,
+  placing,
   sorted,
   extreme,
   hue,

@@ -34,9 +34,9 @@ export const EXPECTED =
 export const KNOWN =
   /^(?:(?:one|hub|cannula|needle|catheter|cap|funnel) )?(?:, )?(?:\w+ ){0,2}?(?:recogni[sz]es?|identif(?:y|ies)|knows?|reads?|calls?|names?|takes?|treats?|counts?|makes?) (?:it|this|that|them)(?: as| to be| is| for)?(?: an?| the)?$/;
 
-/** "The 22 G, recognisable by its pink hub", "get the 24 G, so look for the yellow one". */
+/** "The 22 G, recognisable by its pink hub", "the 20 Fr, you know it by the yellow funnel", "get the 24 G, so look for the yellow one". */
 export const TOLD_BY =
-  /^(?:(?:needle|cannula|catheter|one) )?, (?:(?:easily |readily |always )?(?:recogni[sz]able|recogni[sz]ed|known|told|identified|spotted|marked) by (?:its|the)|(?:so|and so|hence) (?:(?:you |we )?(?:look|ask|reach|feel) for|(?:you |we )?(?:take|grab|open|pick|fetch|want|need)) (?:an?|the))$/;
+  /^(?:(?:needle|cannula|catheter|one|foley) )?, (?:(?:and )?(?:you(?:'ll)?|we|one) (?:will |can |could )?(?:easily |always )?(?:recogni[sz]e|know|tell|spot|identify|pick out|find|see) (?:it|this|that|them|this one) (?:from afar |at once |easily )?(?:by|from) (?:its|the|their)|(?:easily |readily |always )?(?:recogni[sz]able|recogni[sz]ed|known|told|identified|spotted|marked) by (?:its|the)|(?:so|and so|hence) (?:(?:you |we )?(?:look|ask|reach|feel) for|(?:you |we )?(?:take|grab|open|pick|fetch|want|need)) (?:an?|the))$/;
 
 /** "An orange needle is 25 G, as is the orange cannula", "a blue needle is 23 G and so is a blue cannula". */
 export const AS_IS = /^(?:, )?(?:as|and so|so) (?:is|does|are) (?:an?|the|our)?$/;

@@ -22,20 +22,30 @@ import {
 import { onEither } from './either-hub.ts';
 import { type Colour, deviceOf, intoVein } from './hub-code.ts';
 import { toldLoosely } from './hub-loose.ts';
-import { coloursIn, otherThing, SHADES } from './hub-words.ts';
+import { ofTopic } from './hub-topic.ts';
+import { coloursIn, otherThing, SHADES, tallied } from './hub-words.ts';
 import type { Construction, Reading } from './model.ts';
 import { onBoth } from './on-both.ts';
 
 export const colour: Construction = {
   id: 'colour',
-  needs: () => [{ holds: ['colour'] }, { sizes: 1, like: /^(?:it|it's|that|that's|this|these|those|they)$/ }],
+  needs: () => [
+    { holds: ['colour'] },
+    {
+      sizes: 1,
+      like: /^(?:it|it's|that|that's|this|these|those|they|needles?|cannulas?|cannulae|hypodermics?)$/,
+    },
+  ],
   read(scene) {
     const colours = coloursIn(scene.items);
     const sizes = groups(scene.items).filter(
       (g) =>
         g.mentions.length === 1 && g.sizes.length === 1 && coded(g) && !otherThing(scene.items[g.to + 1]),
     );
-    if (colours.length === 0) return toldLoosely(scene);
+    if (colours.length === 0) {
+      const told = ofTopic(scene);
+      return told.length > 0 ? told : toldLoosely(scene);
+    }
     // Blunt and filter needles, dental and intraosseous ones, and the lumens of a central line, carry their makers' own colours.
     if (
       scene.items.some((item) => OWN_CODE.test(item.word)) ||
@@ -52,12 +62,6 @@ export const colour: Construction = {
     return toldLoosely(scene);
   },
 };
-
-/** "Final scores: Red 18, Blue 20", "count: 16 pink, 18 blue": bare numbers beside the words of counting. */
-const tallied = ({ items, before }: Scene): boolean =>
-  [...items, ...(before.at(-1)?.items ?? []).slice(0, 3)].some(({ word }) => COUNTS.test(word)) &&
-  items.every((item) => item.kind !== 'size' || /^\d+$/.test(item.mention?.text ?? ''));
-const COUNTS = /^(?:scores?|scored|scoring|votes?|voted|points?|counts?|counted|tally|tallies|stocktake)$/;
 
 const OWN_CODE =
   /^(?:blunt|filter|fill|blunt-fill|filter-needle|dental|dentistry|io|ios|intraosseous|osseous|cvcs?|cvls?|distal|proximal|medial|lumens?|midlines?|fistula|huber)$/;

@@ -105,11 +105,17 @@ function colourAfter(scene: Scene, before: Sentence, [colour, ...more]: readonly
   if (!size || !colour || more.length > 0 || others.length > 0 || groups(items).length > 0) return [];
   if (coloursIn(before.items).length > 0) return [];
   const lead = joined(items, 0, colour.at);
-  if (!ITS_HUB.test(lead) || items.some(takesBack)) return [];
+  if (!ITS_HUB.test(lead) || items.some((item, i) => takesBack(item) && !follows(items, i))) return [];
   return told(colour, size, codeOf([...before.items, ...items]), { coloured: true, sized: false });
 }
-const ITS_HUB =
-  /^(?:and )?(?:(?:its|the|their|whose)(?: [a-z]+)? (?:hubs?|wings?|cap|caps|colou?r|colou?r code|plastic|end)(?: (?:on|of|at|for) (?:it|them|that|this|these|those|that one|this one|the end))?|(?:it|they|this one|that one|that|this|these)) (?:is|are|was|were|will be|should be|has|have|wears?|carr(?:y|ies)|comes? in|ought to be|must be)(?: [a-z]+){0,3}$/;
+/** "The hub colour is then pink." */
+const follows = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === 'then' && COPULA.test(items[i - 1]?.word ?? '');
+const CODE =
+  '(?:by|according to|under|in|going by|following|as per|after) (?:(?:the|iso|en|din|usual|common|standard|international|hub|funnel|colou?rs?|codes?|coding|standards?|lists?|charts?|tables?|scheme|rules?|of|cannulas?|cannulae|needles?|\\d[\\d-]*) ?)+';
+const ITS_HUB = new RegExp(
+  `^(?:and )?(?:${CODE}(?:, )?)?(?:(?:its|the|their|whose)(?: [a-z]+)? (?:hubs?|wings?|caps?|funnels?|colou?r|colou?r code|hub colou?r|plastic|end)(?: (?:on|of|at|for) (?:it|them|that|this|these|those|that one|this one|the end))?|(?:it|they|this one|that one|that|this|these))(?: ?,? ?${CODE},?)? ?(?:is|are|was|were|will be|should be|has|have|wears?|carr(?:y|ies)|comes? in|ought to be|must be)(?: [a-z]+){0,3}$`,
+);
 
 function told(
   colour: Colour,

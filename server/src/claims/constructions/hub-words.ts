@@ -1,5 +1,6 @@
 /** Colour words that a hub may have, told from those of flags, fruit, alarms and whatever things are kept in. */
 import type { Item } from '../text/items.ts';
+import type { Scene } from '../text/scene.ts';
 import type { Colour } from './hub-code.ts';
 
 export const SHADES = new Set(['deep', 'dark', 'light', 'pale', 'medium', 'bright', 'mid', 'iso']);
@@ -56,3 +57,9 @@ export const otherThing = (next: Item | undefined) =>
   /^(?:lights?|clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|taps?|stopcocks?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?|pouch(?:es)?|wrappers?|wraps?|sleeves?|envelopes?|bottles?|cups?|bowls?|rings?|arrows?|rows?|boards?|charts?|cloths?|covers?|folders?|stripes?|trolley|cupboards?|shel(?:f|ves)|end|ends|team|area|hats?|gauze|towels?|doors?|scrubs|cars?|paint|ink|tins?|jars?|pots?|tubs?|baskets?|racks?)$/.test(
     next.word,
   );
+
+/** "Final scores: Red 18, Blue 20", "count: 16 pink, 18 blue": bare numbers beside the words of counting. */
+export const tallied = ({ items, before }: Pick<Scene, 'items' | 'before'>): boolean =>
+  [...items, ...(before.at(-1)?.items ?? []).slice(0, 3)].some(({ word }) => COUNTS.test(word)) &&
+  items.every((item) => item.kind !== 'size' || /^\d+$/.test(item.mention?.text ?? ''));
+const COUNTS = /^(?:scores?|scored|scoring|votes?|voted|points?|counts?|counted|tally|tallies|stocktake)$/;

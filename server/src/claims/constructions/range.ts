@@ -131,11 +131,22 @@ function heldIn(scene: Scene, single: Group): Place | undefined {
   if (!IN_THERE.test(joined(items, single.to + 1, single.to + 10))) return undefined;
   if (!SOUGHT.test(joined(items, 0, single.from))) return undefined;
   const before = near(scene);
+  const things = [
+    ...items.slice(Math.max(0, single.from - 3), single.from),
+    ...items.slice(single.to + 1, single.to + 3),
+  ];
+  // "The kit holds 4 to 6 Fr dilators. The 8 Fr sheath is in it": another thing.
+  if (!things.every((item) => !item.deviceNoun || spokenIn(before, item.word))) return undefined;
   const held = groups(before).find((g) => endsOf(before, g));
   return held && HELD.test(joined(before, 0, held.from))
     ? { at: single.to, to: single.to, inside: true }
     : undefined;
 }
+
+const spokenIn = (items: readonly Item[], word: string): boolean => {
+  const stem = word.replace(/^k-/, '').replace(/s$/, '');
+  return items.some((item) => item.word.includes(stem));
+};
 
 /** "falls inside that", "in the middle of that". */
 const refersBack = (items: readonly Item[], i: number) =>

@@ -65,7 +65,7 @@ export const HELD =
 export const SOUGHT =
   /^(?:(?:and|so|hence|therefore|thus|then|consequently) ,? ?)?(?:(?:you|we) (?:will |can |should |may )?(?:find|get|see|have|look for)|you'll (?:find|get|see|have)|we'll find|there (?:is|will be)|look for|take)?(?: ?(?:an?|the|your|our))?(?: [a-z-]+(?: of)?)?$/;
 export const IN_THERE =
-  /^(?:[a-z-]+ ){0,2}?(?:(?:is|are|lies|sits|lives|will be|must be) )?(?:therefore |thus |then )?in (?:it|there|that one|the same (?:one|box|tray|drawer|set))(?: ,? ?then| therefore| of course)?(?= ?[.;!]|$)/;
+  /^(?:(?!fits?\b|goes\b|stands\b|used\b)[a-z-]+ ){0,2}?(?:(?:is|are|lies|sits|lives|will be|must be) )?(?:therefore |thus |then )?in (?:it|there|that one|the same (?:one|box|tray|drawer|set))(?: ,? ?then| therefore| of course)?(?= ?[.;!]|$)/;
 
 /** "which covers a 22 Fr", "and that includes the 18 Fr": between a range and the size. */
 export const COVERS =

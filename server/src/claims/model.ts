@@ -151,7 +151,7 @@ export interface ExistenceClaim extends Base {
   readonly kind: 'existence';
   readonly size: Operand;
   /** A writing that is no size of any system, and why. */
-  readonly odd?: { readonly written: string; readonly because: string };
+  readonly odd?: { readonly written: string; readonly because: string; readonly sources?: readonly string[] };
 }
 
 export interface KeyClaim extends Base {

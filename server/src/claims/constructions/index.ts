@@ -35,6 +35,7 @@ import { members } from './members.ts';
 import type { Construction } from './model.ts';
 import { namedBy } from './named-by.ts';
 import { oddSizes } from './odd-sizes.ts';
+import { offSeries } from './off-series.ts';
 import { pointUses } from './point-uses.ts';
 import { points } from './points.ts';
 import { property } from './property.ts';
@@ -116,6 +117,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   wrongUnit,
   existence,
   oddSizes,
+  offSeries,
   gist,
   writings,
   abbreviations,

@@ -1,6 +1,7 @@
 /** Writings that no system has and no notation reads: "0-4 nylon", "a −1 Fr dilator", "an 8-0 Fr catheter", "a 0 G needle". */
 import type { ExistenceClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { materialsIn } from '../text/materials.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -8,7 +9,7 @@ import type { Construction, Reading } from './model.ts';
 export const oddSizes: Construction = {
   id: 'odd-sizes',
   leaning: true,
-  needs: () => [{ like: ODD }],
+  needs: () => [{ like: ODD }, { sizes: 1, like: /^(?:usp|size) \d{1,2}-1$/ }],
   read(scene) {
     return scene.items.flatMap((_, i) => {
       const odd = oddAt(scene.items, i);
@@ -34,7 +35,7 @@ const WHOLE = 'gauge and French are numbers above zero';
 
 function oddAt(items: readonly Item[], i: number): Odd | undefined {
   const { word, kind } = items[i]!;
-  if (kind === 'size') return zerosWithUnit(items, i) ?? slashed(items, i);
+  if (kind === 'size') return zerosWithUnit(items, i) ?? slashed(items, i) ?? named(items, i);
   const next = items[i + 1]?.word ?? '';
   if (/^\d{1,2}[-/]0$/.test(word) && UNIT.test(next))
     return { from: i, to: i + 1, because: 'a count of zeros belongs to sutures, not to gauge or French' };
@@ -51,6 +52,19 @@ function zerosWithUnit(items: readonly Item[], i: number): Odd | undefined {
     UNIT.test(items[i + 1]?.word ?? '') &&
     THING.test(items[i + 2]?.deviceNoun ? items[i + 2]!.word : (items[i + 3]?.word ?? ''))
     ? { from: i, to: i + 1, because: 'a count of zeros belongs to sutures, not to gauge or French' }
+    : undefined;
+}
+
+/** "with polyglactin, USP 2-1, twice round": named as one size of a thread, and no range of a table. */
+function named(items: readonly Item[], i: number): Odd | undefined {
+  const [, first] = /^(?:usp |size )(\d{1,2})-1$/.exec(items[i]!.word) ?? [];
+  const after = joined(items, i + 1, i + 3);
+  return first !== undefined &&
+    Number(first) > 1 &&
+    materialsIn(items).some((m) => i - m.to <= 3 && i > m.at) &&
+    !/^(?:to|or|and|-|–|depend\w*|as|by|sutures|threads|according)\b/.test(after) &&
+    !items.slice(0, i).some(({ word }) => /^(?:sizes|from|between|range|usually|sutures|threads)$/.test(word))
+    ? { from: i, to: i, because: USP }
     : undefined;
 }
 

@@ -10,7 +10,9 @@ import { ruleClaim } from './rule-claim.ts';
 export function sheathed(scene: Scene): Reading[] {
   if (!scene.items.some(({ word }) => SHEATH.test(word))) return [];
   const close = closely(scene);
-  return close.length > 0 ? close : loosely(scene);
+  if (close.length > 0) return close;
+  const below = belowName(scene);
+  return below.length > 0 ? below : loosely(scene);
 }
 const SHEATH = /^(?:sheaths?|sheath's|introducers?)$/;
 
@@ -51,6 +53,43 @@ function besideCatheter(items: readonly Item[], sheath: Group, catheter: Group):
 }
 const NO_WIDER =
   /\b(?:(?:narrower|thinner|smaller|slimmer|finer) (?:\w+ ){0,5}than(?: an?| the)?$|(?:the same|equal|identical) (?:\w+ ){1,6}as(?: an?| the)?$)/;
+
+/** "Measured outside, a sheath marked 7 Fr is two French smaller than its number", "… is 4 Fr on the outside" of a 6 Fr sheath. */
+function belowName(scene: Scene): Reading[] {
+  const { items } = scene;
+  const [own, other, ...more] = groups(items);
+  const text = joined(items);
+  if (!own || more.length > 0 || items.length > 40 || scene.sentence.close === '?') return [];
+  if (own.sizes[0]!.system !== 'french' || own.sizes.length > 1 || /\bif\b/.test(text)) return [];
+  if (!OWN_SIDE.test(text) || TURNS.test(text.replace(BY_NAME, ' ')) || OTHER_THING.test(text)) return [];
+  const less = LESS.exec(text);
+  const told = other
+    ? narrower(items, own, other)
+    : less !== null && text.indexOf('sheath') < less.index && !/\bthan\b.*\bthan\b/.test(text);
+  if (!told) return [];
+  const at = other ?? own;
+  const claim = ruleClaim(scene, 'sheathed', 'french', 'sheath-is-outer', at.from, at.to);
+  return [{ claim, at: at.from, from: own.from, to: at.to }];
+}
+const LESS =
+  /\b(?:smaller|thinner|narrower|slimmer|finer|less)\b(?: [a-z]+){0,6}? than (?:(?:its|the|that|their)(?: own)? (?:number|label|name|size|figure|marking|packet|french)\b|it is (?:called|marked|named|labelled))/;
+const OTHER_THING =
+  /\b(?:catheters?|drains?|lines?|pigtails?|stents?|guiding|long(?:er)?|cm|length|balloons?|hubs?|valves?|arms?|tips?)\b/;
+
+/** The sheath's own French, and fewer of them outside: not for one measured as exactly as it is made. */
+function narrower(items: readonly Item[], own: Group, outside: Group): boolean {
+  const [a, b] = [own.sizes[0]!, outside.sizes[0]!];
+  if (b.system !== 'french' || outside.sizes.length > 1 || a.value - b.value < 0) return false;
+  const between = joined(items, own.to + 1, outside.from);
+  const named = joined(items, Math.max(0, own.from - 4), own.from);
+  const sheath =
+    /^(?:[a-z]+ )?(?:sheath|introducer)\b/.test(between) ||
+    /\bsheath (?:marked|labelled|labeled|named|called|of)$/.test(named);
+  if (/\b(?:smaller|thinner|narrower|slimmer|less) than(?: an?)?$/.test(between))
+    return sheath && /\boutside\b/.test(joined(items)) && a.value === b.value;
+  return sheath && IS_OUTSIDE.test(between) && said(items, [], outside);
+}
+const IS_OUTSIDE = /^(?:[a-z]+ ){0,2}(?:sheath )?(?:is|measures|has)(?: (?:only|just|about|roughly))*$/;
 
 /** What turns the sentence, or speaks of the sheath's inside. */
 const TURNS =

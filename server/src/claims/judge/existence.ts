@@ -24,11 +24,11 @@ export function judgeExistence(claim: ExistenceClaim): Judgement {
   };
 }
 
-const judgeOdd = ({ written, because }: NonNullable<ExistenceClaim['odd']>): Judgement => ({
+const judgeOdd = ({ written, because, sources = [] }: NonNullable<ExistenceClaim['odd']>): Judgement => ({
   verdict: 'contradicted',
   says: phrase(MISSING.saysWritten, { written: quote(written) }),
   holds: phrase(MISSING.holdsWritten, { written: quote(written), because }),
-  source: 'common practice, no source',
-  sources: [],
-  steps: [{ label: 'rule', text: because }],
+  source: sourceNames(sources) || 'common practice, no source',
+  sources,
+  steps: [{ label: 'rule', text: because, sources }],
 });

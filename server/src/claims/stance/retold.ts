@@ -42,9 +42,16 @@ function numberBelow({ note, passage, sentence: { items, start, end } }: Scene):
   if (passage.cell || end - start > SHORT || passage.text.slice(end).trim() !== '') return false;
   const below = note.passages[passage.index + 1];
   if (!below || below.cell || below.kind === 'heading') return false;
+  // "- 12 Ch", "- 14 Ch": a list of sizes is no talk.
+  if (
+    passage.list &&
+    [passage, below].every(({ list, text }) => list?.list === passage.list?.list && LISTED.test(text))
+  )
+    return false;
   const [, given] = NUMBER.exec(below.text.slice(0, SHORT).replace(SPEAKER, '').trim().toLowerCase()) ?? [];
   return given !== undefined && !items.some(({ word, mention }) => word === given || mention?.text === given);
 }
+const LISTED = /^(?:\d{1,2}(?:[.,]\d)?-?0?|0) ?(?:mm|fr|ch|g|french|gauge|charri[eè]re)?$/i;
 const SHORT = 60;
 /** Who speaks: "Voice 2.", "B:", "Tutor –". */
 const SPEAKER = /^\W*\p{Lu}[\p{L}]*(?: ?\d{1,2})?\s?[.:–—]\s/u;

@@ -12,6 +12,10 @@ export const SERIES: Readonly<Record<string, string>> = {
     'Führungsdrähte sind 0,010 bis 0,052 Zoll dick; nach dem Komma fehlt eine Null',
   'USP sizes are whole numbers, or a count of zeros before “-0”: 0, 2-0, 3-0':
     'USP-Fadenstärken sind ganze Zahlen oder eine Anzahl Nullen vor „-0“: 0, 2-0, 3-0',
+  'tracheal tubes come by half millimetres': 'Trachealtuben gibt es in halben Millimetern',
+  'urinary catheters go by whole French numbers': 'Harnkatheter gehen nach ganzen Charrière-Zahlen',
+  'the cannulas of ISO 10555-5 are 10, 12, 13, 14, 16, 17, 18, 20, 22, 24 and 26 G':
+    'die Venenkanülen der ISO 10555-5 sind 10, 12, 13, 14, 16, 17, 18, 20, 22, 24 und 26 G',
   'gauge and French are numbers above zero': 'Gauge und Charrière sind Zahlen über null',
   'a count of zeros belongs to sutures, not to gauge or French':
     'eine Anzahl Nullen gehört zu Fäden, nicht zu Gauge oder Charrière',

@@ -62,7 +62,11 @@ export const HEARSAY: readonly Hearsay[] = [
     like: /\b(?:whoever|anyone who|anybody who|those who)\b/,
     example: 'Whoever takes the 22 G because «a 22 G is wider than an 18 G» will wait.',
   },
-  { place: 'before', like: /\baccording to\b(?! (?:the )?(?:iso|din|en|usp|standard)\b)/, example: 'According to the porter «silk is a monofilament».' },
+  {
+    place: 'before',
+    like: /\baccording to\b(?! (?:the )?(?:iso|din|en|usp|standard)\b)/,
+    example: 'According to the porter «silk is a monofilament».',
+  },
   {
     place: 'before',
     like: /\b(?:put|suggested) to (?:me|us) that\b/,

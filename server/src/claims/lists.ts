@@ -1,5 +1,6 @@
 /** What a list asserts by its order: items under "from thick to thin:" must run that way. */
 import type { Note } from '../notes/model.ts';
+import { direction } from '../sizes/index.ts';
 import { becomes } from './constructions/changing.ts';
 import { orderCue } from './constructions/order.ts';
 import type { Claim, Operand, OrderClaim } from './model.ts';
@@ -31,16 +32,33 @@ function readList(note: Note, reads: readonly Read[], items: readonly Read[]): O
   const first = items[0];
   const lead = first ? leadItems(note, reads, first) : [];
   const sized = first?.passage.list?.leadIn !== undefined && lead.some((item) => item.kind === 'size');
-  const cue =
-    (sized ? undefined : orderCue(lead)) ?? (items.length > 2 ? saidBehind(reads, items.at(-1)!) : undefined);
-  if (!cue || items.length < 3 || sorts(lead)) return [];
+  if (items.length < 3) return [];
   const operands = items.map(leading);
+  const cue =
+    (sized ? undefined : (orderCue(lead) ?? byNumber(lead, operands))) ?? saidBehind(reads, items.at(-1)!);
+  if (!cue || sorts(lead)) return [];
   if (operands.some((operand) => operand === undefined)) return [];
   const all = operands as Operand[];
   const span = { start: all[0]!.span.start, end: all.at(-1)!.span.end };
   return [
     { kind: 'order', construction: 'list', span, focus: span, items: all, axis: cue.axis, runs: cue.runs },
   ];
+}
+
+/** "Suction catheters, ascending", "in descending order", where the numbers rise with the size. */
+function byNumber(
+  lead: Read['items'],
+  operands: readonly (Operand | undefined)[],
+): ReturnType<typeof orderCue> {
+  const at = lead.findIndex(
+    ({ word }, i) =>
+      /^(?:ascending|descending)$/.test(word) &&
+      /^(?:[:.,)]|order(?! (?:of|by))|$)/.test(joined(lead, i + 1, i + 3)),
+  );
+  const rising = operands.every((one) => one?.sizes[0] && direction(one.sizes[0].system) === 'up');
+  if (at < 0 || !rising || lead.length > 14) return undefined;
+  if (lead.some(({ word }) => NEGATIONS.has(word) || OPEN.test(word) || word === '?')) return undefined;
+  return { at, to: at, axis: 'outer', runs: lead[at]!.word === 'ascending' ? 'up' : 'down' };
 }
 
 /** "The list goes from thin to thick." in the paragraph right behind it. */

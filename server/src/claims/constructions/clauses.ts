@@ -9,7 +9,11 @@ export function clauses(items: readonly Item[]): [number, number][] {
   for (let i = 0; i < items.length; i++) {
     const comma =
       items[i]!.word === ',' &&
-      (OPENS.has(items[i + 1]?.word ?? '') || rulesAfter(items, from, i) || otherScale(items, from, i));
+      (OPENS.has(items[i + 1]?.word ?? '') ||
+        rulesAfter(items, from, i) ||
+        everyZero(items, i) ||
+        OTHER_WAY.test(joined(items, i + 1, i + 6)) ||
+        otherScale(items, from, i));
     if (items[i]!.word !== ';' && !comma) continue;
     cuts.push([from, i]);
     from = i + 1;
@@ -18,6 +22,16 @@ export function clauses(items: readonly Item[]): [number, number][] {
   return cuts;
 }
 const OPENS = new Set(['but', 'while', 'whereas', 'although', 'though']);
+
+/** "…, and the other way round for French". */
+const OTHER_WAY =
+  /^and (?:it is |it's |they are )?(?:exactly |just )?(?:the (?:other way|opposite|reverse)|vice versa)\b/;
+
+/** "…, so every extra zero costs you thickness": a rule of its own. */
+const everyZero = (items: readonly Item[], comma: number): boolean =>
+  /^(?:so|hence|and so|therefore) (?:every|each)\b/.test(joined(items, comma + 1, comma + 4)) &&
+  items.slice(comma + 2, comma + 6).some(({ system }) => system === 'usp-zeros') &&
+  !items.slice(comma + 1).some(({ kind }) => kind === 'size');
 
 /** "more gauge is less needle, more French is more catheter": each scale has a clause. */
 const otherScale = (items: readonly Item[], from: number, comma: number): boolean => {

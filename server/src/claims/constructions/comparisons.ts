@@ -19,6 +19,7 @@ import { neighbour } from './neighbour.ts';
 import { next } from './next.ts';
 import { nothing } from './nothing.ts';
 import { ofOwners } from './of-owners.ts';
+import { oneWith } from './one-with.ts';
 import { order } from './order.ts';
 import { outdo } from './outdo.ts';
 import { outermost } from './outermost.ts';
@@ -31,6 +32,7 @@ import { stepping } from './stepping.ts';
 import { superlative } from './superlative.ts';
 import { than } from './than.ts';
 import { turn } from './turn.ts';
+import { unmatched } from './unmatched.ts';
 
 const READERS: readonly Construction[] = [
   than,
@@ -42,6 +44,8 @@ const READERS: readonly Construction[] = [
   countedSet,
   outermost,
   nothing,
+  unmatched,
+  oneWith,
   beside,
   reason,
   owing,

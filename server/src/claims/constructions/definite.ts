@@ -107,8 +107,10 @@ const nextIs = (items: readonly Item[], word: Measured): boolean => {
 const saidOfNext = (items: readonly Item[], word: Measured): boolean =>
   nextIs(items, word) ||
   (word.axis === 'flow' &&
-    /^(?:through|with|via|in|by)$/.test(items[word.to + 1]?.word ?? '') &&
-    items.slice(word.to + 2, word.to + 4).some((item) => item.kind === 'size')) ||
+    /^(?:quickly |slowly |rapidly |easily |freely |still )?(?:through|down|up|along|past|with|via|in|by|on|from)(?: |$)/.test(
+      joined(items, word.to + 1, word.to + 3),
+    ) &&
+    items.slice(word.to + 2, word.to + 5).some((item) => item.kind === 'size')) ||
   (/^(?:the|is|=|:)$/.test(items[word.to + 1]?.word ?? '') &&
     items.slice(word.to + 2, word.to + 4).some((item) => item.kind === 'size') &&
     (items[word.at - 1]?.word === 'the' || items[word.at - 1]?.word === 'next') &&
@@ -358,6 +360,16 @@ function renames(between: readonly Item[]): boolean {
   const noun = between[be - 1];
   // "needle A is 19 G and needle B 25 G, so A is the wider"
   if (noun?.capital && /^[a-z]$/.test(noun.word)) return true;
+  // "venous line 14 G, the arterial one being the larger": told by its name, which may stand by another size.
+  const name = between[be - 2];
+  if (
+    /^ones?$/.test(noun?.word ?? '') &&
+    between[be - 3]?.word === 'the' &&
+    name?.kind === 'word' &&
+    !name.magnitude &&
+    !/^(?:latter|last|same|right|only)$/.test(name.word)
+  )
+    return true;
   const article = between.slice(Math.max(0, be - 4), be - 1).findLastIndex((item) => item.word === 'the');
   return (
     noun?.deviceNoun === true && !/^ones?$/.test(noun.word) && article >= 0 && between[be - 2]?.word !== 'the'

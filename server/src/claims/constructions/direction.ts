@@ -6,17 +6,20 @@ import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
-import { groups, type Scene } from '../text/scene.ts';
+import { changed } from '../text/place.ts';
+import type { Scene } from '../text/scene.ts';
 import { AXIS_CHANGE, DOWN, UP } from '../words/changes.ts';
 import { CHANGES, GROWING, SHRINKING } from '../words/ways.ts';
 import { actedOn } from './acting.ts';
 import { clauses } from './clauses.ts';
-import { INVERSE, inverseIn, STRAIGHT } from './inverse.ts';
+import { INVERSE, inverseIn, RUNS, STRAIGHT } from './inverse.ts';
 import type { Construction, Reading } from './model.ts';
 import {
   amount,
   biggerIs,
   counting,
+  eachAfterLast,
+  eachOfThem,
   fromNumber,
   inNumber,
   inSize,
@@ -26,6 +29,7 @@ import {
   runsOn,
   zeroTaken,
 } from './number-idioms.ts';
+import { changing, countsZeros, growing } from './number-moves.ts';
 import { systemNear } from './scale-near.ts';
 import { directionClaim, type NumberSide, type SizeSide } from './sides.ts';
 import { waysOf } from './ways.ts';
@@ -37,11 +41,14 @@ export const direction: Construction = {
     { holds: ['numbered', 'measured'] },
     { holds: ['numbered'], words: [...INVERSE, ...STRAIGHT, 'hand', 'together'] },
     { holds: ['numbered'], words: CHANGES },
+    { holds: ['numbered'], words: ['with', 'against'], also: RUNS },
     { sizes: 2, words: CHANGES },
   ],
   leaning: true,
   read(scene) {
     if (ofMoney(scene.items)) return [];
+    const told = asRule(scene);
+    if (told !== scene) return direction.read(told);
     const parts = clauses(scene.items);
     const turned = parts.some(([from, to]) => turnedRound(scene.items.slice(from, to)));
     return parts.flatMap(([from, to]) => {
@@ -51,6 +58,43 @@ export const direction: Construction = {
     });
   },
 };
+
+/**
+ * The rule without what says nothing of it: "each higher number is narrower than the last one", "a finer needle than the
+ * 21 G"; and with what is wanted when that was asked just before it: "Wider catheter wanted? The figure must rise."
+ */
+function asRule(scene: Scene): Scene {
+  const { items } = scene;
+  const at = items.findIndex(
+    (item, i) => item.word === 'than' && (THAN_LAST.test(joined(items, i, i + 6)) || thanSize(items, i)),
+  );
+  if (at >= 0) {
+    const sized = thanSize(items, at);
+    const end = sized
+      ? items.findIndex((item, i) => i > at && item.kind === 'size') + 1
+      : at + (THAN_LAST.exec(joined(items, at, at + 6))?.[0].split(' ').length ?? 1);
+    return changed(scene, { items: [...items.slice(0, at), ...items.slice(end)] });
+  }
+  const question = scene.before.at(-1);
+  if (question?.close !== '?' || !WANTED.test(joined(question.items)) || question.items.length > 7)
+    return scene;
+  if (items[0] === question.items[0] || items.length > 14) return scene;
+  if (!items.some((item) => item.system || item.axisNoun?.axis === 'number')) return scene;
+  if (measuredWords(items).some((m) => m.degree === 'comparative')) return scene;
+  const wish = question.items.filter((item) => item.kind === 'word');
+  return changed(scene, { items: [...wish, ...items] });
+}
+const THAN_LAST =
+  /^than (?:its predecessor|the (?:last|previous|preceding|one|number|size|figure)(?: (?:one|number|size|figure))?(?: (?:before|below|preceding)(?: it)?)?)(?= |$)/;
+const WANTED =
+  /^(?:(?:need|want|after|looking for) (?:an? |something )?[a-z]+er\b|[a-z]+er (?:[a-z]+ )?(?:wanted|needed|required)\b)/;
+
+/** "If you want a finer needle than the 21 G, the gauge has to …": what one starts from. */
+const thanSize = (items: readonly Item[], at: number): boolean =>
+  /^(?:if|for|to|when|should|someone|somebody)$/.test(items[0]?.word ?? '') &&
+  /^than (?:an?|the|your|my|our)$/.test(joined(items, at, at + 2)) &&
+  items[at + 2]?.kind === 'size' &&
+  items.filter(({ kind }) => kind === 'size').length === 1;
 
 /** "…; with French it is the other way round": the system named belongs to this part, not to the one before. */
 const turnedRound = (items: readonly Item[]): boolean =>
@@ -137,19 +181,6 @@ function numberSides(scene: Scene, items: readonly Item[], words: readonly Measu
   if (found.length === 0) found.push(...superlatives(scene, items, words));
   return found;
 }
-/** "the number before the dash", "the first number", of a thread: it tells how many noughts there are. */
-function countsZeros(items: readonly Item[], to: number): boolean {
-  const after = joined(items.slice(to + 1, to + 6));
-  const thread = items.some((item) => /^(?:sutures?|threads?|stitch(?:es)?|strands?)$/.test(item.word));
-  const zeros = groups(items).some((group) =>
-    group.sizes.every(({ system, value }) => system === 'usp' && value < 1),
-  );
-  return (
-    /^(?:before|in front of|left of) the (?:0|zero|nought|oh|o|dash|hyphen|slash)\b/.test(after) ||
-    (items.slice(Math.max(0, to - 1), to + 1).some((item) => item.word === 'first') && (thread || zeros))
-  );
-}
-
 /** Number sides said in passing. */
 function idioms(scene: Scene, items: readonly Item[]): NumberSide | undefined {
   const systemAt = (i: number) => systemNear(scene, items, i);
@@ -161,111 +192,13 @@ function idioms(scene: Scene, items: readonly Item[]): NumberSide | undefined {
     counting(items, systemAt) ??
     moreFrench(items) ??
     biggerIs(items, systemAt) ??
-    oneMore(items, systemAt)
+    oneMore(items, systemAt) ??
+    eachAfterLast(items, scene.sentence.items, systemAt) ??
+    eachOfThem(items)
   );
 }
 
 const PLAIN_NUMBER = new Set(['big', 'large', 'small', 'high', 'low', 'little']);
-
-/** "the gauge climbs", "as the French number goes up", "each extra zero". */
-function changing(scene: Scene, items: readonly Item[], words: readonly Measured[]): NumberSide[] {
-  for (let i = 0; i < items.length; i++) {
-    const item = items[i]!;
-    // "A larger gauge needle increases …": the word belongs to the idiom before it.
-    if (words.some((word) => word.idiom && word.at < i && i <= word.to)) continue;
-    const noun = item.system ?? (item.axisNoun?.axis === 'number' ? systemNear(scene, items, i) : undefined);
-    if (!noun || noun === 'usp') continue;
-    const zero = noun === 'usp-zeros';
-    const before = items.slice(Math.max(0, i - 3), i).findLast((near) => ADDED.has(near.word));
-    if (zero && before)
-      return [{ at: i, to: i, system: noun, sign: takesAway(before, items[i + 1]) ? -1 : 1 }];
-    const after =
-      i + 1 + items.slice(i + 1, i + 5).findIndex((near) => UP.has(near.word) || DOWN.has(near.word));
-    if (after <= i) continue;
-    const named = SIZE_WORD.has(items[i + 1]?.word ?? '') ? i + 2 : i + 1;
-    if (items.slice(named, after).some((near) => near.axisNoun && near.axisNoun.axis !== 'number')) continue;
-    if (
-      items
-        .slice(i + 1, after)
-        .some(
-          (near) =>
-            near.kind === 'punctuation' ||
-            near.kind === 'size' ||
-            near.word === 'means' ||
-            near.word === 'is',
-        )
-    )
-      continue;
-    return [{ at: i, to: after, system: noun, sign: UP.has(items[after]!.word) ? 1 : -1 }];
-  }
-  return [];
-}
-/** "drop a zero", "every zero fewer". */
-const takesAway = (before: Item, next: Item | undefined): boolean =>
-  before.word === 'fewer' || before.word === 'drop' || /^(?:fewer|less)$/.test(next?.word ?? '');
-
-/** "As the French size goes up": the word belongs to the name of the scale. */
-const SIZE_WORD = new Set(['size', 'sizes', 'scale']);
-const ADDED = new Set([
-  'extra',
-  'more',
-  'another',
-  'additional',
-  'added',
-  'add',
-  'adding',
-  'every',
-  'each',
-  'fewer',
-  'drop',
-]);
-
-/** "Rising gauge numbers mean …": a participle before the number. */
-function growing(scene: Scene, items: readonly Item[]): NumberSide[] {
-  for (let i = 0; i + 1 < items.length; i++) {
-    const { word } = items[i]!;
-    const sign = GROWING.has(word) ? 1 : SHRINKING.has(word) ? -1 : step(items, i) || climbs(items, i);
-    const k = SKIPPED.has(items[i + 1]!.word) ? i + 2 : i + 1;
-    const next = items[k];
-    const system =
-      next?.system ?? (next?.axisNoun?.axis === 'number' ? systemNear(scene, items, k) : undefined);
-    if (sign === 0 || !system || system === 'usp') continue;
-    return [{ at: i, to: k, system, sign }];
-  }
-  return [];
-}
-
-const SKIPPED = new Set(['the', 'a', 'in', 'your']);
-
-/** "as you climb the French scale". */
-const climbs = (items: readonly Item[], i: number): 1 | -1 | 0 => {
-  const scale = /^(?:scale|numbers?|sizes?|ladder|range|figures?|list|chart)$/;
-  const named =
-    items[i + 1]?.word === 'the' &&
-    (items[i + 2]?.system ? scale.test(items[i + 3]?.word ?? '') : items[i + 2]?.axisNoun?.axis === 'number');
-  return !named
-    ? 0
-    : /^(?:climb|ascend|mount)$/.test(items[i]!.word)
-      ? 1
-      : /^descend$/.test(items[i]!.word)
-        ? -1
-        : 0;
-};
-
-const STEPS =
-  /^(?:steps?|jumps?|moves?|sizes?|going|go|moving|stepping|climbing|climb|working|come|coming|get|walk|run|read|reading|count|travel|head|work)$/;
-
-/** "each step up in French", "one size down the gauge". */
-function step(items: readonly Item[], i: number): 1 | -1 | 0 {
-  const before = items.slice(Math.max(0, i - 2), i).some((item) => STEPS.test(item.word));
-  const scale =
-    items[i + 1]?.word === 'in' ||
-    items[i + 3]?.axisNoun?.axis === 'number' ||
-    /^(?:scale|range|ladder|chart)$/.test(items[i + 3]?.word ?? '') ||
-    items[i + 2]?.system === 'french';
-  if (!before || !scale) return 0;
-  return items[i]!.word === 'up' ? 1 : items[i]!.word === 'down' ? -1 : 0;
-}
 
 /** "the finest thread carries the largest figure": both ends in the highest degree. */
 function superlatives(scene: Scene, items: readonly Item[], words: readonly Measured[]): NumberSide[] {
@@ -398,7 +331,7 @@ function axisMoves(items: readonly Item[], taken: (at: number) => boolean): Size
       grows === 0 ? -1 : GROWING.has(items[i - 1]!.word) || SHRINKING.has(items[i - 1]!.word) ? i - 1 : i - 2;
     if (cue >= 0 && !taken(cue))
       return [{ at: cue, to: i, axis: noun.axis, sign: (grows * noun.sign) as 1 | -1 }];
-    const near = items.slice(i + 1, i + 4);
+    const near = items.slice(i + 1, i + (items[i + 1]?.word === 'of' ? 6 : 4));
     const offset = near.findIndex(
       (item) => (UP.has(item.word) || DOWN.has(item.word)) && !QUANTITY.test(item.word),
     );
@@ -420,5 +353,15 @@ const QUANTITY = /^(?:more|extra|additional|added|another|greater|less|fewer)$/;
 /** The two sides must stand close and nothing concrete may come between. */
 function linked(items: readonly Item[], number: NumberSide, size: SizeSide): boolean {
   const [from, to] = number.at < size.at ? [number.to, size.at] : [size.to, number.at];
-  return to - from <= 14 && !items.slice(from + 1, to).some((item) => item.kind === 'size');
+  return (
+    to - from <= 14 + bracketed(items.slice(from + 1, to)) &&
+    !items.slice(from + 1, to).some((item, i, all) => item.kind === 'size' && !inBrackets(all, i))
+  );
 }
+
+/** "go up in number (12, 14, 16 Fr) and …": examples between brackets. */
+const inBrackets = (items: readonly Item[], i: number): boolean =>
+  items.slice(0, i).findLastIndex(({ word }) => word === '(') >
+    items.slice(0, i).findLastIndex(({ word }) => word === ')') &&
+  items.slice(i).some(({ word }) => word === ')');
+const bracketed = (items: readonly Item[]): number => items.filter((_, i) => inBrackets(items, i)).length;

@@ -293,6 +293,8 @@ function asAs(scene: Scene, all: readonly Group[]): Reading[] {
     const left = before.at(-1);
     if (!left || !right || !sameSystem(left, right)) continue;
     if (together(items, left) !== together(items, right)) continue;
+    // "take the 22 G; nothing runs as quick as a 14 G": said of no size named.
+    if (items.slice(left.to + 1, i).some(({ word }) => /^(?:nothing|nobody|none)$/.test(word))) continue;
     const degree = items[i - 1]?.word ?? '';
     // "is not twice as wide as" may still be wider.
     if (FACTOR.test(degree) || PART.test(degree)) continue;

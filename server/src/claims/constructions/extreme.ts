@@ -135,7 +135,7 @@ function meant(
     .slice(from, word.at)
     .map((item) => item.word)
     .join(' ');
-  return /^(?:it|that|this) is the$|^(?:it|that|this) being the$/.test(subject)
+  return /^(?:it|that|this) (?:is|has|gives|offers|being|having) the$/.test(subject)
     ? all.filter((g) => g.to < from).at(-1)
     : undefined;
 }

@@ -20,7 +20,7 @@ import { comparison, wordless } from './than.ts';
 
 export const flowSums: Construction = {
   id: 'flow-sums',
-  needs: () => [{ like: LASTS }, { sizes: 2, like: FLOW_DEGREES }],
+  needs: () => [{ like: LASTS }, { sizes: 2, like: FLOW_DEGREES }, { sizes: 2, like: RATE_WORD }],
   leaning: true,
   read(scene) {
     if (scene.sentence.close === '?' || scene.items.length > 60) return [];
@@ -98,7 +98,9 @@ function sumIn(text: string): FlowSum | 'several' | undefined {
 const amountOf = (text: string): number | undefined =>
   /^\d/.test(text) ? Number(text) : /^an?$/.test(text) ? 1 : readNumber(text)?.value;
 
-const FIGURE_UNIT = /^(?:ml|mls|min|mins|minutes?|seconds?|secs?|s|hours?)$/;
+/** "ml/min" is one word. */
+const RATE_WORD = /^mls?\/(?:min|mins|minute|h|hr|hour|s|sec)$/;
+const FIGURE_UNIT = /^(?:ml|mls|mls?\/[a-z]+|min|mins|minutes?|seconds?|secs?|s|hours?)$/;
 const TIMES = /^(?:min|mins|minutes?|seconds?|secs?|s|hours?)$/;
 /** Two figures of one thing may be so near that a slip of the watch tells them apart. */
 const APART = 1.15;
@@ -114,7 +116,10 @@ function figures(scene: Scene): Reading[] {
     countOf(items, a) + countOf(items, b) > 2
   )
     return [];
-  if (!someIn(items, whole(items), FLUID) || someIn(items, whole(items), PUTTING_IN)) return [];
+  const rated = items.some(({ word }) => RATE_WORD.test(word));
+  if (rated ? items.some(({ word }) => CHOSEN.test(word)) : !someIn(items, whole(items), FLUID)) return [];
+  if (someIn(items, whole(items), PUTTING_IN) || own.some(({ from }) => items[from - 1]?.word === 'some'))
+    return [];
   const all = items.flatMap((item, at) => {
     const value = figureAt(item);
     return value === undefined ? [] : [{ at, value, unit: unitAfter(items, at) }];
@@ -145,6 +150,9 @@ function figures(scene: Scene): Reading[] {
 }
 const UNLIKE =
   /^(?:if|unless|or|pressure|squeezed|long|short|longer|shorter|kinked|blocked|may|might|needle|age|aged|warm|cold|days?|weeks?|change|changed|leave|left|apart|wait)$/;
+/** A rate may be one that somebody sets; and a lumen of a long line is no cannula. */
+const CHOSEN =
+  /^(?:at|set|sets|pumps?|injectors?|injects?|injected|injecting|prescribed|ordered|limit(?:ed)?|max|maximum|least|minimum|lumens?|cvc|central|distal|proximal|medial|picc|midline|sheaths?|introducers?|up|need(?:s|ed)?|want(?:s|ed)?|ask(?:ed)?)$/;
 const RATED = /\b(?:ml|mls|millilit(?:re|er)s?) ?(?:\/|per|an?|each|every) ?(?:min|h|sec)/;
 const figureAt = ({ kind, word }: Item): number | undefined => {
   if (kind !== 'word') return undefined;

@@ -120,6 +120,8 @@ function against(scene: Scene, own: readonly Group[], word: Measured): Reading[]
   }
   if (than > 0) return kindAfter(scene, own, word, than) ?? byThan(scene, own, word, than);
   if (leftOpen(scene.items) || scene.items.some((item) => item.word === 'than')) return [];
+  const again = sameAgain(scene, own, word);
+  if (again) return [again];
   return byClause(scene, own, word);
 }
 
@@ -231,6 +233,23 @@ const CHANGES =
 const leftOpen = remembered((items: readonly Item[]): boolean =>
   items.some(({ word }, i) => NEGATIONS.has(word) || (CHANGES.test(word) && items[i - 1]?.word !== 'as')),
 );
+
+/** "The feed that crawls through an 8 Fr will run faster down a 12 Fr": one fluid, first through the one and then the other. */
+function sameAgain(scene: Scene, own: readonly Group[], word: Measured): Reading | undefined {
+  const { items } = scene;
+  const [first, second, ...more] = own;
+  if (!first || !second || more.length > 0 || sameSizes(first, second)) return undefined;
+  if (first.to > word.at || second.from < word.to) return undefined;
+  const fluid = /\b(?:that|which|what|whatever) (?:\S+ ){1,5}?(?:an?|the|our|your) $/.test(
+    `${joined(items, 0, first.from)} `,
+  );
+  const parted = items
+    .slice(first.to + 1, second.from)
+    .some(({ word: own }) => /^(?:[,;:.()]|and|or|but|while|if|when|as|once)$/.test(own));
+  const through = /^(?:still |yet )?(?:through|down|along|via|with|in|up)(?: (?:an?|the|our|your))?$/;
+  if (!fluid || parted || !through.test(joined(items, word.to + 1, second.from))) return undefined;
+  return wordless(comparison(scene, 'flowing', second, first, word));
+}
 
 /** No "than": the word belongs to the one size of its clause, and is set against the only other. */
 function byClause(scene: Scene, own: readonly Group[], word: Measured): Reading[] {

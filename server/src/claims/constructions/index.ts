@@ -22,6 +22,7 @@ import { formula } from './formula.ts';
 import { chooser } from './gate.ts';
 import { gist } from './gist.ts';
 import { grab } from './grab.ts';
+import { gutRule } from './gut-rule.ts';
 import { hued } from './hued.ts';
 import { hues } from './hues.ts';
 import { label } from './label.ts';
@@ -36,6 +37,7 @@ import type { Construction } from './model.ts';
 import { namedBy } from './named-by.ts';
 import { oddSizes } from './odd-sizes.ts';
 import { offSeries } from './off-series.ts';
+import { onlyOne } from './only-one.ts';
 import { pointUses } from './point-uses.ts';
 import { points } from './points.ts';
 import { property } from './property.ts';
@@ -105,6 +107,8 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   zeros,
   counted,
   property,
+  onlyOne,
+  gutRule,
   referents,
   lasting,
   members,

@@ -5,7 +5,7 @@
 import type { Item } from '../text/items.ts';
 import type { Scene } from '../text/scene.ts';
 import type { Reading } from './model.ts';
-import { directionClaim, type NumberSide } from './sides.ts';
+import { directionClaim, type NumberSide, type SizeSide } from './sides.ts';
 
 export const INVERSE = new Set([
   'inverse',
@@ -64,8 +64,38 @@ function likened(items: readonly Item[], cue: number): Exclude<Item['system'], u
     : undefined;
 }
 
+/** Verbs of a scale that runs. */
+export const RUNS = /^(?:runs?|goes|go|moves?|works?|counts?)$/;
+
+/** "gauge runs against the bore", "the French number moves with the width": a scale, a verb, and the measure itself. */
+function runsBeside(items: readonly Item[]): { number: NumberSide; size: SizeSide } | undefined {
+  const at = items.findIndex(
+    ({ word }, i) =>
+      (word === 'against' && RUNS.test(items[i - 1]?.word ?? '')) ||
+      (word === 'with' && /^(?:runs?|moves?)$/.test(items[i - 1]?.word ?? '')),
+  );
+  const noun = /^(?:the|its|their)$/.test(items[at + 1]?.word ?? '') ? at + 2 : at + 1;
+  const measure = items[noun]?.axisNoun;
+  const systems = new Set(items.slice(0, Math.max(0, at)).flatMap(({ system }) => system ?? []));
+  const [system, ...more] = [...systems];
+  if (at < 1 || !measure || measure.axis === 'number' || !system || system === 'usp' || more.length > 0)
+    return undefined;
+  if (at - items.findLastIndex((item, i) => i < at && item.system !== undefined) > 8) return undefined;
+  if (items.slice(0, at).some(({ word, kind }) => kind === 'size' || TURNED.test(word))) return undefined;
+  if (items.slice(at).some(({ word }) => /^(?:not|old|japan|japanese|once)$/.test(word))) return undefined;
+  if (!/^(?:[.,;:!)—–-]|of|and|so|just|as|here|but|$)/.test(items[noun + 1]?.word ?? '')) return undefined;
+  const sign = ((items[at]!.word === 'with' ? 1 : -1) * measure.sign) as 1 | -1;
+  return {
+    number: { at, to: at, system, sign: 1 },
+    size: { at, to: at, axis: measure.axis, sign },
+  };
+}
+const TURNED = /^(?:if|unless|unlike|than|whether|when|neither|or|not|may|might|could|would)$/;
+
 /** "gauge is inversely related to bore", "French runs backwards". */
 export function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[] {
+  const beside = runsBeside(items);
+  if (beside) return [directionClaim(scene, from, beside.number, beside.size)];
   const at = items.findIndex((item) => INVERSE.has(item.word));
   const together = at < 0 ? handInHand(items) : -1;
   const straight =

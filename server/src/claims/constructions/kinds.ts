@@ -9,7 +9,7 @@ import { DEVICE_NOUNS } from '../words/nouns.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
-const BE = ['is', 'are'];
+const BE = ['is', 'are', 'being'];
 
 export const kinds: Construction = {
   id: 'kinds',

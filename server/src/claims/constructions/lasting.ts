@@ -2,7 +2,7 @@
  * How long threads last: "chromic gut holds longer than polydioxanone", "plain gut outlasts chromic", "polydioxanone is
  * gone within two weeks".
  */
-import { textOf } from '../text/joined.ts';
+import { joined, textOf } from '../text/joined.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import type { Scene } from '../text/scene.ts';
 import { spanAt } from '../text/spans.ts';
@@ -16,6 +16,8 @@ export const lasting: Construction = {
   needs: () => [{ holds: ['material'] }],
   read(scene) {
     const { items } = scene;
+    const asked = answered(scene);
+    if (asked) return [asked];
     if (
       items.some(
         (item) => NEGATIONS.has(item.word) || /^(?:if|unless|wet|dry|infected|neither)$/.test(item.word),
@@ -30,6 +32,29 @@ export const lasting: Construction = {
         : [];
   },
 };
+
+/** "Which holds a wound longer, polydioxanone or polyglactin 910? The polyglactin.": the question tells what, the answer which. */
+function answered(scene: Scene): Reading | undefined {
+  const question = scene.before.at(-1) ?? scene.context.at(-1);
+  const [chosen, ...more] = materialsIn(scene.items);
+  if (question?.close !== '?' || !chosen || scene.option) return undefined;
+  if (more.some(({ id }) => id !== chosen.id) || !ANSWERS.test(joined(scene.items, 0, chosen.at)))
+    return undefined;
+  const asked = materialsIn(question.items);
+  const [other, ...others] = asked.filter(({ id }) => id !== chosen.id);
+  const text = joined(question.items);
+  if (!other || others.length > 0 || asked.length !== 2 || !/\b(?:which|what)\b/.test(text)) return undefined;
+  if (question.items.some(({ word }) => NEGATIONS.has(word) || ASKS_ELSE.test(word))) return undefined;
+  if (!ANSWERED.test(scene.items[chosen.to + 1]?.word ?? '.')) return undefined;
+  const said = measureOf(text.replace(/\bfirst\b/, 'sooner').replace(/\blast\b(?= |$)(?! long)/, 'later'));
+  if (!said) return undefined;
+  const [long, short] = said.sign === 1 ? [chosen, other] : [other, chosen];
+  const made = reading(scene, chosen, chosen.at, chosen.to, `outlasts:${said.what}:${short.id}:${long.id}`);
+  return { ...made, answered: true };
+}
+const ANSWERS = /^(?:(?:the|it's|it|is|that's|that|would|be|easily|clearly|of|course|,|answer|:|always) ?)*$/;
+const ANSWERED = /^(?:[.,;:!(—–-]|because|since|does|of|by|every|thread|suture)$/;
+const ASKS_ELSE = /^(?:if|wet|dry|infected|knots?|shelf|cheaper|stronger|unless|than|why|should)$/;
 
 /** Of one thread: how long it stays, how long it holds, how much of its strength is left. */
 function lastingOf(scene: Scene, m: NamedMaterial): Reading[] {

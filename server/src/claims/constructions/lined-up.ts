@@ -12,6 +12,7 @@ import { changed } from '../text/place.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem, spanOf } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { becomes } from './changing.ts';
+import { labelledRow } from './labelled-row.ts';
 import type { Construction, Reading } from './model.ts';
 import { both } from './of-two.ts';
 import {
@@ -26,6 +27,7 @@ import {
   startsAgain,
   toBeSorted,
 } from './order.ts';
+import { saidBefore } from './rack.ts';
 import { rangeClaim } from './range-claim.ts';
 import { comparison, withEach, wordless } from './than.ts';
 
@@ -47,7 +49,10 @@ export const linedUp: Construction = {
     )
       return [];
     const own = groups(items).flatMap(single);
-    if (own.length === 0) return ofBefore(scene);
+    if (own.length === 0) {
+      const row = labelledRow(scene);
+      return row.length > 0 ? row : ofBefore(scene);
+    }
     const run = runIn(items, own);
     if (
       run.length < 3 ||
@@ -59,7 +64,7 @@ export const linedUp: Construction = {
       return [];
     const places = [...ordinals(scene, run), ...middleOf(scene, own), ...lastOf(scene, run, own)];
     if (places.length > 0) return places;
-    const cue = cueIn(items, run) ?? calledRight(scene);
+    const cue = cueIn(items, run) ?? calledRight(scene) ?? saidBefore(scene, run[0]!.from);
     return cue && !ofEitherScale(scene, run) && !otherWay(items, cue.at) && !startsAgain(items, run)
       ? [{ ...orderReading(scene, run, cue), unconditional: true }]
       : [];

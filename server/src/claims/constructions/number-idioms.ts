@@ -1,5 +1,6 @@
 /** Number sides of a direction said in passing: "a longer row of zeros", "from a lower number to a higher one", "go up in number". */
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import type { NumberSide, SizeSide } from './sides.ts';
 
 type System = NumberSide['system'];
@@ -39,6 +40,29 @@ export function fromNumber(items: readonly Item[], sides: readonly NumberSide[])
   if (!from || to < 0 || to - first.to > 3 || !second || second.axis === 'flow' || second.axis === 'strength')
     return undefined;
   return second.sign === first.sign ? undefined : { ...first, to: to + 2, sign: second.sign };
+}
+
+/** "every number is narrower than the one below it": each against the last. */
+export function eachAfterLast(
+  items: readonly Item[],
+  sentence: readonly Item[],
+  systemAt: (i: number) => System | undefined,
+): NumberSide | undefined {
+  const at = items.findIndex(({ word }) => /^(?:every|each)$/.test(word));
+  const unit = items.findIndex(
+    (item, i) => i > at && i <= at + 3 && (item.system !== undefined || item.axisNoun?.axis === 'number'),
+  );
+  if (at < 0 || unit < 0 || !/\bthan the (?:one|number|size|figure|last|previous)\b/.test(joined(sentence)))
+    return undefined;
+  const system = items[unit]!.system ?? systemAt(unit);
+  return system && system !== 'usp' && system !== 'usp-zeros' ? { at, to: unit, system, sign: 1 } : undefined;
+}
+
+/** "Count the noughts: every one of them …". */
+export function eachOfThem(items: readonly Item[]): NumberSide | undefined {
+  const at = items.findIndex((_, i) => /^(?:every|each)(?: one)? of them\b/.test(joined(items, i, i + 4)));
+  const zeros = items.findIndex(({ system }) => system === 'usp-zeros');
+  return at > zeros && zeros >= 0 ? { at, to: at, system: 'usp-zeros', sign: 1 } : undefined;
 }
 
 /** "every French you add", "each number more", "one more on the French scale". */
@@ -93,6 +117,9 @@ export function biggerIs(
 }
 const GENERAL = /^(?:bigger|larger|higher|more|smaller|lower|less)$/;
 
+const WAY = /^(?:up|down|climb|rise|drop|fall|ascend|descend)$/;
+const UPWARD = /^(?:up|upwards?|climb|rise|ascend)$/;
+
 /** "go up in number", "climb in gauge". */
 export function inNumber(
   items: readonly Item[],
@@ -100,13 +127,14 @@ export function inNumber(
 ): NumberSide | undefined {
   const at = items.findIndex(
     (item, i) =>
-      /^(?:up|down)$/.test(item.word) &&
+      WAY.test(item.word) &&
       items[i + 1]?.word === 'in' &&
-      (items[i + 2]?.axisNoun?.axis === 'number' || items[i + 2]?.system !== undefined),
+      (items[i + 2]?.axisNoun?.axis === 'number' || items[i + 2]?.system !== undefined) &&
+      items[i + 3]?.word !== 'of',
   );
   const system = at < 0 ? undefined : (items[at + 2]!.system ?? systemAt(at + 2));
   return system && system !== 'usp'
-    ? { at, to: at + 2, system, sign: items[at]!.word === 'up' ? 1 : -1 }
+    ? { at, to: at + 2, system, sign: UPWARD.test(items[at]!.word) ? 1 : -1 }
     : undefined;
 }
 
@@ -138,7 +166,7 @@ export function inSize(items: readonly Item[]): SizeSide | undefined {
   const at = items.findIndex((item, i) => {
     const axis = items[i + 2]?.axisNoun?.axis;
     return (
-      /^(?:up|down)(?:wards?)?$/.test(item.word) &&
+      (WAY.test(item.word) || /^(?:up|down)wards?$/.test(item.word)) &&
       items[i + 1]?.word === 'in' &&
       axis !== undefined &&
       axis !== 'number'
@@ -150,7 +178,7 @@ export function inSize(items: readonly Item[]): SizeSide | undefined {
     at,
     to: at + 2,
     axis: noun.axis,
-    sign: (items[at]!.word.startsWith('up') ? noun.sign : -noun.sign) as 1 | -1,
+    sign: (UPWARD.test(items[at]!.word) ? noun.sign : -noun.sign) as 1 | -1,
   };
 }
 

@@ -4,8 +4,10 @@ import { joined, textOf } from '../text/joined.ts';
 import { changed } from '../text/place.ts';
 import { POINT_WORDS, type PointAt, pointsIn, toldApart } from '../text/points.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { flatSide, flatThere } from './flat-side.ts';
 import type { Construction, Reading } from './model.ts';
 import { pointTold } from './point-told.ts';
+import { tearing } from './tearing.ts';
 
 const INNER = new Set(
   'inner inside concave inward inwards wound-side surface-seeking upward upwards top hollow innermost'.split(
@@ -65,12 +67,14 @@ const readFor = (scene: Scene, named: readonly PointAt[]): Reading[] => [
   ...denied(scene, named),
   ...cuts(scene, named),
   ...section(scene, named),
-  ...tearing(scene, named),
+  ...[...tearing(scene.items, named), ...flatSide(scene.items, named)].map(({ point, at, property }) =>
+    reading(scene, point, at, property),
+  ),
   ...sharp(scene, named),
 ];
 
 /** What is said of a point without its name. */
-const HEADED = /^(?:edges?|curve|section|cross-section)$/;
+const HEADED = /^(?:edges?|curve|curvature|flat|section|cross-section)$/;
 
 /** "Reverse cutting for most skin. It has a third edge …": the one point of the sentence before. */
 function resumed(scene: Scene): PointAt[] {
@@ -79,7 +83,7 @@ function resumed(scene: Scene): PointAt[] {
     /^(?:it|its|it's|this|that|they|their|these|here)$/.test(opening[0]?.word ?? '') ||
     // "The third edge lies …", "There the edge is …".
     (/^(?:the|here|there)$/.test(opening[0]?.word ?? '') &&
-      opening.some((item) => /^(?:edge|apex)$/.test(item.word)));
+      opening.some((item) => /^(?:edge|apex|flat|base)$/.test(item.word)));
   const before = scene.before.at(-1);
   const named = opens && before ? pointsIn(before.items) : [];
   // "… and most of ours are reverse cutting. That means …": what was named last.
@@ -198,13 +202,6 @@ const layOnTop = (items: readonly Item[], at: number): boolean =>
   items[at]!.word === 'top' &&
   items[at - 1]?.word === 'on' &&
   !items.slice(Math.max(0, at - 8), at).some(({ word }) => /^(?:edges?|apex|ridge|third)$/.test(word));
-
-/** "the flat side faces inwards": the edge is elsewhere. */
-function flatThere(items: readonly Item[], at: number): boolean {
-  const before = items.slice(Math.max(0, at - 4), at);
-  const last = before.findLast((word) => /^(?:flat|base|edges?|apex)$/.test(word.word));
-  return last !== undefined && /^(?:flat|base)$/.test(last.word);
-}
 
 /** "on the inside and not on the outside": the second is denied, or another needle's. */
 const contrasted = (items: readonly Item[], sides: readonly Side[]): boolean =>
@@ -347,26 +344,6 @@ function cuts(scene: Scene, named: readonly PointAt[]): Reading[] {
   return agent && object ? [reading(scene, taper, at, 'edge:some')] : [];
 }
 const CUTS = /^(?:cuts?|slices?|carves?|sharpened|honed)$/;
-
-/** "A reverse cutting needle is more likely to cut out than a conventional one." */
-function tearing(scene: Scene, named: readonly PointAt[]): Reading[] {
-  const [first, second] = named;
-  const { items } = scene;
-  if (!first || !second || named.length !== 2 || first.at < 0) return [];
-  const pair = [first.id, second.id];
-  if (!pair.includes('reverse-cutting') || !pair.includes('cutting')) return [];
-  const than = items.findIndex((item, i) => i > first.to && i < second.at && item.word === 'than');
-  const text = joined(items, first.to + 1, than);
-  const match = TEARS.exec(text) ?? TORN.exec(text);
-  if (!match || /\b(?:not|never|no|if)\b/.test(text)) return [];
-  const more = match[1]!.startsWith('less') === (first.id === 'reverse-cutting');
-  const at = items.findIndex((item, i) => i > first.to && /^(?:more|less|likelier)$/.test(item.word));
-  return [reading(scene, first, at, more ? 'cuts-out:conventional' : 'cuts-out:reverse')];
-}
-/** "cut out through the edge more readily". */
-const TORN = /\b(?:cut|tear|pull)s? (?:out|through)\b.{0,40}? (more|less) (?:readily|often|easily)\b/;
-const TEARS =
-  /\b(more|less|likelier)(?: likely| prone| apt| often| readily| easily)? (?:to )?(?:cut|tear|pull)(?:s|ting|ing)? (?:out|through|towards|into|the)\b/;
 
 /** "taper needles are round in section", "a cutting needle is triangular". */
 function section(scene: Scene, named: readonly PointAt[]): Reading[] {

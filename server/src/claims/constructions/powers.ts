@@ -31,7 +31,9 @@ const FOLDS: ReadonlyMap<string, number> = new Map([
 /** Readings of a sentence that says how many times. */
 export function powers(scene: Scene): Reading[] {
   const { items } = scene;
-  if (!items.some(({ word }) => MEASURES.test(word)) || items.some(({ word }) => OPEN.test(word))) return [];
+  if (items.some(({ word }) => OPEN.test(word))) return [];
+  const plain = items.flatMap((_, at) => widths(scene, at));
+  if (plain.length > 0 || !items.some(({ word }) => MEASURES.test(word))) return plain;
   if (/(?<!\b(?:one|same|equal|given|any|constant)) pressure\b/.test(textOf(items))) return [];
   return items.flatMap((_, at) => {
     const fold = foldAt(items, at);
@@ -51,6 +53,38 @@ interface Fold {
   readonly from: number;
   readonly to: number;
 }
+
+/** "half as wide as", "three times the diameter of": the sizes themselves give it, where they are diameters. */
+function widths(scene: Scene, at: number): Reading[] {
+  const { items } = scene;
+  const fold = foldAt(items, at);
+  if (!fold || !AS_WIDE.test(textOf(items.slice(fold.to + 1, fold.to + 6)))) return [];
+  if (
+    items.some(({ word }) => INSIDE.test(word) || MEASURES.test(word)) ||
+    !/^(?:is|was|are|a|of|:|,|exactly|about|just|roughly|therefore|then|only|has|with|be|fully|one|measures)$/.test(
+      items[fold.from - 1]?.word ?? '',
+    )
+  )
+    return [];
+  const all = groups(items);
+  const left = all.filter((g) => g.to < fold.from && fold.from - g.to <= 6).at(-1);
+  const right = all.find((g) => g.from > fold.to && g.from - fold.to <= 8);
+  if (!left || !right || !linear(left) || !linear(right)) return [];
+  if (!sameSystem(left, right) || sameSizes(left, right)) return [];
+  // Said loosely, or the wrong way round, which is read as a comparison.
+  const worked = left.sizes[0]!.value / right.sizes[0]!.value;
+  if (worked > 1 !== fold.value > 1) return [];
+  return [reading(scene, fold, 1, [left, right])];
+}
+const AS_WIDE =
+  /^(?:as (?:wide|thick|broad|fat) (?:across )?as|(?:of )?the (?:outer |outside |external )?(?:width|diameter|thickness) of|(?:of )?(?:that|the one) of)\b/;
+const INSIDE =
+  /^(?:bore|inner|inside|internal|lumens?|room|flow|about|roughly|almost|around|approximately|hair|wall|walls|area|balloon)$/;
+/** French, guidewires, Hegar dilators and the bore of a tube are diameters. */
+const linear = ({ mentions, sizes }: Group): boolean =>
+  mentions.length === 1 &&
+  sizes.length === 1 &&
+  /^(?:french|tube-id|wire-inch|hegar)$/.test(sizes[0]!.system);
 
 /** "nine times", "16 times", "twice", "a quarter of". */
 function foldAt(items: readonly Item[], at: number): Fold | undefined {
@@ -100,13 +134,15 @@ const exact = ({ mentions, sizes }: Group): boolean =>
 
 /** How far from the worked-out number a told one may be. */
 const SLACK = 0.2;
+const LOOSE = 0.3;
 
 function reading(scene: Scene, fold: Fold, power: number, [left, right]: readonly [Group, Group]): Reading {
   const [a, b] = [left.sizes[0]!.value, right.sizes[0]!.value];
   const worked = (a / b) ** power;
-  const holds = Math.abs(fold.value / worked - 1) <= SLACK;
+  const holds = Math.abs(fold.value / worked - 1) <= (power === 1 ? LOOSE : SLACK);
   const [top, bottom] = power > 0 ? [a, b] : [b, a];
-  const sign = Math.abs(power) === 2 ? '²' : '⁴';
+  const sign = power === 1 ? '' : Math.abs(power) === 2 ? '²' : '⁴';
+  const named = power === 1 ? 'widths' : Math.abs(power) === 2 ? 'area-squared' : 'flow-to-fourth';
   const focus = spanOf(scene, scene.items[fold.from]!, scene.items[fold.to]!);
   const claim: FormulaClaim = {
     kind: 'formula',
@@ -114,7 +150,7 @@ function reading(scene: Scene, fold: Fold, power: number, [left, right]: readonl
     span: sentenceSpan(scene),
     focus,
     system: left.sizes[0]!.system,
-    formula: `${Math.abs(power) === 2 ? 'area-squared' : 'flow-to-fourth'}${holds ? '' : '-wrong'}`,
+    formula: `${named}${holds ? '' : '-wrong'}`,
     sum: `(${top} ÷ ${bottom})${sign} = ${Number(worked.toPrecision(3))}`,
   };
   return { claim, at: fold.from, from: left.from, to: fold.to };

@@ -89,6 +89,8 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
       !compares(items, at, m, materials),
   );
   if (attributive) return [attributive];
+  // "Of silk and nylon the only monofilament is …": said of the one that follows.
+  if (/^(?:only|sole)$/.test(items[at - 1]?.word ?? '')) return [];
   const before = materials.filter((m) => m.to < at && !leftOut(items, m));
   const again = cataphor(items, at, materials) ?? pronounPredicate(items, at, materials);
   if (again) return [again];

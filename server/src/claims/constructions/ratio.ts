@@ -28,14 +28,19 @@ export const ratio: Construction = {
       const part = counted(scene.items, at) ? undefined : RATIOS.get(item.word);
       const sign = part === -1 && grown(scene.items, at) ? 1 : part;
       const time = sign && timeAfter(scene.items, at);
-      const axis = time ? 'flow' : sign && measuredAfter(scene.items, at);
-      if (!sign || !axis) return [];
+      const measured = time
+        ? { axis: 'flow' as const, sign: 1 as const }
+        : sign && measuredAfter(scene.items, at);
+      if (!sign || !measured) return [];
+      const { axis } = measured;
       const left = all.filter((g) => g.to < at && at - g.to <= 6).at(-1);
       const right = all.find((g) => g.from > at && g.from - at <= 8);
       const both = time && !left ? throughAs(scene.items, all, at) : undefined;
       if (both) return [reading(scene, at, axis, flip(sign), ...both)];
       if (!left || !right || !sameSystem(left, right) || sameSizes(left, right)) return [];
-      return [reading(scene, at, axis, time ? flip(sign) : sign, left, right)];
+      // Half the resistance is more flow.
+      const turned = time || measured.sign === -1;
+      return [reading(scene, at, axis, turned ? flip(sign) : sign, left, right)];
     });
   },
 };
@@ -75,14 +80,18 @@ const counted = (items: readonly Item[], at: number): boolean =>
     items.slice(at + 1, at + 2).some((item) => item.word === 'times'));
 
 /** "the diameter of", "as thick as": what is doubled or halved. */
-function measuredAfter(items: readonly Item[], at: number): Axis | undefined {
+function measuredAfter(
+  items: readonly Item[],
+  at: number,
+): { readonly axis: Axis; readonly sign: 1 | -1 } | undefined {
   for (const item of items.slice(at + 1, at + 5)) {
     if (item.kind === 'size' || item.kind === 'punctuation') return undefined;
     if (item.word === 'size' || item.word === 'sizes') return undefined;
     const axis =
       item.axisNoun?.axis ??
       (item.magnitude?.degree === 'plain' && item.magnitude.sign === 1 ? item.magnitude.axis : undefined);
-    if (axis === 'outer' || axis === 'bore' || axis === 'flow') return axis;
+    if (axis === 'outer' || axis === 'bore' || axis === 'flow')
+      return { axis, sign: item.axisNoun?.sign ?? 1 };
   }
   return undefined;
 }

@@ -3,6 +3,7 @@
  * sentence that names it, "silk, nylon and polyester are all permanent", "neither silk nor nylon is absorbable".
  */
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import { qualityAt, STRANDS } from '../text/qualities.ts';
 import type { Scene } from '../text/scene.ts';
@@ -23,9 +24,8 @@ export const referents: Construction = {
       const said = predicate ? subjectsOf(scene, predicate.from) : [];
       if (said.length > 0)
         return said.map((m) => reading(scene, at, m, row, predicate!.not !== neither(scene.items, m)));
-      return [...opener(scene.items, at), ...among(scene.items, at), ...nominal(scene.items, at)].map((m) =>
-        reading(scene, at, m, row, false),
-      );
+      const here = [...opener(scene.items, at), ...among(scene.items, at), ...nominal(scene.items, at)];
+      return [...here, ...demonstrated(scene, at)].map((m) => reading(scene, at, m, row, false));
     });
   },
 };
@@ -217,6 +217,22 @@ function counted(items: readonly Item[], at: number, named: readonly NamedMateri
   const all = named.every((m, i) => i === 0 || items.slice(named[i - 1]!.to + 1, m.at).every(joins));
   return all ? [...named] : [];
 }
+
+/** "6-0 polypropylene. A multifilament thread like this …": the one thread of the sentence before. */
+function demonstrated(scene: Scene, at: number): NamedMaterial[] {
+  const { items } = scene;
+  const previous = scene.before.at(-1);
+  if (at > 3 || !previous || previous.close === '?' || materialsIn(items).length > 0) return [];
+  if (!POINTS.test(joined(items, 0, at + 6)) || items.some(({ word }) => SUPPOSED.test(word))) return [];
+  if (previous.items.some(({ word }) => /^(?:unlike|not|never|no|than|like|instead|avoid|or)$/.test(word)))
+    return [];
+  const found = distinct(materialsIn(previous.items));
+  return found.length === 1 ? [away(found[0]!, false)] : [];
+}
+/** "This braided thread", "such a braid", "an absorbable suture like this". */
+const POINTS =
+  /^(?:and |but |so )?(?:(?:this|such an?|these|such) (?:[a-z-]+ ){0,2}?[a-z-]+(?: (?:sutures?|threads?|strands?|stitch(?:es)?|materials?|ones?))? (?!which\b|as\b|of\b|with\b)|an? (?:[a-z-]+ ){1,2}?(?:sutures? |threads? |strands? |stitch |materials? )?(?:like|such as) (?:this|it|that|these|this one|that one)\b)/;
+const SUPPOSED = /^(?:would|could|might|if|were|unless|instead|than|whereas|or|not|never|no)$/;
 
 /** "The braid that holds knots well is polypropylene." */
 function nominal(items: readonly Item[], at: number): NamedMaterial[] {

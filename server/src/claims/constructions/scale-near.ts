@@ -22,20 +22,40 @@ export function systemNear(
   const spoken = new Set(groups(items).flatMap((g) => g.sizes.map((size) => size.system)));
   const systems = [...spoken].filter((system) => system === 'needle-gauge' || system === 'french');
   if (systems.length === 1 && spoken.size === 1) return systems[0];
+  const [only] = [...spoken];
+  if (spoken.size === 1 && (only === 'wire-inch' || only === 'hegar' || only === 'tube-id')) return only;
   if (named.size > 1 || spoken.size > 0) return undefined;
   const thing = scene.headings.some((heading) => STITCHING.test(heading)) ? undefined : scaleOfThing(items);
   if (thing && turnedNext(scene, thing)) return undefined;
   if (thing) return thing === scene.system || scene.system === undefined ? thing : undefined;
   if (turnedNext(scene, scene.system)) return undefined;
   // "If urinary: other card, number up = bigger.": no gauge, whatever the rest of the card is about.
-  if (scene.system === 'needle-gauge' && items.some(({ word }) => ELSEWHERE.test(word))) return undefined;
+  if (scene.system !== 'french' && items.some(({ word }) => ELSEWHERE.test(word))) return undefined;
   // "Higher number, narrower needle. French is the other way round.": no needle is sized in French.
   return scene.system === 'needle-gauge' ||
     scene.system === 'french' ||
     scene.system === 'ep-metric' ||
     scene.system === 'tube-id'
     ? scene.system
-    : undefined;
+    : scene.system === undefined
+      ? spokenBefore(scene)
+      : undefined;
+}
+
+/** "Chest drains come in French. Each higher number is …": the one scale, or things of one scale, of the sentence before. */
+function spokenBefore({ before, headings }: Scene): NumberSide['system'] | undefined {
+  const previous = before.at(-1);
+  if (!previous || previous.close === '?' || headings.some((heading) => STITCHING.test(heading)))
+    return undefined;
+  const { items } = previous;
+  const named = new Set(items.flatMap(({ system }) => system ?? []));
+  const text = joined(items);
+  if (named.size === 0) {
+    if (WIRES.test(text)) return 'wire-inch';
+    return TUBES.test(text) ? 'tube-id' : scaleOfThing(items);
+  }
+  const [only] = [...named];
+  return named.size === 1 && only !== 'usp' && only !== 'usp-zeros' && !TURNED.test(text) ? only : undefined;
 }
 
 /** "The number falls as the catheter gets thicker. French goes the other way.": so it was not French. */
@@ -60,7 +80,7 @@ function likened(items: readonly Item[]): NumberSide['system'] | undefined {
 }
 
 /** "With needles a small number means …": the scale that such things are sized in, when only these are spoken of. */
-function scaleOfThing(items: readonly Item[]): NumberSide['system'] | undefined {
+export function scaleOfThing(items: readonly Item[]): NumberSide['system'] | undefined {
   const said = apartFrom(items);
   const needle = said.some((item) => NEEDLES.test(item.word));
   const tube = said.some((item) => DRAINS.test(item.word));

@@ -1,5 +1,6 @@
 /** How a thread is built, in words: "polyglactin 910 consists of many filaments", "nylon is made of a single strand". */
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import type { Scene } from '../text/scene.ts';
 import { materialClaim } from './material-claim.ts';
@@ -82,19 +83,24 @@ function from(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
     /^(?:from|of|out)$/.test(between[verb + 1]?.word ?? '') &&
     between
       .slice(0, verb)
-      .every((item) => /^(?:is|are|was|which|that|sutures?|usually|a|thread)$/.test(item.word)) &&
+      .every((item) => /^(?:,|is|are|was|which|that|sutures?|usually|a|thread)$/.test(item.word)) &&
     between.slice(verb + 1).every((item) => BEFORE_SOURCE.test(item.word));
   // "Silk: animal protein."
   const labelled =
     between[0]?.word === ':' &&
     between.slice(1).every((item) => BEFORE_SOURCE.test(item.word)) &&
     between.length <= 3;
+  // "The box of silk, made from cardboard, …".
+  if (between[0]?.word === ',' && KEPT_IN.test(joined(items, subject!.at - 4, subject!.at))) return [];
   const { length } = named;
   const all = named.slice(0, length - others.length);
   return made || labelled || (noun && between.length > 0)
     ? all.map((one) => reading(scene, one, source, ORIGINS.get(items[source]!.word)!))
     : [];
 }
+
+const KEPT_IN =
+  /\b(?:box|boxes|packs?|packets?|sleeves?|reels?|cards?|wrappers?|drawers?|bags?|labels?) of\b/;
 
 /** "Cotton, linen and nylon come from plants": said of each; the last of them leads on. */
 function listedFirst(items: readonly Item[], named: readonly NamedMaterial[]): readonly NamedMaterial[] {

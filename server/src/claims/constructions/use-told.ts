@@ -70,7 +70,7 @@ function pointForBefore(
   const [first, last] = [tissues[0], tissues.at(-1)];
   if (!point || more.length > 0 || first === undefined || last === undefined) return undefined;
   if (pointsIn(before).length > 0 || !listed(before, first, last)) return undefined;
-  return items.some((item) => CONTRARY.test(item.word))
+  return items.some((item, i) => CONTRARY.test(item.word) && !/^hand/.test(items[i - 1]?.word ?? ''))
     ? undefined
     : { point, tissue: tissueAt(before, first) };
 }
@@ -81,14 +81,25 @@ function resumed(scene: Scene): Reading[] {
   const before = scene.before.at(-1);
   if (!before || before.close === '?' || items.length > 24 || before.items.length > 24) return [];
   const told = pointForBefore(items, before.items);
-  if (!told || items.some((item) => TISSUES.has(item.word))) return [];
-  if (!TAKES_UP.test(joined(items)) || before.items.some((item) => NOT_THERE.test(item.word))) return [];
+  if (!told || tissuesIn(items, 0, items.length).length > 0) return [];
+  if (before.items.some((item) => NOT_THERE.test(item.word))) return [];
+  if (!TAKES_UP.test(joined(items)) && !(TOPIC.test(joined(before.items)) && handed(items, told.point)))
+    return [];
   if (told.point.id === 'blunt' && !items.some((item) => SEWS.test(item.word))) return [];
   return [useReading(scene, told.point, told.point.at, told.tissue)];
 }
 /** "it gets", "here take", "does just that". */
 const TAKES_UP =
   /^(?:that's why|that is why|so|therefore|hence|for this|for it|for that|for these|here|there|this is why)\b.*\b(?:gets?|takes?|needs?|wants?|use|used|choose|pick|take|have|reach|ask|right|best|ideal)\b|^(?:it|they|these) (?:gets?|takes?|needs?|wants?|calls? for)\b|\bdoes (?:just|exactly) (?:that|this)\b/;
+/** "Liver tears.", "The spleen:": a tissue and what befell it, said as a heading says it. */
+const TOPIC =
+  /^(?:(?:an?|the|for|on|now|next|a small|small|deep) )*[a-z-]+(?: (?:tears?|cuts?|lacerations?|injur(?:y|ies)|repairs?|wounds?|rents?|ruptures?|closures?|anastomos[ei]s|trauma|splits?|surgery))? ?[.:!]?$/;
+/** "I ask for size 1 chromic gut on a cutting needle": that it is taken, up to the needle. */
+const handed = (items: readonly Item[], point: PointAt): boolean =>
+  HANDED.test(joined(items, 0, point.at)) &&
+  !/^(?:and|or|but|to)\b/.test(joined(items, point.to + 2, point.to + 4));
+const HANDED =
+  /^(?:(?:here|so|then|i|we|you|always|usually|they|please|,) )*(?:asks? for|calls? for|takes?|use|uses|want|need|choose|pick|open|load|hand(?: over| up)?|give|prefer|fetch|get|reach for|opt for)(?: [^.;:?]*? (?:on|with))?(?: (?:an?|the|our|your))?$/;
 const NOT_THERE =
   /^(?:not|never|no|avoid|over|under|through|into|near|beside|past|reached|entered|perforated|opened)$/;
 

@@ -13,7 +13,7 @@ import { groups, type Scene } from '../text/scene.ts';
 import { AXIS_CHANGE, NEGATIONS } from '../words/changes.ts';
 import { FALLS, GIVES, RISES, TAKES } from '../words/ways.ts';
 import type { Reading } from './model.ts';
-import { systemNear } from './scale-near.ts';
+import { scaleOfThing, systemNear } from './scale-near.ts';
 import { directionClaim, type NumberSide } from './sides.ts';
 import { wholeNumbers } from './whole.ts';
 
@@ -130,7 +130,10 @@ function systemOf(
   const [own] = [...found];
   const before = scene.before.at(-1);
   const named = new Set((before?.items ?? []).flatMap(({ system }) => system ?? []));
-  return own ?? (named.size === 1 && before?.close !== '?' ? [...named][0] : undefined);
+  const [last] = [...named];
+  // "Needles go by gauge. With drains a higher number …": another thing, of another scale.
+  const thing = scaleOfThing(items);
+  return own ?? (named.size === 1 && before?.close !== '?' && (!thing || thing === last) ? last : undefined);
 }
 
 function marksOf(items: readonly Item[]): Mark[] {
@@ -206,6 +209,9 @@ function changeMark(items: readonly Item[], i: number, taken: ReadonlySet<number
   if (quantity) return marked(i, quantity, amountAfter(items, i));
   const gives = GIVES.has(word) ? 1 : TAKES.has(word) ? -1 : 0;
   const object = gives ? ownerAfter(items, i, taken) : undefined;
+  // "adds width to the label": to something else.
+  const to = object && items[object.at + 1]?.word === 'to' ? items.slice(object.at + 2, object.at + 5) : [];
+  if (to.length > 0 && !to.some((item) => item.deviceNoun)) return undefined;
   if (gives && object) return marked(i, gives, object);
   if (gives && lengthAfter(items, i))
     return { at: i, word: i, about: 'size', axis: 'outer', sign: gives, plain: false };

@@ -92,7 +92,7 @@ const HELPED = /\b(?:mmhg|gravity|squeezed?|warm(?:ed)?|cold|viscosity|viscous)\
 const OPENING = 14;
 /** "when the bag is squeezed": of both sides alike. */
 const OF_BOTH =
-  /\b(?:when|if|once|while|because|since|as) (?:the|your|our|a) (?:same )?(?:bag|fluid|infusion|drip) (?:is|was|gets) (?:being )?(?:squeezed|warm|warmed|cold)\b/gi;
+  /\b(?:when|if|once|while|because|since|as) (?:the|your|our|a) (?:same )?(?:bag|fluid|infusion|drip) (?:is|was|gets) (?:being )?(?:squeezed|warm|warmed|cold)\b|\b(?:by|under|with|on|through) gravity ?:/gi;
 const SAME_LENGTH =
   /\b(?:same|equal|identical|similar|like|equally)[ -](?:length|long)|lengths? (?:being )?(?:equal|the same)|length for length|as long as each other|of one length|(?:equal|same|like|identical) \w+ and length/i;
 
@@ -118,13 +118,17 @@ const MANIFOLD = /\b(?:doubled|looped|folded|(?:strands|loops|plies|lengths) of)
 /** The strength of a thread changes with its age and with how it is tied. */
 const WORN =
   /\b(?:days?|weeks?|months?|years?|fresh(?:ly)?|new|old|frayed|worn|crushed|damaged|wet|knot(?:s|ted)?|tied|was|single|two strands)\b/i;
+/** ", it snaps if you throw the knot hard": what comes of it. */
+const FATE =
+  /[,;:] ?(?:and |so )?(?:it|they|which) (?:will |can )?(?:snaps?|breaks?|parts|gives way)\b[^.;]*[.;]?\s*$/i;
 
 /** Flow depends on length too; strength on the material too. */
 function judged(claim: ComparisonClaim, note: Note): boolean {
   if (claim.axis === 'other' || claim.axis === 'number') return false;
   const system = claim.left.sizes[0]?.system;
   const said = note.text.slice(claim.span.start, claim.span.end);
-  if (MANIFOLD.test(said) || (claim.axis === 'strength' && WORN.test(said))) return false;
+  if (MANIFOLD.test(said)) return false;
+  if (claim.axis === 'strength' && WORN.test(said.replace(FATE, ' '))) return false;
   if (claim.axis === 'strength')
     return system === 'usp' && claim.left.material === claim.right.material && claim.left.sizes.length === 1;
   if (claim.axis === 'bore' && wallsDiffer(note.text.slice(claim.span.start, claim.span.end))) return false;

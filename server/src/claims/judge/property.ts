@@ -82,6 +82,7 @@ function judgePoint(claim: PropertyClaim): Judgement {
   if (claim.property.startsWith('section:')) return judgeSection(claim);
   if (claim.property.startsWith('use:')) return judgeUse(claim);
   if (claim.property.startsWith('cuts-out:')) return judgeTearing(claim);
+  if (claim.property.startsWith('flat:')) return judgeFlat(claim);
   const point = pointById(claim.subject);
   const value = claim.property.split(':')[1];
   const called = point?.name ?? claim.subject;
@@ -145,6 +146,24 @@ function judgeUse(claim: PropertyClaim): Judgement {
       : point.fit.includes(tissue)
         ? 'agrees'
         : 'cannot-tell',
+    says,
+    holds,
+    source: sourceNames(point.sources),
+    sources: point.sources,
+    steps: [{ label: 'value', text: holds, sources: point.sources, confidence: point.confidence }],
+  };
+}
+
+/** The flat side of a triangle lies across from its third edge. */
+function judgeFlat(claim: PropertyClaim): Judgement {
+  const point = pointById(claim.subject);
+  const curve = claim.property.split(':')[1] ?? '';
+  const says = phrase(POINT.saysFlat, { point: point?.name ?? claim.subject, curve });
+  if (!point || (point.edge !== 'inner' && point.edge !== 'outer')) return cannotTell(says, '');
+  const where = phrase(POINT.curved, { curve: point.edge });
+  const holds = phrase(POINT.holds, { point: point.name, where });
+  return {
+    verdict: curve === point.edge ? 'contradicted' : 'agrees',
     says,
     holds,
     source: sourceNames(point.sources),

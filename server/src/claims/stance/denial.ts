@@ -181,9 +181,11 @@ export function hedged(scene: Scene, { at }: Reading): boolean {
       !(item.word === 'may' && item.capital) &&
       !wanting(items, start + i) &&
       // "some 12 mm wide": about as much, said of a number.
-      !(item.word === 'some' && items[start + i + 1]?.kind === 'size'),
+      !(item.word === 'some' && numberAt(items[start + i + 1])),
   );
 }
+
+const numberAt = (item: Item | undefined): boolean => item?.kind === 'size' || /^\d/.test(item?.word ?? '');
 
 const PEOPLE =
   /^(?:you|we|they|who|anyone|students?|trainees?|nurses?|juniors?|registrars?|learners?|staff|doctors?|midwives|paramedics?)$/;

@@ -11,6 +11,10 @@ export const POINT = {
     en: 'Says the edge of a {point} needle lies on the {curve} curve.',
     de: 'Hier steht: Eine {point} hat ihre Schneide an der {curve} der Krümmung.',
   },
+  saysFlat: {
+    en: 'Says the flat side of a {point} needle lies on the {curve} curve.',
+    de: 'Hier steht: Eine {point} hat ihre flache Seite an der {curve} der Krümmung.',
+  },
   holds: { en: 'A {point} needle {where}.', de: 'Eine {point} {where}.' },
   edgeless: { en: 'has no cutting edge', de: 'hat keine Schneide' },
   sided: { en: 'has its edges at the sides', de: 'hat ihre Schneiden an den Seiten' },

@@ -103,6 +103,26 @@ export const FORMULAS: readonly FormulaRow[] = [
   fr('french-is-length', 'French measures the length', false),
   { id: 'tube-is-length', says: 'a tracheal tube is sized by its length', true: false, ...tube },
   {
+    id: 'gut-is-thicker',
+    system: 'usp',
+    says: 'gut is the thicker thread in one USP size',
+    true: true,
+    holds:
+      'In one USP size gut is a step thicker than a synthetic thread: 3-0 gut is metric 3, 3-0 synthetic metric 2',
+    standard: 'USP <861>',
+    sources: ['USP29-861', 'thieme', 'jpvet'],
+  },
+  {
+    id: 'gut-is-thinner',
+    system: 'usp',
+    says: 'gut is the thinner thread in one USP size',
+    true: false,
+    holds:
+      'In one USP size gut is a step thicker than a synthetic thread: 3-0 gut is metric 3, 3-0 synthetic metric 2',
+    standard: 'USP <861>',
+    sources: ['USP29-861', 'thieme', 'jpvet'],
+  },
+  {
     id: 'double-lumen-is-inner',
     system: 'french',
     says: 'a double-lumen tube is sized by its inner diameter',

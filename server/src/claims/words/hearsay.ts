@@ -317,7 +317,7 @@ export const HEARSAY: readonly Hearsay[] = [
   {
     // The number is compared, not the thing.
     place: 'up to the word',
-    like: /\b(?:numerically|arithmetically|(?<!\b(?:fr|french|ch|charrière|mm|the|a|an|dilator|hegar|urethral|metal) )sounds?|as (?:a|bare) numbers?|as numbers go|by (?:the )?numbers?|in numbers?|on paper|in figures)\b/,
+    like: /\b(?:numerically|arithmetically|(?<!\b(?:fr|french|ch|charrière|mm|the|a|an|dilator|hegar|urethral|metal) )sounds?|as (?:a|bare) numbers?|as numbers go|by (?:the )?numbers?|(?<!\b(?:up|down|climb|rise|drop|fall) )in numbers?|on paper|in figures)\b/,
     example: 'As numbers go, «a 22 G is larger than an 18 G».',
   },
   {

@@ -44,6 +44,13 @@ export const WORKED: readonly FormulaRow[] = [
     'The cross-section goes with the square of the diameter',
   ),
   ...worked(
+    'widths',
+    'widths-wrong',
+    'french',
+    'the widths stand in this ratio',
+    'These numbers are diameters, and their ratio is another',
+  ),
+  ...worked(
     'flow-to-fourth',
     'flow-to-fourth-wrong',
     'tube-id',

@@ -149,6 +149,13 @@ export const RULES: Readonly<Record<string, string>> = {
   'the cross-sections stand in this ratio': 'die Querschnitte stehen in diesem Verhältnis',
   'The cross-section goes with the square of the diameter':
     'Der Querschnitt wächst mit dem Quadrat des Durchmessers',
+  'gut is the thicker thread in one USP size': 'Catgut ist in ein und derselben USP-Stärke der dickere Faden',
+  'gut is the thinner thread in one USP size': 'Catgut ist in ein und derselben USP-Stärke der dünnere Faden',
+  'In one USP size gut is a step thicker than a synthetic thread: 3-0 gut is metric 3, 3-0 synthetic metric 2':
+    'In ein und derselben USP-Stärke ist Catgut eine Stufe dicker als ein synthetischer Faden: 3-0 Catgut ist metric 3, 3-0 synthetisch metric 2',
+  'the widths stand in this ratio': 'die Durchmesser stehen in diesem Verhältnis',
+  'These numbers are diameters, and their ratio is another':
+    'Diese Zahlen sind Durchmesser, und ihr Verhältnis ist ein anderes',
   'by the law the flows stand in this ratio': 'nach dem Gesetz stehen die Durchflüsse in diesem Verhältnis',
   'By the law of narrow pipes the flow goes with the fourth power of the bore':
     'Nach dem Gesetz für enge Rohre wächst der Durchfluss mit der vierten Potenz der lichten Weite',

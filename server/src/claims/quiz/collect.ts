@@ -30,9 +30,9 @@ export interface Quiz {
   readonly last: number;
 }
 
-const LETTER = /(^|[\s;,*])\(?([A-Fa-f]|i{1,3}|iv|vi?)[).:]\s+/g;
+const LETTER = /(^|[\s;,*])[([]?([A-Fa-f]|i{1,3}|iv|vi?)[)\].:]\s+/g;
 
-const BRACKETED = /(^|[\s;,*])\(?([A-Fa-f]|i{1,3}|iv|vi?)[).]\s+/g;
+const BRACKETED = /(^|[\s;,*])[([]?([A-Fa-f]|i{1,3}|iv|vi?)[)\].]\s+/g;
 
 export function quizzes(note: Note, reads: readonly Read[]): Quiz[] {
   const found: Quiz[] = [];
@@ -215,7 +215,9 @@ function stemOf(read: Read, bounds: Span, asking: Sentence | undefined): number 
 function stemEnd(read: Read, { start, end }: Span): number {
   const text = read.passage.text.slice(start, end);
   const first =
-    /(?:^|[\s;,(])\(?(?:[Aa]|i)[).:]\s+|\n(?=A,? \S)|:(?=\s+A,? \S)|\s(?=[☐○◯□])|\s(?=\(1\)\s)/u.exec(text);
+    /(?:^|[\s;,(])[([]?(?:[Aa]|i)[)\].:]\s+|[.:?]\s(?=A\s?=\s)|\n(?=A,? \S)|:(?=\s+A,? \S)|\s(?=[☐○◯□])|\s(?=\(1\)\s)/u.exec(
+      text,
+    );
   return first && first.index > 0 ? start + first.index : end;
 }
 
@@ -316,6 +318,7 @@ function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
     marked.length > 0
       ? marked
       : (some(lettersIn(text, within.start, COMMA_LETTER, already), already) ??
+        some(lettersIn(text, within.start, EQUAL_LETTER, already), already) ??
         numberedChoices(text, within.start, already) ??
         bareLetters(text, within.start, already));
   if (starts.length === 0 || (already > 0 && starts[0]!.at > 2)) return [];
@@ -343,6 +346,9 @@ function lettersIn(text: string, from: number, pattern: RegExp, already: number)
 
 /** "A, 18 G. B, 22 G. C, 24 G.": read out loud, each letter after a stop and before a comma. */
 const COMMA_LETTER = /(^\s*|[.?!:;\n]\s*)([A-F]),\s+(?=\S)/g;
+
+/** "A = 12 Fr, B = 4.5 mm". */
+const EQUAL_LETTER = /(^\s*|[.?!:;,\n]\s*|\s)([A-F])\s?=\s?(?=\S)/g;
 
 /** "(1) 0.018 inch, (2) 0.014 inch": choices counted in brackets; what goes on for longer is a text. */
 const BRACKETED_NUMBER = /(^|[\s;,*:])\(([1-6])\)\s+/g;
@@ -373,8 +379,12 @@ function endOf(text: string, body: number, end: number): number {
     /(?:\n|\s[-—–(*]?)\s*[*[(]*(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|ans|keyed|key|correct|right|solution)\b/i.exec(
       text.slice(body, end),
     );
-  return key ? body + key.index : end;
+  const stop = key ? body + key.index : end;
+  const reason = REASON.exec(text.slice(body, stop));
+  return reason ? body + reason.index + 1 : stop;
 }
+/** "D 24 Fr. Because you multiply by three.": why one of them is right is part of none. */
+const REASON = /[.;]\s+(?:because|reason|rationale|explanation|commentary)\b/i;
 
 /** A list that the question leads into, or that is nested in the question's own item. */
 function listed(reads: readonly Read[], read: Read): Piece[] | undefined {

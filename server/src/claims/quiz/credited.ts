@@ -8,6 +8,7 @@ import { textOf } from '../text/joined.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { leaning } from './carried.ts';
 import { type Desk, type KeyReading, mark, onKey, readAs, sceneOf, spanOf } from './desk.ts';
 import { loosely } from './loose/index.ts';
 import { type Piece, piece } from './piece.ts';
@@ -15,10 +16,12 @@ import { AGREED_TO } from './yes.ts';
 
 const LONGEST = 40;
 const CREDITS =
-  /\b(?:credit(?:ed|s)?|accept(?:ed|s)?|award(?:ed|s)?|allow(?:ed)?|(?:one|two|three|full|the|a|\d) (?:marks?|points?)|marked (?:right|correct))\b/;
+  /\b(?:credit(?:ed|s)?|accept(?:ed|s)?|award(?:ed|s)?|allow(?:ed)?|(?:one|two|three|full|the|a|\d) (?:marks?|points?)|^\W*(?:marks?|points?) for|marked (?:right|correct))\b/;
 /** What earns nothing, or not always. */
 const OTHERWISE =
   /\b(?:(?:no|0|zero) (?:marks?|credit|points?)|half|if|when|notic\w+|spot\w*|slides?|books?|posters?|colleagues?|told|lost|lose|loses|minus|deduct\w*|withh\w+|few|fewer|reject|wrong|incorrect|unless|or|either|nothing|zero|pass mark|out of|each|per|mistake|tempting|common)\b|n't\b/;
+/** "−1 mark for 9 mm". */
+const LOSES = /[-−–]\s?\d/;
 /** Behind it stands what was said. */
 const SAYS =
   /^(?:says?|said|saying|writes?|wrote|writing|puts?|putting|answers?|answered|answering|gives?|gave|chose|chooses?)$/;
@@ -35,6 +38,7 @@ export function credited(desk: Desk, read: Read): KeyReading[] {
 function creditedIn(desk: Desk, read: Read, sentence: Sentence, before: Sentence | undefined): KeyReading[] {
   const { items } = sentence;
   const text = textOf(items);
+  if (LOSES.test(read.passage.text.slice(Math.max(0, sentence.start - 2), sentence.start + 4))) return [];
   if (items.length > LONGEST || sentence.close === '?' || !CREDITS.test(text) || OTHERWISE.test(text))
     return [];
   if (items.some(({ word }) => NEGATIONS.has(word) && !/^non/.test(word))) return [];
@@ -50,7 +54,8 @@ function creditedIn(desk: Desk, read: Read, sentence: Sentence, before: Sentence
 /** What was said: behind the verb of saying, else behind the verb of crediting, without what is done with it. */
 function bodyOf(items: readonly Item[]): readonly Item[] {
   const says = items.findIndex(({ word }) => SAYS.test(word));
-  const from = says >= 0 ? says : items.slice(0, 3).findIndex(({ word }) => ACCEPTS.test(word));
+  const accepts = items.slice(0, 3).findIndex(({ word }) => ACCEPTS.test(word));
+  const from = says >= 0 ? says : accepts >= 0 ? accepts : earning(items);
   if (from < 0) return [];
   const rest = items.slice(from + 1);
   const tail = rest.findIndex(
@@ -62,6 +67,12 @@ function bodyOf(items: readonly Item[]): readonly Item[] {
   const first = body.findIndex(({ word }) => !SMALL.test(word));
   return first < 0 ? [] : body.slice(first).filter(({ word }) => !/^["“”]$/.test(word));
 }
+
+/** "2 marks for 9 mm", "You get the point for \"orange\"": behind "for" stands what earns it. */
+const earning = (items: readonly Item[]): number =>
+  items
+    .slice(0, 8)
+    .findIndex(({ word }, i) => word === 'for' && /^(?:marks?|points?)$/.test(items[i - 1]?.word ?? ''));
 
 const pieceOf = (read: Read, items: readonly Item[]): Piece => ({
   read,
@@ -83,7 +94,8 @@ function paired(desk: Desk, read: Read, body: readonly Item[]): KeyReading[] | u
 /** "Question 4 asked the width of an 18 Fr catheter. Award the mark to anyone who wrote 9 mm." */
 function ofBefore(desk: Desk, read: Read, said: Piece, before: Sentence | undefined): KeyReading[] {
   if (!before || said.items.length > 4) return [];
-  return told(desk, piece(read, before.start, before.end), said);
+  const asked = piece(read, before.start, before.end);
+  return told(desk, leaning(desk, asked) ?? asked, said);
 }
 
 const told = (desk: Desk, asked: Piece, said: Piece): KeyReading[] =>

@@ -41,7 +41,9 @@ const asserted = (claims: readonly ComparisonClaim[]): KeyReading[] =>
 const THOSE =
   /\b(?:those|these|them|the (?:two|three|four|pair|lot)|that list|ones|your (?:two|three)|of (?:the )?both)\b/;
 
-const WHICH = /^(?:and |so |now )?(?:which|what)\b/;
+const WHICH = /^(?:and |so |now )?(?:which|what|who)\b/;
+/** "Smaller one?", "Thinnest please." */
+const CALLS = /^(?:and |so |now |the )*(?:\w+er|\w+est|least|most \w+)\b/;
 const SHORT = 6;
 
 /** "Which of those is thinner?", "Which is fatter?": the choices were named just before. */
@@ -49,7 +51,8 @@ function amongThose(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const { question, reply } = pair;
   const word = askedMagnitude(question.items);
   const text = textOf(question.items);
-  const those = THOSE.test(text) || (question.items.length <= SHORT && WHICH.test(text));
+  const those =
+    THOSE.test(text) || (question.items.length <= SHORT && (WHICH.test(text) || CALLS.test(text)));
   if (!word || !those || groups(question.items).length > 0) return undefined;
   const [chosen, ...more] = sizesOf(reply);
   if (!chosen || more.length > 0 || limited(question.items) || negates(reply.items)) return [];

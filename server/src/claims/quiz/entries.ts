@@ -1,7 +1,9 @@
 /** The entries of an answer section in one line: "1 b, 2 a", "(1) pink; (2) 6 mm", "A1 7-0. A2 silk.", "a) 7 Fr. b) 0.035." */
 import { matchesOf } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
+import type { Read } from '../text/scenes.ts';
 import { compositeNumber, LETTERS_FROM, placeOf, ROMAN, ROMANS_FROM, seriesNumber } from './piece.ts';
+import { wordedIn } from './spoken.ts';
 
 export interface Body {
   readonly number: number;
@@ -76,3 +78,16 @@ function opensEntry(line: string, from: number, at: number): boolean {
   while (i >= from && at - i < 6 && /\s/.test(line[i]!)) i--;
   return i < from || /[,;.|·/]/.test(line[i]!);
 }
+
+const NUMBERED_TWICE = /\bQ\s?\d{1,2}\b[^\n]{1,200}\bQ\s?\d{1,2}\b/;
+/** "Answers: F, T, F, F, T." */
+export const SEVERAL_VERDICTS =
+  /^\W*(?:answers?\W+|key\W+)?(?:[TFYN]|true|false|yes|no)(?:[\s,;/]{1,3}(?:[TFYN]|true|false|yes|no)\b){2,}/i;
+/** A line of numbered answers belongs to several questions. */
+export const severalEntries = ({ passage }: Read): boolean => {
+  if (wordedIn(passage).length > 0) return true;
+  const text = passage.text.slice(0, 400);
+  if (NUMBERED_TWICE.test(text) || SEVERAL_VERDICTS.test(text)) return true;
+  const bodies = bodiesIn(text, { start: 0, end: text.length });
+  return bodies.filter(({ number }) => number < LETTERS_FROM).length >= 2;
+};

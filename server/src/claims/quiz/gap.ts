@@ -10,6 +10,27 @@ import { type Piece, written } from './piece.ts';
 const GAP =
   /_{2,}|\.{4,}|…(?:\s*…)*|\[\s*(?:\.{2,}|…|_+|\?)?\s*\]|\(\s*(?:\.{2,}|…|_+|\?)\s*\)|‗{2,}|(?<=[=≈] ?)\?(?= ?(?:mm|Fr|Ch|G|gauge|French|inch|in)\b)/g;
 
+/** Stands for a gap among items that were put together. */
+export const GAP_WORD = '____';
+
+/** Every gap of a stretch. */
+export const gapsIn = (read: Read, { start, end }: Span): Span[] =>
+  matchesOf(read.passage.text.slice(start, end), GAP).map((gap) => ({
+    start: start + gap.index,
+    end: start + gap.index + gap[0].length,
+  }));
+
+/** The sentence of a gap by its stops, since a gap may be made of dots. */
+export function gapSentence({ passage: { text } }: Read, gap: Span): Span {
+  const before = text.slice(0, gap.start);
+  const opens = matchesOf(before, OPENS).at(-1);
+  const start = opens ? opens.index + opens[0].length : 0;
+  const stop = STOPS.exec(text.slice(gap.end));
+  return { start, end: stop ? gap.end + stop.index + 1 : text.length };
+}
+const OPENS = /(?<![.\d])[.!?:]["”’)*]*\s+(?=[^\s._])|\n\s*(?:\d{1,2}[.)]\s+)?/g;
+const STOPS = /[.!?](?=["”’)*]*(?:\s|$))|\n/;
+
 /** The one gap of a line; of several none can be told from the other. */
 export function gapIn(read: Read, { start, end }: Span): Span | undefined {
   const found = matchesOf(read.passage.text.slice(start, end), GAP);
@@ -61,18 +82,33 @@ const wordsOf = (items: readonly Item[]): string =>
     .map((item) => item.word)
     .join(' ');
 
+/** What stands before the gap of a question and behind it. */
+function aroundGap(question: Piece): { before: readonly Item[]; after: readonly Item[] } | undefined {
+  const { items, read } = question;
+  const at = items.findIndex(({ word }) => word === GAP_WORD);
+  if (at >= 0) return { before: items.slice(0, at), after: items.slice(at + 1) };
+  const gap = gapIn(read, question.span);
+  if (!gap) return undefined;
+  // "Fill the gap. A 30 Fr drain is ____ mm wide.": the task is no part of the statement.
+  const own = gapSentence(read, gap);
+  const within = items.filter(({ start, end }) => start >= own.start && end <= own.end);
+  return {
+    before: within.filter((item) => item.end <= gap.start),
+    after: within.filter((item) => item.start >= gap.end),
+  };
+}
+
 /** The question with the reply in its gap; a bare number takes the unit printed after the gap. */
 export function filled(question: Piece, reply: Piece): Item[] | undefined {
-  const gap = gapIn(question.read, question.span);
-  if (!gap) return undefined;
-  const before = question.items.filter((item) => item.end <= gap.start);
-  const after = question.items.filter((item) => item.start >= gap.end);
+  const around = aroundGap(question);
+  if (!around) return undefined;
+  const { before, after } = around;
   const unit = UNIT.find(([pattern]) => pattern.test(after[0]?.word ?? ''))?.[1];
   const number = unit && numberSize(reply, unit);
   const said = reply.items.filter((item, i, all) => !(item.word === '.' && i === all.length - 1));
   if (!number) {
-    const own = unit && said.some((item) => item.mention?.sizes[0]?.system === unit);
-    return [...before, ...said, ...after.slice(own ? 1 : 0)];
+    const named = unit && said.some((item) => item.mention?.sizes[0]?.system === unit);
+    return [...before, ...said, ...after.slice(named ? 1 : 0)];
   }
   const size: Item = {
     start: number.span.start,

@@ -2,11 +2,13 @@
 import type { Note, Span } from '../../notes/model.ts';
 import { lineAt } from '../text/lines.ts';
 import type { Whole } from '../text/scenes.ts';
+import { leaning } from './carried.ts';
 import { readChoice } from './choice.ts';
 import { quizzes } from './collect.ts';
 import { credited } from './credited.ts';
 import { crossed } from './crosses.ts';
 import { type Desk, type KeyReading, sceneOf, spanOf } from './desk.ts';
+import { inTurn } from './in-turn.ts';
 import { type Keyed, keyed } from './key.ts';
 import { because } from './loose/because.ts';
 import { amongColours } from './loose/choices.ts';
@@ -42,15 +44,22 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
   );
   const keys = keyed(note, reads, offering, answers);
   const settled = new Set(keys.map(({ quiz }) => quiz.question.read.passage.index));
-  const near = pairs(desk, offered);
+  const rows = reads.flatMap((read) => inTurn(desk, read));
+  const answering = rows.map(({ reply: { read, span } }) => ({ read, span }));
+  const inRow = ({ reply: { read, span } }: Pair): boolean =>
+    answering.some((row) => row.read === read && row.span.start >= span.start && row.span.start < span.end);
+  const near = pairs(desk, offered).filter((pair) => !inRow(pair));
   const met = new Set(near.map(placeOfReply));
+  const byNumber = sectionPairs(desk, answers);
+  const counted = new Set(byNumber.map(placeOfReply));
   const replied = [
     ...near,
+    ...rows.filter((pair) => !counted.has(placeOfReply(pair))),
     ...reads.flatMap((read) => truthful(desk, read)).filter((pair) => !met.has(placeOfReply(pair))),
     ...reads.flatMap((read) => sortedPairs(desk, read)),
     ...reads.flatMap((read) => narrated(read)).filter((pair) => !met.has(placeOfReply(pair))),
     ...tablePairs(desk),
-    ...sectionPairs(desk, answers),
+    ...byNumber,
   ];
   const free = replied.filter(
     (pair) =>
@@ -72,8 +81,15 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
   };
 }
 
-/** What the grammar reads; else what the words of the question ask for, wherever they stand. */
+/** As it stands; else made whole by the question before it. */
 function readPair(pair: Pair, desk: Desk): KeyReading[] {
+  const read = readWhole(pair, desk);
+  const question = read.length > 0 ? undefined : leaning(desk, pair.question);
+  return question ? readWhole({ ...pair, question }, desk) : read;
+}
+
+/** What the grammar reads; else what the words of the question ask for, wherever they stand. */
+function readWhole(pair: Pair, desk: Desk): KeyReading[] {
   const { question, reply, marked } = pair;
   // "How big is it? Eighteen millimetres? – Six.": guessed, and then answered.
   if (reply.items.slice(1, 5).some((item, i) => item.word === '?' && reply.items.length > i + 2)) return [];
@@ -139,7 +155,12 @@ const LONGEST_UNMARKED = 6;
 function readKey(key: Keyed, desk: Desk): KeyReading[] {
   const { question, options } = key.quiz;
   const read = asksOfSuction(question) ? [] : readChoice(key, desk);
-  return read.length > 0 || key.several ? read : loosely(question, key.chosen, options, spanOf(key.at), desk);
+  // "You need a thread for the cornea, thinner than 9-0.": what it is used for is the lesser part.
+  const than = question.items.some(({ word }) => word === 'than');
+  if (key.several || read.some(({ claim }) => claim.kind !== 'category' || !than)) return read;
+  const loose = loosely(question, key.chosen, options, spanOf(key.at), desk);
+  const compares = loose.length > 0 && loose.every(({ claim }) => claim.kind === 'comparison');
+  return read.length === 0 || compares ? loose : read;
 }
 
 /** "orange → 16: 14. 14: 7. 25: 1": how many gave which reply. */
@@ -154,12 +175,15 @@ const ofAnother = ({ reply: { read, span } }: Pair): boolean => {
     OF_ANOTHER.test(text.slice(span.start, Math.min(span.end, span.start + 40))) ||
     POPULAR.test(text.slice(Math.max(0, span.start - 32), span.start)) ||
     AS_NUMBER.test(text.slice(span.start, span.end)) ||
+    OLD_SET.test(text.slice(span.start, span.end)) ||
     BREAKS_OFF.test(text.slice(Math.max(span.start, span.end - 4), span.end + 12)) ||
     outbid(text.slice(span.start, span.end), text.slice(span.end, span.end + 28))
   );
 };
 /** "Is 18 bigger than 16?" "As a number bigger.": of the figures. */
 const AS_NUMBER = /\bas (?:an? )?(?:number|figure|numeral)s?\b/i;
+/** "In our old set the 18 G." */
+const OLD_SET = /\b(?:old|former|previous|last year's) (?:set|kit|stock|system|scheme|series|code)s?\b/i;
 /** "**Grey.** Popular: white": the wrong answer that many give. */
 const POPULAR =
   /\b(?:popular|common|commonest|often|usual|favourite|tempting|distractors?|traps?|wrong|not|many|most)\b[^:.?!\n]{0,16}:\W*$/i;
@@ -171,7 +195,7 @@ const outbid = (said: string, after: string): boolean => {
 /** "41... no. 39": thought better of. */
 const BREAKS_OFF = /(?:\.{2,}|…|[—–])\s*(?:er |sorry,? |wait,? )?(?:no|wait|sorry|i mean)\b/i;
 const OF_ANOTHER =
-  /^\W{0,3}(?:you|he|she|they|one|some|many|most)(?:['’](?:ve|d)| have| has| had)? (?:\w+ )?(?:keyed|put|ticked|say|said|wrote|written|given|answered|marked|circled)\b/i;
+  /^\W{0,3}(?:(?:an?|the|one|another|my|our) (?:student|candidate|learner|trainee|pupil|registrar|intern|junior|nurse|colleague|resident|parent|relative)s?|you|he|she|they|one|some|many|most)(?:['’](?:ve|d)| have| has| had)? (?:\w+ )?(?:keyed|put|ticked|say|said|wrote|written|given|answered|marked|circled)\b/i;
 
 /** "\"wider: 20 G or 18 G? 20 G\". It's the 18.": question and reply in one quotation are somebody else's. */
 const quotedWhole = ({ question, reply }: Pair): boolean =>

@@ -23,7 +23,7 @@ export interface Keyed {
 const TICK =
   /[✓✔☑✅]|\((?:correct|right|answer|key)\)|(?:←|<--?|⇐)\s*(?:correct|answer|key|$)|\bcorrect answer\b|\*\s*$/i;
 const KEY_LINE =
-  /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answers?|choices?|options?|response)|ans|keyed|key|solution|correct|right|(?<!\bor |\/ ?|[0-9a-z]: )(?:wrong|false|odd)(?: one| statement)?(?: out)?)\.?\s*(?:is|was|as|:|=|—|–|-|→|⇒|▸|=>)?\s*\(?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[).,;:]|\s*$|\s*\n|\s*[(—–-]|\s*(?:,|and|&|\+|→)\s*\(?[A-Fa-f]\b|\s+[A-F]\b)/i;
+  /(?:^|[\n(*—–-]\s*|[.?)]\s+|\s\*{0,2})(?:(?:(?:right|correct|best|model|keyed)\s+)?(?:answers?|choices?|options?|response)|ans|keyed|key|solution|correct|right|(?<!\bor |\/ ?|[0-9a-z]: )(?:wrong|false|odd)(?: one| statement)?(?: out)?)\.?\s*(?:is|was|as|:|=|—|–|-|→|⇒|▸|=>)?\s*[([]?([A-Fa-f]|i{1,3}|iv|vi?)\b(?=[)\].,;:]|\s*$|\s*\n|\s*[(—–-]|\s*(?:,|and|&|\+|→)\s*\(?[A-Fa-f]\b|\s+[A-F]\b)/i;
 
 export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[], answers: Answers): Keyed[] {
   return found.flatMap((quiz, i) => {

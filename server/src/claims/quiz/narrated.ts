@@ -4,7 +4,8 @@
  */
 import type { Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
-import { type Pair, questionIn, replyIn } from './pairs.ts';
+import type { Pair } from './pairs.ts';
+import { questionIn, replyIn } from './turns.ts';
 
 const LONGEST = 900;
 const ASKS = /\b(?:asked|asks|wanted|wants|question|quizzed|name|which|what)\b/i;

@@ -5,20 +5,20 @@ import type { Note, Span } from '../../notes/model.ts';
 import { saysAnew } from '../corrections/amended.ts';
 import { ofErrata } from '../corrections/errata.ts';
 import { challenges, rejects } from '../stance/index.ts';
-import { readItems } from '../text/items.ts';
+import type { Item } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
-import { materialsIn } from '../text/materials.ts';
-import { pointsIn } from '../text/points.ts';
 import { remembered } from '../text/remember.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { REPORTED_SPEAKERS } from '../words/frames.ts';
 import { type Desk, spanOf } from './desk.ts';
-import { bodiesIn } from './entries.ts';
-import { bracketed, gapIn } from './gap.ts';
+import { severalEntries } from './entries.ts';
+import { fills, fillsWhole, tells } from './fillers.ts';
+import { gapped } from './gapped.ts';
+import { ANSWER_LABEL, PROMPT } from './labels.ts';
 import { askedOn, linesOf } from './lines.ts';
-import { LETTERS_FROM, labelNumber, type Piece, piece } from './piece.ts';
-import { wordedIn } from './spoken.ts';
+import { labelNumber, type Piece, piece } from './piece.ts';
+import { LONGEST_LINE, questionIn, type Reply, replyIn, SPEAKER } from './turns.ts';
 
 export interface Pair {
   readonly question: Piece;
@@ -46,81 +46,14 @@ export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
 
 export const placeOfReply = ({ reply }: Pair): string => `${reply.read.passage.index} ${reply.span.start}`;
 
-const ANSWER_LABEL =
-  /^\s*(?:the\s+)?(?:(?:right|correct|model|best|expected|sample|ideal|full|accepted)\s+)?(?:answer|ans|model(?=\s*:)|gap(?=\s*:)|(?:card )?back|turn over|over(?:leaf)?|reverse|correct(?=\s*:)|right(?=\s*:)|definition|response|reply|solution|ruling|verdict|key|accept|allow|expect(?:ed)?|looking for|award (?:one|the|a|full) (?:marks?|points?) for|a)\s*\d{0,2}\s*(?:[.:)=](?!\d)|[–—-](?!\d)|is\b|→)\s*/i;
-const ARROW = /^\s*(?:→|⇒|➜|►|▸|▶|=>|->|—>|»|>)\s*/;
-const SPEAKER = /^\s*["“]?(\p{Lu}[\p{L}.'’ -]{0,24}?)\s*:\s+/u;
-/** "[02:04] Dana: …": when it was said. */
-const STAMP = /^\s*[[(]?\d{1,2}:\d{2}(?::\d{2})?[\])]?\s+/;
-const OPENERS = /^[\s"“'‘([*—–-]+/;
-
-export interface Reply {
-  readonly piece: Piece;
-  readonly marked: boolean;
-  readonly speaker?: string;
-}
-
-/** "Q Wider, 12 G or 18 G? A 12 G.": capitals alone, set off by their type. */
-const LETTERED = /(?:^|\n)\W{0,3}Q\s+(?=[\p{Lu}\d])/u;
-const LETTER_A = /^\s*A\s+/;
-
-/** A reply without what announces it: "A:", "→", "Tutor:", quotation marks and brackets. */
-export function replyIn(read: Read, span: Span): Reply {
-  let { start } = span;
-  let marked = false;
-  let speaker: string | undefined;
-  for (const [pattern, kind] of [
-    [OPENERS, ''],
-    [STAMP, ''],
-    [ANSWER_LABEL, 'label'],
-    [LETTERED.test(read.passage.text.slice(0, LONGEST_LINE)) ? LETTER_A : ANSWER_LABEL, 'label'],
-    [ARROW, 'label'],
-    [SPEAKER, 'speaker'],
-    [ARROW, 'label'],
-    [OPENERS, ''],
-  ] as const) {
-    const match = pattern.exec(read.passage.text.slice(start, span.end));
-    if (!match || (kind === 'speaker' && (marked || denies(match[1]!)))) continue;
-    start += match[0].length;
-    marked ||= kind === 'label';
-    if (kind === 'speaker') speaker = match[1]!;
-  }
-  return { piece: piece(read, start, span.end), marked, ...(speaker === undefined ? {} : { speaker }) };
-}
-
-const QUESTION_LABEL =
-  /^\s*(?:[Qq]\s(?=\s*[A-Z\d])|(?:q(?:uestion)?|(?:card )?front|term|prompt|card|ask|viva)\s*\d{0,2}\s*[.:)–—-]|\d{1,2}\.\d{1,2}[.)]?\s|[a-z][1-9]\d?(?:[.:)]|\s[–—-]+|(?=\s))\s|\(?[ivx]{1,4}[.)]\s|\d{1,2}[.)]\s)\s*/i;
-
-/** A question without "Q:", "3)", "Tutor:". */
-export function questionIn(read: Read, span: Span): Piece {
-  let { start } = span;
-  for (const pattern of [OPENERS, STAMP, QUESTION_LABEL, SPEAKER, OPENERS]) {
-    const match = pattern.exec(read.passage.text.slice(start, span.end));
-    if (match && !(pattern === SPEAKER && asks(match[1]!))) start += match[0].length;
-  }
-  return piece(read, start, span.end);
-}
-
-/** "Do not accept: 18 mm": nobody of that name speaks. */
-const denies = (name: string): boolean => /\b(?:not|never|no|wrong|reject|refuse)\b|n['’]t\b/i.test(name);
-
-/** "Wider: 6 Fr or 8 Fr?", "Silk: absorbable or not?": nobody of that name speaks. */
-function asks(name: string): boolean {
-  const items = readItems(name, []);
-  return (
-    items.some(
-      ({ magnitude, system, axisNoun, deviceNoun }) => magnitude || system || axisNoun || deviceNoun,
-    ) ||
-    materialsIn(items).length > 0 ||
-    pointsIn(items).length > 0
-  );
-}
-
-const PROMPT =
-  /^\W{0,3}(?:q(?:uestion)?|(?:card )?front|term|prompt|card|ask|task|stem|viva|oral)\s*\d{0,2}\s*[.:)–—-]\s*\S/i;
-/** A word that can only announce an answer. */
+/** A word that can only announce an answer; others do below a line that asks. */
 const LABELLED =
   /^\W{0,3}(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans)\s*[.:–—-]\W{0,3}\S/i;
+const keyedBelow = (asked: string, below: string): boolean =>
+  LABELLED.test(below) ||
+  (/\?|\b\w+(?:er|est)\b/.test(asked) &&
+    ANSWER_LABEL.test(below) &&
+    /^\W{0,3}[a-z ]{2,24}\s*[:=→]/i.test(below));
 const DEFINES = /^\s*:\s+\S/;
 
 /** "Q: 20 G cannula, hub colour" with "A: pink" on the line or in the passage after it; a term with its definition. */
@@ -143,7 +76,7 @@ function prompted(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] 
     const answer = below ?? (next && prose(next) ? linesOf(next)[0] : undefined);
     if (!at || !answer || (!below && firstOfSeveral(desk, at))) return [];
     const labelled =
-      !offered.has(read.passage.index) && LABELLED.test(at.passage.text.slice(answer.start, answer.end));
+      !offered.has(read.passage.index) && keyedBelow(text, at.passage.text.slice(answer.start, answer.end));
     if ((!PROMPT.test(text) && !labelled) || severalEntries(at)) return [];
     const reply = replyIn(at, answer);
     return reply.marked ? [{ question: questionIn(read, line), reply: reply.piece, marked: true }] : [];
@@ -156,9 +89,6 @@ const firstOfSeveral = ({ reads }: Desk, { passage }: Read): boolean =>
   /^\(?[Bb][.):]\s/.test(reads[passage.index + 1]?.passage.text ?? '');
 
 const prose = ({ passage }: Read) => passage.kind === 'paragraph' || passage.kind === 'caption';
-
-/** Nobody asks and answers on a longer line. */
-const LONGEST_LINE = 500;
 
 const TAIL =
   /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)(?!.*[=-]>)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*|[.?;,—–("”]\s*(?:(?:right|correct|best|model|sample|ideal|expected|accepted)\s+)?(?:solution|reply|response|expected|verdict|model|looking for|gap)\s*[:=]\s*|(?<=\?\s?)(?:\.{4,}|…{2,})\s*(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)]\s*)?(?=[^.…\s])/i;
@@ -217,12 +147,24 @@ function tailed(read: Read): Pair[] {
     if (start >= end || told(read.passage.text, line.start, cut, end)) return [];
     return [
       {
-        question: questionIn(read, { start: line.start, end: cut }),
+        question: questionIn(read, { start: calledAt(read, line.start, cut), end: cut }),
         reply: piece(read, start, end),
         marked: true,
       },
     ];
   });
+}
+
+/** "Wires: 0.014, 0.018 inch. Thinnest please. Key: …": a short call for one of those named before it asks by itself. */
+function calledAt(read: Read, from: number, cut: number): number {
+  const last = read.sentences.findLast(({ start, end }) => start >= from && end <= cut + 1);
+  const short = last && last.start > from && last.items.length <= SHORT;
+  const calls =
+    short &&
+    last.items.some(
+      ({ magnitude }) => magnitude?.degree === 'superlative' || magnitude?.degree === 'comparative',
+    );
+  return calls && !last.items.some(({ kind }) => kind === 'size') ? last.start : from;
 }
 
 /** A sentence that asks, or a line with a gap, and what is said next. */
@@ -240,7 +182,7 @@ function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
   return [...gaps, ...asked];
 }
 /** What a question, a request or somebody's turn holds. Most texts hold none of it, and need not be read for it. */
-const MAY_ASK = /[?:]|work|calculate|convert|name|give|tell|say|state|quote|find/i;
+const MAY_ASK = /[?:]|work|calculate|convert|name|give|tell|say|state|quote|find|please/i;
 
 /** "Host: hub of a 22 G cannula." "Jo: green." "Host: correct.": what one says, another answers and the first confirms was a question. */
 function settledInTurn({ reads }: Desk, read: Read, i: number): boolean {
@@ -270,8 +212,16 @@ const requests = ({ items, close }: Sentence): boolean => {
   const opening = items
     .slice(spoken > 0 && spoken <= 2 ? spoken + 1 : 0, OPENING)
     .filter(({ kind }) => kind !== 'punctuation');
-  return close === '.' && items.length <= LONGEST_REQUEST && REQUEST.test(textOf(opening.slice(0, 2)));
+  return (
+    close === '.' &&
+    ((items.length <= LONGEST_REQUEST && REQUEST.test(textOf(opening.slice(0, 2)))) || calls(items))
+  );
 };
+/** "Thinnest please.": one of those just named is called for. */
+const calls = (items: readonly Item[]): boolean =>
+  items.length <= SHORT &&
+  items.some(({ word }) => word === 'please') &&
+  items.some(({ magnitude }) => magnitude?.degree === 'superlative' || magnitude?.degree === 'comparative');
 const REQUEST =
   /^(?:work out|calculate|convert|(?:name|give|tell|say|state|quote) (?:me|an?|one|the|us)|find the)\b/;
 const LONGEST_REQUEST = 18;
@@ -288,60 +238,35 @@ function countsOn(asked: Read, next: Read): boolean {
   return a !== undefined && b === a + 1 && /^\W*(?:q(?:uestion)?\s*|[a-z])?\d/i.test(next.passage.text);
 }
 
-/** "(1 mark)" between a question and its answer. */
-const marksAlone = (read: Read, sentence: Sentence | undefined): boolean =>
-  sentence !== undefined &&
-  /^\W*\d{1,2} (?:marks?|points?|pts?)\W*$/i.test(read.passage.text.slice(sentence.start, sentence.end));
-
-/** What follows the sentence of a gap on its line, else the passage below. */
-function gapped(desk: Desk, read: Read, line: Span, below: Span | undefined): Pair[] {
-  const gap = line.end - line.start > LONGEST_LINE ? undefined : gapIn(read, line);
-  if (!gap) return [];
-  const filling = bracketed(read, gap, line.end);
-  if (filling)
-    return [
-      {
-        question: questionIn(read, { start: sentenceStart(read, line, gap), end: gap.end }),
-        reply: piece(read, filling.start, filling.end),
-        marked: true,
-      },
-    ];
-  const stop = /[.?!](?=\s|$)/.exec(read.passage.text.slice(gap.end, line.end));
-  const cut = stop ? gap.end + stop.index : line.end;
-  const rest = { start: Math.min(cut + 1, line.end), end: line.end };
-  const question = questionIn(read, { start: sentenceStart(read, line, gap), end: cut });
-  const here = read.passage.text.slice(rest.start, rest.end).trim() !== '';
-  const next = desk.reads[read.passage.index + 1];
-  const reply = here
-    ? replyIn(read, rest)
-    : below
-      ? gapIn(read, below) === undefined
-        ? replyIn(read, below)
-        : undefined
-      : next && prose(next) && (next.passage.list === undefined || next.passage.list.parent !== undefined)
-        ? replyIn(next, linesOf(next)[0] ?? { start: 0, end: 0 })
-        : undefined;
-  return reply ? [{ question, reply: reply.piece, marked: reply.marked }] : [];
+/** "It's the ten-oh.", "The 16 G.": an answer and no sentence about it. */
+function bare({ items }: Piece): boolean {
+  const words = items.filter(({ kind }) => kind !== 'punctuation');
+  const rest = words.slice(words.findIndex(({ word }) => !/^(?:it|it's|is|that|that's|the|an?)$/.test(word)));
+  return rest.length <= 2 && !rest.some(({ word }) => /^(?:is|was|isn't)$/.test(word));
 }
 
-/** "Fill in: a 24 Fr catheter is ___ mm": the sentence of the gap begins after the last stop before it. */
-function sentenceStart(read: Read, line: Span, gap: Span): number {
-  const before = read.passage.text.slice(line.start, gap.start);
-  const stop = before.search(/[.?!:]\s(?!.*[.?!:]\s)/);
-  return stop < 0 || /^\W*\d{1,2}\.\s/.test(before.slice(stop - 3)) ? line.start : line.start + stop + 1;
+/** What is said next, past what only tells the learner what to do. */
+function nextSaid({ reads }: Desk, read: Read, i: number): { at: Read; from: number } | undefined {
+  const own = read.sentences.findIndex((sentence, j) => j > i && !fills(sentence));
+  if (own >= 0) return { at: read, from: own };
+  const { index } = read.passage;
+  const next = reads[index + 1];
+  const at = next && fillsWhole(next) ? reads[index + 2] : next;
+  if (!at || !follows(read, at)) return undefined;
+  const from = at.sentences.findIndex((sentence) => !fills(sentence));
+  return from >= 0 ? { at, from } : undefined;
 }
 
 function answered(desk: Desk, read: Read, asked: Sentence, i: number, offered: ReadonlySet<number>): Pair[] {
-  const step = marksAlone(read, read.sentences[i + 1]) ? 2 : 1;
-  const own = read.sentences[i + step];
-  const next = desk.reads[read.passage.index + 1];
-  const [at, from] = own ? [read, i + step] : next && follows(read, next) ? [next, 0] : [undefined, 0];
+  const { at, from } = nextSaid(desk, read, i) ?? { at: undefined, from: 0 };
   const first = at?.sentences[from];
   if (!at || !first || severalEntries(at)) return [];
   const short = first.items.length <= 2 && at.sentences[from + 1] !== undefined;
   const last = short ? at.sentences[from + 1]! : first;
-  if (at !== read && (tasks(last) || countsOn(read, at))) return [];
+  if ((at !== read && (tasks(last) || countsOn(read, at))) || tells(first)) return [];
   const reply = replyIn(at, { start: first.start, end: last.end });
+  const past = from !== (at === read ? i + 1 : 0) || at.passage.index > read.passage.index + 1;
+  if ((past || calls(asked.items)) && !reply.marked && !bare(reply.piece)) return [];
   const rest = at.sentences[from + (short ? 2 : 1)];
   const after = rest ?? desk.reads[at.passage.index + 1]?.sentences[0];
   const choice = !reply.marked || FIRST_CHOICE.test(at.passage.text.slice(first.start, last.end));
@@ -377,19 +302,6 @@ const SEVERAL_TURNS = /\n[ \t]*\p{Lu}[\p{L}.]{0,14}:[^\n]*\n[ \t]*\p{Lu}[\p{L}.]
 
 /** "A. 6 mm" where choices are offered is the first of them, no answer. */
 const FIRST_CHOICE = /^\W*a[.)]\s/i;
-
-const NUMBERED_TWICE = /\bQ\s?\d{1,2}\b[^\n]{1,200}\bQ\s?\d{1,2}\b/;
-/** "Answers: F, T, F, F, T." */
-export const SEVERAL_VERDICTS =
-  /^\W*(?:answers?\W+|key\W+)?(?:[TFYN]|true|false|yes|no)(?:[\s,;/]{1,3}(?:[TFYN]|true|false|yes|no)\b){2,}/i;
-/** A line of numbered answers belongs to several questions. */
-const severalEntries = ({ passage }: Read): boolean => {
-  if (wordedIn(passage).length > 0) return true;
-  const text = passage.text.slice(0, 400);
-  if (NUMBERED_TWICE.test(text) || SEVERAL_VERDICTS.test(text)) return true;
-  const bodies = bodiesIn(text, { start: 0, end: text.length });
-  return bodies.filter(({ number }) => number < LETTERS_FROM).length >= 2;
-};
 
 /** A paragraph after a paragraph or a heading, or the next item of a talk set as a list. */
 function follows({ passage: a }: Read, { passage: b }: Read): boolean {

@@ -7,6 +7,7 @@ import type { Note, Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
 import type { Read } from '../text/scenes.ts';
 import { askedOn, linesOf } from './lines.ts';
+import { partsIn } from './parts-in.ts';
 import {
   LETTERS_FROM,
   labelNumber,
@@ -208,20 +209,14 @@ function countedParts(text: string, from: number, paper: Run): Span[] | undefine
 const COUNT = /(^[\s*_(]*|[,;.|/·][\s*_(]*)(\d{1,2})[\s*_).:=–—-]+(?=\S)/g;
 
 const CAPITAL = /[A-F]/g;
-const CUTS = [/\s*[;|·]\s*/g, /\s+\/\s+/g, /\s*,\s+(?:and )?/g] as const;
 
 /** Cut where the numbers of the questions stand one after the other; else at the mark that cuts it at all. */
 function partsOf(read: Read, from: number, paper: Run): Piece[] {
   const text = read.passage.text.replace(/[.)*_\s]+$/, '');
   const counted = countedParts(text, from, paper);
   if (counted) return counted.map(({ start, end }) => piece(read, start, end));
-  for (const cut of CUTS) {
-    const found = matchesOf(text.slice(from), cut);
-    if (found.length === 0) continue;
-    const starts = [from, ...found.map((match) => from + match.index + match[0].length)];
-    const ends = [...found.map((match) => from + match.index), text.length];
-    return starts.map((start, i) => piece(read, start, ends[i]!));
-  }
+  const parts = partsIn(text, { start: from, end: text.length });
+  if (parts.length > 1) return parts.map(({ start, end }) => piece(read, start, end));
   // "B C A B"
   return /^[A-F](?: +[A-F])+$/.test(text.slice(from))
     ? matchesOf(text.slice(from), CAPITAL).map(({ index }) => piece(read, from + index, from + index + 1))

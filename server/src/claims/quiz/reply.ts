@@ -10,6 +10,7 @@ import { textOf } from '../text/joined.ts';
 import { measuredWords } from '../text/magnitudes.ts';
 import { groups, operand } from '../text/scene.ts';
 import { HEDGES, NEGATIONS } from '../words/changes.ts';
+import { byName, hueOrder } from './by-name.ts';
 import { coloured, converted, joined, kept, negated, threaded, worked } from './choice.ts';
 import type { Quiz } from './collect.ts';
 import {
@@ -38,6 +39,8 @@ const LONGEST = 16;
 export function readReply(pair: Pair, desk: Desk): KeyReading[] {
   const { question, reply } = pair;
   if (reply.items.length === 0 || reply.items.length > LONGEST || question.items.length > 60) return [];
+  const named = byName(pair, desk);
+  if (named && named.length > 0) return named.map((claim) => ({ claim, stance: 'asserted' }));
   // "Who said it?" asks for a person.
   if (/^(?:who|whose)$/.test(question.items[0]?.word ?? '')) return [];
   if (reply.items.some((item) => HEDGES.has(item.word) || item.word === '?')) return [];
@@ -175,8 +178,10 @@ function sequence(pair: Pair): KeyReading[] | undefined {
       item.kind === 'word' &&
       !/^(?:then|and|to|it|they|goes|go|runs?|is|would|be|it's|that's|you|get|so|well|easy)$/.test(item.word),
   );
-  if (!pair.marked || items.length < 2 || words.length > 0) return [];
   const focus = replySpan(pair);
+  const hues = pair.marked ? hueOrder(pair, { axis: cue.axis, runs: cue.runs }, focus) : undefined;
+  if (hues) return [{ claim: hues, stance: 'asserted' }];
+  if (!pair.marked || items.length < 2 || words.length > 0) return [];
   const claim: OrderClaim = {
     kind: 'order',
     construction: 'answer-key',

@@ -6,8 +6,9 @@ import type { Answers } from './answers.ts';
 import type { Desk } from './desk.ts';
 import { gapIn } from './gap.ts';
 import { askedOn, linesOf } from './lines.ts';
-import { type Pair, questionIn, replyIn } from './pairs.ts';
+import type { Pair } from './pairs.ts';
 import { labelNumber, markerNumber, type Piece, wholePiece } from './piece.ts';
+import { questionIn, replyIn } from './turns.ts';
 
 const PROMPT_HEAD = /\b(?:questions?|prompts?|front|cards?|stem|items?|asks?|asked|viva|q)\b|\?\s*$/i;
 const REPLY_HEAD =

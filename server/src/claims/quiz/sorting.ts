@@ -4,8 +4,9 @@ import { orderCue } from '../constructions/order.ts';
 import type { Read } from '../text/scenes.ts';
 import { type Desk, sizeKey, sizesOf } from './desk.ts';
 import { linesOf } from './lines.ts';
-import { doubted, type Pair, questionIn, replyIn } from './pairs.ts';
+import { doubted, type Pair } from './pairs.ts';
 import type { Piece } from './piece.ts';
+import { questionIn, replyIn } from './turns.ts';
 
 /** Longest line that is looked at, and fewest sizes that make a row. */
 const LONGEST = 300;

@@ -60,6 +60,8 @@ export const wordedIn = remembered(({ text }: Passage): readonly Worded[] => {
     at: match.index,
     body: match.index + match[0].length,
   }));
+  // "One: which is wider? Two: …": the questions.
+  if (marks.some(({ body }, i) => text.slice(body, marks[i + 1]?.at).includes('?'))) return [];
   const counts = marks.length >= FEWEST && marks.every(({ number }, i) => number === i + 1);
   return counts
     ? marks.map(({ number, body }, i) => ({

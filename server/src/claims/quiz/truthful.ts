@@ -4,9 +4,11 @@ import type { Note } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import { asksTruth } from '../text/truth-keys.ts';
 import type { Desk } from './desk.ts';
+import { SEVERAL_VERDICTS } from './entries.ts';
 import { linesOf } from './lines.ts';
-import { type Pair, questionIn, replyIn, SEVERAL_VERDICTS } from './pairs.ts';
+import type { Pair } from './pairs.ts';
 import { markerNumber } from './piece.ts';
+import { questionIn, replyIn } from './turns.ts';
 
 const LONGEST = 300;
 const VERDICT =

@@ -12,6 +12,7 @@ import { settleAlternatives } from './alternatives.ts';
 import type { Item } from './items.ts';
 import { lineAt } from './lines.ts';
 import { otherListNearer } from './list-order.ts';
+import { boxed, pastKey } from './offering.ts';
 import { placed } from './place.ts';
 import { PassageRead, type Read, ROOM, Shelf } from './reads.ts';
 import { forget } from './remember.ts';
@@ -169,7 +170,8 @@ function* scenesOfPassage(read: Read, { note, reads, answers, named }: Around): 
         lead: around.lead,
       };
       const chosen = () =>
-        option() ||
+        (option() && !pastKey(passage.text, sentence.start)) ||
+        boxed(passage.text) ||
         open ||
         leftEmpty(reads, read) ||
         unfilled(passage.text, sentence) ||

@@ -78,7 +78,11 @@ function opensTurn(items: readonly Item[], i: number, text: string): boolean {
 
 /** "a) …" and on the next line "b) …": statements without a full stop. */
 const opensEntry = ({ start }: Item, text: string): boolean =>
-  text[start - 1] === '\n' && ENTRY.test(text.slice(start, start + 6));
+  text[start - 1] === '\n' &&
+  (ENTRY.test(text.slice(start, start + 6)) ||
+    KEYED_LINE.test(text.slice(Math.max(0, start - 14), start - 1)));
+/** "14 G is wider than 16 G ✔", "… — F": the line is judged, and done. */
+const KEYED_LINE = /(?:(?:[—–→]|\s-)\s*\(?(?:T|F|true|false)\)?|\S\s+[✓✔✅✗✘❌])[ \t]*$/iu;
 const ENTRY = /^\(?(?:\d{1,2}|[a-hA-H]|[ivx]{1,4})\)\s/;
 
 /** "No. 15 blades" is one sentence; "No. 18 G is wider." are two. */

@@ -245,7 +245,8 @@ const LINE_FRONT =
 /** "2 F A 30 Fr drain …". */
 const NUMBER_FRONT = /^\W{0,3}\d{1,2}[.)]?\s+(T|F)\s*[—–:.)-]?\s+(?=[A-Z0-9])/;
 /** "A 3-0 is thinner than a 5-0 — no". */
-const LINE_END = /(?:[—–→]|\s-|\.{3,}|…|\s(?=\())\s*\(?(T|F|true|false|yes|no|✓|✔|✗|✘|wrong)\)?\s*\.?\s*$/i;
+const LINE_END =
+  /(?:[—–→]|\s-|\.{3,}|…|\s(?=\()|(?<=[a-z0-9]{2})\s(?=[✓✔]))\s*\(?(T|F|true|false|yes|no|✓|✔|✗|✘|wrong)\)?\s*\.?\s*$/i;
 
 /** The last letters of its words. */
 const MAY_END = /[tfeosg✓✔✗✘]\)?\s*\.?\s*$/i;
@@ -256,10 +257,14 @@ const keyed = (mark: string): 'true' | 'false' => (/^(?:t|yes|✓|✔)/i.test(ma
 const BRACKETED = /\((?:T|F|true|false)\)/gi;
 const LABELS = /\b(?:TRUE|FALSE|True|False)\s*:/g;
 
+/** "17 G is wider than 15 G ✘": behind nothing but a space a cross may also advise against what is named, unless truth is asked for. */
+const CROSSED = /(?<=[a-z0-9]{2}) [✗✘]\s*$/u;
+const ASKED_OF = /\b(?:true|false|right|wrong|correct|incorrect|quiz|myths?|ticks?|cross(?:es|ed)?)\b/i;
+
 function lineKey(line: string): 'true' | 'false' | undefined {
   if ((line.match(LABELS)?.length ?? 0) > 1 || (line.match(BRACKETED)?.length ?? 0) > 1) return undefined;
   const front = LINE_FRONT.exec(line) ?? NUMBER_FRONT.exec(line);
-  const end = front || !MAY_END.test(line) ? null : LINE_END.exec(line);
+  const end = front || !MAY_END.test(line) || /[✗✘❌].*[✓✔]/u.test(line) ? null : LINE_END.exec(line);
   const mark = front ? (front[1] ?? front[2] ?? front[3]) : end?.[1];
   return mark === undefined ? undefined : keyed(mark);
 }
@@ -280,7 +285,10 @@ export function lineKeys({ passage }: Read): (at: number) => Pick<Scene, 'truthI
   return (at) => {
     const { start, end } = lineAt(passage, at);
     const line = passage.text.slice(start, Math.min(end, start + 300));
-    const key = frontKey(line, at - start) ?? lineKey(line);
+    const key =
+      frontKey(line, at - start) ??
+      lineKey(line) ??
+      (CROSSED.test(line) && ASKED_OF.test(passage.text) ? 'false' : undefined);
     return key ? { truthItem: true, key } : {};
   };
 }

@@ -86,7 +86,7 @@ const OUTER = /\b(?:outer|outside|external|externally|od)\b/;
 /** "The number on a tracheal tube: inside or outside?" "Outside." */
 export function measuredBy(told: Told): FormulaClaim[] | undefined {
   const { question, head, options } = told;
-  const asked = textOf(question.items);
+  const asked = textOf(question.items).replace(CLASSES, ' ');
   const answer = textOf(head.items).replace(CLASSES, ' ');
   // "Which of these is named for its inside?" "The 16 Fr catheter.": the choice is what is measured.
   const turned = options.length > 1 && INNER.test(asked) !== OUTER.test(asked) && !SIDES.test(answer);

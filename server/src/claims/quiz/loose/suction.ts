@@ -48,8 +48,11 @@ export function suctioned({ question, head, reply, focus }: Told): FormulaClaim[
 
 /** The tubes that a question names, whatever their number was taken for: "a size 8 tube", "7.0 mm", "a 6 tube". */
 function tubesOf(question: Piece): number[] {
-  const named = question.items.flatMap(({ mention }) => {
-    const number = mention && TUBE.exec(mention.text)?.[1];
+  const texts = question.items.flatMap(({ mention }) => mention?.text ?? []);
+  // "Tube: 7.5 mm ID. Options: 10, 12, 14": the tube says what it is, and the rest is offered.
+  const plain = texts.filter((text) => /mm|id\b/i.test(text));
+  const named = (plain.length > 0 ? plain : texts).flatMap((text) => {
+    const number = TUBE.exec(text)?.[1];
     return number ? [Number(number)] : [];
   });
   const values = named.length > 0 ? named : numbersIn(question).map(({ value }) => value);

@@ -1,6 +1,6 @@
 /** Questions about colours, materials and statements: the colour of a size, the thread with a property, yes or no. */
 import { compound } from '../../compound.ts';
-import type { Claim, ColourClaim, PropertyClaim, Stance } from '../../model.ts';
+import type { Claim, ColourClaim, Operand, PropertyClaim, Stance } from '../../model.ts';
 import type { Item } from '../../text/items.ts';
 import { textOf } from '../../text/joined.ts';
 import { materialsIn } from '../../text/materials.ts';
@@ -10,7 +10,7 @@ import { codeOf } from '../../words/codes.ts';
 import { fateIn } from '../../words/fates.ts';
 import { PROPERTY_WORDS } from '../../words/properties.ts';
 import { negated } from '../choice.ts';
-import { compare, materialIs, onKey, readAs, sceneOf, sizeIs, sizesOf, spanOf } from '../desk.ts';
+import { compare, materialIs, onKey, readAs, sceneOf, sizeIs, sizeKey, sizesOf, spanOf } from '../desk.ts';
 import type { Piece } from '../piece.ts';
 import { AGREED_TO, NO, YES } from '../yes.ts';
 import type { Told } from './index.ts';
@@ -22,12 +22,15 @@ export function hue({ question, head, focus }: Told): ColourClaim[] | undefined 
   const said = coloursOf(head);
   const colours = new Set([...asked, ...said]);
   if (colours.size !== 1 || asked.length > 0 === said.length > 0 || negated(question)) return undefined;
-  const text = textOf(question.items);
+  const offered = asked.length > 0 ? sizesOf(question) : [];
+  const chosen =
+    offered.length > 1 && head.items.length <= FEW - 2 ? oneOf(offered, sizesSaid(head)) : undefined;
+  const text = textOf(chosen ? question.items.filter(({ word }) => word !== 'or') : question.items);
   // "Then a pink cannula is an 18?" "It is a 20.": put forward, and mended.
-  if (THREADS.test(text) || (asked.length > 0 && sizesOf(question).length > 0)) return undefined;
+  if (THREADS.test(text) || (offered.length > 0 && !chosen)) return undefined;
   const device = codeOf(question.items) ?? codeOf(head.items);
   if (device === 'both') return undefined;
-  const named = [...sizesOf(question), ...sizesSaid(head)];
+  const named = chosen ? [chosen] : [...sizesOf(question), ...sizesSaid(head)];
   const numbers = numbersIn(head).filter(({ value }) => value >= THINNEST_NUMBER);
   const bare =
     named.length === 0 && numbers.length === 1 && asked.length > 0
@@ -37,6 +40,9 @@ export function hue({ question, head, focus }: Told): ColourClaim[] | undefined 
   if (!size || (said.length > 0 && sizesSaid(head).length > 0)) return undefined;
   return [sizeIs(size, [...colours][0]!, device, focus, spanOf(question))];
 }
+/** "18 G, 20 G or 22 G?" "22 G.": the one size of a reply, where the question offers it. */
+const oneOf = (offered: readonly Operand[], [said, ...more]: readonly Operand[]): Operand | undefined =>
+  said && more.length === 0 && offered.some((one) => sizeKey(one) === sizeKey(said)) ? said : undefined;
 /** No scale with colours has smaller numbers; those count options. */
 const THINNEST_NUMBER = 5;
 /** Dyes of threads, and what else has a colour. */

@@ -7,6 +7,7 @@ import { textOf } from '../../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../../text/magnitudes.ts';
 import { negated } from '../choice.ts';
 import { compare, sizeKey, sizesOf, spanOf } from '../desk.ts';
+import type { Piece } from '../piece.ts';
 import type { Told } from './index.ts';
 import { figuresIn, numbersIn, operandAt, sizesSaid } from './said.ts';
 
@@ -96,16 +97,49 @@ const plain = (items: readonly Item[], number: Item): boolean =>
   );
 
 /** "You want one size thicker than 3-0. What do you ask for?" "4-0": the one named is to be on that side. */
-export function beyond({ question, head, focus }: Told): ComparisonClaim[] | undefined {
-  const [base, ...more] = sizesOf(question);
+export function beyond({ question, head, options, focus }: Told): ComparisonClaim[] | undefined {
+  const [base, ...more] = sizesOf(question).filter((size) => !offers(options, size));
   const [size, ...others] = sizesSaid(head);
-  const word = base && sideAsked(question.items, base.sizes[0]!.system);
-  if (!base || more.length > 0 || others.length > 0 || !word || negated(question)) return undefined;
+  if (!base || more.length > 1 || others.length > 0 || negated(question)) return undefined;
   const own = size ?? bareLike(head, base);
-  if (!own || own.sizes[0]!.system !== base.sizes[0]!.system) return undefined;
-  if (own.sizes[0]!.value === base.sizes[0]!.value) return undefined;
-  return [compare(own, base, word, focus, spanOf(question))];
+  if (!own || [base, ...more].some((one) => one.sizes[0]!.system !== own.sizes[0]!.system)) return undefined;
+  if ([base, ...more].some((one) => one.sizes[0]!.value === own.sizes[0]!.value)) return undefined;
+  if (more.length > 0) return withinBounds(question, own, [base, more[0]!], focus);
+  const word = sideAsked(question.items, base.sizes[0]!.system, options.length > 1);
+  return word && [compare(own, base, word, focus, spanOf(question))];
 }
+
+/** A choice that stands on the line of its question. */
+const offers = (options: readonly Piece[], { span }: Operand): boolean =>
+  options.some((option) => {
+    const own = spanOf(option);
+    return own.start <= span.start && span.end <= own.end;
+  });
+
+/** "Name a size thinner than 3-0 but thicker than 5-0", "between 3-0 and 5-0": what is named keeps within both. */
+function withinBounds(
+  question: Piece,
+  own: Operand,
+  [a, b]: readonly [Operand, Operand],
+  focus: Span,
+): ComparisonClaim[] | undefined {
+  const text = textOf(question.items);
+  if (!ASKS_SIZE.test(text) || NOT_BETWEEN.test(text)) return undefined;
+  const words = measuredWords(question.items).filter(({ degree }) => degree === 'comparative');
+  const [first, second] = words;
+  const said = (word: Pick<Measured, 'axis' | 'sign'>, other: Operand) =>
+    compare(own, other, word, focus, spanOf(question));
+  if (first && second && words.length === 2 && first.sign !== second.sign) {
+    const than = words.every(({ to }) => question.items[to + 1]?.word === 'than');
+    return than && words.every(({ axis }) => decidable(axis)) ? [said(first, a), said(second, b)] : undefined;
+  }
+  if (words.length > 0 || !/\bbetween (?:an? |the |usp )*\d/.test(text)) return undefined;
+  const grows = a.sizes[0]!.value < b.sizes[0]!.value !== (a.sizes[0]!.system === 'needle-gauge');
+  const [thin, thick] = grows ? [a, b] : [b, a];
+  return [said({ axis: 'outer', sign: 1 }, thin), said({ axis: 'outer', sign: -1 }, thick)];
+}
+const NOT_BETWEEN =
+  /\b(?:difference|steps?|why|how|or|not|choose|which of (?:the two|these)|relation\w*|ratio|compare|same)\b/;
 
 /** "Name the USP size that is the same as 1-0." "1." */
 export function same({ question, head, focus }: Told): ComparisonClaim[] | undefined {
@@ -142,10 +176,17 @@ const UP = /\b(?:sizes?|steps?|one|next|french) up\b/;
 const DOWN = /\b(?:sizes?|steps?|one|next|french) down\b/;
 
 /** The one comparing word of a question that asks for a size on one side of another; on some scales "up" and "down" say it. */
-function sideAsked(items: readonly Item[], system: System): Pick<Measured, 'axis' | 'sign'> | undefined {
+function sideAsked(
+  items: readonly Item[],
+  system: System,
+  choosing: boolean,
+): Pick<Measured, 'axis' | 'sign'> | undefined {
   const text = textOf(items);
-  if (!ASKS_SIZE.test(text) || NOT_NEXT.test(text) || !NEXT.test(text)) return undefined;
-  const words = measuredWords(items).filter(({ degree }) => degree !== 'plain');
+  if (!(choosing || ASKS_SIZE.test(text)) || NOT_NEXT.test(text) || !NEXT.test(text)) return undefined;
+  // "Single best answer": of the answers.
+  const words = measuredWords(items).filter(
+    ({ degree, axis }) => degree === 'comparative' || (degree === 'superlative' && axis !== 'other'),
+  );
   const [word, ...more] = words;
   const [up, down] = [UP.test(text), DOWN.test(text)];
   if (!word) return up !== down && ASCENDING.has(system) ? { axis: 'outer', sign: up ? 1 : -1 } : undefined;

@@ -12,11 +12,11 @@ export const inches: Notation = {
   title: 'Inches',
   about: 'A needle length or a diameter in inches: decimal, fraction, mixed number.',
   system: 'inch',
-  pattern: `(?<!["“])${BEFORE}(?:${INCHES})(?:${JOIN}(?:${INCHES})){0,4}(?:[\\s]?-?|-[\\s](?=inch)|[\\s]of[\\s]an[\\s](?=inch))(?:${alternation(INCH_WORDS)})\\.?${AFTER}(?![²³]|[\\s](?:milli|centi)met)`,
+  pattern: `(?<!["“])${BEFORE}(?:${INCHES})(?:${JOIN}(?:${INCHES})){0,4}(?:[\\s]?-?|-[\\s](?=inch)|[\\s]of[\\s]an[\\s](?=inch))(?:${alternation(INCH_WORDS)})\\.?${AFTER}(?![²³]|[\\s](?:milli|centi)met|[ ](?:mm|French)(?![A-Za-z-]))`,
   anyCase: true,
   read: (text) => afterList(readSeries(text, INCHES, plausible), text).map((item) => trimmed(item, text)),
   examples: ['1½ in', '5/8 inch', '0.5 in', '¼–½ in', '1 1/2 in', '1½″', '1.5-inch'],
-  counterExamples: ['18 inside', '1.8 in millimetres'],
+  counterExamples: ['18 inside', '1.8 in millimetres', '3 in mm'],
 };
 
 /** "an 18 or 20, 1 inch": a list that "or" has closed goes on no further; what follows its comma stands alone. */

@@ -288,6 +288,7 @@ function applied({ quiz, chosen }: Keyed): Item[] {
 }
 const EXCEPTING = new Set(['?', ':', ',', '.', 'except', 'not', 'for']);
 
+const DOES = /^(?:does|do)$/;
 const MEASURING = /^(?:measure|mean|describe|give|show|indicate|count|denote)$/;
 
 /** The question without its mark, a colon, the option. */
@@ -295,8 +296,11 @@ export function joined(question: Piece, chosen: Piece): Item[] {
   const stem = question.items.filter((item) => item.word !== '?');
   const last = stem.at(-1);
   // "What does gauge measure?" "The length.": gauge measures the length.
-  if (stem[0]?.word === 'what' && /^(?:does|do)$/.test(stem[1]?.word ?? '') && MEASURING.test(last!.word))
+  if (stem[0]?.word === 'what' && DOES.test(stem[1]?.word ?? '') && MEASURING.test(last!.word))
     return [...stem.slice(2, -1), { ...last!, word: `${last!.word}s` }, ...chosen.items];
+  const stands = stem.findIndex(({ word }, i) => word === 'stand' && stem[i + 1]?.word === 'for');
+  if (stem[0]?.word === 'what' && DOES.test(stem[1]?.word ?? '') && stands > 2)
+    return [...stem.slice(2, stands), { ...stem[stands]!, word: 'stands' }, mark('for'), ...chosen.items];
   const link = last && last.word !== 'is' && last.word !== 'are' && last.word !== ':' ? [mark(':')] : [];
   return [...stem, ...link, ...chosen.items];
 }

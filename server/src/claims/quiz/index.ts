@@ -2,6 +2,8 @@
 import type { Note, Span } from '../../notes/model.ts';
 import { lineAt } from '../text/lines.ts';
 import type { Whole } from '../text/scenes.ts';
+import { arbitrated } from './arbiter.ts';
+import { byLetter } from './by-letter.ts';
 import { leaning } from './carried.ts';
 import { readChoice } from './choice.ts';
 import { quizzes } from './collect.ts';
@@ -10,6 +12,7 @@ import { crossed } from './crosses.ts';
 import { type Desk, type KeyReading, sceneOf, spanOf } from './desk.ts';
 import { inTurn } from './in-turn.ts';
 import { type Keyed, keyed } from './key.ts';
+import { led } from './led.ts';
 import { because } from './loose/because.ts';
 import { amongColours } from './loose/choices.ts';
 import { loosely } from './loose/index.ts';
@@ -43,7 +46,8 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
     offering.flatMap(({ question, options }) => [question, ...options].map(({ read }) => read.passage.index)),
   );
   const keys = keyed(note, reads, offering, answers);
-  const settled = new Set(keys.map(({ quiz }) => quiz.question.read.passage.index));
+  const letters = byLetter(desk);
+  const settled = new Set([...keys, ...letters.keys].map(({ quiz }) => quiz.question.read.passage.index));
   const rows = reads.flatMap((read) => inTurn(desk, read));
   const answering = rows.map(({ reply: { read, span } }) => ({ read, span }));
   const inRow = ({ reply: { read, span } }: Pair): boolean =>
@@ -57,6 +61,7 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
     ...rows.filter((pair) => !counted.has(placeOfReply(pair))),
     ...reads.flatMap((read) => truthful(desk, read)).filter((pair) => !met.has(placeOfReply(pair))),
     ...reads.flatMap((read) => sortedPairs(desk, read)),
+    ...reads.flatMap((read) => led(desk, read)),
     ...reads.flatMap((read) => narrated(read)).filter((pair) => !met.has(placeOfReply(pair))),
     ...tablePairs(desk),
     ...byNumber,
@@ -71,9 +76,11 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
   );
   return {
     readings: [
-      ...[...keys, ...crossed(note, reads)].flatMap((key) => readKey(key, desk)),
+      ...[...keys, ...letters.keys, ...crossed(note, reads)].flatMap((key) => readKey(key, desk)),
       ...keys.flatMap((key) => readReason(key, desk)),
       ...match.readings,
+      ...letters.readings,
+      ...reads.flatMap((read) => arbitrated(desk, read)),
       ...reads.flatMap((read) => credited(desk, read)),
       ...free.flatMap((pair) => withReason(pair, readPair(pair, desk), desk)),
     ],
@@ -195,7 +202,7 @@ const outbid = (said: string, after: string): boolean => {
 /** "41... no. 39": thought better of. */
 const BREAKS_OFF = /(?:\.{2,}|…|[—–])\s*(?:er |sorry,? |wait,? )?(?:no|wait|sorry|i mean)\b/i;
 const OF_ANOTHER =
-  /^\W{0,3}(?:(?:an?|the|one|another|my|our) (?:student|candidate|learner|trainee|pupil|registrar|intern|junior|nurse|colleague|resident|parent|relative)s?|you|he|she|they|one|some|many|most)(?:['’](?:ve|d)| have| has| had)? (?:\w+ )?(?:keyed|put|ticked|say|said|wrote|written|given|answered|marked|circled)\b/i;
+  /^\W{0,3}(?:(?:an?|the|one|another|my|our) (?:student|candidate|learner|trainee|pupil|registrar|intern|junior|nurse|colleague|resident|parent|relative)s?|you|he|she|they|one|some|many|most)(?:['’](?:ve|d)| have| has| had)? (?:\w+ )?(?:keyed|put|ticked|say|said|wrote|write|written|given|give|answer|answered|marked|mark|circled|circle)\b/i;
 
 /** "\"wider: 20 G or 18 G? 20 G\". It's the 18.": question and reply in one quotation are somebody else's. */
 const quotedWhole = ({ question, reply }: Pair): boolean =>

@@ -1,9 +1,12 @@
 /** Matching exercises: numbered things, lettered things, and a key that joins them: "1-C, 2-A, 3-B". */
 import type { Note, Span } from '../../notes/model.ts';
+import type { System } from '../../sizes/model.ts';
 import type { Claim, Operand } from '../model.ts';
+import type { Item } from '../text/items.ts';
+import { lineAt } from '../text/lines.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Answers } from './answers.ts';
-import { type Desk, type KeyReading, mark, onKey, readAs, sceneOf, spanOf } from './desk.ts';
+import { type Desk, type KeyReading, mark, numberSize, onKey, readAs, sceneOf, spanOf } from './desk.ts';
 import { besideIn, keyInRow, labelledIn } from './in-a-row.ts';
 import { linesOf } from './lines.ts';
 import { LETTERS_FROM, letterNumber, markerNumber, numberIn, type Piece, piece, placeOf } from './piece.ts';
@@ -132,14 +135,35 @@ function joinedBy(thing: Thing, letters: readonly Thing[], desk: Desk, answers: 
   const scene = sceneOf(desk, thing.body);
   if (!entry || !other || !scene || parted(entry.at)) return [];
   if (entry.at.read.passage.index < thing.body.read.passage.index) return [];
-  const claims = readAs(scene, [...thing.body.items, mark(':'), ...other.body.items]).filter(({ kind }) =>
-    KINDS.has(kind),
+  const claims = readAs(scene, [...withUnit(thing.body), mark(':'), ...withUnit(other.body)]).filter(
+    ({ kind }) => KINDS.has(kind),
   );
   return claims.slice(0, 1).map((claim) => ({
     claim: onKey(untouched(claim), spanOf(entry.at), spanOf(thing.body)),
     stance: 'asserted',
   }));
 }
+
+/** "mm: (A) 0.97 (B) 0.36": bare numbers of a row take the unit that heads it. */
+function withUnit(body: Piece): readonly Item[] {
+  const { read, span, items } = body;
+  const { start } = lineAt(read.passage, span.start);
+  const unit = HEADED.exec(
+    read.passage.text.slice(start, Math.min(span.start, start + 40)),
+  )?.[1]?.toLowerCase();
+  const system = unit && UNITS.find(([pattern]) => pattern.test(unit))?.[1];
+  const mention = system && numberSize(body, system);
+  return mention && items[0] ? [{ ...items[0], kind: 'size', mention }] : items;
+}
+const HEADED =
+  /^\W{0,3}(?:in |the |sizes in |outer |diameters? (?:in )?)*(mm|millimet(?:re|er)s?|inch(?:es)?|french|fr|ch|gauge|metric)\b[^\n(]{0,12}:/i;
+const UNITS: readonly (readonly [RegExp, System])[] = [
+  [/^mm|^milli/, 'millimetre'],
+  [/^metric/, 'ep-metric'],
+  [/^in/, 'inch'],
+  [/^(?:fr|ch)/, 'french'],
+  [/^g/, 'needle-gauge'],
+];
 
 /** In the answer section; else in the key that closes the line of the letters. */
 function entryFor({ label, body }: Thing, letters: readonly Thing[], answers: Answers) {

@@ -61,7 +61,8 @@ export function questionIn(read: Read, span: Span): Piece {
 }
 
 /** "Do not accept: 18 mm": nobody of that name speaks. */
-const denies = (name: string): boolean => /\b(?:not|never|no|wrong|reject|refuse)\b|n['’]t\b/i.test(name);
+const denies = (name: string): boolean =>
+  /\b(?:not|never|no|zero|nil|wrong|reject|refuse)\b|n['’]t\b/i.test(name);
 
 /** "Wider: 6 Fr or 8 Fr?", "Silk: absorbable or not?": nobody of that name speaks. */
 function asks(name: string): boolean {

@@ -1,8 +1,10 @@
 /** Ways of setting a statement before the reader without standing behind it, beyond plain reporting. */
+import type { Passage } from '../../notes/model.ts';
 import type { Reading } from '../constructions/model.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { lineAt } from '../text/lines.ts';
+import { remembered } from '../text/remember.ts';
 import type { Scene } from '../text/scene.ts';
 import { offersEither } from '../text/truth-keys.ts';
 import { HEARSAY, type Place } from '../words/hearsay.ts';
@@ -27,6 +29,7 @@ export function hearsay(scene: Scene, reading: Reading): boolean {
     offersEither(scene.passage) ||
     inChoices(scene.items) ||
     checkedNext(scene) ||
+    arguedOver(scene) ||
     amongNumbered(scene) ||
     (claim.kind === 'comparison' && claim.axis === 'flow' && explained(scene)) ||
     crossed(scene, scene.items[at]?.start ?? 0) ||
@@ -93,6 +96,14 @@ const explained = ({ after: [next] }: Scene): boolean =>
   next !== undefined && next.close !== '?' && HINDRANCE.test(joined(next.items));
 const HINDRANCE =
   /\b(?:reason|cause|why|because|turned out|was|were|sat|had)\b.*\b(?:valve|kink\w*|clamp\w*|clot\w*|blocked|tissued|bent|closed|shut|half open|pulled back)\b/;
+
+/** "Who is right? Tom says …. Mia says …": set out for the reader to decide. */
+const arguedOver = ({ passage, items }: Scene): boolean =>
+  ARGUES.test(joined(items, 0, 4)) && whoIsRight(passage);
+const ARGUES = /^\W*\w+(?: \w+)? (?:says|said|thinks|claims|argues|believes|maintains|writes)\b/;
+const whoIsRight = remembered(({ text }: Passage): boolean =>
+  /\b(?:who|which (?:of them|one|student|nurse)) (?:is|was) (?:right|correct|wrong|mistaken)\b/i.test(text),
+);
 
 /** "My consultant says …. Is that right?": asked about, not told. */
 const checkedNext = ({ after: [next] }: Scene): boolean =>

@@ -55,4 +55,4 @@ export const ABBREVIATIONS: ReadonlyMap<string, Abbreviation> = new Map([
 
 /** What one of them may be taken for. */
 export const EXPANSIONS =
-  /^(?:gauges?|gage|grams?|foleys?|fahrenheit|frames?|fine|fractions?|females?|zeros?|zeroes|noughts?|european|europe|british|american|america|united|states|us|english|french|charri[eè]re|channels?|chest|child|children|circumference|millimet(?:re|er)s?|mm|inch|inches|numbers?|sizes?|length|general|universal|international)$/;
+  /^(?:gauges?|gage|grams?|foleys?|fahrenheit|frames?|fine|fractions?|females?|flows?|fluids?|frequency|zeros?|zeroes|noughts?|european|europe|british|american|america|united|states|us|english|french|charri[eè]re|channels?|chest|child|children|circumference|millimet(?:re|er)s?|mm|inch|inches|numbers?|sizes?|length|general|universal|international)$/;

@@ -99,6 +99,12 @@ export function measuredBy(told: Told): FormulaClaim[] | undefined {
   const french =
     /\b(?:french|fr|charri[eè]re|foley|drain|urinary|urethral|nasogastric)\b/.test(text) ||
     systemNamed(thing.items, 'french');
+  const gauge =
+    !tube &&
+    !french &&
+    (/\bgauges?\b/.test(text) || systemNamed(thing.items, 'needle-gauge')) &&
+    NEEDLE.test(text);
+  if (gauge && inner) return [rule(told, 'needle-gauge', 'gauge-is-inner')];
   if (tube === french || /\bsheath|introducer|guid/.test(text)) return undefined;
   if (tube) return [rule(told, 'tube-id', inner ? 'tube-is-inner' : 'tube-is-outer')];
   return inner ? [rule(told, 'french', 'french-is-inner')] : [];
@@ -107,6 +113,7 @@ const MEASURED =
   /\b(?:numbers?|marked|sizes?|sized|measures?|measured|figure|refers?|means?|tells?|stands?|diameter|describes?|gives?|gauge|french|that|label\w*|printed)\b/;
 const UNLIKE =
   /\b(?:double|lumens?|edge|curve|cutting|larger|smaller|wider|than|why|how much|how many|how wide)\b/;
+const NEEDLE = /\b(?:needles?|cannula[es]?|gauges?|hypodermic)\b/;
 const TRACHEAL =
   /\b(?:tracheal|endotracheal|ett|airway|intubat\w*|warmblood|horse|tracheostomy)\b.*\btubes?\b|\btubes?\b.*\b(?:tracheal|trachea|endotracheal|warmblood|intubat\w*)\b|\bett\b/;
 const SIDES = /\b(?:inner|inside|internal|outer|outside|external)\b/;

@@ -122,9 +122,11 @@ export function answersOf(note: Note, reads: readonly Read[]): Answers {
   const groups: Group[] = [];
   let path = '';
   for (const read of reads) {
-    if (!isKey(note, reads, read)) continue;
+    const from = isKey(note, reads, read) ? 0 : keyLine(read);
+    if (from === undefined) continue;
     const own = read.passage.path.join();
     for (const line of linesOf(read)) {
+      if (line.start < from) continue;
       const label = labelOf(read.passage.text.slice(line.start, line.end));
       const open = groups.at(-1);
       const running = open && own === path && (label === '' || label === open.label) && flows(open, read);
@@ -193,6 +195,15 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
     oneOfEntries(note, passage)
   );
 }
+
+/** "Answers: 1 the 18 G, 2 4 mm" right below the last question, on a line of its passage: where that line begins. */
+function keyLine({ passage: { text, kind, cell } }: Read): number | undefined {
+  if (kind === 'heading' || cell || !text.includes('\n')) return undefined;
+  const match = KEY_ON_LINE.exec(text);
+  return match ? match.index + 1 : undefined;
+}
+const KEY_ON_LINE =
+  /\n(?=[\s*_(]*(?:(?:the|right|correct|model|all|our|my) )?(?:answer key|answers?|key|solutions?)\b[^\n\d:=–—-]{0,20}[:=–—-]?[\s*_]*(?:q(?:uestion)?\s*)?\(?(?:1|a|i)\b\s*[^\s\n])/i;
 
 /** "i: C" alone in its paragraph, beside "ii: A" in the next. */
 const oneOfEntries = ({ passages }: Note, { text, index }: Note['passages'][number]): boolean =>

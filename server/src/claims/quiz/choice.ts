@@ -108,7 +108,7 @@ function extreme(key: Keyed, focus: Span): KeyReading[] | undefined {
   const word = askedMagnitude(question.items) ?? inHaste(question);
   const chosen = choiceOperand(key.chosen, question);
   if (!word || !chosen || negated(question) || tells(question)) return undefined;
-  if (groups(question.items).length > 0 && /\bthan\b/.test(textOf(question.items))) return undefined;
+  if (THAN_ELSE.test(textOf(question.items))) return undefined;
   if (key.several) return [];
   const others = key.quiz.options
     .filter((option) => option !== key.chosen)
@@ -121,6 +121,9 @@ function extreme(key: Keyed, focus: Span): KeyReading[] | undefined {
     stance: 'asserted',
   }));
 }
+
+/** "wider than an 18 G", "wider than you thought": more than something else than the other choices. */
+const THAN_ELSE = /\bthan (?!(?:the |all |any |all the )*(?:others?|rest|two|three)\b)/;
 
 /** "As they grow the cannula gets wider.", above boxes to tick: a sentence that compares and asks nothing. */
 const tells = (question: Piece): boolean =>

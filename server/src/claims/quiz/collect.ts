@@ -4,6 +4,7 @@ import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
+import { endOf, letteredPieces, offeredBefore } from './choices-in.ts';
 import { linesOf } from './lines.ts';
 import {
   labelNumber,
@@ -12,7 +13,7 @@ import {
   numberIn,
   type Piece,
   piece,
-  placeOf,
+  plainNumber,
   romanNumber,
   wholePiece,
 } from './piece.ts';
@@ -29,10 +30,6 @@ export interface Quiz {
   /** Passage index of the last option. */
   readonly last: number;
 }
-
-const LETTER = /(^|[\s;,*])[([]?([A-Fa-f]|i{1,3}|iv|vi?)[)\].:]\s+/g;
-
-const BRACKETED = /(^|[\s;,*])[([]?([A-Fa-f]|i{1,3}|iv|vi?)[)\].]\s+/g;
 
 export function quizzes(note: Note, reads: readonly Read[]): Quiz[] {
   const found: Quiz[] = [];
@@ -101,6 +98,7 @@ function questionLines(read: Read): Span[] {
     const next = text.indexOf('\n', at);
     if (
       numberIn(text.slice(at, at + 12)) !== undefined ||
+      plainNumber(text.slice(at, at + 14)) !== undefined ||
       romanAsks(text.slice(at, next < 0 ? text.length : next))
     )
       starts.push(at);
@@ -151,16 +149,19 @@ function quizAt(
   const asking = askingIn(read, bounds);
   if (!asking && read.passage.kind === 'heading' && titles(read)) return undefined;
   const end = stemOf(read, bounds, asking);
+  const before = asking && offeredBefore(read, bounds, asking);
   const whole = bounds.end === read.passage.text.length;
   const options =
     inline(read, { start: end, end: bounds.end }) ??
     slashed(read, bounds, asking?.end) ??
+    before?.options ??
     (whole ? boxLines(reads, read, end, asking !== undefined) : undefined) ??
     (whole ? (following(reads, read, asking !== undefined) ?? listed(reads, read)) : undefined);
   if (
     !options ||
     options.length < 2 ||
     options.some(asksItself) ||
+    answersAlready(options[0]!) ||
     (!asking &&
       !keyedHere(piece(read, bounds.start, end), options) &&
       !testing(note, read) &&
@@ -169,13 +170,15 @@ function quizAt(
     return undefined;
   const number =
     labelNumber(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
+    plainNumber(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
     wordNumber(read.passage.text.slice(bounds.start, bounds.start + 20)) ??
     writtenNumber(note, reads, read) ??
     place;
   const first = options[0]!;
   const stop = first.read === read ? Math.min(end, first.span.start) : end;
   const from = bounds.start + wordLabel(read.passage.text.slice(bounds.start, bounds.start + 20));
-  const question = piece(read, from, Math.max(stop, from + 1));
+  const own = options === before?.options ? before.question : undefined;
+  const question = own ?? piece(read, from, Math.max(stop, from + 1));
   return { question, number, options, end: bounds.end, last: options.at(-1)!.read.passage.index };
 }
 
@@ -248,6 +251,12 @@ function boxLines(reads: readonly Read[], read: Read, from: number, asked: boole
     : undefined;
 }
 
+/** "Answers: a) 5-0 b) 18 G": under these letters stand the answers to several questions. */
+const answersAlready = ({ read, span }: Piece): boolean =>
+  /\b(?:answers?|key|solutions?)\b[^\n]{0,12}\(?[Aai]\)?\W*$/i.test(
+    read.passage.text.slice(Math.max(0, span.start - 40), span.start),
+  );
+
 /** "a) Which leaves the larger hole?": lettered questions are no choices. */
 const asksItself = ({ read, span }: Piece): boolean =>
   read.sentences.some(({ start, end, close }) => close === '?' && start >= span.start && end <= span.end);
@@ -281,7 +290,7 @@ function inline(read: Read, within: Span): Piece[] | undefined {
   return pieces.length >= 2 ? pieces : boxedPieces(read, within);
 }
 
-const EMPTY_BOX = /[☐○◯□]\s*(?=\S)/gu;
+const EMPTY_BOX = /[☐○◯□☑☒]\s*(?=\S)/gu;
 
 /** "nylon is ☐ natural ☐ synthetic": a box in front of each. */
 function boxedPieces(read: Read, { start, end }: Span): Piece[] | undefined {
@@ -310,81 +319,6 @@ function lettered(reads: readonly Read[], read: Read): Piece[] | undefined {
 /** Choices behind a question of their own answer that one. */
 const OWN_STEM = /\?|^\W*(?:\d{1,2}[.)]\s*)?(?:which|what|how)\b/i;
 const KEY_OPENS = /^\W*(?:(?:right |correct |model )?answers?|key|ans|solutions?)\b/i;
-
-function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
-  const text = read.passage.text.slice(0, within.end);
-  const marked = lettersIn(text, within.start, SPEAKERS.test(text) ? BRACKETED : LETTER, already);
-  const starts =
-    marked.length > 0
-      ? marked
-      : (some(lettersIn(text, within.start, COMMA_LETTER, already), already) ??
-        some(lettersIn(text, within.start, EQUAL_LETTER, already), already) ??
-        numberedChoices(text, within.start, already) ??
-        bareLetters(text, within.start, already));
-  if (starts.length === 0 || (already > 0 && starts[0]!.at > 2)) return [];
-  return starts.map(({ body }, i) => piece(read, body, endOf(text, body, starts[i + 1]?.at ?? text.length)));
-}
-
-/** "A: …", "N: …": people with initials talk, and a letter with a colon offers nothing. */
-const SPEAKERS = /(?:^|\n)\W{0,4}[G-PR-Z]:\s/;
-
-interface Start {
-  readonly at: number;
-  readonly body: number;
-}
-
-function lettersIn(text: string, from: number, pattern: RegExp, already: number): Start[] {
-  const starts: Start[] = [];
-  for (const match of matchesOf(text.slice(from), pattern)) {
-    const place = /\d/.test(match[2]!) ? Number(match[2]) - 1 : placeOf(match[2]!);
-    if (place !== already + starts.length) continue;
-    const at = from + match.index;
-    starts.push({ at, body: at + match[0].length });
-  }
-  return starts;
-}
-
-/** "A, 18 G. B, 22 G. C, 24 G.": read out loud, each letter after a stop and before a comma. */
-const COMMA_LETTER = /(^\s*|[.?!:;\n]\s*)([A-F]),\s+(?=\S)/g;
-
-/** "A = 12 Fr, B = 4.5 mm". */
-const EQUAL_LETTER = /(^\s*|[.?!:;,\n]\s*|\s)([A-F])\s?=\s?(?=\S)/g;
-
-/** "(1) 0.018 inch, (2) 0.014 inch": choices counted in brackets; what goes on for longer is a text. */
-const BRACKETED_NUMBER = /(^|[\s;,*:])\(([1-6])\)\s+/g;
-function numberedChoices(text: string, from: number, already: number): Start[] | undefined {
-  const starts = already > 0 ? [] : lettersIn(text, from, BRACKETED_NUMBER, already);
-  const short = starts.every(({ body }, i) => (starts[i + 1]?.at ?? body) - body <= LONGEST_CHOICE);
-  return starts.length >= 2 && short ? starts : undefined;
-}
-const LONGEST_CHOICE = 40;
-
-/** One letter with a comma may be anything. */
-const some = (starts: Start[], already: number): Start[] | undefined =>
-  starts.length + already >= 2 ? starts : undefined;
-
-const BARE_LETTER = /(^|\s)([A-F])\s+(?=\S)/g;
-
-/** "A 3 mm  B 6 mm  C 9 mm": capitals alone count when a line or what follows a colon opens with A and B comes after. */
-function bareLetters(text: string, from: number, already: number): Start[] {
-  const starts = lettersIn(text, from, BARE_LETTER, already);
-  const first = starts[0];
-  const opens = first && /(?:^|[\n:?])[ \t]*$/.test(text.slice(Math.max(0, from - 2), first.body - 2));
-  return already === 0 && opens && starts.length >= 2 ? starts : [];
-}
-
-/** An option ends before a key that stands on the same lines. */
-function endOf(text: string, body: number, end: number): number {
-  const key =
-    /(?:\n|\s[-—–(*]?)\s*[*[(]*(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|ans|keyed|key|correct|right|solution)\b/i.exec(
-      text.slice(body, end),
-    );
-  const stop = key ? body + key.index : end;
-  const reason = REASON.exec(text.slice(body, stop));
-  return reason ? body + reason.index + 1 : stop;
-}
-/** "D 24 Fr. Because you multiply by three.": why one of them is right is part of none. */
-const REASON = /[.;]\s+(?:because|reason|rationale|explanation|commentary)\b/i;
 
 /** A list that the question leads into, or that is nested in the question's own item. */
 function listed(reads: readonly Read[], read: Read): Piece[] | undefined {

@@ -49,7 +49,7 @@ const SHORT = 6;
 /** "Which of those is thinner?", "Which is fatter?": the choices were named just before. */
 function amongThose(pair: Pair, desk: Desk): KeyReading[] | undefined {
   const { question, reply } = pair;
-  const word = askedMagnitude(question.items);
+  const word = askedMagnitude(question.items.filter((item) => item.word !== 'please'));
   const text = textOf(question.items);
   const those =
     THOSE.test(text) || (question.items.length <= SHORT && (WHICH.test(text) || CALLS.test(text)));

@@ -30,9 +30,9 @@ const ANNOUNCED =
 export function inTurn(desk: Desk, read: Read): Pair[] {
   const { passage } = read;
   if (passage.cell || passage.kind === 'heading' || passage.text.length > LONGEST) return [];
-  const asked = gapped(read) ?? questions(read);
+  const asked = gapped(read) ?? questions(read) ?? itemised(desk, read);
   if (!asked || asked.pieces.length < FEWEST || asked.pieces.length > MOST) return [];
-  const answers = rowBelow(desk, read, asked);
+  const answers = rowBelow(desk, asked.last ?? read, asked);
   return (answers ?? []).map((answer, i) => ({
     question: asked.pieces[i]!,
     reply: replyIn(answer.read, answer.span).piece,
@@ -46,6 +46,26 @@ interface Asked {
   readonly end: number;
   /** Gaps are filled by whatever stands below; questions only by what calls itself the answers. */
   readonly gaps: boolean;
+  /** Where the last of them stands, when each has a passage of its own. */
+  readonly last?: Read;
+}
+
+/** The items of a list, each a question without a number of its own. */
+function itemised({ reads }: Desk, first: Read): Asked | undefined {
+  const { list } = first.passage;
+  if (!list || list.ordered || list.index !== 0) return undefined;
+  const pieces: Piece[] = [];
+  let last = first;
+  for (const read of reads.slice(first.passage.index)) {
+    if (read.passage.list?.list !== list.list) break;
+    const [asking, ...more] = read.sentences.filter(({ close }) => close === '?');
+    if (!asking || more.length > 0 || read.sentences.at(-1) !== asking) return undefined;
+    const own = questionIn(read, asking);
+    const before = pieces.at(-1);
+    pieces.push((before && carried(own, before)) ?? own);
+    last = read;
+  }
+  return { pieces, end: last.passage.text.length, gaps: false, last };
 }
 
 /** The sentences that ask, each made whole by the one before it. */

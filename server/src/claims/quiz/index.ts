@@ -190,7 +190,8 @@ const ofAnother = ({ reply: { read, span } }: Pair): boolean => {
 /** "Is 18 bigger than 16?" "As a number bigger.": of the figures. */
 const AS_NUMBER = /\bas (?:an? )?(?:number|figure|numeral)s?\b/i;
 /** "In our old set the 18 G." */
-const OLD_SET = /\b(?:old|former|previous|last year's) (?:set|kit|stock|system|scheme|series|code)s?\b/i;
+const OLD_SET =
+  /\bdepends?\b|\b(?:old|former|previous|last year's) (?:set|kit|stock|system|scheme|series|code)s?\b/i;
 /** "**Grey.** Popular: white": the wrong answer that many give. */
 const POPULAR =
   /\b(?:popular|common|commonest|often|usual|favourite|tempting|distractors?|traps?|wrong|not|many|most)\b[^:.?!\n]{0,16}:\W*$/i;

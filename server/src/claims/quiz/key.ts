@@ -124,6 +124,8 @@ const markedLetter =
     );
 
 function ticked({ read, span }: Piece): boolean {
+  // "☐ 3-0 ☑ 5-0": the tick behind a choice is the box of the next.
+  if (/[☐○◯□☑☒]\s*$/u.test(read.passage.text.slice(Math.max(0, span.start - 3), span.start))) return false;
   const line = read.passage.text.slice(span.start).split('\n')[0]!;
   const inline =
     read.passage.text.slice(span.start, span.end).includes('\n') || line.length < span.end - span.start + 12;

@@ -13,7 +13,7 @@ const EARNS =
 
 /** In front of an answer. */
 export const ANSWER_LABEL = new RegExp(
-  `^\\s*(?:the\\s+)?(?:(?:${RIGHT})\\s+)?(?:${NAMES}|${CHOSEN}|${EARNS}|a)\\s*\\d{0,2}\\s*(?:[.:)=](?!\\d)|[–—-](?!\\d)|is\\b|→)\\s*`,
+  `^\\s*(?:the\\s+)?(?:(?:${RIGHT})\\s+)?(?:${NAMES}|${CHOSEN}|${EARNS}|a)\\s*\\d{0,2}\\s*(?:[.:)=](?!\\d)|[–—-](?!\\d)|is\\b|→)\\s*|^\\s*(?:(?:the )?(?:answer|right one|it) should (?:be|have been|read)|you should (?:have|get|say)(?: (?:got|written|said|put))?|i hope you (?:said|wrote|got|put))\\s+(?=\\S)`,
   'i',
 );
 

@@ -91,7 +91,7 @@ const firstOfSeveral = ({ reads }: Desk, { passage }: Read): boolean =>
 const prose = ({ passage }: Read) => passage.kind === 'paragraph' || passage.kind === 'caption';
 
 const TAIL =
-  /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)(?!.*[=-]>)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*|[.?;,—–("”]\s*(?:(?:right|correct|best|model|sample|ideal|expected|accepted)\s+)?(?:solution|reply|response|expected|verdict|model|looking for|gap)\s*[:=]\s*|(?<=\?\s?)(?:\.{4,}|…{2,})\s*(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)]\s*)?(?=[^.…\s])/i;
+  /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)(?!.*[=-]>)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*|[.?;,—–("”]\s*(?:(?:right|correct|best|model|sample|ideal|expected|accepted)\s+)?(?:solution|reply|response|expected|verdict|model|looking for|gap)\s*[:=]\s*|[.;—–]\s*(?:(?:card )?back|reverse|overleaf)\s*[:=→]\s*|(?<=\?\s?)(?:\.{4,}|…{2,})\s*(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)]\s*)?(?=[^.…\s])/i;
 
 /** "Given answer: …. Model answer: …": what stands before the key is somebody's reply. */
 const GIVEN =
@@ -119,7 +119,12 @@ const told = (text: string, from: number, cut: number, to: number): boolean =>
 /** "Wider wire: 0.018 or 0.035 in [the 0.018]": what asks, and in brackets behind it what answers. */
 function bracketTail(text: string): RegExpExecArray | null {
   const tail = BRACKET_TAIL.exec(text);
-  return tail && CHOOSES.test(text.slice(0, tail.index)) && !EARNS.test(tail[0]) ? tail : null;
+  return tail &&
+    CHOOSES.test(text.slice(0, tail.index)) &&
+    !EARNS.test(tail[0]) &&
+    !/\d[^,]*,\s*\d/.test(text.slice(tail.index))
+    ? tail
+    : null;
 }
 const BRACKET_TAIL = /\s[[(](?=[^[\]()]{1,40}[\])]\W*$)/;
 const CHOOSES = /[?=]\s*$|^\W*(?:q ?\d{1,2}\W*)?[a-z]+(?:er|est)(?: [a-z]+){0,2}: [^?]{3,60}(?:\bor\b|\/|,)/i;

@@ -99,3 +99,9 @@ export const letterNumber = (text: string): number | undefined => {
   return match ? LETTERS_FROM + placeOf(match[1]!) : undefined;
 };
 export const LETTERS_FROM = 1000;
+
+/** "1 Which is finer?": a number and a question, without a stop between. */
+export const plainNumber = (head: string): number | undefined => {
+  const match = /^\s*(\d{1,2}) +(?:Which|What|How|Name|Give|State|Is|Are|Does|Whose)\b/.exec(head);
+  return match ? Number(match[1]) : undefined;
+};

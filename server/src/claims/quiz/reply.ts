@@ -381,7 +381,7 @@ const TELLING: ReadonlySet<Claim['kind']> = new Set([
 
 function sentence(pair: Pair, desk: Desk): KeyReading[] {
   const scene = sceneOf(desk, pair.question);
-  if (!scene || !pair.marked) return [];
+  if (!scene || !(pair.marked || namesOnly(pair))) return [];
   const items = joined(pair.question, pair.reply).filter((item) => item.word !== '.');
   const asked = readAs(scene, withoutMark(pair.question.items)).map(placeOf);
   const told = readAs(scene, items).filter((claim) => !asked.includes(placeOf(claim)));
@@ -390,6 +390,10 @@ function sentence(pair: Pair, desk: Desk): KeyReading[] {
     pair,
   );
 }
+
+/** "What does the F stand for? Flow.": a word for an abbreviation. */
+const namesOnly = ({ question, reply }: Pair): boolean =>
+  /\bstand for\b/.test(textOf(question.items)) && reply.items.length <= 3;
 
 const withoutMark = (items: readonly Item[]) => items.filter((item) => item.word !== '?');
 

@@ -7,7 +7,7 @@ import type { Desk } from './desk.ts';
 import { gapIn } from './gap.ts';
 import { askedOn, linesOf } from './lines.ts';
 import type { Pair } from './pairs.ts';
-import { labelNumber, markerNumber, type Piece, wholePiece } from './piece.ts';
+import { labelNumber, markerNumber, type Piece, plainNumber, wholePiece } from './piece.ts';
 import { questionIn, replyIn } from './turns.ts';
 
 const PROMPT_HEAD = /\b(?:questions?|prompts?|front|cards?|stem|items?|asks?|asked|viva|q)\b|\?\s*$/i;
@@ -108,10 +108,12 @@ function numbered(note: Note, read: Read, answers: Answers): Pair[] {
     .flatMap((line, i) => {
       const text = read.passage.text.slice(line.start, line.end);
       const head = text.slice(0, 14);
-      const number = labelNumber(head) ?? (i === 0 ? markerNumber(note, read) : undefined);
+      const number =
+        labelNumber(head) ?? plainNumber(head) ?? (i === 0 ? markerNumber(note, read) : undefined);
       const entry = number === undefined ? undefined : answers.find(number, read);
       const given = entry?.body ?? entry?.at;
-      if (!given || given.read === read || given.read.passage.index < read.passage.index) return [];
+      if (!given || given.read.passage.index < read.passage.index) return [];
+      if (given.read === read && given.span.start < line.end) return [];
       const asks =
         text.includes('?') || CHOICE.test(text) || gapIn(read, line) || REQUEST.test(text.slice(0, 60));
       if (!asks && !orderCue(questionIn(read, line).items)) return [];

@@ -12,6 +12,9 @@ const KEY_SAID =
 /** Behind the choices, why one of them is right. */
 const GIVES_REASON = /^\W*(?:because|reason|rationale|explanation|commentary)\b/i;
 
-/** Two lines or more that open with an empty box: choices, whichever of them is right. */
-export const boxed = (text: string): boolean => /[○◯□☐]/.test(text) && BOXED_LINES.test(text);
+/** Two lines or more that open with an empty box: choices, up to the last of them. */
+export const boxed = (text: string, at: number): boolean =>
+  /[○◯□☐]/.test(text) &&
+  BOXED_LINES.test(text) &&
+  at <= Math.max(...[...'○◯□☐'].map((box) => text.lastIndexOf(box)));
 const BOXED_LINES = /(?:^|\n)[ \t]*[○◯□☐] [^\n]*\n[ \t]*[○◯□☐] /u;

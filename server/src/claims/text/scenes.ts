@@ -171,7 +171,7 @@ function* scenesOfPassage(read: Read, { note, reads, answers, named }: Around): 
       };
       const chosen = () =>
         (option() && !pastKey(passage.text, sentence.start)) ||
-        boxed(passage.text) ||
+        boxed(passage.text, sentence.start) ||
         open ||
         leftEmpty(reads, read) ||
         unfilled(passage.text, sentence) ||

@@ -28,9 +28,10 @@ export function offered({ question, head, focus }: Told): EquivalenceClaim[] | u
   const [number, ...others] = size ? [] : numbersIn(head);
   const said =
     size ?? (number && others.length === 0 ? operandAt(head, number.item, system, number.value) : undefined);
-  const own = said?.sizes[0];
+  if (!said) return undefined;
+  const own = said.sizes[0];
   const fits = own?.system === system && values.includes(own.value);
-  return said && fits && more.length === 0 ? [equal(given, said, text, focus, spanOf(question))] : [];
+  return fits && more.length === 0 ? [equal(given, said, text, focus, spanOf(question))] : [];
 }
 
 /** The one size of its scale, against two values or more of another. */

@@ -104,7 +104,7 @@ export function measuredBy(told: Told): FormulaClaim[] | undefined {
     !french &&
     (/\bgauges?\b/.test(text) || systemNamed(thing.items, 'needle-gauge')) &&
     NEEDLE.test(text);
-  if (gauge && inner) return [rule(told, 'needle-gauge', 'gauge-is-inner')];
+  if (gauge && inner && head.items.length <= FEW) return [rule(told, 'needle-gauge', 'gauge-is-inner')];
   if (tube === french || /\bsheath|introducer|guid/.test(text)) return undefined;
   if (tube) return [rule(told, 'tube-id', inner ? 'tube-is-inner' : 'tube-is-outer')];
   return inner ? [rule(told, 'french', 'french-is-inner')] : [];
@@ -113,6 +113,7 @@ const MEASURED =
   /\b(?:numbers?|marked|sizes?|sized|measures?|measured|figure|refers?|means?|tells?|stands?|diameter|describes?|gives?|gauge|french|that|label\w*|printed)\b/;
 const UNLIKE =
   /\b(?:double|lumens?|edge|curve|cutting|larger|smaller|wider|than|why|how much|how many|how wide)\b/;
+const FEW = 4;
 const NEEDLE = /\b(?:needles?|cannula[es]?|gauges?|hypodermic)\b/;
 const TRACHEAL =
   /\b(?:tracheal|endotracheal|ett|airway|intubat\w*|warmblood|horse|tracheostomy)\b.*\btubes?\b|\btubes?\b.*\b(?:tracheal|trachea|endotracheal|warmblood|intubat\w*)\b|\bett\b/;

@@ -26,7 +26,8 @@ export const asksOfSuction = ({ items }: Piece): boolean =>
 /** Whoever asks so is never answered by a width: nothing else is read then. */
 export function suctioned({ question, head, reply, focus }: Told): FormulaClaim[] | undefined {
   const text = textOf(question.items);
-  if (!asksOfSuction(question)) return undefined;
+  if (!asksOfSuction(question) && !(OF_TUBE.test(text) && head.items.some(({ word }) => ASKED.test(word))))
+    return undefined;
   const [tube, ...more] = tubesOf(question);
   const said = cathetersIn(head);
   // "No more than 18 Fr."

@@ -23,8 +23,7 @@ export function hue({ question, head, focus }: Told): ColourClaim[] | undefined 
   const colours = new Set([...asked, ...said]);
   if (colours.size !== 1 || asked.length > 0 === said.length > 0 || negated(question)) return undefined;
   const offered = asked.length > 0 ? sizesOf(question) : [];
-  const chosen =
-    offered.length > 1 && head.items.length <= FEW - 2 ? oneOf(offered, sizesSaid(head)) : undefined;
+  const chosen = offered.length > 1 && head.items.length <= FEW - 2 ? oneOf(offered, head) : undefined;
   const text = textOf(chosen ? question.items.filter(({ word }) => word !== 'or') : question.items);
   // "Then a pink cannula is an 18?" "It is a 20.": put forward, and mended.
   if (THREADS.test(text) || (offered.length > 0 && !chosen)) return undefined;
@@ -40,9 +39,15 @@ export function hue({ question, head, focus }: Told): ColourClaim[] | undefined 
   if (!size || (said.length > 0 && sizesSaid(head).length > 0)) return undefined;
   return [sizeIs(size, [...colours][0]!, device, focus, spanOf(question))];
 }
-/** "18 G, 20 G or 22 G?" "22 G.": the one size of a reply, where the question offers it. */
-const oneOf = (offered: readonly Operand[], [said, ...more]: readonly Operand[]): Operand | undefined =>
-  said && more.length === 0 && offered.some((one) => sizeKey(one) === sizeKey(said)) ? said : undefined;
+/** "18 G, 20 G or 22 G?" "22 G.", "The 22.": the one size of a reply, where the question offers it. */
+function oneOf(offered: readonly Operand[], head: Piece): Operand | undefined {
+  const [said, ...more] = sizesSaid(head);
+  if (said) return more.length === 0 ? offered.find((one) => sizeKey(one) === sizeKey(said)) : undefined;
+  const [number, ...others] = numbersIn(head);
+  const alone =
+    number && others.length === 0 && new Set(offered.map(({ sizes }) => sizes[0]!.system)).size === 1;
+  return alone ? offered.find(({ sizes }) => sizes[0]!.value === number.value) : undefined;
+}
 /** No scale with colours has smaller numbers; those count options. */
 const THINNEST_NUMBER = 5;
 /** Dyes of threads, and what else has a colour. */

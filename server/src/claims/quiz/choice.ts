@@ -28,7 +28,7 @@ import {
   spanOf,
 } from './desk.ts';
 import type { Keyed } from './key.ts';
-import { type Piece, written } from './piece.ts';
+import { type Piece, piece, written } from './piece.ts';
 import { placed } from './placed.ts';
 
 export function readChoice(key: Keyed, desk: Desk): KeyReading[] {
@@ -208,10 +208,17 @@ export function coloured(key: Pick<Keyed, 'quiz' | 'chosen'>, focus: Span): KeyR
   // "Eighteen?" "Pink is 20 G.": the colour belongs to the size that the reply names.
   if (asked.length === 0 && groups(key.chosen.items).length > 0 && groups(question.items).length > 0)
     return undefined;
-  const device = codeOf(question.items) ?? codeOf(key.chosen.items);
+  const device = codeOf(question.items) ?? codeOf(key.chosen.items) ?? codeBefore(question, size);
   if (device === 'both') return undefined;
   return [{ claim: sizeIs(size, colour, device, focus, spanOf(question)), stance: 'asserted' }];
 }
+
+/** "Which Foley funnel is green? Which is red?": in French the device named before is meant on. */
+export function codeBefore({ read, span }: Piece, { sizes }: Operand): ReturnType<typeof codeOf> {
+  if (sizes[0]?.system !== 'french') return undefined;
+  return codeOf(piece(read, Math.max(0, span.start - REACH), span.start).items);
+}
+const REACH = 240;
 
 const TURNS_DOWN =
   /^(?:that )?(?:s?he|they|it|this|that|the \w+) (?:is|are|was|were) (?:wrong|mistaken|incorrect|false|not right)\b/;

@@ -47,7 +47,9 @@ const chooses = (item: Item | undefined): boolean =>
 export const wavers = ({ items }: Piece): boolean =>
   items.some(({ word }) => HEDGES.has(word) || NEGATIONS.has(word) || UNSURE.has(word));
 const UNSURE = new Set(
-  'nothing none neither either both any all depends depending varies same equal equally question else except or wrong'.split(' '),
+  'nothing none neither either both any all depends depending varies same equal equally question else except or wrong'.split(
+    ' ',
+  ),
 );
 
 /** What "the 14" is depends on what was asked, whatever it was taken for. */

@@ -9,7 +9,7 @@ import { groups } from '../../text/scene.ts';
 import { codeOf } from '../../words/codes.ts';
 import { fateIn } from '../../words/fates.ts';
 import { PROPERTY_WORDS } from '../../words/properties.ts';
-import { negated } from '../choice.ts';
+import { codeBefore, negated } from '../choice.ts';
 import { compare, materialIs, onKey, readAs, sceneOf, sizeIs, sizeKey, sizesOf, spanOf } from '../desk.ts';
 import type { Piece } from '../piece.ts';
 import { AGREED_TO, NO, YES } from '../yes.ts';
@@ -27,7 +27,8 @@ export function hue({ question, head, focus }: Told): ColourClaim[] | undefined 
   const text = textOf(chosen ? question.items.filter(({ word }) => word !== 'or') : question.items);
   // "Then a pink cannula is an 18?" "It is a 20.": put forward, and mended.
   if (THREADS.test(text) || (offered.length > 0 && !chosen)) return undefined;
-  const device = codeOf(question.items) ?? codeOf(head.items);
+  const own = codeOf(question.items) ?? codeOf(head.items);
+  const device = own ?? (chosen && codeBefore(question, chosen));
   if (device === 'both') return undefined;
   const named = chosen ? [chosen] : [...sizesOf(question), ...sizesSaid(head)];
   const numbers = numbersIn(head).filter(({ value }) => value >= THINNEST_NUMBER);

@@ -39,7 +39,7 @@ export function startsAgain(items: readonly Item[], run: readonly Group[]): bool
 
 /** "Put 21 G, 23 G and 25 G in order, smallest first.": sizes to be put in order are in none yet. */
 export const requested = (items: readonly Item[], { from, to }: Group): boolean =>
-  /(?:^|[:.] )(?:please )?(?:put|rank|sort|arrange|order|place|list)(?: (?:these|the|a|an|gauge|sizes?|needles?|sutures?|threads?|:))*$/.test(
+  /(?:^|[:.] )(?:please )?(?:put|rank|sort|arrange|order|place|list|write|copy|enter|lay|set|hang)(?: (?:these|the|a|an|gauge|sizes?|needles?|sutures?|threads?|:))*$/.test(
     joined(items, 0, from),
   ) &&
   !items.slice(0, from).some((item) => item.magnitude !== undefined) &&

@@ -21,11 +21,21 @@ const FAR = 3;
 /** The first letters are read wherever questions with choices are. */
 const LAST_USUAL = 'f';
 
-const LABEL = /(?<=^|[\s,;:])\(?([A-Za-z])\)\s+(?=\S)/g;
+/** Ways of labelling choices: each label follows the one before, or, of shapes, differs from all. */
+const LABELS = [
+  /(?<=^|[\s,;:])\(?([A-Za-z])\)\s+(?=\S)/g,
+  /(?<=^|[\s,;:])([a-f])\/\s+(?=\S)/g,
+  /(?<=^|\n)[ \t]*([a-fA-F])\s[-–—=]\s(?=\S)/g,
+  /(?<=^|[\s,;:?])([1-9])\uFE0F?\u20E3\s*(?=\S)/g,
+  /(?<=^|[\s,;:?])([①-⑨])\s*(?=\S)/g,
+  /(?<=^|[\s,;:?])([▲△◆◇●■★♦♣♥♠])\s*(?=\S)/gu,
+] as const;
+const SHAPE = /[▲△◆◇●■★♦♣♥♠]/u;
 const KEY =
-  /(?<=^|[\n.;?!)]\s*)(?:(?:the|right|correct|model) )*(?:answers?|key|solutions?|order|sequence)(?: order| sequence)?\s*(?:is|are|:|=|→|–)\s*(?=\S)([^\n]{1,160})/i;
-const LETTERS = /^\(?[a-z]\)?(?:(?:\s*[,;>–→-]\s*|\s+)\(?[a-z]\)?)*\W*$/i;
+  /(?<=^|[\n.;?!)]\s*)(?:(?:the|right|correct|model) )*(?:answers?|ans|key|solutions?|order|sequence|correct|right)(?: order| sequence)?\s*(?:is|are|[.:=→–-])\s*(?=\S)([^\n]{1,160})/i;
+const LETTERS = /^\(?[a-z]\)?(?:(?:\s*[,;>–→-]\s*|\s+)\(?[a-z]\)?)*[^a-z0-9▲△◆◇●■★♦♣♥♠]*$/i;
 const ALONE = /\(?\b([a-z])\b\)?/gi;
+const SIGN = /^([1-9①-⑨▲△◆◇●■★♦♣♥♠])(?![\d.,]*\s?[a-z])/u;
 const JOINED = /^(.{2,40}?)\s*(?:[–—:=→-]|\sis\b|\bgoes (?:with|to)\b)\s*\(?([a-z])\)?\W*$/i;
 
 interface Lettered {
@@ -56,15 +66,31 @@ export function byLetter(desk: Desk): ByLetter {
 function lettered(read: Read): Lettered | undefined {
   const { passage } = read;
   if (passage.cell || passage.kind === 'heading' || passage.text.length > LONGEST) return undefined;
-  if (!passage.text.includes(')')) return undefined;
-  const run: { letter: string; at: number; body: number }[] = [];
-  for (const match of matchesOf(passage.text, LABEL)) {
+  const found = LABELS.map((label) => runIn(passage.text, label)).find(({ length }) => length >= FEWEST);
+  return found && thingsOf(read, found);
+}
+
+interface Label {
+  readonly letter: string;
+  readonly at: number;
+  readonly body: number;
+}
+
+function runIn(text: string, label: RegExp): Label[] {
+  const run: Label[] = [];
+  for (const match of matchesOf(text, label)) {
     const letter = match[1]!.toLowerCase();
     const last = run.at(-1);
-    if (last && letter.charCodeAt(0) !== last.letter.charCodeAt(0) + 1) continue;
-    run.push({ letter, at: match.index, body: match.index + match[0].length });
+    const fits = SHAPE.test(letter)
+      ? run.every((one) => one.letter !== letter)
+      : !last || letter.charCodeAt(0) === last.letter.charCodeAt(0) + 1;
+    if (fits) run.push({ letter, at: match.index, body: match.index + match[0].length });
   }
-  if (run.length < FEWEST) return undefined;
+  return run;
+}
+
+function thingsOf(read: Read, run: readonly Label[]): Lettered | undefined {
+  const { passage } = read;
   const lastBody = run.at(-1)!.body;
   const stop = /[.;]\s|\n|[.;]?$/.exec(passage.text.slice(lastBody));
   const end = lastBody + (stop?.index ?? 0);
@@ -104,8 +130,12 @@ const textOf = ({ read, span }: Piece): string => read.passage.text.slice(span.s
 function chosen({ read, things, start }: Lettered, key: Piece): Keyed[] {
   const text = textOf(key);
   const first = [...things.keys()][0]!;
-  if (first <= LAST_USUAL || !LETTERS.test(text)) return [];
-  const pieces = matchesOf(text, ALONE).map((match) => things.get(match[1]!.toLowerCase()));
+  const sign = SIGN.exec(text)?.[1];
+  const usual =
+    first <= LAST_USUAL && /[a-z]/.test(first) && /\(?[a-z]\)\s*$/i.test(before(things.get(first)!));
+  if (usual || !(sign ?? LETTERS.test(text))) return [];
+  const said = sign ? [sign] : matchesOf(text, ALONE).map((match) => match[1]!.toLowerCase());
+  const pieces = said.map((label) => things.get(label));
   const [one] = pieces;
   if (!one || pieces.some((thing) => thing === undefined) || start === 0) return [];
   const question = piece(read, 0, start);
@@ -116,6 +146,9 @@ function chosen({ read, things, start }: Lettered, key: Piece): Keyed[] {
     ? [{ quiz, chosen: one, at: key, several: true, sequence: pieces as Piece[] }]
     : [];
 }
+
+const before = ({ read, span }: Piece): string =>
+  read.passage.text.slice(Math.max(0, span.start - 5), span.start);
 
 /** "3 Fr – l; 10 Fr – m": each thing that the key names, with what stands under the letter. */
 function joined({ things }: Lettered, key: Piece, desk: Desk): KeyReading[] {

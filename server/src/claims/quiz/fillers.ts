@@ -7,13 +7,16 @@ import type { Sentence } from '../text/sentences.ts';
 const LONGEST = 10;
 const TELLS =
   /^(?:now |and |please |then |first |so )*(?:turn|flip|scroll|look|put|think|take|cover|wait|stop|pause|discuss|write|pens?|pencils?|no (?:peeking|cheating|looking|phones|books|notes)|time|ready|try|have a (?:go|guess|think)|talk|vote|hands?|don't|do not|see|answers? (?:on|over|below|next|overleaf)|over(?:leaf)?|next page|cards? (?:up|down)|count|guess|decide|commit)\b/;
+/** "Distractor: 10 Fr.", "Level: easy.": about the question, and no answer to it. */
+const ASIDE =
+  /^(?:distractors?|hints?|clues?|level|source|topic|time|objective|tags?|difficulty|points?|marks?)$/;
 const MARKS = /^\(? ?\d{1,2} (?:marks?|points?|pts?) ?\)?$/;
 
 /** Nothing of ours is in it, and it tells the learner what to do, or what the answer earns. */
 export function fills({ items, close }: Sentence): boolean {
   if (close === '?' || items.length > LONGEST) return false;
   const words = items.filter(({ kind }) => kind !== 'punctuation');
-  if (words.length === 0) return true;
+  if (words.length === 0 || (ASIDE.test(words[0]!.word) && items[1]?.word === ':')) return true;
   return MARKS.test(textOf(words)) || (TELLS.test(textOf(words)) && !words.some(speaks));
 }
 

@@ -203,7 +203,7 @@ const outbid = (said: string, after: string): boolean => {
 /** "41... no. 39": thought better of. */
 const BREAKS_OFF = /(?:\.{2,}|…|[—–])\s*(?:er |sorry,? |wait,? )?(?:no|wait|sorry|i mean)\b/i;
 const OF_ANOTHER =
-  /^\W{0,3}(?:(?:an?|the|one|another|my|our) (?:student|candidate|learner|trainee|pupil|registrar|intern|junior|nurse|colleague|resident|parent|relative)s?|you|he|she|they|one|some|many|most)(?:['’](?:ve|d)| have| has| had)? (?:\w+ )?(?:keyed|put|ticked|say|said|wrote|write|written|given|give|answer|answered|marked|mark|circled|circle)\b/i;
+  /^\W{0,3}(?:(?:(?:an?|the|one|another|my|our) )?(?:student|candidate|learner|trainee|pupil|registrar|intern|junior|nurse|colleague|resident|parent|relative)s?(?: [A-D1-9])?|you|he|she|they|one|some|many|most)(?:['’](?:ve|d)| have| has| had)? (?:\w+ )?(?:keyed|put|ticked|say|said|wrote|write|written|given|give|answer|answered|marked|mark|circled|circle)\b/i;
 
 /** "\"wider: 20 G or 18 G? 20 G\". It's the 18.": question and reply in one quotation are somebody else's. */
 const quotedWhole = ({ question, reply }: Pair): boolean =>

@@ -91,7 +91,7 @@ const firstOfSeveral = ({ reads }: Desk, { passage }: Read): boolean =>
 const prose = ({ passage }: Read) => passage.kind === 'paragraph' || passage.kind === 'caption';
 
 const TAIL =
-  /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)(?!.*[=-]>)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*|[.?;,—–("”]\s*(?:(?:right|correct|best|model|sample|ideal|expected|accepted)\s+)?(?:solution|reply|response|expected|verdict|model|looking for|gap)\s*[:=]\s*|[.;—–]\s*(?:(?:card )?back|reverse|overleaf)\s*[:=→]\s*|(?<=\?\s?)(?:\.{4,}|…{2,})\s*(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)]\s*)?(?=[^.…\s])/i;
+  /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)(?!.*[=-]>)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*|[.?;,—–("”]\s*(?:(?:right|correct|best|model|sample|ideal|expected|accepted)\s+)?(?:solution|reply|response|expected|verdict|model|looking for|gap|correct (?:option|choice|one|word))\s*[:=]\s*|[.;—–]\s*(?:(?:card )?back|reverse|overleaf)\s*[:=→]\s*|(?<=\?\s?)(?:\.{4,}|…{2,})\s*(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)]\s*)?(?=[^.…\s])/i;
 
 /** "Given answer: …. Model answer: …": what stands before the key is somebody's reply. */
 const GIVEN =
@@ -132,12 +132,17 @@ const CHOOSES = /[?=]\s*$|^\W*(?:q ?\d{1,2}\W*)?[a-z]+(?:er|est)(?: [a-z]+){0,2}
 const EARNS =
   /\b(?:marks?|points?|pts?|page|see|hint|choices?|options?|slide|card|minutes?|each|p\.|or)\b|\//i;
 
+/** "Q. 14 Fr to mm. A. 4.7.", "Q 14 Fr in mm / A 4.7 mm": both on one line. */
+const answerA = (text: string): RegExpExecArray | null =>
+  /^\W{0,3}Q(?:[.:)]|\s)/.test(text) ? ANSWER_A.exec(text) : null;
+const ANSWER_A = /\s*(?:(?<=[.?!;)]\s)A[.:)]|[/|—–]\s*A[.:)]?)\s+(?=\S)/;
+
 /** "Widest (14 G, 16 G, 20 G) → 14 G", "Smallest bore: 14 G / 16 G / 20 G, answer: 20 G": all on one line. */
 function tailed(read: Read): Pair[] {
   return linesOf(read).flatMap((line) => {
     if (line.end - line.start > LONGEST_LINE) return [];
     const text = read.passage.text.slice(line.start, line.end);
-    const tail = TAIL.exec(text) ?? bracketTail(text);
+    const tail = TAIL.exec(text) ?? bracketTail(text) ?? answerA(text);
     if (
       !tail ||
       tail.index === 0 ||

@@ -20,6 +20,8 @@ export function sortedPairs(desk: Desk, read: Read): Pair[] {
     if (line.end - line.start > LONGEST) return [];
     const question = questionIn(read, line);
     if (!orderCue(question.items)) return [];
+    const beside = bracketed(read, line);
+    if (beside) return [beside];
     const below = lines[i + 1];
     const next = below ? read : desk.reads[read.passage.index + 1];
     const own = below ?? (next && !next.passage.cell ? linesOf(next)[0] : undefined);
@@ -30,6 +32,20 @@ export function sortedPairs(desk: Desk, read: Read): Pair[] {
     const answers = asked.length > 0 ? sameButOrder(asked, given) : answer.spoken;
     return answers ? [{ question, reply: answer.piece, marked: true }] : [];
   });
+}
+
+/** "Thinnest to thickest: 2-0, 4-0, 3-0. (4-0, 3-0, 2-0)": the row in brackets at the end. */
+function bracketed(read: Read, line: Span): Pair | undefined {
+  const match = /[.:?]\s+[([]([^()[\]]{6,80})[)\]]\W*$/.exec(read.passage.text.slice(line.start, line.end));
+  if (!match) return undefined;
+  const start = line.start + match.index + match[0].indexOf(match[1]!);
+  const [question, reply] = [
+    questionIn(read, { start: line.start, end: line.start + match.index }),
+    replyIn(read, { start, end: start + match[1]!.length }).piece,
+  ];
+  return sameButOrder(valuesOf(question), valuesOf(reply)) && valuesOf(reply).length >= FEWEST
+    ? { question, reply, marked: true }
+    : undefined;
 }
 
 /** The sizes of a line that holds a row of them, without a remark after it: "B: 22 G, 20 G, 18 G. Easy." */

@@ -246,10 +246,10 @@ const LINE_FRONT =
 const NUMBER_FRONT = /^\W{0,3}\d{1,2}[.)]?\s+(T|F)\s*[—–:.)-]?\s+(?=[A-Z0-9])/;
 /** "A 3-0 is thinner than a 5-0 — no". */
 const LINE_END =
-  /(?:[—–→]|\s-|\.{3,}|…|\s(?=\()|(?<=[a-z0-9]{2})\s(?=[✓✔]))\s*\(?(T|F|true|false|yes|no|✓|✔|✗|✘|wrong)\)?\s*\.?\s*$/i;
+  /(?:[—–→]|\s-|\.{3,}|…|\s(?=[([])|(?<=[a-z0-9]{2})\s(?=[✓✔]))\s*[([]?(T|F|true|false|yes|no|✓|✔|✗|✘|wrong)[)\]]?\s*\.?\s*$/i;
 
 /** The last letters of its words. */
-const MAY_END = /[tfeosg✓✔✗✘]\)?\s*\.?\s*$/i;
+const MAY_END = /[tfeosg✓✔✗✘][)\]]?\s*\.?\s*$/i;
 
 const keyed = (mark: string): 'true' | 'false' => (/^(?:t|yes|✓|✔)/i.test(mark) ? 'true' : 'false');
 

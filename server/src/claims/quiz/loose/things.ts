@@ -18,8 +18,10 @@ import { numbersIn, onlyMaterial, operandAt, sizesSaid } from './said.ts';
 
 /** "A pink cannula is what gauge?" "18", "And the 22?" "Yellow": one colour and one size between the two. */
 export function hue({ question, head, focus }: Told): ColourClaim[] | undefined {
-  const asked = coloursOf(question);
   const said = coloursOf(head);
+  // "A 20 G cannula: green, pink or blue?" "Pink.": one of those on offer.
+  const all = coloursOf(question);
+  const asked = all.length > 1 && said.length === 1 && all.includes(said[0]!) ? [] : all;
   const colours = new Set([...asked, ...said]);
   if (colours.size !== 1 || asked.length > 0 === said.length > 0 || negated(question)) return undefined;
   const offered = asked.length > 0 ? sizesOf(question) : [];
@@ -112,7 +114,11 @@ export function agreedTo({
   desk,
 }: Told): { claim: Claim; stance: Stance }[] | undefined {
   const said = textOf(head.items.filter(({ kind }) => kind !== 'punctuation'));
-  const statement = stated(question.items) ?? (BARE.test(said) ? toldBefore(question) : undefined);
+  const statement =
+    stated(question.items) ??
+    (BARE.test(said) || (JUDGED.test(said) && question.items[0]?.word === 'statement')
+      ? toldBefore(question)
+      : undefined);
   const [yes, no] = statement ? [TRUE.test(said), FALSE.test(said)] : [YES.test(said), NO.test(said)];
   if (yes === no) return undefined;
   const scene = sceneOf(desk, question);
@@ -129,6 +135,8 @@ export function agreedTo({
 
 /** "Polypropylene dissolves. Verdict: true": a whole statement that asks nothing, and nothing but a verdict on it. */
 const BARE = /^(?:true|false|untrue)$/;
+/** "Statement: …. Verdict: wrong." */
+const JUDGED = /^(?:right|wrong|correct|incorrect)$/;
 const toldBefore = ({ items }: Piece): readonly Item[] | undefined =>
   items.some(({ word }) => /^(?:\?|or|which|what|why|how)$/.test(word)) ? undefined : items;
 

@@ -62,7 +62,7 @@ export const equal = (
 /** Of another thing than the one asked about. */
 const ASIDE = /\b(?:of|deep|long|away|apart|from|off|enough|longer|past)\b/;
 const ASKS =
-  /[?:=]|\b(?:how|what|which|convert|turn|change|express|state|give|name|say|tell|work out|calculate|find|diameter|width|metric)\b/;
+  /[?:=]|\b(?:to|in|into) (?:mm|millimet\w+|french|inch(?:es)?)(?= ?$| \.)|\b(?:how|what|which|convert|turn|change|express|state|give|name|say|tell|work out|calculate|find|diameter|width|metric)\b/;
 
 export function unitAsked(text: string, from: System): System | undefined {
   const units = UNITS.filter(([pattern, system]) => system !== from && pattern.test(text));

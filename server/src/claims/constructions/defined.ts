@@ -5,7 +5,7 @@ import { type Group, groups, operand, type Scene, sameSystem, sentenceSpan, span
 import { UNSETTLED } from '../words/windows.ts';
 import type { Construction, Reading } from './model.ts';
 
-const HOLDS = ['therefore', 'thus', 'so', 'hence'];
+const HOLDS = ['therefore', 'thus', 'so', 'hence', 'then'];
 
 export const defined: Construction = {
   id: 'defined',
@@ -39,7 +39,7 @@ interface Member {
 
 const TERM = '([a-z]+(?:-[a-z]+)?)';
 const IS = new RegExp(
-  `^(?:(?:needle|cannula|catheter|drain|tube|in bed [0-9]+|in bay [0-9]+) )?(?:(?:therefore|thus|hence) )?(?:is|counts as) (?:therefore |thus |hence |also |a )?${TERM}(?= [.,;!]|$| and| on)`,
+  `^(?:(?:needle|cannula|catheter|drain|tube|in bed [0-9]+|in bay [0-9]+) )?(?:(?:therefore|thus|hence) )?(?:is|counts as) (?:therefore |thus |hence |then |also |a )?${TERM}(?= [.,;!]|$| and| on)`,
 );
 
 /** "a 16 Fr is therefore small", "so a 22 Fr is medium": a single size, a word for its class, and a consequence drawn. */
@@ -57,6 +57,8 @@ function memberIn(items: readonly Item[]): Member | undefined {
     : undefined;
 }
 
+/** "From 8 to 12 Fr we call small." */
+const CALLED = new RegExp(`^(?:is what )?(?:we|i|they) call ${TERM}(?= [.,;]|$)`);
 const MEANS = new RegExp(
   `(?:^|[ ,;:])${TERM}(?: (?:here|for us|on this (?:ward|unit|station)))? (?:means|is|=|runs|covers|stands for)(?: (?:anything|everything))?(?: (?:from|if it's|if it is))?$`,
 );
@@ -72,7 +74,7 @@ function definitionIn(items: readonly Item[]): { readonly term: string; readonly
   const after = plain(textOf(items.slice(range.to + 1, range.to + 5)));
   const called = /\b(?:call|calls|name)$/.test(before)
     ? new RegExp(`^${TERM}(?= [.,;]|$)`).exec(after)
-    : null;
+    : CALLED.exec(after);
   const term = called?.[1] ?? MEANS.exec(before)?.[1];
   return term ? { term, range } : undefined;
 }

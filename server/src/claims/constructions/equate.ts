@@ -29,6 +29,7 @@ export function dimensionOf(
   const noun = SUBJECT_OF.exec(lead)?.[1] ?? '';
   const of = FUNCTION_WORD.test(noun) ? '' : noun;
   const opener = OPENER.exec(lead)?.[0] ?? '';
+  if (WIRE_FOR.test(lead)) return undefined;
   const near = `${of} ${opener} ${own}`;
   if (PART_BETWEEN.test(own) || /\binside (?:the|an?|of|its)\b/.test(own)) return undefined;
   if (of === '' && opener === '' && /(?<!-)\b(?:bore|lumen|inner|internal)\b/.test(lead)) return undefined;
@@ -54,6 +55,10 @@ function leadOf(items: readonly Item[], left: Group): string {
     .map((item) => (item.kind === 'size' ? '#' : item.word))
     .join(' ');
 }
+
+/** "The widest wire for an 18 G needle is 0.035 in": it goes through, and is not as wide. */
+const WIRE_FOR =
+  /\b(?:(?:guide)?wires?|stylets?|bougies?|(?:broncho|fibre|fiber)?scopes?) (?:(?:to|that|which) )?(?:for|through|into?|inside)(?: an?| the| our| your)?$/;
 
 /** "Inside, an 18 G …", "Round the outside a 30 Fr …". */
 const OPENER = /^(?:inside|internally|a?round the outside|all the way round)(?: ,)?(?: an?| the)?$/;

@@ -43,7 +43,23 @@ export const fit: Construction = {
         'use',
       ],
     },
-    { sizes: 1, words: [...THROUGH, ...OVER, ...TAKING, ...HOLDING, ...ALONG, ...FITTING, 'for', 'there'] },
+    {
+      sizes: 1,
+      words: [
+        ...THROUGH,
+        ...OVER,
+        ...TAKING,
+        ...HOLDING,
+        ...ALONG,
+        ...FITTING,
+        'for',
+        'there',
+        'guided',
+        'held',
+        'led',
+        'encased',
+      ],
+    },
   ],
   read(scene) {
     const told = inOrder(scene);
@@ -82,6 +98,7 @@ function inOrder(scene: Scene): Reading[] {
   return all.slice(1).flatMap((right, i) => {
     const order =
       introduced(scene.items, all[i]!, right) ??
+      widest(scene.items, all[i]!, right) ??
       wants(scene.items, all[i]!, right) ??
       runsThrough(scene.items, all[i]!, right) ??
       roomFor(scene.items, all[i]!, right) ??
@@ -148,6 +165,22 @@ function wants(items: readonly Item[], left: Group, right: Group): Order | undef
 }
 const WANTS =
   /^(?:[a-z]+ ){0,2}(?:needs?|wants?|requires?|calls for|asks for|is an? (?:[a-z]+ )?fit (?:in|for|inside|with|down))(?: an?| the| your| our)?$/;
+
+/** "The widest wire for a 21 G needle is 0.018 in", "what an 18 G needle lets through: a wire of 0.035 in". */
+function widest(items: readonly Item[], left: Group, right: Group): Order | undefined {
+  if (left.sizes[0]!.system === right.sizes[0]!.system) return undefined;
+  const lead = joined(items, Math.max(0, left.from - 10), left.from);
+  const between = textOf(items.slice(left.to + 1, right.from).filter((item) => !item.deviceNoun));
+  const most = MOST_FOR.test(lead) && MEASURES.test(between);
+  return most || (/^what(?: an?| the| our| your)$/.test(lead) && LETS_THROUGH.test(between))
+    ? { at: right.from, thing: right, container: left }
+    : undefined;
+}
+const MOST_FOR =
+  /\b(?:widest|thickest|largest|biggest|fattest|stoutest) (?:guide)?(?:wire|stylet|bougie|scope|bronchoscope|fibrescope) (?:[a-z]+ ){0,5}?(?:for|through|into|in|inside|down)(?: an?| the| our| your)?$/;
+const MEASURES = /^(?:[a-z]+ )?(?:is|will be|:|=|measures|has|would be|is about)(?: an?| the)?$/;
+const LETS_THROUGH =
+  /^(?:lets? through|takes?|swallows?|admits?|accepts?|lets? pass)(?: is| :| ,)?(?: (?:an?|the))?(?: (?:guide)?wires?)?(?: of| with)?$/;
 
 /** "With the 18 G needle in the vein, the 0.035 in wire runs straight through": what it runs through stands first. */
 function runsThrough(items: readonly Item[], left: Group, right: Group): Order | undefined {

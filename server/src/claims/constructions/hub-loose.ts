@@ -90,7 +90,11 @@ const opensPart = (items: readonly Item[], i: number): boolean =>
 function sizeAfter({ items }: Scene, before: Sentence, [size, ...more]: readonly Group[]): Told[] {
   const [colour, ...others] = hubs(before.items);
   if (!size || !colour || more.length > 0 || others.length > 0 || coloursIn(items).length > 0) return [];
-  if (groups(before.items).length > 0 || codeOf(before.items.slice(0, colour.at)) !== undefined) return [];
+  if (groups(before.items).length > 0) return [];
+  // "Our urinary catheters with the black funnel": the thing stands before its own part.
+  const own =
+    before.items[colour.at - 2]?.word === 'with' && HUB.test(before.items[colour.to + 1]?.word ?? '');
+  if (!own && codeOf(before.items.slice(0, colour.at)) !== undefined) return [];
   if (!GOES_ON.test(joined(items, 0, size.from)) || items.slice(0, size.from).some(takesBack)) return [];
   if (!standsAlone(items, size)) return [];
   return told(colour, size, codeOf([...before.items, ...items]), { coloured: false, sized: true });
@@ -114,7 +118,7 @@ const follows = (items: readonly Item[], i: number): boolean =>
 const CODE =
   '(?:by|according to|under|in|going by|following|as per|after) (?:(?:the|iso|en|din|usual|common|standard|international|hub|funnel|colou?rs?|codes?|coding|standards?|lists?|charts?|tables?|scheme|rules?|of|cannulas?|cannulae|needles?|\\d[\\d-]*) ?)+';
 const ITS_HUB = new RegExp(
-  `^(?:and )?(?:${CODE}(?:, )?)?(?:(?:its|the|their|whose)(?: [a-z]+)? (?:hubs?|wings?|caps?|funnels?|colou?r|colou?r code|hub colou?r|plastic|end)(?: (?:on|of|at|for) (?:it|them|that|this|these|those|that one|this one|the end))?|(?:it|they|this one|that one|that|this|these))(?: ?,? ?${CODE},?)? ?(?:is|are|was|were|will be|should be|has|have|wears?|carr(?:y|ies)|comes? in|ought to be|must be)(?: [a-z]+){0,3}$`,
+  `^(?:and )?(?:${CODE}(?:, )?)?(?:(?:its|the|their|whose)(?: [a-z]+)? (?:hubs?|wings?|caps?|funnels?|colou?r|colou?r code|hub colou?r|plastic|end)(?: (?:on|of|at|for) (?:it|them|that|this|these|those|that one|this one|the end))?|(?:it|they|this one|that one|that|this|these))(?: ?,? ?${CODE},?)? ?(?:is|are|was|were|will be|should be|has|have|wears?|carr(?:y|ies)|comes? in|ought to be|must be|looks?|shines?|shows?)(?: [a-z]+){0,3}$|^(?:(?:its|the) )?(?:hub|funnel|colou?r|wings?|cap|connector)(?: colou?r)? ?[:–—=-]$|^(?:and )?(?:that|this|it) is (?:the|an?|our) (?:iv )?(?:needle|cannula|one|foley|catheter) with (?:the|an?)$`,
 );
 
 function told(

@@ -30,7 +30,7 @@ export const laidOut: Construction = {
     const listed = runFrom(scene.items, rest);
     // One size alone needs words that say there is no other.
     if (listed.length === 1 && listed[0]!.sizes.length === 1 && !ALONE.test(between)) return [];
-    const each = listed.flatMap(singles);
+    const each = listed.flatMap(singles).map((g) => placedIn(scene.items, g));
     // A row of which nothing lies in the range is a row of other sizes.
     const [min, max] = [low.sizes[0]!.value, high.sizes[0]!.value].sort((a, b) => a - b);
     if (each.length > 1 && !each.some((g) => g.sizes[0]!.value >= min! && g.sizes[0]!.value <= max!))
@@ -50,7 +50,7 @@ function carried(scene: Scene, rest: readonly Group[]): Reading[] {
   if (TURNS.test(joined(items)) || TURNS.test(joined(before.items))) return [];
   const listed = runFrom(items, rest);
   if (!CLOSED.test(joined(items, listed.at(-1)!.to + 1)) || listed.length < rest.length) return [];
-  const each = listed.flatMap(singles);
+  const each = listed.flatMap(singles).map((g) => placedIn(items, g));
   const [low, high] = [part(range, 0), part(range, 1)];
   if (each.length < 2 || !rest.every((g) => sameSystem(g, low))) return [];
   const [min, max] = [low.sizes[0]!.value, high.sizes[0]!.value].sort((a, b) => a - b);
@@ -126,6 +126,12 @@ const singles = (g: Group): Group[] =>
   g.mentions.length === 1
     ? [g]
     : g.sizes.map((size, i) => ({ ...g, mentions: [g.mentions[i] ?? g.mentions[0]!], sizes: [size] }));
+
+/** Each of a group where it stands. */
+const placedIn = (items: readonly Item[], g: Group): Group => {
+  const at = items.findIndex(({ mention }) => mention !== undefined && mention === g.mentions[0]);
+  return at < 0 || g.mentions.length > 1 ? g : { ...g, from: at, to: at };
+};
 
 function reading(scene: Scene, g: Group, low: Group, high: Group, strict: boolean): Reading {
   const claim = rangeClaim(scene, 'laid-out', g, [low, high], strict);

@@ -59,6 +59,7 @@ function offAt(items: readonly Item[], i: number, text: string): Off | undefined
   if (system === 'french') return foley(item, value, text) ? FOLEYS : undefined;
   if (system === 'ep-metric' || system === 'usp') return undefined;
   if (items[i - 1]?.word === 'usp') return whole(items, i, value, text) ? USP : undefined;
+  if (between(items, i, 'usp')) return Number.isInteger(value) || value > 10 ? undefined : USP;
   if (between(items, i, 'ep-metric') && !EP_METRIC.some(({ metric }) => metric === value)) return METRIC;
   return tube(items, i, value, text) ? TUBES : undefined;
 }
@@ -94,7 +95,9 @@ function between(items: readonly Item[], i: number, system: string): boolean {
   const before = JOINS.test(items[i - 1]?.word ?? '') && of(i - 2);
   const comma = /^(?:and|or)$/.test(items[i + 2]?.word ?? '') && items[i + 1]?.word === ',';
   const after = JOINS.test(items[i + 1]?.word ?? '') && of(i + (comma ? 3 : 2));
-  return before && (after || (of(i - 4) && items[i + 1]?.kind !== 'word'));
+  return (
+    before && (after || (of(i - 4) && (items[i + 1]?.kind !== 'word' || JOINS.test(items[i + 1]!.word))))
+  );
 }
 const JOINS = /^(?:,|and|or|\/|–|-)$/;
 

@@ -102,7 +102,7 @@ function conditionBefore(items: readonly Item[], from: number, to: number): numb
 function rolesAt(scene: Scene, at: number): Roles | undefined {
   const { items } = scene;
   const { word } = items[at]!;
-  if (THROUGH.has(word) || (ALONG.has(word) && goesBefore(items, at)))
+  if (THROUGH.has(word) || guidedBy(items, at) || (ALONG.has(word) && goesBefore(items, at)))
     return told(items, at, through(scene, at)) ?? ledThrough(scene, at);
   if (OVER.has(word)) return over(items, at) ?? ledOver(scene, at);
   if (GOING.has(word) && !THROUGH.has(items[at + 1]?.word ?? '')) {
@@ -113,6 +113,10 @@ function rolesAt(scene: Scene, at: number): Roles | undefined {
   if (TAKING.has(word) || roomFor(items, at)) return takes(scene, at);
   return HOLDING.has(word) || FITTING.has(word) ? fits(items, at) : undefined;
 }
+
+/** "a K-wire of 2.0 mm, guided by a 1.6 mm sleeve". */
+const guidedBy = (items: readonly Item[], at: number): boolean =>
+  items[at]!.word === 'by' && /^(?:guided|led|held|encased)$/.test(items[at - 1]?.word ?? '');
 
 /** Of two that could each be the hole, one goes only where a word of going says so. */
 function told(items: readonly Item[], at: number, roles: Roles | undefined): Roles | undefined {
@@ -408,7 +412,7 @@ const JOINS = /^(?:because|since|so|which|although|though|if|when|as|and|but|whi
 function stops(items: readonly Item[], i: number): boolean {
   const { word, magnitude } = items[i]!;
   return (
-    (STOPS.test(word) && !eased(items, i)) ||
+    (STOPS.test(word) && !eased(items, i) && !measured(items, i)) ||
     magnitude?.degree === 'comparative' ||
     (magnitude?.excess ?? false)
   );
@@ -418,6 +422,10 @@ const STOPS =
 /** "without a struggle", "no trouble": how well it goes. */
 const eased = (items: readonly Item[], i: number): boolean =>
   /^(?:without|no)$/.test(items[i]!.word) && items.slice(i + 1, i + 4).some(({ word }) => EASE.test(word));
+/** "outside 6.0 mm", "6.0 mm outside": what was measured. */
+const measured = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === 'outside' &&
+  [items[i - 1], items[i + 1]].some((near) => near?.mention?.sizes[0]?.system === 'millimetre');
 const EASE =
   /^(?:struggles?|fuss|bother|doubt|trouble|difficulty|difficulties|problems?|effort|force|ado|complaints?|resistance|pushing|pressing|changing|forcing)$/;
 

@@ -23,6 +23,8 @@ import {
   IN_THERE,
   INSIDE,
   KEEPS_TO,
+  LET_IN,
+  LETS_IN,
   OPENS_RANGE,
   OUTSIDE,
   PLACED,
@@ -41,6 +43,7 @@ export const range: Construction = {
   needs: () => [
     { sizes: 1, words: WINDOW },
     { sizes: 1, words: POINTS_BACK },
+    { sizes: 1, like: LETS_IN },
     { sizes: 3, words: INSIDE },
     { sizes: 3, words: OUTSIDE },
     {
@@ -73,6 +76,7 @@ export const range: Construction = {
       direct(scene.items, single, all) ??
       ruledBy(scene.items, single) ??
       heldIn(scene, single) ??
+      letIn(scene, single) ??
       covered(scene.items, single, all);
     const found = place && boundsOf(scene, all, single, place);
     return found ? [reading(scene, single, found, place)] : [];
@@ -121,6 +125,19 @@ function ruledBy(items: readonly Item[], single: Group): Place | undefined {
   }
   return undefined;
 }
+
+/** "Permitted sizes: 14 G to 18 G. Hence a 20 G is permitted." */
+function letIn(scene: Scene, single: Group): Place | undefined {
+  const { items } = scene;
+  const word = LET_IN.exec(joined(items, single.to + 1, single.to + 7))?.[1];
+  if (word === undefined || items.some((item) => SUPPOSED.test(item.word))) return undefined;
+  if (!LEADS.test(joined(items, 0, single.from))) return undefined;
+  const rule = joined(near(scene));
+  return LETS_IN.exec(rule)?.[1] === word && !/\b(?:in|for|when|unless|by)\b/.test(rule)
+    ? { at: single.to + 1, to: single.to + 2, inside: true }
+    : undefined;
+}
+const LEADS = /^(?:(?:so|hence|thus|therefore|and|accordingly|,|then) ?)*(?:an?|the|my|our|size)?(?: size)?$/;
 const SUPPOSED = /^(?:if|when|where|for|in|unless|after|should|once)$/;
 const IN_PLACE =
   /^(?:(?:also|therefore|thus|still|too|then|hence|mm|id) ?)*(?:(?:in|on) (?:(?:the|his|her|my|each|one|an?|this|that) )?[a-z]+)?$/;
@@ -168,7 +185,9 @@ function windowOf(items: readonly Item[], single: Group): Place | undefined {
   const resumed = items
     .slice(single.to, at)
     .some((item, i, near) => item.word === 'and' && /^(?:that|it)$/.test(near[i + 1]?.word ?? ''));
-  if (window < 0 || at < 0 || window - single.to > (resumed ? 16 : 9)) return undefined;
+  const another =
+    /^(?:another|other|different)$/.test(items[window - 1]?.word ?? '') || items[window + 1]?.word === 'than';
+  if (another || window < 0 || at < 0 || window - single.to > (resumed ? 16 : 9)) return undefined;
   if (items.slice(single.to, at).some((item) => item.word === 'than')) return undefined;
   return { at, to: window, inside: !OUTSIDE.has(items[at]!.word) };
 }
@@ -180,7 +199,8 @@ function placeOf(items: readonly Item[], single: Group): Place | undefined {
     const row = PLACED.find((one) => one.pattern.test(phrase));
     const match = row?.pattern.exec(phrase);
     if (!row || !match) continue;
-    if (!items.slice(single.to + 1, at).every((item) => item.deviceNoun || STEADY.test(item.word)))
+    const between = items.slice(single.to + 1, at);
+    if (!between.every((item) => item.deviceNoun || STEADY.test(item.word)) && !TAKEN.test(textOf(between)))
       return undefined;
     const to = at + match[0].split(' ').length - 1;
     // "the protocol of urology" is another one.
@@ -190,6 +210,9 @@ function placeOf(items: readonly Item[], single: Group): Place | undefined {
   }
   return undefined;
 }
+/** "the 6-0 nylon I open". */
+const TAKEN =
+  /^(?:[a-z]+ )?(?:that )?(?:i|we|you) (?:open|use|take|have|hold|want|choose|chose|took|used|opened|put in|placed|stock)(?: here| today)?$/;
 const STEADY = /^(?:also|therefore|thus|still|too|in|on|bed|tray|[0-9]|box|then|would|does|hence)$/;
 
 /** "a 25 G is within 21–23 G", "a 9 Fr is one of the sizes from 10 to 14 Fr". */
@@ -228,7 +251,7 @@ const drawn = (items: readonly Item[], bounds: Group, single: Group, between: st
   OPENS_RANGE.test(joined(items, Math.max(0, bounds.from - 4), bounds.from)) &&
   COUNTED.test(joined(items, single.to + 1, single.to + 9));
 const DIRECT =
-  /^(?:is|lies|falls|sits|comes|stays) (?:also |therefore |still |well |just )?(?:within|inside|(outside|beyond)|one of (?:the |our )?(?:sizes?|numbers?|gauges?|needles|catheters|drains|tubes)(?: (?:from|between|in|of))?)(?: the| our| a)?$/;
+  /^(?:is|lies|falls|sits|comes|stays|belongs) (?:also |therefore |still |well |just )?(?:within|inside|(outside|beyond)|(?:part of|in|within|inside|to|into) (?:our|the|an?|this|that) (?:[a-z]+ )?(?:range|bracket|band|window|span)(?: ?[,:(])?(?: of| from)?|one of (?:the |our )?(?:sizes?|numbers?|gauges?|needles|catheters|drains|tubes)(?: (?:from|between|in|of))?)(?: the| our| a)?$/;
 
 /** The sentence before, or the one before the passage; over one that names no size, the one before that. */
 function near(scene: Scene): readonly Item[] {

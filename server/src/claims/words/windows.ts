@@ -23,7 +23,7 @@ export const PLACED: readonly { readonly pattern: RegExp; readonly inside: boole
   {
     inside: true,
     pattern: new RegExp(
-      `^(?:would |does )?${ADVERB}(?:belongs? (?:to|in|within)|falls? (?:in|into|inside|within|under)|comes? (?:inside|within|under)|sits? (?:inside|within|between)|lies? (?:in|inside|within)|is ${ADVERB}(?:in|inside|within|covered by|part of|in keeping with|in line with)|stays? (?:in|inside|within)) (?:${BACK} ${NOUN}|the ${RULE}|(?:it|that|this|them)(?= [.,;!]|$)|within what (?:the|our|that|this) \\S+ (?:allows?|gives?|permits?|says?|lists?))`,
+      `^(?:would |does )?${ADVERB}(?:belongs? (?:to|in|within)|falls? (?:in|into|inside|within|under)|comes? (?:inside|within|under)|sits? (?:inside|within|between)|lies? (?:in|inside|within)|is ${ADVERB}(?:in|inside|within|covered by|part of|in keeping with|in line with|in accordance with|in agreement with)|stays? (?:in|inside|within)) (?:${BACK} ${NOUN}|the ${RULE}|(?:it|that|this|them)(?= [.,;!]|$)|within what (?:the|our|that|this) \\S+ (?:allows?|gives?|permits?|says?|lists?))`,
     ),
   },
   {
@@ -52,10 +52,15 @@ const ASKED = `(?:(?:it|that|this|them)${END}|(?:that|this|the|our) ${RULE}${END
 export const KEEPS_TO = new RegExp(
   `^(?:therefore |thus |also |still |easily |fully )?(?:satisf(?:y|ies)|meets?|fulfils?|fulfills?|conforms? (?:to|with)|complies with|keeps? to|sticks? to|agrees? with|obeys?|observes?) ${ASKED}`,
 );
+/** "Allowed are 16 to 20 Fr. A 24 Fr is allowed.": what a rule lets in, and the size said to be let in by the same word. */
+export const LETS_IN = /\b(allowed|permitted|acceptable|approved|accepted|licensed)\b/;
+export const LET_IN =
+  /^(?:[a-z]+ )?(?:is|are|was) (?:therefore |thus |hence |then )?(allowed|permitted|acceptable|approved|accepted|licensed)(?= [.,;!)]|$)/;
+
 /** "With a 22 gauge in each arm you have fulfilled it": before and behind the size. */
-export const WITH = /^(?:and |so |hence |therefore )?with (?:an?|the|one|size|two)$/;
+export const WITH = /^(?:and |so |hence |therefore )?with (?:an?|the|one|size|my|our|his|her|this)$/;
 export const YOU_KEEP = new RegExp(
-  `^(?:[a-z]+ )?(?:(?:in|on) (?:[a-z]+ ){1,2})?(?:, )?(?:you|we|they|i|one)(?:'ve| have| will have| would have| has) (?:already |also |therefore |then |thus |still )?(?:fulfilled|met|satisfied|complied with|kept to|done|obeyed) ${ASKED}`,
+  `^(?:[a-z]+ )?(?:(?:in|on) (?:[a-z]+ ){1,2})?(?:, )?(?:you|we|they|i|one)(?:'ve| have| will have| would have| has)? ?(?:already |also |therefore |then |thus |still )?(?:fulfil(?:led)?|fulfill|me?et|satisf(?:y|ied)|compl(?:y|ied) with|ke(?:ep|pt) (?:to|within)|st(?:ick|uck) to|stay(?:ed)? within|done|did|follow(?:ed)?|obey(?:ed)?|(?:am|are|was|were) (?:within|inside)) ${ASKED}`,
 );
 
 /** "The wires in the set range from 0.9 to 1.5 mm": the first words of what a box holds, up to the range. */
@@ -83,7 +88,7 @@ export const SUCH_AS =
 
 /** "from 14 to 24 G, with 18 G in the middle", "…, a 4-0 among them": behind the size. */
 export const IN_IT =
-  /^(?:(?:among|amongst) (?:them|these|those)|(?:somewhere )?in the middle|in between|between (?:them|the two))\b/;
+  /^(?:(?:[a-z-]+ )?(?:being )?included(?= [.,;!)]|$)|(?:among|amongst) (?:them|these|those)|(?:somewhere )?in the middle|in between|between (?:them|the two))\b/;
 
 /** "Between 3-0 and 5-0 you will find 4-0": between the ends and the size. */
 export const FOUND_IN =

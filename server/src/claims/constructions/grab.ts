@@ -16,8 +16,22 @@ const REACH = new Set([
   'choose',
   "that's",
   'means',
+  'look',
+  'reach',
+  'find',
 ]);
-const NOUNS = new Set(['one', 'hub', 'ones', 'cannula', 'needle']);
+const SCALES: ReadonlySet<string> = new Set(['needle-gauge', 'french']);
+const NOUNS = new Set([
+  'one',
+  'hub',
+  'ones',
+  'cannula',
+  'needle',
+  'funnel',
+  'foley',
+  'catheter',
+  'connector',
+]);
 
 export const grab: Construction = {
   id: 'grab',
@@ -29,7 +43,7 @@ export const grab: Construction = {
     const before = scene.before.at(-1);
     const sized =
       before && before.close !== '?'
-        ? groups(before.items).filter((g) => g.sizes[0]!.system === 'needle-gauge')
+        ? groups(before.items).filter((g) => SCALES.has(g.sizes[0]!.system))
         : [];
     const subject = sized[0];
     if (
@@ -41,7 +55,10 @@ export const grab: Construction = {
     )
       return [];
     const device = codeOf(scene.items) ?? codeOf(before!.items) ?? subject.mentions[0]!.device;
-    if (device === 'both') return [];
+    const french = subject.sizes[0]!.system === 'french';
+    const [noun, end] = scene.items.slice(at + 1, at + 3);
+    if (french && noun?.word === 'one' && end?.kind === 'word') return [];
+    if (device === 'both' || french !== /^(?:urinary|suction)-catheter$/.test(device ?? '')) return [];
     const claim: ColourClaim = {
       kind: 'colour',
       construction: 'grab',

@@ -20,6 +20,7 @@ import {
   TAKING,
   THROUGH,
 } from '../words/passing.ts';
+import { fluid, stops } from './passing-stops.ts';
 
 /** Which of two goes through which. */
 export interface Pass {
@@ -145,7 +146,8 @@ function through(scene: Scene, at: number): Roles | undefined {
     return thing && { thing, hole: named, carried: false };
   }
   if (!before) return runsIn(scene, at, all[0]);
-  if (items[at]!.word === 'in' || !BACK.test(joined(items, at + 1, at + 5))) return undefined;
+  const inIt = /^(?:it|there)(?: [.,;!)]|$)/.test(joined(items, at + 1, at + 3));
+  if ((items[at]!.word === 'in' && !inIt) || !BACK.test(joined(items, at + 1, at + 5))) return undefined;
   const hole = spokenOf(scene, before, at);
   return hole && { thing: before, ...hole };
 }
@@ -166,12 +168,18 @@ const IN_IT =
 function over(items: readonly Item[], at: number): Roles | undefined {
   const all = alone(items);
   const thing = objectAfter(items, at, all);
-  const hole = all.findLast((g) => g.to < at);
+  const hole = all.findLast((g) => g.to < at) ?? (at <= 1 && thing ? slidOver(items, thing, all) : undefined);
   if (!thing || !hole) return undefined;
   const { system } = thing.sizes[0]!;
   const inTube = hole.sizes[0]!.system === 'tube-id' && system !== 'tube-id' && passer(items, thing);
   return WIRES.has(system) || inTube ? { thing, hole, carried: false } : undefined;
 }
+
+/** "Over the bougie of 15 Fr I slide tracheal tube 4.5": the tube comes last. */
+const slidOver = (items: readonly Item[], { to }: Group, all: readonly Group[]): Group | undefined =>
+  all.find(
+    (g) => g.from > to && items.slice(to, g.from).some(({ word }) => GOING.has(word) || SENT.test(word)),
+  );
 
 /** "It goes down a 5.5 tracheal tube": what goes is named in the sentence before. */
 function ledThrough(scene: Scene, at: number): Roles | undefined {
@@ -200,8 +208,11 @@ const IN_PLACE =
 function ledOver(scene: Scene, at: number): Roles | undefined {
   const { items } = scene;
   if (!ON_IT.test(joined(items, at + 1, at + 3)) || !goesBefore(items, at)) return undefined;
-  const [hole, ...more] = alone(items);
-  return hole && more.length === 0 && hole.sizes[0]!.system === 'tube-id' ? ledBy(scene, hole) : undefined;
+  const [first, second, ...more] = alone(items);
+  const hole = second ?? first;
+  if (!first || !hole || more.length > 0 || hole.sizes[0]!.system !== 'tube-id') return undefined;
+  if (!second) return ledBy(scene, hole);
+  return passer(items, first) ? { thing: first, hole, carried: false } : undefined;
 }
 const ON_IT = /^(?:it|this|that|them|the (?:bougie|scope|bronchoscope|stylet))(?: |$)/;
 
@@ -247,7 +258,7 @@ function fits(items: readonly Item[], at: number): Roles | undefined {
 /** "room for", "wide enough for". */
 const roomFor = (items: readonly Item[], at: number): boolean =>
   items[at]!.word === 'for' &&
-  /^(?:room|space|enough|ample|made|meant|built)$/.test(items[at - 1]?.word ?? '');
+  /^(?:room|space|enough|ample|made|meant|built|is|are)$/.test(items[at - 1]?.word ?? '');
 
 /** Sizes by themselves. */
 const alone = remembered((items: readonly Item[]): readonly Group[] =>
@@ -277,7 +288,7 @@ const ARTICLE = /^(?:an?|the)$/;
 const EDGE =
   /^(?:[,;:.()—–]|and|or|but|with|to|from|for|of|by|is|are|was|than|while|because|since|so|when|where|which|that|who|if|it|you|we|they|in|on|at|per|as|like|after|before|behind|beside|until|whose|not)$/;
 const INNER =
-  /^(?:inside|lumen|bore|middle|barrel|shaft|channel|interior|length|size|tube|needle|sheath|introducer|cannula)$/;
+  /^(?:inside|lumen|bore|middle|barrel|shaft|channel|interior|length|size|tube|needle|sheath|introducer|cannula|bougie|wire|guidewire|scope|sleeve)$/;
 
 /** Nothing, a pronoun or "the needle" stands for the hole. */
 const BACK =
@@ -340,6 +351,8 @@ const LUMENS = /^(?:sheath|introducer|drain|catheter|tube|foley|one)$/;
 function nounOf(items: readonly Item[], g: Group): string {
   const after = items.slice(g.to + 1, g.to + 4);
   if (after[0]?.word === 'drill' && after[1]?.word === 'guide') return 'sleeve';
+  const [owner, of] = items.slice(Math.max(0, g.from - 2), g.from);
+  if (of?.word === 'of' && owner && isThing(owner)) return owner.word;
   const end = after.findIndex((item) => item.kind !== 'word' || EDGE.test(item.word));
   const own = after.slice(0, end < 0 ? after.length : end).find(isThing);
   return own?.word ?? items.slice(Math.max(0, g.from - 3), g.from).findLast(isThing)?.word ?? '';
@@ -407,33 +420,6 @@ const breaks = (items: readonly Item[], i: number): boolean =>
   (/^(?:you|we|i|they)$/.test(items[i + 1]?.word ?? '') &&
     /^(?:can|will|may|should|must|could|simply|just)$/.test(items[i + 2]?.word ?? ''));
 const JOINS = /^(?:because|since|so|which|although|though|if|when|as|and|but|while|whereas)$/;
-
-/** Takes back, wishes, supposes, compares, exchanges; or something else runs. */
-function stops(items: readonly Item[], i: number): boolean {
-  const { word, magnitude } = items[i]!;
-  return (
-    (STOPS.test(word) && !eased(items, i) && !measured(items, i)) ||
-    magnitude?.degree === 'comparative' ||
-    (magnitude?.excess ?? false)
-  );
-}
-const STOPS =
-  /^(?:not|never|no|cannot|\w+n't|neither|nor|without|unless|hardly|barely|rarely|seldom|scarcely|unable|what|outside|fails?|failed|refuses?|refused|jams?|tight|than|if|unlike|instead|rather|or|until|wish|except|change|changed|changes|swap|swapped|exchange|exchanged|replaced?|upsized?|convert|flows?|flow|beside|alongside|next|dilate[sd]?|cut|guiding)$/;
-/** "without a struggle", "no trouble": how well it goes. */
-const eased = (items: readonly Item[], i: number): boolean =>
-  /^(?:without|no)$/.test(items[i]!.word) && items.slice(i + 1, i + 4).some(({ word }) => EASE.test(word));
-/** "outside 6.0 mm", "6.0 mm outside": what was measured. */
-const measured = (items: readonly Item[], i: number): boolean =>
-  items[i]!.word === 'outside' &&
-  [items[i - 1], items[i + 1]].some((near) => near?.mention?.sizes[0]?.system === 'millimetre');
-const EASE =
-  /^(?:struggles?|fuss|bother|doubt|trouble|difficulty|difficulties|problems?|effort|force|ado|complaints?|resistance|pushing|pressing|changing|forcing)$/;
-
-/** "Blood runs through …": what goes through is no thing. */
-const fluid = (items: readonly Item[], from: number, to: number): boolean =>
-  items.slice(from, to + 1).some(({ word }) => FLUIDS.test(word));
-const FLUIDS =
-  /^(?:fluids?|blood|saline|flow|litres?|liters?|water|contrast|drugs?|drip|air|gas|oxygen|urine|pus|infusions?|transfusions?|injections?|inject|injected)$/;
 
 /** Another hollow thing, named without its size, could be the hole. */
 function strange(items: readonly Item[], i: number, { hole, thing }: Roles): boolean {

@@ -14,6 +14,7 @@ import {
 import {
   AMONG,
   AMONG_AFTER,
+  BOX_FIRST,
   CONCLUDES,
   COUNTED,
   COVERS,
@@ -44,6 +45,7 @@ export const range: Construction = {
     { sizes: 1, words: WINDOW },
     { sizes: 1, words: POINTS_BACK },
     { sizes: 1, like: LETS_IN },
+    { sizes: 1, words: ['inside', 'within'] },
     { sizes: 3, words: INSIDE },
     { sizes: 3, words: OUTSIDE },
     {
@@ -77,6 +79,7 @@ export const range: Construction = {
       ruledBy(scene.items, single) ??
       heldIn(scene, single) ??
       letIn(scene, single) ??
+      insideAlone(scene, single) ??
       covered(scene.items, single, all);
     const found = place && boundsOf(scene, all, single, place);
     return found ? [reading(scene, single, found, place)] : [];
@@ -115,13 +118,16 @@ interface Place {
 /** "A 20 gauge in the elbow fulfils it", "with a 22 gauge in each arm you have fulfilled it". */
 function ruledBy(items: readonly Item[], single: Group): Place | undefined {
   const opens = items.slice(0, single.from);
-  if (opens.length > 6 || opens.some(({ word }) => SUPPOSED.test(word))) return undefined;
+  if (opens.length > 6 || opens.some(({ word }, i) => SUPPOSED.test(word) && opens[i - 1]?.word !== 'put'))
+    return undefined;
   if (WITH.test(joined(items, 0, single.from)) && YOU_KEEP.test(joined(items, single.to + 1, single.to + 16)))
     return { at: single.to, to: single.to, inside: true, rule: true };
   for (let at = single.to + 1; at <= single.to + 5 && at < items.length; at++) {
     if (!KEEPS_TO.test(joined(items, at, at + 8))) continue;
     const between = textOf(items.slice(single.to + 1, at).filter((item) => !item.deviceNoun));
-    return IN_PLACE.test(between) ? { at, to: at, inside: true, rule: true } : undefined;
+    return IN_PLACE.test(between) || TAKEN.test(between)
+      ? { at, to: at, inside: true, rule: true }
+      : undefined;
   }
   return undefined;
 }
@@ -145,8 +151,10 @@ const IN_PLACE =
 /** "The wires in the hand set range from 0.9 to 1.5 mm. You'll find the 2.0 mm in it, then." */
 function heldIn(scene: Scene, single: Group): Place | undefined {
   const { items } = scene;
-  if (!IN_THERE.test(joined(items, single.to + 1, single.to + 10))) return undefined;
-  if (!SOUGHT.test(joined(items, 0, single.from))) return undefined;
+  const opens = joined(items, 0, single.from);
+  const after = joined(items, single.to + 1, single.to + 10);
+  const boxed = BOX_FIRST.test(opens) && /^(?:[a-z-]+ )?(?:[.;!]|$)/.test(after);
+  if (!boxed && !(IN_THERE.test(after) && SOUGHT.test(opens))) return undefined;
   const before = near(scene);
   const things = [
     ...items.slice(Math.max(0, single.from - 3), single.from),
@@ -172,6 +180,16 @@ const refersBack = (items: readonly Item[], i: number) =>
     items[i - (items[i - 1]?.word === 'of' ? 2 : 1)]?.word ?? '',
   ) &&
   (items[i + 1] === undefined || /^[.,;!)]$/.test(items[i + 1]!.word));
+
+/** "The range is 21 to 25 gauge. 27 gauge is inside." */
+function insideAlone(scene: Scene, { to }: Group): Place | undefined {
+  return INSIDE_ALONE.test(joined(scene.items, to + 1, to + 7)) &&
+    near(scene).some(({ word }) => WINDOW.has(word))
+    ? { at: to + 1, to: to + 1, inside: true }
+    : undefined;
+}
+const INSIDE_ALONE =
+  /^(?:therefore |thus |also )?(?:is|lies|falls|stays) (?:therefore |thus |also |still |well )?(?:inside|within)(?: [.,;!)]|$)/;
 
 /** A word of place, then a window: "within the range", "inside that". */
 function windowOf(items: readonly Item[], single: Group): Place | undefined {

@@ -10,7 +10,7 @@ export const severalAlike: Construction = {
     {
       sizes: 3,
       holds: ['mixed'],
-      words: 'alike same equal equals identical equivalent equivalents interchangeable'.split(' '),
+      words: 'alike same one equal equals identical equivalent equivalents interchangeable'.split(' '),
     },
   ],
   read(scene) {
@@ -32,7 +32,7 @@ export const severalAlike: Construction = {
 const TURNS =
   /\b(?:not|never|no|nor|neither|nowhere|hardly|than|but|if|unless|except|although|whereas|unlike|wrong|mistake|myth|sheaths?|introducers?|inner|inside|lumen|bore|long|length|deep|\w+n't)\b/;
 const ARE_ALIKE =
-  /^(?:[a-z]+ )?(?:(?:are|is|come|comes|all|work out|measure)\b|[:—–])(?: (?:all|three|four|just|much|about|roughly|nearly|practically|more or less|very|exactly|approximately|to|out|at|as|be|of|come|mean|measure))*(?: (?:the|one and the))? (?:alike|same|equal|identical|equivalent|interchangeable)(?: (?:in )?(?:width|size|thickness|diameter|calib(?:re|er)|thing|outside))?(?: across| to a hair)?(?= ?[.,;!)]|$)/;
+  /^(?:[a-z]+ )?(?:[:,–—] ?(?:these|all|the|they)(?: (?:two|three|four|five|sizes))? )?(?:(?:are|is|come|comes|all|work out|measure)\b|[:—–])(?: (?:all|three|four|just|much|about|roughly|nearly|practically|more or less|very|exactly|approximately|to|out|at|as|be|of|come|mean|measure))*(?: (?:the|one and the))? (?:one (?:width|size|thickness|diameter)|alike|same|equal|identical|equivalent|interchangeable)(?: (?:in )?(?:width|size|thickness|diameter|calib(?:re|er)|thing|outside))?(?: across| to a hair)?(?= ?[.,;!)]|$)/;
 const EQUAL =
   /(?:^|[ :,])(?:(?:roughly|about|nearly|practically|more or less|exactly|of|all) )*(?:the )?(?:equal|alike|same|identical|equivalents?|equivalent sizes|interchangeable)(?: (?:in )?(?:width|size|thickness|diameter|calib(?:re|er)|thing))? :$/;
 

@@ -61,11 +61,14 @@ function belowName(scene: Scene): Reading[] {
   const text = joined(items);
   if (!own || more.length > 0 || items.length > 40 || scene.sentence.close === '?') return [];
   if (own.sizes[0]!.system !== 'french' || own.sizes.length > 1 || /\bif\b/.test(text)) return [];
-  if (!OWN_SIDE.test(text) || TURNS.test(text.replace(BY_NAME, ' ')) || OTHER_THING.test(text)) return [];
+  if (!OUTSIDE.test(text) || TURNS.test(text.replace(BY_NAME, ' ')) || OTHER_THING.test(text)) return [];
   const less = LESS.exec(text);
   const told = other
     ? narrower(items, own, other)
-    : less !== null && text.indexOf('sheath') < less.index && !/\bthan\b.*\bthan\b/.test(text);
+    : less !== null &&
+      OWN_SIDE.test(text) &&
+      text.indexOf('sheath') < less.index &&
+      !/\bthan\b.*\bthan\b/.test(text);
   if (!told) return [];
   const at = other ?? own;
   const claim = ruleClaim(scene, 'sheathed', 'french', 'sheath-is-outer', at.from, at.to);
@@ -87,8 +90,11 @@ function narrower(items: readonly Item[], own: Group, outside: Group): boolean {
     /\bsheath (?:marked|labelled|labeled|named|called|of)$/.test(named);
   if (/\b(?:smaller|thinner|narrower|slimmer|less) than(?: an?)?$/.test(between))
     return sheath && /\boutside\b/.test(joined(items)) && a.value === b.value;
+  if (sheath && MAKES_HOLE.test(between)) return true;
   return sheath && IS_OUTSIDE.test(between) && said(items, [], outside);
 }
+const MAKES_HOLE =
+  /^(?:[a-z]+ ){0,2}?(?:sheath|introducer)(?: sheath)? (?:makes|leaves|needs) (?:only )?(?:an?|the) (?:hole|puncture)(?: (?:of|that is|as wide as))?(?: (?:only|just))?(?: an?)?$/;
 const IS_OUTSIDE = /^(?:[a-z]+ ){0,2}(?:sheath )?(?:is|measures|has)(?: (?:only|just|about|roughly))*$/;
 
 /** What turns the sentence, or speaks of the sheath's inside. */

@@ -50,7 +50,7 @@ const ASKED = `(?:(?:it|that|this|them)${END}|(?:that|this|the|our) ${RULE}${END
 
 /** "fulfils it", "conforms to the textbook": behind a size, of the sizes that a rule asks for. */
 export const KEEPS_TO = new RegExp(
-  `^(?:therefore |thus |also |still |easily |fully )?(?:satisf(?:y|ies)|meets?|fulfils?|fulfills?|conforms? (?:to|with)|complies with|keeps? to|sticks? to|agrees? with|obeys?|observes?) ${ASKED}`,
+  `^(?:therefore |thus |also |still |easily |fully )?(?:satisf(?:y|ies)|meets?|fulfils?|fulfills?|conforms? (?:to|with)|complies with|keeps? to|sticks? to|agrees? with|obeys?|observes?|follows?|respects?) ${ASKED}|^(?:therefore |thus |so )?(?:is|was|were|are) (?:therefore |thus |so )?(?:according to|in line with|in keeping with|as per|within|by) (?:(?:the|our|that|this) )?${RULE}${END}|^,? ?(?:just |exactly )?as (?:the|our|that|this) ${RULE} (?:says|asks|wants|demands|requires|has it)${END}`,
 );
 /** "Allowed are 16 to 20 Fr. A 24 Fr is allowed.": what a rule lets in, and the size said to be let in by the same word. */
 export const LETS_IN = /\b(allowed|permitted|acceptable|approved|accepted|licensed)\b/;
@@ -69,6 +69,9 @@ export const HELD =
 /** "You'll find the 2.0 mm in it, then": before and behind the size; what is added to the rest is said to be. */
 export const SOUGHT =
   /^(?:(?:and|so|hence|therefore|thus|then|consequently) ,? ?)?(?:(?:you|we) (?:will |can |should |may )?(?:find|get|see|have|look for)|you'll (?:find|get|see|have)|we'll find|there (?:is|will be)|look for|take)?(?: ?(?:an?|the|your|our))?(?: [a-z-]+(?: of)?)?$/;
+/** "So it contains a 2.0 mm", "From it I took the 6-0": the box is named before the size. */
+export const BOX_FIRST =
+  /^(?:(?:so|hence|therefore|thus) ,? ?(?:it|this|that) (?:contains|includes|has|holds)|from (?:it|there) (?:i|we|you) (?:took|take|get|can take))(?: (?:an?|the))?$/;
 export const IN_THERE =
   /^(?:(?!fits?\b|goes\b|stands\b|used\b)[a-z-]+ ){0,2}?(?:(?:is|are|lies|sits|lives|will be|must be) )?(?:therefore |thus |then )?in (?:it|there|that one|the same (?:one|box|tray|drawer|set))(?: ,? ?then| therefore| of course)?(?= ?[.;!]|$)/;
 

@@ -66,6 +66,8 @@ export interface EquivalenceClaim extends Base {
   readonly said?: { readonly min: number; readonly max: number };
   /** Written as on a needle's packet, "0.8 × 40 mm": the designated size, to the tenth. */
   readonly packed?: true;
+  /** One of several said to be equal: which of them is wrong cannot be told. */
+  readonly among?: true;
 }
 
 export interface OrderClaim extends Base {

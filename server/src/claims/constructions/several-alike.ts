@@ -66,6 +66,7 @@ function reading(scene: Scene, left: Group, right: Group): Reading {
     right: operand(scene, right),
     approximate: true,
     axis: 'outer',
+    among: true,
   };
   return { claim, at: right.from, from, to };
 }

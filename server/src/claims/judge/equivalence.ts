@@ -93,7 +93,8 @@ function judgeMeasured(
   const verdict = compared === 'contradicted' && open ? 'cannot-tell' : compared;
   // A key is mended where it stands; what its question says is not what is wrong.
   const mendable = claim.construction !== 'answer-key' || measured.span.start >= claim.focus.start;
-  const repair = verdict === 'contradicted' && mendable ? measureEdit(note, measured, truth) : undefined;
+  const repair =
+    verdict === 'contradicted' && mendable && !claim.among ? measureEdit(note, measured, truth) : undefined;
   return {
     verdict,
     says,

@@ -50,7 +50,7 @@ const ASKED = `(?:(?:it|that|this|them)${END}|(?:that|this|the|our) ${RULE}${END
 
 /** "fulfils it", "conforms to the textbook": behind a size, of the sizes that a rule asks for. */
 export const KEEPS_TO = new RegExp(
-  `^(?:therefore |thus |also |still |easily |fully )?(?:satisf(?:y|ies)|meets?|fulfils?|fulfills?|conforms? (?:to|with)|complies with|keeps? to|sticks? to|agrees? with|obeys?|observes?|follows?|respects?) ${ASKED}|^(?:therefore |thus |so )?(?:is|was|were|are) (?:therefore |thus |so )?(?:according to|in line with|in keeping with|as per|within|by) (?:(?:the|our|that|this) )?${RULE}${END}|^,? ?(?:just |exactly )?as (?:the|our|that|this) ${RULE} (?:says|asks|wants|demands|requires|has it)${END}`,
+  `^(?:therefore |thus |also |still |easily |fully )?(?:satisf(?:y|ies)|meets?|fulfils?|fulfills?|conforms? (?:to|with)|complies with|keeps? to|sticks? to|agrees? with|obeys?|observes?|respects?) ${ASKED}|^follows? (?:that|this|the|our) ${RULE}${END}|^(?:therefore |thus |so )?(?:is|was|were|are) (?:therefore |thus |so )?(?:according to|in line with|in keeping with|as per|within|by) (?:(?:the|our|that|this) )?${RULE}${END}|^,? ?(?:just |exactly )?as (?:the|our|that|this) ${RULE} (?:says|asks|wants|demands|requires|has it)${END}`,
 );
 /** "Allowed are 16 to 20 Fr. A 24 Fr is allowed.": what a rule lets in, and the size said to be let in by the same word. */
 export const LETS_IN = /\b(allowed|permitted|acceptable|approved|accepted|licensed)\b/;
@@ -60,7 +60,7 @@ export const LET_IN =
 /** "With a 22 gauge in each arm you have fulfilled it": before and behind the size. */
 export const WITH = /^(?:and |so |hence |therefore )?with (?:an?|the|one|size|my|our|his|her|this)$/;
 export const YOU_KEEP = new RegExp(
-  `^(?:[a-z]+ )?(?:(?:in|on) (?:[a-z]+ ){1,2})?(?:, )?(?:you|we|they|i|one)(?:'ve| have| will have| would have| has)? ?(?:already |also |therefore |then |thus |still )?(?:fulfil(?:led)?|fulfill|me?et|satisf(?:y|ied)|compl(?:y|ied) with|ke(?:ep|pt) (?:to|within)|st(?:ick|uck) to|stay(?:ed)? within|done|did|follow(?:ed)?|obey(?:ed)?|(?:am|are|was|were) (?:within|inside)) ${ASKED}`,
+  `^(?:[a-z]+ )?(?:(?:in|on) (?:[a-z]+ ){1,2})?(?:, )?(?:you|we|they|i|one)(?:'ve| have| will have| would have| has)? ?(?:already |also |therefore |then |thus |still )?(?:(?:fulfil(?:led)?|fulfill|me?et|satisf(?:y|ied)|compl(?:y|ied) with|ke(?:ep|pt) (?:to|within)|st(?:ick|uck) to|stay(?:ed)? within|obey(?:ed)?|(?:am|are|was|were) (?:within|inside)) ${ASKED}|(?:done|did|follow(?:ed)?) (?:what (?:the|our|that) \\S+ (?:says?|asks?|asks for|wants?|demands?|requires?)|(?:that|this|the|our) ${RULE})${END})`,
 );
 
 /** "The wires in the set range from 0.9 to 1.5 mm": the first words of what a box holds, up to the range. */

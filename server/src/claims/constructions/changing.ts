@@ -50,7 +50,7 @@ const MOVES: ReadonlyMap<string, 1 | -1> = new Map([
 
 /** The way the sizes run by what the sentence says becomes of them. */
 export function becomes(items: readonly Item[]): Cue | undefined {
-  return gets(items) ?? moves(items) ?? eachStep(items);
+  return gets(items) ?? moves(items) ?? eachStep(items) ?? furtherOn(items);
 }
 
 const cue = (at: number, to: number, axis: Cue['axis'], sign: number): Cue => ({
@@ -86,6 +86,22 @@ function moves(items: readonly Item[]): Cue | undefined {
   }
   return undefined;
 }
+
+/** "The further down you go the narrower they get". */
+function furtherOn(items: readonly Item[]): Cue | undefined {
+  const lead = FURTHER.exec(joined(items, 0, 9))?.[0];
+  const words = measuredWords(items).filter(
+    (m) => m.degree === 'comparative' && decidable(m.axis) && !m.idiom,
+  );
+  const [word, ...more] = words;
+  if (!lead || !word || more.length > 0 || items[word.at - 1]?.word !== 'the') return undefined;
+  if (!THEY.test(joined(items, word.to + 1, word.to + 3))) return undefined;
+  return word.at - lead.split(' ').length <= 3 ? cue(word.at, word.to, word.axis, word.sign) : undefined;
+}
+const THEY =
+  /^(?:they|it|these|those|the (?:needles?|cannula[es]?|cannulas|catheters?|drains?|tubes?|threads?|sutures?|wires?|sizes?|bore))\b/;
+const FURTHER =
+  /^(?:(?:and|so|here) )?the (?:further|farther|lower|deeper|more)(?: (?:down|along|right|in|on|back|to the right))? (?:you|we|one) (?:go|goes|walk|look|reach|move|read|dig|climb down|get)(?: (?:down|along|on))?(?= |$)/;
 
 /** "Each step down the list is a thinner needle". */
 function eachStep(items: readonly Item[]): Cue | undefined {

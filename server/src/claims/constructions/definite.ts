@@ -134,7 +134,7 @@ const owned = (items: readonly Item[], nearest: Group, word: Measured): boolean 
       (item, i, all) =>
         /^(?:hers|his|mine|yours|theirs|ours)$|^(?!it's|that's|what's|there's|here's)\w+['’]s$/.test(
           item.word,
-        ) && /^(?:is|was)$/.test(all[i + 1]?.word ?? ''),
+        ) && /^(?:is|was|being)$/.test(all[i + 1]?.word ?? ''),
     );
 
 /** "6 Fr before 8 Fr: the first is the wider": not the one that stands nearest. */

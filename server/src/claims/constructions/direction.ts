@@ -76,18 +76,21 @@ function asRule(scene: Scene): Scene {
     return changed(scene, { items: [...items.slice(0, at), ...items.slice(end)] });
   }
   const question = scene.before.at(-1);
-  if (question?.close !== '?' || !WANTED.test(joined(question.items)) || question.items.length > 7)
+  if (question?.close !== '?' || !WANTED.test(joined(question.items)) || question.items.length > 9)
     return scene;
-  if (items[0] === question.items[0] || items.length > 14) return scene;
+  if (items[0] === question.items[0] || items.length > 14 || !ADVISED.test(joined(items))) return scene;
   if (!items.some((item) => item.system || item.axisNoun?.axis === 'number')) return scene;
-  if (measuredWords(items).some((m) => m.degree === 'comparative')) return scene;
-  const wish = question.items.filter((item) => item.kind === 'word');
+  if (measuredWords(items).some((m) => m.degree === 'comparative' && m.axis !== 'number')) return scene;
+  const wish = question.items.map((item) => (item.word === '?' ? { ...item, word: ',' } : item));
   return changed(scene, { items: [...wish, ...items] });
 }
 const THAN_LAST =
   /^than (?:its predecessor|the (?:last|previous|preceding|one|number|size|figure)(?: (?:one|number|size|figure))?(?: (?:before|below|preceding)(?: it)?)?)(?= |$)/;
+/** What is to be done about it: "pick a lower French", "the figure has to rise". */
+const ADVISED =
+  /^(?:(?:then|so|just|simply|please) )?(?:pick|choose|take|use|open|ask for|go|step|move|come|drop|raise|lower|increase|reduce|try|get|reach for|opt for|count)\b|^the (?:french|gauge|charrière|number|figure|digit)(?: (?:number|figure|size))? (?:has to|must|needs to|should|goes|comes|ought to|will have to)\b/;
 const WANTED =
-  /^(?:(?:need|want|after|looking for) (?:an? |something )?[a-z]+er\b|[a-z]+er (?:[a-z]+ )?(?:wanted|needed|required)\b)/;
+  /^(?:(?:need|want|after|looking for) (?:an? |something )?[a-z]+er\b|(?:[a-z]+ ){0,2}?[a-z]+er (?:[a-z]+ )?(?:wanted|needed|required)\b|(?:(?:the|your|a|this) )?(?:[a-z]+ ){1,2}?(?:is |looks |proves )?too [a-z]+\b)/;
 
 /** "If you want a finer needle than the 21 G, the gauge has to …": what one starts from. */
 const thanSize = (items: readonly Item[], at: number): boolean =>
@@ -333,7 +336,11 @@ function axisMoves(items: readonly Item[], taken: (at: number) => boolean): Size
       return [{ at: cue, to: i, axis: noun.axis, sign: (grows * noun.sign) as 1 | -1 }];
     const near = items.slice(i + 1, i + (items[i + 1]?.word === 'of' ? 6 : 4));
     const offset = near.findIndex(
-      (item) => (UP.has(item.word) || DOWN.has(item.word)) && !QUANTITY.test(item.word),
+      (item, k) =>
+        (UP.has(item.word) || DOWN.has(item.word)) &&
+        !QUANTITY.test(item.word) &&
+        // "too thin" is no movement.
+        near[k - 1]?.word !== 'too',
     );
     if (
       offset < 0 ||

@@ -285,7 +285,7 @@ function crossed(a: string, b: string): boolean {
   const sutures = new Set(['usp', 'ep-metric']);
   return (
     (sutures.has(a) && sutures.has(b)) ||
-    (new Set([a, b]).has('french') && new Set([a, b]).has('needle-gauge'))
+    (new Set([a, b]).has('french') && (new Set([a, b]).has('needle-gauge') || new Set([a, b]).has('hegar')))
   );
 }
 

@@ -65,14 +65,18 @@ function saidOf(items: readonly Item[], word: Measured): Said | undefined {
   const opening =
     items.slice(0, be).findLastIndex((item) => OPENS.test(item.word) || item.kind === 'size') + 1;
   const from = opening + ofTwo(items.slice(opening, be));
-  const phrase = items.slice(from, be);
-  if (items[from - 1]?.kind === 'size' || !isThing(phrase)) return undefined;
+  const said = items.slice(from, be);
+  // "The one for skin is the fatter": told by what it is for.
+  const phrase = FOR.test(`${said.map((item) => item.word).join(' ')} `) ? said.slice(-1) : said;
+  if (items[from - 1]?.kind === 'size' || (phrase === said && !isThing(phrase))) return undefined;
   const than = items.findIndex((item, i) => i > word.at && i <= word.to + 3 && item.word === 'than');
   const other = than < 0 ? undefined : phraseAfter(items, than);
   const definite = items[word.at - 1]?.word === 'the' || word.degree === 'superlative';
   if (than < 0 ? !definite || !closes(items, word) : !other) return undefined;
   return { subject: namesIn(phrase), from, ...(other ? { other } : {}) };
 }
+
+const FOR = /^the (?:one|ones|needle|tube|thread|suture|catheter|drain) (?:for|in) (?:the )?[a-z-]+ $/;
 
 /** "Of the two the spinal needle is …": how many words to leave out. */
 const ofTwo = (phrase: readonly Item[]): number =>

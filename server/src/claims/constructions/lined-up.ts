@@ -225,10 +225,18 @@ function quantity(items: readonly Item[], at: number): Item['axisNoun'] {
 
 /** "in ascending order" where the numbers rise with the size. */
 function byNumber(items: readonly Item[], run: readonly Group[]): Cue | undefined {
-  const at = items.findIndex(({ word }) => /^(?:ascending|descending)$/.test(word));
+  const at = items.findIndex(({ word }, i) => /^(?:ascending|descending)$/.test(word) || goingUp(items, i));
   if (at < 0 || direction(run[0]!.sizes[0]!.system) !== 'up') return undefined;
-  return { at, to: at, axis: 'outer', runs: items[at]!.word === 'ascending' ? 'up' : 'down' };
+  const up = /^ascending|\bup/.test(joined(items, at, at + 2));
+  return { at, to: at, axis: 'outer', runs: up ? 'up' : 'down' };
 }
+
+/** "Foley sizes going up: …". */
+const goingUp = (items: readonly Item[], i: number): boolean =>
+  GOING.test(joined(items, i, i + 3)) &&
+  (items[i - 1]?.deviceNoun === true ||
+    /^(?:sizes?|french|foleys?|series|range)$/.test(items[i - 1]?.word ?? ''));
+const GOING = /^(?:going|running|climbing|counting|counted) (?:up|down)(?:wards)? :/;
 
 /** "in size order", "in ascending order" of gauges: one way or the other, but not up and down. */
 function eitherWay(items: readonly Item[], run: readonly Group[]): Cue | undefined {
@@ -284,7 +292,7 @@ function ofBefore(scene: Scene): Reading[] {
   return [{ claim, at: cue.at, from: cue.at, to: cue.to }];
 }
 const TAKES_UP =
-  /^(?:[a-z]+ : )?(?:(?:yes|right|good|so|and|well|correct|exactly) ,? ?)*(?:that(?:'s)?|this|it|they|these|those|the (?:list|order|row|rack|line|sequence|series|set)|each|every|all|top to bottom|left to right|from (?:top|left|the (?:top|left))|read(?:ing)?)\b/;
+  /^(?:[a-z]+ : )?(?:(?:yes|right|good|so|and|well|correct|exactly) ,? ?)*(?:that(?:'s)?|this|it|they|these|those|the (?:list|order|row|rack|line|sequence|series|set)|each|every|all|the (?:further|farther|lower|deeper)|top to bottom|left to right|from (?:top|left|the (?:top|left))|read(?:ing)?)\b/;
 
 const PLACES: ReadonlyMap<string, number> = new Map([
   ['first', 0],

@@ -14,7 +14,7 @@ export const nothing: Construction = {
   id: 'nothing',
   needs: () => [
     { sizes: 3, holds: ['compared'], words: ['than'] },
-    { sizes: 1, holds: ['compared'], words: ['them', 'these', 'those'] },
+    { sizes: 1, holds: ['compared'], words: ['them', 'these', 'those', 'nothing', 'none', 'no'] },
   ],
   read(scene) {
     const { items } = scene;
@@ -29,7 +29,10 @@ export const nothing: Construction = {
     if (none < 0 || !word || !last || than - word.to > 2 || last.sizes.length !== 1) return [];
     if (!decidable(word.axis) || word.idiom) return [];
     if (of && !IS.test(joined(items, of[0].split(' ').length, word.at))) return [];
-    const rest = of ? setBefore(scene, last) : restOf(scene, last, all);
+    const here = of ? setBefore(scene, last) : restOf(scene, last, all);
+    // "We carry 14, 16 and 18 G. Nothing there is wider than the 14 G.": of the set that holds it.
+    const rest =
+      here.length < 2 && !of && all.length === 1 && ofSet(scene, last) ? setBefore(scene, last) : here;
     if (rest.length < 2) return [];
     const other: Group = {
       from: last.from,
@@ -54,6 +57,17 @@ function setBefore({ before }: Scene, last: Group): Group[] {
   const plain = listed.every((g) => sameSystem(g, last) && g.sizes.length === 1);
   return plain ? listed.filter((g) => !sameSizes(g, last)) : [];
 }
+
+const ofSet = ({ before, items }: Scene, last: Group): boolean =>
+  groups(before.at(-1)?.items ?? [])
+    .flatMap(single)
+    .some((g) => sameSizes(g, last)) &&
+  THERE.test(joined(items, 0, 6)) &&
+  /^(?:[.,;:!)—–]|cannula[es]?|needles?|drains?|tubes?|catheters?|one|)$/.test(
+    items[last.to + 1]?.word ?? '',
+  );
+const THERE =
+  /^(?:nothing|none|no (?:other|cannula|needle|drain|tube|catheter|one|thread|suture))(?: (?:else|there|here|on it|in it|of ours|we have|we carry|in stock))? (?:is|runs|flows)\b/;
 
 const NONE = /^(?:nothing|none|no)$/;
 const OTHERS = /^(?:others?|rest|remaining|besides|beside|only|also)$/;

@@ -71,12 +71,20 @@ export function oneMore(
   systemAt: (i: number) => System | undefined,
 ): NumberSide | undefined {
   for (let i = 0; i < items.length; i++) {
-    if (!/^(?:every|each|one)$/.test(items[i]!.word)) continue;
+    if (!/^(?:every|each|one|two|three|four|few)$/.test(items[i]!.word)) continue;
     const near = items.slice(i + 1, i + 6);
-    const unit = near.findIndex((item) => item.system === 'french' || item.axisNoun?.axis === 'number');
+    const unit = near.findIndex(
+      (item) =>
+        item.system === 'french' ||
+        item.axisNoun?.axis === 'number' ||
+        (/^(?:units?|points?)$/.test(item.word) && items.some(({ system }) => system === 'french')),
+    );
     const adds = near.findIndex((item) => /^(?:more|extra|add|added|further|up)$/.test(item.word));
+    // "two units more", not "two French nurses more".
+    if (/^(?:two|three|four|few)$/.test(items[i]!.word) && adds !== unit + 1) continue;
     if (unit < 0 || adds < 0 || near.some((item) => item.kind === 'size' || item.word === ',')) continue;
-    const system = near[unit]!.system ?? systemAt(i + 1 + unit);
+    const system =
+      near[unit]!.system ?? (near[unit]!.axisNoun ? systemAt(i + 1 + unit) : ('french' as const));
     if (system !== 'french' && system !== 'needle-gauge') continue;
     return { at: i, to: i + 1 + Math.max(unit, adds), system, sign: 1 };
   }

@@ -1,5 +1,7 @@
 /** The other side of a comparing word that has no "than": one of two named before, or the one size of the sentence before. */
 import { single } from '../text/focus.ts';
+import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import type { Measured } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
@@ -19,6 +21,8 @@ export function ofTwo(scene: Scene, word: Measured): Reading[] | undefined {
   const { items } = scene;
   if (!/^(?:the|our)$/.test(items[word.at - 1]?.word ?? '')) return undefined;
   const all = groups(items);
+  const laid = ofTheseTwo(items, word, all);
+  if (laid) return emit(scene, 'of-two', laid[0], laid[1], word);
   const own = all.find((g) => g.from > word.to && g.from - word.to <= 8 && g.sizes.length === 1);
   const link = items
     .slice(word.to + 1, own?.from ?? 0)
@@ -38,6 +42,28 @@ export function ofTwo(scene: Scene, word: Measured): Reading[] | undefined {
 }
 const APPOSED =
   /^(?:of (?:the (?:two|pair)|them|these|both) ?)?(?:(?:is|was|being|=|:|—|\(|, so|so|, that is|, i\.e|,)(?: is)?(?: ,)?(?: (?:the|an?|our))?)$/;
+
+/** "The stouter of the two, a 3-0 and a 5-0, is the 3-0": both between the word and the one. */
+function ofTheseTwo(
+  items: readonly Item[],
+  word: Measured,
+  all: readonly Group[],
+): [Group, Group] | undefined {
+  const behind = all.flatMap(single).filter((g) => g.from > word.to);
+  const [a, b, chosen, ...more] = behind;
+  if (!a || !b || !chosen || more.length > 0 || word.degree !== 'comparative') return undefined;
+  const [lead, link, is] = [
+    joined(items, word.to + 1, a.from),
+    joined(items, a.to + 1, b.from),
+    joined(items, b.to + 1, chosen.from),
+  ];
+  const laid =
+    /^(?:\S+ )?of (?:the|these|those|our) (?:two|pair)(?: \S+)? ?[,(:—–](?: (?:an?|the))?$/.test(lead) &&
+    /^(?:and|,)(?: (?:an?|the))?$/.test(link) &&
+    /^[,):—–]? ?(?:is|=|:)(?: (?:the|our|an?))?$/.test(is);
+  const other = sameSizes(chosen, a) ? b : sameSizes(chosen, b) ? a : undefined;
+  return laid && other ? [chosen, other] : undefined;
+}
 
 /** The two sizes that the sentence before names. */
 function twoBefore(scene: Scene): Group[] {

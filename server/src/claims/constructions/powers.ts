@@ -68,7 +68,8 @@ function widths(scene: Scene, at: number): Reading[] {
     return [];
   const all = groups(items);
   const left = all.filter((g) => g.to < fold.from && fold.from - g.to <= 6).at(-1);
-  const right = all.find((g) => g.from > fold.to && g.from - fold.to <= 8);
+  const its = ITS.test(textOf(items.slice(fold.to + 1, fold.to + 6)));
+  const right = its ? otherOf(scene, left) : all.find((g) => g.from > fold.to && g.from - fold.to <= 8);
   if (!left || !right || !linear(left) || !linear(right)) return [];
   if (!sameSystem(left, right) || sameSizes(left, right)) return [];
   // Said loosely, or the wrong way round, which is read as a comparison.
@@ -76,8 +77,16 @@ function widths(scene: Scene, at: number): Reading[] {
   if (worked > 1 !== fold.value > 1) return [];
   return [reading(scene, fold, 1, [left, right])];
 }
+/** "The 6 Fr is half its width": of the other of two just named. */
+function otherOf({ items, before }: Scene, left: Group | undefined): Group | undefined {
+  const named = left ? groups(items).filter((g) => g.to < left.from) : [];
+  const earlier = named.length > 0 ? named : before.at(-1) ? groups(before.at(-1)!.items) : [];
+  const others = left ? distinct(earlier).filter((g) => !sameSizes(g, left)) : [];
+  return others.length === 1 && distinct(earlier).length <= 2 ? others[0] : undefined;
+}
+const ITS = /^(?:of )?(?:its|the other's|that) (?:outer |outside )?(?:width|diameter|thickness)\b/;
 const AS_WIDE =
-  /^(?:as (?:wide|thick|broad|fat) (?:across )?as|(?:of )?the (?:outer |outside |external )?(?:width|diameter|thickness) of|(?:of )?(?:that|the one) of)\b/;
+  /^(?:(?:of )?(?:its|the other's|that) (?:outer |outside )?(?:width|diameter|thickness)|as (?:wide|thick|broad|fat) (?:across )?as|(?:of )?the (?:outer |outside |external )?(?:width|diameter|thickness) of|(?:of )?(?:that|the one) of)\b/;
 const INSIDE =
   /^(?:bore|inner|inside|internal|lumens?|room|flow|about|roughly|almost|around|approximately|hair|wall|walls|area|balloon)$/;
 /** French, guidewires, Hegar dilators and the bore of a tube are diameters. */

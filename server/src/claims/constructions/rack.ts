@@ -56,15 +56,18 @@ const OPPOSITE: ReadonlyMap<string, string> = new Map(
 
 /** "the largest nearest the door": which end stands where, and where the row is read from. */
 function placed(items: readonly Item[], opening: string): Cue | undefined {
-  const words = measuredWords(items).filter(
-    (m) => m.degree === 'superlative' && !m.idiom && decidable(m.axis),
+  // As it is written: "the thinnest hang by the window" has no noun.
+  const words = items.flatMap(({ magnitude }, at) =>
+    magnitude?.degree === 'superlative' && decidable(magnitude.axis)
+      ? [{ at, to: at, axis: magnitude.axis, sign: magnitude.sign }]
+      : [],
   );
   const [word, ...more] = words;
   if (!word || more.length > 0 || items[word.at - 1]?.word !== 'the') return undefined;
   const place = PLACE.exec(joined(items, word.to + 1, word.to + 9))?.[1];
   const from = startOf(opening);
   if (!place || !from || /\b(?:by|for|with|of|about)\b/.test(opening)) return undefined;
-  const near = place === from || (place === 'entrance' && from === 'door');
+  const near = place === from || from === 'there' || (place === 'entrance' && from === 'door');
   if (!near && OPPOSITE.get(place) !== from) return undefined;
   const down = (word.sign === 1) === near;
   return { at: word.at, to: word.to, axis: word.axis, runs: down ? 'down' : 'up' };
@@ -81,6 +84,7 @@ function startOf(opening: string): string | undefined {
     /\b(?:you|we) (?:walk|come|go|step) in\b|\b(?:entering|coming in|walking in|as you enter)\b/.test(opening)
   )
     return 'door';
+  if (/\b(?:starting|start|from|beginning) there\b/.test(opening)) return 'there';
   if (/^(?:you )?open (?:the|it)\b/.test(opening)) return 'front';
   return /\b(?:from|starting at|starting from|beginning at) (?:the|our|my) ([a-z]+)\b/.exec(opening)?.[1];
 }

@@ -30,7 +30,8 @@ export function systemNear(
   if (thing) return thing === scene.system || scene.system === undefined ? thing : undefined;
   if (turnedNext(scene, scene.system)) return undefined;
   // "If urinary: other card, number up = bigger.": no gauge, whatever the rest of the card is about.
-  if (scene.system !== 'french' && items.some(({ word }) => ELSEWHERE.test(word))) return undefined;
+  const elsewhere = items.some(({ word }) => ELSEWHERE.test(word));
+  if (scene.system === 'needle-gauge' && elsewhere) return undefined;
   // "Higher number, narrower needle. French is the other way round.": no needle is sized in French.
   return scene.system === 'needle-gauge' ||
     scene.system === 'french' ||
@@ -38,9 +39,11 @@ export function systemNear(
     scene.system === 'tube-id'
     ? scene.system
     : scene.system === undefined
-      ? spokenBefore(scene)
+      ? unlessElse(spokenBefore(scene), elsewhere)
       : undefined;
 }
+const unlessElse = (system: NumberSide['system'] | undefined, elsewhere: boolean) =>
+  system === 'needle-gauge' && elsewhere ? undefined : system;
 
 /** "Chest drains come in French. Each higher number is …": the one scale, or things of one scale, of the sentence before. */
 function spokenBefore({ before, headings }: Scene): NumberSide['system'] | undefined {

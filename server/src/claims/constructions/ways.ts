@@ -200,7 +200,8 @@ const thing = (items: readonly Item[], m: Measured): boolean => {
 /** A word of change with the noun it belongs to. */
 function changeMark(items: readonly Item[], i: number, taken: ReadonlySet<number>): Mark | undefined {
   const { word, kind } = items[i]!;
-  if (kind !== 'word') return undefined;
+  // "If it is too thin …" is no movement.
+  if (kind !== 'word' || items[i - 1]?.word === 'too') return undefined;
   const quantity = /^(?:more|extra|additional|another|added)$/.test(word)
     ? 1
     : /^(?:less|fewer)$/.test(word)

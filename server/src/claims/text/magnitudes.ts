@@ -30,7 +30,7 @@ const PREDICATE_FOLLOWERS = new Set(
   compared against beside besides among amongst alongside without until till once rather indeed anyway instead always usually
   often between along within already ever never really simply can could should must may might does do did
   he she they'd nobody him me us them whichever whatever whenever wherever however therefore thus hence otherwise relative
-  versus vs obviously clearly certainly naturally provided despite like onto towards toward throughout during via`
+  choose pick reach versus vs obviously clearly certainly naturally provided despite like onto towards toward throughout during via`
     .split(/\s+/)
     .filter(Boolean),
 );

@@ -31,7 +31,7 @@ export const AXIS_NOUNS: ReadonlyMap<string, { axis: Axis; sign: 1 | -1 }> = new
 
 /** Things a size is written on, and words that stand for one ("the thinner one"). */
 export const DEVICE_NOUNS: ReadonlySet<string> = new Set(
-  `needle needles cannula cannulae cannulas cannulation catheter catheters line lines tube tubes tubing drain drains sheath
+  `needle needles hypodermic hypodermics cannula cannulae cannulas cannulation catheter catheters line lines tube tubes tubing drain drains sheath
   sheaths wire wires guidewire guidewires suture sutures thread threads strand strands stitch stitches tie ties
   shaft shafts pipe pipes hose hoses straw straws one ones kind sort end option choice pick item sibling brother sister cousin
   neighbour neighbor introducer dilator dilators stent stents iv ivs pivc port ports access device

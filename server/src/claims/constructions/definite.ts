@@ -128,14 +128,18 @@ export function hasForeignSubject(scene: Scene, word: Measured): boolean {
 
 /** "Mare 24 Fr, gelding 22 Fr, so the mare's is the wider": said of whose it is. */
 const owned = (items: readonly Item[], nearest: Group, word: Measured): boolean =>
-  items
-    .slice(nearest.to + 1, word.at)
-    .some(
-      (item, i, all) =>
-        /^(?:hers|his|mine|yours|theirs|ours)$|^(?!it's|that's|what's|there's|here's)\w+['’]s$/.test(
-          item.word,
-        ) && /^(?:is|was|being)$/.test(all[i + 1]?.word ?? ''),
-    );
+  items.slice(nearest.to + 1, word.at).some(
+    (item, i, all) =>
+      /^(?:hers|his|mine|yours|theirs|ours)$|^(?!it's|that's|what's|there's|here's)\w+['’]s$/.test(
+        item.word,
+      ) &&
+      (/^(?:is|was)$/.test(all[i + 1]?.word ?? '') ||
+        // "for a man an 8.0, the man's being …": whose the nearest size is.
+        (all[i + 1]?.word === 'being' &&
+          !items
+            .slice(Math.max(0, nearest.from - 3), nearest.from)
+            .some((near) => near.word === item.word.slice(0, -2)))),
+  );
 
 /** "6 Fr before 8 Fr: the first is the wider": not the one that stands nearest. */
 const firstOf = (items: readonly Item[], nearest: Group, word: Measured): boolean =>

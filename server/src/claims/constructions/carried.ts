@@ -40,7 +40,8 @@ const BACK = 2;
 export function carried(scene: Scene): Reading[] {
   const { items } = scene;
   const [right, ...more] = withCrosses(items, groups(items));
-  if (!right || more.length > 0 || right.mentions.length > 1 || right.sizes.length > 1) return [];
+  if (right && more.length > 0) return eachPicked(scene, [right, ...more]);
+  if (!right || right.mentions.length > 1 || right.sizes.length > 1) return [];
   const kind = kindOf(right);
   if (!kind) return [];
   const from = onPacket(items, right) || inMetric(items, right) ? 0 : takenUpAt(items, right);
@@ -55,6 +56,8 @@ export function carried(scene: Scene): Reading[] {
   for (const previous of earlier(scene)) {
     const held = withFigures(previous.items).items;
     const all = distinct(withCrosses(held, groups(held)));
+    if (all.length === 0 && from >= 0 && held.some(({ word }) => OWNERS.test(word)) && !nounAt(items, from))
+      return [];
     if (all.length === 0) continue;
     const fits = all.filter((g) => tells(g, right) || sameSizes(g, right));
     const picked = pickOf(items, right, held, fits);
@@ -63,10 +66,29 @@ export function carried(scene: Scene): Reading[] {
     const left = from >= 0 && first ? endOf(first, items, right) : undefined;
     if (fits.length !== 1 || !left || !isOne(left) || !tells(left, right)) return [];
     if (all.some((g) => g !== first && g.sizes[0]!.system === left.sizes[0]!.system)) return [];
-    return meansAnother(items, from, held, left) ? [] : joinedPair(scene, previous, held, left, right, from);
+    return meansAnother(items, from, right, held, left)
+      ? []
+      : joinedPair(scene, previous, held, left, right, from);
   }
   return [];
 }
+
+/** "The first is 1.2 mm across and the second 0.6 mm": each measure with the one that is picked before it. */
+function eachPicked(scene: Scene, all: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const [previous] = earlier(scene);
+  const fit = all.every((g) => isOne(g) && kindOf(g) === 'length') && all.length <= MOST_PICKED;
+  if (!previous || !fit) return [];
+  const held = withFigures(previous.items).items;
+  const told = distinct(groups(held));
+  const picked = all.map((g, i) =>
+    pickOf(items.slice(0, g.to + 1), g, held, told, (all[i - 1]?.to ?? -1) + 1),
+  );
+  if (picked.some((one) => one === undefined)) return [];
+  if (new Set(picked.map((one) => one!.size.sizes[0]!.value)).size < all.length) return [];
+  return all.flatMap((g, i) => joinedPair(scene, previous, held, picked[i]!.size, g, picked[i]!.to));
+}
+const MOST_PICKED = 3;
 
 const isOne = ({ mentions, sizes }: Group): boolean => mentions.length === 1 && sizes.length === 1;
 
@@ -83,16 +105,17 @@ function pickOf(
   right: Group,
   held: readonly Item[],
   fits: readonly Group[],
+  start = 0,
 ): Picked | undefined {
   for (const at of clausesOf(items, right)) {
-    if (items[at]!.word !== 'the') continue;
+    if (items[at]!.word !== 'the' || at < start) continue;
     const picked = pickedAt(items, at, held, fits);
     if (!picked || picked.to > right.from || !tells(picked.size, right)) continue;
     const words = items.slice(picked.to, right.from);
     const said = measuredWords(words).filter(({ degree }) => degree !== 'plain');
     const rest = words.filter((_, i) => !said.some((word) => i >= word.at && i <= word.to));
     if (
-      items.slice(0, at).some(({ word, kind }) => kind === 'size' || CONTRAST.test(word)) ||
+      items.slice(start, at).some(({ word, kind }) => kind === 'size' || CONTRAST.test(word)) ||
       said.length > 1 ||
       !said.every((word) => agreesWith(word, picked.size, fits)) ||
       rest.length > LONGEST ||
@@ -124,6 +147,12 @@ const earlier = (scene: Scene): readonly Sentence[] =>
  */
 function takenUpAt(items: readonly Item[], right: Group): number {
   const lead = items.slice(0, right.from);
+  if (ofStuff(items, right) || theMeasured(items, right)) {
+    const clause = clausesOf(items, right).at(-1) ?? 0;
+    const words = lead.slice(clause);
+    if (!lead.some((item, i) => CONTRAST.test(item.word) && stops(lead, i, item)))
+      return words.some((item, i) => stops(words, i, item) || OWNERS.test(item.word)) ? -1 : clause;
+  }
   const pronoun = Math.max(
     0,
     lead.findLastIndex(({ word }) => /^(?:it|that|this|which)$/.test(word)),
@@ -133,7 +162,7 @@ function takenUpAt(items: readonly Item[], right: Group): number {
   if (!named && takesUp(lead.slice(pronoun))) return pronoun;
   const at = clausesOf(items, right).findLast((i) => THING.test(`${joined(items, i, i + 6)} `)) ?? -1;
   if (at < 0 || !takesUp(lead.slice(at))) return -1;
-  const fills = FILLS.test(textOf(lead.slice(at)));
+  const fills = FILLS.test(textOf(lead.slice(at))) || nounAt(items, at) !== undefined;
   const skipped = lead.slice(0, at);
   const other = skipped.some(
     (item, i) =>
@@ -143,6 +172,13 @@ function takenUpAt(items: readonly Item[], right: Group): number {
   );
   return other ? -1 : at;
 }
+/** "I changed the 11 mm tube for a new one": a thing called by its measure. */
+const theMeasured = (items: readonly Item[], right: Group): boolean =>
+  /^(?:the|that|this|your|his|her|their)$/.test(items[right.from - 1]?.word ?? '') &&
+  THING_NOUN.test(items[right.to + 1]?.word ?? '') &&
+  !items.slice(0, right.from).some(({ word, deviceNoun }) => deviceNoun === true || OWNERS.test(word)) &&
+  !items.some(({ word }) => /^(?:others?|another|next|second|instead|stents?)$/.test(word));
+
 /** "When the supplier wants the metric size I tell him 1.5": nothing but the other number of what was spoken of. */
 const inMetric = (items: readonly Item[], right: Group): boolean =>
   (kindOf(right) === 'metric' || kindOf(right) === 'length') &&
@@ -165,7 +201,14 @@ const PACKET =
 
 /** "the thing", "this line". */
 const THING =
-  /^(?:(?:for|to) (?:her|him|them|us|me|you) ,? ?|there |here )?(?:the|that|this|your|our) (?:whole |same |very |outer |outside |external |overall )?(?:thing|diameter|width|thickness|calib(?:re|er)|tubes?|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|foley|dilator|bougie|stent|pigtail|pipe|device|instrument) /;
+  /^(?:(?:for|to) (?:her|him|them|us|me|you) ,? ?|there |here )?(?:the|that|this|your|our) (?:whole |same |very |outer |outside |external |overall )?(?:thing|diameter|width|thickness|calib(?:re|er)|shaft|barrel|tubes?|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|foley|dilator|bougie|stent|pigtail|pipe|device|instrument) /;
+const THING_NOUN =
+  /^(?:tubes?|catheters?|drains?|lines?|needles?|cannulas?|cannula|wires?|guidewires?|foleys?|dilators?|bougies?|pigtails?|shaft|barrel)$/;
+/** The device that a clause begins with: "the tube", "this needle". */
+function nounAt(items: readonly Item[], from: number): string | undefined {
+  const noun = NOUN.exec(joined(items, from, from + 6).replace(FOR_WHOM, ''))?.[1];
+  return noun !== undefined && THING_NOUN.test(noun) ? noun : undefined;
+}
 /** What is done to the room there is. */
 export const FILLS = /\b(?:takes? up|fills?|occup(?:y|ies)|uses up)\b/;
 
@@ -179,6 +222,7 @@ function takesUp(lead: readonly Item[]): boolean {
   return (
     end ||
     PRONOUN.test(text) ||
+    MEASURE.test(text) ||
     CONCLUDES.test(text) ||
     words.every(
       ({ word }) => LIGHT.test(word) || /^(?:so|and|then|yes|right|that|is|in|millimetres|a|an)$/.test(word),
@@ -186,9 +230,20 @@ function takesUp(lead: readonly Item[]): boolean {
   );
 }
 
+/** "Outside diameter: 5.3 mm", "its width in millimetres". */
+const MEASURE =
+  /^ (?:(?:the|its|their|this) )?(?:(?:outer|outside|external|overall) )?(?:diameter|width|thickness|od|calib(?:re|er)) (?:in (?:mm|millimetres) )?(?:is )?$/;
+
 /** "The wire is 2 mm" behind a 6 Fr catheter, "the tube" where another was named: not the size spoken of. */
-function meansAnother(items: readonly Item[], from: number, held: readonly Item[], left: Group): boolean {
-  const noun = NOUN.exec(joined(items, from, from + 6).replace(FOR_WHOM, ''))?.[1];
+function meansAnother(
+  items: readonly Item[],
+  from: number,
+  right: Group,
+  held: readonly Item[],
+  left: Group,
+): boolean {
+  const near = theMeasured(items, right) ? items[right.to + 1]!.word : undefined;
+  const noun = near ?? NOUN.exec(joined(items, from, from + 6).replace(FOR_WHOM, ''))?.[1];
   if (!noun) return false;
   const stem = stemOf(noun);
   if (FOREIGN.get(left.sizes[0]!.system)?.test(stem)) return true;
@@ -214,7 +269,10 @@ const ONE_END =
 const CONCLUDES =
   /^ (?:so|then|therefore|hence|which) .*(?:order|ordered|ask|asked|write|wrote|call|called|chart|charted|book|booked|label|labelled|makes?|need|want|have|is|sold|go|went) /;
 const PRONOUN =
-  / (?:it|that|this|which|that's|it's|its|that'll|it'll|(?:the|that|this) (?:(?:outer|outside|external|overall|whole|same) )?(?:tube|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|thing|same|lot|latter|outside|diameter|width|thickness|calib(?:re|er)|one)|what you (?:feel|see|hold|have|push|pass|are (?:holding|pushing|passing|looking at))|measured one|measured (?:one|mine) (?:yesterday|today|once)) /;
+  / (?:it|that|this|these|those|they|such an? [a-z]+|which|that's|it's|its|that'll|it'll|(?:the|that|this) (?:(?:outer|outside|external|overall|whole|same) )?(?:tube|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|thing|same|lot|latter|outside|diameter|width|thickness|calib(?:re|er)|shaft|barrel|one)|what you (?:feel|see|hold|have|push|pass|are (?:holding|pushing|passing|looking at))|measured one|measured (?:one|mine) (?:yesterday|today|once)) /;
+
+/** "With its 2 mm it …". */
+const WITH_ITS = /(?:^|, )(?:with|at) its$/;
 
 function joinedPair(
   scene: Scene,
@@ -228,7 +286,7 @@ function joinedPair(
   if (!plausible(left, right, items) || right.mentions[0]!.bound) return [];
   const lead = textOf(items.slice(0, right.from));
   const length = kindOf(right) === 'length' || kindOf(right) === 'inch';
-  const after = tail(items, right);
+  const after = WITH_ITS.test(lead) ? [] : tail(items, right);
   const measured =
     [...items.slice(0, right.from), ...after].some(({ word }) => ACROSS.test(word)) ||
     SIDES.test(textOf(after)) ||
@@ -242,7 +300,9 @@ function joinedPair(
     : SETS.test(lead) || CONCLUDES.test(` ${lead} `) || inMetric(items, right);
   if (
     !told ||
-    (items[right.to + 1] && !closes(items, right)) ||
+    (items[right.to + 1] &&
+      !closes(items, right) &&
+      !(WITH_ITS.test(lead) && items[right.to + 1]!.word === 'it')) ||
     (!ofStuff(items, right) && after.some(({ word }) => OWNERS.test(word)))
   )
     return [];
@@ -250,7 +310,10 @@ function joinedPair(
   const subject = subjectOf(items.slice(from, right.from));
   if (subject && !neutral(subject)) return [];
   if (!length && !twoNumbers(left, right) && !previousMeasures(held, left)) return [];
-  return passedBy(held, left) ? [] : asOne(scene, held, left, right, apart);
+  // "takes a 0.035 wire. The wire itself is …": called by its own name.
+  const named = nounAt(items, from);
+  const own = named !== undefined && stemOf(held[left.to + 1]?.word ?? '') === stemOf(named);
+  return passedBy(held, left) && !own ? [] : asOne(scene, held, left, right, apart);
 }
 
 /** The length of the sentence before is a thing's width. */

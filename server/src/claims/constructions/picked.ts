@@ -44,7 +44,7 @@ export function pickedAt(
   const name = PLACED.exec(joined(items, at, at + 5));
   const to = at + (name?.[0].split(' ').length ?? 0);
   if (!name) return undefined;
-  const size = byPlace(name[1]!, all) ?? byWidth(items[at + 1], all, system);
+  const size = byPlace(name[1]!, all) ?? byWidth(items.slice(at + 1, at + 3), all, system);
   return size && { from: at, to: items[to]?.deviceNoun === true ? to + 1 : to, size };
 }
 
@@ -65,11 +65,12 @@ const RUNS: Readonly<Partial<Record<System, 1 | -1>>> = {
 };
 
 /** "the thinner one" of two, "the thinnest" of several. */
-function byWidth(item: Item | undefined, all: readonly Group[], system: System): Group | undefined {
+function byWidth([item, next]: readonly Item[], all: readonly Group[], system: System): Group | undefined {
   const way = RUNS[system];
   const word = item?.magnitude;
   if (!word || way === undefined || word.axis !== 'outer' || word.excess) return undefined;
-  if (word.degree !== 'superlative' && (word.degree !== 'comparative' || all.length !== 2)) return undefined;
+  if (word.degree !== 'superlative' && all.length !== 2) return undefined;
+  if (word.degree === 'plain' && next?.word !== 'one') return undefined;
   return all.toSorted((a, b) => word.sign * way * (b.sizes[0]!.value - a.sizes[0]!.value))[0];
 }
 

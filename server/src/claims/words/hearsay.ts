@@ -344,6 +344,11 @@ export const HEARSAY: readonly Hearsay[] = [
   },
   {
     place: 'behind',
+    like: /(?<!\bas )\b(?:they|some|people|others|many|patients|owners) (?:say|said|claim|claimed|believe|believed|think|thought|tell (?:us|me))(?= ?[.!;)]| ?$)/,
+    example: '«A 22 G is wider than an 18 G», they say.',
+  },
+  {
+    place: 'behind',
     like: /\b(?:does|do|did|will|would)(?: not|n't) (?:hold|stand|follow)(?= [.,;!?)]|$| up\b| water\b)/,
     example: 'That «5-0 is thicker than 3-0» does not hold water.',
   },

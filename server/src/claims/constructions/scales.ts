@@ -109,7 +109,12 @@ function scales(items: readonly Item[]): Chunk<Scale>[] {
     if (/^(?:sheaths?|introducers?)$/.test(here)) return at('sheath');
     if (/^(?:guidewires?|guide-wires?)$/.test(here)) return at('wire');
     if (item.mention?.sizes[0]?.system === 'wire-inch') return at('wire');
-    const far = here === 'metric' && /^(?:sutures?|threads?)$/.test(next) ? numberAfter(items, i) : -1;
+    const third = word(items, i + 2);
+    if (/^(?:metric|european)$/.test(here) && /^(?:sutures?|threads?)$/.test(next) && NUMBERS.test(third))
+      return at('metric', i + 2);
+    if (here === 'european' && NUMBERS.test(next) && ofThreads(items)) return at('metric', i + 1);
+    const far =
+      /^(?:metric|european)$/.test(here) && /^(?:sutures?|threads?)$/.test(next) ? numberAfter(items, i) : -1;
     if (far > 0) return at('metric', far);
     if (item.system === 'needle-gauge' && /^(?:gauges?|gage)$/.test(here)) return at('gauge');
     if (item.system === 'french' && here.length > 1) return at('french');
@@ -118,6 +123,11 @@ function scales(items: readonly Item[]): Chunk<Scale>[] {
       : [];
   });
 }
+
+const NUMBERS = /^(?:numbers?|sizes?|figures?)$/;
+/** European numbers of threads are metric. */
+const ofThreads = (items: readonly Item[]): boolean =>
+  items.some(({ word: one }) => /^(?:sutures?|threads?|silk|nylon|stitch(?:es)?)$/.test(one));
 
 /** "with metric sutures the number …". */
 const numberAfter = (items: readonly Item[], i: number): number =>
@@ -226,7 +236,7 @@ export function scaleRule(scene: Scene): Reading[] {
 
 /** ", so that's how you know the 10 will reach": what is drawn from it. */
 const hence = (items: readonly Item[], comma: number): boolean =>
-  /^(?:so|hence|therefore|thus|that's why|which is why|which is how|that is why)\b/.test(
+  /^(?:so|hence|therefore|thus|for instance|for example|e\.g|say|that's why|which is why|which is how|that is why)\b/.test(
     joined(items, comma + 1, comma + 4),
   );
 

@@ -31,7 +31,7 @@ import { slip } from './slips.ts';
 export const UNIT = /^(?:\d+(?:[.,]\d+)?)?(?:[mc]m|(?:mill|cent)imet(?:re|er)s?)$/;
 /** Takes up what was measured in the sentence before. */
 export const TAKES_UP =
-  /^(?:makes?|call|so|therefore|hence|sold|labelled|order|french|ask|write|that's|it's)$/;
+  /^(?:makes?|call|so|therefore|hence|sold|labelled|order|french|charri[eè]re|ask|write|that's|it's)$/;
 /** Tells a thread's other number. */
 export const NUMBERS = /^(?:metric|european|ep|usp|pharmacopoeia)\b/;
 
@@ -59,7 +59,7 @@ export function carried(scene: Scene): Reading[] {
     if (all.length === 0 && from >= 0 && held.some(({ word }) => OWNERS.test(word)) && !nounAt(items, from))
       return [];
     if (all.length === 0) continue;
-    const fits = all.filter((g) => tells(g, right) || sameSizes(g, right));
+    const fits = all.filter((g) => (tells(g, right) || sameSizes(g, right)) && !toldInMm(g, all));
     const picked = pickOf(items, right, held, fits);
     if (picked) return joinedPair(scene, previous, held, picked.size, right, picked.to);
     const [first] = fits;
@@ -89,6 +89,11 @@ function eachPicked(scene: Scene, all: readonly Group[]): Reading[] {
   return all.flatMap((g, i) => joinedPair(scene, previous, held, picked[i]!.size, g, picked[i]!.to));
 }
 const MOST_PICKED = 3;
+
+/** "a Hegar 8 (eight millimetres)": one thing, told twice. */
+const toldInMm = (group: Group, all: readonly Group[]): boolean =>
+  kindOf(group) === 'hegar' &&
+  all.some((g) => kindOf(g) === 'length' && g.sizes[0]!.value === group.sizes[0]!.value);
 
 const isOne = ({ mentions, sizes }: Group): boolean => mentions.length === 1 && sizes.length === 1;
 
@@ -318,6 +323,8 @@ function joinedPair(
 
 /** The length of the sentence before is a thing's width. */
 const previousMeasures = (held: readonly Item[], left: Group): boolean => {
+  // Hegar's numbers are millimetres across.
+  if (held.some(({ mention }) => mention?.sizes[0]?.system === 'hegar')) return true;
   const words = [...held.slice(Math.max(0, left.from - 6), left.from), ...tail(held, left)];
   return words.some(({ word }) => ACROSS.test(word)) && !words.some(({ word }) => OWNERS.test(word));
 };

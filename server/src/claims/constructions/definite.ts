@@ -6,6 +6,7 @@ import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import type { Measured } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSizes } from '../text/scene.ts';
+import { callsByZero } from './by-zero.ts';
 import type { Reading } from './model.ts';
 import { againstPrevious, beforeSize, both, emit, ofTwo } from './of-two.ts';
 import { groundAfter } from './reason.ts';
@@ -13,7 +14,7 @@ import { groundAfter } from './reason.ts';
 /** "the thicker wire of the pair", "whose larger bore", "the 25 G is the one that punches the wider hole". */
 export function definite(scene: Scene, word: Measured, all: readonly Group[]): Reading[] {
   const { items } = scene;
-  if (turnedTo(items, word) || ofPlace(items, word) || gives(items, word)) return [];
+  if (callsByZero(items) || turnedTo(items, word) || ofPlace(items, word) || gives(items, word)) return [];
   const article = items[word.at - (items[word.at - 1]?.word === 'next' && !word.attributive ? 2 : 1)]?.word;
   const whose = items.slice(Math.max(0, word.at - 2), word.at).some((item) => item.word === 'whose');
   const still =

@@ -6,6 +6,7 @@ import type { Item } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
+import { byZero, callsByZero } from './by-zero.ts';
 import { exchangeIn } from './exchange.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
@@ -25,6 +26,7 @@ export const follow: Construction = {
   leaning: true,
   read(scene) {
     if (scene.items.some((item) => item.word === 'than')) return [];
+    if (callsByZero(scene.items)) return byZero(scene);
     if (groups(scene.items).length > 0) return ownOrdinal(scene);
     const previous = scene.before.at(-1) ?? scene.context.at(-1);
     if (!previous) return [];

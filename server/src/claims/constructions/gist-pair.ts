@@ -8,10 +8,11 @@ import { tail } from './measure-owner.ts';
 import { crossedLength, second } from './set-apart.ts';
 import { sumsIn } from './sums.ts';
 
-export type Kind = 'length' | 'inch' | 'wire-inch' | 'metric' | 'usp' | 'named';
+export type Kind = 'length' | 'hegar' | 'inch' | 'wire-inch' | 'metric' | 'usp' | 'named';
 const KINDS: ReadonlyMap<string, Kind> = new Map([
   ['millimetre', 'length'],
   ['inch', 'inch'],
+  ['hegar', 'hegar'],
   ['wire-inch', 'wire-inch'],
   ['ep-metric', 'metric'],
   ['usp', 'usp'],
@@ -29,6 +30,7 @@ const TELLS: ReadonlySet<string> = new Set([
   'inch length',
   'usp metric',
   'named inch',
+  'hegar named',
 ]);
 export const tells = (a: Group, b: Group): boolean => {
   const [x, y] = [kindOf(a), kindOf(b)];
@@ -69,6 +71,7 @@ export function stops(between: readonly Item[], i: number, { word, magnitude }: 
       textOf(between.slice(i + 1, i + 5)),
     );
   if (word === 'down') return between[i + 1]?.word === 'as';
+  if (word === 'dilator') return !/^(?:that|this)$/.test(between[i - 1]?.word ?? '');
   // "takes up 5 mm".
   if (/^takes?$/.test(word) && between[i + 1]?.word === 'up') return false;
   if (word === 'up' && /^takes?$/.test(between[i - 1]?.word ?? '')) return false;

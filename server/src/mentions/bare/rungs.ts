@@ -75,12 +75,16 @@ const VENOUS = /\b(?:iv|intravenous|peripheral|venous|vein|hand|arm|wrist|elbow|
 const unitBefore: Rung = ({ place, bare }) => {
   const { text } = place.scene.passage;
   const start = Math.max(place.sentence.start, bare.run.start - 40);
+  if (ON_SCALE.test(place.before)) return known(UNITS.french);
   const word = (UNIT_BEFORE.exec(text.slice(start, bare.run.start)) ??
     UNIT_RIGHT_BEFORE.exec(place.before))?.[1]?.toLowerCase();
   return word === undefined ? [] : known(UNITS[word.replace(/s$/, '')]);
 };
 const UNIT_BEFORE =
   /\b(gau?ges?|French|charri[eè]re|Ch|metric)(?:\s(?:number|size|figure|value)s?)?(?:\s(?:for|of)\s(?:an?\s|the\s)?(?:[0-9]-)?[0-9]\s[a-z]{3,16})?(?:\s?\(|\s?[:=]\s?|\s(?:is|of|was|are|reads|says)\s)$/i;
+/** "On the French scale that would be 18", "in Charrière it is a 15". */
+const ON_SCALE =
+  /\b(?:on|in)\s(?:the\s)?(?:French|charri[eè]re)(?:\sscale)?,?\s(?:it|that|this|(?:the|that|this|your|our)\s[a-z-]{3,12})(?:['’]s|\s(?:is|makes?|comes\sto|gives?|would\sbe|will\sbe|reads|means|becomes?))\s(?:(?:about|roughly|only|just)\s)?(?:an?\s)?$/i;
 /** "metric 4 is USP 1" within quotation marks, of which the last looks like inches. */
 const UNIT_RIGHT_BEFORE = /\b(USP|metric|French|Fr|Ch|gauge)\s$/;
 const UNITS: Readonly<Record<string, System>> = {

@@ -23,7 +23,7 @@ import {
 } from './gist-pair.ts';
 import { closes, LIGHT, neutral, ofStuff, subjectOf, tail } from './measure-owner.ts';
 import type { Reading } from './model.ts';
-import { agreesWith, type Picked, pickedAt } from './picked.ts';
+import { clausesOf, isOne, LONGEST, MOST_PICKED, pickedHere, pickOf } from './picked-here.ts';
 import { asOne } from './resumed.ts';
 import { slip } from './slips.ts';
 
@@ -39,6 +39,8 @@ const BACK = 2;
 /** The measure of the one size spoken of before, or the size that the measure told before comes to. */
 export function carried(scene: Scene): Reading[] {
   const { items } = scene;
+  const own = pickedHere(scene);
+  if (own.length > 0) return own;
   const [right, ...more] = withCrosses(items, groups(items));
   if (right && more.length > 0) return eachPicked(scene, [right, ...more]);
   if (!right || right.mentions.length > 1 || right.sizes.length > 1) return [];
@@ -88,50 +90,11 @@ function eachPicked(scene: Scene, all: readonly Group[]): Reading[] {
   if (new Set(picked.map((one) => one!.size.sizes[0]!.value)).size < all.length) return [];
   return all.flatMap((g, i) => joinedPair(scene, previous, held, picked[i]!.size, g, picked[i]!.to));
 }
-const MOST_PICKED = 3;
 
 /** "a Hegar 8 (eight millimetres)": one thing, told twice. */
 const toldInMm = (group: Group, all: readonly Group[]): boolean =>
   kindOf(group) === 'hegar' &&
   all.some((g) => kindOf(g) === 'length' && g.sizes[0]!.value === group.sizes[0]!.value);
-
-const isOne = ({ mentions, sizes }: Group): boolean => mentions.length === 1 && sizes.length === 1;
-
-/** Where a clause begins before the measure. */
-const clausesOf = (items: readonly Item[], right: Group): readonly number[] =>
-  items.flatMap((_, i) => (i < right.from && opensClause(items, i) ? [i] : []));
-
-const opensClause = (items: readonly Item[], i: number): boolean =>
-  i === 0 || /^(?:[,;:—–(]|and|so|but|since|because|as|that|why|how|means)$/.test(items[i - 1]!.word);
-
-/** "The second is the fatter and comes to": one of several, and nothing that turns what is said of it. */
-function pickOf(
-  items: readonly Item[],
-  right: Group,
-  held: readonly Item[],
-  fits: readonly Group[],
-  start = 0,
-): Picked | undefined {
-  for (const at of clausesOf(items, right)) {
-    if (items[at]!.word !== 'the' || at < start) continue;
-    const picked = pickedAt(items, at, held, fits);
-    if (!picked || picked.to > right.from || !tells(picked.size, right)) continue;
-    const words = items.slice(picked.to, right.from);
-    const said = measuredWords(words).filter(({ degree }) => degree !== 'plain');
-    const rest = words.filter((_, i) => !said.some((word) => i >= word.at && i <= word.to));
-    if (
-      items.slice(start, at).some(({ word, kind }) => kind === 'size' || CONTRAST.test(word)) ||
-      said.length > 1 ||
-      !said.every((word) => agreesWith(word, picked.size, fits)) ||
-      rest.length > LONGEST ||
-      rest.some((item, i) => stops(rest, i, item) || OWNERS.test(item.word))
-    )
-      return undefined;
-    return picked;
-  }
-  return undefined;
-}
-const LONGEST = 12;
 
 /** "8 to 12 Fr. The narrowest of them is …": the end that is meant of a range or a list. */
 function endOf(group: Group, items: readonly Item[], right: Group): Group {
@@ -165,6 +128,9 @@ function takenUpAt(items: readonly Item[], right: Group): number {
   // "look at the stone: it measures": what was named right before.
   const named = /^[:;,]$/.test(lead[pronoun - 1]?.word ?? '') && OWNERS.test(lead[pronoun - 2]?.word ?? '');
   if (!named && takesUp(lead.slice(pronoun))) return pronoun;
+  const width = clausesOf(items, right).findLast((i) => WITH_WIDTH.test(joined(items, i, right.from)));
+  if (width !== undefined && !lead.some(({ word, deviceNoun }) => OWNERS.test(word) || deviceNoun === true))
+    return width;
   const at = clausesOf(items, right).findLast((i) => THING.test(`${joined(items, i, i + 6)} `)) ?? -1;
   if (at < 0 || !takesUp(lead.slice(at))) return -1;
   const fills = FILLS.test(textOf(lead.slice(at))) || nounAt(items, at) !== undefined;
@@ -172,7 +138,9 @@ function takenUpAt(items: readonly Item[], right: Group): number {
   const other = skipped.some(
     (item, i) =>
       item.kind === 'size' ||
-      (CONTRAST.test(item.word) && stops(skipped, i, item)) ||
+      (CONTRAST.test(item.word) &&
+        stops(skipped, i, item) &&
+        !(item.word === 'no' && /^(?:wonder|surprise)$/.test(skipped[i + 1]?.word ?? ''))) ||
       (OWNERS.test(item.word) && !fills),
   );
   return other ? -1 : at;
@@ -206,7 +174,7 @@ const PACKET =
 
 /** "the thing", "this line". */
 const THING =
-  /^(?:(?:for|to) (?:her|him|them|us|me|you) ,? ?|there |here )?(?:the|that|this|your|our) (?:whole |same |very |outer |outside |external |overall )?(?:thing|diameter|width|thickness|calib(?:re|er)|shaft|barrel|tubes?|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|foley|dilator|bougie|stent|pigtail|pipe|device|instrument) /;
+  /^(?:(?:for|to) (?:her|him|them|us|me|you) ,? ?|there |here )?(?:the|that|this|your|our) (?:whole |same |very |outer |outside |external |overall )?(?:thing|diameter|width|thickness|calib(?:re|er)|shaft|barrel|strand|stitch|steel|plastic|metal|tubes?|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|foley|dilator|bougie|stent|pigtail|pipe|device|instrument) /;
 const THING_NOUN =
   /^(?:tubes?|catheters?|drains?|lines?|needles?|cannulas?|cannula|wires?|guidewires?|foleys?|dilators?|bougies?|pigtails?|shaft|barrel)$/;
 /** The device that a clause begins with: "the tube", "this needle". */
@@ -215,7 +183,10 @@ function nounAt(items: readonly Item[], from: number): string | undefined {
   return noun !== undefined && THING_NOUN.test(noun) ? noun : undefined;
 }
 /** What is done to the room there is. */
-export const FILLS = /\b(?:takes? up|fills?|occup(?:y|ies)|uses up)\b/;
+export const FILLS = /\b(?:takes? up|fills?(?! (?:with|up|in))|occup(?:y|ies)|uses up)\b/;
+/** "…, with an outer diameter of just 5 mm". */
+const WITH_WIDTH =
+  /^with (?:an?|its) (?:(?:outer|outside|external) )?(?:diameter|width|thickness|calib(?:re|er)) of(?: (?:just|only|about|some))?$/;
 
 function takesUp(lead: readonly Item[]): boolean {
   const words = lead.filter(({ kind }) => kind === 'word');
@@ -274,7 +245,7 @@ const ONE_END =
 const CONCLUDES =
   /^ (?:so|then|therefore|hence|which) .*(?:order|ordered|ask|asked|write|wrote|call|called|chart|charted|book|booked|label|labelled|makes?|need|want|have|is|sold|go|went) /;
 const PRONOUN =
-  / (?:it|that|this|these|those|they|such an? [a-z]+|which|that's|it's|its|that'll|it'll|(?:the|that|this) (?:(?:outer|outside|external|overall|whole|same) )?(?:tube|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|thing|same|lot|latter|outside|diameter|width|thickness|calib(?:re|er)|shaft|barrel|one)|what you (?:feel|see|hold|have|push|pass|are (?:holding|pushing|passing|looking at))|measured one|measured (?:one|mine) (?:yesterday|today|once)) /;
+  / (?:it|that|this|these|those|they|such an? [a-z]+|which|that's|it's|its|that'll|it'll|(?:the|that|this) (?:(?:outer|outside|external|overall|whole|same) )?(?:tube|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|thing|same|lot|latter|outside|diameter|width|thickness|calib(?:re|er)|shaft|barrel|strand|stitch|steel|plastic|metal|one)|what you (?:feel|see|hold|have|push|pass|are (?:holding|pushing|passing|looking at))|measured one|measured (?:one|mine) (?:yesterday|today|once)) /;
 
 /** "With its 2 mm it …". */
 const WITH_ITS = /(?:^|, )(?:with|at) its$/;
@@ -291,7 +262,7 @@ function joinedPair(
   if (!plausible(left, right, items) || right.mentions[0]!.bound) return [];
   const lead = textOf(items.slice(0, right.from));
   const length = kindOf(right) === 'length' || kindOf(right) === 'inch';
-  const after = WITH_ITS.test(lead) ? [] : tail(items, right);
+  const after = WITH_ITS.test(lead) || FILLS.test(lead) ? [] : tail(items, right);
   const measured =
     [...items.slice(0, right.from), ...after].some(({ word }) => ACROSS.test(word)) ||
     SIDES.test(textOf(after)) ||
@@ -307,6 +278,10 @@ function joinedPair(
     !told ||
     (items[right.to + 1] &&
       !closes(items, right) &&
+      !(
+        FILLS.test(lead) &&
+        /^of (?:the|its|her|his|their|that|an?)\b/.test(joined(items, right.to + 1, right.to + 3))
+      ) &&
       !(WITH_ITS.test(lead) && items[right.to + 1]!.word === 'it')) ||
     (!ofStuff(items, right) && after.some(({ word }) => OWNERS.test(word)))
   )

@@ -113,7 +113,8 @@ function outside(scene: Scene): Reading[] {
   )[0]!;
   // "The external diameter of a 7.0 tube is 7.0 mm."
   const of = OUTSIDE_OF.exec(writtenOf(items.slice(Math.max(0, id.from - 6), id.from)))?.[0] ?? '';
-  const near = `${of} ${between} ${writtenOf([items[other.from]!])}${after}`;
+  // "is less than 8 mm thick on the outside": no more than its own number either.
+  const near = `${of} ${between} ${writtenOf([items[other.from]!])}${after}`.replace(LESS_THAN, ' ');
   if (
     !/\b(?:outside|outer|external|externally|od)\b/.test(near) ||
     /\b(?:inside|inner|internal|id|than)\b/.test(near)
@@ -122,6 +123,7 @@ function outside(scene: Scene): Reading[] {
   if (!/\b(?:is|measures?|has|means|=|with|of|:)\b|[=:(]/.test(between)) return [];
   return [reading(scene, 'tube-is-outer', other.from, id.from)];
 }
+const LESS_THAN = / (?:less|smaller|narrower|thinner|slimmer) than /;
 const OUTSIDE_OF =
   /\b(?:outside|outer|external)(?: (?:diameter|width|side|measurement))? of (?:an?|the|this|that|your|our|every|each)(?: size)?$/;
 

@@ -28,7 +28,11 @@ export const loosely: Construction = {
     { sizes: 1, words: THEREFORE },
   ],
   read(scene) {
-    if (scene.sentence.close === '?') return [];
+    if (
+      scene.sentence.close === '?' ||
+      !scene.items.some(({ mention }) => mention && mention.kind !== 'ambiguous')
+    )
+      return [];
     const taken = takenThen(scene);
     if (taken.length > 0) return taken;
     const compared = measuredWords(scene.items).filter((m) => m.degree === 'comparative');

@@ -301,7 +301,7 @@ export const HEARSAY: readonly Hearsay[] = [
   },
   {
     place: 'within',
-    like: /\b(?:seems?|seemed|appears?|appeared|(?:looks?|looked|feels?|felt) (?:about |nearly |just |almost )?as|believing|thinking|supposing|assuming|imagining|expecting|(?:who|that) (?:still |really |also )?(?:believes?|thinks?|thought|says?|said|reckons?|assumes?|imagines?|claims?|reverses?))\b/,
+    like: /\b(?:seems?|seemed|appear(?:s|ed)?(?! (?:as|on|under|beside|next) )|(?:looks?|looked|feels?|felt) (?:about |nearly |just |almost )?as|believing|thinking|supposing|assuming|imagining|expecting|(?:who|that) (?:still |really |also )?(?:believes?|thinks?|thought|says?|said|reckons?|assumes?|imagines?|claims?|reverses?))\b/,
     example: 'She chose the 22 G, believing it to be wider than the 18 G.',
   },
   {

@@ -126,7 +126,15 @@ function takenUpAt(items: readonly Item[], right: Group): number {
     lead.findLastIndex(({ word }) => /^(?:it|that|this|which)$/.test(word)),
   );
   // "look at the stone: it measures": what was named right before.
-  const named = /^[:;,]$/.test(lead[pronoun - 1]?.word ?? '') && OWNERS.test(lead[pronoun - 2]?.word ?? '');
+  const named =
+    (/^[:;,]$/.test(lead[pronoun - 1]?.word ?? '') && OWNERS.test(lead[pronoun - 2]?.word ?? '')) ||
+    // "the vein is wide, since it …": the subject of the clause before.
+    lead.some(
+      ({ word }, i) =>
+        i < pronoun &&
+        OWNERS.test(word) &&
+        /^(?:is|are|was|were|looks?|has|have)$/.test(lead[i + 1]?.word ?? ''),
+    );
   if (!named && takesUp(lead.slice(pronoun))) return pronoun;
   const width = clausesOf(items, right).findLast((i) => WITH_WIDTH.test(joined(items, i, right.from)));
   if (width !== undefined && !lead.some(({ word, deviceNoun }) => OWNERS.test(word) || deviceNoun === true))
@@ -247,6 +255,11 @@ const CONCLUDES =
 const PRONOUN =
   / (?:it|that|this|these|those|they|such an? [a-z]+|which|that's|it's|its|that'll|it'll|(?:the|that|this) (?:(?:outer|outside|external|overall|whole|same) )?(?:tube|catheter|drain|line|needle|cannula|wire|guidewire|thread|suture|thing|same|lot|latter|outside|diameter|width|thickness|calib(?:re|er)|shaft|barrel|strand|stitch|steel|plastic|metal|one)|what you (?:feel|see|hold|have|push|pass|are (?:holding|pushing|passing|looking at))|measured one|measured (?:one|mine) (?:yesterday|today|once)) /;
 
+/** "4 mm of the vein": of the room there is. */
+const ofRoom = (items: readonly Item[], right: Group): boolean =>
+  /^of (?:the|its|her|his|their|that|an?)$/.test(joined(items, right.to + 1, right.to + 3)) &&
+  OWNERS.test(items[right.to + 3]?.word ?? '');
+
 /** "With its 2 mm it …". */
 const WITH_ITS = /(?:^|, )(?:with|at) its$/;
 
@@ -278,10 +291,7 @@ function joinedPair(
     !told ||
     (items[right.to + 1] &&
       !closes(items, right) &&
-      !(
-        FILLS.test(lead) &&
-        /^of (?:the|its|her|his|their|that|an?)\b/.test(joined(items, right.to + 1, right.to + 3))
-      ) &&
+      !(FILLS.test(lead) && ofRoom(items, right)) &&
       !(WITH_ITS.test(lead) && items[right.to + 1]!.word === 'it')) ||
     (!ofStuff(items, right) && after.some(({ word }) => OWNERS.test(word)))
   )

@@ -166,9 +166,14 @@ function keepsTo(items: readonly Item[], right: Group, skipped: readonly Item[],
   const apposed = APPOSED.test(joined(skipped, 0, 3));
   return !skipped.some(
     ({ word, deviceNoun }, i) =>
-      (OWNERS.test(word) && !fills) || THROUGH.test(word) || (deviceNoun === true && i > 1 && !apposed),
+      (OWNERS.test(word) && !(fills && !isSubject(skipped, i))) ||
+      THROUGH.test(word) ||
+      (deviceNoun === true && i > 1 && !apposed),
   );
 }
+/** "a vein that is wide", "the vein is wide": spoken of itself. */
+const isSubject = (items: readonly Item[], i: number): boolean =>
+  /^(?:is|are|was|were|looks?|has|have)\b/.test(joined(items, i + 1, i + 3).replace(/^(?:that|which) /, ''));
 const APPOSED = /^, (?:the|our|my|your|an?) [a-z]+(?:est|st)\b/;
 /** "narrower than both": of nothing that could be so wide itself. */
 const ALL_OTHERS = /^(?:both|all|any|either|most|them|those|the (?:others?|rest|two|lot))\b/;

@@ -3,6 +3,7 @@ import { matchesOf } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
+import { linesOf } from './lines.ts';
 import { type Piece, piece, placeOf } from './piece.ts';
 
 const LETTER = /(^|[\s;,*])[([]?([A-Fa-f]|i{1,3}|iv|vi?)[)\].:]\s+/g;
@@ -103,3 +104,33 @@ export function offeredBefore(
     : undefined;
 }
 const LONGEST_ROW = 160;
+
+const TICK_BEHIND = /\s*[✓✔✅☑]\s*$/u;
+const LONGEST_LINE = 30;
+const MOST_LINES = 8;
+
+/** Bare lines below a question, one of them ticked: "20 Fr ✔", "24 Fr", "28 Fr". */
+export function tickedLines(reads: readonly Read[], read: Read, from: number): Piece[] | undefined {
+  const own = linesOf(read).filter(({ start }) => start >= from);
+  const next = reads[read.passage.index + 1];
+  const at = own.length > 0 ? read : next;
+  if (!at || at.passage.cell || at.passage.kind === 'heading' || !/[✓✔✅☑]/u.test(at.passage.text))
+    return undefined;
+  const lines = at === read ? own : linesOf(at);
+  const texts = lines.map(({ start, end }) => at.passage.text.slice(start, end));
+  if (
+    lines.length < 2 ||
+    lines.length > MOST_LINES ||
+    texts.filter((text) => TICK_BEHIND.test(text)).length !== 1
+  )
+    return undefined;
+  const pieces = lines.map(({ start }, i) =>
+    piece(at, start, start + texts[i]!.replace(TICK_BEHIND, '').length),
+  );
+  const plain = pieces.every(
+    ({ span, items }) =>
+      span.end - span.start <= LONGEST_LINE &&
+      items.filter(({ kind, colour }) => kind === 'size' || colour).length === 1,
+  );
+  return plain ? pieces : undefined;
+}

@@ -4,7 +4,7 @@ import type { Note, Span } from '../../notes/model.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
-import { endOf, letteredPieces, offeredBefore } from './choices-in.ts';
+import { endOf, letteredPieces, offeredBefore, tickedLines } from './choices-in.ts';
 import { linesOf } from './lines.ts';
 import {
   labelNumber,
@@ -155,6 +155,7 @@ function quizAt(
     inline(read, { start: end, end: bounds.end }) ??
     slashed(read, bounds, asking?.end) ??
     before?.options ??
+    (whole && asking ? tickedLines(reads, read, end) : undefined) ??
     (whole ? boxLines(reads, read, end, asking !== undefined) : undefined) ??
     (whole ? (following(reads, read, asking !== undefined) ?? listed(reads, read)) : undefined);
   if (

@@ -241,7 +241,7 @@ const TICKED = /^(?:✓|✔|✅|☑|x|\[x\])$/iu;
 const MANY_ROWS = 40;
 
 const LINE_FRONT =
-  /^\W{0,3}?(?:\d{1,2}[.)]?\s+)?(?:[[(]\s*(T|F|True|False|✓|✔|✗|✘)\s*[\])]|(TRUE|FALSE|True|False)\s*:|(T|F)(?=\s+\d{1,2}[.)]\s))/u;
+  /^\W{0,3}?(?:\d{1,2}[.)]?\s+)?(?:[[(]\s*(T|F|True|False|✓|✔|✗|✘)\s*[\])]|(TRUE|FALSE|True|False)\s*:|(T|F)(?=\s+\d{1,2}[.)]\s|\s{2,}[A-Z][a-z]* ))/u;
 /** "2 F A 30 Fr drain …". */
 const NUMBER_FRONT = /^\W{0,3}\d{1,2}[.)]?\s+(T|F)\s*[—–:.)-]?\s+(?=[A-Z0-9])/;
 /** "A 3-0 is thinner than a 5-0 — no". */

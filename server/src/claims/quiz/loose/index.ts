@@ -15,7 +15,7 @@ import { directed, measuredBy, operated, stepOf } from './rules.ts';
 import { headOf, wavers } from './said.ts';
 import { suctioned } from './suction.ts';
 import { agreedTo, hue, materialChosen, substituted } from './things.ts';
-import { beyond, converted, same } from './values.ts';
+import { beyond, converted, excepted, same } from './values.ts';
 
 /** A question and what was said to it. */
 export interface Told {
@@ -47,6 +47,7 @@ const READERS: readonly Reader[] = [
   offered,
   converted,
   beyond,
+  excepted,
   same,
   stepOf,
   operated,

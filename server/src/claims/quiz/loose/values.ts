@@ -1,7 +1,7 @@
 /** Questions for a value: how many millimetres, which French, which gauge, the metric number, the size one step up. */
 import type { Span } from '../../../notes/model.ts';
 import type { System } from '../../../sizes/model.ts';
-import type { ComparisonClaim, EquivalenceClaim, Operand } from '../../model.ts';
+import type { Claim, ComparisonClaim, EquivalenceClaim, Operand, Stance } from '../../model.ts';
 import type { Item } from '../../text/items.ts';
 import { textOf } from '../../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../../text/magnitudes.ts';
@@ -107,6 +107,29 @@ export function beyond({ question, head, options, focus }: Told): ComparisonClai
   if (more.length > 0) return withinBounds(question, own, [base, more[0]!], focus);
   const word = sideAsked(question.items, base.sizes[0]!.system, options.length > 1);
   return word && [compare(own, base, word, focus, spanOf(question))];
+}
+
+/** "Which is NOT wider than 18 G: 14 G, 16 G or 20 G?" "20 G.": of the choice it is denied. */
+export function excepted({
+  question,
+  head,
+  options,
+  focus,
+}: Told): { claim: Claim; stance: Stance }[] | undefined {
+  if (options.length > 0 || !negated(question)) return undefined;
+  const words = measuredWords(question.items).filter(({ degree }) => degree === 'comparative');
+  const [word, ...more] = words;
+  if (!word || more.length > 0 || !decidable(word.axis) || question.items[word.to + 1]?.word !== 'than')
+    return undefined;
+  const than = question.items[word.to + 1]!.start;
+  const all = sizesOf(question);
+  const base = all.find(({ mentions: [mention] }) => mention!.span.start > than);
+  const [own, ...others] = sizesSaid(head);
+  const choices = all.filter((one) => one !== base).map(sizeKey);
+  if (!base || !own || others.length > 0 || choices.length < 2 || !choices.includes(sizeKey(own)))
+    return undefined;
+  if (own.sizes[0]!.value === base.sizes[0]!.value) return [];
+  return [{ claim: compare(own, base, word, focus, spanOf(question)), stance: 'denied' }];
 }
 
 /** A choice that stands on the line of its question. */

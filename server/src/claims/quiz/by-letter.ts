@@ -30,6 +30,8 @@ const LABELS = [
   /(?<=^|[\s,;:?])([①-⑨])\s*(?=\S)/g,
   /(?<=^|[\s,;:?])([▲△◆◇●■★♦♣♥♠])\s*(?=\S)/gu,
 ] as const;
+/** What stands in a text with two labels of some kind, asked before any is looked for. */
+const MAY_LABEL = /\b[A-Za-z]\)|\bb\/|\n[ \t]*[bB]\s[-–—=]|\u20E3|[②▲△◆◇●■★♦♣♥♠]/u;
 const SHAPE = /[▲△◆◇●■★♦♣♥♠]/u;
 const KEY =
   /(?<=^|[\n.;?!)]\s*)(?:(?:the|right|correct|model) )*(?:answers?|ans|key|solutions?|order|sequence|correct|right)(?: order| sequence)?\s*(?:is|are|[.:=→–-])\s*(?=\S)([^\n]{1,160})/i;
@@ -66,6 +68,7 @@ export function byLetter(desk: Desk): ByLetter {
 function lettered(read: Read): Lettered | undefined {
   const { passage } = read;
   if (passage.cell || passage.kind === 'heading' || passage.text.length > LONGEST) return undefined;
+  if (!MAY_LABEL.test(passage.text)) return undefined;
   const found = LABELS.map((label) => runIn(passage.text, label)).find(({ length }) => length >= FEWEST);
   return found && thingsOf(read, found);
 }

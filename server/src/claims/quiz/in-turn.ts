@@ -81,8 +81,12 @@ function questions(read: Read): Asked | undefined {
   return { pieces, end: asking.at(-1)!.end, gaps: false };
 }
 
+/** What every gap has in it. */
+const MAY_GAP = /__|\.{3}|…|\[|\(|‗|\?/;
+
 /** Clauses with a gap each, made whole by the first of them. */
 function gapped(read: Read): Asked | undefined {
+  if (!MAY_GAP.test(read.passage.text)) return undefined;
   const gaps = gapsIn(read, { start: 0, end: read.passage.text.length });
   if (gaps.length < FEWEST || read.passage.text.includes('?')) return undefined;
   const clauses: Piece[] = [];

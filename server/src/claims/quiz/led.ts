@@ -19,7 +19,7 @@ const AGAINST = /\b(?:next to|against|beside|alongside|compared? (?:to|with)|ver
 /** Each line below such a lead, or each sentence behind it, with its word. */
 export function led({ reads }: Desk, read: Read): Pair[] {
   const { passage, sentences } = read;
-  if (passage.cell || !LED.test(passage.text)) return [];
+  if (passage.cell || !/er (?:or|\/) /.test(passage.text) || !LED.test(passage.text)) return [];
   const lead = sentences.find(({ items }) => asksEither(items));
   if (!lead) return [];
   const behind = sentences.filter(({ start }) => start >= lead.end);

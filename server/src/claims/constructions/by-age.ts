@@ -177,7 +177,7 @@ const textOf = (items: readonly Item[]): string => writtenOf(items).replace(/(\w
 
 /** Another size is spoken of beside the one worked out, or the sum is not followed. */
 const STOPS =
-  /\b(?:because|used|took|went|passed|oedema|narrow|smaller|larger|bigger|half a size|size (?:up|down|above|below)|not|never|instead|than|if|or|spare|croup|stridor|preterm|premature|also|ready|either|was|were|had|has|have|too|came|wore|wrong|depth|length|lips?|cm|ages? [0-9]+ to|unless|but|though|however|actually|really|down's)\b|\?/;
+  /\b(?:because|used|took|went|passed|oedema|narrow|smaller|larger|bigger|half a size|size (?:up|down|above|below)|not|never|instead|than|if|or|spare|croup|stridor|preterm|premature|also|ready|either|was|were|had|has|have|too|came|wore|wrong|depth|length|lips?|cm|ages? [0-9]+ to|(?:small|big|large|tall|short) for|unless|but|though|however|actually|really|down's)\b|\?/;
 
 const MORE = '(4|four|3\\.5|3\\.0|3|three and a half|three)(?![.0-9])';
 const RULE = new RegExp(

@@ -125,6 +125,9 @@ function takenUpAt(items: readonly Item[], right: Group): number {
     0,
     lead.findLastIndex(({ word }) => /^(?:it|that|this|which)$/.test(word)),
   );
+  // "the vein around it takes up 9 mm": said of the vein.
+  if (/^(?:it|this|that)$/.test(lead[pronoun]?.word ?? '') && ROUND_ABOUT.test(lead[pronoun - 1]?.word ?? ''))
+    return -1;
   // "look at the stone: it measures": what was named right before.
   const named =
     (/^[:;,]$/.test(lead[pronoun - 1]?.word ?? '') && OWNERS.test(lead[pronoun - 2]?.word ?? '')) ||
@@ -159,6 +162,8 @@ const theMeasured = (items: readonly Item[], right: Group): boolean =>
   THING_NOUN.test(items[right.to + 1]?.word ?? '') &&
   !items.slice(0, right.from).some(({ word, deviceNoun }) => deviceNoun === true || OWNERS.test(word)) &&
   !items.some(({ word }) => /^(?:others?|another|next|second|instead|stents?)$/.test(word));
+const ROUND_ABOUT =
+  /^(?:around|round|in|inside|beside|behind|over|under|above|below|beneath|through|near|with|into|against|from|to|for|about)$/;
 
 /** "When the supplier wants the metric size I tell him 1.5": nothing but the other number of what was spoken of. */
 const inMetric = (items: readonly Item[], right: Group): boolean =>

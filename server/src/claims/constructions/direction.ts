@@ -3,6 +3,7 @@
  * "bigger number, smaller bore", "every extra zero makes it finer", "gauge and bore are inversely related".
  */
 import type { Axis } from '../model.ts';
+import { flowSaid } from '../text/flowing.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
@@ -239,6 +240,9 @@ function sizeSides(
   if (found.length === 0) found.push(...axisMoves(items, taken));
   if (found.length === 0)
     found.push(...[inSize(items) ?? amount(items, taken)].filter((side) => side !== undefined));
+  // "the smaller the French, the less it drains".
+  if (found.length === 0 && joined(items).startsWith('the '))
+    found.push(...flowSaid(items).filter(({ at }) => !taken(at) && items[at - 1]?.word === 'the'));
   return found;
 }
 

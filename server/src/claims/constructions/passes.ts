@@ -234,7 +234,9 @@ function takes(scene: Scene, at: number): Roles | undefined {
   if (BARE.test(items[at]!.word) && !MODAL.test(items[at - 1]?.word ?? '')) return undefined;
   const all = alone(items);
   const thing = all.find((g) => g.from > at);
-  if (!thing || items.slice(at + 1, thing.from).some(({ word }) => EDGE.test(word) && word !== 'of'))
+  // "lets in a 7 Fr catheter".
+  const from = /^(?:in|through)$/.test(items[at + 1]?.word ?? '') ? at + 2 : at + 1;
+  if (!thing || items.slice(from, thing.from).some(({ word }) => EDGE.test(word) && word !== 'of'))
     return undefined;
   const own = all.findLast((g) => g.to < at);
   const hole = own ? { hole: own, carried: false } : spokenOf(scene, thing, at);

@@ -24,7 +24,7 @@ export const referents: Construction = {
       const said = predicate ? subjectsOf(scene, predicate.from) : [];
       if (said.length > 0)
         return said.map((m) => reading(scene, at, m, row, predicate!.not !== neither(scene.items, m)));
-      const here = [...opener(scene.items, at), ...among(scene.items, at), ...nominal(scene.items, at)];
+      const here = [opener, among, nominal, likeAll].flatMap((way) => way(scene.items, at));
       return [...here, ...demonstrated(scene, at)].map((m) => reading(scene, at, m, row, false));
     });
   },
@@ -169,13 +169,34 @@ function bracketed(items: readonly Item[], here: readonly NamedMaterial[], copul
     : [];
 }
 
-/** "Being a braid, polydioxanone wicks", "As a monofilament, silk slides". */
+/** "Being a braid, polydioxanone wicks", "As a monofilament, silk slides", "Because it is braided, a 4-0 nylon is soft". */
 function opener(items: readonly Item[], at: number): NamedMaterial[] {
   const comma = items.findIndex((item, i) => i > at && item.word === ',');
   const [only, ...more] = materialsIn(items);
-  if (!only || more.length > 0 || comma < 0 || comma - at > 3 || only.at !== comma + 1) return [];
+  if (!only || more.length > 0 || comma < 0 || comma - at > 3 || only.at <= comma) return [];
+  const sized = items.slice(comma + 1, only.at);
+  if (!sized.every((item) => item.kind === 'size' || /^(?:an?|the|our|this)$/.test(item.word))) return [];
   const lead = items.slice(0, at).map((item) => item.word);
-  return /^(?:being|as)$/.test(lead[0] ?? '') && lead.slice(1).every((word) => FILLER.test(word))
+  const rest = CAUSE.test(lead.slice(0, 2).join(' ')) ? lead.slice(2) : lead.slice(1);
+  return /^(?:being|as|because|since)$/.test(lead[0] ?? '') &&
+    (rest.length < lead.length - 1 || /^(?:being|as)$/.test(lead[0]!)) &&
+    rest.every((word) => FILLER.test(word))
+    ? [only]
+    : [];
+}
+const CAUSE = /^(?:because|since|as) (?:it|it's)$/;
+
+/** "Polypropylene comes out at ten days like all nonabsorbable threads": it is one of them. */
+function likeAll(items: readonly Item[], at: number): NamedMaterial[] {
+  const [only, ...more] = materialsIn(items);
+  const lead = joined(items, at - 3, at);
+  const noun = items[at + 1]?.word ?? '';
+  return only &&
+    more.length === 0 &&
+    only.at < at &&
+    !items.slice(only.to + 1, at).some(({ word }) => /^(?:[;:—–]|not|do|never)$/.test(word)) &&
+    /(?:^| )(?:like|as with|as do|as are) (?:all|any|every|other|the other|most) ?$/.test(`${lead} `) &&
+    /^(?:threads?|sutures?|materials?|stitches|strands?)$/.test(noun)
     ? [only]
     : [];
 }

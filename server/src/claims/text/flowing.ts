@@ -144,8 +144,12 @@ function bare(items: readonly Item[], i: number, clause: Clause): boolean {
     const moved = before.slice(-4).some((item) => MOVES.test(item.word));
     return moved && (next === 'through' || next === 'per' || items.slice(i + 1, clause.to + 1).some(runsOut));
   }
+  const degree = /^(?:better|worse|more|less)$/.test(word);
+  // "the smaller the bore, the less it drains".
+  if (degree && items[i - 1]?.word === 'the' && /^(?:it|they|the|a|an)$/.test(next))
+    return items.slice(i + 2, i + 4).some((item) => FLOWS.test(item.word));
   const ends = /^(?:[.,;:!?)—–-]|than|with|through|and|on|if|when)$/.test(next);
-  return /^(?:better|worse|more|less)$/.test(word) && ends && before.some((item) => FLOWS.test(item.word));
+  return degree && ends && before.some((item) => FLOWS.test(item.word));
 }
 const runsOut = (item: Item): boolean =>
   FLUID.test(item.word) || /^(?:minute|hour|second|time)$/.test(item.word);

@@ -5,7 +5,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/host/**'],
     setupFiles: ['tests/support/seed.ts'],
-    testTimeout: 60_000,
+    testTimeout: 240_000,
     // Nothing outside the test's own folders is written.
     env: { SIZEWRIGHT_CODE_CACHE: 'off' },
     coverage: {

@@ -36,7 +36,7 @@ function failures(list: readonly Twin[]): string[] {
 
 const ENOUGH = 900;
 /** Near two thousand analyses: a busy machine takes its time. */
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 240_000 });
 
 describe('sentence bank', () => {
   test('holds enough twins, each once', () => {

@@ -36,7 +36,7 @@ function hidden(text: string): string[] {
 }
 
 /** Every construction over some five thousand notes: a busy machine takes its time. */
-vi.setConfig({ testTimeout: 180_000 });
+vi.setConfig({ testTimeout: 480_000 });
 
 describe('what a construction needs', () => {
   it('hides nothing in the bank and its look-alikes', () => {

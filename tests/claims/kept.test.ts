@@ -9,7 +9,7 @@ import { pieces } from '../support/pieces.ts';
 import { keptTexts, store, storedIn } from './kept.ts';
 import { blockOf } from './readings.ts';
 
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 240_000 });
 
 const read = (texts: readonly string[]): string[] => texts.map((text) => blockOf(text, analyse(text)));
 

@@ -43,6 +43,7 @@ export const direction: Construction = {
     { holds: ['numbered'], words: [...INVERSE, ...STRAIGHT, 'hand', 'together'] },
     { holds: ['numbered'], words: CHANGES },
     { holds: ['numbered'], words: ['with', 'against'], also: RUNS },
+    { holds: ['numbered'], words: ['better', 'worse', 'more', 'less'] },
     { sizes: 2, words: CHANGES },
   ],
   leaning: true,

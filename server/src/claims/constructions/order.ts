@@ -24,12 +24,17 @@ export const order: Construction = {
     const run = longestRun(scene.items, cue);
     return count(run) >= 3 &&
       !requested(scene.items, run[0]!) &&
+      !ofNumbers(scene.items, run[0]!) &&
       !ofEitherScale(scene, run) &&
       !startsAgain(scene.items, run)
       ? [orderReading(scene, run, cue)]
       : [];
   },
 };
+
+/** "Climb in number (0.014, 0.018, 0.035) and you drop in thickness": the brackets show how the numbers run. */
+const ofNumbers = (items: readonly Item[], { from }: Group): boolean =>
+  items[from - 1]?.word === '(' && /^(?:numbers?|figures?|gauge|french)$/.test(items[from - 2]?.word ?? '');
 
 /** "0 sits above 2-0, and above 0 you count 1, 2": a row that takes up a size again, and counts on from there. */
 export function startsAgain(items: readonly Item[], run: readonly Group[]): boolean {

@@ -67,7 +67,11 @@ function widths(scene: Scene, at: number): Reading[] {
   )
     return [];
   const all = groups(items);
-  const left = all.filter((g) => g.to < fold.from && fold.from - g.to <= 6).at(-1);
+  const nearest = all.filter((g) => g.to < fold.from && fold.from - g.to <= 6).at(-1);
+  // "half as wide as a 20 Fr, and a third as wide as a 30 Fr": still said of the first.
+  const standard =
+    nearest && items.slice(Math.max(0, nearest.from - 2), nearest.from).some(({ word }) => word === 'as');
+  const left = standard ? all.filter((g) => g.to < nearest.from).at(-1) : nearest;
   const its = ITS.test(textOf(items.slice(fold.to + 1, fold.to + 6)));
   const right = its ? otherOf(scene, left) : all.find((g) => g.from > fold.to && g.from - fold.to <= 8);
   if (!left || !right || !linear(left) || !linear(right)) return [];

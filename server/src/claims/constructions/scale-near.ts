@@ -32,6 +32,9 @@ export function systemNear(
   // "If urinary: other card, number up = bigger.": no gauge, whatever the rest of the card is about.
   const elsewhere = items.some(({ word }) => ELSEWHERE.test(word));
   if (scene.system === 'needle-gauge' && elsewhere) return undefined;
+  // "Guidewires are given in inches. Go up in number and …": whatever the rest of the place is about.
+  const before = spokenBefore(scene);
+  if (before && scene.system && before !== scene.system) return undefined;
   // "Higher number, narrower needle. French is the other way round.": no needle is sized in French.
   return scene.system === 'needle-gauge' ||
     scene.system === 'french' ||
@@ -39,7 +42,7 @@ export function systemNear(
     scene.system === 'tube-id'
     ? scene.system
     : scene.system === undefined
-      ? unlessElse(spokenBefore(scene), elsewhere)
+      ? unlessElse(before, elsewhere)
       : undefined;
 }
 const unlessElse = (system: NumberSide['system'] | undefined, elsewhere: boolean) =>

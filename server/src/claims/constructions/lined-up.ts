@@ -19,6 +19,7 @@ import {
   backwards,
   type Cue,
   ofEitherScale,
+  ofNumbers,
   orderCue,
   orderReading,
   otherWay,
@@ -59,6 +60,7 @@ export const linedUp: Construction = {
       rearranged(items) ||
       backwards(items) ||
       requested(items, run[0]!) ||
+      ofNumbers(items, run[0]!) ||
       toBeSorted(scene)
     )
       return [];

@@ -33,7 +33,7 @@ export const order: Construction = {
 };
 
 /** "Climb in number (0.014, 0.018, 0.035) and you drop in thickness": the brackets show how the numbers run. */
-const ofNumbers = (items: readonly Item[], { from }: Group): boolean =>
+export const ofNumbers = (items: readonly Item[], { from }: Group): boolean =>
   items[from - 1]?.word === '(' && /^(?:numbers?|figures?|gauge|french)$/.test(items[from - 2]?.word ?? '');
 
 /** "0 sits above 2-0, and above 0 you count 1, 2": a row that takes up a size again, and counts on from there. */

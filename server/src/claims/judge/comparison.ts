@@ -166,8 +166,16 @@ function besideIn(note: Note, span: Span, { span: own }: Operand, { span: other 
 const REACH = 40;
 
 function helped({ left, right, span }: ComparisonClaim, note: Note): boolean {
-  return HELPED.test(fromFirst(left, right, span, note).replace(OF_BOTH, ' '));
+  const whole = note.text.slice(span.start, span.end);
+  const even = EVEN.exec(whole)?.[0].length ?? 0;
+  const said = fromFirst(left, right, { ...span, start: span.start + even }, note).replace(OF_BOTH, ' ');
+  // By gravity runs what nothing presses.
+  return HELPED.test(PUSHED.test(whole) ? said : said.replace(/\bgravity\b/gi, ' '));
 }
+/** "With venous pressure held at 150 mmHg, the 17 G …": of both sides alike. */
+const EVEN =
+  /^\W{0,4}(?:with|under|at) [^,.;]{0,60}\b(?:held|kept|fixed|constant|same|equal|given)\b[^,.;]{0,40},/i;
+const PUSHED = /\b(?:press\w*|pump\w*|squeez\w*|syringes?|pushed|by hand|injectors?|mmhg)\b/i;
 
 /** The statement from a little before its first side on. */
 function fromFirst(left: Operand, right: Operand, span: Span, note: Note): string {

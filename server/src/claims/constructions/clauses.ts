@@ -12,6 +12,7 @@ export function clauses(items: readonly Item[]): [number, number][] {
       (OPENS.has(items[i + 1]?.word ?? '') ||
         rulesAfter(items, from, i) ||
         everyZero(items, i) ||
+        ADVISES.test(joined(items, i + 1, i + 3)) ||
         OTHER_WAY.test(joined(items, i + 1, i + 6)) ||
         otherScale(items, from, i));
     if (items[i]!.word !== ';' && !comma) continue;
@@ -22,6 +23,9 @@ export function clauses(items: readonly Item[]): [number, number][] {
   return cuts;
 }
 const OPENS = new Set(['but', 'while', 'whereas', 'although', 'though']);
+
+/** "…, so if the vein is tiny, drop to a lower number": what is to be done then. */
+const ADVISES = /^(?:and )?so (?:if|when|whenever)\b/;
 
 /** "…, and the other way round for French". */
 const OTHER_WAY =

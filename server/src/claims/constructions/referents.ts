@@ -244,7 +244,9 @@ function demonstrated(scene: Scene, at: number): NamedMaterial[] {
   const { items } = scene;
   const previous = scene.before.at(-1);
   if (at > 3 || !previous || previous.close === '?' || materialsIn(items).length > 0) return [];
-  if (!POINTS.test(joined(items, 0, at + 6)) || items.some(({ word }) => SUPPOSED.test(word))) return [];
+  const titled = previous.items.length <= 4 && NOTHING_BUT.test(joined(items, 0, at + 6));
+  if ((!titled && !POINTS.test(joined(items, 0, at + 6))) || items.some(({ word }) => SUPPOSED.test(word)))
+    return [];
   if (previous.items.some(({ word }) => /^(?:unlike|not|never|no|than|like|instead|avoid|or)$/.test(word)))
     return [];
   const found = distinct(materialsIn(previous.items));
@@ -253,6 +255,9 @@ function demonstrated(scene: Scene, at: number): NamedMaterial[] {
 /** "This braided thread", "such a braid", "an absorbable suture like this". */
 const POINTS =
   /^(?:and |but |so )?(?:(?:this|such an?|these|such) (?:[a-z-]+ ){0,2}?[a-z-]+(?: (?:sutures?|threads?|strands?|stitch(?:es)?|materials?|ones?))? (?!which\b|as\b|of\b|with\b)|an? (?:[a-z-]+ ){1,2}?(?:sutures? |threads? |strands? |stitch |materials? )?(?:like|such as) (?:this|it|that|these|this one|that one)\b)/;
+/** "Polypropylene. A braided, absorbable thread.": the material stands alone before. */
+const NOTHING_BUT =
+  /^an? (?:[a-z-]+ ,? ?){1,3}(?:sutures?|threads?|strands?|materials?|braid|monofilament)(?= [.,;:!—–]|$)/;
 const SUPPOSED = /^(?:would|could|might|if|were|unless|instead|than|whereas|or|not|never|no)$/;
 
 /** "The braid that holds knots well is polypropylene." */

@@ -12,7 +12,7 @@ import { comparison, wordless } from './than.ts';
 
 /** Words that set two writings of one size beside each other. */
 const WRITES =
-  /^(?:write|writes|written|writing|spell|spells|spelt|spelled|print|prints|printed|read|reads|called|call|means|mean|different|distinct|separate|two|from|marked|labelled|labeled|stands|words|is|are|=|as|dash|hyphen|slash|stroke|difference|order|orders|ordering|put|say|says|i\.e|namely|name|denote|describe|stand|make|stitch|differ|matter)$/;
+  /^(?:write|writes|written|writing|spell|spells|spelt|spelled|print|prints|printed|read|reads|called|call|means|mean|different|distinct|separate|two|from|marked|labelled|labeled|stands|words|is|are|=|as|dash|hyphen|slash|stroke|difference|order|orders|ordering|put|say|says|i\.e|namely|name|denote|describe|stand|make|stitch|differ|matter|between|own)$/;
 
 export const spelled: Construction = {
   id: 'spelled',
@@ -32,7 +32,7 @@ export const spelled: Construction = {
     });
     if (pairs.length > 0) return pairs;
     const asked = answered(scene, all);
-    return asked.length > 0 ? asked : [...apart(scene, all), ...dashed(scene, all)];
+    return asked.length > 0 ? asked : [...apart(scene, all), ...ofItsOwn(scene, all), ...dashed(scene, all)];
   },
 };
 
@@ -153,6 +153,31 @@ const DIFFERENT =
   /^(?:(?:on|in) (?:\S+ ){1,3})?(?:, )?(?:they )?(?:are|is|name|mean|make) (?:in fact |quite |really |two )?(?:different|distinct|separate|not the same|two)\b(?! (?:ways|forms|writings|spellings|names|way|habits|styles|printings|labels|notations))/;
 const NOT_ONE =
   /(?:^| )(?:is|are) (?:not the same(?: (?:size|thread|suture|thing))? as|different from|another (?:size|thread) (?:than|from)|a different (?:size|thread|suture) (?:from|to|than))(?: an?| the)?$/;
+
+/** "1-0 is a size of its own and comes between 0 and 1": another writing of 0 said to be no writing of it. */
+function ofItsOwn(scene: Scene, all: readonly Group[]): Reading[] {
+  const { items } = scene;
+  const said = textOf(items);
+  const cue = OF_ITS_OWN.exec(said);
+  if (!cue || /\b(?:not|never|no|myth|nobody|if|whether|asks?|asked|wrongly|isn't|\?)\b/.test(said))
+    return [];
+  const before = said.slice(0, cue.index).split(' ').length - 1;
+  const own = all.find(({ mentions, to }) => ONE_NOUGHT.test(mentions[0]!.text) && to <= before + 2);
+  const previous = scene.before.at(-1);
+  const led =
+    previous !== undefined &&
+    /^(?:it|this|that) /.test(said) &&
+    groups(previous.items).some(({ mentions }) => ONE_NOUGHT.test(mentions[0]!.text)) &&
+    groups(previous.items).length === 1;
+  if (!own && !led) return [];
+  const at = items.findIndex(({ word }, i) => i >= before - 1 && /^(?:own|itself|between)$/.test(word));
+  const place = at < 0 ? items.length - 1 : at;
+  const claim = ruleClaim(scene, 'spelled', 'usp', 'writings-differ', own?.from ?? place, place);
+  return [{ claim, at: place, from: own?.from ?? 0, to: place, own: true, unconditional: true }];
+}
+const ONE_NOUGHT = /^(?:size |usp )?1[-/]0$/i;
+const OF_ITS_OWN =
+  /\b(?:(?:is|has|as) (?:an? )?(?:size of its own|size by itself|separate size|its own size|own size)|(?:sits|comes|lies|falls|stands|goes|fits|is) (?:in |half ?way |midway )?between (?:size )?(?:0 and (?:1|2-0|00)|1 and 0|2-0 and 0)(?! ?mm))\b/;
 
 const MARK = /^(?:dash|hyphen|slash|stroke|zero|nought)$/;
 const SAME =

@@ -32,7 +32,7 @@ const TURNS =
   /\b(?:\w+n't|not|never|no|nor|neither|than|instead|unlike|if|unless|whereas|while|but|although|though|however|myth|mistake|wrong\w*|used to|once|some|others (?:say|hold|take)|too|french|charriere|double|lumen|plus|minus|thicker|wider|larger|also|both|depends?|varies|differs?)\b|\?/;
 /** What follows from it for the inside, and the other side shut out: both leave the sense as it is. */
 const ASIDE =
-  /\b(?:,|;|so|and|which|leaving|meaning|hence) [^.;]{0,24}\b(?:inside|inner|internal|lumen|bore|hole|channel)\b[^.;]{0,40}(?: \.)?$|, (?:and )?not (?:the |its |on the )?(?:inside|inner|internal|lumen|bore)\b[^.;,]{0,20}/;
+  /\b(?:,|;|so|and|which|leaving|meaning|hence) [^.;]{0,24}\b(?:inside|inner|internal|lumen|bore|hole|channel)\b[^.;]{0,60}(?: \.)?$|, (?:and )?not (?:the |its |on the )?(?:inside|inner|internal|lumen|bore)\b[^.;,]{0,20}/;
 const INNER = /\b(?:inside|inner|internal|lumen|bore|id|hole|channel)\b/;
 const OUTER =
   /\b(?:outside|outer|external|externally|od|over the walls?|walls? (?:included|and all)|(?:from )?wall to wall)\b/;
@@ -53,7 +53,7 @@ function meansOutside(scene: Scene, text: string): Reading | undefined {
   if (!TUBE.test(plain) && !scene.items.some((item) => item.mention?.sizes[0]?.system === 'tube-id'))
     return undefined;
   const before = plain.slice(0, outer.index);
-  const number = NUMBER.exec(before);
+  const number = NUMBER.exec(before) ?? (takenUp(scene) ? TAKEN_UP.exec(before) : null);
   if (!number || !TELLS.test(before.slice(number.index))) return undefined;
   if (/\b(?:printed|marked|written|stamped) (?:under|below|beneath|beside|above|after|next)\b/.test(before))
     return undefined;
@@ -67,6 +67,14 @@ function meansOutside(scene: Scene, text: string): Reading | undefined {
   const at = itemAt(scene.items, text.search(OUTER));
   return reading(scene, 'tube-is-outer', at, itemAt(scene.items, Math.max(0, text.search(NUMBER))));
 }
+
+/** "He had a 7.5, and 7.5 is the outside diameter": the number is said again by itself. */
+const takenUp = (scene: Scene): boolean => {
+  const near = [...(scene.before.at(-1)?.items ?? []), ...scene.items];
+  const tubes = groups(near).filter(({ sizes }) => sizes[0]!.system === 'tube-id');
+  return tubes.length > 1 && new Set(tubes.map(({ sizes }) => sizes[0]!.value)).size === 1;
+};
+const TAKEN_UP = /\b\d{1,2}(?:\.\d)? (?:is|means|stands for|gives(?: you)?|tells you) (?:the|its) $/;
 
 /** "A double-lumen tube carries its inner diameter in French". */
 function doubleLumen(scene: Scene, text: string): Reading | undefined {

@@ -29,7 +29,7 @@ function twoWritings(scene: Scene): Reading[] {
   const all = writtenIn(items);
   if (all.length < 2) return [];
   if (all[0]!.sizes[0]!.system === 'french') return apart(scene);
-  if (items.some(turns)) return [];
+  if (items.some((item, i) => turns(item) && !wayOf(items, i))) return [];
   const [a, b, ...more] = [...new Map(all.map((one) => [one.sizes[0]!.value, one])).values()];
   if (!a || !b || more.length > 0 || !confused(a, b)) return [];
   const cue = sameness(items) ?? tied(items, a, b);
@@ -111,6 +111,9 @@ const turns = ({ word, magnitude }: Item): boolean =>
   magnitude?.degree === 'comparative' ||
   TURNS.test(word);
 
+/** "two ways of asking for the same thread". */
+const wayOf = (items: readonly Item[], i: number): boolean => joined(items, i - 2, i) === 'ways of';
+
 /** The same figure with and without its zero; 0 and 2-0; a row of zeros and another count. */
 function confused(a: Group, b: Group): boolean {
   const [x, y] = [a.sizes[0]!.value, b.sizes[0]!.value];
@@ -122,7 +125,7 @@ function confused(a: Group, b: Group): boolean {
 const THING =
   '(?:thread|threads|size|sizes|suture|sutures|thing|spool|reel|stuff|strand|stitch|material|item|diameter|thickness|calib(?:re|er)|width|product|packet|string|silk|nylon|one|strength|gauge|order|number|line|cord|roll|box)';
 const SAME = new RegExp(
-  `(?<!\\b(?:in|on|at|for|with|by|into) the )\\b(?:same ${THING}\\b|(?:is|are|be|mean|means) (?:all |just |really |exactly |quite )?(?:the same|identical|interchangeable|equivalent|synonyms)\\b(?! (?:for|in|of|number))|(?:is|are) one(?= [.,;:!]|$)|one (?:and the same|thread|size|suture|reel|spool|box)\\b(?! (?:up|down|above|below|step|apart|away|on|from|off|larger|smaller|in|for|at))|identical ${THING}\\b|interchangeabl[ey]\\b|synonyms?\\b|(?:two|three|different) (?:spellings|writings|notations|forms|names|ways (?:of writing|to write|of printing))\\b|no (?:difference|odds)\\b(?! (?:to|in|for|when|at))|${THING} is the same\\b|amounts? to the same\\b|same as\\b)`,
+  `(?<!\\b(?:in|on|at|for|with|by|into) the )\\b(?:same ${THING}\\b|(?:is|are|be|mean|means) (?:all |just |really |exactly |quite )?(?:the same|identical|interchangeable|equivalent|synonyms)\\b(?! (?:for|in|of|number))|(?:is|are) one(?= [.,;:!]|$)|one (?:and the same|thread|size|suture|reel|spool|box)\\b(?! (?:up|down|above|below|step|apart|away|on|from|off|larger|smaller|in|for|at))|identical ${THING}\\b|interchangeabl[ey]\\b|synonyms?\\b|(?:two|three|different) (?:spellings|writings|notations|forms|names|ways (?:of (?:writing|printing|asking for|ordering|saying|spelling|naming)|to (?:write|say|spell|order|name)))\\b|no (?:difference|odds)\\b(?! (?:to|in|for|when|at))|${THING} is the same\\b|amounts? to the same\\b|same as\\b)`,
 );
 
 /** A word of sameness, wherever it stands. */

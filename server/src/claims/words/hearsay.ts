@@ -131,7 +131,7 @@ export const HEARSAY: readonly Hearsay[] = [
   // What is read, printed or drawn somewhere.
   {
     place: 'before',
-    like: /\b(?:you|we) (?:will |may |might |often |can |sometimes |still |also )+read that\b/,
+    like: /\b(?:you|we) (?:will |may |might |often |can |sometimes |still |also |have )+read that\b/,
     example: 'In older notes you will read that «silk is a monofilament».',
   },
   {

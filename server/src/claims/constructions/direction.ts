@@ -48,7 +48,7 @@ export const direction: Construction = {
   ],
   leaning: true,
   read(scene) {
-    if (ofMoney(scene.items)) return [];
+    if (ofMoney(scene.items) || drawn(scene)) return [];
     const told = asRule(scene);
     if (told !== scene) return direction.read(told);
     const parts = clauses(scene.items);
@@ -135,6 +135,15 @@ const withoutZeros = (items: readonly Item[]): boolean =>
       item.system === 'usp-zeros' &&
       items.slice(Math.max(0, i - 2), i).some((near) => /^(?:without|lacking)$/.test(near.word)),
   );
+
+/** "French ↑", and on the next line "gauge ↓": an arrow a line, drawn as the answer to what was asked. */
+const drawn = ({ items, passage, sentence }: Scene): boolean =>
+  items.filter(({ word }) => /^[↑↓⬆⬇▲▼]$/u.test(word)).length > 1 &&
+  passage.text
+    .slice(sentence.start, sentence.end)
+    .split('\n')
+    .filter((line) => ARROWS.test(line)).length > 1;
+const ARROWS = /^[^↑↓⬆⬇▲▼\n]{2,30}[↑↓⬆⬇▲▼]\W*$/u;
 
 /** "a zero on the invoice": of money. */
 const ofMoney = (items: readonly Item[]): boolean =>

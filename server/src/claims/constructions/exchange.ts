@@ -18,9 +18,16 @@ const TAKE = new Set(
   ),
 );
 
+/** "↑ (thicker) or ↓ (thinner): 4-0 → 3-0 ↑": the words only tell what the arrows stand for. */
+const legend = (items: readonly Item[]): boolean =>
+  items.some(
+    ({ word }, i) =>
+      /^[↑↓]$/.test(word) && items[i + 1]?.word === '(' && items[i + 2]?.magnitude !== undefined,
+  );
+
 /** Finds what is given up and what is chosen. */
 export const exchangeIn = remembered((items: readonly Item[]): Exchange | undefined =>
-  findExchange(items, groups(items)),
+  legend(items) ? undefined : findExchange(items, groups(items)),
 );
 
 function findExchange(items: readonly Item[], all: readonly Group[]): Exchange | undefined {

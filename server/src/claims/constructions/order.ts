@@ -36,10 +36,19 @@ export const order: Construction = {
 export const ofNumbers = (items: readonly Item[], { from }: Group): boolean =>
   items[from - 1]?.word === '(' && /^(?:numbers?|figures?|gauge|french)$/.test(items[from - 2]?.word ?? '');
 
-/** "0 sits above 2-0, and above 0 you count 1, 2": a row that takes up a size again, and counts on from there. */
+/** "From thin to thick is B, D, A, C where A 3-0, B 6-0, …": the letters are in order, the sizes only tell what they stand for. */
+const lettersInOrder = (items: readonly Item[], run: readonly Group[]): boolean =>
+  /^[a-f]$/.test(items[run[0]!.from - 1]?.word ?? '') &&
+  /(?:^| )[a-f] ,? ?[a-f] ,? ?[a-f]\b/.test(
+    joined([...items.slice(0, run[0]!.from - 1), ...items.slice(run.at(-1)!.to + 1)]),
+  );
+
+/** "0 sits above 2-0, and above 0 you count 1, 2": a row that takes up a size again, and counts on from there; or ends in the first once more. */
 export function startsAgain(items: readonly Item[], run: readonly Group[]): boolean {
   const named = run.flatMap(({ sizes }) => sizes.map(({ value }) => value));
-  return new Set(named).size < named.length && items.some(({ word }) => /^(?:above|below)$/.test(word));
+  if (lettersInOrder(items, run)) return true;
+  if (new Set(named).size === named.length) return false;
+  return named.at(-1) === named[0] || items.some(({ word }) => /^(?:above|below)$/.test(word));
 }
 
 /** "Put 21 G, 23 G and 25 G in order, smallest first.": sizes to be put in order are in none yet. */

@@ -53,6 +53,7 @@ export function judgeColour(claim: ColourClaim, note: Note): Judgement {
     ),
     sources,
     ...(repair ? { repair } : {}),
+    ...(known.every(({ row }) => row.families.includes(claim.colour)) ? {} : { partly: true }),
     steps: known.map(({ code, row }) => ({
       label: 'value' as const,
       text: phrase(COLOUR.value, { size: label(size), colour: row.colour, code }),

@@ -24,7 +24,8 @@ import { judgeRange } from './range.ts';
 export function judge(claim: Claim, stance: Stance, note: Note, context?: Context): Statement {
   const judgement = judgeClaim(claim, note, context);
   const passing = stance === 'denied' && claim.kind === 'property' && claim.presupposed === true;
-  const verdict = passing ? 'cannot-tell' : underStance(judgement.verdict, stance);
+  const open = passing || (stance === 'denied' && judgement.partly === true);
+  const verdict = open ? 'cannot-tell' : underStance(judgement.verdict, stance);
   const { sources, repair } = judgement;
   const inWords = (part: Part): string => oneOf(tell(part, context?.locale));
   const says = inWords(judgement.says);

@@ -17,6 +17,8 @@ export interface Judgement {
   readonly sources: readonly string[];
   readonly repair?: Repair;
   readonly steps: readonly JudgedStep[];
+  /** Holds of one thing that could be meant and not of another: to deny it is no mistake. */
+  readonly partly?: true;
 }
 
 export interface Repair {

@@ -1,5 +1,6 @@
 /** What keys and answers assert: choices marked right, and questions together with their replies. */
 import type { Note, Span } from '../../notes/model.ts';
+import { textOf } from '../text/joined.ts';
 import { lineAt } from '../text/lines.ts';
 import type { Whole } from '../text/scenes.ts';
 import { arbitrated } from './arbiter.ts';
@@ -100,6 +101,8 @@ function readWhole(pair: Pair, desk: Desk): KeyReading[] {
   const { question, reply, marked } = pair;
   // "How big is it? Eighteen millimetres? – Six.": guessed, and then answered.
   if (reply.items.slice(1, 5).some((item, i) => item.word === '?' && reply.items.length > i + 2)) return [];
+  // "What does moving from 4-0 to 6-0 do to it? It makes it finer.": said of the move, not of the first.
+  if (OF_A_MOVE.test(textOf(question.items))) return [];
   const focus = replySpan(pair);
   const first = (marked && figureAlone(reply)) || asksOfSuction(question) || amongColours(question);
   const bare = first ? loosely(question, reply, [], focus, desk) : undefined;
@@ -145,6 +148,7 @@ function withLead({ read, span, items }: Piece): Piece | undefined {
     ? piece(read, lead.start, span.end)
     : undefined;
 }
+const OF_A_MOVE = /\bwhat (?:does|do|did|would|will) .*\bfrom .* to .* (?:do|change|bring)\b/;
 /** "18": what it was taken for on its way says less than what was asked. */
 const figureAlone = (reply: Piece): boolean => numbersIn(reply).length === 1 && reply.items.length <= 3;
 
@@ -194,7 +198,7 @@ const OLD_SET =
   /\bdepends?\b|\b(?:old|former|previous|last year's) (?:set|kit|stock|system|scheme|series|code)s?\b/i;
 /** "**Grey.** Popular: white": the wrong answer that many give. */
 const POPULAR =
-  /\b(?:popular|common|commonest|often|usual|favourite|tempting|distractors?|traps?|wrong|not|many|most)\b[^:.?!\n]{0,16}:\W*$/i;
+  /\b(?:popular|common|commonest|often|usual|favourite|tempting|distractors?|traps?|wrong|not|many|most|(?:class|room|group)(?=['’]?s? (?:answer|guess|vote|said)))\b[^:.?!\n]{0,16}:\W*$/i;
 /** R: "28." N: "24.": the next speaker gives another number. */
 const outbid = (said: string, after: string): boolean => {
   const [, other] = /^\W*\p{Lu}\p{L}{0,11}: ?["“]?(\d+(?:\.\d+)?)\b/u.exec(after) ?? [];
@@ -203,7 +207,7 @@ const outbid = (said: string, after: string): boolean => {
 /** "41... no. 39": thought better of. */
 const BREAKS_OFF = /(?:\.{2,}|…|[—–])\s*(?:er |sorry,? |wait,? )?(?:no|wait|sorry|i mean)\b/i;
 const OF_ANOTHER =
-  /^\W{0,3}(?:(?:(?:an?|the|one|another|my|our) )?(?:student|candidate|learner|trainee|pupil|registrar|intern|junior|nurse|colleague|resident|parent|relative)s?(?: [A-D1-9])?|you|he|she|they|one|some|many|most)(?:['’](?:ve|d)| have| has| had)? (?:\w+ )?(?:keyed|put|ticked|say|said|wrote|write|written|given|give|answer|answered|marked|mark|circled|circle)\b/i;
+  /^\W{0,3}(?:the )?(?:class|room|group|first|early|quick|usual|majority|audience)(?:['’]?s)? (?:answers?|answered|said|says|guess|guesses|vote|voted|try|attempt|reply)\b|^\W{0,3}(?:(?:(?:an?|the|one|another|my|our) )?(?:student|candidate|learner|trainee|pupil|registrar|intern|junior|nurse|colleague|resident|parent|relative)s?(?: [A-D1-9])?|you|he|she|they|one|some|many|most)(?:['’](?:ve|d)| have| has| had)? (?:\w+ )?(?:keyed|put|ticked|say|said|wrote|write|written|given|give|answer|answered|marked|mark|circled|circle)\b/i;
 
 /** "\"wider: 20 G or 18 G? 20 G\". It's the 18.": question and reply in one quotation are somebody else's. */
 const quotedWhole = ({ question, reply }: Pair): boolean =>

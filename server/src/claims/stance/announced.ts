@@ -19,6 +19,7 @@ import {
 
 /** The sentence before, the lead-in or a heading says that mistakes follow. */
 export function announced(scene: Scene): boolean {
+  if (withLie(scene) || scene.before.some(oneWrong)) return true;
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && (announces(before) || sendsToFind(before.items) || listsErrors(scene, before))) return true;
   if ((scene.passage.list && scene.lead && toMend(scene.lead.items)) || quotedToMend(scene)) return true;
@@ -52,6 +53,16 @@ const someWrong = remembered((items: readonly Item[]): boolean =>
     joined(items, 0, 24),
   ),
 );
+/** "One of the three is wrong.", "Spot the lie.", "All but one are right.", and behind it the statements on one line. */
+const oneWrong = remembered(({ items }: Sentence): boolean =>
+  /^(?:only |exactly )?(?:one|1) of (?:the|these|those|them|my|our)(?: \w+){0,2} is (?:\w+ )?(?:wrong|false|untrue|incorrect|not true|a lie|invented)\b|^(?:now )?(?:spot|find|catch|name|which is|where is) the (?:lie|fib|liar|untruth|(?:false|wrong|untrue) (?:one|statement|claim|sentence))\b|^all but (?:one|two) (?:\w+ ){0,2}(?:is|are|hold) (?:right|true|correct)\b/.test(
+    joined(items, 0, 12),
+  ),
+);
+/** "Three truths, one lie: …; …; …". */
+const withLie = ({ items }: Scene): boolean =>
+  /^(?:\w+ )?truths?(?: ,)?(?: and)? (?:one|a|two) lies? :/.test(joined(items, 0, 8));
+
 /** "Sheet 1: …", "Sheet 2: …", "Sheet 3: …", a line each in one paragraph. */
 const labelledLines = remembered(({ text }: Passage): boolean => LABELLED_LINES.test(text.slice(0, 400)));
 const LABELLED_LINES = /^\s*([A-Za-z]{0,12} ?)1[.:)][^\n]*\n\s*\1?2[.:)][^\n]*\n\s*\1?3[.:)]/;

@@ -33,6 +33,7 @@ import { outOfUse, toGo } from './mending.ts';
 import { saidElsewhere } from './others.ts';
 import { ownWords, speaksAgain } from './own-words.ts';
 import { outgrown, retold } from './retold.ts';
+import { leftOpen, leftUnticked, unearned } from './set-out.ts';
 import { tallied } from './tallied.ts';
 import { toSort } from './to-sort.ts';
 import { packed, unreal } from './unreal.ts';
@@ -49,7 +50,7 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
       : 'quoted';
   if (scene.reported || struck(scene, reading) || (quoted(scene, reading) && !affirmed(scene)))
     return 'quoted';
-  if (scene.option) return 'option';
+  if (scene.option || leftUnticked(scene, reading)) return 'option';
   if (!reading.answered && (asked(scene, reading) || unkeyed(scene) || toSort(scene, reading)))
     return 'asked';
   const frame = framed(scene, reading);
@@ -103,6 +104,7 @@ const deniedIn = (scene: Scene, reading: Reading): Stance | undefined =>
 /** What another did or wrote, what a page loses, how many said what. */
 const toldOf = (scene: Scene, reading: Reading): boolean =>
   assessed(scene) ||
+  unearned(scene) ||
   mailed(scene) ||
   earnsNothing(scene, reading) ||
   bracketed(scene, reading) ||
@@ -129,7 +131,8 @@ const linedUp = (items: readonly Item[]): boolean =>
   );
 
 /** A statement to be called true or false whose key stands nowhere. */
-const unkeyed = ({ truthItem, passage }: Scene) => truthItem && (!passage.cell || asksTruth(passage));
+const unkeyed = (scene: Scene) =>
+  (scene.truthItem && (!scene.passage.cell || asksTruth(scene.passage))) || leftOpen(scene);
 
 function struck(scene: Scene, { at, from, to }: Reading): boolean {
   const inside = (item: Item | undefined) =>

@@ -42,31 +42,33 @@ export function readTables(note: Note, reads: readonly Read[]): Claim[] {
 const TO_MEND =
   /\b(?:correct|mend|fix|repair|spot|find|hunt)\b.{0,20}\b(?:tables?|charts?|errors?|slips?|mistakes?|rows?)\b|\b(?:wrong|mixed up|faulty) (?:on purpose|table|chart)\b/;
 
-/** "1. 18 G | a. blue": two columns to be matched, so that nothing in a row belongs together. */
-function matching({ rows, header }: Grid): boolean {
-  const labelled = (column: number, label: RegExp) =>
-    rows.length > 1 && rows.every((row) => label.test(row[column]?.passage.text ?? ''));
+/** "1. 18 G | a. blue", "1 green | A | 18 G": columns to be matched, so that nothing in a row belongs together. */
+function matching({ rows, header, around }: Grid): boolean {
+  if (SHUFFLED.test(around) || header.some((head) => SHUFFLED.test(head)) || TO_MATCH.test(around))
+    return true;
   const columns = header.map((_, column) => column);
-  return (
-    columns.some((column) => labelled(column, /^\W*\d{1,2}[.)]\s/) || counted(rows, column, '1234')) &&
-    columns.some((column) => labelled(column, /^\W*[a-z][.)]\s/i) || inTurn(rows, column))
+  if (columns.slice(1, -1).some((column) => labelled(rows, column, /^\W*([a-z])\W*$/i))) return true;
+  const numbered = columns.filter((column) => labelled(rows, column, /^\W*(\d{1,2})(?!\.?\d|-)/, '1'));
+  return columns.some(
+    (column) =>
+      numbered.some((other) => other !== column) && labelled(rows, column, /^\W*([a-z])(?!\p{L})/iu),
   );
 }
+const SHUFFLED = /\b(?:shuffled|jumbled|scrambled|mixed[ -]up|face down|in no order)\b/;
+const TO_MATCH =
+  /(?:^|[.:;!?]\s|\d[.)]\s)(?:please )?(?:match|join|connect|link|pair|draw (?:a )?lines?)\b(?!.*\b(?:key|answers?|solutions?|solved|matched|correctly)\b)/;
 
-/** A column of labels only, from the first on. */
-function counted(rows: Grid['rows'], column: number, labels: string): boolean {
-  const cells = rows.slice(0, labels.length).map((row) => labelIn(row[column]));
-  return cells.length > 1 && cells.every((label, i) => label === labels[i]);
+/** The cells of a column that hold anything open with labels that count on, from whichever is the first. */
+function labelled(rows: Grid['rows'], column: number, label: RegExp, from?: string): boolean {
+  const cells = rows.map((row) => row[column]?.passage.text.trim() ?? '').filter((text) => text !== '');
+  const found = cells.slice(0, MANY_LABELS).map((text) => label.exec(text)?.[1]?.toLowerCase());
+  const [first] = found;
+  if (found.length < 2 || first === undefined || (from !== undefined && first !== from)) return false;
+  return found.every((one, i) => one === counted(first, i));
 }
-const labelIn = (cell: Row[number] | undefined): string =>
-  (cell?.passage.text ?? '').toLowerCase().replace(/[^\p{L}\d]/gu, '');
-
-/** "P", "Q", "R": a column of letters in their order, from whichever is the first. */
-function inTurn(rows: Grid['rows'], column: number): boolean {
-  const first = ALPHABET.indexOf(labelIn(rows[0]?.[column]));
-  return first >= 0 && counted(rows, column, ALPHABET.slice(first, first + 4));
-}
-const ALPHABET = 'abcdefghijklmnopqrstuvwxyz';
+const MANY_LABELS = 12;
+const counted = (first: string, steps: number): string =>
+  /\d/.test(first) ? `${Number(first) + steps}` : String.fromCharCode(first.charCodeAt(0) + steps);
 
 /** Columns headed by letters hold choices, of which one is right. */
 const lettered = ({ header }: Grid): boolean =>

@@ -89,7 +89,7 @@ export function truthKey(
   const either = eitherKey(read);
   if (either) return either;
   if (SEVERAL_KEYS.test(read.passage.text)) return undefined;
-  if (lettered(reads, read)) return undefined;
+  if (lettered(reads, read) || BOTH_LETTERS.test(read.passage.text)) return undefined;
   const front = FRONT_KEY.exec(read.passage.text) ?? /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
   return front ? (/^(?:T|[✅✔☑])/u.test(front[1] ?? front[2] ?? '') ? 'true' : 'false') : undefined;
 }
@@ -116,10 +116,10 @@ const markedBeside = (reads: readonly Read[], { passage }: Read): boolean => {
 };
 
 const ANSWER_HEADER =
-  /\b(?:key|answers?|true|t\/f|t or f|correct|right|so(?=\?)|verdict|marks?|marked|holds|agree|fact or (?:myth|fiction))\b|\byes ?(?:\/|or) ?no\b/i;
-const SAYS_TRUE = /^(?:true|t|yes|y|✓|✔|✅|☑|correct|right|holds|fact)\W*$/;
+  /\b(?:key|answers?|true|t\/f|t or f|correct|right|so(?=\?)|verdict|marks?|marked|holds|agree|fact or (?:myth|fiction))\b|\byes ?(?:\/|or) ?no\b|^\W*[✓✔]\W*(?:or\W*)?[✗✘✕×]\W*$/iu;
+const SAYS_TRUE = /^(?:true|t|yes|yep|yeah|y|✓|✔|✅|☑|correct|right|holds|fact)\W*$/;
 const SAYS_FALSE =
-  /^(?:false|f|no|n|✗|✘|❌|✕|×|wrong|incorrect|untrue|myth|nonsense|rubbish|no way|never)\W*$/;
+  /^(?:false|f|no|nope|nah|n|✗|✘|❌|✕|×|wrong|incorrect|untrue|myth|nonsense|rubbish|no way|never)\W*$/;
 
 /** A column of keys needs no header. */
 const KEY_CELL = /^\W{0,2}(?:t|f|true|false|✓|✔|✗|✘)\W{0,2}$/i;
@@ -137,13 +137,20 @@ function answerColumns(table: Table, reads: readonly Read[]): readonly number[] 
     const keys = head.trim() === '' && columnOf(table, column, reads).every((text) => KEY_CELL.test(text));
     return ANSWER_HEADER.test(head) || keys ? [column] : [];
   });
-  ANSWER_COLUMNS.set(table, columns);
-  return columns;
+  const keys = columns.filter((column) => !OF_OTHERS.test(reads[table.rows[0]![column]!]!.passage.text));
+  const found = keys.length > 0 ? keys : columns;
+  ANSWER_COLUMNS.set(table, found);
+  return found;
 }
 
+/** "My answer", beside "Key". */
+const OF_OTHERS = /\b(?:my|your|his|her|their|students?|candidates?|learners?|class|given|first)\b/i;
+
 /** What stands over the ticks of true statements, and of false ones. */
-export const HEADS_TRUE = /^\W*(?:t(?:rue)?|right|correct|yes|agree|facts?)\W*$/i;
-export const HEADS_FALSE = /^\W*(?:f(?:alse)?|wrong|incorrect|no(?!\.)|disagree|myths?|fiction)\W*$/i;
+export const HEADS_TRUE =
+  /^\W*(?:t(?:rue)?|r(?:ight)?|richtig|correct|yes|agree|facts?)\W*$|^\s*[✓✔✅☑👍+]\s*$/iu;
+export const HEADS_FALSE =
+  /^\W*(?:f(?:alse)?|falsch|w(?:rong)?|incorrect|no(?!\.)|disagree|myths?|fiction)\W*$|^\s*[✗✘❌✕×👎–—-]\s*$/iu;
 
 const TICK_COLUMNS = new WeakMap<Table, { readonly yes: number; readonly no: number }>();
 
@@ -164,7 +171,7 @@ function tickColumns(table: Table, reads: readonly Read[]): { readonly yes: numb
 function tickedKey(reads: readonly Read[], table: Table, row: number): 'true' | 'false' | undefined {
   const ticked = (column: number) => {
     const text = column < 0 ? undefined : reads[table.rows[row]?.[column] ?? -1]?.passage.text;
-    return text === undefined ? undefined : /^\s*(?:✓|✔|✅|☑|x|X|×|yes|\[x\])\s*$/.test(text);
+    return text === undefined ? undefined : /^\s*(?:✓|✔|✅|☑|☒|●|•|x|X|×|yes|\[x\])\s*$/u.test(text);
   };
   const columns = tickColumns(table, reads);
   const [yes, no] = [ticked(columns.yes), ticked(columns.no)];
@@ -261,7 +268,12 @@ const LABELS = /\b(?:TRUE|FALSE|True|False)\s*:/g;
 const CROSSED = /(?<=[a-z0-9]{2}) [✗✘]\s*$/u;
 const ASKED_OF = /\b(?:true|false|right|wrong|correct|incorrect|quiz|myths?|ticks?|cross(?:es|ed)?)\b/i;
 
+/** "T F  20 G is wider", "(T) (F) …": both letters in front, one to be ringed. */
+export const BOTH_LETTERS =
+  /^\W{0,3}(?:T[\s()[\]|]{1,4}F|True[\s()[\]|]{1,4}False)[\s()[\]|]{1,4}(?=[A-Z0-9])/;
+
 function lineKey(line: string): 'true' | 'false' | undefined {
+  if (BOTH_LETTERS.test(line)) return undefined;
   if ((line.match(LABELS)?.length ?? 0) > 1 || (line.match(BRACKETED)?.length ?? 0) > 1) return undefined;
   const front = LINE_FRONT.exec(line) ?? NUMBER_FRONT.exec(line);
   const end = front || !MAY_END.test(line) || /[✗✘❌].*[✓✔]/u.test(line) ? null : LINE_END.exec(line);
@@ -279,15 +291,28 @@ function frontKey(line: string, at: number): 'true' | 'false' | undefined {
 const FRONTED = /^\s*(?:[[(](?:T|F|True|False)[\])]|(?:T|F|True|False|TRUE|FALSE)\s*:)/;
 const FRONTS = /(?<=^\s*|[.;!]\s+)(?:[[(](T|F|True|False)[\])]|(T|F|True|False|TRUE|FALSE)\s*:)/g;
 
+const KEY_OF_LAST = /^\W{0,3}(?:T|F|true|false)\W{0,3}\n/i;
+
+/** "F – 20 G is wider than 18 G", where other lines open with such a letter too. */
+function dashedKey(passage: Passage, line: string): 'true' | 'false' | undefined {
+  const mark = DASHED.exec(line)?.[1];
+  return mark && SEVERAL_DASHED.test(passage.text.slice(0, 1000)) ? keyed(mark) : undefined;
+}
+const DASHED = /^\W{0,3}(T|F)\s*[–—-]\s/;
+const SEVERAL_DASHED = /(?:^|\n)[TF]\s*[–—-]\s[^\n]*\n[TF]\s*[–—-]\s/;
+
 /** The key that each line of a passage carries, for the sentence that begins at an offset. */
 export function lineKeys({ passage }: Read): (at: number) => Pick<Scene, 'truthItem' | 'key'> {
   if (passage.cell || passage.kind === 'heading') return () => ({});
-  return (at) => {
+  return (from) => {
+    // "… wider than 18 G ... F" and a new line: the key in front belongs to the line before.
+    const at = from + (KEY_OF_LAST.exec(passage.text.slice(from, from + 12))?.[0].length ?? 0);
     const { start, end } = lineAt(passage, at);
     const line = passage.text.slice(start, Math.min(end, start + 300));
     const key =
       frontKey(line, at - start) ??
       lineKey(line) ??
+      dashedKey(passage, line) ??
       (CROSSED.test(line) && ASKED_OF.test(passage.text) ? 'false' : undefined);
     return key ? { truthItem: true, key } : {};
   };

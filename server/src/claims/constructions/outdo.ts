@@ -156,7 +156,8 @@ function earlier(scene: Scene, at: number): { axis: 'flow'; sign: 1 } | undefine
     .slice(at + 1, at + 8)
     .some((item) => /^(?:does|did|do|will|would|is|has|can)$/.test(item.word));
   const race =
-    FLOWS.test(scene.items.map((item) => item.word).join(' ')) && EMPTIES.test(scene.items[at - 1]!.word);
+    FLOWS.test(scene.items.map((item) => item.word).join(' ')) &&
+    EMPTIES.test(scene.items[at - 1]?.word ?? '');
   return verb && (echoed || race) ? { axis: 'flow', sign: 1 } : undefined;
 }
 

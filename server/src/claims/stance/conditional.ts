@@ -73,7 +73,8 @@ const RESULTS = new Set([
 const ADVICE = /^(?:use|take|try|pick|choose|open|reach|pass|change|switch|go)$/;
 const FAILS = /^(?:fails|blocks|leaks|jams|kinks|sticks|snaps|breaks|tears|clots|out|fit|pass|block|leak)$/;
 const blamed = (items: readonly Item[], i: number): boolean =>
-  FAILS.test(items[i - 1]!.word) && items.slice(Math.max(0, i - 6), i).some((item) => item.kind === 'size');
+  FAILS.test(items[i - 1]?.word ?? '') &&
+  items.slice(Math.max(0, i - 6), i).some((item) => item.kind === 'size');
 
 /** "…, and if it clots she goes up to a 12": what is done then, right behind what fails. */
 const DOES = /^(?:goes|went|takes?|uses?|tries|try|picks?|moves?|chooses?|changes?|steps?|drops?|opens?|go)$/;

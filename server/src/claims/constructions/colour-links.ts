@@ -43,3 +43,7 @@ export const AS_IS = /^(?:, )?(?:as|and so|so) (?:is|does|are) (?:an?|the|our)?$
 
 /** "…, as green is its colour". */
 export const ITS_COLOUR = /^(?:(?:needle|cannula|catheter|one) )?, (?:as|since|because|for)$/;
+
+/** "The orange ones at the front are the 14s and the green ones behind them are the 18s". */
+export const PLACED =
+  /^(?:ones?|hubs?|cannula[es]*|needles?|boxes|packets?|catheters?) (?:(?:at|in|on) the (?:very |far )?(?:front|back|top|bottom|left|right|side|end|middle|door|shelf|drawer|window)|(?:behind|beside|below|under|above|next to|in front of) (?:them|it|these|those)|further (?:back|down|up)) (?:are|is)(?: an?| the)?$/;

@@ -14,6 +14,7 @@ import {
   LOOSE_CAP,
   OTHER_MAKE,
   OWN_HUB,
+  PLACED,
   POINTED,
   PUT,
   TOLD_BY,
@@ -283,7 +284,11 @@ function tied(items: readonly Item[], c: Colour, g: Group): boolean {
   )
     return true;
   if (between.every(ties)) return true;
-  if (c.to < g.from && (WANTED.test(said) || KNOWN.test(said) || apposed(items, between, g))) return true;
+  if (
+    c.to < g.from &&
+    (WANTED.test(said) || KNOWN.test(said) || PLACED.test(said) || apposed(items, between, g))
+  )
+    return true;
   if (c.to < g.from && HUBS.has(between[0]?.word ?? '') && EXPECTED.test(said) && between.every(plain))
     return true;
   if (c.to < g.from && /^(?:is|are|was|were) .* at(?: an?| the)?$/.test(said) && between.every(plain))

@@ -28,7 +28,7 @@ import {
   startsAgain,
   toBeSorted,
 } from './order.ts';
-import { saidBefore } from './rack.ts';
+import { expected, saidBefore } from './rack.ts';
 import { rangeClaim } from './range-claim.ts';
 import { comparison, withEach, wordless } from './than.ts';
 
@@ -46,7 +46,7 @@ export const linedUp: Construction = {
     const { items } = scene;
     if (
       scene.sentence.close === '?' ||
-      items.some((item) => NEGATIONS.has(item.word) || TURNS.test(item.word))
+      items.some((item, i) => NEGATIONS.has(item.word) || (TURNS.test(item.word) && !expected(items, i)))
     )
       return [];
     const own = groups(items).flatMap(single);

@@ -15,13 +15,22 @@ export function saidBefore(scene: Scene, first: number): Cue | undefined {
   if (!previous || previous.close === '?') return undefined;
   const { items } = previous;
   const open = items.some(({ kind, word }) => kind === 'size' || NEGATIONS.has(word) || OPEN.test(word));
-  if (open || scene.items.some(({ word }) => OPEN.test(word))) return undefined;
-  const opening = joined(scene.items, 0, first);
+  if (open || scene.items.some(({ word }, i) => OPEN.test(word) && !expected(scene.items, i)))
+    return undefined;
+  const last = scene.items.findLastIndex(({ kind }) => kind === 'size');
+  const opening =
+    `${joined(scene.items, 0, first)} ${READ.exec(joined(scene.items, last + 1))?.[0] ?? ''}`.trim();
   const cue = placed(items, opening) ?? (STARTS.test(opening) ? begun(items) : undefined);
   return cue && decidable(cue.axis) ? { ...cue, at: -1, to: -1 } : undefined;
 }
 const OPEN =
   /^(?:if|unless|should|would|wrong|wrongly|reverse|reversed|wish|wishes|want|wants|ought|used|once|formerly|until|instead|rather)$/;
+/** "You should have 14, 16, 18": what is right. */
+export const expected = (items: readonly Item[], i: number): boolean =>
+  /^you should (?:have|see|get|find|read)$/.test(joined(items, i - 1, i + 2));
+/** "… from left to right", behind the row. */
+const READ =
+  /^(?:reading |read )?(?:from )?(?:the )?(?:left to (?:the )?right|right to (?:the )?left|top to bottom|front to back)(?= [.;,!]|$)/;
 /** Nothing before the row but its name or who comes past it. */
 const STARTS =
   /^(?:(?:so|and|then|usp|size|sizes|gauge|the|that is|that's|it goes|they go|they run|it runs|you (?:pass|meet|see|find|get|have|reach|count)|first|first come|first comes|in order|:|,) ?)*$/;
@@ -62,8 +71,10 @@ function placed(items: readonly Item[], opening: string): Cue | undefined {
       ? [{ at, to: at, axis: magnitude.axis, sign: magnitude.sign }]
       : [],
   );
-  const [word, ...more] = words;
-  if (!word || more.length > 0 || items[word.at - 1]?.word !== 'the') return undefined;
+  const [word, other, ...more] = words;
+  if (!word || more.length > 0 || !/^(?:the|[,:])$/.test(items[word.at - 1]?.word ?? '')) return undefined;
+  // "widest on the left, narrowest on the right": both ends are told.
+  if (other && (other.axis !== word.axis || other.sign === word.sign)) return undefined;
   const place = PLACE.exec(joined(items, word.to + 1, word.to + 9))?.[1];
   const from = startOf(opening);
   if (!place || !from || /\b(?:by|for|with|of|about)\b/.test(opening)) return undefined;

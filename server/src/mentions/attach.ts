@@ -71,6 +71,7 @@ export function materialOf(place: Place, system: System): string | undefined {
 
 /** "3-0 gut is metric 3, a 3-0 synthetic thread is metric 2": a class of threads takes the place of the material before. */
 function leftBehind(place: Place, hit: Hit<string>): boolean {
+  if (OTHER_KIND.test(textBefore(place))) return true;
   if (!place.materials.includes(hit)) return false;
   if (hit.start >= place.span.end)
     return TURNED.test(place.scene.passage.text.slice(place.span.end, hit.start));
@@ -84,6 +85,12 @@ function leftBehind(place: Place, hit: Hit<string>): boolean {
   );
 }
 
+/** "The synthetic 2-0", "all others: 3-0". */
+const OTHER_KIND =
+  /\b(?:synthetics? (?:size )?|(?:all|any|the|for|in) (?:the )?others?(?:[:,]| it is| is)? )$/i;
+const textBefore = ({ scene, span }: Place): string =>
+  scene.passage.text.slice(Math.max(0, span.start - 24), span.start);
+
 /** "3-0 for synthetics but 4-0 for gut", "3-0 is 0.2 mm; that of gut 3-0 …": what follows is of the other kind. */
 const TURNED =
-  /\bsynthetics?\b|[;,]\s*(?:and\s+)?(?:(?:that|those)\s+of\b|(?:as|in|for|with)\s*$)|\b(?:but|while|whereas)\b[^.;]*\d/i;
+  /(?:\bmetric\s[0-9.]+|[0-9]\s?(?:mm|metric))\s*,?\s+and\s+(?:(?:an?|the|in|for|with)\s+)?$|\bsynthetics?\b|[;,]\s*(?:and\s+)?(?:(?:that|those)\s+of\b|(?:as|in|for|with)\s*$)|\b(?:but|while|whereas)\b[^.;]*\d/i;

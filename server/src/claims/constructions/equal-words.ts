@@ -31,7 +31,7 @@ export const LENGTH_AFTER = new Set(
 );
 /** What a length is often said of, and no device is. */
 export const HOLES =
-  /^(?:holes?|openings?|tracts?|tracks?|strictures?|wounds?|incisions?|cuts?|veins?|vessels?|arter(?:y|ies)|ducts?|urethras?|defects?|ports?|gaps?|tunnels?|punctures?|stab|slits?|stones?|meatus)$/;
+  /^(?:holes?|openings?|tracts?|tracks?|strictures?|wounds?|incisions?|cuts?|veins?|vessels?|arter(?:y|ies)|ducts?|urethras?|defects?|ports?|gaps?|tunnels?|punctures?|stab|slits?|stones?|clots?|meatus)$/;
 /** Words that bring in something else. */
 export const NEVER = new Set([
   'and',

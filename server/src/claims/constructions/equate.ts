@@ -14,6 +14,7 @@ export const longEnough = ({ system, value }: { system: string; value: number },
   (system === 'millimetre' ? value : value * 25.4) >= shortest;
 
 const INNER = /\b(?:inner|inside|internal|internally|bore|lumen|id|i\.d)\b/;
+const OUTSIDE = /^(?:outside|outer|external|externally|od|o\.d)$/;
 const RADIUS = /\b(?:radius|radii)\b/;
 const AROUND =
   /\b(?:circumferences?|girth|perimeter|(?:all the way|right|a?round the outside)(?: a?round)?)\b/;
@@ -85,7 +86,8 @@ function wordsBeside(items: readonly Item[], left: Group, right: Group): string 
 export function equate(scene: Scene, left: Group, right: Group): Reading[] {
   const { items } = scene;
   const axis = dimensionOf(items, left, right);
-  if (!axis) return [];
+  // "8 inside, 10.7 outside": each figure has its own side behind it.
+  if (!axis || (axis === 'bore' && OUTSIDE.test(items[right.to + 1]?.word ?? ''))) return [];
   const length = [...left.mentions, ...right.mentions].some(
     (mention) => mention.length && longEnough(mention.sizes[0]!),
   );

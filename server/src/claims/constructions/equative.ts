@@ -155,6 +155,8 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
     (item, i) => SAME.has(item.word) && item.word !== '=' && i > a.to && nearSizeWord(items, i),
   );
   if (at < 0) return alike(items, a, b);
+  // "…, length and pressure being equal": under which conditions.
+  if (items[at - 1]?.word === 'being' && at > b.to) return -1;
   // "with a 20 G and a 22 G alike": with both.
   if (items[at]!.word === 'alike' && items[at - 1]?.kind === 'size') return -1;
   // "2 and 2-0 look alike on the shelf": how they look in print.

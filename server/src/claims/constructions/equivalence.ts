@@ -143,6 +143,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     return [];
   if (
     concluded(items, left, right, between) ||
+    between.some(({ word }) => /^(?:though|although|whereas)$/.test(word)) ||
     clauseOfItsOwn(items, right, between) ||
     saidOfAnother(items, left, between)
   )
@@ -185,7 +186,7 @@ const attributive = (items: readonly Item[], right: Group): boolean => {
   const next = items[right.to + 1];
   return (
     LENGTHS.has(right.sizes[0]!.system) &&
-    /^(?:an?|the)$/.test(items[right.from - 1]?.word ?? '') &&
+    /^(?:an?|the|gives?|makes?)$/.test(items[right.from - 1]?.word ?? '') &&
     next?.kind === 'word' &&
     HOLES.test(next.word)
   );
@@ -249,6 +250,7 @@ const passed = (items: readonly Item[], left: Group) =>
 const otherMeasure = (items: readonly Item[], left: Group, right: Group) =>
   items[right.to + 1]?.magnitude?.degree === 'comparative' ||
   /^(?:round|more|less)$/.test(items[right.to + 1]?.word ?? '') ||
+  A_PART.test(joined(items, left.to + 1, right.from)) ||
   items
     .slice(Math.max(0, left.from - 6), right.to + 5)
     .some(
@@ -256,6 +258,8 @@ const otherMeasure = (items: readonly Item[], left: Group, right: Group) =>
         OTHER_MEASURES.has(item.word) ||
         (WAY_ROUND.test(item.word) && dimensionOf(items, left, right) !== 'around'),
     );
+/** "for the 6.0 tube half the bore is 3 mm". */
+const A_PART = /\b(?:half|a third|two thirds|a quarter) (?:of )?(?:the|its|that|this)\b/;
 const OTHER_MEASURES = new Set('difference differ differs differing gap step steps'.split(' '));
 const WAY_ROUND = /^(?:circumferences?|girth|perimeter)$/;
 
@@ -294,6 +298,8 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
   const words = between.map((item, i) => (goesBy(between, i) ? 'is' : item.word));
   if (words.some((word) => NEVER.has(word))) return false;
   if (words.includes('to') && !words.some((w) => TO_VERBS.has(w))) return false;
+  // "lies by the 14 G": where it is.
+  if (/^(?:lies?|sits?) by(?: |$)/.test(words.join(' '))) return false;
   const owned = LENGTHS.has(right.sizes[0]!.system) ? [...words, ...after3(items, right)] : words;
   const verb = words.findIndex(
     (word, i) => (EQUAL.has(word) && word !== 'that' && word !== 'which') || possesses(owned, i),

@@ -68,9 +68,13 @@ export const fit: Construction = {
     return [
       ...told.map((one) => loose.find((other) => same(one, other)) ?? one),
       ...loose.filter((one) => !told.some((other) => same(one, other))),
-    ].filter(({ claim }) => !passedItself(scene.items, claim));
+    ].filter(({ claim }) => !passedItself(scene.items, claim) && !scene.items.some(folded));
   },
 };
+
+/** "A balloon of 6 mm goes through a 5 Fr sheath, folded": it is thinner on its way. */
+const folded = ({ word }: Item): boolean =>
+  /^(?:folded|crimped|deflated|collapsed|furled|compressed|squeezed|unexpanded)$/.test(word);
 
 /** "25 seconds through the 14 G and 60 through the 18 G": something else goes through either. */
 function passedItself(items: readonly Item[], claim: Claim): boolean {

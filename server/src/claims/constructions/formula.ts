@@ -7,6 +7,7 @@ import { NEGATIONS } from '../words/changes.ts';
 import { readMetric } from './metric-rule.ts';
 import type { Construction, Reading } from './model.ts';
 import { inName } from './no-operation.ts';
+import { ofSheaths } from './of-sheaths.ts';
 import { ruleClaim } from './rule-claim.ts';
 import { anotherScale, scaleTold } from './scale-told.ts';
 import { scaleRule } from './scales.ts';
@@ -361,8 +362,9 @@ function named(scene: Scene, french: number): Reading[] {
       : affirms(IS_MILLIMETRES, text) && !/\b(?:third|three|3|times|tripl|multipl)|[×*_…]/.test(text)
         ? 'french-is-diameter-mm'
         : undefined;
-  if (!hit || /\b(?:sheath|introducer|roughly|about|approximately|nearly|near)\b/.test(words(items)))
+  if (!hit || /\b(?:sheaths?|introducers?|roughly|about|approximately|nearly|near)\b/.test(words(items)))
     return [];
+  if (hit === 'french-is-inner' && ofSheaths(scene)) return [];
   return [reading(scene, 'french', hit, french, french, items.length - 1)];
 }
 

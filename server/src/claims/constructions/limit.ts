@@ -112,7 +112,7 @@ function listed(items: readonly Item[], limit: Limit, g: Group): boolean {
       (item) =>
         item.kind === 'size' ||
         (item.magnitude && !/^(?:top|thick|wide)$/.test(item.word)) ||
-        /^(?:with|called|need|needs|takes?|through|[;:])$/.test(item.word),
+        /^(?:with|called|need|needs|takes?|through|then|[;:])$/.test(item.word),
     )
   );
 }

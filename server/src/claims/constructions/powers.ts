@@ -129,7 +129,7 @@ function powerOf(scene: Scene, { from, to }: Fold): number | undefined {
 function sidesOf(scene: Scene, { from, to }: Fold): readonly [Group, Group] | undefined {
   const all = groups(scene.items);
   const left = all.filter((g) => g.to < from && from - g.to <= 6).at(-1);
-  if (!left || !exact(left)) return undefined;
+  if (!left || !exact(left) || foldedBefore(scene.items, left, from)) return undefined;
   const behind = all.find((g) => g.from > to && g.from - to <= 7);
   const spoken = distinct([
     ...all.filter((g) => g.to < left.from),
@@ -140,6 +140,13 @@ function sidesOf(scene: Scene, { from, to }: Fold): readonly [Group, Group] | un
     ? [left, right]
     : undefined;
 }
+
+/** "twice the 12 Fr in width and four times in area": still said of what the first was said of. */
+const foldedBefore = (items: readonly Item[], left: Group, from: number): boolean =>
+  items.slice(left.to + 1, from).some(({ word }) => word === 'and') &&
+  items
+    .slice(Math.max(0, left.from - 3), left.from)
+    .some((_, i) => foldAt(items, Math.max(0, left.from - 3) + i));
 
 /** French and the bore of a tube go by the diameter itself. */
 const exact = ({ mentions, sizes }: Group): boolean =>

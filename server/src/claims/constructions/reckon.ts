@@ -57,7 +57,7 @@ function reading(scene: Scene, told: Told): Reading[] {
   const [formula, right] = onward
     ? (['next-of-sum', onward === 'below' ? result.value < value : result.value > value] as const)
     : (['sum-comes-out', comesOut(scene.items, told)] as const);
-  if (!right && !telling(told)) return [];
+  if (!right && (!telling(told) || keptBelow(scene.items, told))) return [];
   const id = right ? formula : formula === 'sum-comes-out' ? 'sum-wrong' : 'next-of-sum-wrong';
   const claim = {
     ...ruleClaim(scene, 'reckon', 'french', id, result.at, result.to),
@@ -76,6 +76,10 @@ function comesOut(items: readonly Item[], { result, value }: Told): boolean {
   );
   return Math.abs(result.value - value) <= slack + 1e-9;
 }
+
+/** "below 2 x 9, so 16": the product is a limit, and what is taken keeps it. */
+const keptBelow = (items: readonly Item[], { from, result, value }: Told): boolean =>
+  result.value < value && /^(?:below|under|beneath|than|within|most)$/.test(items[from - 1]?.word ?? '');
 
 /** Farther off than any slip: another number altogether. */
 const FARTHEST = 5;

@@ -25,7 +25,12 @@ export function asOne(
   const shift = before.length;
   const both = changed(scene, { items: [...before, ...scene.items] });
   const moved = { ...right, from: right.from + shift, to: right.to + shift };
-  if (forbids(both, left, moved)) return [];
+  // "EP 1 is 5-0. EP 0.7 is 6-0": it has a partner of its own, though nobody could read it.
+  if (
+    forbids(both, left, moved) ||
+    scene.items.some(({ word, kind }) => kind === 'word' && DASHED.test(word))
+  )
+    return [];
   return equate(both, left, moved).map((reading) => ({
     ...reading,
     at: right.from,
@@ -33,3 +38,5 @@ export function asOne(
     to: right.to,
   }));
 }
+
+const DASHED = /^\d{1,2}[-/]0$/;

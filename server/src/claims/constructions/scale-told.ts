@@ -8,6 +8,7 @@ import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { groups, type Scene } from '../text/scene.ts';
 import type { Reading } from './model.ts';
+import { ofSheaths } from './of-sheaths.ts';
 import { ruleClaim } from './rule-claim.ts';
 import { SYSTEMS as SCALES } from './scales.ts';
 
@@ -67,6 +68,7 @@ export function scaleTold(scene: Scene): Reading[] {
     const read = readPart(items, scale, from, to);
     if (!read) return [];
     const [at, formula] = [places[read.at]!, read.formula];
+    if (formula === 'french-is-inner' && ofSheaths(scene)) return [];
     const claim = ruleClaim(scene, 'scale-told', SYSTEMS[scale.what], formula, at);
     return [{ claim, at, from: Math.min(places[scale.at]!, at), to: Math.max(places[scale.at]!, at) }];
   });

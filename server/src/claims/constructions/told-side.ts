@@ -6,6 +6,7 @@ import type { Item } from '../text/items.ts';
 import { itemAt, joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
 import type { Reading } from './model.ts';
+import { ofSheaths } from './of-sheaths.ts';
 import { ruleClaim } from './rule-claim.ts';
 
 interface Kind {
@@ -76,6 +77,7 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   const told = said.slice(0, side.index + 1);
   if (
     !id ||
+    (id === 'french-is-inner' && ofSheaths(scene)) ||
     !TELLS.test(told) ||
     (first === KINDS[3] && /\b(?:gauge|needle|cannula|tracheal|guiding|guide)\b/.test(said))
   )

@@ -28,7 +28,8 @@ export const zeros: Construction = {
     return items.flatMap((item, at) => {
       const noun = NOUGHTS.has(item.word);
       const count = noun ? COUNTS.get(items[at - 1]?.word ?? '') : elliptic(items, at);
-      if (count === undefined) return [];
+      // "one zero more than 4-0": counted against another.
+      if (count === undefined || /^(?:more|less|fewer)$/.test(items[at + 1]?.word ?? '')) return [];
       const before = all.findLast((g) => g.to < at);
       const after = all.find((g) => g.from > at);
       const size =

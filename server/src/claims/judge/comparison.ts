@@ -97,7 +97,11 @@ const SAME_LENGTH =
   /\b(?:same|equal|identical|similar|like|equally)[ -](?:length|long)|lengths? (?:being )?(?:equal|the same)|length for length|as long as each other|of one length|(?:equal|same|like|identical) \w+ and length/i;
 
 /** One may hang under pressure and the other not, unless the text says that both do. */
-const PRESSED = /\bpressure[ -](?:bags?|cuffs?|infus\w+)\b|\bhangs? free\b/i;
+const PRESSED =
+  /\bpressure[ -](?:bags?|cuffs?|infus\w+)\b|\bhangs? free\b|\b(?:through|behind|with) (?:an?|the|its|our) (?:[a-z-]+ )?(?:valve|filter|extension|connector)\b|\bagainst (?:an?|the|its) (?:[a-z]+ )?(?:valve|wall)\b/i;
+/** One of these against one of those: not only the widths differ. */
+const THICKER_FLUID = /\b(?:oil|blood|cells|albumin|plasma|syrup|honey|pus|contrast|gelatine?|starch)\b/i;
+const THINNER_FLUID = /\b(?:water|saline|crystalloids?|urine|air|gas)\b/i;
 const ALIKE = /\b(?:both|each|all|same|equal\w*|identical|either|alike)\b/i;
 
 /** "takes longer" is time, not length; "less likely to kink" is told beside the flow. */
@@ -134,6 +138,7 @@ function judged(claim: ComparisonClaim, note: Note): boolean {
   if (claim.axis === 'bore' && wallsDiffer(note.text.slice(claim.span.start, claim.span.end))) return false;
   if (claim.axis !== 'flow') return true;
   const text = note.text.slice(claim.span.start, claim.span.end).replace(LASTS, ' ');
+  if (THICKER_FLUID.test(text) && THINNER_FLUID.test(text)) return false;
   if (PRESSED.test(text) && !ALIKE.test(text)) return false;
   if (system === 'usp' || helped(claim, note)) return false;
   return !LENGTH.test(text) || SAME_LENGTH.test(text) || lengthsAgree(claim, note);

@@ -13,7 +13,7 @@ import {
   neighbours,
   outerDiameter,
 } from '../../sizes/index.ts';
-import type { Interval, Lens } from '../../sizes/model.ts';
+import type { Interval, Lens, Size } from '../../sizes/model.ts';
 import { list, type Part, type Phrase, phrase, quote } from '../../texts/index.ts';
 import type { EquivalenceClaim, Operand, Verdict } from '../model.ts';
 import { FRAME } from '../texts/frame.ts';
@@ -89,7 +89,10 @@ function judgeMeasured(
     (measured.sizes.length === 2
       ? ends(said, truth, rounding, margin, named.sizes.length === 2 || limitsOfThread(named, rounding))
       : overlap(said, truth, rounding, margin));
-  const open = limitsOfGut(claim, named, said, lens, note) || thinWalled(claim, named, said, lens);
+  const open =
+    limitsOfGut(claim, named, said, lens, note) ||
+    thinWalled(claim, named, said, lens) ||
+    (CROSSED.test(note.text.slice(claim.span.start, claim.span.end)) && isBore(named.sizes[0]!, said));
   const verdict = compared === 'contradicted' && open ? 'cannot-tell' : compared;
   // A key is mended where it stands; what its question says is not what is wrong.
   const mendable = claim.construction !== 'answer-key' || measured.span.start >= claim.focus.start;
@@ -145,6 +148,16 @@ function packedVerdict(
 }
 
 const NEEDLES: ReadonlySet<string> = new Set(['needle', 'winged-set']);
+
+const CROSSED = /\d\s?(?:mm|G)?\s?[x×]\s?\d/i;
+
+/** "27 G (32 mm × 0.2 mm)": some lists give the bore beside the length. */
+function isBore(size: Size, said: { min: number; max: number }): boolean {
+  const bore = innerDiameter(size, { device: 'needle' });
+  return bore !== undefined && said.min >= bore.min - BORE_SLACK && said.max <= bore.max + BORE_SLACK;
+}
+/** Half of the last digit of a bore given in tenths, or a little less in hundredths, mm. */
+const BORE_SLACK = 0.02;
 
 /** Both limits as the table of gut has them, with no thread named: the table of another material may be meant. */
 function limitsOfGut(
@@ -310,6 +323,13 @@ const FAR = 0.2;
 function judgeNumbers(claim: EquivalenceClaim, says: Part, note: Note, context?: Context): Judgement {
   const a = claim.left.sizes[0]!;
   const b = claim.right.sizes[0]!;
+  // "The distal lumen of the 7 Fr is a 16 G": one of several lumens, of which no table tells.
+  if (
+    claim.axis === 'bore' &&
+    a.system !== b.system &&
+    LUMENS.test(note.text.slice(claim.span.start, claim.span.end))
+  )
+    return cannotTell(says, '');
   if (claim.left.sizes.length > 1 || claim.right.sizes.length > 1) return cannotTell(says, '');
   const sutures = new Set(['usp', 'ep-metric']);
   return sutures.has(a.system) && sutures.has(b.system)
@@ -317,6 +337,7 @@ function judgeNumbers(claim: EquivalenceClaim, says: Part, note: Note, context?:
     : judgeAcross(claim, says, context);
 }
 
+const LUMENS = /\b(?:distal|proximal|medial|middle|lumens|brown|blue|white)\b/i;
 const SYNTHETIC = /\b(?:synthetics?|non-?absorbables?)\b/i;
 
 function judgeSutures(claim: EquivalenceClaim, says: Part, note: Note, context?: Context): Judgement {

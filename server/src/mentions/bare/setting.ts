@@ -10,12 +10,15 @@ const SPEAKER = /^\W*[A-Za-z]{1,12}:\W/;
 /** "Nothing to do with French": named to be left out. */
 const SET_ASIDE =
   /\b(?:(?:nothing|anything) to do with|not to be confused with|no(?:t in)?|unlike|never in|instead of) (?:the )?(?:French|gau?ges?|charri[eè]re|metric|USP|wires?)\b/gi;
+/** "an 8, labelled the metric way": in millimetres. */
+const METRIC_WAY = /\bmetric (?:way|system|units?|fashion|terms?)\b/gi;
 /** "14–15 on the French scale is a 3.7 GPA": marks of schools, and of rocks. */
 const GRADES = /\b(?:GPA|baccalaur\w+|bac|lyc[ée]es?|climb(?:s|ed|ing|ers?)?|boulder\w*|transcripts?)\b/i;
 export const settingWords = (text: string): readonly System[] => {
   const said = text
     .replace(SPEAKER, '')
     .replace(SET_ASIDE, '')
+    .replace(METRIC_WAY, '')
     .replace(GRADES.test(text) ? /French/g : '', '');
   return SETTING.filter(([, pattern]) => pattern.test(said)).map(([system]) => system);
 };

@@ -1,7 +1,7 @@
 /** Makes the claim that two sizes are one: which of them is the value, what is measured, and how closely. */
 import type { EquivalenceClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
-import { textOf } from '../text/joined.ts';
+import { joined, textOf } from '../text/joined.ts';
 import { type Group, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { isCrossed, ofNeedle } from './crossed.ts';
 import type { Reading } from './model.ts';
@@ -14,6 +14,9 @@ export const longEnough = ({ system, value }: { system: string; value: number },
   (system === 'millimetre' ? value : value * 25.4) >= shortest;
 
 const INNER = /\b(?:inner|inside|internal|internally|bore|lumen|id|i\.d)\b/;
+/** "For 3-0 the needle is 0.6 mm thick": the thread's needle. */
+const NEEDLE_IS = /(?:^|[ ,])(?:the|its|our) needles? (?:is|was|measures|has)\b/;
+const THREADS: ReadonlySet<string> = new Set(['usp', 'ep-metric']);
 const OUTSIDE = /^(?:outside|outer|external|externally|od|o\.d)$/;
 const RADIUS = /\b(?:radius|radii)\b/;
 const AROUND =
@@ -87,6 +90,7 @@ export function equate(scene: Scene, left: Group, right: Group): Reading[] {
   const { items } = scene;
   const axis = dimensionOf(items, left, right);
   // "8 inside, 10.7 outside": each figure has its own side behind it.
+  if (NEEDLE_IS.test(joined(items, left.to + 1, right.from)) && THREADS.has(left.sizes[0]!.system)) return [];
   if (!axis || (axis === 'bore' && OUTSIDE.test(items[right.to + 1]?.word ?? ''))) return [];
   const length = [...left.mentions, ...right.mentions].some(
     (mention) => mention.length && longEnough(mention.sizes[0]!),

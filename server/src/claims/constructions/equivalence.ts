@@ -7,7 +7,15 @@ import { EQUAL, HOLES, idle, LENGTH_AFTER, MEASURE_AFTER, NEVER, phrase } from '
 import { dimensionOf, equate, LENGTHS, longEnough, SHORTEST } from './equate.ts';
 import type { Construction, Reading } from './model.ts';
 import { answered } from './replied.ts';
-import { beyond, concluded, crossedLength, ofAnother, saidOfAnother, second } from './set-apart.ts';
+import {
+  beyond,
+  concluded,
+  crossedLength,
+  heldAgainst,
+  ofAnother,
+  saidOfAnother,
+  second,
+} from './set-apart.ts';
 import { inSum } from './sums.ts';
 import {
   aside,
@@ -143,6 +151,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     return [];
   if (
     concluded(items, left, right, between) ||
+    heldAgainst(items, left, right, between) ||
     between.some(({ word }) => /^(?:though|although|whereas)$/.test(word)) ||
     clauseOfItsOwn(items, right, between) ||
     saidOfAnother(items, left, between)

@@ -349,6 +349,8 @@ const IS_MILLIMETRES = names(
   '(?:outer |outside )?(?:diameters?|widths?|thickness|size) in (?:mm|millimet(?:re|er)s)|(?:just|simply|nothing but|only) (?:the )?(?:number of )?(?:mm|millimet(?:re|er)s)',
 );
 
+const LEFT_OPEN = /\b(?:sheaths?|introducers?|roughly|about|approximately|nearly|near)\b/;
+
 /** "French is the circumference in millimetres", "French size is the inner diameter". */
 function named(scene: Scene, french: number): Reading[] {
   const { items } = scene;
@@ -362,9 +364,7 @@ function named(scene: Scene, french: number): Reading[] {
       : affirms(IS_MILLIMETRES, text) && !/\b(?:third|three|3|times|tripl|multipl)|[×*_…]/.test(text)
         ? 'french-is-diameter-mm'
         : undefined;
-  if (!hit || /\b(?:sheaths?|introducers?|roughly|about|approximately|nearly|near)\b/.test(words(items)))
-    return [];
-  if (hit === 'french-is-inner' && ofSheaths(scene)) return [];
+  if (!hit || LEFT_OPEN.test(words(items)) || (hit === 'french-is-inner' && ofSheaths(scene))) return [];
   return [reading(scene, 'french', hit, french, french, items.length - 1)];
 }
 
@@ -428,9 +428,9 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   if (!denied && CLEFT.test(words(items.slice(gauge))))
     return [reading(scene, 'needle-gauge', 'gauge-is-inner', gauge, gauge, gauge)];
   if (items.some((item) => item.kind === 'size')) return [];
-  const text = words(items.slice(gauge));
-  const id = affirms(GAUGE_IS_INNER, text) ? 'gauge-is-inner' : undefined;
-  return id ? [reading(scene, 'needle-gauge', id, gauge, gauge, items.length - 1)] : [];
+  return affirms(GAUGE_IS_INNER, words(items.slice(gauge)))
+    ? [reading(scene, 'needle-gauge', 'gauge-is-inner', gauge, gauge, items.length - 1)]
+    : [];
 }
 
 function reading(
@@ -441,10 +441,5 @@ function reading(
   from: number,
   to: number,
 ): Reading {
-  return {
-    claim: ruleClaim(scene, 'formula', system, id, at),
-    at,
-    from,
-    to,
-  };
+  return { claim: ruleClaim(scene, 'formula', system, id, at), at, from, to };
 }

@@ -59,6 +59,8 @@ function offAt(items: readonly Item[], i: number, text: string): Off | undefined
   if (system === 'french') return foley(item, value, text) ? FOLEYS : undefined;
   if (system === 'ep-metric' || system === 'usp') return undefined;
   if (items[i - 1]?.word === 'usp') return whole(items, i, value, text) ? USP : undefined;
+  // "USP / metric: 3-0 / 2, 4-0 / 1.5": the other number of the thread.
+  if (/\bmetric\b/.test(text) && EP_METRIC.some(({ metric }) => metric === value)) return undefined;
   if (between(items, i, 'usp')) return Number.isInteger(value) || value > 10 ? undefined : USP;
   if (between(items, i, 'ep-metric') && !EP_METRIC.some(({ metric }) => metric === value)) return METRIC;
   return tube(items, i, value, text) ? TUBES : undefined;

@@ -55,3 +55,17 @@ export function saidOfAnother(items: readonly Item[], left: Group, between: read
   );
 }
 const IS = /^(?:is|are|was|means|=)$/;
+
+/** "2 mm against 0.3", "4 mm is enough, 32 G", "the 22 G, 1 1/2 in, is 0.7 by 38": the measure is not the left one's. */
+export const heldAgainst = (
+  items: readonly Item[],
+  left: Group,
+  right: Group,
+  between: readonly Item[],
+): boolean =>
+  /^(?:against|versus|vs)$/.test(items[right.to + 1]?.word ?? '') ||
+  between.some(({ word }) => word === 'enough') ||
+  (items[left.from - 1]?.word === ',' &&
+    items[left.from - 2]?.kind === 'size' &&
+    between[0]?.word === ',' &&
+    [left, right].every((g) => /^(?:millimetre|inch)$/.test(g.sizes[0]!.system)));

@@ -116,7 +116,9 @@ function pairOf(scene: Scene): Reading | undefined {
   const text = joined(items);
   if (
     AGES.test(text) ||
-    /\b(?:not|never|too|than|leaks?|instead|wrong|or|if|swap\w*|chang\w+|replac\w+|adult)\b|\w+n't/.test(text)
+    /\b(?:not|never|too|than|leaks?|instead|wrong|or|if|swap\w*|chang\w+|replac\w+|adult|trach\w*y)\b|\w+n't/.test(
+      text,
+    )
   )
     return undefined;
   const [a, b] = tubes as [Group, Group];

@@ -102,6 +102,8 @@ const PRESSED =
 /** One of these against one of those: not only the widths differ. */
 const THICKER_FLUID = /\b(?:oil|blood|cells|albumin|plasma|syrup|honey|pus|contrast|gelatine?|starch)\b/i;
 const THINNER_FLUID = /\b(?:water|saline|crystalloids?|urine|air|gas)\b/i;
+/** What runs into the marrow meets another resistance. */
+const MARROW = /\b(?:io|intraosseous|marrow)\b/i;
 const ALIKE = /\b(?:both|each|all|same|equal\w*|identical|either|alike)\b/i;
 
 /** "takes longer" is time, not length; "less likely to kink" is told beside the flow. */
@@ -139,6 +141,7 @@ function judged(claim: ComparisonClaim, note: Note): boolean {
   if (claim.axis !== 'flow') return true;
   const text = note.text.slice(claim.span.start, claim.span.end).replace(LASTS, ' ');
   if (THICKER_FLUID.test(text) && THINNER_FLUID.test(text)) return false;
+  if (MARROW.test(text)) return false;
   if (PRESSED.test(text) && !ALIKE.test(text)) return false;
   if (system === 'usp' || helped(claim, note)) return false;
   return !LENGTH.test(text) || SAME_LENGTH.test(text) || lengthsAgree(claim, note);

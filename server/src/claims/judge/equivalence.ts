@@ -149,7 +149,8 @@ function packedVerdict(
 
 const NEEDLES: ReadonlySet<string> = new Set(['needle', 'winged-set']);
 
-const CROSSED = /\d\s?(?:mm|G)?\s?[x×]\s?\d/i;
+/** A length beside it, or a word for the inside somewhere: "21 G (0.51 mm), 25 G (0.26 mm), bores in brackets". */
+const CROSSED = /\d\s?(?:mm|G)?\s?[x×]\s?\d|\b(?:bores?|lumens?|inner|inside)\b/i;
 
 /** "27 G (32 mm × 0.2 mm)": some lists give the bore beside the length. */
 function isBore(size: Size, said: { min: number; max: number }): boolean {

@@ -21,7 +21,9 @@ export const keyOf = remembered((scene: Scene): Keyed | undefined => {
   const own = trailingKey(scene.items);
   const next = scene.after[0];
   if (own) return own;
-  return next ? (keyText(next.items.map((item) => item.word).join(' ')) ?? reasoned(next)) : undefined;
+  return next && !/[☐☒☑]/u.test(scene.passage.text.slice(next.start, Math.min(next.end, next.start + 24)))
+    ? (keyText(next.items.map((item) => item.word).join(' ')) ?? reasoned(next))
+    : undefined;
 });
 
 /** "False – the number runs the other way.": the key, and why. */
@@ -47,6 +49,7 @@ export function keySpan(scene: Scene): Span | undefined {
 }
 
 function trailingKey(items: readonly Item[]): Keyed | undefined {
+  if (severalVerdicts(items)) return undefined;
   for (const count of [1, 2, 3, 4, 5]) {
     const key = keyText(
       items
@@ -54,11 +57,23 @@ function trailingKey(items: readonly Item[]): Keyed | undefined {
         .map((item) => item.word)
         .join(' '),
     );
+    if (/^(?:or|\/)$/.test(items.at(-count - 1)?.word ?? '')) continue;
     const apart = items.at(-count - 1)?.kind === 'punctuation' || count > 1;
     if (key && apart) return key;
   }
   return undefined;
 }
+
+/** "12 Fr = 12 mm (wrong), 12 Fr = 4 mm (right)": each its own; "(write T or F)": none. */
+const severalVerdicts = (items: readonly Item[]): boolean =>
+  items.filter(
+    ({ word }, i) =>
+      /^[(→⇒]$/.test(items[i - 1]?.word ?? '') &&
+      /^[);,.]$/.test(items[i + 1]?.word ?? ';') &&
+      keyText(word) !== undefined,
+  ).length > 1 ||
+  items.at(-3)?.word === 'or' ||
+  items.at(-2)?.word === 'or';
 
 function keyText(text: string): Keyed | undefined {
   const clean = text

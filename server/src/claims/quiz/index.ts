@@ -187,25 +187,30 @@ const ofAnother = ({ reply: { read, span } }: Pair): boolean => {
     POPULAR.test(text.slice(Math.max(0, span.start - 32), span.start)) ||
     AS_NUMBER.test(text.slice(span.start, span.end)) ||
     OLD_SET.test(text.slice(span.start, span.end)) ||
+    IN_A_ROW.test(text.slice(span.start, Math.min(span.end, span.start + 120))) ||
     BREAKS_OFF.test(text.slice(Math.max(span.start, span.end - 4), span.end + 12)) ||
     outbid(text.slice(span.start, span.end), text.slice(span.end, span.end + 28))
   );
 };
 /** "Is 18 bigger than 16?" "As a number bigger.": of the figures. */
 const AS_NUMBER = /\bas (?:an? )?(?:number|figure|numeral)s?\b/i;
+/** "22 G | 18 G | 14 G*": the choices; "third": which of them. */
+const IN_A_ROW =
+  /\b(?:write|put|enter) (?:t|true|f|false) or (?:f|false|t|true)\b|\|[^|]*\||^\W*(?:the )?(?:third|fourth|fifth)\W*$/i;
 /** "In our old set the 18 G." */
 const OLD_SET =
   /\bdepends?\b|\b(?:old|former|previous|last year's) (?:set|kit|stock|system|scheme|series|code)s?\b/i;
 /** "**Grey.** Popular: white": the wrong answer that many give. */
 const POPULAR =
-  /\b(?:popular|common|commonest|often|usual|favourite|tempting|distractors?|traps?|wrong|not|many|most|(?:class|room|group)(?=['’]?s? (?:answer|guess|vote|said)))\b[^:.?!\n]{0,16}:\W*$/i;
+  /\b(?:popular|common|commonest|often|usual|favourite|tempting|distractors?|traps?|wrong|not|many|most|(?:class|room|group)(?=['’]?s? (?:answer|guess|vote|said)))\b[^:.?!\n]{0,16}:\W*$|\b(?:false|wrong|no)\s*(?:⇒|→|->|=>)\W*$/i;
 /** R: "28." N: "24.": the next speaker gives another number. */
 const outbid = (said: string, after: string): boolean => {
   const [, other] = /^\W*\p{Lu}\p{L}{0,11}: ?["“]?(\d+(?:\.\d+)?)\b/u.exec(after) ?? [];
   return other !== undefined && said.length < 24 && !said.includes(other);
 };
 /** "41... no. 39": thought better of. */
-const BREAKS_OFF = /(?:\.{2,}|…|[—–])\s*(?:er |sorry,? |wait,? )?(?:no|wait|sorry|i mean)\b/i;
+const BREAKS_OFF =
+  /(?:\.{2,}|…)\s*\d|(?:\.{2,}|…|[—–])\s*(?:er |sorry,? |wait,? )?(?:no|wait|sorry|i mean)\b/i;
 const OF_ANOTHER =
   /^\W{0,3}(?:the )?(?:class|room|group|first|early|quick|usual|majority|audience)(?:['’]?s)? (?:answers?|answered|said|says|guess|guesses|vote|voted|try|attempt|reply)\b|^\W{0,3}(?:(?:(?:an?|the|one|another|my|our) )?(?:student|candidate|learner|trainee|pupil|registrar|intern|junior|nurse|colleague|resident|parent|relative)s?(?: [A-D1-9])?|you|he|she|they|one|some|many|most)(?:['’](?:ve|d)| have| has| had)? (?:\w+ )?(?:keyed|put|ticked|say|said|wrote|write|written|given|give|answer|answered|marked|mark|circled|circle)\b/i;
 

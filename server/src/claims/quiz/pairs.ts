@@ -320,7 +320,7 @@ function follows({ passage: a }: Read, { passage: b }: Read): boolean {
 }
 
 const DOUBT =
-  /\b(?:look again|try again|think again|not quite|other way|sure|hmm+|careful|close|nearly|almost|wait|hang on|really|caught|have another|actually|not|most people|everybody|everyone|what (?:they|people|many|most))\b/;
+  /\b(?:look again|try again|no points?|(?:next|other) team|think again|not quite|other way|sure|hmm+|careful|close|nearly|almost|wait|hang on|really|caught|have another|actually|not|most people|everybody|everyone|what (?:they|people|many|most))\b/;
 
 export const doubted = (after: Sentence | undefined): boolean =>
   after !== undefined &&

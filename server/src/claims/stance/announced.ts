@@ -19,7 +19,8 @@ import {
 
 /** The sentence before, the lead-in or a heading says that mistakes follow. */
 export function announced(scene: Scene): boolean {
-  if (withLie(scene) || scene.before.some(oneWrong)) return true;
+  if (withLie(scene) || (scene.before[0] && withLie(scene.before[0])) || scene.before.some(oneWrong))
+    return true;
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && (announces(before) || sendsToFind(before.items) || listsErrors(scene, before))) return true;
   if ((scene.passage.list && scene.lead && toMend(scene.lead.items)) || quotedToMend(scene)) return true;
@@ -32,13 +33,17 @@ export function announced(scene: Scene): boolean {
 }
 
 /** A heading announces mistakes below it. */
-const ofMistakes = remembered((headings: readonly string[]) =>
-  headings.some((heading) =>
-    /\b(?:myths?|mistakes|misconceptions|false friends|(?:wall|hall|book|slide) of shame|howlers|bloopers|clangers|gaffes|blunders|should have (?:been|said|read)|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
-      heading,
+const ofMistakes = remembered(
+  (headings: readonly string[]) =>
+    UNTRUE.test(headings.at(-1) ?? '') ||
+    headings.some((heading) =>
+      /\b(?:myths?|mistakes|misconceptions|false friends|(?:wall|hall|book|slide) of shame|howlers|bloopers|clangers|gaffes|blunders|should have (?:been|said|read)|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
+        heading,
+      ),
     ),
-  ),
 );
+
+const UNTRUE = /^\W*(?:false|untrue|incorrect)(?: (?:statements?|heap|box|column|ones|claims?))?\W*$/;
 
 /** "Every line below is wrong. Mend it.", above a list. */
 const allWrong = remembered((items: readonly Item[]): boolean =>
@@ -55,13 +60,15 @@ const someWrong = remembered((items: readonly Item[]): boolean =>
 );
 /** "One of the three is wrong.", "Spot the lie.", "All but one are right.", and behind it the statements on one line. */
 const oneWrong = remembered(({ items }: Sentence): boolean =>
-  /^(?:only |exactly )?(?:one|1) of (?:the|these|those|them|my|our)(?: \w+){0,2} is (?:\w+ )?(?:wrong|false|untrue|incorrect|not true|a lie|invented)\b|^(?:now )?(?:spot|find|catch|name|which is|where is) the (?:lie|fib|liar|untruth|(?:false|wrong|untrue) (?:one|statement|claim|sentence))\b|^all but (?:one|two) (?:\w+ ){0,2}(?:is|are|hold) (?:right|true|correct)\b/.test(
+  /^(?:only |exactly )?(?:one|1) of (?:the|these|those|them|my|our)(?: \w+){0,2} is (?:\w+ )?(?:wrong|false|untrue|incorrect|not true|a lie|invented)\b|^(?:now )?(?:spot|find|catch|name|which is|where is) the (?:lie|fib|liar|untruth|(?:false|wrong|untrue) (?:one|statement|claim|sentence))\b|^(?:which|what)(?: \w+)? (?:is|are|was|were) (?:swapped|out of (?:place|order|line)|in the wrong place|misplaced|the intruder)\b|^all but (?:one|two) (?:\w+ ){0,2}(?:is|are|hold) (?:right|true|correct)\b/.test(
     joined(items, 0, 12),
   ),
 );
 /** "Three truths, one lie: …; …; …". */
-const withLie = ({ items }: Scene): boolean =>
-  /^(?:\w+ )?truths?(?: ,)?(?: and)? (?:one|a|two) lies? :/.test(joined(items, 0, 8));
+const withLie = ({ items }: Pick<Sentence, 'items'>): boolean =>
+  /^(?:\w+ )?truths?(?: ,)?(?: and)? (?:one|a|two) lies? :|^\w+ (?:of (?:them|these) )?(?:is|are) (?:true|right|correct) (?:, )?(?:and|but) (?:one|two|the (?:other|third|last|rest)) (?:is|are) (?:not|false|wrong|a lie)\b|\b(?:one|a|two) (?:pairs?|cards?|of them) (?:(?:is|are|were) )?swapped\b/.test(
+    joined(items, 0, 12),
+  );
 
 /** "Sheet 1: …", "Sheet 2: …", "Sheet 3: …", a line each in one paragraph. */
 const labelledLines = remembered(({ text }: Passage): boolean => LABELLED_LINES.test(text.slice(0, 400)));

@@ -50,7 +50,7 @@ const MAIL = 12;
 /** "Card 5. so 9 Fr is 6 mm [3]": a question from the floor, with the answer in brackets. */
 const CARD = /^\W{0,4}(?:card|slip|question|q|query) ?\d{1,2}\s?[.:)–—-]/i;
 const LEARNER =
-  /^\W{0,4}(?:[a-z0-9]{1,2}[).]\W{0,4})?(?:the |a |one |another )?(?:candidate|student|trainee|learner|pupil)(?:['’]?s['’]? (?:own |first )?(?:order|row|answer|version|list|attempt|line|guess)(?: \([^)\n]{1,24}\))?)?\W{0,3}:/i;
+  /^\W{0,4}(?:[a-z0-9]{1,2}[).]\W{0,4})?(?:the |a |one |another )?(?:candidate|student|trainee|learner|pupil|class|room|group|back row)(?:['’]?s['’]? (?:own |first )?(?:order|row|answer|version|list|attempt|line|guess)(?: \([^)\n]{1,24}\))?)?\W{0,3}:/i;
 const SPEAKER = /\p{Lu}\p{L}+\W{0,2}:/u;
 /** No turn of talk is looked through for the next speaker further than so many characters. */
 const LONGEST_TURN = 300;

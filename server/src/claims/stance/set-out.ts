@@ -1,14 +1,54 @@
 /** Statements that a worksheet, a marking guide or a poll sets out: rows left to be answered, boxes left empty, answers that earn nothing, votes. */
 import { matchesOf } from '../../notes/index.ts';
-import type { Note, Passage } from '../../notes/model.ts';
+import type { Note, Passage, Table } from '../../notes/model.ts';
 import type { Reading } from '../constructions/model.ts';
 import { lineAt } from '../text/lines.ts';
 import { remembered } from '../text/remember.ts';
 import type { Scene } from '../text/scene.ts';
 import { asksTruth, BOTH_LETTERS, HEADS_FALSE, HEADS_TRUE } from '../text/truth-keys.ts';
+import { setOutInRow } from './set-out-rows.ts';
 
 /** Nobody has said yet whether it holds. */
-export const leftOpen = (scene: Scene): boolean => leftBlank(scene) || askedBelow(scene);
+export const leftOpen = (scene: Scene): boolean =>
+  leftBlank(scene) ||
+  askedBelow(scene) ||
+  setOutInRow(scene) ||
+  keyedAbove(scene) ||
+  keyedInTable(scene) ||
+  told(scene);
+
+/** "Agree?" before it, "The lie is b." behind it. */
+function told({ before, passage, sentence }: Scene): boolean {
+  const ahead = before.at(-1);
+  if (
+    ahead &&
+    ahead.close === '?' &&
+    /^(?:do you |who )?(?:agrees?|true|right|correct)\W*$/i.test(
+      passage.text.slice(ahead.start, Math.min(ahead.end, ahead.start + LABEL)),
+    )
+  )
+    return true;
+  return /\bthe (?:lie|liar|fib|(?:false|wrong|untrue) one) (?:is|was) \W?[a-h1-9]\b/i.test(
+    passage.text.slice(sentence.start, sentence.start + LONGEST_SET),
+  );
+}
+
+/** An item of a numbered list, whose number has a cross under "T" or "F" in a table. */
+const keyedInTable = ({ note, passage }: Scene): boolean =>
+  passage.list?.ordered === true &&
+  note.tables.slice(0, FAR).some(({ rows }) => {
+    const heads = textsOf(note, rows[0]!);
+    return (
+      rows.length > 2 &&
+      heads.some((head) => HEADS_TRUE.test(head)) &&
+      heads.some((head) => HEADS_FALSE.test(head)) &&
+      /^\W*\d{1,2}\W*$/.test(textOf(note, rows[1]![0]))
+    );
+  });
+
+/** "1F 2T. (1) …": the keys, and behind them the statements. */
+const keyedAbove = ({ passage, sentence }: Scene): boolean =>
+  /(?:^|\s)1 ?[TF]\W{1,3}2 ?[TF]\b/.test(passage.text.slice(0, Math.min(sentence.start, 200)));
 
 /** A cell whose row has no key under "T/F" or "Answer" that could be read, or nothing under "T" and under "F". */
 function leftBlank({ note, passage }: Scene): boolean {
@@ -19,14 +59,22 @@ function leftBlank({ note, passage }: Scene): boolean {
   const heads = textsOf(note, table.rows[0]!);
   const under = (header: RegExp, body: RegExp) =>
     heads.some((head, c) => c !== cell.column && header.test(head) && body.test(textOf(note, row[c])));
-  return under(EITHER, SHORT) || (under(HEADS_TRUE, BLANK) && under(HEADS_FALSE, BLANK)) || under(/./, SHARE);
+  return (
+    under(EITHER, SHORT) ||
+    (under(HEADS_TRUE, BLANK) && under(HEADS_FALSE, BLANK)) ||
+    under(/./, SHARE) ||
+    emptyColumn(note, table)
+  );
 }
+/** A column without a header and without a word, for the learner to write in. */
+const emptyColumn = (note: Note, { rows }: Table): boolean =>
+  rows.length > 2 && rows[0]!.some((_, c) => rows.every((row) => BLANK.test(textOf(note, row[c]))));
 const BLANK = /^[\s_.…☐□◻○-]*$/u;
-const SHORT = /^[^\n]{0,8}$/;
+const SHORT = /^[^\n]{0,10}$/;
 /** "60 % true": how many held it. */
 const SHARE = /^\W*\d{1,3} ?% (?:said |of )?(?:true|false|agreed?|yes|right|wrong|correct|t|f)\b/i;
 const EITHER =
-  /^\W*(?:your |the )?(?:answers?|verdict|t\W{0,3}(?:or\W{0,3})?f|true\W{1,3}(?:or\W{1,3})?false|right\W{1,3}(?:or\W{1,3})?wrong|r\W{0,3}f|r\W{0,3}w|true|tick|yes\W{1,3}(?:or\W{1,3})?no|1 ?= ?true.*|(?:is it |that'?s? )?(?:correct|right|true)\?|fact\W{1,3}(?:or\W{1,3})?(?:myth|fiction))\W*$/i;
+  /^\W*(?:your |the )?(?:answers?|solutions?|lösung|truth value|key\b.*|verdict|t\W{0,3}(?:or\W{0,3})?f|true\W{1,3}(?:or\W{1,3})?false|right\W{1,3}(?:or\W{1,3})?wrong|r\W{0,3}f|r\W{0,3}w|true|tick|yes\W{1,3}(?:or\W{1,3})?no|1 ?= ?true.*|(?:is it |that'?s? )?(?:correct|right|true)\?|fact\W{1,3}(?:or\W{1,3})?(?:myth|fiction))\W*$/i;
 const textOf = (note: Note, index: number | undefined): string => note.passages[index ?? -1]?.text ?? '';
 const textsOf = (note: Note, row: readonly number[]): string[] =>
   row.map((index) => textOf(note, index).trim());
@@ -38,10 +86,13 @@ function askedBelow({ note, passage }: Scene): boolean {
   for (let at = passage.index + 1; at <= passage.index + FAR; at++) {
     const below: Passage | undefined = note.passages[at];
     if (!below || below.kind === 'heading') return false;
-    if (below.list?.list !== list.list) return asksTruth(below) && !below.list;
+    if (below.list?.list !== list.list)
+      return !below.list && (asksTruth(below) || KEYS_BELOW.test(below.text.slice(0, 80)));
   }
   return false;
 }
+const KEYS_BELOW =
+  /^\W*\d{1,2}\W{0,3}(?:[TF✓✗✘]|true|false)\W{1,4}\d{1,2}\W{0,3}(?:[TF✓✗✘]|true|false)|^\W*(?:number|no\.?|statement|item|sentence) \w+ (?:is|was) (?:wrong|false|untrue|not true|the lie)\b|^\W*which (?:one |of (?:them|these) )?(?:is|was) (?:the )?(?:lie|liar|false|wrong|untrue|not true)\b/iu;
 const FAR = 16;
 
 /** Behind an empty box, where another line or choice of the passage has a ticked one; or with both letters in front. */
@@ -51,10 +102,29 @@ export function leftUnticked({ items, passage, sentence }: Scene, { at, to }: Re
   if (last - start > LONGEST) return false;
   const text = passage.text.slice(start, last);
   if (BOTH_LETTERS.test(text)) return true;
+  const said = passage.text.slice(sentence.start, Math.min(sentence.end, sentence.start + LONGEST));
+  if (
+    LETTERED.test(said) ||
+    STARRED.test(said) ||
+    BOXED_LETTERS.test(lineOf(passage, start)) ||
+    TO_JOIN.test(lineOf(passage, start))
+  )
+    return true;
   const kind = boxed(passage);
   const box = kind && matchesOf(text, kind).at(-1)?.[0].trim();
   return box !== undefined && EMPTY.test(box);
 }
+/** "A 12 mm B 36 mm C 4 mm": choices, one behind the other. */
+const LETTERED = /(?:^|\s)\(?A[).:]?\s\d[\d.-]*\s?(?:mm|G|Fr|Ch)?[,;]?\s\(?B[).:]?\s\d/;
+/** "2-0 / 4-0 / 6-0✓ / 3-0". */
+const STARRED =
+  /\d\S*\s?[A-Za-z]*\s?[/|][^/|\n]{1,16}[/|]?[^/|\n]{0,16}[✓✔✅*]\W*(?:[/|]|$)|[✓✔✅*]\s?[/|]\s?\d/u;
+/** "☐ T ☒ F". */
+const BOXED_LETTERS = /[☐□◻☒☑]\s*(?:T|true|R)\W{0,2}\s*[☐□◻☒☑]\s*(?:F|false)\b/iu;
+/** "12 Fr ( b )   a) 8 mm": the letter that was put in, and the next of those to choose from. */
+const TO_JOIN = /[(_]\s?[a-z]\s?[)_]\s+[a-z][.)]\s/i;
+const lineOf = (passage: Passage, start: number): string =>
+  passage.text.slice(start, Math.min(lineAt(passage, start).end, start + LONGEST));
 const EMPTY = /^(?:[☐□◻○◯~👎]|\[ ?\]|\( ?\))$/u;
 const BOXES = /(?:^|\s)(?:[☐□◻○◯☑☒■●◉✓✔✅👍👎]|\[[ xX✓]?\]|\([ xX•●✓]?\))(?=\s)/gu;
 const TILDES = /(?:^|[\s{])[=~](?=\d)/g;
@@ -75,8 +145,10 @@ export function unearned(scene: Scene): boolean {
   const said = passage.text.slice(sentence.start, sentence.start + LABEL);
   return (
     FAILS.test(said) ||
+    NOT_SO.test(passage.text.slice(sentence.start, Math.min(sentence.end + 2, sentence.start + LONGEST))) ||
     SHUFFLED.test(passage.text.slice(start, sentence.start + LEAD)) ||
     (end - start < LONGEST && VOTES.test(passage.text.slice(start, end))) ||
+    RED.test(passage.text.slice(sentence.start, Math.min(sentence.end, sentence.start + LONGEST))) ||
     withoutPoints(scene)
   );
 }
@@ -85,8 +157,13 @@ const SHUFFLED = /\b(?:shuffled|jumbled|scrambled|mixed(?: up)?|muddled)\b[^.:\n
 const LEAD = 60;
 const LABEL = 40;
 const LONGEST = 300;
+/** "20 G is wider than 18 G: red.", "… (down)". */
+const RED = /(?::\s*red|\((?:thumbs? )?down\)|\(sit\)|🔴|👎)\W*$/iu;
+/** "… : F.", "… ⇒ false", "(f, it is narrower)", "option C (12 Fr = 12 mm) drew 40 %", "18→20 G ▼; 14→16 Fr ▲". */
+const NOT_SO =
+  /(?:[:⇒→]|=>)\s*(?:F|f|false|False|FALSE)(?:[\s.;,⇒)]|$)|\((?:[fF]|false|False)[,;:)]|\b(?:[Oo]ption|[Dd]istractor|[Cc]hoice|[Aa]nswer) [A-E] \([^)\n]{1,60}\) (?:drew|attracted|got|took|was (?:chosen|picked))\b|\d\s?(?:G|Fr|Ch|mm)?\s?[↑↓▲▼]\s?[;,][^;,\n]{1,40}\d\s?(?:G|Fr|Ch|mm)?\s?[↑↓▲▼]/u;
 const FAILS =
-  /^\W{0,3}(?:fail(?:s|ed)?|none|nil|zero|reject(?:ed)?|not accept(?:ed|able)?|do not accept|no credit|unacceptable|(?:common |usual |typical )?(?:wrong|weak|poor|bad)(?: answers?)?)\s*(?:[:–—=]|\s-\s)/i;
+  /^\W{0,3}(?:F|false|fail(?:s|ed)?|none|nil|zero|reject(?:ed)?|not accept(?:ed|able)?|do not accept|no credit|unacceptable|(?:common |usual |typical )?(?:wrong|weak|poor|bad)(?: answers?)?)\s*(?:[:–—=]|\s-\s)/i;
 const VOTES =
   /[:–—(=-]\s*\d{1,3} ?(?:votes?|hands?|ticks?|voices?|people|students?|%)(?:\W{1,3}[^.\n]{0,24})?\W*$/i;
 

@@ -1,12 +1,27 @@
 /** Rows of sizes that are there to be put in order, and rows that have been. */
 import type { Reading } from '../constructions/model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
 
 /** "Put in order, thickest first: …": the row is there to be put in order. */
 export function toSort(scene: Scene, { claim }: Reading): boolean {
   if (claim.kind !== 'order') return false;
-  return (sorts(scene.items) && !sortedOut(scene.items)) || sortedBelow(scene);
+  return (sorts(scene.items) && !sortedOut(scene.items)) || sortedBelow(scene) || offeredRows(scene.items);
+}
+
+/** "Thin to thick is: a) 2-0, 4-0 b) 4-0, 2-0", "Start order 2-0, 6-0, 4-0; end order …": rows to choose from, and the row one starts with. */
+function offeredRows(items: readonly Item[]): boolean {
+  const labelled = (letter: string) =>
+    items.some(
+      ({ word }, i) =>
+        word === letter && /^[).:]$/.test(items[i + 1]?.word ?? '') && items[i + 2]?.kind === 'size',
+    );
+  if (labelled('a') && labelled('b')) return true;
+  const first = items.findIndex(({ kind }) => kind === 'size');
+  return /(?:^| )(?:start|starting|given|initial|old) (?:order|row|sequence)(?: :)?$/.test(
+    joined(items, Math.max(0, first - 4), first),
+  );
 }
 
 /** "From narrow to wide: 20 G, 14 G, 22 G", and on a new line "22 20 14": the same once more, put in order. */

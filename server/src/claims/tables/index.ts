@@ -49,6 +49,9 @@ function matching({ rows, header, around }: Grid): boolean {
   const columns = header.map((_, column) => column);
   if (columns.slice(1, -1).some((column) => labelled(rows, column, /^\W*([a-z])\W*$/i))) return true;
   const numbered = columns.filter((column) => labelled(rows, column, /^\W*(\d{1,2})(?!\.?\d|-)/, '1'));
+  const behind = (label: RegExp) => columns.find((column) => labelled(rows, column, label));
+  const number = behind(/\((\d{1,2})\)\W*$/);
+  if (number !== undefined && number !== (behind(/\(([a-z])\)\W*$/i) ?? number)) return true;
   return columns.some(
     (column) =>
       numbered.some((other) => other !== column) && labelled(rows, column, /^\W*([a-z])(?!\p{L})/iu),
@@ -56,7 +59,7 @@ function matching({ rows, header, around }: Grid): boolean {
 }
 const SHUFFLED = /\b(?:shuffled|jumbled|scrambled|mixed[ -]up|face down|in no order)\b/;
 const TO_MATCH =
-  /(?:^|[.:;!?]\s|\d[.)]\s)(?:please )?(?:match|join|connect|link|pair|draw (?:a )?lines?)\b(?!.*\b(?:key|answers?|solutions?|solved|matched|correctly)\b)/;
+  /(?:^\s*|[.:;!?]\s|\d[.)]\s)(?:please )?(?:match|join|connect|link|pair|draw (?:a )?lines?)\b(?!.*\b(?:key|answers?|solutions?|solved|matched|correctly)\b)/;
 
 /** The cells of a column that hold anything open with labels that count on, from whichever is the first. */
 function labelled(rows: Grid['rows'], column: number, label: RegExp, from?: string): boolean {
@@ -77,9 +80,23 @@ const lettered = ({ header }: Grid): boolean =>
 /** What is usual for people says nothing in a note on animals. */
 const people = (grid: Grid, row: Row): Claim[] => (ofAnimals(grid.note) ? [] : usuals(grid, row));
 
+/** "| 20 G | green | ✗ |", and a row left empty under "Tick if right" where others are ticked. */
+const untrue = ({ header, rows }: Grid, row: Row): boolean =>
+  row.some((cell, c) => {
+    const text = cell?.passage.text.trim() ?? '';
+    if (/^(?:[✗✘❌]|F|false|wrong|untrue|incorrect)$/u.test(text)) return true;
+    const ticks = /^\W*(?:tick|right|correct|true|fits?|ok|match(?:es)?)\b/.test(header[c] ?? '');
+    if (ticks && /^no$/i.test(text)) return true;
+    return (
+      ticks && text === '' && rows.some((other) => /^[✓✔✅☑xX]$/u.test(other[c]?.passage.text.trim() ?? ''))
+    );
+  });
+
 function readRow(grid: Grid, row: Row): Claim[] {
   return [
-    ...(lettered(grid) ? [] : [...equivalences(grid, row), ...colours(grid, row), ...people(grid, row)]),
+    ...(lettered(grid) || untrue(grid, row)
+      ? []
+      : [...equivalences(grid, row), ...colours(grid, row), ...people(grid, row)]),
     ...properties(grid, row),
     ...headedMaterials(grid, row),
     ...comparisons(row),

@@ -11,5 +11,10 @@ const PLEASE = /^[^.]*\bplease(?: [,:]| :)/;
 export const setsTask = remembered((items: readonly Item[]): boolean => {
   const text = joined(items, 0, HEAD + 2);
   const listed = items.some(({ word }) => word === ':');
-  return listed && (TASK.test(text) || PLEASE.test(joined(items, 0, HEAD + HEAD)));
+  return (
+    listed &&
+    (/^(?:pick|choose|tick|circle|underline|ring) :/.test(text) ||
+      TASK.test(text) ||
+      PLEASE.test(joined(items, 0, HEAD + HEAD)))
+  );
 });

@@ -33,7 +33,7 @@ function eitherKey({ passage }: Read): 'true' | 'false' | undefined {
 }
 
 const TRUTH =
-  /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false|fact or (?:fiction|myth)|myth or fact|right (?:or|\/) wrong|right\/wrong|agree (?:or|\/) disagree|agree\/disagree)\b/;
+  /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false|fact or (?:fiction|myth)|myth or fact|right (?:or|\/) wrong|right\/wrong|agree (?:or|\/) disagree|agree\/disagree|if (?:it is |it's )?(?:true|false)\b.{0,40}\bif (?:it is |it's )?(?:true|false))\b/;
 
 /** "A 5-0 is thicker than a 3-0. True or false?": it asks so itself. Asked once a passage. */
 export const asksTruth = remembered(({ text }: Passage): boolean => TRUTH.test(text.toLowerCase()));
@@ -116,10 +116,10 @@ const markedBeside = (reads: readonly Read[], { passage }: Read): boolean => {
 };
 
 const ANSWER_HEADER =
-  /\b(?:key|answers?|true|t\/f|t or f|correct|right|so(?=\?)|verdict|marks?|marked|holds|agree|fact or (?:myth|fiction))\b|\byes ?(?:\/|or) ?no\b|^\W*[✓✔]\W*(?:or\W*)?[✗✘✕×]\W*$/iu;
-const SAYS_TRUE = /^(?:true|t|yes|yep|yeah|y|✓|✔|✅|☑|correct|right|holds|fact)\W*$/;
+  /\b(?:key|answers?|true|t\/f|t or f|correct|right|solutions?|lösung|truth|so(?=\?)|verdict|marks?|marked|holds|agree|fact or (?:myth|fiction))\b|\byes ?(?:\/|or) ?no\b|^\W*[✓✔]\W*(?:or\W*)?[✗✘✕×]\W*$/iu;
+const SAYS_TRUE = /^(?:true|t|r|richtig|yes|yep|yeah|y|✓|✔|✅|☑|correct|right|holds|fact)\W*$/;
 const SAYS_FALSE =
-  /^(?:false|f|no|nope|nah|n|✗|✘|❌|✕|×|wrong|incorrect|untrue|myth|nonsense|rubbish|no way|never)\W*$/;
+  /^(?:false|f|falsch|no|nope|nah|n|✗|✘|❌|✕|×|wrong|incorrect|untrue|myth|nonsense|rubbish|no way|never)\W*$/;
 
 /** A column of keys needs no header. */
 const KEY_CELL = /^\W{0,2}(?:t|f|true|false|✓|✔|✗|✘)\W{0,2}$/i;
@@ -261,19 +261,21 @@ const MAY_END = /[tfeosg✓✔✗✘][)\]]?\s*\.?\s*$/i;
 const keyed = (mark: string): 'true' | 'false' => (/^(?:t|yes|✓|✔)/i.test(mark) ? 'true' : 'false');
 
 /** "4-0 thicker than 3-0 (F), 3-0 thicker than 4-0 (T)": several keys of one line. */
-const BRACKETED = /\((?:T|F|true|false)\)/gi;
+const BRACKETED = /\((?:T|F|true|false|right|wrong|up|down)\)/gi;
 const LABELS = /\b(?:TRUE|FALSE|True|False)\s*:/g;
 
 /** "17 G is wider than 15 G ✘": behind nothing but a space a cross may also advise against what is named, unless truth is asked for. */
 const CROSSED = /(?<=[a-z0-9]{2}) [✗✘]\s*$/u;
 const ASKED_OF = /\b(?:true|false|right|wrong|correct|incorrect|quiz|myths?|ticks?|cross(?:es|ed)?)\b/i;
 
+/** "… → F; … → T". */
+const ARROWED = /[→⇒]\s*(?:T|F|true|false)(?=\s*(?:[;,.]|$))/gi;
 /** "T F  20 G is wider", "(T) (F) …": both letters in front, one to be ringed. */
 export const BOTH_LETTERS =
   /^\W{0,3}(?:T[\s()[\]|]{1,4}F|True[\s()[\]|]{1,4}False)[\s()[\]|]{1,4}(?=[A-Z0-9])/;
 
 function lineKey(line: string): 'true' | 'false' | undefined {
-  if (BOTH_LETTERS.test(line)) return undefined;
+  if (BOTH_LETTERS.test(line) || (line.match(ARROWED)?.length ?? 0) > 1) return undefined;
   if ((line.match(LABELS)?.length ?? 0) > 1 || (line.match(BRACKETED)?.length ?? 0) > 1) return undefined;
   const front = LINE_FRONT.exec(line) ?? NUMBER_FRONT.exec(line);
   const end = front || !MAY_END.test(line) || /[✗✘❌].*[✓✔]/u.test(line) ? null : LINE_END.exec(line);
@@ -292,6 +294,14 @@ const FRONTED = /^\s*(?:[[(](?:T|F|True|False)[\])]|(?:T|F|True|False|TRUE|FALSE
 const FRONTS = /(?<=^\s*|[.;!]\s+)(?:[[(](T|F|True|False)[\])]|(T|F|True|False|TRUE|FALSE)\s*:)/g;
 
 const KEY_OF_LAST = /^\W{0,3}(?:T|F|true|false)\W{0,3}\n/i;
+
+/** "**F** 20 G is wider than 18 G": the letter alone in strong type or emphasis. */
+function setOffKey({ text, marks }: Passage, start: number): 'true' | 'false' | undefined {
+  const letter = /^[TF](?=\s+[A-Z0-9])/.exec(text.slice(start, start + 6))?.[0];
+  return letter && marks.some((mark) => mark.start === start && mark.end === start + 1)
+    ? keyed(letter)
+    : undefined;
+}
 
 /** "F – 20 G is wider than 18 G", where other lines open with such a letter too. */
 function dashedKey(passage: Passage, line: string): 'true' | 'false' | undefined {
@@ -312,6 +322,7 @@ export function lineKeys({ passage }: Read): (at: number) => Pick<Scene, 'truthI
     const key =
       frontKey(line, at - start) ??
       lineKey(line) ??
+      setOffKey(passage, start) ??
       dashedKey(passage, line) ??
       (CROSSED.test(line) && ASKED_OF.test(passage.text) ? 'false' : undefined);
     return key ? { truthItem: true, key } : {};

@@ -47,3 +47,14 @@ export const ITS_COLOUR = /^(?:(?:needle|cannula|catheter|one) )?, (?:as|since|b
 /** "The orange ones at the front are the 14s and the green ones behind them are the 18s". */
 export const PLACED =
   /^(?:ones?|hubs?|cannula[es]*|needles?|boxes|packets?|catheters?) (?:(?:at|in|on) the (?:very |far )?(?:front|back|top|bottom|left|right|side|end|middle|door|shelf|drawer|window)|(?:behind|beside|below|under|above|next to|in front of) (?:them|it|these|those)|further (?:back|down|up)) (?:are|is)(?: an?| the)?$/;
+
+/** Words that may stand between a colour and its size and tie them. */
+export const TIES = new Set(
+  `namely i.e . identifies denotes indicates over-the-needle peripheral connector our is are was = : , - – ( the a an hub hubs cannula cannulae needle one means for ones on as of marks wears has have with in its comes come
+  therefore thus also always usually now still definitely just course naturally simply
+  colour color coloured colored and tells you that are holding it gets get carries valve catheter foley shows signals says to mean cap plastic
+  coded colour-coded color-coded urinary suction connector connectors funnel urethral
+  size iv hypodermic your this by standard code chart iso hub's wings flange by holds hold be gives give then which can told known recognised recognized spotted identified respectively what find see always goes belongs stands so it's you're chooses must be at`.split(
+    /\s+/,
+  ),
+);

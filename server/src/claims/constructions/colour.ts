@@ -17,6 +17,7 @@ import {
   PLACED,
   POINTED,
   PUT,
+  TIES,
   TOLD_BY,
   WANTED,
 } from './colour-links.ts';
@@ -232,16 +233,6 @@ function alternate(colours: readonly Colour[], sizes: readonly Group[]): boolean
   );
   return before || after;
 }
-
-const TIES = new Set(
-  `namely i.e . identifies denotes indicates over-the-needle peripheral connector our is are was = : , - – ( the a an hub hubs cannula cannulae needle one means for ones on as of marks wears has have with in its comes come
-  therefore thus also always usually now still definitely just course naturally simply
-  colour color coloured colored and tells you that are holding it gets get carries valve catheter foley shows signals says to mean cap plastic
-  coded colour-coded color-coded urinary suction connector connectors funnel urethral
-  size iv hypodermic your this by standard code chart iso hub's wings flange by holds hold be gives give then which can told known recognised recognized spotted identified respectively what find see always goes belongs stands so it's you're chooses must be at`.split(
-    /\s+/,
-  ),
-);
 
 /** "her lips were blue", "the arm with the 20 G was blue": the colour of a patient. */
 const BODY =

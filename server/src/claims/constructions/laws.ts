@@ -28,7 +28,7 @@ export const laws: Construction = {
 };
 
 const CUES =
-  /^(?:areas?|cross-sections?|cross-sectional|poiseuille(?:'s)?|hagen|law|power|french|fr|charri[eè]res?|2\.54|(?:un)?cuffed|cuff)$/;
+  /^(?:areas?|cross-sections?|cross-sectional|poiseuille(?:'s)?|hagen|law|french|fr|charri[eè]res?|2\.54|(?:un)?cuffed|cuff)$/;
 
 /** Left open, compared, or told of what was measured. */
 const OPEN =

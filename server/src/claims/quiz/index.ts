@@ -196,7 +196,7 @@ const ofAnother = ({ reply: { read, span } }: Pair): boolean => {
 const AS_NUMBER = /\bas (?:an? )?(?:number|figure|numeral)s?\b/i;
 /** "22 G | 18 G | 14 G*": the choices; "third": which of them. */
 const IN_A_ROW =
-  /\b(?:write|put|enter) (?:t|true|f|false) or (?:f|false|t|true)\b|\|[^|]*\||^\W*(?:the )?(?:third|fourth|fifth)\W*$/i;
+  /[☐□]\W*$|[–—-]\s*no\W*$|\b(?:write|put|enter) (?:t|true|f|false) or (?:f|false|t|true)\b|\|[^|]*\||^\W*(?:the )?(?:third|fourth|fifth)\W*$/i;
 /** "In our old set the 18 G." */
 const OLD_SET =
   /\bdepends?\b|\b(?:old|former|previous|last year's) (?:set|kit|stock|system|scheme|series|code)s?\b/i;

@@ -66,7 +66,7 @@ const oneWrong = remembered(({ items }: Sentence): boolean =>
 );
 /** "Three truths, one lie: …; …; …". */
 const withLie = ({ items }: Pick<Sentence, 'items'>): boolean =>
-  /^(?:\w+ )?truths?(?: ,)?(?: and)? (?:one|a|two) lies? :|^\w+ (?:of (?:them|these) )?(?:is|are) (?:true|right|correct) (?:, )?(?:and|but) (?:one|two|the (?:other|third|last|rest)) (?:is|are) (?:not|false|wrong|a lie)\b|\b(?:one|a|two) (?:pairs?|cards?|of them) (?:(?:is|are|were) )?swapped\b/.test(
+  /^(?:\w+ )?truths?(?: ,)?(?: and)? (?:one|a|two) lies? :|^(?:half|partly|only half) (?:right|true) :|^cross out the (?:lie|wrong|false)\b|\b(?:cards|pairs|those) that (?:do not|don't)(?: fit| match| belong)? :|^no (?:snap|pair|match) :|^\w+ (?:of (?:them|these) )?(?:is|are) (?:true|right|correct) (?:, )?(?:and|but) (?:one|two|the (?:other|third|last|rest)) (?:is|are) (?:not|false|wrong|a lie)\b|\b(?:one|a|two) (?:pairs?|cards?|of them) (?:(?:is|are|were) )?swapped\b/.test(
     joined(items, 0, 12),
   );
 

@@ -38,13 +38,15 @@ const ofOthers = ({ own, heads, firsts }: Cells): boolean =>
     firsts.length > 1 &&
     firsts.every((first, i) => first.replace(/[^A-Za-z]/g, '').toUpperCase() === 'ABCDEFGH'[i]));
 const OTHERS =
-  /^\W*(?:(?:the )?(?:first|1st|early|initial) (?:try|attempt|guess|answer|version|go|idea)|distractors?|traps?|bait|misconceptions?|(?:the )?(?:learner|student|class|candidate)s? (?:writes?|says?|wrote|said|thinks?|thought))\W*$/i;
+  /^\W*(?:(?:the )?(?:first|1st|early|initial) (?:try|attempt|guess|answer|version|go|idea)|distractors?|traps?|bait|reject(?:ed)?|do not accept|fail(?:s|ed)?|misconceptions?|(?:the )?(?:if |when )?(?:they|you|he|she|learners?|students?|class|candidates?) (?:writes?|says?|wrote|said|thinks?|thought))\W*$/i;
 const OPTION = /^\W*(?:options?|choices?|letters?|distractors?|)\W*$/i;
 
 function beside({ heads }: Cells, cell: string, c: number): boolean {
   const head = heads[c] ?? '';
   return (
     UNTRUE.test(cell) ||
+    (/^[-–−]\d/.test(cell) && /\b(?:points?|marks?|score)\b/i.test(head)) ||
+    (POOR.test(cell) && /^\W*(?:levels?|grades?|quality|candidates?)\W*$/i.test(head)) ||
     (/^[☐□◻]$/u.test(cell) && (head === '' || HOLDS.test(head))) ||
     (/^\W*no\W*$/i.test(cell) && HOLDS.test(head)) ||
     (/^\d{1,3}(?:[.,]\d+)? ?%?$/.test(cell) && COUNTED.test(head)) ||
@@ -53,6 +55,7 @@ function beside({ heads }: Cells, cell: string, c: number): boolean {
 }
 const UNTRUE =
   /^(?:[☐□◻☒☑]\s*(?:T|true|R|richtig)\s*[☐□◻☒☑]\s*(?:F|false|falsch))$|^\W{0,2}(?:F|false|falsch|wrong|untrue|incorrect|nope|[✗✘❌])\W{0,2}$/iu;
+const POOR = /^\W*(?:poor|weak|bad|fail|unsafe|F|0|low|borderline)\W*$/i;
 const HOLDS = /\b(?:fits?|match(?:es)?|ok|pairs?|goes|go|holds?|agrees?|true|right|correct|so|belongs?)\b/i;
 const COUNTED =
   /^\W*(?:n|%|votes?|counts?|(?:chosen|picked|ticked) by|responses?|hands?|share|facility|p-value)\W*$|^\W*%\W*$|\b(?:true|false|agree|disagree)\b/i;

@@ -54,7 +54,10 @@ const keyedAbove = ({ passage, sentence }: Scene): boolean =>
 function leftBlank({ note, passage }: Scene): boolean {
   const { cell } = passage;
   const table = cell && note.tables[cell.table];
-  if (!table || cell.row === 0) return false;
+  if (!table) return false;
+  // Statements at the heads of the columns, "true" and "false" at those of the rows.
+  if (cell.row === 0)
+    return table.rows.length > 1 && table.rows.slice(1).every((row) => VERDICT.test(textOf(note, row[0])));
   const row = table.rows[cell.row]!;
   const heads = textsOf(note, table.rows[0]!);
   const under = (header: RegExp, body: RegExp) =>
@@ -70,6 +73,7 @@ function leftBlank({ note, passage }: Scene): boolean {
 const emptyColumn = (note: Note, { rows }: Table): boolean =>
   rows.length > 2 && rows[0]!.some((_, c) => rows.every((row) => BLANK.test(textOf(note, row[c]))));
 const BLANK = /^[\s_.…☐□◻○-]*$/u;
+const VERDICT = /^\W*(?:true|false|t|f|right|wrong)\W*$|^\s*[✓✗]\s*$/iu;
 const SHORT = /^[^\n]{0,10}$/;
 /** "60 % true": how many held it. */
 const SHARE = /^\W*\d{1,3} ?% (?:said |of )?(?:true|false|agreed?|yes|right|wrong|correct|t|f)\b/i;
@@ -161,9 +165,9 @@ const LONGEST = 300;
 const RED = /(?::\s*red|\((?:thumbs? )?down\)|\(sit\)|🔴|👎)\W*$/iu;
 /** "… : F.", "… ⇒ false", "(f, it is narrower)", "option C (12 Fr = 12 mm) drew 40 %", "18→20 G ▼; 14→16 Fr ▲". */
 const NOT_SO =
-  /(?:[:⇒→]|=>)\s*(?:F|f|false|False|FALSE)(?:[\s.;,⇒)]|$)|\((?:[fF]|false|False)[,;:)]|\b(?:[Oo]ption|[Dd]istractor|[Cc]hoice|[Aa]nswer) [A-E] \([^)\n]{1,60}\) (?:drew|attracted|got|took|was (?:chosen|picked))\b|\d\s?(?:G|Fr|Ch|mm)?\s?[↑↓▲▼]\s?[;,][^;,\n]{1,40}\d\s?(?:G|Fr|Ch|mm)?\s?[↑↓▲▼]/u;
+  /\.\s?\{F|\((?:falsch)\)|\bF\s*(?:→|=>)|(?:[:⇒→]|=>)\s*(?:F|f|false|False|FALSE)(?:[\s.;,⇒)]|$)|\((?:[fF]|false|False)[,;:)]|\b(?:[Oo]ption|[Dd]istractor|[Cc]hoice|[Aa]nswer) [A-E] \([^)\n]{1,60}\) (?:drew|attracted|got|took|was (?:chosen|picked))\b|\d\s?(?:G|Fr|Ch|mm)?\s?[↑↓▲▼]\s?[;,][^;,\n]{1,40}\d\s?(?:G|Fr|Ch|mm)?\s?[↑↓▲▼]/u;
 const FAILS =
-  /^\W{0,3}(?:F|false|fail(?:s|ed)?|none|nil|zero|reject(?:ed)?|not accept(?:ed|able)?|do not accept|no credit|unacceptable|(?:common |usual |typical )?(?:wrong|weak|poor|bad)(?: answers?)?)\s*(?:[:–—=]|\s-\s)/i;
+  /^\W{0,3}(?:F|false|grade [EF]|level 0|(?:actor|role) card[^:\n]{0,24}|devil['’]s advocate says|bait|fail(?:s|ed)?|none|nil|zero|reject(?:ed)?|not accept(?:ed|able)?|do not accept|no credit|unacceptable|(?:common |usual |typical )?(?:wrong|weak|poor|bad)(?: answers?)?)\s*(?:[:–—=]|\s-\s)/i;
 const VOTES =
   /[:–—(=-]\s*\d{1,3} ?(?:votes?|hands?|ticks?|voices?|people|students?|%)(?:\W{1,3}[^.\n]{0,24})?\W*$/i;
 

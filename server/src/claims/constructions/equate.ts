@@ -14,6 +14,13 @@ export const longEnough = ({ system, value }: { system: string; value: number },
   (system === 'millimetre' ? value : value * 25.4) >= shortest;
 
 const INNER = /\b(?:inner|inside|internal|internally|bore|lumen|id|i\.d)\b/;
+/** "The vein ought to be three times the catheter: 4 mm for the 4 Fr": what another thing must have. */
+const wantedFor = (items: readonly Item[], left: Group, right: Group): boolean =>
+  /^for (?:an?|the|our|your)$/.test(joined(items, left.to + 1, right.from)) &&
+  items.slice(0, left.from).some(({ word }) => VESSELS.test(word));
+const VESSELS =
+  /^(?:veins?|vessels?|arter(?:y|ies)|holes?|incisions?|nicks?|cuts?|openings?|tunnels?|wounds?|strictures?|urethras?|ureters?)$/;
+
 /** "For 3-0 the needle is 0.6 mm thick": the thread's needle. */
 const NEEDLE_IS = /(?:^|[ ,])(?:the|its|our) needles? (?:is|was|measures|has)\b/;
 const THREADS: ReadonlySet<string> = new Set(['usp', 'ep-metric']);
@@ -91,6 +98,7 @@ export function equate(scene: Scene, left: Group, right: Group): Reading[] {
   const axis = dimensionOf(items, left, right);
   // "8 inside, 10.7 outside": each figure has its own side behind it.
   if (NEEDLE_IS.test(joined(items, left.to + 1, right.from)) && THREADS.has(left.sizes[0]!.system)) return [];
+  if (wantedFor(items, left, right)) return [];
   if (!axis || (axis === 'bore' && OUTSIDE.test(items[right.to + 1]?.word ?? ''))) return [];
   const length = [...left.mentions, ...right.mentions].some(
     (mention) => mention.length && longEnough(mention.sizes[0]!),

@@ -290,6 +290,14 @@ class Row {
     this.#counted(items, figure, many);
     const part = PARTS.get(items[figure.to + 1]?.word ?? '');
     if (!part || !this.#sum) return figure.to;
+    // "two thirds of the bore": a part of something that has no number.
+    if (
+      items[figure.to + 2]?.word === 'of' &&
+      /^(?:the|its|an?|that)$/.test(items[figure.to + 3]?.word ?? '')
+    ) {
+      this.#clear();
+      return figure.to + 2;
+    }
     this.#sum = stepped(this.#sum, 'over', part);
     return figure.to + 1;
   }

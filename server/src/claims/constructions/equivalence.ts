@@ -333,6 +333,7 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
   if (bracket || words.includes(':')) return true;
   if (
     left.sizes[0]!.system === 'wire-inch' &&
+    !(items[right.to + 1]?.word === ',' && items[right.to + 2]?.kind === 'size') &&
     // "0.035 in, 12 Fr pigtail": what follows a comma in French is another thing.
     words.every((word) => (word === ',' && right.sizes[0]!.system !== 'french') || word === 'or')
   )

@@ -34,7 +34,7 @@ export const neighbour: Construction = {
 };
 
 const OPEN =
-  /^(?:than|but|instead|rather|unless|except|wrong|used|cheaper|dearer|drawer|shelf|page|row|line)$/;
+  /^(?:than|but|instead|rather|unless|except|wrong|used|cheaper|dearer|drawer|shelf|page|row|line|little|few)$/;
 const PLACE =
   /(?:^|[ ,])(?:(?:the|our|your) )?(?:(?:next|right|just|step|size|one|straight|immediately|directly|coming)(?: (?:one|size|step))?(?: (?:up|down))? )?(after|below|above|beneath|beyond|past|following|up from|down from|to|from)(?: (?:an?|the|our))?$/;
 const IS =

@@ -22,7 +22,7 @@ const DATED =
 /** "A 5.0 tube in a small adult feels like a straw": what becomes of it is told, not what is taken. */
 const SUBJECT = /^(?:an?|the|this|that) # /;
 const CONTRARY =
-  /\b(?:than|not|never|no|nowhere|nobody|none|neither|nor|hardly|without|\w+n't|too|avoid|instead|rather|unlike|unless|wrong|why|cannot|versus|vs|compar(?:e|ed|ing|ison)|study|trial|child(?:ren)? and adults?|both|available|exists?|cat[ae]logue|stocks?|might|could|rarely|seldom|sometimes|occasionally|formerly|once|except|exceptions?|remov\w+|replac\w+|swap\w*|exchang\w+|upgrad\w+|emergency only|last resort|only (?:a|an|the|have|had)|even)\b/;
+  /\b(?:than|not|never|no|nowhere|nobody|none|neither|nor|hardly|without|\w+n't|too|avoid|instead|rather|unlike|unless|wrong|why|cannot|versus|vs|compar(?:e|ed|ing|ison)|study|trial|child(?:ren)? and adults?|both|available|exists?|cat[ae]logue|stocks?|might|could|rarely|seldom|sometimes|occasionally|formerly|once|except|exceptions?|remov\w+|replac\w+|swap\w*|exchang\w+|upgrad\w+|emergency only|last resort|hubs?|only (?:a|an|the|have|had)|even)\b/;
 /** Negations that only shut out the other side of the size given, and none that the thing spoken of lacks. */
 const HARMLESS =
   /\b(?:and |but )?(?:not|no|nothing|never) (?:less|more|smaller|larger|bigger|thinner|thicker|finer|wider|narrower)(?= [.,;!)]|$)|\bno (?:clots?|stones?|tape|hurry|time|scan|stricture)\b|\b(?:anything|nothing) (?:else|less|smaller|bigger|larger)\b|\bas opposed to \w+\b/g;

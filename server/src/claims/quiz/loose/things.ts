@@ -165,7 +165,7 @@ function stated(items: readonly Item[]): readonly Item[] | undefined {
       .join(' ');
     if (TRUTH.test(back) && back.includes(' ')) {
       const cut = items.slice(0, -count);
-      const stop = items[items.length - count]!.word;
+      const stop = items.at(-count)?.word ?? '';
       if (/^[.?:;—–,(]$/.test(stop)) return cut;
       if (/^[.?:;—–,(]$/.test(cut.at(-1)?.word ?? '')) return cut.slice(0, -1);
     }

@@ -102,14 +102,12 @@ function judgePoint(claim: PropertyClaim): Judgement {
         ? phrase(POINT.sided)
         : phrase(POINT.curved, { curve: point.edge });
   const holds = phrase(POINT.holds, { point: point.name, where });
-  return {
-    verdict: undecided(point, value) ? 'cannot-tell' : right ? 'agrees' : 'contradicted',
+  return ofPoint(
+    point,
+    undecided(point, value) ? 'cannot-tell' : right ? 'agrees' : 'contradicted',
     says,
     holds,
-    source: sourceNames(point.sources),
-    sources: point.sources,
-    steps: [{ label: 'value', text: holds, sources: point.sources, confidence: point.confidence }],
-  };
+  );
 }
 
 /** A spatula's edges lie at its sides: on neither curve, but texts word it in several ways. */
@@ -140,19 +138,23 @@ function judgeUse(claim: PropertyClaim): Judgement {
   const right = POINTS.find((one) => one.fit.includes(tissue));
   const better = right ? phrase(POINT.better, { tissue, point: right.name }) : '';
   const holds = phrase(POINT.use, { point: point.name, use: point.use, better });
-  return {
-    verdict: point.unfit.includes(tissue)
-      ? 'contradicted'
-      : point.fit.includes(tissue)
-        ? 'agrees'
-        : 'cannot-tell',
+  return ofPoint(
+    point,
+    point.unfit.includes(tissue) ? 'contradicted' : point.fit.includes(tissue) ? 'agrees' : 'cannot-tell',
     says,
     holds,
-    source: sourceNames(point.sources),
-    sources: point.sources,
-    steps: [{ label: 'value', text: holds, sources: point.sources, confidence: point.confidence }],
-  };
+  );
 }
+
+/** A verdict that rests on what is known of a point. */
+const ofPoint = (point: Point, verdict: Verdict, says: Phrase, holds: Phrase): Judgement => ({
+  verdict,
+  says,
+  holds,
+  source: sourceNames(point.sources),
+  sources: point.sources,
+  steps: [{ label: 'value', text: holds, sources: point.sources, confidence: point.confidence }],
+});
 
 /** The flat side of a triangle lies across from its third edge. */
 function judgeFlat(claim: PropertyClaim): Judgement {
@@ -162,14 +164,7 @@ function judgeFlat(claim: PropertyClaim): Judgement {
   if (!point || (point.edge !== 'inner' && point.edge !== 'outer')) return cannotTell(says, '');
   const where = phrase(POINT.curved, { curve: point.edge });
   const holds = phrase(POINT.holds, { point: point.name, where });
-  return {
-    verdict: curve === point.edge ? 'contradicted' : 'agrees',
-    says,
-    holds,
-    source: sourceNames(point.sources),
-    sources: point.sources,
-    steps: [{ label: 'value', text: holds, sources: point.sources, confidence: point.confidence }],
-  };
+  return ofPoint(point, curve === point.edge ? 'contradicted' : 'agrees', says, holds);
 }
 
 /** Round or triangular in section: the points with a third edge are triangular, the edgeless ones round. */
@@ -182,12 +177,10 @@ function judgeSection(claim: PropertyClaim): Judgement {
     point: point.name,
     shape: point.edge === 'none' ? 'round' : 'triangular',
   });
-  return {
-    verdict: (shape === 'round') === (point.edge === 'none') ? 'agrees' : 'contradicted',
+  return ofPoint(
+    point,
+    (shape === 'round') === (point.edge === 'none') ? 'agrees' : 'contradicted',
     says,
     holds,
-    source: sourceNames(point.sources),
-    sources: point.sources,
-    steps: [{ label: 'value', text: holds, sources: point.sources, confidence: point.confidence }],
-  };
+  );
 }

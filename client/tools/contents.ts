@@ -1,7 +1,7 @@
 /** What a .vsix holds, and whether that is all right: no sources, no packages, small. */
 
 /** Largest .vsix, bytes. */
-export const LARGEST = 1_000_000;
+export const LARGEST = 1_200_000;
 
 const NEEDED = [
   'extension/package.json',

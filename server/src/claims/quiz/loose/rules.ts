@@ -91,6 +91,8 @@ export function measuredBy(told: Told): FormulaClaim[] | undefined {
   // "Which of these is named for its inside?" "The 16 Fr catheter.": the choice is what is measured.
   const turned = options.length > 1 && INNER.test(asked) !== OUTER.test(asked) && !SIDES.test(answer);
   const [text, said] = turned ? [`${answer} number`, asked] : [asked, answer];
+  // "Compared with a 30 G, a 25 G has:" "A larger lumen": of two needles, not of the number.
+  if (COMPARED.test(answer)) return undefined;
   const inner = INNER.test(said);
   if (inner === OUTER.test(said) || negated(question) || !MEASURED.test(text) || UNLIKE.test(text))
     return undefined;
@@ -113,6 +115,8 @@ const MEASURED =
   /\b(?:numbers?|marked|sizes?|sized|measures?|measured|figure|refers?|means?|tells?|stands?|diameter|describes?|gives?|gauge|french|that|label\w*|printed)\b/;
 const UNLIKE =
   /\b(?:double|lumens?|edge|curve|cutting|larger|smaller|wider|than|why|how much|how many|how wide)\b/;
+const COMPARED =
+  /\b(?:larger|smaller|wider|narrower|bigger|thicker|thinner|greater|finer|more|less|same|shorter|longer|higher|lower)\b/;
 const FEW = 4;
 const NEEDLE = /\b(?:needles?|cannula[es]?|gauges?|hypodermic)\b/;
 const TRACHEAL =

@@ -2,6 +2,7 @@
  * Which of the sizes spoken of before a phrase stands for: "14 and 18 Fr. The second …", "the latter", "the thinner one",
  * "0.018, 0.025 and 0.035 inch. The last one …".
  */
+import { compareThickness } from '../../sizes/index.ts';
 import type { System } from '../../sizes/model.ts';
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
@@ -54,24 +55,29 @@ function byPlace(name: string, all: readonly Group[]): Group | undefined {
   return place === undefined || (pair && all.length !== 2) ? undefined : all.at(place);
 }
 
-/** Which way the numbers of a scale run. */
-const RUNS: Readonly<Partial<Record<System, 1 | -1>>> = {
-  french: 1,
-  usp: 1,
-  'ep-metric': 1,
-  'needle-gauge': -1,
-  'wire-inch': 1,
-  inch: 1,
-};
+/** Scales on which one of several is told by its width. */
+const SCALES: ReadonlySet<System> = new Set<System>([
+  'french',
+  'usp',
+  'ep-metric',
+  'needle-gauge',
+  'wire-inch',
+  'inch',
+]);
+
+/** Above nought when the first is the thicker, below when the second is. */
+function thicker({ sizes: [a] }: Group, { sizes: [b] }: Group): number {
+  const { result } = compareThickness(a!, b!, {}, {});
+  return result === 'thicker' ? 1 : result === 'thinner' ? -1 : 0;
+}
 
 /** "the thinner one" of two, "the thinnest" of several. */
 function byWidth([item, next]: readonly Item[], all: readonly Group[], system: System): Group | undefined {
-  const way = RUNS[system];
   const word = item?.magnitude;
-  if (!word || way === undefined || word.axis !== 'outer' || word.excess) return undefined;
+  if (!word || !SCALES.has(system) || word.axis !== 'outer' || word.excess) return undefined;
   if (word.degree !== 'superlative' && all.length !== 2) return undefined;
   if (word.degree === 'plain' && next?.word !== 'one') return undefined;
-  return all.toSorted((a, b) => word.sign * way * (b.sizes[0]!.value - a.sizes[0]!.value))[0];
+  return all.toSorted((a, b) => word.sign * thicker(b, a))[0];
 }
 
 /** A list, not a range, with nothing said of one of them alone. */
@@ -85,9 +91,7 @@ const rowOf = (told: readonly Item[], groups: readonly Group[]): boolean =>
 /** Do these words say which of two the picked one is, and rightly: "is the fatter and"? */
 export function agreesWith(word: Measured, size: Group, groups: readonly Group[]): boolean {
   const all = distinct(groups.flatMap(single));
-  const system = size.sizes[0]!.system;
-  const way = RUNS[system];
-  if (way === undefined || word.axis !== 'outer') return false;
-  const mine = size.sizes[0]!.value;
-  return all.every((g) => g.sizes[0]!.value === mine || word.sign * way * (mine - g.sizes[0]!.value) > 0);
+  const { system, value } = size.sizes[0]!;
+  if (!SCALES.has(system) || word.axis !== 'outer') return false;
+  return all.every((g) => g.sizes[0]!.value === value || word.sign * thicker(size, g) > 0);
 }

@@ -10,7 +10,7 @@ import type { Read } from '../text/scenes.ts';
 import { type Desk, type KeyReading, mark, onKey, readAs, sceneOf, spanOf } from './desk.ts';
 import { fillsWhole } from './fillers.ts';
 import type { Keyed } from './key.ts';
-import { type Piece, piece } from './piece.ts';
+import { type Piece, piece, written } from './piece.ts';
 
 const LONGEST = 600;
 const FEWEST = 3;
@@ -127,11 +127,9 @@ function keyIn(read: Read, { start, end }: Span): Piece | undefined {
   return piece(read, to - match[1]!.length, to);
 }
 
-const textOf = ({ read, span }: Piece): string => read.passage.text.slice(span.start, span.end);
-
 /** "r", "q, s, p, r": the choice, or all of them in an order. */
 function chosen({ read, things, start }: Lettered, key: Piece): Keyed[] {
-  const text = textOf(key);
+  const text = written(key);
   const first = [...things.keys()][0]!;
   const sign = SIGN.exec(text)?.[1];
   const usual =
@@ -157,7 +155,7 @@ const before = ({ read, span }: Piece): string =>
 function joined({ things }: Lettered, key: Piece, desk: Desk): KeyReading[] {
   const { read, span } = key;
   let at = span.start;
-  const entries = textOf(key)
+  const entries = written(key)
     .split(/[;,](?=\s)/)
     .flatMap((text) => {
       const start = at;

@@ -6,6 +6,7 @@ import { lineAt } from '../text/lines.ts';
 import { remembered } from '../text/remember.ts';
 import type { Scene } from '../text/scene.ts';
 import { asksTruth, BOTH_LETTERS, HEADS_FALSE, HEADS_TRUE } from '../text/truth-keys.ts';
+import { besideIn, type Column, cellText, tableOf, textsOf } from './cells.ts';
 import { setOutInRow } from './set-out-rows.ts';
 
 /** Nobody has said yet whether it holds. */
@@ -35,43 +36,54 @@ function told({ before, passage, sentence }: Scene): boolean {
 
 /** An item of a numbered list, whose number has a cross under "T" or "F" in a table. */
 const keyedInTable = ({ note, passage }: Scene): boolean =>
-  passage.list?.ordered === true &&
+  passage.list?.ordered === true && numbersKeyed(note);
+const numbersKeyed = remembered((note: Note): boolean =>
   note.tables.slice(0, FAR).some(({ rows }) => {
     const heads = textsOf(note, rows[0]!);
     return (
       rows.length > 2 &&
       heads.some((head) => HEADS_TRUE.test(head)) &&
       heads.some((head) => HEADS_FALSE.test(head)) &&
-      /^\W*\d{1,2}\W*$/.test(textOf(note, rows[1]![0]))
+      /^\W*\d{1,2}\W*$/.test(cellText(note, rows[1]![0]))
     );
-  });
+  }),
+);
 
 /** "1F 2T. (1) …": the keys, and behind them the statements. */
 const keyedAbove = ({ passage, sentence }: Scene): boolean =>
   /(?:^|\s)1 ?[TF]\W{1,3}2 ?[TF]\b/.test(passage.text.slice(0, Math.min(sentence.start, 200)));
 
+/** Under a header that asks for it there is nothing to be read. */
+const asked: Column = (head, cell) => EITHER.test(head) && SHORT.test(cell);
+const trueLeft: Column = (head, cell) => HEADS_TRUE.test(head) && BLANK.test(cell);
+const falseLeft: Column = (head, cell) => HEADS_FALSE.test(head) && BLANK.test(cell);
+const shared: Column = (head, cell) => head !== '' && SHARE.test(cell);
+const worthless: Column = (head, cell) =>
+  /^\W*(?:points?|marks?|score|pts|credit)\W*$/i.test(head) &&
+  /^\W*(?:0|none|nil|no|zero|[–—-])\W*$/i.test(cell);
+
 /** A cell whose row has no key under "T/F" or "Answer" that could be read, or nothing under "T" and under "F". */
 function leftBlank({ note, passage }: Scene): boolean {
   const { cell } = passage;
-  const table = cell && note.tables[cell.table];
-  if (!table) return false;
+  const table = tableOf(note, passage);
+  if (!cell || !table) return false;
   // Statements at the heads of the columns, "true" and "false" at those of the rows.
   if (cell.row === 0)
-    return table.rows.length > 1 && table.rows.slice(1).every((row) => VERDICT.test(textOf(note, row[0])));
-  const row = table.rows[cell.row]!;
-  const heads = textsOf(note, table.rows[0]!);
-  const under = (header: RegExp, body: RegExp) =>
-    heads.some((head, c) => c !== cell.column && header.test(head) && body.test(textOf(note, row[c])));
+    return table.rows.length > 1 && table.rows.slice(1).every((row) => VERDICT.test(cellText(note, row[0])));
+  const beside = (test: Column) => besideIn(note, table, cell, test);
   return (
-    under(EITHER, SHORT) ||
-    (under(HEADS_TRUE, BLANK) && under(HEADS_FALSE, BLANK)) ||
-    under(/./, SHARE) ||
-    emptyColumn(note, table)
+    beside(asked) ||
+    (beside(trueLeft) && beside(falseLeft)) ||
+    beside(shared) ||
+    emptyColumns(note).has(table)
   );
 }
-/** A column without a header and without a word, for the learner to write in. */
+/** Tables with a column without a header and without a word, for the learner to write in. */
+const emptyColumns = remembered(
+  (note: Note): ReadonlySet<Table> => new Set(note.tables.filter((table) => emptyColumn(note, table))),
+);
 const emptyColumn = (note: Note, { rows }: Table): boolean =>
-  rows.length > 2 && rows[0]!.some((_, c) => rows.every((row) => BLANK.test(textOf(note, row[c]))));
+  rows.length > 2 && rows[0]!.some((_, c) => rows.every((row) => BLANK.test(cellText(note, row[c]))));
 const BLANK = /^[\s_.…☐□◻○-]*$/u;
 const VERDICT = /^\W*(?:true|false|t|f|right|wrong)\W*$|^\s*[✓✗]\s*$/iu;
 const SHORT = /^[^\n]{0,10}$/;
@@ -79,10 +91,6 @@ const SHORT = /^[^\n]{0,10}$/;
 const SHARE = /^\W*\d{1,3} ?% (?:said |of )?(?:true|false|agreed?|yes|right|wrong|correct|t|f)\b/i;
 const EITHER =
   /^\W*(?:your |the )?(?:answers?|solutions?|lösung|truth value|key\b.*|verdict|t\W{0,3}(?:or\W{0,3})?f|true\W{1,3}(?:or\W{1,3})?false|right\W{1,3}(?:or\W{1,3})?wrong|r\W{0,3}f|r\W{0,3}w|true|tick|yes\W{1,3}(?:or\W{1,3})?no|1 ?= ?true.*|(?:is it |that'?s? )?(?:correct|right|true)\?|fact\W{1,3}(?:or\W{1,3})?(?:myth|fiction))\W*$/i;
-const textOf = (note: Note, index: number | undefined): string => note.passages[index ?? -1]?.text ?? '';
-const textsOf = (note: Note, row: readonly number[]): string[] =>
-  row.map((index) => textOf(note, index).trim());
-
 /** An item of a numbered list, with "True or false? Key: F T F" right below the list. */
 function askedBelow({ note, passage }: Scene): boolean {
   const { list } = passage;
@@ -172,14 +180,8 @@ const VOTES =
   /[:–—(=-]\s*\d{1,3} ?(?:votes?|hands?|ticks?|voices?|people|students?|%)(?:\W{1,3}[^.\n]{0,24})?\W*$/i;
 
 /** Another cell of the row says that it earns nothing. */
-function withoutPoints({ note, passage: { cell } }: Scene): boolean {
-  const table = cell && note.tables[cell.table];
-  if (!table || cell.row === 0) return false;
-  const heads = textsOf(note, table.rows[0]!);
-  return heads.some(
-    (head, c) =>
-      c !== cell.column &&
-      /^\W*(?:points?|marks?|score|pts|credit)\W*$/i.test(head) &&
-      /^\W*(?:0|none|nil|no|zero|[–—-])\W*$/i.test(textOf(note, table.rows[cell.row]![c])),
-  );
+function withoutPoints({ note, passage }: Scene): boolean {
+  const { cell } = passage;
+  const table = tableOf(note, passage);
+  return cell !== undefined && table !== undefined && cell.row > 0 && besideIn(note, table, cell, worthless);
 }

@@ -26,6 +26,24 @@ interface Bundle {
   readonly starter?: string;
 }
 
+/** What few runs of the command line ask of Node and what takes long to load, and what is used of it: got at its first use. */
+const LATE: Readonly<Record<string, readonly string[]>> = { 'node:child_process': ['spawn', 'spawnSync'] };
+
+const late: Plugin = {
+  name: 'late',
+  setup: (build) => {
+    build.onResolve({ filter: /^node:/ }, ({ path, namespace }) =>
+      path in LATE && namespace !== 'late' ? { path, namespace: 'late' } : undefined,
+    );
+    build.onLoad({ filter: /^/, namespace: 'late' }, ({ path }) => ({
+      contents: LATE[path]!.map(
+        (name) =>
+          `Object.defineProperty(exports, '${name}', { enumerable: true, get: () => require('${path}').${name} });`,
+      ).join('\n'),
+    }));
+  },
+};
+
 // `module` before `main`: one of the libraries has a `main` whose parts no bundler can follow.
 const node: BuildOptions = {
   platform: 'node',
@@ -35,6 +53,7 @@ const node: BuildOptions = {
   // Code that is run as a script has no loader for modules of its own.
   supported: { 'dynamic-import': false },
 };
+const program: BuildOptions = { ...node, plugins: [late] };
 const desktop: BuildOptions = { ...node, external: ['vscode'] };
 const web: BuildOptions = { platform: 'browser', target: 'es2022' };
 
@@ -72,7 +91,7 @@ const forUse: BuildOptions = {
 };
 
 const BUNDLES: readonly Bundle[] = [
-  { entry: 'server/src/entry/cli.ts', out: 'cli.main.cjs', options: node, starter: 'cli.cjs' },
+  { entry: 'server/src/entry/cli.ts', out: 'cli.main.cjs', options: program, starter: 'cli.cjs' },
   {
     entry: 'server/src/entry/server.ts',
     out: 'server.js',

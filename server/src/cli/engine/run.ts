@@ -57,6 +57,20 @@ function answerLarge(job: Job, setup: Setup): Answer {
   return answer(job, setup);
 }
 
+/** A run of so little meets most patterns once, bytes. */
+const LITTLE = 10_000;
+
+const bytesOf = (looked: readonly Looked[]): number =>
+  looked.reduce((sum, { stat }) => sum + (stat?.size ?? 0), 0);
+
+/**
+ * For a few lines the engine's careful way of compiling a pattern takes longer than the pattern. Compiled code is kept for
+ * the way the engine works in the end, so it has to be the usual one again.
+ */
+function compileCarefully(careful: boolean): void {
+  setFlagsFromString(careful ? '--regexp-optimization' : '--no-regexp-optimization');
+}
+
 function* batches(looked: readonly Looked[]): Generator<Job[]> {
   let batch: Job[] = [];
   let bytes = 0;
@@ -73,7 +87,7 @@ function* batches(looked: readonly Looked[]): Generator<Job[]> {
 
 function threadCount(looked: readonly Looked[], asked: number | undefined): number {
   if (asked !== undefined) return asked;
-  const bytes = looked.reduce((sum, { stat }) => sum + (stat?.size ?? 0), 0);
+  const bytes = bytesOf(looked);
   return looked.length >= 2 && (bytes >= WORTH_BYTES || looked.length >= WORTH_NOTES)
     ? availableParallelism()
     : 1;
@@ -114,6 +128,7 @@ export async function* run(plan: Plan, options: RunOptions): AsyncGenerator<Hand
   const looked = plan.jobs.map((job) => lookUp(job, cache, salts[job.settings]!));
   const open = looked.filter(({ fresh }) => fresh === undefined);
   const setup: Setup = { settings: plan.settings, wanted: options.wanted, hashed: cache !== undefined };
+  compileCarefully(bytesOf(open) >= LITTLE);
   // Standard input belongs to this thread.
   const mustStay = open.some(({ job }) => job.path === '-');
   const threads = mustStay ? 1 : threadCount(open, options.threads);
@@ -134,6 +149,7 @@ export async function* run(plan: Plan, options: RunOptions): AsyncGenerator<Hand
     yield settle(next, one, cache, { salt: salts[one.job.settings]!, now });
   }
   await flow.return(undefined);
+  compileCarefully(true);
   cache?.save();
 }
 

@@ -23,9 +23,13 @@ import { stanceOf } from './stance/index.ts';
 import { readCells } from './tables/cells.ts';
 import { readTables } from './tables/index.ts';
 import { readTold } from './tables/told.ts';
+import { barely, plainly } from './text/asides.ts';
 import { ofOtherGauge } from './text/foreign.ts';
+import type { Item } from './text/items.ts';
+import { changed } from './text/place.ts';
 import { type Scene, sameSizes } from './text/scene.ts';
 import { readWhole } from './text/scenes.ts';
+import { speaksOfTrade } from './text/trade.ts';
 import { keySpan } from './truth.ts';
 
 export type * from './model.ts';
@@ -124,12 +128,9 @@ const inEnglish = (context?: Context): boolean => context?.languages?.includes('
 
 const NOTHING: readonly Statement[] = [];
 
-function readScene(scene: Scene, context?: Context): readonly Statement[] {
-  const found: Reading[] = [];
-  for (const construction of constructionsFor(scene))
-    for (const reading of construction.read(scene))
-      if (!found.some((other) => same(other.claim, reading.claim))) found.push(reading);
-  if (found.length === 0) return NOTHING;
+function readScene(whole: Scene, context?: Context): readonly Statement[] {
+  const [scene, found] = readEasily(whole) ?? [];
+  if (!scene || !found) return NOTHING;
   const meant = found.filter(
     (reading) =>
       !comparesParts(scene, reading.claim) &&
@@ -140,6 +141,55 @@ function readScene(scene: Scene, context?: Context): readonly Statement[] {
     meant.map((reading) => judge(placed(scene, reading), stanceOf(scene, reading), scene.note, context)),
   );
 }
+
+type Readings = readonly [Scene, readonly Reading[]];
+
+/** A sentence as it stands; where nothing is read, without what changes nothing in it. */
+function readEasily(scene: Scene): Readings | undefined {
+  const found = readings(scene);
+  if (found) return [scene, found];
+  return speaksOfTrade(scene.items)
+    ? (readWith(scene, plainly) ?? readWith(scene, barely, anywhere))
+    : undefined;
+}
+
+function readWith(
+  scene: Scene,
+  shorten: (items: readonly Item[]) => readonly Item[] | undefined,
+  counts: (claim: Claim, items: readonly Item[]) => boolean = () => true,
+): Readings | undefined {
+  const items = shorten(scene.items);
+  if (!items) return undefined;
+  const shortened = changed(scene, { items });
+  const found = readings(shortened)?.filter(({ claim }) => counts(claim, items));
+  return found && found.length > 0 ? [shortened, found] : undefined;
+}
+
+/** What the constructions read in a sentence; nothing where none reads anything. */
+function readings(scene: Scene): readonly Reading[] | undefined {
+  let found: Reading[] | undefined;
+  for (const construction of constructionsFor(scene))
+    for (const reading of construction.read(scene)) {
+      found ??= [];
+      if (!found.some((other) => same(other.claim, reading.claim))) found.push(reading);
+    }
+  return found;
+}
+
+/** Holds wherever it is. What is the widest on a ward or flows faster in an arm is said of the place. */
+const anywhere = (claim: Claim, items: readonly Item[]): boolean =>
+  claim.kind === 'comparison'
+    ? ['outer', 'bore'].includes(claim.axis) &&
+      claim.relation !== 'same' &&
+      !items.some(({ magnitude }) => magnitude?.degree === 'superlative')
+    : ANYWHERE.has(claim.kind);
+const ANYWHERE: ReadonlySet<Claim['kind']> = new Set([
+  'direction',
+  'equivalence',
+  'formula',
+  'colour',
+  'property',
+]);
 
 /** A statement keyed true or false is a claim of its key: the finding belongs on the key when that stands apart. */
 function placed(scene: Scene, reading: Reading): Claim {

@@ -20,7 +20,7 @@ import { mayHoldSizes } from '../notes/index.ts';
 /** Words that are not in those tables: table headers, spoken sizes, needle points, deliberate marks. */
 const MORE_WORDS = [
   ...['usp', 'ep', 'eur', 'metric', 'decimetric', 'hegar', 'awg', 'swg', 'bwg', 'id', 'od', 'ett'],
-  ...['tracheal', 'endotracheal', 'breathing tube', 'cuffed', 'uncuffed'],
+  ...['tracheal', 'endotracheal', 'breathing tube', 'cuffed', 'uncuffed', 'double-lumen'],
   ...['o', 'oh', 'ohs', 'aughts', 'oughts', 'noughts', 'thou', 'thousandths'],
   ...[
     'taper',

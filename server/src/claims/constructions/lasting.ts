@@ -85,6 +85,7 @@ function compared(scene: Scene, a: NamedMaterial, b: NamedMaterial): Reading[] {
   const read = outlasts ? { sign: 1, what: 'both' } : measureOf(text);
   if (!read) return [];
   const at = scene.items.findIndex((item, i) => i > a.to && COMPARING.test(item.word));
+  if (at < 0) return [];
   return [
     reading(
       scene,

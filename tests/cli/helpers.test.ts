@@ -208,6 +208,17 @@ describe('coverage and index', () => {
     expect(stdout).toContain('What a course leaves out is its own choice.');
   });
 
+  test.each([
+    ['by-note', /^b\.md\n(?: {2}\S.*\n)* {2}needle-gauge 18 {2}line 1\n/m],
+    ['by-size', /^needle-gauge 18 {2}3 times\n {2}b\.md {2}line 1\n/m],
+    ['by-system', /^needle gauge\n(?: {2}\S.*\n)* {2}18 {2}3 times, 1 note\n/m],
+  ])('list groups %s', (report, expected) => {
+    const { stdout, status } = sizewright(['list', '-r', report], { cwd });
+    expect(status).toBe(0);
+    expect(stdout).toMatch(expected);
+    expect(stdout).toMatch(/\d+ size mentions in \d+ notes\.\n$/);
+  });
+
   test('the index tells how often, how and where each size is written', () => {
     const { stdout } = sizewright(['list', '-r', 'index'], { cwd });
     expect(stdout).toContain('| 18 | 3 | 18 G ×2, 18-gauge ×1 | needle | b.md:1, b.md:1, b.md:1 |');

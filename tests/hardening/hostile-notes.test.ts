@@ -13,6 +13,7 @@ import { chartSvg } from '../../client/webview/draw.ts';
 import type { Row } from '../../client/webview/messages.ts';
 import { CHECK_REPORTS, LIST_REPORTS } from '../../server/src/cli/report/kinds.ts';
 import { count, noTotals } from '../../server/src/cli/report/model.ts';
+import { LIST_REPORT_NAMES } from '../../server/src/cli/report/names.ts';
 import { type NoteResult, placed } from '../../server/src/cli/result.ts';
 import { type Analysis, analyseWhole } from '../../server/src/course/index.ts';
 import { completionsAt, hoverAt, tooltip } from '../../server/src/editor/index.ts';
@@ -184,7 +185,7 @@ describe('in reports', () => {
     holds(hostile, (note, path) => {
       for (const of of ['text', 'jsonl', 'sarif', 'junit', 'annotations', 'summary', 'page'] as const)
         expect([of, CONTROL.exec(checked(of, note, path))?.[0]]).toEqual([of, undefined]);
-      for (const of of ['text', 'jsonl', 'sarif', 'index'] as const)
+      for (const of of LIST_REPORT_NAMES)
         expect([of, CONTROL.exec(listed(of, note, path))?.[0]]).toEqual([of, undefined]);
     });
   });

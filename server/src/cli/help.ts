@@ -18,6 +18,7 @@ export const EXAMPLES: Readonly<Record<string, readonly Example[]>> = {
       'sizewright list -r index > sizes.md',
       'an index of the sizes: how often, how and where each is written',
     ],
+    ['sizewright list -r by-size', 'the notes of each size; by-note and by-system group otherwise'],
     ['sizewright list -r jsonl | grep needle-gauge', 'for another program'],
   ],
   fix: [

@@ -2,10 +2,11 @@
  * An index of the sizes of a course, in Markdown: each system, each size from thin to thick as its numbers run, where
  * it stands, what it is written on, and in how many ways it is written, so that an author sees what is not consistent.
  */
-import { parseValue, SYSTEM_NAMES } from '../../sizes/index.ts';
+import { SYSTEM_NAMES } from '../../sizes/index.ts';
 import type { System } from '../../sizes/model.ts';
 import type { NoteResult, PlacedMention } from '../result.ts';
 import type { ReportKind } from './model.ts';
+import { inOrder, SYSTEMS } from './order-of-sizes.ts';
 import { literal } from './summary.ts';
 
 /** Places listed for a size at most; the rest is counted. */
@@ -44,11 +45,6 @@ function note(entries: Map<string, Entry>, { path, mentions }: NoteResult): void
   }
 }
 
-/** Position of a value among those of its system; a range goes by its first end. */
-function rank({ system, value }: Entry): number {
-  return parseValue(system as System, value.split('..')[0] ?? '')?.value ?? Number.POSITIVE_INFINITY;
-}
-
 function row(entry: Entry): string {
   const writings = [...entry.writings]
     .sort((a, b) => b[1] - a[1])
@@ -60,13 +56,12 @@ function row(entry: Entry): string {
 
 function section(system: string, entries: readonly Entry[]): string {
   const name = system === 'ambiguous' ? 'Unclear' : (SYSTEM_NAMES[system as System] ?? system);
-  const sorted = [...entries].sort((a, b) => rank(a) - rank(b) || (a.value < b.value ? -1 : 1));
   return [
     `## ${name[0]?.toUpperCase()}${name.slice(1)}`,
     '',
     '| size | times | written | on | where |',
     '| --- | ---: | --- | --- | --- |',
-    ...sorted.map(row),
+    ...inOrder(entries).map(row),
     '',
   ].join('\n');
 }
@@ -79,8 +74,7 @@ export const listIndex: ReportKind = () => {
       return '';
     },
     end: ({ mentions, notes }) => {
-      const systems = [...Object.keys(SYSTEM_NAMES), 'ambiguous'];
-      const sections = systems.flatMap((system) => {
+      const sections = SYSTEMS.flatMap((system) => {
         const own = [...entries.values()].filter((entry) => entry.system === system);
         return own.length > 0 ? [section(system, own)] : [];
       });

@@ -1,5 +1,6 @@
 /** The reports there are, by the name users write. */
 import { annotationsReport } from './annotations.ts';
+import { listByNote, listBySize, listBySystem } from './grouped.ts';
 import { listIndex } from './index-of-sizes.ts';
 import { jsonlReport } from './jsonl.ts';
 import { junitReport } from './junit.ts';
@@ -28,4 +29,7 @@ export const LIST_REPORTS: Readonly<Record<(typeof LIST_REPORT_NAMES)[number], R
   jsonl: listJsonl,
   sarif: listSarif,
   index: listIndex,
+  'by-note': listByNote,
+  'by-size': listBySize,
+  'by-system': listBySystem,
 };

@@ -7,12 +7,15 @@ import { joined, unlinked, uri } from './sarif.ts';
 
 const NAMES: Readonly<Record<string, string>> = { ambiguous: 'unclear' };
 
+/** A system as it stands in a listing. */
+export const nameOf = (system: string): string => NAMES[system] ?? system;
+
 export const listText: ReportKind = ({ colour }) => {
   const p = paint(colour);
   const row = (path: string, { place, text, system, value, device, material }: PlacedMention) => {
     const where = p.strong(`${safePath(path)}:${place.line}:${place.column}:`);
     const about = [device, material].filter((word) => word !== undefined).join(', ');
-    return `${where} ${safeLine(text)}  ${NAMES[system] ?? system} ${value}${about ? `  ${p.faint(`(${about})`)}` : ''}\n`;
+    return `${where} ${safeLine(text)}  ${nameOf(system)} ${value}${about ? `  ${p.faint(`(${about})`)}` : ''}\n`;
   };
   return {
     note: ({ path, mentions }) => mentions.map((one) => row(path, one)).join(''),
@@ -40,7 +43,7 @@ export const listSarif: ReportKind = () =>
         ruleIndex: 0,
         kind: 'informational',
         level: 'none',
-        message: { text: unlinked(`${text}: ${NAMES[system] ?? system} ${value}`) },
+        message: { text: unlinked(`${text}: ${nameOf(system)} ${value}`) },
         locations: [
           {
             physicalLocation: {

@@ -9,4 +9,12 @@ export const CHECK_REPORT_NAMES = [
   'page',
   'parts',
 ] as const;
-export const LIST_REPORT_NAMES = ['text', 'jsonl', 'sarif', 'index'] as const;
+export const LIST_REPORT_NAMES = [
+  'text',
+  'jsonl',
+  'sarif',
+  'index',
+  'by-note',
+  'by-size',
+  'by-system',
+] as const;

@@ -16,7 +16,10 @@ export function judgeFit(claim: FitClaim, context?: Context): Judgement {
   const hole = holeOf(container, lensOf(claim.container, context));
   if (!outside || !hole) return cannotTell(says, phrase(MEASURE.noDiameters));
   const sources = [...new Set([...outside.sources, ...hole.within.sources])];
-  const wide = phrase(FIT.thick, { size: label(thing), measure: intervalWords(outside) });
+  const wide =
+    thing.system === 'millimetre'
+      ? phrase(FIT.stated, { size: label(thing) })
+      : phrase(FIT.thick, { size: label(thing), measure: intervalWords(outside) });
   const room = roomWords(container, hole);
   return {
     verdict: verdictOf(outside, hole, container.system === 'tube-id' ? MOST_OF_TUBE : 1),

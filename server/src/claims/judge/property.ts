@@ -162,7 +162,7 @@ function judgeFlat(claim: PropertyClaim): Judgement {
   const curve = claim.property.split(':')[1] ?? '';
   const says = phrase(POINT.saysFlat, { point: point?.name ?? claim.subject, curve });
   if (!point || (point.edge !== 'inner' && point.edge !== 'outer')) return cannotTell(says, '');
-  const where = phrase(POINT.curved, { curve: point.edge });
+  const where = phrase(POINT.flatAcross, { curve: point.edge === 'inner' ? 'outer' : 'inner' });
   const holds = phrase(POINT.holds, { point: point.name, where });
   return ofPoint(point, curve === point.edge ? 'contradicted' : 'agrees', says, holds);
 }

@@ -22,6 +22,10 @@ export const POINT = {
     en: 'has its third edge on the {curve} curve',
     de: 'hat ihre dritte Schneide an der {curve} der Krümmung',
   },
+  flatAcross: {
+    en: 'has its flat side on the {curve} curve, across from its third edge',
+    de: 'hat ihre flache Seite an der {curve} der Krümmung, gegenüber der dritten Schneide',
+  },
   tears: {
     en: 'A conventional cutting needle has its edge towards the wound and can cut out; a reverse cutting needle is the safer.',
     de: 'Eine innen schneidende Nadel hat ihre Schneide zur Wunde hin und kann ausreißen; eine außen schneidende Nadel ist die sicherere.',

@@ -122,6 +122,8 @@ function readClause(scene: Scene, from: number, to: number): Reading[] {
   const number = numbers[0];
   const size = sizes[0];
   if (!number || !size || !alike(numbers) || !agree(sizes)) return [];
+  // "Zeros count downwards in thickness": one word of change cannot move both.
+  if (size.at >= number.at && size.at <= number.to) return [];
   if (!linked(items, number, size)) return [];
   const both = bothScales(items, number);
   if (both === undefined) return [];

@@ -11,6 +11,7 @@ import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { compares } from '../text/magnitudes.ts';
+import { isReference } from '../text/references.ts';
 import { type Group, groups, type Scene, twoSizes } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { FLOW_DEGREES, FLUID, PUTTING_IN } from '../words/flowing.ts';
@@ -121,7 +122,7 @@ function figures(scene: Scene): Reading[] {
   if (someIn(items, whole(items), PUTTING_IN) || own.some(({ from }) => items[from - 1]?.word === 'some'))
     return [];
   const all = items.flatMap((item, at) => {
-    const value = figureAt(item);
+    const value = isReference(items, at) ? undefined : figureAt(item);
     return value === undefined ? [] : [{ at, value, unit: unitAfter(items, at) }];
   });
   const flows = all.filter(({ unit, at }) => unit !== undefined || bareAfter(items, at));

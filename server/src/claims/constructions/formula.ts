@@ -4,6 +4,7 @@ import { joined } from '../text/joined.ts';
 import { changed } from '../text/place.ts';
 import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
+import { factor, NUMBERS } from './factor.ts';
 import { readMetric } from './metric-rule.ts';
 import type { Construction, Reading } from './model.ts';
 import { inName } from './no-operation.ts';
@@ -54,23 +55,6 @@ const MM = /^(?:mm|millimet(?:re|er)s?|millimetric)$/;
 /** Sides, metric numbers and the devices whose numbers are told: with none of them the sentence states no rule. */
 const SUBJECTS =
   /\b(?:outer|outside|external|inner|inside|internal)\b|^(?:lumen|hub|metric|ep|mm|millimet\w+|inch(?:es)?|thousandths|sheaths?|introducers?|guidewires?|endotracheal|tracheal|ett|double-lumen)(?:'s)?$/;
-const NUMBERS: ReadonlyMap<string, number> = new Map([
-  ['two', 2],
-  ['three', 3],
-  ['four', 4],
-  ['five', 5],
-  ['ten', 10],
-  ['pi', 3.14],
-  ['π', 3.14],
-  ['2', 2],
-  ['3', 3],
-  ['4', 4],
-  ['5', 5],
-  ['10', 10],
-  ['3.14', 3.14],
-  ['2.5', 2.5],
-  ['third', 3],
-]);
 
 export const formula: Construction = {
   id: 'formula',
@@ -149,18 +133,6 @@ const DIAMETER = /\b(?:diameter|radius|outside|across)\b/;
 const operationOf = (item: Item): Operation | undefined =>
   DIVIDE.has(item.word) ? 'over' : MULTIPLY.has(item.word) ? 'times' : undefined;
 const words = (items: readonly Item[]) => joined(items);
-
-/** The number beside the operation: "by three", "÷ 3", "three times", "a third of". */
-function factor(items: readonly Item[], at: number): number | undefined {
-  const word = items[at]!.word;
-  if (/^(?:tripl|thrice|treble|third)/.test(word)) return 3;
-  if (word === 'twice' || word.startsWith('doubl') || word.startsWith('hal')) return 2;
-  for (const i of [at + 1, at + 2, at + 3, at + 4, at + 5, at + 6, at + 7, at - 1]) {
-    const value = NUMBERS.get(items[i]?.word ?? '');
-    if (value !== undefined) return value;
-  }
-  return undefined;
-}
 
 /**
  * Which side the operation acts on: the operand of the operation is the nearer of French and millimetre words;
@@ -260,13 +232,17 @@ const given = (items: readonly Item[], at: number, object: number): boolean =>
 const TURNS =
   /\b(french|fr|charri\S+|mm|millimet\w+)(?: (?:size|number|figure))? (?:(?:has|have|will have) become|becomes?|turns? into|is now|are now|turned into) (?:the |a )?(?:french|fr|charri|mm|millimet)/;
 
+/** Behind "times three": what follows is the result, however it is stressed. */
+const COMES_OUT =
+  /^(?:also |always |really |simply |then |therefore )?(?:is|equals|gives?|makes?|gets?|=|turns out|comes (?:out )?(?:to|at|as)|(?:will|must|has to|have to|ought to|should) (?:also |always |then |therefore )?(?:be|equal|give|make|come))(?: |$)/;
+
 function actsOnFrench(items: readonly Item[], french: number, size: number, at: number): boolean | undefined {
   const word = items[at]!.word;
   const turned = TURNS.exec(words(items));
   if (turned) return /^(?:french|fr|ch)/.test(turned[1]!);
   const trip = FROM_TO.exec(words(items));
   if (trip) return /^(?:french|fr|ch)/.test(trip[1]!);
-  if (word === 'times' && /^(?:is|equals|gives?|makes?|gets?|=)$/.test(items[at + 2]?.word ?? '')) {
+  if (word === 'times' && COMES_OUT.test(joined(items, at + 2, at + 6))) {
     const left = items.slice(0, at).findLast((item) => item.system === 'french' || MM.test(item.word));
     if (left) return left.system === 'french';
   }

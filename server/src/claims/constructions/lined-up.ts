@@ -24,13 +24,12 @@ import {
   orderReading,
   otherWay,
   rearranged,
-  requested,
   startsAgain,
-  toBeSorted,
 } from './order.ts';
 import { expected, saidBefore } from './rack.ts';
 import { rangeClaim } from './range-claim.ts';
 import { comparison, withEach, wordless } from './than.ts';
+import { requested, toBeSorted } from './to-arrange.ts';
 
 export const linedUp: Construction = {
   id: 'lined-up',

@@ -6,6 +6,7 @@ import { type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
+import { requested, toBeSorted } from './to-arrange.ts';
 
 export interface Cue {
   readonly at: number;
@@ -50,20 +51,6 @@ export function startsAgain(items: readonly Item[], run: readonly Group[]): bool
   if (new Set(named).size === named.length) return false;
   return named.at(-1) === named[0] || items.some(({ word }) => /^(?:above|below)$/.test(word));
 }
-
-/** "Put 21 G, 23 G and 25 G in order, smallest first.": sizes to be put in order are in none yet. */
-export const requested = (items: readonly Item[], { from, to }: Group): boolean =>
-  /(?:^|[:.] )(?:please )?(?:put|rank|sort|arrange|order|place|list|write|copy|enter|lay|set|hang)(?: (?:these|the|a|an|gauge|sizes?|needles?|sutures?|threads?|:))*$/.test(
-    joined(items, 0, from),
-  ) &&
-  !items.slice(0, from).some((item) => item.magnitude !== undefined) &&
-  items.slice(to).some((item) => item.magnitude !== undefined);
-
-/** "Part F: put in order", above a list whose key comes later: each row says which way it is to be put. */
-export const toBeSorted = ({ headings, passage }: Scene): boolean =>
-  TO_SORT.test(headings.at(-1) ?? '') && !/^\W*(?:answers?|key|solutions?)\b/i.test(passage.text);
-const TO_SORT =
-  /\b(?:put|place|set|rank|sort|arrange|line up)\b(?: [a-z]+){0,4} (?:in|into) (?:the right |the correct |their )?order\b/i;
 
 /** "14 > 16 > 18" where French and gauge are both spoken of: bare numbers of either. */
 export const ofEitherScale = ({ items, passage }: Scene, run: readonly Group[]): boolean =>
@@ -281,7 +268,12 @@ function first(items: readonly Item[], words: readonly Measured[]): Cue | undefi
     /^(?:start|starting|begin|beginning|starts|begins|from)$/.test(item.word),
   );
   const from = words.find(
-    (m) => starts >= 0 && m.at > starts && m.at <= starts + 5 && m.degree === 'superlative',
+    (m) =>
+      starts >= 0 &&
+      m.at > starts &&
+      m.at <= starts + 5 &&
+      m.degree === 'superlative' &&
+      !items.slice(starts, m.at).some((item) => /^[;.]$/.test(item.word)),
   );
   return from ? cueOf(from, from.to, from.sign === 1 ? 'down' : 'up') : undefined;
 }

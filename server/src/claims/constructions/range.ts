@@ -191,13 +191,27 @@ function insideAlone(scene: Scene, { to }: Group): Place | undefined {
 const INSIDE_ALONE =
   /^(?:therefore |thus |also )?(?:is|lies|falls|stays) (?:therefore |thus |also |still |well )?(?:inside|within)(?: [.,;!)]|$)/;
 
+/** "inside", "out of": not the "out" of "turns out to be". */
+const lies = (items: readonly Item[], i: number): boolean =>
+  INSIDE.has(items[i]!.word) ||
+  (OUTSIDE.has(items[i]!.word) && !(items[i]!.word === 'out' && TURN.test(items[i - 1]?.word ?? '')));
+const TURN = /^turn(?:s|ed|ing)?$/;
+
+/** "in his arm is outside that range": where the size is, before the verb that says where it lies. */
+function holder(items: readonly Item[], at: number, window: number): boolean {
+  if (!/^in$/.test(items[at]!.word)) return false;
+  const verb = items.findIndex((item, i) => i > at && i < window && SAYS.test(item.word));
+  return verb > at + 1 && items.some((_, i) => i > verb && i < window && lies(items, i));
+}
+const SAYS = /^(?:is|are|was|lies|falls|sits|stays|comes|goes|would|will)$/;
+
 /** A word of place, then a window: "within the range", "inside that". */
 function windowOf(items: readonly Item[], single: Group): Place | undefined {
   const window = items.findIndex(
     (item, i) => i > single.to && (WINDOW.has(item.word) || refersBack(items, i)),
   );
   const at = items.findIndex(
-    (item, i) => i > single.to && i < window && (INSIDE.has(item.word) || OUTSIDE.has(item.word)),
+    (_, i) => i > single.to && i < window && lies(items, i) && !holder(items, i, window),
   );
   // "You may see a 20 G offered for children, and that also sits between those limits."
   const resumed = items

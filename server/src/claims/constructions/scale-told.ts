@@ -138,7 +138,9 @@ function readPart(
   stop: number,
 ): { readonly at: number; readonly formula: string } | undefined {
   const end = Math.min(stop, clauseEnd(items, scale.at));
-  const found = measuresIn(items, start, end);
+  const found = measuresIn(items, start, end).filter(
+    ({ at }) => at > scale.at || !anothersMeasure(items.slice(at, scale.at)),
+  );
   const [measure] = found;
   if (!measure || found.some((one) => one.what !== measure.what)) return undefined;
   const formula = RULES[scale.what][measure.what];
@@ -163,6 +165,14 @@ const anotherThing = (between: readonly Item[]): boolean => {
   const comma = between.findIndex((item) => item.word === ',');
   return comma >= 0 && between.slice(comma).some((item) => item.deviceNoun);
 };
+
+/** "… takes its number from the inner diameter, and a double-lumen one …": told before, of what was named before. */
+const anothersMeasure = (between: readonly Item[]): boolean =>
+  between.some(
+    ({ word }, i) =>
+      /^(?:[,;]|and|but|while|whereas)$/.test(word) &&
+      /^(?:and|but|while|whereas|an?|the)$/.test(between[i + 1]?.word ?? ''),
+  );
 
 /** "what it tells you about": the word belongs to the telling. */
 const spared = (items: readonly Item[], i: number): boolean =>

@@ -9,6 +9,7 @@ import type { Item } from '../text/items.ts';
 import { changed } from '../text/place.ts';
 import { remembered } from '../text/remember.ts';
 import { type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { EMPHASIS } from '../words/asides.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { concluded } from './concluded.ts';
 import type { Construction, Reading } from './model.ts';
@@ -51,12 +52,18 @@ function resultAfter(items: readonly Item[], after: number): Figure | undefined 
     // "…, and for a 6 mm track": of something else; not "ask for a 16 Fr".
     if (word === 'for' && !/^(?:ask|go|opt|reach|call|send|settle|look)/.test(items[i - 1]!.word))
       return undefined;
-    if (LEADS.test(word)) continue;
+    if (LEADS.test(word) || stressed(items, i)) continue;
     if (ENDS.test(word) || kind !== 'word' || magnitude || NEGATIONS.has(word)) return undefined;
     strange = true;
   }
   return undefined;
 }
+
+/** "is really 6", "is of course 6", "must be 6", "also comes to 9": said with more force, it is the same sum. */
+const stressed = (items: readonly Item[], i: number): boolean =>
+  EMPHASIS.has(items[i]!.word) ||
+  /^(?:also|must|turns|course)$/.test(items[i]!.word) ||
+  (items[i]!.word === 'of' && items[i + 1]?.word === 'course');
 
 /** "a 14 Fr, twice seven": the result stands right before the sum, with its unit. */
 function resultBefore(

@@ -38,6 +38,7 @@ export const turn: Construction = {
     const wish = wished(scene, given, chosen);
     if (wish) return [wish];
     if (given.sizes.length + chosen.sizes.length > 2 || items.some((item) => item.word === 'than')) return [];
+    if (gapped(items, chosen)) return [];
     const word = measuredWords(items).find(
       (m) => m.at > given.to && m.at < chosen.from && m.degree === 'comparative' && !m.idiom,
     );
@@ -55,6 +56,10 @@ export const turn: Construction = {
     return [{ ...reading(scene, word, given, chosen), ...(fails ? { unconditional: true } : {}) }];
   },
 };
+
+/** "The 21 G has to be the chunkier needle, the 27 G the slimmer": each size has its word, and nobody turns to the second. */
+const gapped = (items: readonly Item[], { to }: Group): boolean =>
+  items[to + 1]?.word === 'the' && items[to + 2]?.magnitude?.degree === 'comparative';
 
 /** "Leaks around a 14 Fr? Upsize to a 16 Fr.": the verb says which way. */
 function resized(scene: Scene): Reading | undefined {

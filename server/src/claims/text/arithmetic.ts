@@ -5,6 +5,7 @@
 import { wordValue } from '../../mentions/words/numbers.ts';
 import type { Item } from './items.ts';
 import { joined } from './joined.ts';
+import { isReference } from './references.ts';
 
 /** A number as written. */
 export interface Figure {
@@ -131,6 +132,7 @@ type Read = Figure & { readonly part?: number };
 /** The number at item `i`: digits, a word, a size, an age. */
 function figureAt(items: readonly Item[], i: number): Read | undefined {
   const { word, mention, kind } = items[i]!;
+  if (isReference(items, i)) return undefined;
   const size = mention?.sizes[0];
   const bare = mention && /^\d{1,3}(?:[.,]\d{1,2})?$/.test(mention.text);
   if (mention && !(bare && mention.kind === 'ambiguous')) {

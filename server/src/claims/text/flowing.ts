@@ -46,9 +46,16 @@ export function clauseOf(items: readonly Item[], at: number, ends: RegExp = HARD
 export const whole = (items: readonly Item[]): Clause => ({ from: 0, to: items.length - 1 });
 
 export const someIn = (items: readonly Item[], { from, to }: Clause, what: RegExp): boolean => {
-  for (let i = from; i <= to; i++) if (items[i]!.kind === 'word' && what.test(items[i]!.word)) return true;
+  for (let i = from; i <= to; i++)
+    if (items[i]!.kind === 'word' && what.test(items[i]!.word) && !workedIn(items, i)) return true;
   return false;
 };
+
+/** "in our unit": where people work, not a unit of blood. */
+const workedIn = (items: readonly Item[], i: number): boolean =>
+  items[i]!.word === 'unit' &&
+  /^(?:our|my|your|their|this|the|that|every|each)$/.test(items[i - 1]?.word ?? '') &&
+  /^(?:in|on|at|from|across)$/.test(items[i - 2]?.word ?? '');
 
 /** Everything a sentence says of flow in a higher degree, in its order. */
 export const flowSaid = remembered((items: readonly Item[]): readonly Measured[] => {

@@ -23,11 +23,11 @@ import { stanceOf } from './stance/index.ts';
 import { readCells } from './tables/cells.ts';
 import { readTables } from './tables/index.ts';
 import { readTold } from './tables/told.ts';
-import { barely, plainly } from './text/asides.ts';
+import { barely, plainly, quietly } from './text/asides.ts';
 import { ofOtherGauge } from './text/foreign.ts';
 import type { Item } from './text/items.ts';
 import { changed } from './text/place.ts';
-import { type Scene, sameSizes } from './text/scene.ts';
+import { type Scene, sameSizes, spanOf } from './text/scene.ts';
 import { readWhole } from './text/scenes.ts';
 import { speaksOfTrade } from './text/trade.ts';
 import { keySpan } from './truth.ts';
@@ -131,6 +131,30 @@ const NOTHING: readonly Statement[] = [];
 function readScene(whole: Scene, context?: Context): readonly Statement[] {
   const [scene, found] = readEasily(whole) ?? [];
   if (!scene || !found) return NOTHING;
+  const said = stated(scene, found, context);
+  return said.some(contradicts) ? heldPlainly(scene, said, context) : said;
+}
+
+const contradicts = ({ verdict }: Statement): boolean => verdict === 'contradicted';
+
+/** What is wrong with an aside in it is wrong without it too. Else the aside was read for what it is not. */
+function heldPlainly(scene: Scene, said: readonly Statement[], context?: Context): readonly Statement[] {
+  for (const shorten of [quietly, barely]) {
+    const items = shorten(scene.items);
+    if (!items) continue;
+    const shortened = changed(scene, { items });
+    if (said.some((one) => contradicts(one) && !stands(shortened, one.claim))) continue;
+    const again = stated(shortened, readings(shortened) ?? [], context);
+    if (again.length > 0 && !again.some(contradicts)) return again;
+  }
+  return said;
+}
+
+/** The word a claim turns on was not left out. */
+const stands = (scene: Scene, { focus }: Claim): boolean =>
+  scene.items.some((item) => spanOf(scene, item).start === focus.start);
+
+function stated(scene: Scene, found: readonly Reading[], context?: Context): readonly Statement[] {
   const meant = found.filter(
     (reading) =>
       !comparesParts(scene, reading.claim) &&

@@ -31,6 +31,7 @@ import {
   zeroTaken,
 } from './number-idioms.ts';
 import { changing, countsZeros, growing } from './number-moves.ts';
+import { withoutParticles } from './particles.ts';
 import { systemNear } from './scale-near.ts';
 import { directionClaim, type NumberSide, type SizeSide } from './sides.ts';
 import { waysOf } from './ways.ts';
@@ -49,7 +50,7 @@ export const direction: Construction = {
   leaning: true,
   read(scene) {
     if (ofMoney(scene.items) || drawn(scene)) return [];
-    const told = asRule(scene);
+    const told = asRule(withoutParticles(scene));
     if (told !== scene) return direction.read(told);
     const parts = clauses(scene.items);
     const turned = parts.some(([from, to]) => turnedRound(scene.items.slice(from, to)));

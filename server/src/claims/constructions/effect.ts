@@ -86,10 +86,14 @@ function wished(scene: Scene): Measured | undefined {
   const word = measuredWords(question.items).find((m) => m.degree === 'comparative');
   const excess = measuredWords(question.items).find((m) => m.excess);
   const thing =
-    excess && (excess.axis === 'flow' || question.items.slice(0, excess.at).some((item) => item.deviceNoun));
+    excess && (excess.axis === 'flow' || ledIn(question.items, excess.at).some((item) => item.deviceNoun));
   if (excess && thing && decidable(excess.axis)) return { ...excess, sign: excess.sign === 1 ? -1 : 1 };
   return word && word.axis !== 'other' && word.axis !== 'number' && !word.idiom ? word : undefined;
 }
+
+/** The words of its own part: in "Tip – too tight?" the first word opens, and is no tip. */
+const ledIn = (items: readonly Item[], at: number): readonly Item[] =>
+  items.slice(items.findLastIndex(({ word }, i) => i < at && /^(?:[–—:,;-]|that)$/.test(word)) + 1, at);
 
 /** "when you need speed", "for the smallest hole": what the choice is for. */
 function aim(items: readonly Item[], chosen: number): Measured | undefined {

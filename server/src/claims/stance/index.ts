@@ -319,8 +319,11 @@ const slips = (items: readonly Item[], i: number): boolean =>
 
 /** "Correct the sentence: …": what follows the colon is there to be mended. */
 function exercise(scene: Scene, { from, at }: Reading): boolean {
+  const first = Math.min(from, at);
+  const last = scene.items.slice(0, first).findLastIndex((item) => item.word === ':');
+  if (SET_TO_MEND.test(joined(scene.items, last - 8, last))) return true;
   const colon = scene.items.findIndex((item) => item.word === ':');
-  if (colon < 2 || colon > 7 || Math.min(from, at) < colon) return false;
+  if (colon < 2 || colon > 7 || first < colon) return false;
   const lead = scene.items.slice(0, colon).map((item) => item.word);
   if (/^(?:put right|unscramble|unjumble)\b/.test(lead.join(' '))) return true;
   return (
@@ -328,6 +331,9 @@ function exercise(scene: Scene, { from, at }: Reading): boolean {
     lead.some((word) => /^(?:sentence|statement|line|claim|note|entry|text)s?$/.test(word))
   );
 }
+/** Behind any opening: "Now, correct the sentence: …". */
+const SET_TO_MEND =
+  /\b(?:correct|fix|mend|repair|rewrite|amend|improve|discuss) (?:the|this|these|that|those|each|every|a|one) (?:(?!correct\b)\S+ )?(?:sentence|statement|line|claim|note|entry|text)s?$/;
 const EXERCISES = new Set(['correct', 'fix', 'mend', 'repair', 'rewrite', 'amend', 'improve', 'discuss']);
 
 /** "Remember this, because it is the first thing that goes wrong: …": what is to be remembered follows. */

@@ -6,12 +6,16 @@ import { REPORTING_VERBS } from '../words/frames.ts';
 /** 'Me: "…"', 'Tutor: "…"', 'New text: "…"': the author stands behind what is quoted, or who teaches has the word. */
 export const ownWords = (text: string, quote: number, end: number): boolean => {
   const before = text.slice(Math.max(0, quote - LONGEST_LABEL), quote);
+  if (SOMEONE_SAID.test(text.slice(end, end + LONGEST_LABEL))) return false;
   return (
     TEACHER.test(before) ||
     (end - quote < SHORT_ANSWER && ASKED.test(before)) ||
     (toBeSaid(before) && !SET_AS_TASK.test(text.slice(end, end + FAR_BEHIND)))
   );
 };
+/** '…," said the new starter': whatever stands before it, another has said it. */
+const SOMEONE_SAID =
+  /^[ ,]*(?:said|says|asked|wrote|claimed|answered|replied|thought|insisted|offered|tried|guessed|whispered|came) (?:the|a|an|one|our|my|some|another)(?! (?:tutor|teacher|lecturer|instructor|trainer|demonstrator|consultant|professor|educator)\b)\b/;
 const SHORT_ANSWER = 90;
 const LONGEST_LABEL = 70;
 const FAR_BEHIND = 160;

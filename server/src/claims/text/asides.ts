@@ -43,6 +43,13 @@ type Find = (items: Items, at: number) => Stretch | number | undefined;
 export const plainly = (items: Items): Items | undefined =>
   without(items, [saidAt, beingAt, stressAt, ordinaryAt, ownedAt]);
 
+/** The same for one who asks whether a statement stands without them: there, more of the same is no matter. */
+export const quietly = (items: Items): Items | undefined =>
+  without(items, [saidAt, beingAt, stressAt, alsoAt, ordinaryAt, ownedAt]);
+
+const alsoAt: Find = (items, at) =>
+  items[at]!.word === 'also' && !BINDING.has(items[at - 1]?.word ?? '') ? at + 1 : undefined;
+
 /** Without what says where and when, and without the parts around the statement that name nothing of ours. */
 export const barely = (items: Items): Items | undefined =>
   without(items, [
@@ -82,7 +89,10 @@ function firstOf(finds: readonly Find[], items: Items, at: number): Stretch | un
   return undefined;
 }
 
-const BE = new Set(['is', 'are', 'was', 'be', 'has', 'have', 'means', 'gives', 'lets', 'flows']);
+const BE = new Set(
+  `is are was be has have means gives lets flows carries runs takes passes goes comes holds delivers needs makes leaves fits
+  measures drains pours costs wears admits`.split(/\s+/),
+);
 
 /** The commas around what is left out go with it: both where they part a verb from its own, else the closing one. */
 function closed(items: Items, past: number, kept: Item[]): number {
@@ -124,9 +134,15 @@ const stressAt: Find = (items, at) =>
   !BINDING.has(items[at - 1]?.word ?? '') &&
   !NEGATIONS.has(items[at - 2]?.word ?? '') &&
   items[at + 1] !== undefined &&
-  !BINDING.has(items[at + 1]!.word)
+  !BINDING.has(items[at + 1]!.word) &&
+  !furtherAt(items, at)
     ? at + 1
     : undefined;
+
+/** "but a 28 Fr is narrower still": compared with what came before. */
+const furtherAt = (items: Items, at: number): boolean =>
+  items[at - 1]?.magnitude?.degree === 'comparative' && FURTHER.test(items[at]!.word);
+const FURTHER = /^(?:still|again)$/;
 
 const copula = phrases(COPULAS);
 
@@ -191,7 +207,8 @@ const ordinaryAt: Find = (items, at) => {
 const placeAt: Find = (items, at) => placePast(items, at);
 
 function placePast(items: Items, at: number): number | undefined {
-  if (!AT.has(items[at]?.word ?? '')) return undefined;
+  // "thinnest at the front": the place begins a row.
+  if (!AT.has(items[at]?.word ?? '') || items[at - 1]?.magnitude?.degree === 'superlative') return undefined;
   const past = placed(items, at + 1);
   const whole = past !== undefined && items[past]?.word === 'of' ? placed(items, past + 1) : past;
   // "in a packet 80 mm wide": the place is what has the size.

@@ -34,7 +34,7 @@ export function definite(scene: Scene, word: Measured, all: readonly Group[]): R
   if (!nearest || hasForeignSubject(scene, word) || saidOfNext(items, word) || grounded(items, nearest, word))
     return [];
   if (replaced(items, nearest) || byColour(items, nearest, word)) return [];
-  if (outdoneAgain(items, word)) return [];
+  if (outdoneAgain(items, word) || namedAgain(items, nearest, word)) return [];
   if (setBeside(items, nearest) || owned(items, nearest, word) || firstOf(items, nearest, word)) return [];
   if (still && all.length === 1) return againstPrevious(scene, nearest, word);
   if (still && all.length === 3 && nearest.from === all[2]!.from)
@@ -60,6 +60,15 @@ const outdoneAgain = (items: readonly Item[], { to, at }: Measured): boolean =>
     (item, i) =>
       i > to && item.word === items[at]!.word && /^(?:again|still|yet)$/.test(items[i + 1]?.word ?? ''),
   );
+
+/** "Spinal needles are 25 G, epidural needles 16 G, so the spinal needle must be …": said of a kind by its name. */
+const namedAgain = (items: readonly Item[], { from, to }: Group, { at }: Measured): boolean =>
+  items.slice(to + 1, at).some((item, i, between) => {
+    const kind = between[i + 1];
+    if (item.word !== 'the' || kind?.kind !== 'word' || kind.magnitude || !between[i + 2]?.deviceNoun)
+      return false;
+    return items.slice(0, from).some(({ word }) => word === kind.word);
+  });
 
 /** "pink is 18 and green is 21, so that the pink one is the bigger": the colour says which of them. */
 const byColour = (items: readonly Item[], { to }: Group, { at }: Measured): boolean =>

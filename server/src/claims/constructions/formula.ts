@@ -230,7 +230,7 @@ const given = (items: readonly Item[], at: number, object: number): boolean =>
 
 /** "multiply by three and the French has become millimetres": what turns into the other is worked on. */
 const TURNS =
-  /\b(french|fr|charri\S+|mm|millimet\w+)(?: (?:size|number|figure))? (?:(?:has|have|will have) become|becomes?|turns? into|is now|are now|turned into) (?:the |a )?(?:french|fr|charri|mm|millimet)/;
+  /\b(french|fr|charri\S+|mm|millimet\w+)(?: (?:size|number|figure))?(?: (?:also|really|then|now))? (?:(?:has|have|will have) (?:also |really |then |now )?become|becomes?|turns? into|is now|are now|turned into) (?:the |a )?(?:french|fr|charri|mm|millimet)/;
 
 /** Behind "times three": what follows is the result, however it is stressed. */
 const COMES_OUT =

@@ -9,7 +9,9 @@ import { DEVICE_NOUNS } from '../words/nouns.ts';
 import type { Construction, Reading } from './model.ts';
 import { comparison } from './than.ts';
 
-const BE = ['is', 'are', 'being'];
+const BE = ['is', 'are', 'being', 'be'];
+/** "must be", "will be", "has to be", "turns out to be": whoever concludes it says that it is so. */
+const CONCLUDED = /^(?:will|must|has|have|to|turns?|out)$/;
 
 export const kinds: Construction = {
   id: 'kinds',
@@ -62,10 +64,12 @@ function saidOf(items: readonly Item[], word: Measured): Said | undefined {
     !between.every((item) => STEADY.test(item.word) || ARTICLE.test(item.word))
   )
     return undefined;
+  const verb = verbFrom(items, be);
+  if (verb < 1) return undefined;
   const opening =
-    items.slice(0, be).findLastIndex((item) => OPENS.test(item.word) || item.kind === 'size') + 1;
-  const from = opening + ofTwo(items.slice(opening, be));
-  const said = items.slice(from, be);
+    items.slice(0, verb).findLastIndex((item) => OPENS.test(item.word) || item.kind === 'size') + 1;
+  const from = opening + ofTwo(items.slice(opening, verb));
+  const said = items.slice(from, verb);
   // "The one for skin is the fatter": told by what it is for.
   const phrase = FOR.test(`${said.map((item) => item.word).join(' ')} `) ? said.slice(-1) : said;
   if (items[from - 1]?.kind === 'size' || (phrase === said && !isThing(phrase))) return undefined;
@@ -74,6 +78,14 @@ function saidOf(items: readonly Item[], word: Measured): Said | undefined {
   const definite = items[word.at - 1]?.word === 'the' || word.degree === 'superlative';
   if (than < 0 ? !definite || !closes(items, word) : !other) return undefined;
   return { subject: namesIn(phrase), from, ...(other ? { other } : {}) };
+}
+
+/** Where the verb begins; a "be" with none of these before it is no statement. */
+function verbFrom(items: readonly Item[], be: number): number {
+  if (items[be]!.word !== 'be') return be;
+  let from = be;
+  while (from > 0 && CONCLUDED.test(items[from - 1]!.word)) from--;
+  return from === be ? -1 : from;
 }
 
 const FOR = /^the (?:one|ones|needle|tube|thread|suture|catheter|drain) (?:for|in) (?:the )?[a-z-]+ $/;
@@ -116,14 +128,14 @@ const namesIn = (phrase: readonly Item[]): string[] =>
   phrase.map((item) => singular(item.word)).filter((word) => !SMALL.test(word));
 
 const LINK =
-  /^(?:is|are|of|at|in|from|=|:|\(|run|runs|measure|measures|come|comes|about|usually|mostly|typically|always|a|an|size|sizes)$/;
+  /^(?:is|are|of|at|in|from|=|:|\(|run|runs|measure|measures|come|comes|about|usually|mostly|typically|always|a|an|size|sizes|be|to|out|turns?|will|must|has|really|also|course|actually)$/;
 const BREAK = /^(?:[,;:.(—–]|and|or|but|while|whereas|so|the|our|an?|than|with|for|from)$/;
 
 /** The sizes of a row of items with the words right before each. */
 function named(items: readonly Item[]): Named[] {
   return groups(items).flatMap((group) => {
     let end = group.from;
-    while (end > 0 && group.from - end < 4 && LINK.test(items[end - 1]!.word)) end--;
+    while (end > 0 && group.from - end < 6 && LINK.test(items[end - 1]!.word)) end--;
     let start = end;
     while (
       start > 0 &&

@@ -17,8 +17,9 @@ import {
   romanNumber,
   wholePiece,
 } from './piece.ts';
-import { slashed } from './slashed.ts';
+import { letteredRow, slashed } from './slashed.ts';
 import { wordLabel, wordNumber } from './spoken.ts';
+import { tabled } from './tabled.ts';
 
 export interface Quiz {
   readonly question: Piece;
@@ -157,7 +158,12 @@ function quizAt(
     before?.options ??
     (whole && asking ? tickedLines(reads, read, end) : undefined) ??
     (whole ? boxLines(reads, read, end, asking !== undefined) : undefined) ??
-    (whole ? (following(reads, read, asking !== undefined) ?? listed(reads, read)) : undefined);
+    letteredRow(read, bounds) ??
+    (whole
+      ? (following(reads, read, asking !== undefined || unfinished(read)) ??
+        listed(reads, read) ??
+        tabled(note, reads, read))
+      : undefined);
   if (
     !options ||
     options.length < 2 ||
@@ -166,6 +172,7 @@ function quizAt(
     (!asking &&
       !keyedHere(piece(read, bounds.start, end), options) &&
       !testing(note, read) &&
+      !(unfinished(read) && options[0]!.read.passage.cell) &&
       !closed(reads, options))
   )
     return undefined;
@@ -206,6 +213,12 @@ function following(reads: readonly Read[], read: Read, asked: boolean): Piece[] 
     ? pieces
     : undefined;
 }
+
+/** "The hub of a 20 G cannula is": a stem that its choices complete. */
+const unfinished = ({ passage }: Read): boolean =>
+  /\b(?:is|are|was|were|has|have|the|an?|of|by|to|means?|equals?|measures?|called|about|with|from|in|at)(?:\s*[.…_:]{2,}|\s*…|\s*:)?\s*$/.test(
+    passage.text,
+  );
 
 /** A stem ends at its question mark, unless the mark closes the choices: "Which is 21 G: (a) green (b) blue?" */
 function stemOf(read: Read, bounds: Span, asking: Sentence | undefined): number {

@@ -24,6 +24,21 @@ export function slashed(read: Read, bounds: Span, asked: number | undefined): Pi
   return pieces.length >= 2 && pieces.length <= 6 && alike(pieces) ? pieces : undefined;
 }
 
+const LETTERS = 'abcdefgh';
+const LETTERED = /^\(?([A-Ha-h])[).:]?\s+(?=\S)/;
+
+/** "a green / b pink / c blue" on a line of its own: letters in their order, with a stroke between them. */
+export function letteredRow(read: Read, { start, end }: Span): Piece[] | undefined {
+  const text = read.passage.text.slice(start, end);
+  const line = text.lastIndexOf('\n') + 1;
+  const parts = line > 0 && /\s[/|]\s/.test(text.slice(line)) ? cut(text.slice(line)) : [];
+  const labels = parts.map((part) => LETTERED.exec(text.slice(line + part.start, line + part.end)));
+  const counted = labels.every((label, i) => label?.[1]?.toLowerCase() === LETTERS[i]);
+  if (parts.length < 2 || !counted) return undefined;
+  const from = start + line;
+  return parts.map((part, i) => piece(read, from + part.start + labels[i]![0].length, from + part.end));
+}
+
 /** "Thickest thread", "Absorbable": short, and about one quality. "Widest cannulas" heads a list and asks nothing. */
 function stem({ items }: Piece): boolean {
   const word = askedMagnitude(items);

@@ -199,8 +199,12 @@ const unfilled = (text: string, { start, end }: Sentence): boolean =>
 /** "Which would you not ask for? a) 2.5-0 b) metric 2.5 c) 0": choices in a row behind their question. */
 const offered = (text: string, { start, end }: Sentence): boolean =>
   end - start < 400 &&
-  /\?\W*$/.test(text.slice(Math.max(0, start - 6), start)) &&
-  /^\W*a\W{1,3}\S.*\sb\W{1,3}\S.*\sc\W{1,3}\S/i.test(text.slice(start, end));
+  ((/\?\W*$/.test(text.slice(Math.max(0, start - 6), start)) &&
+    /^\W*a\W{1,3}\S.*\sb\W{1,3}\S.*\sc\W{1,3}\S/i.test(text.slice(start, end))) ||
+    LETTERED_ROW.test(text.slice(start, end)));
+
+/** "The hub is\na green / b pink / c blue": choices below what they complete, with strokes between them. */
+const LETTERED_ROW = /\n\(?a[).:]? \S[^\n/|]{0,60} [/|] \(?b[).:]? \S/i;
 
 /** "3. True. A 14 G …" carries its key; "3. True or false? …" asks for one. */
 const KEYED_AT_HEAD = /^\W*(?:\d{1,2}[.)]\s*)?(?:true|false)\b(?!\s*(?:or|\/|,)\s*false\b|\?)/i;

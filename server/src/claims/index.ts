@@ -25,6 +25,7 @@ import { readTables } from './tables/index.ts';
 import { readTold } from './tables/told.ts';
 import { barely, plainly, quietly } from './text/asides.ts';
 import { ofOtherGauge } from './text/foreign.ts';
+import { fullClauses } from './text/full-clauses.ts';
 import type { Item } from './text/items.ts';
 import { changed } from './text/place.ts';
 import { type Scene, sameSizes, spanOf } from './text/scene.ts';
@@ -132,7 +133,8 @@ function readScene(whole: Scene, context?: Context): readonly Statement[] {
   const [scene, found] = readEasily(whole) ?? [];
   if (!scene || !found) return NOTHING;
   const said = stated(scene, found, context);
-  return said.some(contradicts) ? heldPlainly(scene, said, context) : said;
+  if (!said.some(contradicts)) return said;
+  return heldAlone(scene, context) ?? heldPlainly(scene, said, context);
 }
 
 const contradicts = ({ verdict }: Statement): boolean => verdict === 'contradicted';
@@ -153,6 +155,15 @@ function heldPlainly(scene: Scene, said: readonly Statement[], context?: Context
 /** The word a claim turns on was not left out. */
 const stands = (scene: Scene, { focus }: Claim): boolean =>
   scene.items.some((item) => spanOf(scene, item).start === focus.start);
+
+/** What the clauses say one by one, where nothing of it is wrong. Else half of one was read with half of another. */
+function heldAlone(scene: Scene, context?: Context): readonly Statement[] | undefined {
+  const found = eachAlone(scene);
+  const each = found && stated(scene, found, context);
+  return each?.some(holds) && !each.some(contradicts) ? each : undefined;
+}
+
+const holds = ({ stance, verdict }: Statement): boolean => stance === 'asserted' && verdict === 'agrees';
 
 function stated(scene: Scene, found: readonly Reading[], context?: Context): readonly Statement[] {
   const meant = found.filter(
@@ -175,6 +186,16 @@ function readEasily(scene: Scene): Readings | undefined {
   return speaksOfTrade(scene.items)
     ? (readWith(scene, plainly) ?? readWith(scene, barely, anywhere))
     : undefined;
+}
+
+/** The clauses of a sentence one by one, where one of them says all it says by itself: it is not half of what another says. */
+function eachAlone(scene: Scene): readonly Reading[] | undefined {
+  const clauses = fullClauses(scene.items)?.map(({ items, complete }) => {
+    const found = readings(changed(scene, { items })) ?? [];
+    return { found, settled: complete && found.length > 0 };
+  });
+  if (!clauses?.some(({ settled }) => settled)) return undefined;
+  return clauses.flatMap(({ found }) => found);
 }
 
 function readWith(

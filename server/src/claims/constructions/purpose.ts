@@ -123,7 +123,7 @@ function wanted(items: readonly Item[], word: Measured): boolean {
   );
 }
 const CALLED_FOR =
-  /\b(?:(?:is|are|was|be|being|seems?) (?:then |now |usually |often )?(?:wanted|needed|required|called for|asked for|preferred|desired|in order|worth)|(?:may|can|could|might) be had)\b/;
+  /\b(?:(?:is|are|was|be|being|seems?) (?:then |now |usually |often )?(?:wanted|needed|required|called for|asked for|preferred|desired|in order|worth(?! (?:knowing|remembering|repeating|noting|learning|saying)\b))|(?:may|can|could|might) be had)\b/;
 
 /** "the 3-0 is still too fine", "the tube proves too wide": said of a size or a thing that has one, not of a vein. */
 function tooMuch(items: readonly Item[], { at }: Measured): boolean {

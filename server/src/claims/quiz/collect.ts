@@ -310,7 +310,8 @@ const EMPTY_BOX = /[☐○◯□☑☒]\s*(?=\S)/gu;
 function boxedPieces(read: Read, { start, end }: Span): Piece[] | undefined {
   const text = read.passage.text.slice(start, end);
   const boxes = text.includes('\n') ? [] : matchesOf(text, EMPTY_BOX);
-  if (boxes.length < 2) return undefined;
+  // "☐ T ☑ F" keys what stands before it.
+  if (boxes.length < 2 || /[☐○◯□☑☒]\s*T(?:rue)?\b\W*F(?:alse)?\W*$/iu.test(text)) return undefined;
   return boxes.map((box, i) =>
     piece(read, start + box.index + box[0].length, start + (boxes[i + 1]?.index ?? text.length)),
   );

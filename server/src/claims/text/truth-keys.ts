@@ -274,9 +274,21 @@ const ARROWED = /[→⇒]\s*(?:T|F|true|false)(?=\s*(?:[;,.]|$))/gi;
 export const BOTH_LETTERS =
   /^\W{0,3}(?:T[\s()[\]|]{1,4}F|True[\s()[\]|]{1,4}False)[\s()[\]|]{1,4}(?=[A-Z0-9])/;
 
+/** "… wider than an 18 G. ☐ T ☑ F": a box for each, one of them ticked. */
+const BOX_EACH = /([☐□◻○☑☒✅])\s*T(?:rue)?\W{1,6}?([☐□◻○☑☒✅])\s*F(?:alse)?\W*$/iu;
+const EMPTY = /[☐□◻○]/u;
+
+function boxedKey(line: string): 'true' | 'false' | undefined {
+  const [, yes, no] = BOX_EACH.exec(line) ?? [];
+  if (!yes || !no || EMPTY.test(yes) === EMPTY.test(no)) return undefined;
+  return EMPTY.test(no) ? 'true' : 'false';
+}
+
 function lineKey(line: string): 'true' | 'false' | undefined {
   if (BOTH_LETTERS.test(line) || (line.match(ARROWED)?.length ?? 0) > 1) return undefined;
   if ((line.match(LABELS)?.length ?? 0) > 1 || (line.match(BRACKETED)?.length ?? 0) > 1) return undefined;
+  const boxed = boxedKey(line);
+  if (boxed) return boxed;
   const front = LINE_FRONT.exec(line) ?? NUMBER_FRONT.exec(line);
   const end = front || !MAY_END.test(line) || /[✗✘❌].*[✓✔]/u.test(line) ? null : LINE_END.exec(line);
   const mark = front ? (front[1] ?? front[2] ?? front[3]) : end?.[1];

@@ -12,7 +12,7 @@ import type { Sentence } from '../text/sentences.ts';
 import { asksInTalk } from '../text/talk.ts';
 import { setsTask } from '../text/tasks.ts';
 import { asksTruth } from '../text/truth-keys.ts';
-import { keyOf } from '../truth.ts';
+import { type Keyed, keyOf } from '../truth.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import {
   MISTAKE_WORDS,
@@ -40,7 +40,7 @@ import { packed, unreal } from './unreal.ts';
 
 export function stanceOf(scene: Scene, reading: Reading): Stance {
   const keyed = keyOf(scene);
-  if (keyed) return keyed === 'true' ? 'asserted' : whole(scene, reading);
+  if (keyed) return underKey(scene, reading, keyed);
   if (scene.erratum)
     return scene.erratum === 'holds' &&
       scene.sentence.close !== '?' &&
@@ -95,6 +95,13 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     (reading.own ? undefined : negated(scene, reading)) ??
     (hedged(scene, reading) ? 'hedged' : reading.denied ? 'denied' : 'asserted')
   );
+}
+
+/** "A 2-0 is no finer than a 4-0. True.": the statement may deny, and its key says whether that holds. */
+function underKey(scene: Scene, reading: Reading, keyed: Keyed): Stance {
+  const own = (reading.own ? undefined : negated(scene, reading)) ?? (reading.denied ? 'denied' : undefined);
+  if (keyed === 'true') return own ?? 'asserted';
+  return own === 'denied' ? 'asserted' : (own ?? whole(scene, reading));
 }
 
 /** 'for "nylon is absorbed" read "nylon is not absorbed"': what holds may deny. */

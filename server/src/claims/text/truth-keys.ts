@@ -248,12 +248,12 @@ const TICKED = /^(?:✓|✔|✅|☑|x|\[x\])$/iu;
 const MANY_ROWS = 40;
 
 const LINE_FRONT =
-  /^\W{0,3}?(?:\d{1,2}[.)]?\s+)?(?:[[(]\s*(T|F|True|False|✓|✔|✗|✘)\s*[\])]|(TRUE|FALSE|True|False)\s*:|(T|F)(?=\s+\d{1,2}[.)]\s|\s{2,}[A-Z][a-z]* ))/u;
+  /^\W{0,3}?(?:(?:\d{1,2}[.)]?|[a-h][.)])\s+)?(?:[[(]\s*(T|F|True|False|✓|✔|✗|✘)\s*[\])]|(TRUE|FALSE|True|False)\s*:|(T|F)(?=\s+\d{1,2}[.)]\s|\s{2,}[A-Z][a-z]* ))/u;
 /** "2 F A 30 Fr drain …". */
-const NUMBER_FRONT = /^\W{0,3}\d{1,2}[.)]?\s+(T|F)\s*[—–:.)-]?\s+(?=[A-Z0-9])/;
+const NUMBER_FRONT = /^\W{0,3}(?:\d{1,2}[.)]?|[a-h][.)])\s+(T|F)\s*[—–:.)-]?\s+(?=[A-Z0-9])/;
 /** "A 3-0 is thinner than a 5-0 — no". */
 const LINE_END =
-  /(?:[—–→]|\s-|\.{3,}|…|\s(?=[([])|(?<=[a-z0-9]{2})\s(?=[✓✔]))\s*[([]?(T|F|true|false|yes|no|✓|✔|✗|✘|wrong)[)\]]?\s*\.?\s*$/i;
+  /(?:\b(?:Answer|Ans|Key)\s*[:=.]|[—–→]|\s-|\.{3,}|…|\s(?=[([])|(?<=[a-z0-9]{2})\s(?=[✓✔]))\s*[([]?(T|F|true|false|yes|no|✓|✔|✗|✘|wrong)[)\]]?\s*\.?\s*$/i;
 
 /** The last letters of its words. */
 const MAY_END = /[tfeosg✓✔✗✘][)\]]?\s*\.?\s*$/i;

@@ -147,6 +147,7 @@ function quizAt(
     )
   )
     return undefined;
+  if (MARKS_EACH.test(read.passage.text.slice(bounds.start, bounds.end))) return undefined;
   const asking = askingIn(read, bounds);
   if (!asking && read.passage.kind === 'heading' && titles(read)) return undefined;
   const end = stemOf(read, bounds, asking);
@@ -189,6 +190,10 @@ function quizAt(
   const question = own ?? piece(read, from, Math.max(stop, from + 1));
   return { question, number, options, end: bounds.end, last: options.at(-1)!.read.passage.index };
 }
+
+/** "Mark each statement true or false.": what follows is judged one by one, and nothing is chosen. */
+const MARKS_EACH =
+  /\b(?:each|every|all|these|following|below|statements)\b[^.?!\n]{0,40}\b(?:true|right|correct) or (?:false|wrong|incorrect)\b/i;
 
 /** The last sentence that asks. Most texts have no sign of any, and need not be read for it. */
 const askingIn = (read: Read, { start, end }: Span): Sentence | undefined =>

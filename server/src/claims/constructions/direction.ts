@@ -56,11 +56,18 @@ export const direction: Construction = {
     const turned = parts.some(([from, to]) => turnedRound(scene.items.slice(from, to)));
     return parts.flatMap(([from, to]) => {
       if (turned && !scene.items.slice(from, to).some((item) => item.system)) return [];
+      if (onlySetApart(scene.items.slice(from, to))) return [];
       const close = readClause(scene, from, to);
       return close.length > 0 ? close : waysOf(scene, from, to);
     });
   },
 };
+
+/** "unlike the noughts it climbs as the thread gets thicker": said of another scale than the one that is named. */
+function onlySetApart(items: readonly Item[]): boolean {
+  const at = items.findIndex(({ word }) => word === 'unlike');
+  return at >= 0 && items.every(({ system }, i) => !system || (i > at && i <= at + 2));
+}
 
 /**
  * The rule without what says nothing of it: "each higher number is narrower than the last one", "a finer needle than the

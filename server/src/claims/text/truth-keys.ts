@@ -253,7 +253,11 @@ const LINE_FRONT =
 const NUMBER_FRONT = /^\W{0,3}(?:\d{1,2}[.)]?|[a-h][.)])\s+(T|F)\s*[—–:.)-]?\s+(?=[A-Z0-9])/;
 /** "A 3-0 is thinner than a 5-0 — no". */
 const LINE_END =
-  /(?:\b(?:Answer|Ans|Key)\s*[:=.]|[—–→]|\s-|\.{3,}|…|\s(?=[([])|(?<=[a-z0-9]{2})\s(?=[✓✔]))\s*[([]?(T|F|true|false|yes|no|✓|✔|✗|✘|wrong)[)\]]?\s*\.?\s*$/i;
+  /(?:[—–→]|\s-|\.{3,}|…|\s(?=[([])|(?<=[a-z0-9]{2})\s(?=[✓✔]))\s*[([]?(T|F|true|false|yes|no|✓|✔|✗|✘|wrong)[)\]]?\s*\.?\s*$/i;
+
+/** "b) A 3-0 is thinner than a 5-0. Answer: false": a lettered line has its answer on it; a letter is one on any line. */
+const ANSWERED_END =
+  /(?:^\W{0,3}[a-h][.)]\s.{1,250}[.!]\s+(?:answer|ans|key)\s*[:=.]\s*(T|F|true|false)|[.!]\s+(?:answer|ans|key)\s*[:=.]\s*(T|F))\W*$/i;
 
 /** The last letters of its words. */
 const MAY_END = /[tfeosg✓✔✗✘][)\]]?\s*\.?\s*$/i;
@@ -289,7 +293,7 @@ function lineKey(line: string): 'true' | 'false' | undefined {
   if ((line.match(LABELS)?.length ?? 0) > 1 || (line.match(BRACKETED)?.length ?? 0) > 1) return undefined;
   const boxed = boxedKey(line);
   if (boxed) return boxed;
-  const front = LINE_FRONT.exec(line) ?? NUMBER_FRONT.exec(line);
+  const front = LINE_FRONT.exec(line) ?? NUMBER_FRONT.exec(line) ?? ANSWERED_END.exec(line);
   const end = front || !MAY_END.test(line) || /[✗✘❌].*[✓✔]/u.test(line) ? null : LINE_END.exec(line);
   const mark = front ? (front[1] ?? front[2] ?? front[3]) : end?.[1];
   return mark === undefined ? undefined : keyed(mark);

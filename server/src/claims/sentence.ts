@@ -95,12 +95,12 @@ function eachAlone(scene: Scene): readonly Reading[] | undefined {
 function readWith(
   scene: Scene,
   shorten: (items: readonly Item[]) => readonly Item[] | undefined,
-  counts: (claim: Claim, items: readonly Item[]) => boolean = () => true,
+  counts: (claim: Claim) => boolean = () => true,
 ): Readings | undefined {
   const items = shorten(scene.items);
   if (!items) return undefined;
   const shortened = changed(scene, { items });
-  const found = readings(shortened)?.filter(({ claim }) => counts(claim, items));
+  const found = readings(shortened)?.filter(({ claim }) => counts(claim));
   return found && found.length > 0 ? [shortened, found] : undefined;
 }
 
@@ -115,13 +115,8 @@ function readings(scene: Scene): readonly Reading[] | undefined {
   return found;
 }
 
-/** Holds wherever it is. What is the widest on a ward or flows faster in an arm is said of the place. */
-const anywhere = (claim: Claim, items: readonly Item[]): boolean =>
-  claim.kind === 'comparison'
-    ? ['outer', 'bore'].includes(claim.axis) &&
-      claim.relation !== 'same' &&
-      !items.some(({ magnitude }) => magnitude?.degree === 'superlative')
-    : ANYWHERE.has(claim.kind);
+/** Holds wherever it is. What is wider, or the widest, on a ward, in a box or on a chart is said of the place. */
+const anywhere = (claim: Claim): boolean => ANYWHERE.has(claim.kind);
 const ANYWHERE: ReadonlySet<Claim['kind']> = new Set([
   'direction',
   'equivalence',

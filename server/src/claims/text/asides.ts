@@ -181,7 +181,9 @@ const CONTRACTION = "'s";
 
 function contracted(items: Items, at: number): Stretch | undefined {
   const item = items[at]!;
-  if (!item.word.endsWith(CONTRACTION) || (!item.deviceNoun && !item.system)) return undefined;
+  // "this one's thicker": of the last that was named, or of the one in the hand.
+  if (!item.word.endsWith(CONTRACTION) || item.word === "one's") return undefined;
+  if (!item.deviceNoun && !item.system) return undefined;
   const next = items[at + 1];
   const alone =
     next?.magnitude &&

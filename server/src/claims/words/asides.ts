@@ -128,7 +128,7 @@ export const PLACES: ReadonlySet<string> = new Set([
 ]);
 
 /** In front of a place. "Through", "under" and "with" are left out: what is done to a thing may change how it flows. */
-export const AT = set('in on at from by near beside behind');
+export const AT = set('in on at by near beside behind');
 
 export const DETERMINERS = set('the a an my your our his her their this that each every any');
 
@@ -167,7 +167,7 @@ export const BEAR_IN_MIND = set('remember note know mind');
 
 /** With these a part of a sentence begins that stands before or behind the statement, and has no size in it. */
 export const OPENERS = set('while when whenever before after as in on at once today');
-export const TAILS = set('so and but which');
+export const TAILS = set('so and which');
 
 /** "…, so check the box": advice that follows from the statement. */
 export const ADVICE = set(

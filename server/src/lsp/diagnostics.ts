@@ -6,7 +6,7 @@ import type { Finding, Severity } from '../checks/model.ts';
 import { type Analysis, DIFFERS, hash } from '../course/index.ts';
 import { german } from '../texts/index.ts';
 import { rangeOf } from './positions.ts';
-import type { Read, Session } from './session.ts';
+import type { Glimpse, Read, Session } from './session.ts';
 import type { EditorSettings } from './settings.ts';
 
 export const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
@@ -30,11 +30,6 @@ export function shown(analysis: Pick<Analysis, 'findings'>, settings: EditorSett
 /** Address of the page about a check, for a client that can show it. */
 export type PageOf = (check: string) => string | undefined;
 
-/** What diagnostics are made of. */
-export type Reported = Pick<Read, 'document' | 'settings'> & {
-  readonly analysis: Pick<Analysis, 'findings'>;
-};
-
 /** Diagnostics with the id by which a client knows whether it has them. */
 export interface Report {
   readonly items: Diagnostic[];
@@ -51,7 +46,7 @@ export function fullReport(session: Session, uri: string, read: Read): Report {
 
 /** Diagnostics of a note; the same ones have the same id, so that a client that has them is told so. */
 export function report(
-  { document, analysis, settings }: Reported,
+  { document, analysis, settings }: Glimpse,
   pageOf: PageOf,
   more: readonly Diagnostic[] = [],
 ): Report {

@@ -6,6 +6,7 @@ import { type Analysis, analyse, type Settings } from '../course/index.ts';
 import type { Locale } from '../texts/index.ts';
 import { Across } from './across.ts';
 import { CourseFiles, type Faulty } from './course-files.ts';
+import { firstLook } from './first-look.ts';
 import type { Notes } from './notes.ts';
 import { DEFAULTS, type EditorSettings, readSettings } from './settings.ts';
 
@@ -17,6 +18,11 @@ export interface Read {
   /** What the course and the author together decide for the note. */
   readonly decided: Settings;
 }
+
+/** What is known of a note before it is read whole. */
+export type Glimpse = Pick<Read, 'document' | 'settings'> & {
+  readonly analysis: Pick<Analysis, 'findings'>;
+};
 
 interface Memo {
   readonly version: number;
@@ -135,9 +141,25 @@ export class Session {
   /** Long notes that are read when the typing pauses. */
   readonly typing = new Set<string>();
 
-  /** A long note is being typed and will be read soon; the client will be told to ask again. */
+  /** A long note is being typed, or was just opened, and will be read soon; the client will be told to ask again. */
   isTyping(uri: string): boolean {
-    return this.typing.has(uri) && this.outdated(uri) !== undefined;
+    return this.typing.has(uri) && (this.outdated(uri) !== undefined || this.isNew(uri));
+  }
+
+  /** An open note that was never read. */
+  private isNew(uri: string): boolean {
+    return !this.analyses.has(uri) && this.documents.get(uri) !== undefined;
+  }
+
+  /** What is contradicted at the top of a long note that was never read; undefined when there is nothing to tell early. */
+  async firstLook(uri: string): Promise<Glimpse | undefined> {
+    if (!this.asksAgain || !this.isNew(uri)) return undefined;
+    const settings = await this.settings(uri);
+    const all = this.together(settings, await this.course.settingsFor(uri));
+    const document = this.documents.get(uri);
+    if (document === undefined || !this.isNew(uri)) return undefined;
+    const findings = firstLook(document.getText(), all, uri);
+    return findings && { document, settings, analysis: { findings } };
   }
 
   get asksAgain(): boolean {

@@ -4,9 +4,9 @@ import {
   type DocumentDiagnosticReport,
 } from 'vscode-languageserver';
 import { breathe } from '../cancel.ts';
-import { fullReport, type Reported, report } from '../diagnostics.ts';
+import { fullReport, report } from '../diagnostics.ts';
 import type { Guard } from '../guard.ts';
-import type { Session } from '../session.ts';
+import type { Glimpse, Session } from '../session.ts';
 import { moved } from '../typing.ts';
 
 const NOTHING: DocumentDiagnosticReport = { kind: 'full', items: [] };
@@ -21,7 +21,7 @@ export function offerDiagnostics(session: Session, guard: Guard): void {
       async ({ textDocument, previousResultId }, token) => {
         await breathe(token);
         const { uri } = textDocument;
-        const soon = await later.soon(uri);
+        const soon = (await later.soon(uri)) ?? (await later.first(uri));
         const read = soon === undefined ? await session.open(uri) : undefined;
         if (soon === undefined && read === undefined) return NOTHING;
         const { items, resultId } = read ? fullReport(session, uri, read) : report(soon!, session.pageOf);
@@ -34,8 +34,8 @@ export function offerDiagnostics(session: Session, guard: Guard): void {
   push(session);
 }
 
-/** Shortest and longest pause in typing before a long note is read whole, ms. */
-const PAUSE = { least: 150, most: 1500 };
+/** Shortest and longest pause in typing before a long note is read whole, and what an answer takes to be sent, ms. */
+const PAUSE = { least: 150, most: 1500, sent: 10 };
 
 /** Answers for a long note from what is known, and reads it once the typing pauses. */
 class Later {
@@ -52,7 +52,7 @@ class Later {
   }
 
   /** Undefined when the note is read at once, or the client cannot be told to ask again. */
-  async soon(uri: string): Promise<Reported | undefined> {
+  async soon(uri: string): Promise<Glimpse | undefined> {
     const { session } = this;
     if (!session.asksAgain || session.outdated(uri) === undefined) return undefined;
     const settings = await session.settings(uri);
@@ -60,19 +60,32 @@ class Later {
     const known = session.outdated(uri);
     const document = session.documents.get(uri);
     if (known === undefined || document === undefined) return undefined;
-    clearTimeout(this.waiting.get(uri));
-    session.typing.add(uri);
-    const pause = Math.min(PAUSE.most, Math.max(PAUSE.least, known.took));
-    this.waiting.set(
-      uri,
-      setTimeout(() => void this.read(uri), pause),
-    );
+    this.readIn(Math.min(PAUSE.most, Math.max(PAUSE.least, known.took)), uri);
     const { note, findings } = known.analysis;
     return {
       document,
       settings,
       analysis: { findings: moved({ text: note.text, findings }, document.getText()) },
     };
+  }
+
+  /** What is contradicted at the top of a long note just opened; undefined when it is read whole at once. */
+  async first(uri: string): Promise<Glimpse | undefined> {
+    // Asked again before it was read: there is no more to tell early.
+    if (this.waiting.has(uri)) return undefined;
+    const glimpse = await this.session.firstLook(uri);
+    if (glimpse !== undefined) this.readIn(PAUSE.sent, uri);
+    return glimpse;
+  }
+
+  /** Reads the note in so many ms, unless it is asked for again before. */
+  private readIn(pause: number, uri: string): void {
+    clearTimeout(this.waiting.get(uri));
+    this.session.typing.add(uri);
+    this.waiting.set(
+      uri,
+      setTimeout(() => void this.read(uri), pause),
+    );
   }
 
   private async read(uri: string): Promise<void> {

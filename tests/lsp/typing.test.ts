@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Diagnostic, DocumentDiagnosticReport } from 'vscode-languageserver-protocol';
 import type { Finding } from '../../server/src/checks/model.ts';
+import { topOf } from '../../server/src/lsp/first-look.ts';
 import { moved } from '../../server/src/lsp/typing.ts';
 import { PULL, startClient } from './client.ts';
 
@@ -48,15 +49,15 @@ test('typing far away leaves a finding where its words are', () => {
 
 const WRONG = 'A 16 G cannula is thinner than a 20 G cannula.\n\n';
 
-test('a long note answers at once with what is known, then is read whole', async () => {
+/** A client that can be told to ask again, and when it was. */
+async function startAsking() {
   const client = await startClient({
     capabilities: { ...PULL, workspace: { ...PULL.workspace, diagnostics: { refreshSupport: true } } },
   });
-  const refreshed = new Promise<void>((resolve) => {
-    client.connection.onRequest('workspace/diagnostic/refresh', () => {
-      resolve();
-      return null;
-    });
+  let told = (): void => {};
+  client.connection.onRequest('workspace/diagnostic/refresh', () => {
+    told();
+    return null;
   });
   const pull = async (uri: string): Promise<Diagnostic[]> => {
     const report = await client.request<DocumentDiagnosticReport>('textDocument/diagnostic', {
@@ -64,10 +65,22 @@ test('a long note answers at once with what is known, then is read whole', async
     });
     return report.kind === 'full' ? report.items : [];
   };
-  const text = WRONG.repeat(400);
-  const uri = client.open(text);
+  const toldAgain = () =>
+    new Promise<void>((done) => {
+      told = done;
+    });
+  return { client, pull, toldAgain };
+}
+
+test('a long note answers at once with what is known, then is read whole', async () => {
+  const { client, pull, toldAgain } = await startAsking();
+  const opened = toldAgain();
+  const uri = client.open(WRONG.repeat(400));
+  await pull(uri);
+  await opened;
   expect(await pull(uri)).toHaveLength(400);
   const range = { start: { line: 2, character: 18 }, end: { line: 2, character: 25 } };
+  const refreshed = toldAgain();
   await client.connection.sendNotification('textDocument/didChange', {
     textDocument: { uri, version: 2 },
     contentChanges: [
@@ -86,4 +99,58 @@ test('a long note answers at once with what is known, then is read whole', async
   expect(await pull(uri)).toHaveLength(400);
   expect(client.errors).toEqual([]);
   client.close();
+});
+
+const CALM = 'Ask the learner to summarise what the relatives said.\n\n';
+
+test('a long note just opened tells what is wrong at its top first, then all of it', async () => {
+  const { client, pull, toldAgain } = await startAsking();
+  const again = toldAgain();
+  const uri = client.open(`Take a 2 silk.\n\n${WRONG}${CALM.repeat(400)}${WRONG}`);
+  const first = await pull(uri);
+  expect(first.map(({ range }) => range.start.line)).toEqual([2]);
+  await again;
+  expect((await pull(uri)).map(({ range }) => range.start.line)).toEqual([0, 2, 804]);
+  expect(client.errors).toEqual([]);
+  client.close();
+});
+
+test.each([
+  ['with nothing wrong at its top', CALM.repeat(400) + WRONG, 1],
+  ['that is asked for twice', WRONG + CALM.repeat(400) + WRONG, 2],
+])('a long note %s is read at once', async (_, text, all) => {
+  const { client, pull } = await startAsking();
+  const uri = client.open(text);
+  const answers = await Promise.all(Array.from({ length: all }, () => pull(uri)));
+  expect(answers.at(-1)).toHaveLength(all);
+  client.close();
+});
+
+test('a client that cannot be told to ask again gets all findings at once', async () => {
+  const client = await startClient();
+  const uri = client.open(WRONG + CALM.repeat(400) + WRONG);
+  const report = await client.request<DocumentDiagnosticReport>('textDocument/diagnostic', {
+    textDocument: { uri },
+  });
+  expect(report).toMatchObject({ items: [{}, {}] });
+  client.close();
+});
+
+test.each([
+  ['\n\n', '\n'],
+  ['\r\n\r\n', '\r\n'],
+])('the top ends where a section begins, or between paragraphs (%j)', (gap, end) => {
+  const line = 'A line of forty characters in a paragraph';
+  const paragraphs = Array.from({ length: 400 }, () => line).join(gap);
+  const top = topOf(paragraphs)!;
+  expect(paragraphs.startsWith(top)).toBe(true);
+  expect(top.endsWith(`${line}${end}`)).toBe(true);
+  const headed = `${Array.from({ length: 35 }, () => line).join(gap)}${gap}## Next${gap}${paragraphs}`;
+  expect(topOf(headed)!.endsWith(`${line}${gap}`)).toBe(true);
+  expect(headed.slice(topOf(headed)!.length).startsWith('## Next')).toBe(true);
+});
+
+test('a short note, and one line without end, have no top', () => {
+  expect(topOf(WRONG)).toBeUndefined();
+  expect(topOf('x'.repeat(50_000))).toBeUndefined();
 });

@@ -8,8 +8,8 @@ import { analyse, type Settings } from '../course/index.ts';
 /** A shorter note is read whole at once, characters. */
 const LONG = 12_000;
 
-/** What is looked at first, characters: a screen or two. */
-const LOOK = 4_000;
+/** What is looked at first, characters: about a screen. */
+const LOOK = 2_000;
 
 /**
  * The top of a long note, cut where a section begins, or else between two paragraphs. Undefined for a note that is short, or
@@ -18,8 +18,8 @@ const LOOK = 4_000;
 export function topOf(text: string): string | undefined {
   if (text.length < LONG) return undefined;
   const top = text.slice(0, LOOK);
-  const cut = Math.max(top.lastIndexOf('\n#'), top.lastIndexOf('\r\n#')) + 1;
-  const end = cut > LOOK / 2 ? cut : Math.max(top.lastIndexOf('\n\n'), top.lastIndexOf('\r\n\r\n')) + 1;
+  const cut = top.lastIndexOf('\n#') + 1;
+  const end = cut > LOOK / 2 ? cut : Math.max(top.lastIndexOf('\n\n'), top.lastIndexOf('\n\r\n')) + 1;
   return end > 0 ? top.slice(0, end) : undefined;
 }
 

@@ -101,7 +101,7 @@ const labelOf = (text: string): string =>
 const KEY_WORDS =
   /\b(?:answers?|key|solutions|mark(?:ing)? (?:guide|scheme|sheet)|(?:marker|tutor|teacher|examiner|trainer|assessor)['’]?s['’]? (?:copy|sheet|side|version|notes))\b/i;
 const OPENS_KEY =
-  /^\W*(?:answer key|(?:(?:right|correct|model|my|our|all|the)(?: own)? )?answers|key|solutions|gaps(?=\s*:)|(?:on the )?(?:back|reverse)(?: side)? of (?:the |this )?(?:card|sheet|page|paper|handout|slide|poster)(?=\W*:))|^\W*a\s?1\b(?=[\s\S]{0,300}\ba\s?2\b)/i;
+  /^\W*(?:answer key|(?:(?:right|correct|model|my|our|all|the)(?: own)? )?answers|key|solutions|(?:gaps|marking)(?=\s*:)|(?:on the )?(?:back|reverse)(?: side)? of (?:the |this )?(?:card|sheet|page|paper|handout|slide|poster)(?=\W*:))|^\W*a\s?1\b(?=[\s\S]{0,300}\ba\s?2\b)/i;
 const ENTRY =
   /(?:^|[\s,;|(/·])(?:(?:q(?:uestion)?|item|no\.|#)\s*)?(\d{1,2})\s*[-–—.:)=→>]*\s*(?:is\s+(?=\())?\(?(true|false|[A-FTa-ft]|i{1,3}|iv|vi?)\b(?=[\s,;.|)\-–—:(/·]|$)/gi;
 /** "a) false", "b = T". */
@@ -187,7 +187,7 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
     keyHeading(heading) ||
     keyHeading(above(note, passage)) ||
     OPENS_KEY.test(lead) ||
-    (before !== undefined && before.text.length < LONGEST_LEAD && KEY_LEAD.test(before.text)) ||
+    (before !== undefined && before.text.length < LONGEST_LEAD && leadsKey(before.text)) ||
     mostlyEntries(passage.text) ||
     counted(passage.text) ||
     (!passage.list?.ordered && saidIn(passage.text).length > 0) ||
@@ -216,6 +216,13 @@ const ONE_ENTRY =
 const KEY_LEAD =
   /^\W*(?:answer key|answers|key|solutions|marking key|key for the (?:marker|examiner)s?)(?:\W*$|[.:]\s)/i;
 const LONGEST_LEAD = 100;
+const leadsKey = (text: string): boolean =>
+  KEY_LEAD.test(text) || (SAID_LEAD.test(text) && !OF_OTHERS.test(text));
+/** "Answers, from the back page:", "Answers from me.", "My answers, in the same order (a copy is on the wall):". */
+const SAID_LEAD =
+  /^\W*(?:(?:the|my|our|model|right|correct|all) ){0,2}(?:answers|solutions)\b[^.:?!\d\n]{1,80}(?:[:.]|\):?)\W*$/i;
+const OF_OTHERS =
+  /\b(?:given|students?|candidates?|learners?|trainees?|patients?|relatives|parents|owners|famil(?:y|ies)|wrong|you|your|they|their|he|she|his|her|people|popular|common|often|typical|first|received|heard|seen|not|old|last year|will|are|were|is|was|can|should|must)\b/i;
 
 /** The heading over the heading, "Marking guide" over "Section B"; the title of the note speaks of all of it. */
 function above(note: Note, { path }: Note['passages'][number]): string {

@@ -127,9 +127,15 @@ export const eachOnce = (all: readonly Operand[]): Operand[] => [
 
 /** The one comparing word of a question. */
 export function askedMagnitude(items: readonly Item[]): (Measured & { readonly axis: Axis }) | undefined {
-  const words = measuredWords(items).filter((m) => m.degree !== 'plain' && !m.idiom && m.axis !== 'number');
+  const words = measuredWords(items).filter(
+    (m) => m.degree !== 'plain' && !m.idiom && m.axis !== 'number' && !named(items, m),
+  );
   return words.length === 1 && words[0]!.axis !== 'other' ? words[0] : undefined;
 }
+
+/** "A thread marked metric 3 has a least diameter of": the name of a measure, with nothing to set it against. */
+const named = (items: readonly Item[], { at, degree }: Measured): boolean =>
+  degree === 'superlative' && /^an?$/.test(items[at - 1]?.word ?? '');
 
 /** "the smallest that will do", "the largest you would put in": not the extreme of all, but of those that serve. */
 const LIMITED =

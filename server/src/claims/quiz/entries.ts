@@ -12,7 +12,7 @@ export interface Body {
 }
 
 const OPENER =
-  /^[\s*_(>–—-]*(?:(?:(?:(?:model|sample|suggested|short|full|correct|right|my|our|all|the)(?: own)? )?(?:answer key|answers?|key|solutions?|gaps|marking (?:guide|scheme))|(?:on the )?(?:back|reverse)(?: side)? of (?:the |this )?(?:card|sheet|page|paper|handout|slide|poster))\b[^:.\n]{0,24}[:.)–—-]?\s*)?/i;
+  /^[\s*_(>–—-]*(?:(?:(?:(?:model|sample|suggested|short|full|correct|right|my|our|all|the)(?: own)? )?(?:answer key|answers?|key|solutions?|gaps|marking(?: guide| scheme)?)|(?:on the )?(?:back|reverse)(?: side)? of (?:the |this )?(?:card|sheet|page|paper|handout|slide|poster))\b[^:.\n]{0,24}[:.)–—-]?\s*)?/i;
 const MARK =
   /(?:^|(?<=[\s,;.(|·/]))(?:(?:q(?:uestion)?|a(?:nswer|ns)|a(?=\s?\d)|no\.|item|#)\s*)?[(*]*([1-9]\d?\.\d{1,2}|\d{1,2}|[b-pr-z][1-9]\d?(?!\d)|[ivx]{1,4}|[a-h])[*]*(?:(\s*[).:=>→–—-]+(?!\d)|,(?=\s))|(?=\s|$))/gi;
 

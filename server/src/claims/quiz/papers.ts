@@ -109,6 +109,7 @@ const labelLength = (text: string): number =>
 /** Nothing behind its question mark but the marks it earns: it waits for its answer. */
 function open(asked: Piece): boolean {
   const text = written(asked);
+  if (TO_JUDGE.test(text)) return true;
   const rest = text.slice(text.lastIndexOf('?') + 1);
   return (
     !text.includes('?') ||
@@ -116,8 +117,12 @@ function open(asked: Piece): boolean {
     OFFERS.test(rest)
   );
 }
+/** "True or false? A 10 Fr is wider than an 8 Fr.": no verdict behind the statement. */
+const TO_JUDGE =
+  /^\W*true or false\?\W+(?!.*\b(?:t|f|true|false)\W*$)[A-Z0-9](?:[^.?!]|\.(?=\d)){8,140}[.!]?\W*$/i;
 /** Choices behind the mark. */
-const OFFERS = /\b[Aa][).]?\s.*\b[Bb][).]?\s|\/|\bor\b|\ba\).*\bb\)|\(i\)/;
+const OFFERS =
+  /^\W*\d[^\s,;.]{0,6}(?: ?[A-Za-z]{1,3})?(?:, (?:or )?\d[^\s,;]{0,6}(?: ?[A-Za-z]{1,3})?){1,5}\.?\W*$|\b[Aa][).]?\s.*\b[Bb][).]?\s|\/|\bor\b|\ba\).*\bb\)|\(i\)/;
 
 /** It has a question mark, a gap or a choice, or sets a task. */
 function asksAt(read: Read, line: Span): boolean {

@@ -15,7 +15,7 @@ export interface Said {
 const NUMBERS = '\\d{1,2}(?:\\s*(?:,|and|&|, and)\\s*\\d{1,2})*';
 const TRUTH = 'true|false|right|wrong|correct|incorrect|untrue';
 const LISTED = new RegExp(
-  `\\b(${TRUTH})(?: (?:statements?|ones?|items?|answers?|numbers?))?\\s*(?:[:=–—-]|is|are)\\s*(?:numbers? |nos?\\.? |statements? )?(${NUMBERS})(?![\\d.]*\\s*(?:mm|fr|g\\b|ch|gauge|%|marks?|points?|out|of|or|\\/))`,
+  `\\b(?!(?:right|correct) (?:one|answer) )(${TRUTH})(?: (?:statements?|ones?|items?|answers?|numbers?))?\\s*(?:[:=–—-]|is|are)\\s*(?:numbers? |nos?\\.? |statements? )?(${NUMBERS})(?![\\d.]*\\s*(?:mm|fr|g\\b|ch|gauge|%|marks?|points?|out|of|or|\\/))`,
   'gi',
 );
 const SENTENCE = new RegExp(

@@ -24,6 +24,8 @@ const numberedLists = remembered((note: Note): readonly Numbered[] => {
 export function otherListNearer(note: Note, { list, index }: Passage, number: number, key: number): boolean {
   if (!list?.ordered || list.depth > 0) return false;
   const lists = numberedLists(note);
-  const last = lists.findLast((one) => one.from < key && one.count >= number);
+  // The list that the key itself is an item of is no other list.
+  const own = note.passages[key]?.list?.list;
+  const last = lists.findLast((one) => one.from < key && one.count >= number && one.list !== own);
   return last !== undefined && last.from > index && last.list !== list.list;
 }

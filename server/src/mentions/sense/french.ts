@@ -110,7 +110,7 @@ function letterF(place: Place, match: string, value: number): Verdict {
     const last = /[0-9]\s[-–—]\s([0-9]{1,2})F$/.exec(match)?.[1];
     return last === undefined ? NOTHING : unclear(place, match, Number(last), false);
   }
-  if (keyed(place) && factsOf(place.around).trueFalse) return NOTHING;
+  if ((keyed(place) && factsOf(place.around).trueFalse) || inKeyRow(place, value)) return NOTHING;
   const near = isFrench(place.devices) || CUE.test(place.text) || fellow(place) || inRowOfFrench(place);
   if (near && !aside(place)) return size('french', 'catheter-beside', match);
   if (onCard(place) && USUAL.has(value) && factsOf(place.around).gauge && value >= 10)
@@ -154,6 +154,14 @@ const ROOM =
 const keyed = (place: Place): boolean =>
   /(?:^|\n)$/.test(place.scene.passage.text.slice(Math.max(0, place.span.start - 1), place.span.start)) &&
   /^(?:[.,:;\s]|$)/.test(place.after);
+
+/** "1 F, 2 T, 3 F": numbers that go up by one, each with its letter, and not all of them F. */
+function inKeyRow({ scene: { passage }, span, before, after }: Place, value: number): boolean {
+  const next = /^[,;.]?\s([0-9]{1,2})[-.):\s]{0,2}[TF]\b/.exec(after)?.[1];
+  const last = /\b([0-9]{1,2})[-.):\s]{0,2}[TF][,;.]?\s$/.exec(before.slice(-10))?.[1];
+  if (Number(next) !== value + 1 && Number(last) !== value - 1) return false;
+  return /[0-9][-.):\s]{0,2}T\b/.test(passage.text.slice(Math.max(0, span.start - 80), span.end + 80));
+}
 
 /** Another F number in the sentence, in a note of French sizes. */
 const fellow = (place: Place): boolean =>

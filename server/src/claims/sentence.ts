@@ -12,6 +12,7 @@ import { comparesParts } from './parts.ts';
 import { judge } from './settled.ts';
 import { stanceOf } from './stance/index.ts';
 import { barely, plainly, quietly } from './text/asides.ts';
+import { withoutConsequence } from './text/consequence.ts';
 import { ofOtherGauge } from './text/foreign.ts';
 import { fullClauses } from './text/full-clauses.ts';
 import type { Item } from './text/items.ts';
@@ -78,7 +79,7 @@ function readEasily(scene: Scene): Readings | undefined {
   const found = readings(scene);
   if (found) return [scene, found];
   return speaksOfTrade(scene.items)
-    ? (readWith(scene, plainly) ?? readWith(scene, barely, anywhere))
+    ? (readWith(scene, plainly) ?? readWith(scene, barely, anywhere) ?? readWith(scene, withoutConsequence))
     : undefined;
 }
 

@@ -211,10 +211,29 @@ function rulesIn(text: string): { more: number; cuff: Cuff }[] {
   return matches.flatMap((match, i) => {
     const from = i === 0 ? 0 : matches[i - 1]!.index + matches[i - 1]![0].length;
     const more = numberOf(match[0].endsWith('three and a half') ? '3.5' : match[1]!);
+    const either =
+      more === undefined ? undefined : eitherRule(text.slice(match.index + match[0].length), more);
+    if (either) return either;
     const beside = matches.length === 1 ? text : text.slice(from, match.index);
     return more === undefined ? [] : [{ more, cuff: cuffOf(beside) }];
   });
 }
+
+/** "… plus 4 if uncuffed, plus 3.5 if cuffed": one rule for each kind of tube. */
+function eitherRule(text: string, first: number): { more: number; cuff: Cuff }[] | undefined {
+  const [, cuff, more, other] = EITHER.exec(text) ?? [];
+  const second = more === undefined ? undefined : numberOf(more);
+  if (second === undefined || cuff === other) return undefined;
+  return [
+    { more: first, cuff: cuff as Cuff },
+    { more: second, cuff: other as Cuff },
+  ];
+}
+const FOR_CUFF =
+  '(?:if|for|when|with|where) (?:(?:an?|the) )?(?:tube is )?(cuffed|uncuffed)(?: tubes?| ones?)?';
+const EITHER = new RegExp(
+  `^ ${FOR_CUFF}(?: ,)?(?: and| or| but)?(?: ,)?(?: plus| \\+| add)? ${MORE} ${FOR_CUFF}`,
+);
 
 const numberOf = (text: string): number | undefined => {
   const value = /^[0-9.]+$/.test(text) ? Number(text) : wordValue(text);

@@ -159,6 +159,13 @@ function tied(items: readonly Item[], form: Form, g: Group): boolean {
   // "Large-bore or not: …", "if large-bore lines will not do, a 22 G …": the class is left again before the size comes.
   const words = between.map((item) => item.word);
   if (form.to < g.from && /\band (?:an?|the|our)$/.test(words.join(' '))) return false;
+  // "a 14 G is a wide cannula, a 24 G a narrow one": what is said of the second stands behind it.
+  if (
+    form.to < g.from &&
+    /^, (?:an?|the|our)$/.test(words.join(' ')) &&
+    /^(?:an?|the|our)$/.test(items[g.to + 1]?.word ?? '')
+  )
+    return false;
   if (/\bor not\b|\bnot\b.*,/.test(words.join(' '))) return false;
   if (between.length > 10) return linked(between);
   const plain = between.every(

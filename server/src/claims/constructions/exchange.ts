@@ -153,7 +153,7 @@ function instead(items: readonly Item[], all: readonly Group[]): Exchange | unde
     if (/\b(?:rather than|instead of|in place of|in preference to)\b/.test(text))
       return { given: b, chosen: a };
     const chooses = items.slice(Math.max(0, a.from - 5), a.from).some((item) => TAKE.has(item.word));
-    if (chooses && /^(?:\S+ )?(?:over|not|and not)\b/.test(text)) return { given: b, chosen: a };
+    if (chooses && /^(?:\S+ )?(?:over|not|and not|ahead of)\b/.test(text)) return { given: b, chosen: a };
   }
   return undefined;
 }

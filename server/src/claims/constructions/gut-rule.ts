@@ -60,7 +60,7 @@ function kindIn(items: readonly Item[], from: number, to: number): 'gut' | 'synt
   return (id && SYNTHETIC.test(id)) || (!id && synthetic) ? 'synthetic' : undefined;
 }
 /** Not the absorbable monofilaments, which may be as thick as gut. */
-const SYNTHETIC = /^(?:polyglactin-910|polyglycolic-acid|nylon|polypropylene|polyester)$/;
+const SYNTHETIC = /^(?:polyglactin-910|polyglycolic-acid|nylon|polypropylene|polyester|silk)$/;
 
 function reading(scene: Scene, at: number, than: number, thicker: boolean): Reading {
   const claim = ruleClaim(scene, 'gut-rule', 'usp', thicker ? 'gut-is-thicker' : 'gut-is-thinner', at);

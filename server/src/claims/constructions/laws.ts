@@ -14,7 +14,12 @@ import { ruleClaim } from './rule-claim.ts';
 export const laws: Construction = {
   id: 'laws',
   leaning: true,
-  needs: () => [{ like: CUES }, { sizes: 1, like: MM }, { holds: ['mixed'] }],
+  needs: () => [
+    { like: CUES },
+    { sizes: 1, like: MM },
+    { holds: ['mixed'] },
+    { like: FLOWS, words: ['radius', 'diameter', 'bore', 'width', 'calibre', 'caliber'] },
+  ],
   read(scene) {
     const { items } = scene;
     if (scene.sentence.close === '?' || items.length > 60) return [];
@@ -63,9 +68,13 @@ interface Factor {
 const factorsIn = (items: readonly Item[]): readonly Factor[] =>
   items.flatMap(({ word }, at) => {
     const before = items[at - 1]?.word ?? '';
-    const told = word === 'times' || word === 'fold' ? numberOf(before) : FACTORS.get(word);
+    const told = word === 'times' || word === 'fold' ? numberOf(before) : (FACTORS.get(word) ?? foldOf(word));
     return told === undefined || !(told > 0) ? [] : [{ at, value: told }];
   });
+
+/** "eightfold", "16-fold". */
+const foldOf = (word: string): number | undefined =>
+  word.endsWith('fold') ? numberOf(word.slice(0, -4).replace(/-$/, '')) : undefined;
 
 function numberOf(word: string): number | undefined {
   const value = /^\d+(?:\.\d+)?$/.test(word) ? Number(word) : wordValue(word);
@@ -76,8 +85,10 @@ const WIDTHS =
   /^(?:diameters?|radius|radii|widths?|bores?|calib(?:re|er)s?|wide|thick|lumens?|across|broad)$/;
 const AREAS = /^(?:areas?|cross-sections?|cross-sectional)$/;
 const FLOWS = /^(?:flows?|flow-rate)$/;
-const LAWFUL = /\b(?:law|poiseuille(?:'s)?|hagen|fourth power)\b/;
+const LAWFUL = /\b(?:law|poiseuille(?:'s)?|hagen|fourth power|equation)\b/;
 const SLACK = 0.2;
+/** No flow, however disturbed, grows as slowly with the bore as this power of it. */
+const SLOWEST = 1.5;
 
 /** "Twice the diameter means twice the cross-section", "halve the radius and, by the law, the flow falls to a quarter". */
 function growth(scene: Scene): Reading[] {
@@ -87,7 +98,8 @@ function growth(scene: Scene): Reading[] {
   const area = items.some(({ word }) => AREAS.test(word));
   const flow = items.some(({ word }) => FLOWS.test(word));
   const told = [items, ...scene.before.slice(-2).map((sentence) => sentence.items)];
-  const power = area && !flow ? 2 : flow && !area && told.some((words) => LAWFUL.test(joined(words))) ? 4 : 0;
+  const lawful = told.some((words) => LAWFUL.test(joined(words)));
+  const power = area && !flow ? 2 : flow && !area ? 4 : 0;
   if (power === 0 || items.some(({ mention }) => mention) || items.some(({ word }) => word === 'resistance'))
     return [];
   const outcome = power === 2 ? AREAS : FLOWS;
@@ -95,10 +107,17 @@ function growth(scene: Scene): Reading[] {
   if (width === undefined || result === undefined || width === result) return [];
   const [by, said] = width === 0 ? [one, other] : [other, one];
   const worked = by.value ** power;
+  if (power === 4 && !lawful && !isFlat(by.value, said.value)) return [];
   const holds = Math.abs(said.value / worked - 1) <= SLACK || Math.abs(said.value * worked - 1) <= SLACK;
-  const id = `${power === 2 ? 'area-squared' : 'flow-to-fourth'}${holds ? '' : '-wrong'}`;
+  const id = `${power === 2 ? 'area-squared' : lawful ? 'flow-to-fourth' : 'flow-by-bore'}${holds ? '' : '-wrong'}`;
   const sum = `${Number(by.value.toPrecision(2))}${power === 2 ? '²' : '⁴'} = ${Number(worked.toPrecision(3))}`;
   return [reading(scene, power === 2 ? 'french' : 'tube-id', id, said.at, sum)];
+}
+
+/** "Double the bore and you double the flow": too little by any law. */
+function isFlat(by: number, said: number): boolean {
+  const grown = Math.log(said) / Math.log(by);
+  return grown > 0 && grown < SLOWEST;
 }
 
 /** Which of two kinds of noun stands nearer to a factor: the first kind is 0, the second 1. */

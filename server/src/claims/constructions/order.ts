@@ -307,7 +307,7 @@ function series(items: readonly Item[], words: readonly Measured[]): Cue | undef
     (item, i) =>
       item.word === 'getting' ||
       AND_ON.test(item.word) ||
-      (GETS.test(item.word) && items[i + 2]?.word === ':') ||
+      (GETS.test(item.word) && (items[i + 2]?.word === ':' || ROWED.test(joined(items, i + 2, i + 5)))) ||
       (GETS.test(item.word) && items.slice(i + 2, i + 5).some((near) => ALONG.test(near.word))),
   );
   const m = words.find(
@@ -328,16 +328,15 @@ function goesUp(items: readonly Item[], i: number): Cue | undefined {
   return { at: i + 1, to: i + 3, axis: noun.axis, runs: grows ? 'up' : 'down' };
 }
 
-/** "thickness falls along the row". */
+/** What brings the row on: "along the row", "like this", "in this order". */
+const ROWED =
+  /^(?:along|down|across|through|from)\b|^(?:like (?:this|so)|thus|as follows|in (?:this|that) (?:order|way)|this way)\b|^:/;
+
+/** "thickness falls along the row", "thickness climbs like this: …". */
 function runsAlong(items: readonly Item[], i: number): Cue | undefined {
   const noun = items[i]!.axisNoun;
   const verb = items[i + 1]?.word ?? '';
-  if (
-    !noun ||
-    noun.axis === 'number' ||
-    !/^(?:along|down|across|through|from)$/.test(items[i + 2]?.word ?? '')
-  )
-    return undefined;
+  if (!noun || noun.axis === 'number' || !ROWED.test(joined(items, i + 2, i + 5))) return undefined;
   const grows = /^(?:rises|grows|increases|climbs)$/.test(verb)
     ? 1
     : /^(?:falls|shrinks|decreases|drops)$/.test(verb)

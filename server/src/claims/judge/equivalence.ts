@@ -338,7 +338,7 @@ function judgeNumbers(claim: EquivalenceClaim, says: Part, note: Note, context?:
     : judgeAcross(claim, says, context);
 }
 
-const LUMENS = /\b(?:distal|proximal|medial|middle|lumens|brown|blue|white)\b/i;
+const LUMENS = /\b(?:distal|proximal|medial|middle|lumens?|channels?|brown|blue|white)\b/i;
 const SYNTHETIC = /\b(?:synthetics?|non-?absorbables?)\b/i;
 
 function judgeSutures(claim: EquivalenceClaim, says: Part, note: Note, context?: Context): Judgement {

@@ -108,7 +108,7 @@ export const FORMULAS: readonly FormulaRow[] = [
     says: 'gut is the thicker thread in one USP size',
     true: true,
     holds:
-      'In one USP size gut is a step thicker than a synthetic thread: 3-0 gut is metric 3, 3-0 synthetic metric 2',
+      'In one USP size gut is a step thicker than other threads: 3-0 gut is metric 3, 3-0 silk or synthetic metric 2',
     standard: 'USP <861>',
     sources: ['USP29-861', 'thieme', 'jpvet'],
   },
@@ -118,7 +118,7 @@ export const FORMULAS: readonly FormulaRow[] = [
     says: 'gut is the thinner thread in one USP size',
     true: false,
     holds:
-      'In one USP size gut is a step thicker than a synthetic thread: 3-0 gut is metric 3, 3-0 synthetic metric 2',
+      'In one USP size gut is a step thicker than other threads: 3-0 gut is metric 3, 3-0 silk or synthetic metric 2',
     standard: 'USP <861>',
     sources: ['USP29-861', 'thieme', 'jpvet'],
   },

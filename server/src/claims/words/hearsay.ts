@@ -64,6 +64,12 @@ export const HEARSAY: readonly Hearsay[] = [
   },
   {
     place: 'before',
+    kind: 'comparison',
+    like: /\b(?:student|learner|trainee|pupil|novice|beginner|junior|newcomer|somebody|someone|he|she|they) (?:then |now |always |often |will )?(?:asks?|asked|asking|calls?|called|begs?|begged|wants?|wanted) (?:me |us |you )?for\b/,
+    example: 'Then the student asks for «a thinner cannula, a 14 G in place of an 18 G».',
+  },
+  {
+    place: 'before',
     like: /\baccording to\b(?! (?:the )?(?:iso|din|en|usp|standard)\b)/,
     example: 'According to the porter «silk is a monofilament».',
   },
@@ -229,6 +235,13 @@ export const HEARSAY: readonly Hearsay[] = [
       /(?:you|they|one|he|she)(?:'ll| will| would|'d) (?:write|say|call|think|read|answer|put|tick|chart|end up with)/,
     ),
     example: "Before lunch you'll end up with «5-0 is thicker than 3-0».",
+  },
+  {
+    place: 'right before',
+    like: rightBefore(
+      /(?<!\b(?:i|we|i've|we've|you|it|that|this|which|experience|practice|training|time|years|physics|charts?|tables?|packets?|labels?|standards?|numbers?|figures?|tests?|trials?|stud(?:y|ies)|bench)(?: (?:have|has|had|just|also|already|once|only|all|then|now|always|often|soon))*) (?:told|taught|assured|informed|persuaded|convinced) (?:me|us|her|him|them|people|everyone|everybody|(?:the|my|our|his|her|their|an?|two|some|one) (?:[a-z-]+ )?[a-z-]+)/,
+    ),
+    example: 'They told her that «5-0 is thicker than 3-0».',
   },
   {
     place: 'right before',

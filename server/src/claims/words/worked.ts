@@ -58,6 +58,13 @@ export const WORKED: readonly FormulaRow[] = [
     'By the law of narrow pipes the flow goes with the fourth power of the bore',
   ),
   ...worked(
+    'flow-by-bore',
+    'flow-by-bore-wrong',
+    'tube-id',
+    'the flow grows with the bore by this much',
+    'The flow grows far more than the bore; by the law of narrow pipes with its fourth power',
+  ),
+  ...worked(
     'sum-comes-out',
     'sum-wrong',
     'french',

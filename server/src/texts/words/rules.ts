@@ -151,14 +151,17 @@ export const RULES: Readonly<Record<string, string>> = {
     'Der Querschnitt wächst mit dem Quadrat des Durchmessers',
   'gut is the thicker thread in one USP size': 'Catgut ist in ein und derselben USP-Stärke der dickere Faden',
   'gut is the thinner thread in one USP size': 'Catgut ist in ein und derselben USP-Stärke der dünnere Faden',
-  'In one USP size gut is a step thicker than a synthetic thread: 3-0 gut is metric 3, 3-0 synthetic metric 2':
-    'In ein und derselben USP-Stärke ist Catgut eine Stufe dicker als ein synthetischer Faden: 3-0 Catgut ist metric 3, 3-0 synthetisch metric 2',
+  'In one USP size gut is a step thicker than other threads: 3-0 gut is metric 3, 3-0 silk or synthetic metric 2':
+    'In ein und derselben USP-Stärke ist Catgut eine Stufe dicker als andere Fäden: 3-0 Catgut ist metric 3, 3-0 Seide oder synthetisch metric 2',
   'the widths stand in this ratio': 'die Durchmesser stehen in diesem Verhältnis',
   'These numbers are diameters, and their ratio is another':
     'Diese Zahlen sind Durchmesser, und ihr Verhältnis ist ein anderes',
   'by the law the flows stand in this ratio': 'nach dem Gesetz stehen die Durchflüsse in diesem Verhältnis',
   'By the law of narrow pipes the flow goes with the fourth power of the bore':
     'Nach dem Gesetz für enge Rohre wächst der Durchfluss mit der vierten Potenz der lichten Weite',
+  'the flow grows with the bore by this much': 'der Durchfluss wächst so mit der lichten Weite',
+  'The flow grows far more than the bore; by the law of narrow pipes with its fourth power':
+    'Der Durchfluss wächst weit mehr als die lichte Weite; nach dem Gesetz für enge Rohre mit ihrer vierten Potenz',
   'this tube comes out of the rule given': 'dieser Tubus ergibt sich aus der genannten Regel',
   'By the rule as the text gives it the sum is another':
     'Nach der Regel, wie der Text sie nennt, ergibt sich etwas anderes',

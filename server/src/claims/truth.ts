@@ -28,7 +28,7 @@ export const keyOf = remembered((scene: Scene): Keyed | undefined => {
 
 /** "False – the number runs the other way.": the key, and why. */
 function reasoned({ items }: Sentence): Keyed | undefined {
-  const [key, mark] = items;
+  const [key, mark] = /^[–—-]$/.test(items[0]?.word ?? '') ? items.slice(1) : items;
   if (key?.capital !== true || !REASONS.test(mark?.word ?? '')) return undefined;
   // "Right, but the other way round.", "Correct: narrower.": agreed to, and turned.
   if (mark!.word === ':' && /^(?:right|correct)$/.test(key.word)) return undefined;
@@ -36,7 +36,7 @@ function reasoned({ items }: Sentence): Keyed | undefined {
     return undefined;
   return keyText(key.word);
 }
-const REASONS = /^(?:[–—:;,.-]|because|as|since)$/;
+const REASONS = /^(?:[–—:;,.(-]|because|as|since)$/;
 
 /** Where the key of a true/false statement stands, for a finding to point at. */
 export function keySpan(scene: Scene): Span | undefined {

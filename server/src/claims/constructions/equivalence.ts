@@ -102,6 +102,14 @@ export function opensTerm({ passage, items }: Scene, right: Group): boolean {
   return /\n\s*$/.test(before) && /^[^\n]{0,60}\n\s{0,4}:\s/.test(passage.text.slice(start, start + 80));
 }
 
+/** "14 G is wide, 14 Fr is wider still": each is told something of its own. */
+const besideIts = (items: readonly Item[], between: readonly Item[], right: Group): boolean =>
+  between.length > 2 &&
+  between.at(-1)!.word === ',' &&
+  between.some(({ word }) => TOLD.test(word)) &&
+  TOLD.test(items[right.to + 1]?.word ?? '');
+const TOLD = /^(?:is|are|was|were)$/;
+
 function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const { items } = scene;
   const [a, b] = [left.sizes[0]!, right.sizes[0]!];
@@ -115,6 +123,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   if (
     between.length > 11 ||
     countedAnew(scene, left, right) ||
+    besideIts(items, between, right) ||
     !(
       ties(items, between, left, right) ||
       gapped(items, left, right, between) ||

@@ -105,7 +105,7 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
   // "The braid is silk, the monofilament is nylon": the quality is a subject of its own.
   if (
     between.at(-1)?.word === 'the' &&
-    between.at(-2)?.word === ',' &&
+    /^(?:,|;|and|but|while|whereas)$/.test(between.at(-2)?.word ?? '') &&
     /^(?:is|are)$/.test(items[at + 1]?.word ?? '')
   )
     return [];

@@ -12,7 +12,12 @@ export const requested = (items: readonly Item[], { from, to }: Group): boolean 
   items.slice(to).some((item) => item.magnitude !== undefined);
 
 /** "Part F: put in order", above a list whose key comes later: each row says which way it is to be put. */
-export const toBeSorted = ({ headings, passage }: Scene): boolean =>
-  TO_SORT.test(headings.at(-1) ?? '') && !/^\W*(?:answers?|key|solutions?)\b/i.test(passage.text);
+export const toBeSorted = ({ headings, passage, before }: Scene): boolean =>
+  (TO_SORT.test(headings.at(-1) ?? '') && !/^\W*(?:answers?|key|solutions?)\b/i.test(passage.text)) ||
+  before.slice(-2).some(({ items }) => YOUR_TURN.test(joined(items, 0, 8)));
+
+/** "Your turn. Finest first: …": the reader is to do it. */
+const YOUR_TURN =
+  /^(?:\S+ ){0,4}?(?:(?:now )?(?:it's |it is )?your (?:turn|go)|over to you|(?:now )?you try|have a go|try (?:it|this|one|these)(?: one)?(?: yourself| yourselves)?)\b/;
 const TO_SORT =
-  /\b(?:put|place|set|rank|sort|arrange|line up)\b(?: [a-z]+){0,4} (?:in|into) (?:the right |the correct |their )?order\b/i;
+  /(?:^|[:,.–—] ?)(?:now )?(?:order|sort|rank|arrange) (?:the (?:following|sizes?|threads?|needles?|sutures?)|these|them|those)\b|\b(?:put|place|set|rank|sort|arrange|line up)\b(?: [a-z]+){0,4} (?:in|into) (?:the right |the correct |their )?order\b/i;

@@ -383,6 +383,8 @@ function judgeAcross(claim: EquivalenceClaim, says: Part, context?: Context): Ju
   const verdict = overlap(other, truth, 0, Math.max(margin, 0.12 * truth.max));
   return {
     verdict,
+    // Near each other in the tables: one thing of either size may still be thicker than one of the other.
+    ...(verdict === 'agrees' ? { partly: true as const } : {}),
     says,
     holds: phrase(MEASURE.both, {
       left: label(a.sizes[0]!),

@@ -244,6 +244,9 @@ function speaksOfKey(heading: string): boolean {
   return (
     KEY_WORDS.test(plain) &&
     plain.split(/\s+/).length <= 6 &&
+    !/\b(?:with|and|plus|incl(?:uding|\.)?) (?:(?:the|my|our|all|short|full|model) )?(?:answers?|solutions|key)\b/i.test(
+      plain,
+    ) &&
     !/\b(?:below|bottom|follows?|at the end|best answer|choose|tick)\b/i.test(plain)
   );
 }

@@ -61,7 +61,7 @@ function between({ quiz: { question }, chosen }: Keyed, focus: Span): KeyReading
 }
 
 const NEGATED =
-  /\b(?:except|all but one|odd one(?: out)?|false|wrong|mistaken|inaccurate|incorrect|untrue|least likely|isn't|aren't)\b|\b(?:is|are|does|do|would|should|will) not\b|\bnot (?:true|correct)\b|^(?:\d{1,2} [.)] )?not (?:an? )?(?:absorbable|absorbed|braided|monofilament|multifilament|synthetic|natural)\b/;
+  /\b(?:except|all but one|odd one(?: out)?|false|wrong|mistaken|inaccurate|incorrect|untrue|least likely|neither|none of|isn't|aren't)\b|\b(?:is|are|does|do|would|should|will) not\b|\bnot (?:true|correct)\b|^(?:\d{1,2} [.)] )?not (?:an? )?(?:absorbable|absorbed|braided|monofilament|multifilament|synthetic|natural)\b/;
 const SHOUTED = /\b(?:NOT|EXCEPT)\b/;
 
 /** "The false one is c" under a stem that does not ask for it. */

@@ -83,6 +83,9 @@ function keyCell(note: Note, reads: readonly Read[], quiz: Quiz): Keyed | undefi
   return cell && chosen ? { quiz, chosen, at: piece(cell, 0, cell.passage.text.length) } : undefined;
 }
 
+/** Longest label in front of an option, characters: "(iii) ", "option b) ". */
+const LABEL = 12;
+
 /** Exactly one option in bold, ticked or checked. */
 function marked(quiz: Quiz): Keyed | undefined {
   for (const test of [
@@ -142,12 +145,13 @@ const boxed = ({ read, span }: Piece): boolean =>
   );
 const checked = ({ read }: Piece) => read.passage.list?.checked === true;
 
-/** Most of the option is set in strong type. */
+/** Most of the option is set in strong type, and not the question with it. */
 function bold({ read, span }: Piece): boolean {
   const length = span.end - span.start;
   return read.passage.marks.some(
     (mark) =>
       mark.kind === 'strong' &&
+      mark.start >= span.start - LABEL &&
       Math.min(mark.end, span.end) - Math.max(mark.start, span.start) >= 0.6 * length,
   );
 }
@@ -191,13 +195,17 @@ function letterIn(read: Read, quiz: Quiz, within: Span): Keyed | undefined {
       chosen.span.start > from + match.index
     )
       continue;
-    if (otherLabels(quiz, match[1]!)) continue;
+    if (otherLabels(quiz, match[1]!) || (/^f$/i.test(match[1]!) && calledTrue(quiz))) continue;
     if (KEY_OF_PART.test(match[0]) && numbered(quiz)) continue;
     const end = from + match.index + match[0].length;
     return { quiz, chosen, at: piece(read, end - match[1]!.length, end) };
   }
   return undefined;
 }
+
+/** "… — T" behind one of them, "… — F" behind another: each is called true or false, and no sixth choice is named. */
+const calledTrue = ({ options }: Quiz): boolean =>
+  options.some(({ read: { passage } }) => /(?:[—–-]|\(|\[)\s*T\s*[)\]]?\s*\.?\s*$/.test(passage.text));
 
 /** "Answers: (i) a" beside choices (a), (b), (c): a numeral counts the questions. */
 const otherLabels = ({ options: [first] }: Quiz, label: string): boolean =>

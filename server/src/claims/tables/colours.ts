@@ -104,7 +104,7 @@ function ofEach(grid: Grid, coded: readonly { column: number; mention: Mention }
 }
 
 /** "Needle" above the sizes says whose they are, whatever else the row speaks of. */
-const headed = (header: string | undefined): Device | undefined => {
+export const headed = (header: string | undefined): Device | undefined => {
   const code = codeOf(wordsOf(header ?? ''));
   return code === 'both' ? undefined : code;
 };

@@ -16,6 +16,11 @@ const ofGut = (text: string): boolean => GUT.test(text) && !OTHERS.test(text);
 const headedSynthetic = ({ header }: Grid): boolean =>
   header.some((text) => SYNTHETIC.test(text)) && !header.some((text) => GUT.test(text));
 
+/** "Metric" beside "Gut metric": the first is of the other threads. */
+export const besideGut = ({ header }: Grid, column: number, own: number): boolean =>
+  [column, own].every((each) => !GUT.test(header[each] ?? '')) &&
+  header.some((text, i) => i !== column && i !== own && ofGut(text));
+
 /** Rows that must speak for one table before another row is held to it. */
 const ENOUGH = 2;
 

@@ -4,8 +4,9 @@ import type { Span } from '../../notes/model.ts';
 import type { EquivalenceClaim, Operand } from '../model.ts';
 import { materialsIn } from '../text/materials.ts';
 import { STRUCK_HEADER } from '../text/scenes.ts';
+import { headed } from './colours.ts';
 import { type Grid, MEASURES, operandOf, type Row, rowSpan, sole, soleMaterial, systemOf } from './grid.ts';
-import { NOT_GUT, strayGut, threadOf } from './threads.ts';
+import { besideGut, NOT_GUT, strayGut, threadOf } from './threads.ts';
 
 /** A header that says what is measured settles that it is no length. */
 const ACROSS = /\b(?:diameter|o\.?d\.?|width|thickness|across|outer|outside)\b/;
@@ -128,12 +129,16 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
       return [];
     if (!comparable(systemOf(subject.mention!), systemOf(cell.mention))) return [];
     if (twice && !MEASURES.has(systemOf(cell.mention))) return [];
+    const other = besideGut(grid, column, cells.indexOf(subject)) ? { material: NOT_GUT } : stray;
+    // "Cannula OD, mm" beside "Needle, mm": each is of the thing its header names.
+    const device = systemOf(subject.mention!) === 'needle-gauge' ? headed(grid.header[column]) : undefined;
     const left = {
       ...operandOf(subject.mention!, material),
-      ...stray,
+      ...other,
       ...(cell.headed && { material: cell.headed }),
+      ...(device && { device }),
     };
-    const right = { ...operandOf(cell.mention, cell.headed ?? material), ...stray };
+    const right = { ...operandOf(cell.mention, cell.headed ?? material), ...other };
     return [equivalence(left, right, cell.role, rowSpan(row))];
   });
 }

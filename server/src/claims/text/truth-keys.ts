@@ -63,7 +63,7 @@ export function isTruthItem(read: Read, lead: Sentence | undefined, headings: re
 
 /** "A 12 Fr tube is 6 mm wide. F": a key after a statement. */
 const END_KEY =
-  /[.!]\s+\(?[TF]\)?\.?\s*$|[.!]\s+(?:True|False)(?:\s*[–—:;,.-]|\s+(?:because|as|since)\b)|[.!]["”]\s+(?:True|False|Correct|Right|Wrong|Incorrect|Untrue)\b/;
+  /[.!]\s+(?:[–—-]\s*)?\(?[TF]\)?\.?\s*$|[.!]\s+[–—-]\s*(?:[TF]|True|False)\s*[;,(:]|[.!]\s+(?:True|False)(?:\s*[–—:;,.-]|\s+(?:because|as|since)\b)|[.!]["”]\s+(?:True|False|Correct|Right|Wrong|Incorrect|Untrue)\b/;
 
 /** Marks on lines of one passage: each is about its own line. */
 const SEVERAL_KEYS = /\n[ \t]*[✅✔✓☑❌✗✘✖]/u;

@@ -239,7 +239,7 @@ export const HEARSAY: readonly Hearsay[] = [
   {
     place: 'right before',
     like: rightBefore(
-      /(?<!\b(?:i|we|i've|we've|you|it|that|this|which|experience|practice|training|time|years|physics|charts?|tables?|packets?|labels?|standards?|numbers?|figures?|tests?|trials?|stud(?:y|ies)|bench)(?: (?:have|has|had|just|also|already|once|only|all|then|now|always|often|soon))*) (?:told|taught|assured|informed|persuaded|convinced) (?:me|us|her|him|them|people|everyone|everybody|(?:the|my|our|his|her|their|an?|two|some|one) (?:[a-z-]+ )?[a-z-]+)/,
+      /(?<!\b(?:i|we|i've|we've|you|it|that|this|which|who|experience|practice|training|time|years|physics|charts?|tables?|packets?|labels?|standards?|numbers?|figures?|tests?|trials?|stud(?:y|ies)|bench)(?: (?:have|has|had|just|also|already|once|only|all|then|now|always|often|soon))*) (?:told|taught|assured|informed|persuaded|convinced) (?:me|us|her|him|them|people|everyone|everybody|(?:the|my|our|his|her|their|an?|two|some|one) (?:[a-z-]+ )?[a-z-]+)/,
     ),
     example: 'They told her that «5-0 is thicker than 3-0».',
   },

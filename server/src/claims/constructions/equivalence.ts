@@ -8,6 +8,7 @@ import { dimensionOf, equate, LENGTHS, longEnough, SHORTEST } from './equate.ts'
 import type { Construction, Reading } from './model.ts';
 import { answered } from './replied.ts';
 import {
+  besideIts,
   beyond,
   concluded,
   crossedLength,
@@ -101,14 +102,6 @@ export function opensTerm({ passage, items }: Scene, right: Group): boolean {
   const before = passage.text.slice(Math.max(0, start - 4), start);
   return /\n\s*$/.test(before) && /^[^\n]{0,60}\n\s{0,4}:\s/.test(passage.text.slice(start, start + 80));
 }
-
-/** "14 G is wide, 14 Fr is wider still": each is told something of its own. */
-const besideIts = (items: readonly Item[], between: readonly Item[], right: Group): boolean =>
-  between.length > 2 &&
-  between.at(-1)!.word === ',' &&
-  between.some(({ word }) => TOLD.test(word)) &&
-  TOLD.test(items[right.to + 1]?.word ?? '');
-const TOLD = /^(?:is|are|was|were)$/;
 
 function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const { items } = scene;

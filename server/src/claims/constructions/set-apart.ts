@@ -69,3 +69,11 @@ export const heldAgainst = (
     items[left.from - 2]?.kind === 'size' &&
     between[0]?.word === ',' &&
     [left, right].every((g) => /^(?:millimetre|inch)$/.test(g.sizes[0]!.system)));
+
+/** "14 G is wide, 14 Fr is wider still": each is told something of its own. */
+export const besideIts = (items: readonly Item[], between: readonly Item[], right: Group): boolean =>
+  between.length > 2 &&
+  between.at(-1)!.word === ',' &&
+  between.some(({ word }) => TOLD.test(word)) &&
+  TOLD.test(items[right.to + 1]?.word ?? '');
+const TOLD = /^(?:is|are|was|were)$/;

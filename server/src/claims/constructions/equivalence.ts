@@ -14,6 +14,7 @@ import {
   crossedLength,
   heldAgainst,
   ofAnother,
+  opensTerm,
   saidOfAnother,
   second,
 } from './set-apart.ts';
@@ -95,13 +96,6 @@ const laid = ({ items }: Scene, left: Group): boolean =>
   /(?:^|, )(?:laid|held|put|placed|set|side by side|next|measured)? ?(?:beside|against|next to|alongside|with)(?: an?| the| our)?$/.test(
     joined(items, 0, left.from),
   );
-
-/** A term at the head of a line, its definition on the next: what stands before it belongs to another term. */
-export function opensTerm({ passage, items }: Scene, right: Group): boolean {
-  const { start } = items[right.from]!;
-  const before = passage.text.slice(Math.max(0, start - 4), start);
-  return /\n\s*$/.test(before) && /^[^\n]{0,60}\n\s{0,4}:\s/.test(passage.text.slice(start, start + 80));
-}
 
 function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   const { items } = scene;

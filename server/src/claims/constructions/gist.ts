@@ -13,7 +13,7 @@ import { ACROSS, OWNERS, SETS, SIDES, STUFF } from '../words/gist.ts';
 import { carried, FILLS, NUMBERS, TAKES_UP, UNIT } from './carried.ts';
 import { asPacked, withCrosses } from './crossed.ts';
 import { equate } from './equate.ts';
-import { countedAnew, opensTerm } from './equivalence.ts';
+import { countedAnew } from './equivalence.ts';
 import {
   apart,
   CONTRAST,
@@ -29,6 +29,7 @@ import {
 } from './gist-pair.ts';
 import { ofStuff, ownedElsewhere, roundAbout } from './measure-owner.ts';
 import type { Construction, Reading } from './model.ts';
+import { opensTerm } from './set-apart.ts';
 import { slip } from './slips.ts';
 import { sums } from './sums.ts';
 

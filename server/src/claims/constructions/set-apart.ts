@@ -1,6 +1,6 @@
 /** Sizes and measures that stand beside each other and yet are not set equal: lengths along, and what lies beyond a size. */
 import type { Item } from '../text/items.ts';
-import type { Group } from '../text/scene.ts';
+import type { Group, Scene } from '../text/scene.ts';
 import { LENGTHS } from './equate.ts';
 
 /** "Anything thicker than a 20 G is over 1 mm": the verb belongs to what is compared with the size. */
@@ -69,6 +69,13 @@ export const heldAgainst = (
     items[left.from - 2]?.kind === 'size' &&
     between[0]?.word === ',' &&
     [left, right].every((g) => /^(?:millimetre|inch)$/.test(g.sizes[0]!.system)));
+
+/** A term at the head of a line, its definition on the next: what stands before it belongs to another term. */
+export function opensTerm({ passage, items }: Scene, right: Group): boolean {
+  const { start } = items[right.from]!;
+  const before = passage.text.slice(Math.max(0, start - 4), start);
+  return /\n\s*$/.test(before) && /^[^\n]{0,60}\n\s{0,4}:\s/.test(passage.text.slice(start, start + 80));
+}
 
 /** "14 G is wide, 14 Fr is wider still": each is told something of its own. */
 export const besideIts = (items: readonly Item[], between: readonly Item[], right: Group): boolean =>

@@ -34,10 +34,18 @@ function follows(place: Place, hit: Span): boolean {
   return /^[\s-](?:[\w-]+\s){0,2}$/.test(between);
 }
 
+/** "The catheter's 14 and the drain's 20": whose the size is said to be. */
+const owns = (place: Place, hit: Span): boolean =>
+  hit.end < place.span.start &&
+  place.span.start - hit.end < 8 &&
+  /^['’]s\s(?:own\s)?$/.test(place.scene.passage.text.slice(hit.end, place.span.start));
+
 /** Device of a size; the course's own setting decides only what the note leaves open. */
 export function deviceOf(place: Place, system: System): Device | undefined {
   if (system === 'french' && place.devices.some((hit) => hit.means === 'cannula' && follows(place, hit)))
     return 'catheter';
+  const owner = place.devices.find((hit) => fits(system, hit.means) && owns(place, hit));
+  if (owner) return owner.means;
   let general: Device | undefined;
   let behind = false;
   for (const hit of ordered(place, place.devices, (scene) => scene.devices)) {

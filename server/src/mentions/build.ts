@@ -46,7 +46,7 @@ export function mentionOf(place: Place, candidate: Candidate, verdict: Verdict):
   if (device) built.device = device;
   if (material) built.material = material;
   if (bound) built.bound = bound;
-  if (approximate(place.before)) built.approximate = true;
+  if (approximate(place.before, system)) built.approximate = true;
   if (isLength(place, verdict.evidence.rule, { system, value: values[0]! }, device)) built.length = true;
   return built as Mention;
 }

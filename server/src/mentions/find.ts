@@ -9,15 +9,9 @@ import { joinRanges } from './ranges.ts';
 import { type Candidate, scan } from './scan.ts';
 import { type Scene, type Surroundings, sentenceIndex, survey } from './scene.ts';
 import { LENGTHS, RULES } from './sense/decide.ts';
-import {
-  type Beside,
-  companyOf,
-  equated,
-  type LengthSystem,
-  lengthSense,
-  tubeLength,
-} from './sense/length.ts';
+import { type Beside, companyOf, equated, type LengthSystem, lengthSense } from './sense/length.ts';
 import { type Place, placeOf } from './sense/place.ts';
+import { tubeLength } from './sense/tube-length.ts';
 import { size, type Verdict } from './sense/verdict.ts';
 import { shareThings } from './share.ts';
 

@@ -13,6 +13,7 @@ import {
   concluded,
   crossedLength,
   heldAgainst,
+  lumenOfIt,
   ofAnother,
   opensTerm,
   saidOfAnother,
@@ -136,6 +137,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     second(items, left) ||
     beyond(items, left, between) ||
     ofAnother(left, between) ||
+    lumenOfIt(items, left, right) ||
     inSum(items, left.from) ||
     inSum(items, right.from)
   )

@@ -84,3 +84,9 @@ export const besideIts = (items: readonly Item[], between: readonly Item[], righ
   between.some(({ word }) => TOLD.test(word)) &&
   TOLD.test(items[right.to + 1]?.word ?? '');
 const TOLD = /^(?:is|are|was|were)$/;
+
+/** "A 7 Fr line: one 16 G lumen and two 18 G": what runs inside it. */
+export const lumenOfIt = (items: readonly Item[], left: Group, right: Group): boolean =>
+  left.sizes[0]!.system === 'french' &&
+  right.sizes[0]!.system === 'needle-gauge' &&
+  /^(?:lumens?|lumina|channels?|ports?)$/.test(items[right.to + 1]?.word ?? '');

@@ -93,12 +93,17 @@ function inside(scene: Scene, text: string): Reading[] {
   )
     return [];
   if (!/mm$/i.test(length.mentions[0]!.text) || length.from - id.to > 12 || OTHER_THING.test(text)) return [];
+  if (ANOTHER_TUBE.test(writtenOf(scene.items.slice(id.to + 1, length.from)))) return [];
   const value = length.sizes[0]!.value;
   if (!/^(?:tube-id|millimetre)$/.test(length.sizes[0]!.system)) return [];
   return equate(scene, id, { ...length, sizes: [{ system: 'millimetre', value }] }).filter(
     ({ claim }) => claim.kind === 'equivalence' && claim.axis === 'bore',
   );
 }
+
+/** "Tube A is 6.0 mm inside, tube B 6.5 mm": the second is of another tube. */
+const ANOTHER_TUBE =
+  /^(?:on the )?(?:inside|inner|internal(?:ly)?|bore|lumen|id)\b|[,;:] (?:(?:the|an?|your|my|our) )?(?:tube|ett|other|second|next|last|first|one)\b/;
 
 /** "A 7.5 tracheal tube measures 7.5 mm on the outside": the wall has to be somewhere. */
 function outside(scene: Scene): Reading[] {

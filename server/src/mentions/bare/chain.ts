@@ -6,8 +6,9 @@ import { type Place, placeOf } from '../sense/place.ts';
 import { size } from '../sense/verdict.ts';
 import { counts, LABELLED } from '../words/counted.ts';
 import { isClosed } from './frame.ts';
+import { isPlainNumber } from './plain-number.ts';
 import { isThird } from './rungs.ts';
-import { suits } from './suits.ts';
+import { besideZeros, suits } from './suits.ts';
 import { type Bare, LINK_REACH, linked } from './tokens.ts';
 
 /** New mentions among the free numbers, growing outwards from the known ones. */
@@ -59,7 +60,13 @@ function chained(around: Surroundings, scene: Scene, bare: Bare, neighbour: Ment
     return undefined;
   if (!system || neighbour.kind === 'ambiguous') return undefined;
   const place = placeOf(around, scene, bare);
-  if (!suits(system, bare) && !thickThread(place, system, bare)) return undefined;
+  if (
+    !suits(system, bare) &&
+    !thickThread(place, system, bare) &&
+    !(system === 'usp' && besideZeros(place, bare))
+  )
+    return undefined;
+  if (isPlainNumber(place, bare)) return undefined;
   if (LABELLED.test(place.before) || counts(place.after) || says(place.before) || isThird(place, bare))
     return undefined;
   // "2-0 = 2, 4-0 = 4": how many zeros there are.

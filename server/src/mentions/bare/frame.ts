@@ -19,7 +19,7 @@ import {
   SHARES_UNIT,
 } from '../words/counted.ts';
 import { CLOSED, COLOUR, DETERMINED, HANDED } from '../words/frames.ts';
-import { amountsToNothing, namesNought } from './nought.ts';
+import { amountsToNothing, namesNought, ONE_NOUGHT_IS } from './nought.ts';
 import type { Bare } from './tokens.ts';
 
 export type Frame =
@@ -38,7 +38,7 @@ const COLOUR_BEFORE = new RegExp(
   `(?:^|[\\s(,;:])${COLOUR}(?:\\sones?)?\\s?(?:,\\s|(?:is|are|for|means|hub|cannula)\\s(?:the\\s)?|[=:–—→-]\\s?|\\s)$`,
   'i',
 );
-const OPTION = /(?:^|[\s(])(?:[a-eA-E][).:]\s?|[B-E]\s|\(?i{1,3}v?\)\s)$/;
+const OPTION = /(?:^|[\s(])(?:[a-eA-E][).:]\s?|[B-E]\s|(?<=[,;]\s)[b-e]\s|\(?i{1,3}v?\)\s)$/;
 /** "metric: A 2  B 3.5": a first choice without a mark, when a second follows. */
 const FIRST_CHOICE = /[:?]\sA\s$/;
 
@@ -71,6 +71,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
     !about &&
     !asksWhich(place, bare) &&
     LABELLED.test(before) &&
+    !(SINCE.test(before) && RANKED_AFTER.test(place.after)) &&
     !isTaken(before, bare) &&
     !(bare.plural && /\b(?:box|pack|bag|tray|drawer)(?:es|s)? of\s$/i.test(before)) &&
     (bare.decimals === 0 || LABELLED.test(place.before))
@@ -91,6 +92,11 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (HANDED.test(place.before)) return 'handed';
   return isReference(place, bare) ? undefined : 'loose';
 }
+
+/** "12 G if you want it fast, since 12 is the wider": which of them, and no time of day. */
+const SINCE = /\b(?:since|because)\s$/i;
+const RANKED_AFTER =
+  /^\s(?:is|was)\s(?:the\s)?(?:wid|thick|thinn|narrow|fin|bigg|small|larg|stout)(?:er|est)\b/i;
 
 /** "for the chest drain take 28": only "Take 2" at the head of a line is a scene. */
 const isTaken = (before: string, { value, decimals }: Bare): boolean =>
@@ -114,7 +120,7 @@ const asksWhich = ({ scene, before }: Place, { run }: Bare): boolean =>
 
 /** "A six year old works out at 5.5": a sum's result, no time of day. */
 const WORKED_OUT =
-  /\b(?:about|(?:works?|worked|comes?|came|ends?)\s(?:out|up)\s(?:at|to|as|on)(?:\san?)?)\s$/i;
+  /\b(?:about|(?:works?|worked|comes?|came|ends?)\s(?:out|up)\s(?:at|to|as|on)(?:\san?)?|start(?:s|ed|ing)?\s(?:(?:off|out)\s)?at)\s$/i;
 
 /** "Q 24 Fr in millimeters? A 8.": the letter announces the answer. */
 const repliesTo = (text: string, at: number): boolean =>
@@ -349,11 +355,15 @@ const pointed = (place: Place): boolean => DETERMINED.test(place.before) || COLO
 
 /** The phrase ends after the number, or goes on in a way a counted noun could not. */
 export function isClosed(place: Place, bare: Bare): boolean {
+  if (bare.value === 0 && !bare.spoken && ONE_NOUGHT_IS.test(place.before.slice(-24))) return true;
   if (CLOSED.test(place.after) || (/^\s\(/.test(place.after) && COLOUR_AFTER.test(place.after))) return true;
   if ((bare.value === 0 || pointed(place)) && LOOPED.test(place.after)) return true;
   if (bare.plural && !bare.spoken && VERB_AFTER.test(place.after)) return true;
   if (/^\s(?:\(|an?\s)/.test(place.after) && (bare.run.values.length > 1 || pointed(place))) return true;
-  if (/(?:^|[\s"“‘'(])an?\s["“‘']?$/i.test(place.before) && /^\s[a-z]+(?:s|ed)\b/.test(place.after))
+  if (
+    /(?:^|[\s"“‘'(])an?\s["“‘']?$/i.test(place.before) &&
+    /^\s(?:[a-z]+(?:s|ed)|written|drawn|taken|given|chosen)\b/.test(place.after)
+  )
     return true;
   const rest = place.scene.passage.text.slice(place.span.end, place.sentence.end);
   return (

@@ -16,6 +16,7 @@ import { chains } from './chain.ts';
 import { frameOf, isClosed } from './frame.ts';
 import { isOther } from './measures.ts';
 import { messageQuestion } from './messages.ts';
+import { isPlainNumber } from './plain-number.ts';
 import { answersElse, asksElse } from './replies.ts';
 import { type RungName, type Settled, settle } from './settle.ts';
 import { type Bare, bareNumbers } from './tokens.ts';
@@ -74,7 +75,7 @@ interface Passing {
 function understood({ board, scene, known, found }: Passing, bare: Bare): Mention | undefined {
   const place = placeOf(board.around, scene, bare);
   const frame = frameOf(place, bare);
-  if (ofOtherTrade(place) || countsLines(place)) return undefined;
+  if (ofOtherTrade(place) || countsLines(place) || isPlainNumber(place, bare)) return undefined;
   const message = messageQuestion(place, bare, board, known);
   if (message) return mentionOf(place, bare, message);
   if (!frame) {

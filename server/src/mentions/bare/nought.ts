@@ -17,8 +17,14 @@ const THREAD_BEFORE =
 
 /** "it's 0", "where does 0 sit", "runs out of 0": spoken of as a thing. */
 export const namesNought = (place: Place, { value, spoken, decimals }: Bare): boolean =>
-  value === 0 && !spoken && decimals === 0 && (NAMED.test(place.before) || VERB_AFTER.test(place.after));
+  value === 0 &&
+  !spoken &&
+  decimals === 0 &&
+  (NAMED.test(place.before) || VERB_AFTER.test(place.after) || ONE_NOUGHT_IS.test(place.before.slice(-24)));
+
+/** "1-0 is 0 wearing a hat": another writing of it, and what it is. */
+export const ONE_NOUGHT_IS = /(?<![0-9A-Za-z.-])1[-/]0\s(?:is|=|means)\s(?:just\s|only\s|simply\s|still\s)?$/;
 const NAMED =
-  /(?:\b(?:it|that|this|what|there|here|one|other)['’]s|\b(?:do(?:es)?|did|will|would|is|was|can|could|should|box(?:es)? of|packs? of|pack(?:et)?s? of|reels? of|drawer of|strands? of|lengths? of|out of|short of|without|stock|stocks|keep|keeps|kept|likes?|prefers?|loads?|opens?|tied?|ties|in|call(?:ed|s)?|print(?:s|ed)?|means?|meant))\s["“‘'*_]?$/i;
+  /(?:\b(?:it|that|this|what|there|here|one|other)['’]s|\b(?:do(?:es)?|did|will|would|is|was|can|could|should|box(?:es)? of|packs? of|pack(?:et)?s? of|reels? of|drawer of|strands? of|lengths? of|out of|short of|without|stock|stocks|keep|keeps|kept|likes?|prefers?|loads?|opens?|tied?|ties|in|call(?:ed|s)?|seen|print(?:s|ed)?|means?|meant))\s["“‘'*_]?$/i;
 const VERB_AFTER =
   /^\s(?:is|was|are|sits?|stands?|lies|comes?|goes|belongs?|keeps?|holds?|snaps?|breaks?|frays?|slips?|ties|cuts|handles|runs?|counts?|means?|takes?|measures?|also|and|or|then|but|in|for|on)\b/i;

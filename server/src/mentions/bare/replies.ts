@@ -38,7 +38,7 @@ const ASKED: readonly (readonly [System, RegExp])[] = [
   ['millimetre', /\b(?:in|is|how many) (?:millimet(?:er|re)s|mm)\b/i],
   ['ep-metric', /\bmetric\b/i],
   ['french', /\b(?:in|which|what) French\b/],
-  ['needle-gauge', /\b(?:in|which|what) gauge\b/i],
+  ['needle-gauge', /\b(?:in|which|what) gauge\b|\bthe gauge (?:with|of|for) (?:the|an?)\b/i],
 ];
 
 /** A line that asks, by its place in the note. */

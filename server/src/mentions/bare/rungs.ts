@@ -7,6 +7,7 @@ import { earlier, type Place } from '../sense/place.ts';
 import { systemOf } from '../sense/systems.ts';
 import { type Board, dominant, holds, mentionsIn, systemsOf } from './board.ts';
 import type { Frame } from './frame.ts';
+import { fellowOptions } from './options.ts';
 import type { Question, Rung } from './question.ts';
 import { asked, reply } from './replies.ts';
 import { saidOnce } from './said-once.ts';
@@ -25,11 +26,14 @@ const sizedNoun: Rung = ({ place, bare }) => {
   return known(systemOf(next.means));
 };
 
-/** "Foley 16", "ETT 7": the thing right before. */
-const nounBefore: Rung = ({ place, bare }) => {
-  const at = Math.min(bare.run.start, place.span.start) - 1;
-  const hit = place.devices.find((one) => one.end === at);
-  return hit && !isGeneral(hit) ? known(systemOf(hit.means)) : [];
+/** "Foley 16", "ETT 7", "the cannula's 16": the thing right before. */
+const nounBefore: Rung = ({ place, bare, board }) => {
+  const start = Math.min(bare.run.start, place.span.start);
+  const hit = place.devices.find(({ end }) => end === start - 1 || end === start - "'s ".length);
+  if (!hit || !/^(?:['’]s)?\s$/.test(place.scene.passage.text.slice(hit.end, start))) return [];
+  // "The catheter's 14": one of those that have a number, where the note counts them in French.
+  const catheters = isGeneral(hit) && hit.end < start - 1 && factsOf(board.around).french;
+  return catheters ? ['french'] : isGeneral(hit) ? [] : known(systemOf(hit.means));
 };
 
 /** "Butterfly, 23.", "ETT (7.5)": the thing, and its size apart. */
@@ -406,6 +410,7 @@ export const RUNGS = {
   bracket,
   'metric-figure': metricFigure,
   'of-metric': ofMetric,
+  'fellow-options': fellowOptions,
   asked,
   'a-third': aThird,
   'said-once': saidOnce,

@@ -7,7 +7,8 @@ import { holds, mentionsIn } from './board.ts';
 import type { Frame } from './frame.ts';
 import type { Question } from './question.ts';
 import { RUNGS, writtenBefore } from './rungs.ts';
-import { suits } from './suits.ts';
+import { besideZeros, suits } from './suits.ts';
+import { SHARE_METRIC } from './thread-rungs.ts';
 
 export type RungName = keyof typeof RUNGS;
 
@@ -30,6 +31,7 @@ const LADDER: readonly (readonly [RungName, readonly Frame[] | 'any'])[] = [
   ['unit-before', 'any'],
   ['reply', 'any'],
   ['inner-numbered', 'any'],
+  ['fellow-options', 'any'],
   ['asked', ['option', 'alone', 'run', 'colon', 'loose', 'handed']],
   ['noun', ['article', 'plural', 'handed', 'run', 'colour', 'colon', 'loose']],
   ['noun-before', ['article', 'run', 'handed', 'loose']],
@@ -75,7 +77,7 @@ export function settle(question: Question): Settled | undefined {
         (bare.decimals < 2 || system === 'millimetre') &&
         !(system === 'french' && rung === 'passage' && RUNS.test(place.text)) &&
         (suits(system, bare) ||
-          (system === 'usp' && (countsUp(bare) || besideZeros(place, bare))) ||
+          (system === 'usp' && (countsUp(bare) || besideZeros(place, bare) || rung === 'fellow-options')) ||
           rung === 'asked' ||
           rung === 'reply' ||
           rung === 'longer' ||
@@ -107,14 +109,6 @@ const RUNS = /\b(?:faster|slower|fastest|slowest)\b/i;
 /** "0, 1, 2, 3, 4, 5, 6, 7": the whole numbers of the threads, told one after the other. */
 const countsUp = ({ run, value, spoken }: Question['bare']): boolean =>
   !spoken && value <= 10 && run.values.includes(0) && run.values.includes(value - 1);
-
-/** "Is a 7-0 the same as a 7?": the same figure with and without its zero. */
-const besideZeros = ({ before, after }: Place, { value, spoken, decimals }: Question['bare']): boolean =>
-  !spoken &&
-  decimals === 0 &&
-  value > 5 &&
-  value <= 10 &&
-  new RegExp(`(?<![0-9-])${value}-0(?![0-9])`).test(`${before.slice(-60)}#${after.slice(0, 60)}`);
 
 /** Thousandths of an inch by which guidewires are asked for: "swap the 35 for an 18". */
 const WIRES: ReadonlySet<number> = new Set([14, 16, 18, 21, 25, 32, 35, 38]);
@@ -206,6 +200,11 @@ const toldWhole = ({ bare, known: mentions, place }: Question): boolean =>
     (one) => one.sizes[0]?.system === 'usp' && holds(one, bare.value),
   );
 
+/** "Metric" stands right before, or behind both of "3 and 4 sit in metric 6". */
+const besideMetric = ({ before, scene }: Place, { run }: Question['bare']): boolean =>
+  /\bmetric\b/i.test(before.slice(-24)) ||
+  (run.values.length > 1 && SHARE_METRIC.test(scene.passage.text.slice(run.end, run.end + 40)));
+
 /** Thread numbers and small number words need more than a context. */
 function allowed(system: System, rung: RungName, question: Question): boolean {
   const { bare, frame, place } = question;
@@ -214,8 +213,7 @@ function allowed(system: System, rung: RungName, question: Question): boolean {
   if (system !== 'usp') return true;
   if (bare.spoken)
     return rung === 'sentence' && bare.value <= 1 && frame === 'article' && /\ban?\s$/i.test(place.before);
-  if (rung === 'bracket' || (rung === 'of-metric' && /\bmetric\b/i.test(place.before.slice(-24))))
-    return true;
+  if (rung === 'bracket' || (rung === 'of-metric' && besideMetric(place, bare))) return true;
   if (citation(place, bare)) return false;
   if (rung === 'sentence') return frame !== 'loose' || (bare.value === 0 && !bare.spoken);
   return (

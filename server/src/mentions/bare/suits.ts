@@ -1,5 +1,6 @@
 /** Values that a bare number of each system can have in everyday writing. */
 import type { System } from '../../sizes/model.ts';
+import type { Place } from '../sense/place.ts';
 import type { Bare } from './tokens.ts';
 
 type Value = Pick<Bare, 'value' | 'decimals' | 'spoken'>;
@@ -27,3 +28,11 @@ export function suits(system: System, bare: Value): boolean {
 
 /** Metric numbers with a decimal, of the European Pharmacopoeia series. */
 const METRIC_DECIMALS: ReadonlySet<number> = new Set([0.1, 0.2, 0.3, 0.4, 0.5, 0.7, 1.5, 3.5]);
+
+/** "Is a 7-0 the same as a 7?": the same figure with and without its zero. */
+export const besideZeros = ({ before, after }: Place, { value, spoken, decimals }: Bare): boolean =>
+  !spoken &&
+  decimals === 0 &&
+  value > 5 &&
+  value <= 10 &&
+  new RegExp(`(?<![0-9-])${value}-0(?![0-9])`).test(`${before.slice(-60)}#${after.slice(0, 60)}`);

@@ -43,11 +43,16 @@ const THREAD_IS = /(?<![0-9A-Za-z.-])[1-9][0-2]?-0\s(?:is|=|reads)\s$/i;
 const SAYS_METRIC = /\b(?:in|says|say|read|reads|gives?|show|shows|the|also) metric\b(?! [0-9])/i;
 
 /** "1 is metric 4": the number on the thread, and what it is on the other scale. */
-export const ofMetric: Rung = ({ place }) =>
+export const ofMetric: Rung = ({ place, bare }) =>
+  SHARE_METRIC.test(place.scene.passage.text.slice(bare.run.end, bare.run.end + 40)) ||
   /^\s(?:is|=|was|equals|goes with|corresponds to)\s(?:(?:the|EP)\s)?metric\s[0-9]/i.test(place.after) ||
   METRIC_IS.test(place.before)
     ? ['usp']
     : [];
+
+/** "3 and 4 both sit in metric 6": two sizes of one row. */
+export const SHARE_METRIC =
+  /^\s(?:both\s)?(?:sit|lie|fall|share|are|go|come|live)\s(?:both\s)?(?:(?:in|under|at|as|to|on|with)\s)?(?:the\s(?:same\s)?)?metric\s[0-9]/i;
 
 /** "metric 4 is 1": the other way round. */
 const METRIC_IS =

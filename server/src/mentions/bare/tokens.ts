@@ -4,7 +4,7 @@ import type { Span } from '../../notes/model.ts';
 import type { Candidate } from '../scan.ts';
 import { readNumber, WORD_NUMBER } from '../words/numbers.ts';
 
-const START = '(?<![0-9A-Za-zÀ-ÿ.,:/⁄$€£#%°_+-])';
+const START = '(?<![0-9A-Za-zÀ-ÿ.,:/⁄$€£#%°_+^-])';
 const END = '(?![0-9A-Za-zÀ-ÿ%°_]|[.,:/][0-9]|-(?![0-9]{1,2}[.][05](?![0-9]))[0-9A-Za-z])';
 const SPOKEN = `twenties|thirties|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?`;
 

@@ -10,14 +10,14 @@ import {
   DEFINES_AFTER,
   DIAMETER,
   ELSEWHERE,
+  FELLOW_INCH,
   FILTERED,
   IN_METRIC,
   OTHER_LENGTH,
   STEP_OF_A_SCALE,
+  TWIN_MM,
 } from '../words/lengths.ts';
-import { factsOf } from './note-facts.ts';
-import { byNearness, earlier, type Place, wider } from './place.ts';
-import { WIDEST_TUBE } from './systems.ts';
+import { earlier, type Place, wider } from './place.ts';
 import { ofOtherTrade } from './trade.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
 
@@ -44,7 +44,7 @@ const EQUATED =
 const RIGHT_AFTER =
   /^[\s,-]{0,2}(?:\(?in\s)?(?:across|wide|outside|inside|outer|inner|in diameter|diameters?|od\b|id\b|bore|thick|of outer|of outside|lumen|calib(?:er|re)|internal|external|in width|round)\b/i;
 const THING_AFTER =
-  /^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|trocars?|ports?|sleeves?|taper|reverse|cutting|circle|curve|three-eighths|half[- ]circle|round-bodied|channel|scope|[a-z]+oscopes?)\b/i;
+  /^,?\s(?:half|three[\s-]eighths|five[\s-]eighths|1\/2|3\/8|5\/8|½|⅜|⅝)[\s-]circle\b|^[\s-](?:[a-z-]+\s){0,2}(?:needles?|guidewires?|wires?|sheaths?|drains?|catheters?|cannula[es]?|k-wires?|trocars?|ports?|sleeves?|taper|reverse|cutting|circle|curve|three-eighths|half[- ]circle|round-bodied|channel|scope|[a-z]+oscopes?)\b/i;
 /** "2-0 and 2 are far apart, one being 0.3 mm and the other 0.5 mm": of the two sizes. */
 const ONE_OF_TWO =
   /\b(?:one|the (?:one|other|first|second|former|latter)|each)\s(?:(?:being|is|measures?|measuring)\s)?(?:(?:about|some|nearly|only)\s)?$/i;
@@ -53,7 +53,7 @@ const TUBE_AFTER =
   /^[\s-](?!(?:of|in|on|for|from|with|at|down|into|through|past)\b)(?:[a-z-]+\s){0,2}(?:tubes?|tubing)\b/i;
 /** "Tube of 30 mm for a warmblood", "a catheter at 4 mm": the thing right before. */
 const THING_BEFORE =
-  /\b(?:tub(?:e|es|ing)|catheters?|needles?|guidewires?|wires?|drains?|cannula[es]?|sheaths?|trocars?|dilators?|stents?|hose|pins?)\s(?:of|at|measuring|measures?)\s(?:(?:about|around|only|just|roughly|up to|at least)\s)?$/i;
+  /\b(?:half|three[\s-]eighths|five[\s-]eighths|quarter|1\/2|3\/8|5\/8|½|⅜|⅝)[\s-]circle,?\s$|\b(?:tub(?:e|es|ing)|catheters?|needles?|guidewires?|wires?|drains?|cannula[es]?|sheaths?|trocars?|dilators?|stents?|hose|pins?)\s(?:of|at|measuring|measures?)\s(?:(?:about|around|only|just|roughly|up to|at least)\s)?$/i;
 /** "1.2 mm for it", "that is 4 mm", "it comes to 2 mm": of what was just spoken of. */
 const TAKEN_UP =
   /\b(?:it|that|this|which|one)(?:['’]s|\s(?:is|was|makes|gives|measures|comes? (?:to|out (?:at|as))|works? out (?:at|as|to)))\s(?:(?:about|roughly|around|nearly|just|only|exactly)\s)?$|\b(?:gave|gives|makes?|says?|get|got)\s(?:(?:about|roughly|around|me|us)\s)?$/i;
@@ -156,7 +156,11 @@ const LADDER: readonly Test[] = [
   (_, company) => when(company.fellow, 'length-beside'),
   (place) => when(wiresBefore(place), 'wires-before'),
   (place) => when(lengthsBefore(place), 'needle-length'),
+  (place) => when(twinOfNeedle(place), 'needle-length'),
 ];
+
+/** "The short one is ¾ inch, about 19 mm", in talk of needles. */
+const twinOfNeedle = ({ scene, after }: Place): boolean => scene.kinds.has('needle') && TWIN_MM.test(after);
 
 export function lengthSense(place: Place, match: string, system: LengthSystem, beside: Company): Verdict {
   const company = system === 'inch' ? { ...beside, fellow: false } : beside;
@@ -194,6 +198,7 @@ function defines(place: Place, match: string): boolean {
   return (
     (/^(?:one|1|an?)?\s?inch$/i.test(match) && DEFINES_AFTER.test(place.after)) ||
     (/^1\s?in\.?$/i.test(match) &&
+      !FELLOW_INCH.test(place.before) &&
       IN_METRIC.test(place.scene.passage.text.slice(place.span.end, place.span.end + 12)))
   );
 }
@@ -355,6 +360,7 @@ function inchUnit(place: Place, match: string): boolean {
     return false;
   return (
     /[½¼¾⅛⅜⅝⅞⅓⅔./⁄]/.test(match) ||
+    (TWIN_MM.test(place.after) && !/\b(?:an?|the)\s$/i.test(place.before)) ||
     /^\s?(?:[).,;:|"”]|$|needles?|long|length|wire|blunt|×|or\b|and\b|\(|one\b|ones\b)/i.test(place.after) ||
     /[x×]\s?$/i.test(place.before)
   );
@@ -382,58 +388,4 @@ export interface Beside {
   readonly sized: ReadonlySet<number>;
   /** A length that is a size. */
   readonly measured: ReadonlySet<number>;
-}
-
-/** "7.5 mm on the outside", "9 mm tube = ? Fr": measured, and not the tube's number. */
-const MEASURED_AFTER =
-  /^\s?(?:(?:from |on |over |round |around |is |was |being )?(?:the |its )?(?:outer|outside|external)|od\b|across|wide|thick|bore|hole|lumen|opening|passage|ring|(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\b|(?:tube |drain )?(?:=|is|in) (?:\S{1,3} )?(?:Fr|French)\b)/i;
-/** "the outside diameter of the 3.5 tube is 3.5 mm", "pins of 2.0 mm". */
-const MEASURED_BEFORE =
-  /\b(?:outer|outside|external)\s(?:(?:diameter|width|size)\s)?(?:of\s(?:an?|the|this|that|our|your)\s(?:[^.;,]|\.(?=[0-9])){1,24}\s)?(?:(?:of|is|was|measures)\s)?(?:about\s)?$|\b(?:bore|hole|lumen|opening|inside)s?\s(?:of|is|are)\s(?:about\s)?(?:[0-9.]{1,4}(?:,|\sand|\sor)\s){0,6}$|\b(?:pins?|wires?|screws?|nails?|plates?|drills?|rods?|burrs?)\s(?:of|is|are|measures?)\s(?:about\s)?$/i;
-
-/** A tube's "7.5 mm": its inner diameter when tracheal tubes are what is spoken of. */
-export function tubeLength(place: Place, values: readonly number[], decimals: number): boolean {
-  if (!values.every((value) => value >= 2 && (value * 2) % 1 === 0)) return false;
-  if (MEASURED_AFTER.test(place.after) || MEASURED_BEFORE.test(place.before.slice(-90))) return false;
-  if (OF_FRENCH.test(place.before.slice(-60)) || ofItself(place, values)) return false;
-  if (place.scene.passage.cell && !cellOfTubes(place)) return false;
-  const nearest = byNearness(place.devices, place.span, place.scene.passage.text)[0];
-  const most = largest(place, nearest?.means);
-  if (values.some((value) => value > most)) return false;
-  if (most === WIDEST_TUBE && (values.every((value) => value > 10.5) || (!nearest && HAS.test(place.before))))
-    return !/^\s?(?:inside|across)\b/.test(place.after);
-  if (nearest?.means === 'tracheal-tube')
-    return !/\b(?:outer|outside|suction|catheter)\b/i.test(place.after.slice(0, 30).split(/[,;(]/)[0]!);
-  if (nearest && !/^tub/.test(nearest.word)) return false;
-  if (nearest || /\bmm tubes?\b/.test(place.text)) return tubesNamed(place);
-  return decimals > 0 && tubesNamed(place);
-}
-
-/** Of people, of what somebody was intubated with, and of horses and cattle whose breathing tubes are spoken of. */
-function largest(place: Place, nearest: Device | undefined): number {
-  const tracheal = nearest ?? earlier(place, place.scene.devices)[0]?.means;
-  if (tracheal === 'tracheal-tube' && factsOf(place.around).largeAnimals) return WIDEST_TUBE;
-  return nearest === 'tracheal-tube' && /intubated with (?:an? )?$/i.test(place.before) ? 30 : 10.5;
-}
-const HAS = /\b(?:an?|about|near(?:ly)?|takes?|needs?|around)\s$/i;
-
-/** "A 6 Fr is 2 mm", "18 Fr -> 6 mm": how wide the catheter is, whatever tube it goes through. */
-const OF_FRENCH =
-  /[0-9]\s?(?:Fr|French|Ch)(?:\s[a-z-]+){0,3}\s?(?:\s(?:is|measures|gives|makes|comes? (?:to|out at)|works out at)|=|->|→)\s(?:about\s|only\s|just\s)?$/;
-
-/** "So a 6.5 is 6.5 mm inside": the tube's number is told, and then what it measures. */
-const ofItself = ({ before }: Place, values: readonly number[]): boolean =>
-  Number(OF_NUMBER.exec(before.slice(-60))?.[1] ?? 'none') === values[0];
-const OF_NUMBER =
-  /(?<![0-9.])([0-9]{1,2}(?:\.[05])?)(?:\s[a-z]+){0,4}?\s(?:is|measures|means|has|=|makes)\s(?:(?:an?|about|exactly|just|really|only|always)\s){0,2}$/i;
-
-/** Header or row label names tracheal tubes. */
-const cellOfTubes = (place: Place): boolean =>
-  [place.scene, ...wider(place).slice(0, 2)].some((scene) => scene.kinds.has('tracheal-tube'));
-
-/** Tracheal tubes in this passage, the three before it, or what stands over it. */
-function tubesNamed(place: Place): boolean {
-  const { index } = place.scene.passage;
-  const before = [1, 2, 3].flatMap((back) => place.around.scenes[index - back] ?? []);
-  return [place.scene, ...before, ...wider(place)].some((scene) => scene.kinds.has('tracheal-tube'));
 }

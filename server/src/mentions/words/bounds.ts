@@ -1,4 +1,5 @@
 /** Bounds and approximation: "≥18 G", "18G+", "at least 18 G", "about 4.7 mm". */
+import type { System } from '../../sizes/model.ts';
 import type { Mention } from '../model.ts';
 
 type Bound = NonNullable<Mention['bound']>;
@@ -34,6 +35,12 @@ export function boundOf(before: string, after: string, text: string): Bound | un
 }
 
 const ABOUT =
-  /(?:[~≈∼±]|\b(?:about|around|roughly|approximately|approx\.?|circa|ca\.?|close to|nearly|almost|just (?:over|under|shy of)|near(?:ly)?|not quite|some|or so|give or take|a hair (?:over|under)|a shade (?:over|under)))(?:\s(?:an?|the))?\s?$/i;
+  /(?:[~≈∼±]|\b(?:about|around|roughly|approximately|approx\.?|circa|ca\.?|close to|nearly|almost|just (?:over|under|shy of)|near(?:ly)?|not quite|or so|give or take|a hair (?:over|under)|a shade (?:over|under)))(?:\s(?:an?|the))?\s?$/i;
 
-export const approximate = (before: string): boolean => ABOUT.test(before.slice(-32));
+/** "Some 18g needles" are a few of them; "some 4 mm" is about as much. */
+const SOME_LENGTH = /\bsome\s$/i;
+
+/** Is a size said to be about so much? */
+export const approximate = (before: string, system: System): boolean =>
+  ABOUT.test(before.slice(-32)) ||
+  ((system === 'millimetre' || system === 'inch') && SOME_LENGTH.test(before.slice(-8)));

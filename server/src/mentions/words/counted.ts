@@ -179,6 +179,8 @@ const LABELS = [
   'years?',
   'no',
   'number(?:ed)?',
+  '(?:candidate|seat|room|page|question|bed|bay|locker|bleep|ward|exam|student|badge|ticket|chair) numbers?',
+  'theat(?:re|er)s?',
   'blades?',
   'gloves?',
   'laryngoscopes?',
@@ -214,7 +216,8 @@ const LABELS = [
   'chairs?',
   'models?',
   'airways?',
-  'guedel',
+  'guedels?',
+  'supraglottics?',
   'masks?',
   'quiz',
   'track',
@@ -345,7 +348,8 @@ export const BLADED = wholeWords([
   'laryngeal mask',
   'lma',
   'shoes?',
-  'guedel',
+  'guedels?',
+  'supraglottics?',
 ]);
 
 /** "Group size 12": how many they are. */
@@ -401,7 +405,7 @@ export const NOT_SIZES = startsWith([
 ]);
 
 const OTHER_BEFORE =
-  /\b(?:ph|op|cvp|icp|gcs|apgar|bmi|news|asa|hb|spo2|sats|pulse|peep|psa|crp|lactate|creatinine|urea|inr|contrast|fluoro(?:scopy)? time|scale|mallampati|cormack|gravida|para|scor(?:e|es|ed|ing)|handles?(?:\sis)?|airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedel|shoes?|forceps|tweezers|scissors|burs?|curettes?|retractors?|osteotomes?|reamers?)\s(?:(?:an?|in|of|is|was|at|under|over|below|above|sizes?|no\.|numbers?)\s){0,2}$/i;
+  /\b(?:ph|e?gfr|aprons?|op|cvp|icp|gcs|apgar|bmi|news|asa|hb|spo2|sats|pulse|peep|psa|crp|lactate|creatinine|urea|inr|contrast|fluoro(?:scopy)? time|scale|mallampati|cormack|gravida|para|scor(?:e|es|ed|ing)|handles?(?:\sis)?|airways?|masks?|laryngeal|lma|gloves?|blades?|oropharyngeal|guedels?|supraglottic|shoes?|forceps|tweezers|scissors|burs?|curettes?|retractors?|osteotomes?|reamers?)\s(?:(?:an?|in|of|is|was|at|under|over|below|above|sizes?|no\.|numbers?)\s){0,2}$/i;
 
 /** "par level for the 16 Fr Foley is": how many are kept. */
 const KEPT =

@@ -189,3 +189,14 @@ export const STEP_OF_A_SCALE =
 /** Filters, cells and particles are measured in micrometres too. */
 export const FILTERED =
   /\b(?:filters?|filtered|pores?|particles?|embol\w+|beads?|microspheres?|cells?|mesh|particulate)\b/i;
+
+/** "⅝ in is about 16 mm, 1 in is …": the next of the lengths that are turned into millimetres. */
+export const FELLOW_INCH = /\bin(?:ch(?:es)?)?\.?\s(?:is|=)\s(?:about\s)?[0-9.]+\s?mm[,;]\s(?:and\s)?$/i;
+
+/** Right after inches: the same in millimetres. */
+export const TWIN_MM =
+  /^(?:,\s|\s(?:is|=)\s|\s?\()(?:or\s|that\sis,?\s|which\sis\s)?(?:about\s|roughly\s|some\s)?[0-9.]{1,4}\s?mm\b/i;
+
+/** "Tube A is 6.0 mm inside, tube B 6.5 mm. Harder to breathe through?" */
+export const BREATHED =
+  /\btubes?\b[\s\S]{0,120}\bbreath(?:e|es|ed|ing)?\b|\bbreath(?:e|es|ed|ing)?\b[\s\S]{0,120}\btubes?\b/i;

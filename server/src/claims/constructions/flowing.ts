@@ -20,6 +20,9 @@ import { ruleClaim } from './rule-claim.ts';
 import { comparison, withEach, wordless } from './than.ts';
 import { otherwiseMeant } from './than-otherwise.ts';
 
+/** "The 14 Fr drain clogs sooner than the 16 Fr": what is sooner is no flow. */
+const CLOGS = /^(?:clogs?|clogged|clogging|blocks?|plugs?|silts?)$/;
+
 export const flowing: Construction = {
   id: 'flowing',
   needs: () => [{ sizes: 1, like: FLOW_DEGREES }],
@@ -29,6 +32,7 @@ export const flowing: Construction = {
     // "Flow drops by half between 16 and 18 G."
     if (
       said.length > 2 ||
+      items.some(({ word }) => CLOGS.test(word)) ||
       /\b(?:drops|falls|halves|rises|doubles|changes)\b.* between(?: an?| the)?$/.test(
         joined(items, 0, groups(items)[0]?.from ?? 0),
       )

@@ -137,7 +137,6 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     second(items, left) ||
     beyond(items, left, between) ||
     ofAnother(left, between) ||
-    lumenOfIt(items, left, right) ||
     inSum(items, left.from) ||
     inSum(items, right.from)
   )
@@ -155,7 +154,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
     saidOfAnother(items, left, between)
   )
     return [];
-  if (oneOf(items, left) || attributive(items, right)) return [];
+  if (oneOf(items, left) || attributive(items, right) || lumenOfIt(items, left, right)) return [];
   if (crossedLength(items, left) || crossedLength(items, right)) return [];
   return equate(scene, left, right);
 }

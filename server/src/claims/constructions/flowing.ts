@@ -20,6 +20,10 @@ import { ruleClaim } from './rule-claim.ts';
 import { comparison, withEach, wordless } from './than.ts';
 import { otherwiseMeant } from './than-otherwise.ts';
 
+/** "The 14 Fr drain clogs sooner than the 16 Fr": what is sooner is no flow. */
+const CLOGS =
+  /\b(?:clogs?|blocks?|plugs?|silts?)(?: up)? (?:much |far |even )?(?:sooner|faster|earlier|quicker|slower|first)\b/;
+
 export const flowing: Construction = {
   id: 'flowing',
   needs: () => [{ sizes: 1, like: FLOW_DEGREES }],
@@ -29,6 +33,7 @@ export const flowing: Construction = {
     // "Flow drops by half between 16 and 18 G."
     if (
       said.length > 2 ||
+      CLOGS.test(joined(items, 0, items.length)) ||
       /\b(?:drops|falls|halves|rises|doubles|changes)\b.* between(?: an?| the)?$/.test(
         joined(items, 0, groups(items)[0]?.from ?? 0),
       )
@@ -227,7 +232,7 @@ const PRONOUN = /^(?:it|its|it's|that|this|which|one|they|latter|former)$/;
 
 /** What changes the flow of one and the same size. */
 const CHANGES =
-  /^(?:unless|squeez\w*|pressuris\w*|pressur(?:e|ised|ized)|rais(?:e|ed|ing)|height|clamp\w*|kink\w*|warm\w*|cold|viscous|length|long|short|shorter|both|pump|block(?:s|ed|ing)?|clog\w*|plugs?|plugged|silts?|obstruct\w*|perish\w*|buckl\w*|bends?|without|may|might|could|either|neither|whether)$/;
+  /^(?:unless|squeez\w*|pressuris\w*|pressur(?:e|ised|ized)|rais(?:e|ed|ing)|height|clamp\w*|kink\w*|warm\w*|cold|viscous|length|long|short|shorter|both|pump|blocked|without|may|might|could|either|neither|whether)$/;
 
 /** Does the sentence deny something, or change more than the size? "Twice as long" is a time. */
 const leftOpen = remembered((items: readonly Item[]): boolean =>

@@ -34,6 +34,7 @@ import { placed } from './placed.ts';
 export function readChoice(key: Keyed, desk: Desk): KeyReading[] {
   const focus = spanOf(key.at);
   return (
+    called(key, focus, desk) ??
     sequenced(key, focus) ??
     extreme(key, focus) ??
     converted(key, focus) ??
@@ -43,6 +44,29 @@ export function readChoice(key: Keyed, desk: Desk): KeyReading[] {
     asArray(described(key, focus, spanOf(key.quiz.question), negated(key.quiz.question))) ??
     statement(key, focus, desk)
   );
+}
+
+/** "10 Fr is wider than 12 Fr. A. True  B. False": the key says which of the two the statement is. */
+function called(
+  { quiz: { question, options }, chosen }: Keyed,
+  focus: Span,
+  desk: Desk,
+): KeyReading[] | undefined {
+  const said = verdictOf(chosen);
+  if (!said || options.length !== 2 || !options.every(verdictOf)) return undefined;
+  const scene = sceneOf(desk, chosen) ?? sceneOf(desk, question);
+  // Two readers may read one statement.
+  const claims = scene ? readAs(scene, question.items).slice(0, 1) : [];
+  return claims.map((claim) => ({ claim: onKey(claim, focus, spanOf(question)), stance: said }));
+}
+
+/** A choice that is nothing but "true" or "false". */
+function verdictOf(option: Piece): 'asserted' | 'denied' | undefined {
+  const words = textOf(option.items.filter(({ kind }) => kind !== 'punctuation'));
+  if (/^(?:it is |that is )?(?:true|right|correct|yes|agree|richtig)$/.test(words)) return 'asserted';
+  return /^(?:it is |that is )?(?:false|wrong|incorrect|untrue|no|disagree|falsch)$/.test(words)
+    ? 'denied'
+    : undefined;
 }
 
 const asArray = <T>(one: T | undefined): T[] | undefined => (one === undefined ? undefined : [one]);

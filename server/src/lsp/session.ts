@@ -118,14 +118,19 @@ export class Session {
     return answer;
   }
 
+  /** Settings of the editor for a note, and what they and the course together decide. */
+  private async decide(uri: string): Promise<Pick<Read, 'settings' | 'decided'>> {
+    const settings = await this.settings(uri);
+    return { settings, decided: this.together(settings, await this.course.settingsFor(uri)) };
+  }
+
   /** The open note, analysed once a version. Undefined when it is not open. */
   async open(uri: string): Promise<Read | undefined> {
     if (this.documents.get(uri) === undefined) return undefined;
-    const settings = await this.settings(uri);
-    const all = this.together(settings, await this.course.settingsFor(uri));
+    const { settings, decided } = await this.decide(uri);
     // No pause from here on: version, text and analysis belong together.
     const document = this.documents.get(uri);
-    return document && { document, settings, decided: all, analysis: this.analysed(document, all) };
+    return document && { document, settings, decided, analysis: this.analysed(document, decided) };
   }
 
   private analysed(document: TextDocument, settings: Settings): Analysis {
@@ -154,11 +159,10 @@ export class Session {
   /** What is contradicted at the top of a long note that was never read; undefined when there is nothing to tell early. */
   async firstLook(uri: string): Promise<Glimpse | undefined> {
     if (!this.asksAgain || !this.isNew(uri)) return undefined;
-    const settings = await this.settings(uri);
-    const all = this.together(settings, await this.course.settingsFor(uri));
+    const { settings, decided } = await this.decide(uri);
     const document = this.documents.get(uri);
     if (document === undefined || !this.isNew(uri)) return undefined;
-    const findings = firstLook(document.getText(), all, uri);
+    const findings = firstLook(document.getText(), decided, uri);
     return findings && { document, settings, analysis: { findings } };
   }
 
@@ -207,8 +211,7 @@ export class Session {
   /** A note with its analysis; the open text counts before the saved one. Undefined when it cannot be read. */
   async read(uri: string): Promise<Read | undefined> {
     if (this.documents.get(uri) !== undefined) return this.open(uri);
-    const settings = await this.settings(uri);
-    const decided = this.together(settings, await this.course.settingsFor(uri));
+    const { settings, decided } = await this.decide(uri);
     const saved = await this.files.read(uri, decided);
     return saved && { ...saved, settings, decided };
   }

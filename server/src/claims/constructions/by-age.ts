@@ -211,11 +211,10 @@ function rulesIn(text: string): { more: number; cuff: Cuff }[] {
   return matches.flatMap((match, i) => {
     const from = i === 0 ? 0 : matches[i - 1]!.index + matches[i - 1]![0].length;
     const more = numberOf(match[0].endsWith('three and a half') ? '3.5' : match[1]!);
-    const either =
-      more === undefined ? undefined : eitherRule(text.slice(match.index + match[0].length), more);
-    if (either) return either;
+    if (more === undefined) return [];
+    const either = eitherRule(text.slice(match.index + match[0].length), more);
     const beside = matches.length === 1 ? text : text.slice(from, match.index);
-    return more === undefined ? [] : [{ more, cuff: cuffOf(beside) }];
+    return either ?? [{ more, cuff: cuffOf(beside) }];
   });
 }
 

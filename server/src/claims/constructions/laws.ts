@@ -97,8 +97,6 @@ function growth(scene: Scene): Reading[] {
   if (!one || !other || more.length > 0) return [];
   const area = items.some(({ word }) => AREAS.test(word));
   const flow = items.some(({ word }) => FLOWS.test(word));
-  const told = [items, ...scene.before.slice(-2).map((sentence) => sentence.items)];
-  const lawful = told.some((words) => LAWFUL.test(joined(words)));
   const power = area && !flow ? 2 : flow && !area ? 4 : 0;
   if (power === 0 || items.some(({ mention }) => mention) || items.some(({ word }) => word === 'resistance'))
     return [];
@@ -107,6 +105,8 @@ function growth(scene: Scene): Reading[] {
   if (width === undefined || result === undefined || width === result) return [];
   const [by, said] = width === 0 ? [one, other] : [other, one];
   const worked = by.value ** power;
+  const told = [items, ...scene.before.slice(-2).map((sentence) => sentence.items)];
+  const lawful = power === 4 && told.some((words) => LAWFUL.test(joined(words)));
   if (power === 4 && !lawful && !isFlat(by.value, said.value)) return [];
   const holds = Math.abs(said.value / worked - 1) <= SLACK || Math.abs(said.value * worked - 1) <= SLACK;
   const id = `${power === 2 ? 'area-squared' : lawful ? 'flow-to-fourth' : 'flow-by-bore'}${holds ? '' : '-wrong'}`;

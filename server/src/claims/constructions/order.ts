@@ -307,7 +307,7 @@ function series(items: readonly Item[], words: readonly Measured[]): Cue | undef
     (item, i) =>
       item.word === 'getting' ||
       AND_ON.test(item.word) ||
-      (GETS.test(item.word) && (items[i + 2]?.word === ':' || ROWED.test(joined(items, i + 2, i + 5)))) ||
+      (GETS.test(item.word) && ROWED.test(joined(items, i + 2, i + 5))) ||
       (GETS.test(item.word) && items.slice(i + 2, i + 5).some((near) => ALONG.test(near.word))),
   );
   const m = words.find(

@@ -17,9 +17,10 @@ const headedSynthetic = ({ header }: Grid): boolean =>
   header.some((text) => SYNTHETIC.test(text)) && !header.some((text) => GUT.test(text));
 
 /** "Metric" beside "Gut metric": the first is of the other threads. */
-export const besideGut = ({ header }: Grid, column: number, own: number): boolean =>
-  [column, own].every((each) => !GUT.test(header[each] ?? '')) &&
-  header.some((text, i) => i !== column && i !== own && ofGut(text));
+export const besideGut = (grid: Grid, column: number, own: number): boolean =>
+  hasGutColumn(grid) && [column, own].every((each) => !GUT.test(grid.header[each] ?? ''));
+/** Asked once a table: it may have thousands of rows, and of columns. */
+const hasGutColumn = remembered(({ header }: Grid): boolean => header.some(ofGut));
 
 /** Rows that must speak for one table before another row is held to it. */
 const ENOUGH = 2;

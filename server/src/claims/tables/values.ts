@@ -3,6 +3,7 @@ import type { Mention } from '../../mentions/model.ts';
 import type { Span } from '../../notes/model.ts';
 import type { EquivalenceClaim, Operand } from '../model.ts';
 import { materialsIn } from '../text/materials.ts';
+import { remembered } from '../text/remember.ts';
 import { STRUCK_HEADER } from '../text/scenes.ts';
 import { headed } from './colours.ts';
 import { type Grid, MEASURES, operandOf, type Row, rowSpan, sole, soleMaterial, systemOf } from './grid.ts';
@@ -98,6 +99,7 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     cells.find((cell) => cell.mention && !MEASURES.has(systemOf(cell.mention)) && cell.role !== 'length') ??
     cells.find((cell) => cell.mention && cell.role === 'outer');
   if (!subject?.mention) return [];
+  const place = cells.indexOf(subject);
   const material = soleMaterial(row) ?? (named(row) ? undefined : threadOf(grid));
   const stray = !named(row) && strayGut(grid) ? { material: NOT_GUT } : {};
   return cells.flatMap((cell, column) => {
@@ -113,7 +115,7 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     if (systemOf(subject.mention!) === 'french' && WIRE.test(grid.header[column]!)) return [];
     if (MEASURES.has(systemOf(cell.mention)) && !saysWidth(cell.read) && measuresElse(grid.header[column]!))
       return [];
-    const own = grid.header[cells.indexOf(subject)] ?? '';
+    const own = grid.header[place] ?? '';
     if (
       TUBE.test(grid.header[column]!) &&
       own.trim() !== '' &&
@@ -123,15 +125,15 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
       return [];
     if (
       OTHER_THING.test(grid.header[column] ?? '') &&
-      !OTHER_THING.test(grid.header[cells.indexOf(subject)] ?? '') &&
+      !OTHER_THING.test(own) &&
       systemOf(subject.mention!) !== 'wire-inch'
     )
       return [];
     if (!comparable(systemOf(subject.mention!), systemOf(cell.mention))) return [];
     if (twice && !MEASURES.has(systemOf(cell.mention))) return [];
-    const other = besideGut(grid, column, cells.indexOf(subject)) ? { material: NOT_GUT } : stray;
+    const other = besideGut(grid, column, place) ? { material: NOT_GUT } : stray;
     // "Cannula OD, mm" beside "Needle, mm": each is of the thing its header names.
-    const device = systemOf(subject.mention!) === 'needle-gauge' ? headed(grid.header[column]) : undefined;
+    const device = systemOf(subject.mention!) === 'needle-gauge' ? devicesHeaded(grid)[column] : undefined;
     const left = {
       ...operandOf(subject.mention!, material),
       ...other,
@@ -142,6 +144,9 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     return [equivalence(left, right, cell.role, rowSpan(row))];
   });
 }
+
+/** The thing that each header names, asked once a table. */
+const devicesHeaded = remembered(({ header }: Grid) => header.map(headed));
 
 /** Does the row name any material? */
 const named = (row: Row): boolean =>

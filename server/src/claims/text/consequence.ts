@@ -1,6 +1,7 @@
 /** A sentence without what follows from it: "the 18 G is the wider one, so start with the 18 G on the wrist". */
 import { NEGATIONS } from '../words/changes.ts';
 import type { Item } from './items.ts';
+import { joined } from './joined.ts';
 
 type Items = readonly Item[];
 
@@ -22,12 +23,9 @@ const sizeOf = ({ mention }: Item): string =>
 
 /** ", so", ", and so", ", which is why". */
 function begins(items: Items, at: number): boolean {
-  if (items[at]!.word !== ',') return false;
-  const [first, second, third] = [items[at + 1]?.word, items[at + 2]?.word, items[at + 3]?.word];
-  if (first === 'so' || (first === 'and' && second === 'so'))
-    return !/^(?:that|is|are|does|do|did)$/.test((first === 'so' ? second : third) ?? '');
-  return first === 'which' && (second === 'is' || second === "which's") && third === 'why';
+  return items[at]!.word === ',' && BEGINS.test(joined(items, at + 1, at + 4));
 }
+const BEGINS = /^(?:and )?so(?: (?!(?:that|is|are|does|do|did)(?: |$))|$)|^which is why$/;
 
 /** Compares, colours and denies nothing, and names only what was named. */
 function isPlain(item: Item, named: readonly string[]): boolean {

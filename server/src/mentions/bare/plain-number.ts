@@ -61,9 +61,9 @@ function keysLetter({ scene, span }: Place, { value, spoken, decimals }: Bare): 
   if (spoken || decimals > 0) return false;
   const { text } = scene.passage;
   if (!/^\s[A-Ea-e][.,;)]?\s*(?:\n|$)/.test(text.slice(span.end, span.end + 8))) return false;
-  const near = `\n${text.slice(Math.max(0, span.start - KEY_REACH), span.end + KEY_REACH)}`;
-  if (!/(?:^|\n)\s*$/.test(near.slice(0, near.length - text.slice(span.start, span.end + KEY_REACH).length)))
-    return false;
+  const before = `\n${text.slice(Math.max(0, span.start - KEY_REACH), span.start)}`;
+  if (!/\n\s*$/.test(before)) return false;
+  const near = before + text.slice(span.start, span.end + KEY_REACH);
   return [value - 1, value + 1].some((next) => new RegExp(`\\n\\s*${next}\\s[A-Ea-e](?![a-z])`).test(near));
 }
 const KEY_REACH = 40;

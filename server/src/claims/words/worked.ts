@@ -61,8 +61,8 @@ export const WORKED: readonly FormulaRow[] = [
     'flow-by-bore',
     'flow-by-bore-wrong',
     'tube-id',
-    'the flow grows with the bore by this much',
-    'The flow grows far more than the bore; by the law of narrow pipes with its fourth power',
+    'the flow changes about as much as the bore',
+    'The flow changes far more than the bore; by the law of narrow pipes with its fourth power',
   ),
   ...worked(
     'sum-comes-out',

@@ -159,9 +159,10 @@ export const RULES: Readonly<Record<string, string>> = {
   'by the law the flows stand in this ratio': 'nach dem Gesetz stehen die Durchflüsse in diesem Verhältnis',
   'By the law of narrow pipes the flow goes with the fourth power of the bore':
     'Nach dem Gesetz für enge Rohre wächst der Durchfluss mit der vierten Potenz der lichten Weite',
-  'the flow grows with the bore by this much': 'der Durchfluss wächst so mit der lichten Weite',
-  'The flow grows far more than the bore; by the law of narrow pipes with its fourth power':
-    'Der Durchfluss wächst weit mehr als die lichte Weite; nach dem Gesetz für enge Rohre mit ihrer vierten Potenz',
+  'the flow changes about as much as the bore':
+    'der Durchfluss ändert sich etwa so stark wie die lichte Weite',
+  'The flow changes far more than the bore; by the law of narrow pipes with its fourth power':
+    'Der Durchfluss ändert sich weit mehr als die lichte Weite; nach dem Gesetz für enge Rohre mit ihrer vierten Potenz',
   'this tube comes out of the rule given': 'dieser Tubus ergibt sich aus der genannten Regel',
   'By the rule as the text gives it the sum is another':
     'Nach der Regel, wie der Text sie nennt, ergibt sich etwas anderes',

@@ -150,16 +150,22 @@ const SIZED =
 const matched = (scene: Scene, candidate: Candidate): string =>
   scene.passage.text.slice(candidate.match.start, candidate.match.end);
 
-/** Is there a size elsewhere in the cell's row? Cheap look: a digit before a unit letter. */
+/** Is there a size elsewhere in the cell's row, or a bare number where the other rows have one? Cheap look: its first cells. */
 function rowSized(place: Place): boolean {
-  const cell = place.scene.passage.cell;
+  const { cell } = place.scene.passage;
   if (!cell) return false;
-  const row = place.around.note.tables[cell.table]!.rows[cell.row]!;
-  return row
-    .slice(0, 12)
-    .some((index) =>
-      /[0-9]\s?(?:G|Fr|F|Ch)\b|[0-9]-0\b|gauge/.test(
-        place.around.scenes[index]?.passage.text.slice(0, 200) ?? '',
-      ),
-    );
+  const textOf = (index: number | undefined): string =>
+    place.around.scenes[index ?? -1]?.passage.text.slice(0, 200) ?? '';
+  const sized = (row: readonly number[]): boolean =>
+    row.slice(0, 12).some((index) => UNITED.test(textOf(index)));
+  const { rows } = place.around.note.tables[cell.table]!;
+  const row = rows[cell.row]!;
+  if (sized(row)) return true;
+  return (
+    BARE.test(textOf(row[0])) &&
+    rows.slice(0, 12).some((other) => sized(other) && /[0-9]\s?mm\b/.test(textOf(other[cell.column])))
+  );
 }
+/** A digit before a unit letter. */
+const UNITED = /[0-9]\s?(?:G|Fr|F|Ch)\b|[0-9]-0\b|gauge/;
+const BARE = /^\s*#?[0-9]{1,2}\s*$/;

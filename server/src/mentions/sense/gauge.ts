@@ -2,6 +2,7 @@
 import { phrase } from '../../texts/index.ts';
 import { reading } from '../reading.ts';
 import { READING } from '../texts/readings.ts';
+import { ROOM_BEFORE } from '../words/rooms.ts';
 import {
   DRUG_BEFORE,
   MEASURED_OUT,
@@ -40,7 +41,7 @@ const hyphened = (place: Place, match: string, value: number): boolean =>
 /** Gauge by unit word or letter, after or before the number. */
 export function gaugeSense(place: Place, match: string, value: number): Verdict {
   if (NOT_GAUGE.test(place.after) || NOT_GAUGE_BEFORE.test(place.before)) return NOTHING;
-  if (ofOtherTrade(place)) return NOTHING;
+  if (ofOtherTrade(place) || ROOM_BEFORE.test(place.before)) return NOTHING;
   if (/[A-Za-z)]-$/.test(place.before) && !hyphened(place, match, value)) return NOTHING;
   if (SPUN.test(place.text) && !isGauge(place)) return NOTHING;
   if (
@@ -70,10 +71,14 @@ function capital(place: Place, match: string, value: number, system: 'needle-gau
   // The long patterns are asked last: with a needle about, they decide nothing.
   if (isGauge(place) || (value >= 10 && factsOf(place.around).needles))
     return size(system, 'unit-letter', match);
-  if (value < 10) return gaugeNear(place) ? size(system, 'gauge-near', match) : NOTHING;
+  if (value < 10) return gaugeNear(place) || besideFrench(place, value) ? size(system, 'gauge-near', match) : NOTHING;
   const measured = DRUG_BEFORE.test(place.before) || OF_SUBSTANCE.test(place.after);
   return measured ? NOTHING : size(system, 'unit-letter', match);
 }
+
+/** "8 Fr is not 8 G": one number on both scales. */
+const besideFrench = (place: Place, value: number): boolean =>
+  new RegExp(`(?<![0-9.])${value}\\s?(?:Fr|Ch|French)\\b`).test(place.before + place.after);
 
 /** "G18": only beside a needle or cannula, since grid squares and rooms look alike. */
 function letterFirst(place: Place, match: string): Verdict {

@@ -4,6 +4,7 @@ import { counts } from '../words/counted.ts';
 import { wordValue } from '../words/numbers.ts';
 import { wholeWords } from '../words/pattern.ts';
 import { PLAYED, RESULT_AFTER, RESULT_BEFORE, SCORE } from '../words/scores.ts';
+import { ROOM_BEFORE } from '../words/rooms.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, type Place, wider } from './place.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';
@@ -47,10 +48,17 @@ export const threadAround = (place: Place): boolean => wider(place).some(ofThrea
 export function threadSense(place: Place, match: string, values: readonly number[]): Verdict {
   const tube = trachTube(place, match);
   if (tube) return tube;
-  if (RESULT_BEFORE.test(place.before) || RESULT_AFTER.test(place.after)) return NOTHING;
-  if (SCORE.test(place.text) && !threadHere(place) && !ofThreadNote(place, match) && !inThreadTalk(place))
+  const rivals = beatsAnother(place, match);
+  if (!rivals && (RESULT_BEFORE.test(place.before) || RESULT_AFTER.test(place.after))) return NOTHING;
+  if (
+    SCORE.test(place.text) &&
+    !rivals &&
+    !threadHere(place) &&
+    !ofThreadNote(place, match) &&
+    !inThreadTalk(place)
+  )
     return NOTHING;
-  if (/\b(?:rooms?|bays?|doors?|gates?|wards?|labs?)\s$/i.test(place.before)) return NOTHING;
+  if (ROOM_BEFORE.test(place.before)) return NOTHING;
   if (/[0-9]\s$/.test(place.before) && /^0/.test(match)) return NOTHING;
   if (threadHere(place)) return size('usp', 'thread-beside', match, values);
   if (threadAround(place) || threadBefore(place)) return size('usp', 'thread-in-context', match, values);
@@ -71,6 +79,13 @@ export function threadSense(place: Place, match: string, values: readonly number
     ? size('usp', 'thread-in-note', match, values)
     : NOTHING;
 }
+
+/** "4-0 beats 2-0", in a note of threads: no team is called so. */
+const beatsAnother = (place: Place, match: string): boolean =>
+  DASHED.test(match) &&
+  factsOf(place.around).thread &&
+  (/[0-9][-–/]0\sbeats?\s(?:an?\s|the\s)?$/i.test(place.before) ||
+    /^\sbeats?\s(?:an?\s|the\s)?[0-9]+[-–/]0\b/i.test(place.after));
 
 /** "4-0 = 0.15 to 0.199 mm": nothing else that is written so is measured so. */
 const AS_THIN =

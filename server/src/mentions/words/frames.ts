@@ -61,7 +61,7 @@ export const HEADERS: readonly (readonly [
   ['needle-gauge', /^(?!.*\b(?:French|Charri[eè]re|[ASB]WG)\b).*(?:\bgau?ge\b|\(G\)|\bga\b)|^G$/i],
   ['millimetre', /\bmm\b|millimet/i],
   ['french', /\bFrench\b|\bFr\b|charri[eè]re|\(F\)|^F$|\bCh\b/i],
-  ['ep-metric', /\bmetric\b|\bEP\b|\bPh\.? ?Eur/i],
+  ['ep-metric', /\bmetric\b|\bEP\b|\bPh\.? ?Eur|^Euro(?:pean)?(?:\s(?:number|no\.?|size|figure)s?)?$/i],
   ['usp', /\bUSP\b|suture size|thread size/i],
   ['inch', /\binch(?:es)?\b|\(in\.?\)|, in\.?$|″/i],
 ];

@@ -13,6 +13,7 @@ interface Shape {
   readonly construction?: string;
   readonly axis?: string;
   readonly of?: string;
+  readonly absent?: string;
 }
 
 const statement = (
@@ -54,6 +55,8 @@ describe('a contradicted claim is reported by one check', () => {
     [{ kind: 'property', of: 'material' }, 'suture-material'],
     [{ kind: 'property', of: 'point' }, 'needle-point'],
     [{ kind: 'existence' }, 'no-such-size'],
+    [{ kind: 'existence', absent: 'itself' }, 'size-exists'],
+    [{ kind: 'existence', absent: 'itself', construction: 'answer-key' }, 'quiz-key'],
     [{ kind: 'key' }, 'quiz-key'],
   ];
   it.each(CASES)('%j: %s', (shape, id) => {

@@ -7,5 +7,5 @@ export const existence = statementCheck(
     title: 'This size does not exist',
     docs: 'The system has no such size: USP has no 2.5-0 and no 13-0, no hypodermic needle is 36 G, no tracheal tube 6.8 mm and no urinary catheter 15.2 Ch.',
   },
-  ({ claim }) => claim.kind === 'existence',
+  ({ claim }) => claim.kind === 'existence' && claim.absent === undefined,
 );

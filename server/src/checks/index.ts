@@ -3,6 +3,7 @@
  * (`claims`), settings or several notes (`course`).
  */
 import type { Locale } from '../texts/index.ts';
+import { absence } from './absence.ts';
 import { answerKey } from './answer-key.ts';
 import { category } from './category.ts';
 import { colour } from './colour.ts';
@@ -46,6 +47,7 @@ export const CHECKS: readonly CheckDefinition[] = [
   material,
   needlePoint,
   existence,
+  absence,
   answerKey,
   unclear,
   letterZero,

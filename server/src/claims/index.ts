@@ -53,7 +53,7 @@ export function readStatements(note: Note, mentions: readonly Mention[], context
     (statement) => !offered(statement.claim.focus.start) && !asked(statement),
   );
   return [...said, ...keyed]
-    .filter(({ claim }) => inEnglish(context) || WITHOUT_WORDS.has(claim.kind))
+    .filter(({ claim }) => inEnglish(context) || wordless(claim))
     .sort((a, b) => a.claim.focus.start - b.claim.focus.start);
 }
 
@@ -107,5 +107,6 @@ function indexIn(spans: readonly Span[]): (at: number) => number {
 }
 
 /** The words of statements are English; sizes set beside one another say the same in every language. */
-const WITHOUT_WORDS: ReadonlySet<Claim['kind']> = new Set(['equivalence', 'existence']);
+const wordless = (claim: Claim): boolean =>
+  claim.kind === 'equivalence' || (claim.kind === 'existence' && claim.absent === undefined);
 const inEnglish = (context?: Context): boolean => context?.languages?.includes('en') ?? true;

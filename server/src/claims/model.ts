@@ -154,6 +154,11 @@ export interface ExistenceClaim extends Base {
   readonly size: Operand;
   /** A writing that is no size of any system, and why. */
   readonly odd?: { readonly written: string; readonly because: string; readonly sources?: readonly string[] };
+  /**
+   * Said not to exist: each of the sizes itself, all that are finer or thicker than it, all between the two, or every
+   * gauge that is no even number (then `size` names none).
+   */
+  readonly absent?: 'itself' | 'finer' | 'thicker' | 'between' | 'uneven';
 }
 
 export interface KeyClaim extends Base {

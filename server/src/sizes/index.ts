@@ -12,6 +12,7 @@ export * from './existence.ts';
 export * from './format.ts';
 export * from './interval.ts';
 export { LASTING, type Lasting, longer } from './lasting.ts';
+export * from './made.ts';
 export * from './materials.ts';
 export * from './model.ts';
 export * from './neighbours.ts';

@@ -52,6 +52,10 @@ export const ABOUT_DE: Readonly<Record<string, { readonly title: string; readonl
     title: 'Diese Größe gibt es nicht',
     docs: 'Das System kennt diese Größe nicht: In der USP gibt es kein 2.5-0 und kein 13-0, und keine Kanüle hat 36 G.',
   },
+  'size-exists': {
+    title: 'Diese Größe gibt es',
+    docs: 'Eine Größe soll es nicht geben, oder eine Reihe soll enden, wo sie weitergeht: Es gibt Injektionskanülen mit 19 und 23 G und Fäden, die feiner sind als 7-0. Was ein Regal, eine Station, ein Hersteller oder ein einzelnes Material hat, bleibt unbeachtet, ebenso Venenverweilkanülen, Katheter und andere Kanülen.',
+  },
   'quiz-key': {
     title: 'Die Lösung markiert eine falsche Antwort',
     docs: 'Die als richtig markierte Antwort (durch eine Lösungszeile, Fettdruck, ein Häkchen oder eine Lösungsliste) widerspricht den Tabellen, oder eine richtige ist als falsch markiert. Nicht markierte Antworten werden nie gemeldet.',

@@ -1,5 +1,6 @@
 /** The constructions of the grammar, in the order in which they are tried. The first reading of a claim wins. */
 import { abbreviations } from './abbreviations.ts';
+import { absence } from './absence.ts';
 import { alike } from './alike.ts';
 import { between } from './between.ts';
 import { boxed } from './boxed.ts';
@@ -119,6 +120,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   spinalTips,
   usual,
   wrongUnit,
+  absence,
   existence,
   oddSizes,
   offSeries,

@@ -4,10 +4,12 @@ import { existence, label } from '../../sizes/index.ts';
 import { phrase, quote } from '../../texts/index.ts';
 import type { ExistenceClaim } from '../model.ts';
 import { MISSING } from '../texts/missing.ts';
+import { judgeAbsent } from './absence.ts';
 import { cannotTell, type Judgement, lensOf, sourceNames } from './model.ts';
 import { sizeWords } from './words.ts';
 
 export function judgeExistence(claim: ExistenceClaim): Judgement {
+  if (claim.absent) return judgeAbsent({ ...claim, absent: claim.absent });
   if (claim.odd) return judgeOdd(claim.odd);
   const says = phrase(MISSING.says, { size: sizeWords(claim.size) });
   const missing = claim.size.sizes

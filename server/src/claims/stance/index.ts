@@ -36,7 +36,7 @@ import { outgrown, retold } from './retold.ts';
 import { leftOpen, leftUnticked, unearned } from './set-out.ts';
 import { tallied } from './tallied.ts';
 import { toSort } from './to-sort.ts';
-import { packed, unreal } from './unreal.ts';
+import { named, packed, unreal } from './unreal.ts';
 
 export function stanceOf(scene: Scene, reading: Reading): Stance {
   const keyed = keyOf(scene);
@@ -79,18 +79,17 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
     mistake(scene, reading)
   )
     return 'quoted';
-  if (!held && reported(scene, reading) && !(reading.claim.kind === 'existence' && packed(scene, reading)))
-    return 'quoted';
+  if (!held && reported(scene, reading) && !(named(reading.claim) && packed(scene, reading))) return 'quoted';
   if (!held && (hearsay(scene, reading) || saidElsewhere(scene, reading))) return 'quoted';
   if (
-    reading.claim.kind !== 'existence' &&
+    !named(reading.claim) &&
     !reading.unconditional &&
     !generalRule(scene, reading) &&
     !(reading.claim.kind === 'order' && linedUp(scene.items)) &&
     conditional(scene, reading)
   )
     return 'hypothetical';
-  if (reading.claim.kind === 'existence') return unreal(scene, reading) ? 'hedged' : 'asserted';
+  if (named(reading.claim)) return unreal(scene, reading) ? 'hedged' : 'asserted';
   return (
     (reading.own ? undefined : negated(scene, reading)) ??
     (hedged(scene, reading) ? 'hedged' : reading.denied ? 'denied' : 'asserted')

@@ -7,6 +7,7 @@ import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
 import { speaksAgain } from './own-words.ts';
+import { named } from './unreal.ts';
 
 const SAID =
   /^(?:said|wrote|claimed|thought|believed|insisted|swore|argued|guessed|answered|replied|assumed|shouted|reckoned|announced|declared|maintained|protested|whispered|mumbled|typed|concluded|inferred|deduced|gathered|figured|supposed|imagined)$/;
@@ -22,7 +23,7 @@ const SUBJECT = 6;
 /** Is the claim of this reading part of what another is told to have said? */
 export function saidElsewhere({ items }: Scene, { claim, at }: Reading): boolean {
   // A size that is not sold is none, whoever asks for it.
-  if (claim.kind === 'existence') return false;
+  if (named(claim)) return false;
   const verb = items.findLastIndex((_, i) => i < at && i > 0 && tells(items, i, at));
   return verb > 0 && byOthers(items, verb) && !ended(items, verb, at);
 }

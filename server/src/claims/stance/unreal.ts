@@ -1,8 +1,12 @@
 /** Sizes that a text names as no size: said not to exist, asked for by mistake, joked about. */
 import type { Reading } from '../constructions/model.ts';
+import type { Claim } from '../model.ts';
 import { joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
+
+/** A size that is written is taken for one that exists; what is said not to exist is a claim like any other. */
+export const named = (claim: Claim): boolean => claim.kind === 'existence' && claim.absent === undefined;
 
 /** "there is no 2.5-0", "2.5-0 does not exist", "anyone asking for a 4.2-0 is joking". */
 export function unreal({ items }: Scene, { at }: Reading): boolean {

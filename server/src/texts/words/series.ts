@@ -4,6 +4,7 @@ export const SERIES: Readonly<Record<string, string>> = {
     'USP-Fadenstärken sind ganze Zahlen oder eine ganze Anzahl Nullen',
   'USP sizes end at 12-0, the finest': 'die USP-Fadenstärken enden bei 12-0, der feinsten',
   'USP sizes end at 10, the thickest': 'die USP-Fadenstärken enden bei 10, der dicksten',
+  'USP runs from 12-0 to 10': 'USP-Fadenstärken reichen von 12-0 bis 10',
   'metric numbers are 0.1–0.5, 0.7, 1, 1.5, 2, 2.5, 3, 3.5 and whole from 4':
     'metrische Fadenstärken sind 0,1–0,5; 0,7; 1; 1,5; 2; 2,5; 3; 3,5 und ab 4 ganze Zahlen',
   'needle gauges are whole numbers': 'Gauge-Zahlen von Kanülen sind ganze Zahlen',

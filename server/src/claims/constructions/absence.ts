@@ -5,10 +5,19 @@
  */
 import type { ExistenceClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { remembered } from '../text/remember.ts';
 import { type Group, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { ENDING, SAYS_NO, WAYS, type Way } from '../words/absent.ts';
-import { narrowed, ofNeedles, ofThreads, saysOfScale, saysOfThreads, shelved } from './absent-where.ts';
+import {
+  missed,
+  narrowed,
+  ofNeedles,
+  ofThreads,
+  saysOfScale,
+  saysOfThreads,
+  shelved,
+} from './absent-where.ts';
 import type { Construction, Reading } from './model.ts';
 
 export const absence: Construction = {
@@ -65,16 +74,29 @@ function claimOf(scene: Scene, way: Way, { from, to }: Words): Reading | undefin
   if (!group || !oneScale(group)) return undefined;
   const needles = group.sizes[0]!.system === 'needle-gauge';
   if (!(needles ? ofNeedles(scene, said) : ofThreads(scene, group))) return undefined;
-  if (way.shelf && shelved(scene)) return undefined;
-  if ((way.vague || bare(said, way)) && !saysOfScale(scene, needles)) return undefined;
+  if (way.shelf && (shelved(scene) || (!placeless(said) && missed(scene)))) return undefined;
+  const open = way.vague || (missable(way, said) && !alone(scene, from, to));
+  if (open && !saysOfScale(scene, needles)) return undefined;
   const absent = way.absent === 'beyond' ? sideOf(said, group, needles) : way.absent;
   if (!absent || (absent === 'between' && group.sizes.length !== 2)) return undefined;
   return reading(scene, from, to, absent, group);
 }
 
-/** "There is no 19 G": nothing says whether it is one on the shelf. */
-const bare = (said: readonly Item[], { absent, shelf }: Way): boolean =>
-  shelf === true && absent === 'itself' && said.at(-1)!.kind === 'size';
+/** "There is no 19 G", "you will not find a 7-0 suture": it may be one that is missing here. */
+const missable = ({ absent, shelf }: Way, said: readonly Item[]): boolean =>
+  shelf === true && absent === 'itself' && !placeless(said);
+
+/** Says itself that it holds wherever one is. */
+const placeless = (said: readonly Item[]): boolean =>
+  /\b(?:at all|anywhere|existence|world|market|made|scale|usp|sizes|series|numbering)\b/.test(joined(said));
+
+/** All that is said, of a thing that is named. */
+const alone = ({ items, before, after }: Scene, from: number, to: number): boolean =>
+  before.length === 0 &&
+  after.length === 0 &&
+  from === 0 &&
+  items[to]!.kind !== 'size' &&
+  items.slice(to + 1).every(({ kind }) => kind === 'punctuation');
 
 function sizesIn(items: readonly Item[]): Group | undefined {
   const mentions = items.flatMap(({ mention }) => (mention ? [mention] : []));

@@ -45,6 +45,11 @@ export const shelved = (scene: Scene): boolean => SHELF.test(around(scene));
 const SHELF =
   /\b(?:drawers?|trays?|kits?|shel(?:f|ves)|wards?|theatres?|clinics?|cupboards?|trolleys?|carts?|cabinets?|racks?|box(?:es)?|bags?|packs?|packets?|rooms?|units?|hospitals?|departments?|pharmacy|stores?|stock\w*|order\w*|suppl(?:y|ies|iers?)|catalogues?|inventory|deliver\w+|left over|remaining|above|below|listed|figure|picture|photo|slide|patients?|wounds?|opened|tonight|run out|out of|borrow|ring|ask for|hand me|scrub|take|instead|we|our|ours|us)\b/;
 
+/** "There is no 7-0 suture; open a 6-0": what is at hand is spoken of, and what to do without. */
+export const missed = (scene: Scene): boolean => WITHOUT.test(around(scene));
+const WITHOUT =
+  /\b(?:use|uses|used|using|open|opens|choose|pick|get|gets|fetch|reach|grab|swap|substitut\w+|make do|replace\w*|try|needs?|needed|wants?|give|gives|call|send|wait|waiting|missing|(?:you|they|he|she|who) ha(?:ve|s)|bought|buy|brought|bring|gone|packed|lying|laid out|set out|chose|next best|nearest|closest)\b/;
+
 /** The scale is spoken of. */
 export const saysOfScale = (scene: Scene, needles: boolean): boolean =>
   (needles

@@ -20,6 +20,7 @@ export function unreal({ items }: Scene, { at }: Reading): boolean {
   return (
     near.some((item) => NEGATIONS.has(item.word) && !/^(?:hardly|without)$/.test(item.word)) ||
     items.some((item) => UNREAL.has(item.word) && (denied || !/^exists?$/.test(item.word))) ||
+    PASSED_OVER.test(joined(items, 0, at)) ||
     (ASKED_ONCE.test(joined(items, 0, at)) && !KEPT.test(joined(items, at + 1, at + 14)))
   );
 }
@@ -31,6 +32,9 @@ export const packed = (scene: Scene, { at }: Reading): boolean =>
   !scene.items
     .slice(0, at)
     .some((item) => /^(?:slides?|posters?|figure|misprint|draft|photo)$/.test(item.word));
+
+/** "The scale leaves out 4.5-0." */
+const PASSED_OVER = /\b(?:leaves? out|skips?|omits?|misses out)(?: (?:an?|the))?$/;
 
 /** "A trainee once asked for 4.5-0": a story of somebody's mistake. */
 const ASKED_ONCE =

@@ -12,7 +12,7 @@ const MAKERS =
 const MAKE = '(?:makes?|manufactures?|produces?|sells?|has ever made|ever made)';
 const NOT_MADE =
   "(?:(?:is|are) (?:simply |just )?(?:not|never)|isn't|aren't) (?:being )?(?:made|manufactured|produced)";
-const ADVERB = '(?:(?:simply|really|just|quite simply|in fact|actually) )?';
+const ADVERB = '(?:(?:simply|really|just|quite simply|in fact|actually|therefore|thus|of course|indeed) )?';
 /** What leaves it said of the whole trade. */
 const EVERYWHERE =
   '(?: (?:at all|anywhere|anywhere in the world|in existence|in the world|on the market|made|ever made|(?:in|on) (?:the )?(?:usp|gauge|needle|usp suture)(?: (?:scale|series|system|list|range|table|numbering|standard)s?)?))?';
@@ -72,7 +72,7 @@ const ITSELF: readonly Way[] = [
   ),
   way(
     'itself',
-    `${ROW}${NOUN} (?:is|are) (?:not|no) (?:an? )?(?:real |usp )?(?:needle |suture |thread )(?:sizes?|gauges?)`,
+    `${ROW}${NOUN} (?:is|are) ${ADVERB}(?:not|no) (?:an? )?(?:real |usp )?(?:needle |suture |thread )(?:sizes?|gauges?)`,
   ),
   way('itself', `(?:there is|there's|there are) ${ADVERB}no ${ROW}${NOUN}${EVERYWHERE}`, { shelf: true }),
   way(
@@ -102,10 +102,10 @@ const BEYOND: readonly Way[] = [
     `(?:there is|there's|there are) ${ADVERB}(?:nothing|no ${THING}|no such thing as an? ${THING}) ${MORE}${THAN}${EVERYWHERE}`,
     { shelf: true },
   ),
-  way('beyond', `${ONE}${NOUN} (?:is|are) the ${MOST}(?: ${THING})? ${OF_ALL}`, { shelf: true }),
+  way('beyond', `${ONE}${NOUN} (?:is|are) ${ADVERB}the ${MOST}(?: ${THING})? ${OF_ALL}`, { shelf: true }),
   way(
     'beyond',
-    `${ONE}${NOUN} (?:is|are) as (?:thin|fine|small|thick|big|coarse) as (?:${THING}|thread|they|it) (?:comes?|gets?|goes?|(?:is|are) made)`,
+    `${ONE}${NOUN} (?:is|are) ${ADVERB}as (?:thin|fine|small|thick|big|coarse) as (?:${THING}|thread|they|it) (?:comes?|gets?|goes?|(?:is|are) made)`,
     { shelf: true },
   ),
   way(
@@ -148,7 +148,7 @@ const UNEVEN: readonly Way[] = [
   ),
   way(
     'uneven',
-    `(?:all |every )?${GAUGES} (?:is|are) (?:(?:all|always|only|an) )?even(?: numbers?)?(?: only)?|(?:there are|there's|there is) no (?:odd|uneven)(?:-numbered)? (?:needle )?(?:gauges?|needles?|needle sizes)|(?:odd|uneven)(?:-numbered)? (?:needle )?gauges (?:do not exist|don't exist|${NOT_MADE})|only even (?:needle )?gauges (?:exist|are made)|${MAKERS} ${MAKE} (?:odd|uneven)(?:-numbered)? (?:needle )?(?:gauges|needles)`,
+    `(?:all |every )?${GAUGES} (?:is|are) ${ADVERB}(?:(?:all|always|only|an) )?even(?: numbers?)?(?: only)?|(?:there are|there's|there is) no (?:odd|uneven)(?:-numbered)? (?:needle )?(?:gauges?|needles?|needle sizes)|(?:odd|uneven)(?:-numbered)? (?:needle )?gauges (?:do not exist|don't exist|${NOT_MADE})|only even (?:needle )?gauges (?:exist|are made)|${MAKERS} ${MAKE} (?:odd|uneven)(?:-numbered)? (?:needle )?(?:gauges|needles)`,
   ),
 ];
 

@@ -1,5 +1,9 @@
-/** One colour said of a needle and a cannula of one size: "needles and cannulae of 18 G are both green". */
+/**
+ * One colour said of a needle and a cannula of one size: "needles and cannulae of 18 G are both green", "needle or cannula,
+ * pink always means 20 G".
+ */
 import type { ColourClaim } from '../model.ts';
+import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { distinct, type Group, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
@@ -12,17 +16,12 @@ export function onEither(scene: Scene, colours: readonly Colour[], sizes: readon
   const { items } = scene;
   const colour = colours.at(-1);
   const [size, ...others] = distinct(sizes);
-  if (
-    !colour ||
-    colours.some(({ family }) => family !== colour.family) ||
-    !size ||
-    others.length > 0 ||
-    colour.at < size.to
-  )
+  if (!colour || colours.some(({ family }) => family !== colour.family) || !size || others.length > 0)
     return [];
-  if (size.sizes[0]!.system !== 'needle-gauge' || codeOf(items.slice(0, colour.at)) !== 'both') return [];
-  const before = joined(items, 0, colour.at);
-  if (!SHARED.test(before) || items.some(({ word }) => NEGATIONS.has(word) || OPEN.test(word))) return [];
+  if (size.sizes.length !== 1 || size.sizes[0]!.system !== 'needle-gauge') return [];
+  if (items.some(({ word }) => NEGATIONS.has(word) || OPEN.test(word))) return [];
+  const said = colour.at < size.from ? colourFirst(scene, colours, size) : sizeFirst(items, colour);
+  if (!said) return [];
   return (['needle', 'cannula'] as const).map((device) => {
     const claim: ColourClaim = {
       kind: 'colour',
@@ -34,9 +33,32 @@ export function onEither(scene: Scene, colours: readonly Colour[], sizes: readon
       same: true,
       device,
     };
-    return { claim, at: colour.to, from: size.from, to: colour.to };
+    return { claim, at: colour.to, from: Math.min(size.from, colour.at), to: Math.max(size.to, colour.to) };
   });
 }
+
+const sizeFirst = (items: readonly Item[], colour: Colour): boolean =>
+  codeOf(items.slice(0, colour.at)) === 'both' && SHARED.test(joined(items, 0, colour.at));
+
+/** "Whether on a needle or a cannula, pink is 20 G": both named in one breath with the one colour and the one size. */
+function colourFirst({ items, sentence }: Scene, colours: readonly Colour[], size: Group): boolean {
+  const colour = colours.at(-1);
+  if (!colour || size.from !== size.to || sentence.close === '?') return false;
+  const before = joined(items, 0, colour.at);
+  const link = joined(items, colour.to + 1, size.from);
+  const after = joined(items, size.to + 1);
+  if (!MEANS.test(link)) return false;
+  return (LED.test(before) && ENDED.test(after)) || (ALONE.test(before) && TRAILED.test(after));
+}
+const MEANS =
+  /^(?:hubs? |one )?(?:(?:always|also|both|invariably) )?(?:is|are|means?|marks?|stands? for|=)(?: (?:always|both|the same|invariably))?(?: (?:an?|the))?$/;
+const OF_NEEDLE = '(?:an? |the )?(?:hypodermic |injection )?needles?';
+const OF_CANNULA = '(?:an? |the )?(?:iv |venous )?cannula(?:s|e)?';
+const BOTH = `(?:(?:whether|both) )?(?:(?:on|for) (?:both )?)?(?:${OF_NEEDLE} (?:or|and) (?:on |for )?${OF_CANNULA}|${OF_CANNULA} (?:or|and) (?:on |for )?${OF_NEEDLE})(?: (?:hubs?|alike|both))*`;
+const LED = new RegExp(`(?:^|[:;.—–] |\\b(?:so|and|but) )(?:whether )?${BOTH}(?: ,)?(?: (?:the|an?))?$`);
+const ALONE = /(?:^|[:;.,—–]|\b(?:so|and|but|that|remember))(?: ?(?:the|an?))?$/;
+const TRAILED = new RegExp(`^,? ?(?:whether |no matter whether )?${BOTH}(?= ?$| [.,;!)])`);
+const ENDED = /^$|^[.,;!)]/;
 
 const SHARED =
   /\b(?:are both|both are|both of (?:which|them) are|(?:are|is) alike|all|come in|both come in|both have an?)(?: the same)?$/;

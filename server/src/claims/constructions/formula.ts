@@ -82,17 +82,26 @@ export const formula: Construction = {
 function answered(scene: Scene): Reading[] {
   const { items } = scene;
   const question = scene.before.at(-1) ?? scene.context.at(-1);
-  const first = items[0];
-  if (!first || !operationOf(first) || items.length > 7 || question?.close !== '?') return [];
-  if (question.items.length > 14 || !question.items.some((item) => item.system === 'french')) return [];
+  const lead = /^(?:you|we|just|simply)$/.test(items[0]?.word ?? '') ? 1 : 0;
+  const first = items[lead];
+  if (!first || !operationOf(first) || items.length > 7 + lead || question?.close !== '?') return [];
+  const french = (all: readonly Item[]) => all.some((item) => item.system === 'french');
+  const named = french(question.items) && lead === 0;
+  if (question.items.length > 14 || !(named || (french(items) && turnsIt(question.items)))) return [];
   const asked = question.items.filter((item) => item.word !== '?');
   const verb = first.word === 'times' ? { ...first, word: 'multiply' } : first;
-  const shift = asked.length;
-  const whole = changed(scene, { items: [...asked, verb, ...items.slice(1)] });
+  const shift = asked.length - lead;
+  const whole = changed(scene, { items: [...asked, verb, ...items.slice(lead + 1)] });
   return ofScale(whole).flatMap((read) =>
-    read.at >= shift ? [{ ...read, at: read.at - shift, from: 0, to: read.to - shift }] : [],
+    read.at >= asked.length ? [{ ...read, at: read.at - shift, from: 0, to: read.to - shift }] : [],
   );
 }
+
+/** "And how do I turn it into millimetres?", of a French number that the answer names. */
+const turnsIt = (items: readonly Item[]): boolean =>
+  /\bhow (?:do|does|can|would|should) (?:i|you|we|one) (?:turn|make|get|convert|change) (?:it|that|this|them) (?:in)?to (?:mm|millimet\w+)(?: |$)/.test(
+    words(items),
+  ) && !items.some((item) => item.system !== undefined && item.system !== 'french');
 
 function ofScale(scene: Scene): Reading[] {
   const { items } = scene;
@@ -246,7 +255,8 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
     const left = items.slice(0, at).findLast((item) => item.system === 'french' || MM.test(item.word));
     if (left) return left.system === 'french';
   }
-  const verb = /^(?:divid|multipl|tripl|treble|doubl|halv)/.test(word) && !/ed$/.test(word);
+  const verb =
+    (/^(?:divid|multipl|tripl|treble|doubl|halv)/.test(word) && !/ed$/.test(word)) || timesIt(items, at);
   if (verb) {
     const object = items
       .slice(at + 1, at + 6)
@@ -286,6 +296,12 @@ function actsOnFrench(items: readonly Item[], french: number, size: number, at: 
   if (side(french) === side(size)) return undefined;
   return side(french);
 }
+
+/** "take the French and times it by three". */
+const timesIt = (items: readonly Item[], at: number): boolean =>
+  items[at]!.word === 'times' &&
+  /^(?:it|them)$/.test(items[at + 1]?.word ?? '') &&
+  items[at + 2]?.word === 'by';
 
 /** "three times the diameter": what the operation acts on, not what it gives. */
 function operandAfter(items: readonly Item[], at: number): Item | undefined {

@@ -31,6 +31,7 @@ import { laidOut } from './laid-out.ts';
 import { lasting } from './lasting.ts';
 import { laws } from './laws.ts';
 import { lengths } from './lengths.ts';
+import { lengthwise } from './lengthwise.ts';
 import { likened } from './likened.ts';
 import { limit } from './limit.ts';
 import { members } from './members.ts';
@@ -102,6 +103,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   namedBy,
   lengths,
   flowLaws,
+  lengthwise,
   flowSums,
   unit,
   laws,

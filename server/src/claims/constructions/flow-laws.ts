@@ -4,6 +4,7 @@
  * where two change, nothing is read.
  */
 
+import { cue, holds } from '../text/cues.ts';
 import { flowSaid } from '../text/flowing.ts';
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
@@ -17,12 +18,16 @@ import { ruleClaim } from './rule-claim.ts';
 
 export const flowLaws: Construction = {
   id: 'flow-laws',
-  needs: () => [{ like: FLOW_DEGREES }, { holds: ['superlative'], like: LIMITS }],
+  needs: () => [
+    { like: FLOW_DEGREES, every: [CONDITION] },
+    { like: FLOW_DEGREES, also: LIMITS },
+    { holds: ['superlative'], like: LIMITS },
+  ],
   leaning: true,
   read(scene) {
     const { items } = scene;
     if (scene.sentence.close === '?' || items.length > 60) return [];
-    if (items.some(({ word }, i) => NEGATIONS.has(word) || TURNS.test(word) || alike(items, i))) return [];
+    if (holds(items, TURNED) || (holds(items, SAME) && items.some((_, i) => alike(items, i)))) return [];
     // Of a note without sizes nothing is read.
     if (groups(items).length === 0 && scene.system === undefined) return [];
     const limit = limiting(scene);
@@ -51,6 +56,9 @@ export const flowLaws: Construction = {
 const TURNS =
   /^(?:unless|but|although|though|however|until|too|may|might|could|would|whether|yet|despite|even|equally|equal|no)$/;
 
+const TURNED = cue(NEGATIONS, TURNS);
+const SAME = cue(['same']);
+
 /** "runs at the same speed". */
 const alike = (items: readonly Item[], i: number): boolean =>
   items[i]!.word === 'same' && /^(?:speed|rate|flow|time|pace|way)$/.test(items[i + 1]?.word ?? '');
@@ -74,6 +82,11 @@ const RUNNY = /^(?:warm|warmed|warmer|warming|dilut(?:e|ed|ing)|watery|runny|thi
 const OBSTRUCTED = /^(?:kinked|kink|bent|clamped|crushed|half-closed|half-shut)$/;
 const LONG = /^(?:long|longer)$/;
 const SHORT = /^(?:short|shorter)$/;
+const PRESSURE = 'pressure';
+/** With none of these nothing changes the flow. */
+const CONDITION = cue(...[PRESSED, UNPRESSED, RAISED, LOWERED, VISCOUS, RUNNY, OBSTRUCTED, LONG, SHORT], [
+  PRESSURE,
+]);
 const TUBE =
   /^(?:cannulas?|cannulae|catheters?|lines?|tubes?|tubing|needles?|ones?|lumens?|extension|extensions|set|giving|midline|version)$/;
 
@@ -89,7 +102,7 @@ function conditionAt(items: readonly Item[], at: number): readonly [Law, 1 | -1]
   const { word } = items[at]!;
   const next = items.slice(at + 1, at + 4);
   if (PRESSED.test(word)) return ['pressed', 1];
-  if (word === 'pressure' && (next[0]?.word === 'bag' || items[at - 1]?.word === 'under'))
+  if (word === PRESSURE && (next[0]?.word === 'bag' || items[at - 1]?.word === 'under'))
     return ['pressed', 1];
   if (UNPRESSED.test(word)) return ['pressed', -1];
   if (RAISED.test(word) && next.some((near) => HUNG.test(near.word))) return ['raised', 1];

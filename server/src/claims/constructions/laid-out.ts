@@ -10,7 +10,11 @@ import { rangeClaim } from './range-claim.ts';
 
 export const laidOut: Construction = {
   id: 'laid-out',
-  needs: () => [{ sizes: 2 }],
+  needs: () => [
+    { sizes: 2, holds: ['range'] },
+    { sizes: 2, like: /between|above|over/ },
+    { sizes: 2, like: new RegExp(`^(?:${HENCE_WORDS})\\b`) },
+  ],
   read(scene) {
     const all = groups(scene.items);
     const told = carried(scene, all);
@@ -60,8 +64,10 @@ function carried(scene: Scene, rest: readonly Group[]): Reading[] {
     from: g.from,
   }));
 }
-const HENCE =
-  /^(?:so|hence|therefore|thus|accordingly|consequently)\b(?: ,)?(?: (?:i|we|you|there|only|just|in|on|the|this|our|my|that|these|tray|drawer|shelf|cupboard|trolley|box|bag|kit|store|basket|case|ward|leave|leaves|keep|keeps|stay|stays|stock|have|has|are|is|find|get|remain|remains|carry|put|lie|lies|order|a|an))*$/;
+const HENCE_WORDS = 'so|hence|therefore|thus|accordingly|consequently';
+const HENCE = new RegExp(
+  `^(?:${HENCE_WORDS})\\b(?: ,)?(?: (?:i|we|you|there|only|just|in|on|the|this|our|my|that|these|tray|drawer|shelf|cupboard|trolley|box|bag|kit|store|basket|case|ward|leave|leaves|keep|keeps|stay|stays|stock|have|has|are|is|find|get|remain|remains|carry|put|lie|lies|order|a|an))*$`,
+);
 const CLOSED =
   /^(?:(?:needles?|cannula[es]?|catheters?|drains?|tubes?|sutures?|fr|french|g|gauge|only|alone|there|and nothing else|in (?:it|the [a-z]+)|on the [a-z]+) ?)*[.;!]?$/;
 

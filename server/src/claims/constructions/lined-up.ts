@@ -4,6 +4,7 @@
  * be in no order at all, "the middle one is the 32", "the first is the finest and the last the stoutest".
  */
 import { direction } from '../../sizes/index.ts';
+import { cue, holds } from '../text/cues.ts';
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -45,7 +46,8 @@ export const linedUp: Construction = {
     const { items } = scene;
     if (
       scene.sentence.close === '?' ||
-      items.some((item, i) => NEGATIONS.has(item.word) || (TURNS.test(item.word) && !expected(items, i)))
+      holds(items, NEGATED) ||
+      (holds(items, TURNED) && items.some(({ word }, i) => TURNS.test(word) && !expected(items, i)))
     )
       return [];
     const own = groups(items).flatMap(single);
@@ -74,6 +76,8 @@ export const linedUp: Construction = {
 
 const TURNS =
   /^(?:wrong|wrongly|reverse|reversed|backwards|mix|mixed|muddled|jumbled|random|shuffled|unless|should|instead|rather|whichever|whatever|or|but)$/;
+const TURNED = cue(TURNS);
+const NEGATED = cue(NEGATIONS);
 /** What ends a row of sizes: anything that says something of its own. */
 const BREAKS =
   /^(?:[.?!]|than|if|when|because|since|while|whereas|is|are|was|were|has|have|with|over|under|through|into|inside|like|as)$/;

@@ -1,4 +1,5 @@
 /** What the metric number of a thread says: tenths of a millimetre, and what is made of it. */
+import { cue, holds } from '../text/cues.ts';
 import { textOf } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
 import type { Reading } from './model.ts';
@@ -33,11 +34,15 @@ function metricOperation(text: string): string | undefined {
 
 const FRACTION =
   /\b(?:(tenths?|thousandths?|hundredths?|quarters?|thirds?|halves)) of (?:a|an|one) (millimet(?:re|er)|mm|inch)\b/;
+const METRIC_WORD = /^(?:metric|ep)$/;
+const METRIC = cue(METRIC_WORD);
+
 export function readMetric(scene: Scene): Reading[] {
   const { items } = scene;
+  if (!holds(items, METRIC)) return [];
   const at = items.findIndex(
     (item, i) =>
-      /^(?:metric|ep)$/.test(item.word) &&
+      METRIC_WORD.test(item.word) &&
       items.slice(i + 1, i + 3).some((near) => /^(?:numbers?|sizes?|gauge|figures?|terms)$/.test(near.word)),
   );
   if (at < 0) return [];

@@ -1,5 +1,6 @@
 /** A construction reads claims of one shape out of a sentence. It never judges. */
 import type { Claim } from '../model.ts';
+import type { Cue } from '../text/cues.ts';
 import type { Scene } from '../text/scene.ts';
 
 export interface Reading {
@@ -25,6 +26,8 @@ export type WordClass =
   | 'measured'
   | 'compared'
   | 'superlative'
+  /** A word of magnitude of which there is too much. */
+  | 'excess'
   /** The name of a system; then that, or any word that may speak of a system's numbers. */
   | 'system'
   | 'numbered'
@@ -39,6 +42,11 @@ export type WordClass =
   | 'length'
   | 'mixed'
   | 'tube'
+  /** A size in French; a thread's. */
+  | 'french'
+  | 'thread'
+  /** Two sizes written as a range. */
+  | 'range'
   /** No word: the sentence before, or the last before the passage, asks. */
   | 'answers';
 
@@ -53,6 +61,8 @@ export interface Needs {
   readonly like?: RegExp;
   /** And one of these, or one that looks like this. */
   readonly also?: Iterable<string> | RegExp;
+  /** And a word for each of these. */
+  readonly every?: readonly Cue[];
 }
 
 export interface Construction {

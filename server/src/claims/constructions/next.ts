@@ -11,11 +11,13 @@ import { comparison } from './than.ts';
 export const next: Construction = {
   id: 'next',
   needs: () => [
-    { sizes: 2, holds: ['measured'] },
+    { sizes: 2, holds: ['excess'] },
+    { sizes: 2, holds: ['compared'], words: STEP, also: ANCHOR },
     { sizes: 1, words: PUT },
   ],
   read(scene) {
     const all = groups(scene.items);
+    if (all.length === 1 && !excessBefore(scene)) return [];
     const words = measuredWords(scene.items).filter(
       (m) => m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
     );
@@ -122,10 +124,18 @@ const PUTS =
 const WENT =
   /^(?:went in|went|worked|did(?: it| the job| well| nicely)?|fitted|passed|was (?:put in|used|placed|passed|inserted|just right|right|chosen)|took its place|replaced it)(?: (?:instead|easily|well|nicely|without trouble))? ?(?:[.!]|$)/;
 
+/** What there was too much of in the sentence before. */
+function excessBefore({ before }: Scene): Measured | undefined {
+  const previous = before.at(-1);
+  return previous && previous.close !== '?' ? measuredWords(previous.items).find(tooBig) : undefined;
+}
+const tooBig = (m: Measured): boolean => m.excess && m.axis !== 'other' && m.axis !== 'number' && !m.idiom;
+
 /** "The 14 Fr was too wide for him. A 12 Fr went in.": what was too much in the sentence before is given up. */
 function afterwards(scene: Scene, chosen: Group): Reading[] {
   const previous = scene.before.at(-1);
-  if (!previous || previous.close === '?' || chosen.sizes.length !== 1 || scene.items.length > 14) return [];
+  const excess = excessBefore(scene);
+  if (!previous || !excess || chosen.sizes.length !== 1 || scene.items.length > 14) return [];
   if (scene.items.some((item) => STOPS.has(item.word) && item.word !== '.' && item.word !== ';')) return [];
   const text = (items: readonly Item[]) =>
     items
@@ -137,12 +147,8 @@ function afterwards(scene: Scene, chosen: Group): Reading[] {
   if (!PUTS.test(before) && !(/^(?:so |then )?(?:an?|the|our)$/.test(before) && WENT.test(after))) return [];
   if (PUTS.test(before) && !/^(?:instead|in|next|then|in its place)? ?(?:[.!]|$)/.test(after)) return [];
   const given = distinct(groups(previous.items));
-  const excess = measuredWords(previous.items).find(
-    (m) => m.excess && m.axis !== 'other' && m.axis !== 'number' && !m.idiom,
-  );
   const [only] = given;
-  if (!excess || given.length !== 1 || !only || !sameSystem(only, chosen) || sameSizes(only, chosen))
-    return [];
+  if (given.length !== 1 || !only || !sameSystem(only, chosen) || sameSizes(only, chosen)) return [];
   // "Too tight" is said of the way as much as of the tube.
   if (/^(?:tight|snug)$/.test(previous.items[excess.at]!.word) || bounded(previous.items, only)) return [];
   if (previous.items.some((item) => item.word === 'not' || item.word === 'or' || item.word === 'if'))

@@ -3,6 +3,7 @@ import type { Axis } from '../model.ts';
 import { type Item, readItems } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type Measured, measuredWords } from '../text/magnitudes.ts';
+import { remembered } from '../text/remember.ts';
 import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction, Reading } from './model.ts';
@@ -137,7 +138,7 @@ const DRAWN =
   /^(?:so |thus |hence |which )?(?:(?:(?:starting|reading|counting) )?from (?:the|our|my) \S+ (?:, )?)?(?:(?:that|this|it|which|they|the (?:order|row|run|list|sequence)) )?(?:(?:therefore|then) )?(?:makes?|gives?|is|are|means|goes|go|runs?|reads?|comes out as)(?: (?:it|us|you|them|for us))?(?: ,| :)?(?: an?| the)?$|^(?:so|thus|hence|that is|i\.e) [,:]?$/;
 
 /** The way the sentence says its list runs, if it says so. */
-export function orderCue(items: readonly Item[]): Cue | undefined {
+export const orderCue = remembered((items: readonly Item[]): Cue | undefined => {
   const words = measuredWords(items).filter((m) => m.axis !== 'other' && m.axis !== 'number' && !m.idiom);
   // Without such a word, only a noun of measure or a thing resized says how a row runs.
   if (words.length === 0)
@@ -154,7 +155,7 @@ export function orderCue(items: readonly Item[]): Cue | undefined {
     series(items, words) ??
     each(items, words)
   );
-}
+});
 
 const cueOf = (m: Measured, to: number, runs: 'up' | 'down'): Cue => ({ at: m.at, to, axis: m.axis, runs });
 

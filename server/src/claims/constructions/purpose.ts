@@ -5,9 +5,11 @@
  * against all others spoken of, so that the verdict is the same whichever of them is given up.
  */
 
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
 import { compares, type Measured, measuredWords } from '../text/magnitudes.ts';
+import { remembered } from '../text/remember.ts';
 import { distinct, type Group, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { LEAVES, OPERATORS, OWN_ACT, TAKES, TOLD, WISHES } from '../words/purposes.ts';
@@ -22,19 +24,23 @@ export const purpose: Construction = {
   id: 'purpose',
   needs: () => [
     { sizes: 1, holds: ['compared'] },
-    { sizes: 1, holds: ['measured'], words: ['too'] },
+    { sizes: 1, holds: ['excess'] },
     { sizes: 1, like: TAKES },
   ],
   read(scene) {
     const { items, sentence, before } = scene;
     if (sentence.close === '?' || items.length > LONGEST) return [];
-    const own = sizesIn(items);
-    if (own.length === 0 || own.length > 3) return [];
     const here = wishIn(items);
-    if (here) return served(scene, own, items, here);
     const previous = before.at(-1);
-    const wish = previous && previous.close !== '?' && own.length === 1 && wishIn(previous.items);
-    return wish && !items.some(({ magnitude }) => magnitude) && !stopsAfter(previous.items, wish)
+    const wish = here ?? (previous && previous.close !== '?' ? wishIn(previous.items) : undefined);
+    const own = wish ? sizesIn(items) : [];
+    if (own.length === 0 || own.length > 3) return [];
+    if (here) return served(scene, own, items, here);
+    return wish &&
+      previous &&
+      own.length === 1 &&
+      !items.some(({ magnitude }) => magnitude) &&
+      !stopsAfter(previous.items, wish)
       ? served(scene, own, previous.items, wish)
       : [];
   },
@@ -44,18 +50,16 @@ const LONGEST = 60;
 const AXES = new Set(['outer', 'bore', 'hole', 'strength', 'flow']);
 
 /** The one word that says what is wanted, or of what there is too much. */
-function wishIn(items: readonly Item[]): Measured | undefined {
+const wishIn = remembered((items: readonly Item[]): Measured | undefined => {
   const words = measuredWords(items).filter((m) => m.degree === 'comparative' || m.excess);
   const [word] = words;
   const clear = word && words.length === 1 && AXES.has(word.axis) && !word.idiom && !word.system;
   // "Too tight" is said of the way as much as of the tube.
   if (!clear || (word.excess && /^(?:tight|snug)$/.test(items[word.at]!.word))) return undefined;
-  return items.some((item) => COUNTED.test(item.word)) || turned(items, word.at - 4, word.at)
-    ? undefined
-    : word;
-}
+  return holds(items, OF_NUMBERS) || turned(items, word.at - 4, word.at) ? undefined : word;
+});
 /** Numbers that are higher, sizes that seem so: another matter. */
-const COUNTED = /^(?:numbers?|figures?|digits?|gauges?|how|why|whether|neither|nor)$/;
+const OF_NUMBERS = cue(/^(?:numbers?|figures?|digits?|gauges?|how|why|whether|neither|nor)$/);
 
 const turned = (items: readonly Item[], from: number, to: number): boolean =>
   items

@@ -4,6 +4,7 @@
  * round the outside". One scale, one thing measured, a word that ties them, and nothing that turns it round.
  */
 import type { System } from '../../sizes/model.ts';
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { groups, type Scene } from '../text/scene.ts';
@@ -50,6 +51,8 @@ const SIZE_OF_SCALE = /\b(french|gauge|tube|sheath|catheter|needle) size\b/g;
 const ELSEWHERE =
   /^(?:shotguns?|rifles?|bullets?|choose|choosing|pick|after|beside|up|down|rises?|falls?|drops?|climbs?|grows?|shrinks?)$/;
 
+const GOES_ELSEWHERE = cue(ELSEWHERE);
+
 /** "the hole down the middle" is no step down. */
 const elsewhere = (items: readonly Item[], i: number): boolean =>
   ELSEWHERE.test(items[i]!.word) &&
@@ -59,9 +62,9 @@ const elsewhere = (items: readonly Item[], i: number): boolean =>
 const WRITTEN_ON = /\b(?:printed|marked|written|stamped|shown|found|stands) (?:on|along|upon) the outside\b/;
 
 export function scaleTold(scene: Scene): Reading[] {
-  if (scene.items.length > 60 || scene.sentence.close === '?') return [];
+  if (scene.items.length > 60 || scene.sentence.close === '?' || !mayMeasure(scene.items)) return [];
   if (WRITTEN_ON.test(joined(scene.items))) return [];
-  if (scene.items.some((_, i) => elsewhere(scene.items, i))) return [];
+  if (holds(scene.items, GOES_ELSEWHERE) && scene.items.some((_, i) => elsewhere(scene.items, i))) return [];
   const places = withoutAsides(scene.items);
   const items = places.map((i) => scene.items[i]!);
   return parts(items, scalesIn(scene, items)).flatMap(([scale, from, to]) => {
@@ -233,13 +236,16 @@ const NUMBER_ON =
 const MEASURED_IS =
   /^(?:so )?what (?:is (?:being )?measured|it measures|the number (?:means|gives|measures|tells))/;
 
+const SIZED =
+  'measured|sized|labelled|labeled|graded|numbered|marked|ordered|sold|given|named|printed|comes?|goe?s?|are|is|listed|catalogued|described';
+const SIZED_IN = new RegExp(`\\b(?:${SIZED}) (?:all |always |usually )?(?:in|by|on|with|using)(?: the)?$`);
+const IS_SIZED = cue(new RegExp(`\\b(?:${SIZED})$`));
+
 /** "in gauge", "by French", after a verb of sizing: the unit, not the scale spoken of. */
 function unitAt(items: readonly Item[], at: number): Measured | undefined {
   const { system, word } = items[at]!;
   if ((system !== 'needle-gauge' && system !== 'french') || word.length < 2) return undefined;
-  return /\b(?:measured|sized|labelled|labeled|graded|numbered|marked|ordered|sold|given|named|printed|comes?|goe?s?|are|is|listed|catalogued|described) (?:all |always |usually )?(?:in|by|on|with|using)(?: the)?$/.test(
-    joined(items, at - 4, at),
-  )
+  return SIZED_IN.test(joined(items, at - 4, at))
     ? system === 'french'
       ? 'in-french'
       : 'in-gauge'
@@ -294,8 +300,18 @@ const asideBefore = (items: readonly Item[], at: number): boolean =>
     joined(items, at - 4, at),
   );
 
+/** Words that name what is measured. */
+const MEASURE =
+  /^(?:inner|internal|inside|lumens?|hole|channel|passage|bore|circumference|perimeter|circumferential|round|around|outer|external|outside|length|long|far|deep)$/;
+const NAMES_MEASURE = cue(MEASURE);
+
+/** With none of these words and no unit by which something is sized, nothing is said to be measured. */
+const mayMeasure = (items: readonly Item[]): boolean =>
+  holds(items, NAMES_MEASURE) || (holds(items, IS_SIZED) && items.some(({ system }) => system !== undefined));
+
 function measureAt(items: readonly Item[], at: number, end: number): Measured | undefined {
   const { word } = items[at]!;
+  if (!MEASURE.test(word)) return undefined;
   const next = items[at + 1]?.word ?? '';
   const after = joined(items, at + 1, Math.min(end, at + 8));
   const ends = next === '' || at + 1 >= end || /^(?:[.,;!]|and|or)$/.test(next);

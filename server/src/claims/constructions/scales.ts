@@ -4,6 +4,7 @@
  * that order, with nothing but small words between; the table below says which of those statements hold.
  */
 import type { System } from '../../sizes/model.ts';
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
@@ -92,9 +93,9 @@ interface Chunk<T> {
 
 function word(items: readonly Item[], i: number): string {
   const item = items[i];
-  if (item === undefined || item.kind === 'size') return '';
-  return item.word.endsWith("'s") ? item.word.slice(0, -2) : item.word;
+  return item === undefined || item.kind === 'size' ? '' : bare(item.word);
 }
+const bare = (said: string): string => (said.endsWith("'s") ? said.slice(0, -2) : said);
 
 /** "French", "the metric number", "the number on a tracheal tube", "guidewires". */
 function scales(items: readonly Item[]): Chunk<Scale>[] {
@@ -140,6 +141,13 @@ const SMALL =
   /^(?:the|a|an|of|by|in|from|for|to|its|their|your|you|us|on|across|along|at|how|many|much|simply|just|really|basically|literally|actually|essentially|only|number|count|figure|figures|nothing|but|more|directly|always|after|as|with|it|this|that|size|sizes|sized|needle|needles|cannula|cannulas|catheter|catheters|tube|tubes|thread|suture|sutures|wire|wires|is|are|was|long|wide|thick|measured|given|all|about|because|same|each|every|any|true|taken|round|french)$/;
 const REACH = 8;
 
+const LINKS = cue(LINK);
+
+/** With these a measure begins. */
+const OPENS_MEASURE =
+  /^(?:inner|inside|internal|outer|outside|external|lumen|hole|bore|channel|lengths?|long|how|(?:ten|hundred|thousand)ths?|whole|full|diameters?|widths?|size|measurement|side|opening|dimension|calib(?:er|re)|thickness|wide|thick|across|mm|millimet(?:re|er)s?|inch(?:es)?|french|charri[eè]re|gauge)$/;
+const MEASURES = cue((said) => OPENS_MEASURE.test(bare(said)));
+
 /** A measure or a unit at item `i`, longest reading first. */
 function measureAt(items: readonly Item[], i: number): Chunk<Measure> | undefined {
   const [here, next, third, fourth] = [0, 1, 2, 3].map((k) => word(items, i + k)) as [
@@ -148,6 +156,7 @@ function measureAt(items: readonly Item[], i: number): Chunk<Measure> | undefine
     string,
     string,
   ];
+  if (!OPENS_MEASURE.test(here)) return undefined;
   const noun = /^(?:diameters?|widths?|bore|size|measurement|side|opening|dimension|calib(?:er|re))$/;
   const chunk = (what: Measure, to = i): Chunk<Measure> => ({ what, from: i, to });
   if (/^(?:inner|inside|internal)$/.test(here)) return chunk('inner', noun.test(next) ? i + 1 : i);
@@ -208,7 +217,7 @@ const indefinite = (items: readonly Item[], { from, to }: Chunk<Scale>): boolean
 /** The statement of one scale in the sentence, when it is read as a whole. */
 export function scaleRule(scene: Scene): Reading[] {
   const { items } = scene;
-  if (items.length > 40) return [];
+  if (items.length > 40 || !holds(items, LINKS) || !holds(items, MEASURES)) return [];
   const scale = pick(scales(items)) ?? ofNumber(scene);
   if (!scale || indefinite(items, scale) || TURNS.test(joined(items))) return [];
   const given = exampleAt(items, scale.to);

@@ -1,4 +1,5 @@
 /** A sheath said to be as wide outside as what it lets in: "an 8.5 Fr sheath measures 8.5 Fr on the outside". */
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
 import { measuredWords } from '../text/magnitudes.ts';
@@ -8,13 +9,14 @@ import { ruleClaim } from './rule-claim.ts';
 
 /** Readings of a sentence that gives a sheath its own number outside. */
 export function sheathed(scene: Scene): Reading[] {
-  if (!scene.items.some(({ word }) => SHEATH.test(word))) return [];
+  if (!holds(scene.items, NAMES_SHEATH)) return [];
   const close = closely(scene);
   if (close.length > 0) return close;
   const below = belowName(scene);
   return below.length > 0 ? below : loosely(scene);
 }
 const SHEATH = /^(?:sheaths?|sheath's|introducers?)$/;
+const NAMES_SHEATH = cue(SHEATH);
 
 function closely(scene: Scene): Reading[] {
   const { items } = scene;

@@ -1,8 +1,11 @@
 /** "The number on a sheath is its inner diameter", "tracheal tubes are ordered by their outside": what the number tells. */
+import { cue, holds } from '../text/cues.ts';
 import { joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
 import type { Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
+
+const SIDE = cue(/outer|outside|external|inner|inside|internal/);
 
 /** A tube under a heading about airways. */
 const tubeTalk = (scene: Scene, text: string) =>
@@ -12,6 +15,7 @@ const tubeTalk = (scene: Scene, text: string) =>
 
 /** What a sheath or a tracheal tube is sized by. */
 export function sizedBy(scene: Scene): Reading[] {
+  if (!holds(scene.items, SIDE)) return [];
   const text = joined(scene.items);
   const where =
     /\b(outer|outside|external|inner|inside|internal) (?:diameter|width|size)\b|\b(?:its|the) (outside|inside)(?= of (?:the|a|its) (?:tube|sheath)\b|\b(?<=its \w+))/.exec(

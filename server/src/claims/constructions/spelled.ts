@@ -2,6 +2,7 @@
  * How threads are written: "a 3-0 may also be written 00", "000 is read as size 2-0", "4/0 means number four", "2 or 2-0:
  * the dash is a habit of printing, the thread is the same".
  */
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import { compares } from '../text/magnitudes.ts';
@@ -17,12 +18,14 @@ const WRITES =
 export const spelled: Construction = {
   id: 'spelled',
   needs: () => [
-    { sizes: 1, like: WRITES },
-    { sizes: 1, holds: ['answers'] },
+    { holds: ['thread'], like: WRITES },
+    { holds: ['thread', 'answers'] },
+    // Of the thread in the sentence before; all such words speak of a size, or of two to stand between.
+    { sizes: 1, like: WRITES, also: /size|between/ },
   ],
   read(scene) {
     // "The European label on the 5-0 reads 1": a number of another scale.
-    if (scene.items.some(({ word }) => OTHER_SCALE.test(word))) return [];
+    if (holds(scene.items, OF_OTHER_SCALE)) return [];
     const all = groups(scene.items).flatMap(singly(scene.items)).filter(thread);
     const pairs = all.slice(1).flatMap((b, i) => {
       const a = all[i]!;
@@ -36,7 +39,7 @@ export const spelled: Construction = {
   },
 };
 
-const OTHER_SCALE = /^(?:european|metric|ep|pharmacopoeia|pharmacopeia|decimetric)$/;
+const OF_OTHER_SCALE = cue(/^(?:european|metric|ep|pharmacopoeia|pharmacopeia|decimetric)$/);
 
 const thread = (g: Group) => g.sizes.length === 1 && g.sizes[0]!.system === 'usp';
 

@@ -4,6 +4,7 @@
  */
 import type { System } from '../../sizes/model.ts';
 import type { EquivalenceClaim, Operand } from '../model.ts';
+import { cue, holds } from '../text/cues.ts';
 import { type Figure, figureAt } from '../text/figures.ts';
 import type { Item } from '../text/items.ts';
 import { changed } from '../text/place.ts';
@@ -27,7 +28,8 @@ export interface Sum {
 /** One of these stands in every sum. */
 const SIGNS =
   /^(?:over|÷|\/|×|\*|x|times|divid\w+|multipl\w+|third|split|\d+\/\d+|(?:doubl|trebl|tripl|halv)\w+|double|treble|triple|twice|thrice)$/;
-const signed = remembered((items: readonly Item[]): boolean => items.some(({ word }) => SIGNS.test(word)));
+const SIGN = cue(SIGNS);
+const signed = (items: readonly Item[]): boolean => holds(items, SIGN);
 const OVER = /^(?:over|÷|\/)$/;
 const TIMES = /^(?:×|\*|x|times)$/;
 /** What may stand between a sum and its result. */
@@ -211,10 +213,11 @@ function nearestBefore(items: readonly Item[], i: number, over: boolean): Figure
 const givesFrench = (items: readonly Item[], i: number): boolean =>
   items.slice(i + 1, i + REACH).find((item) => item.mention)?.mention?.sizes[0]?.system === 'french';
 
+const SLASHED = cue(/\//);
 /** Sums of a sentence with their results. */
 export const sumsIn = remembered((items: readonly Item[]): readonly Sum[] => {
   const found: Sum[] = [];
-  if (!signed(items) && !items.some(({ word }) => word.includes('/'))) return found;
+  if (!signed(items) && !holds(items, SLASHED)) return found;
   for (let i = 0; i < items.length; i++) {
     const sum = infix(items, i) ?? prefix(items, i);
     const result = sum && (resultAfter(items, sum.to) ?? resultBefore(items, i, sum));
@@ -266,13 +269,14 @@ const scaled = remembered((items: readonly Item[]): boolean =>
 
 /** With which a result is told after the sum's own sentence: "That leaves 9 mm." */
 const FINISHES = /^(?:that|which|so|leaves?|gives?|makes?|answer|result|=|comes|get|is)$/;
+const FINISHED = cue(FINISHES);
 const MOST_BEFORE = 2;
 
 /** "You have a 21 Fr sound. Divide by three. That leaves 7 mm.": a sum in steps, its result in this sentence. */
 function overSentences(scene: Scene): Reading[] {
   const before = scene.before.slice(-MOST_BEFORE);
   const own = scene.items;
-  if (!signed(own) && !own.some((item) => FINISHES.test(item.word))) return [];
+  if (!signed(own) && !holds(own, FINISHED)) return [];
   if (before.length === 0 || own.length > 30 || scene.sentence.close === '?') return [];
   for (let n = 1; n <= before.length; n++) {
     const lead = before.slice(-n);

@@ -2,6 +2,7 @@
  * Which side the number of a thing tells, in any words: "sheaths, like catheters, carry the French of their outside", "the
  * number on a Foley is its inner diameter". Clause by clause; a clause that names two things or both sides says nothing.
  */
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { itemAt, joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
@@ -45,11 +46,11 @@ const KINDS: readonly Kind[] = [
 
 export function toldSide(scene: Scene): Reading[] {
   const { items, sentence } = scene;
-  if (sentence.close === '?' || items.length > LONGEST || !SIDE_WORD.test(joined(items))) return [];
+  if (sentence.close === '?' || items.length > LONGEST || !holds(items, SIDE)) return [];
   return clauses(items).flatMap(([from, to]) => readClause(scene, from, to));
 }
 const LONGEST = 60;
-const SIDE_WORD = /\b(?:outer|outside|external|inner|inside|internal|lumen|bore)\b/;
+const SIDE = cue(/\b(?:outer|outside|external|inner|inside|internal|lumen|bore)\b/);
 
 /** Between semicolons, and where another thing is set against the first. */
 function clauses(items: readonly Item[]): [number, number][] {

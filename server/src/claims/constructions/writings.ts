@@ -15,7 +15,7 @@ import { ruleClaim } from './rule-claim.ts';
 
 export const writings: Construction = {
   id: 'writings',
-  needs: () => [{ sizes: 1 }],
+  needs: () => [{ holds: ['thread'] }, { sizes: 2, holds: ['french'], like: APART_WORD }],
   read(scene) {
     if (scene.sentence.close === '?' || scene.items.length > 45) return [];
     const found = twoWritings(scene);
@@ -197,5 +197,9 @@ function apart(scene: Scene): Reading[] {
     },
   ];
 }
-const APART =
-  /\b(?:(?:two|three|four) (?:different |distinct |separate )?(?:sizes|widths|diameters|calibres)|different (?:sizes|widths|diameters|tubes|catheters)|(?:are|is) (?:not the same|different)|not the same (?:size|width|thing|catheter|tube))\b/;
+const SIZES = 'sizes|widths|diameters|calibres';
+const APART = new RegExp(
+  `\\b(?:(?:two|three|four) (?:different |distinct |separate )?(?:${SIZES})|different (?:sizes|widths|diameters|tubes|catheters)|(?:are|is) (?:not the same|different)|not the same (?:size|width|thing|catheter|tube))\\b`,
+);
+/** One of these is in all of them. */
+const APART_WORD = new RegExp(`${SIZES}|different|same`);

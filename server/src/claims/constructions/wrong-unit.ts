@@ -2,6 +2,7 @@
 
 import { colourFits } from '../../sizes/index.ts';
 import type { FormulaClaim } from '../model.ts';
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
@@ -20,22 +21,31 @@ const TRACHEAL = /^(?:endotracheal|tracheal|et|ett|ets)$/;
 const OTHER_TUBE =
   /^(?:double-lumen|double|lumen|endobronchial|suction|exchange|bougie|introducer|stylet|tracheostomy)$/;
 
+const NEEDLE = /^needles?$/;
+const FOLEY = /^foleys?$/;
+const INTO_BODY = /^(?:urinary|urethral|bladder|nasogastric|foley)$/;
+/** Things whose unit is looked at; a hub is known by its colour. */
+const THING = cue(WIRE, TRACHEAL, NEEDLE, FOLEY, INTO_BODY);
+
 export const wrongUnit: Construction = {
   id: 'wrong-unit',
   needs: () => [{ sizes: 1 }],
   read(scene) {
+    const named = holds(scene.items, THING) || scene.items.some(({ colour }) => colour !== undefined);
     return groups(scene.items).flatMap((group) => {
-      const formula =
-        inchesAsMm(scene.items, group) ??
-        tubeInFrench(scene.items, group) ??
-        needleInFrench(scene.items, group) ??
-        hubInFrench(scene, group) ??
-        catheterInGauge(scene.items, group) ??
-        twoUnits(group);
+      const formula = (named ? ofThing(scene, group) : undefined) ?? twoUnits(group);
       return formula ? [reading(scene, group, formula)] : [];
     });
   },
 };
+
+/** The unit that no size of the thing beside it has. */
+const ofThing = (scene: Scene, group: Group): FormulaClaim['formula'] | undefined =>
+  inchesAsMm(scene.items, group) ??
+  tubeInFrench(scene.items, group) ??
+  needleInFrench(scene.items, group) ??
+  hubInFrench(scene, group) ??
+  catheterInGauge(scene.items, group);
 
 /** No guidewire is a few hundredths of a millimetre thick. */
 function inchesAsMm(items: readonly Item[], group: Group): FormulaClaim['formula'] | undefined {
@@ -62,7 +72,7 @@ function tubeInFrench(items: readonly Item[], group: Group): FormulaClaim['formu
 function needleInFrench(items: readonly Item[], group: Group): FormulaClaim['formula'] | undefined {
   const { system, value } = group.sizes[0]!;
   if (system !== 'french' || group.sizes.length > 1 || value < 14 || value > 30) return undefined;
-  return /^needles?$/.test(items[group.to + 1]?.word ?? '') ? 'needle-in-french' : undefined;
+  return NEEDLE.test(items[group.to + 1]?.word ?? '') ? 'needle-in-french' : undefined;
 }
 
 /** "The green cannula goes in the notes as 18 French": the number that goes with its colour is its gauge. */
@@ -100,9 +110,7 @@ function catheterInGauge(items: readonly Item[], group: Group): FormulaClaim['fo
   )
     return undefined;
   const [next, more] = [items[group.to + 1]?.word ?? '', items[group.to + 2]?.word ?? ''];
-  const foley =
-    /^foleys?$/.test(next) ||
-    (/^(?:urinary|urethral|bladder|nasogastric|foley)$/.test(next) && /^(?:catheters?|tubes?)$/.test(more));
+  const foley = FOLEY.test(next) || (INTO_BODY.test(next) && /^(?:catheters?|tubes?)$/.test(more));
   return foley ? 'catheter-in-gauge' : undefined;
 }
 

@@ -71,7 +71,8 @@ function capital(place: Place, match: string, value: number, system: 'needle-gau
   // The long patterns are asked last: with a needle about, they decide nothing.
   if (isGauge(place) || (value >= 10 && factsOf(place.around).needles))
     return size(system, 'unit-letter', match);
-  if (value < 10) return gaugeNear(place) || besideFrench(place, value) ? size(system, 'gauge-near', match) : NOTHING;
+  if (value < 10)
+    return gaugeNear(place) || besideFrench(place, value) ? size(system, 'gauge-near', match) : NOTHING;
   const measured = DRUG_BEFORE.test(place.before) || OF_SUBSTANCE.test(place.after);
   return measured ? NOTHING : size(system, 'unit-letter', match);
 }

@@ -3,8 +3,8 @@
 import { counts } from '../words/counted.ts';
 import { wordValue } from '../words/numbers.ts';
 import { wholeWords } from '../words/pattern.ts';
-import { PLAYED, RESULT_AFTER, RESULT_BEFORE, SCORE } from '../words/scores.ts';
 import { ROOM_BEFORE } from '../words/rooms.ts';
+import { PLAYED, RESULT_AFTER, RESULT_BEFORE, SCORE } from '../words/scores.ts';
 import { factsOf } from './note-facts.ts';
 import { byNearness, type Place, wider } from './place.ts';
 import { NOTHING, size, type Verdict } from './verdict.ts';

@@ -8,10 +8,9 @@ import type { Construction } from './model.ts';
 
 export const byTube: Construction = {
   id: 'by-tube',
-  needs: () => [{ sizes: 1, like: NAMED }],
+  needs: () => [{ holds: ['french'], like: NAMED }],
   read(scene) {
     const { items } = scene;
-    if (!items.some(({ word }) => NAMED.test(word))) return [];
     const french = groups(items).filter((g) => g.sizes[0]!.system === 'french');
     const tube = tubeIn(items);
     const [catheter] = french;

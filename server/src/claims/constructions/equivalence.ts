@@ -1,6 +1,7 @@
 /** "16 Fr is 5.3 mm", "27 G (0.4 mm)", "nine French, three millimetres across", "= 0.89 mm". */
 import type { Item } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
+import { remembered } from '../text/remember.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
 import { withCrosses } from './crossed.ts';
 import { EQUAL, HOLES, idle, LENGTH_AFTER, MEASURE_AFTER, NEVER, phrase } from './equal-words.ts';
@@ -49,10 +50,10 @@ export const equivalence: Construction = {
 };
 
 /** Each size and the next, where words tie the two. */
-export function readPairs(scene: Scene): Reading[] {
+export const readPairs = remembered((scene: Scene): Reading[] => {
   const all = withCrosses(scene.items, groups(scene.items));
   return all.slice(0, -1).flatMap((left, i) => readPair(scene, left, all[i + 1]!));
-}
+});
 
 /**
  * "USP 2-0 and metric 3 are the same size", "a 9 Fr and a 3 mm catheter are the same thing", "18 G and 18 Fr are as wide as

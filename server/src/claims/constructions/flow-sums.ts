@@ -6,6 +6,7 @@ import { readNumber } from '../../mentions/words/numbers.ts';
 import { matchesOf } from '../../notes/matches.ts';
 import { FLOW } from '../../sizes/index.ts';
 import type { FormulaClaim } from '../model.ts';
+import { cue, holds } from '../text/cues.ts';
 import { flowSaid, PLACES, someIn, whole } from '../text/flowing.ts';
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
@@ -30,6 +31,7 @@ export const flowSums: Construction = {
 };
 
 const LASTS = /^(?:min|mins|minutes?|hours?|half-hour|seconds?|secs?)$/;
+const TIMED = cue(LASTS);
 
 const TAKES =
   /\b(?:takes?|took|taking|needs?|lasts?|empt\w+|runs?|ran|goes|went|through|so|therefore|hence|which|means|finish\w*|done|given|makes|wait|reckon|expect|allow|gone|over)\b/;
@@ -50,9 +52,10 @@ const SLACK = 1.4;
 
 /** One volume, one rate and one time, in this sentence and the one before. */
 function timeOf(scene: Scene): Reading[] {
+  if (!holds(scene.items, TIMED)) return [];
   const own = joined(scene.items);
   // "A 16 G gives 220 ml/min, a litre in 2.5 minutes": two figures of a table that need not agree.
-  if (!scene.items.some(({ word }) => LASTS.test(word)) || !TAKES.test(own)) return [];
+  if (!TAKES.test(own)) return [];
   if (scene.items.some(({ word }) => NEGATIONS.has(word) || ODD.test(word))) return [];
   if (groups(scene.items).length === 0 && scene.system === undefined) return [];
   const before = scene.before.at(-1);

@@ -2,6 +2,7 @@
  * Claims that lean on the sentence before: "Pull the 16 and drop in a 22. It runs faster.",
  * "The second kind is the fatter of the two."
  */
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
@@ -20,12 +21,14 @@ const ORDINALS: ReadonlyMap<string, number> = new Map([
 ]);
 const PRONOUNS = new Set(['it', 'that', 'this', 'they']);
 
+const THAN = cue(['than']);
+
 export const follow: Construction = {
   id: 'follow',
   needs: () => [{ holds: ['compared'] }, { holds: ['superlative'] }],
   leaning: true,
   read(scene) {
-    if (scene.items.some((item) => item.word === 'than')) return [];
+    if (holds(scene.items, THAN)) return [];
     if (callsByZero(scene.items)) return byZero(scene);
     if (groups(scene.items).length > 0) return ownOrdinal(scene);
     const previous = scene.before.at(-1) ?? scene.context.at(-1);

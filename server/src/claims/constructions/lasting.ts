@@ -2,6 +2,7 @@
  * How long threads last: "chromic gut holds longer than polydioxanone", "plain gut outlasts chromic", "polydioxanone is
  * gone within two weeks".
  */
+import { cue, holds } from '../text/cues.ts';
 import { joined, textOf } from '../text/joined.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
 import type { Scene } from '../text/scene.ts';
@@ -18,12 +19,7 @@ export const lasting: Construction = {
     const { items } = scene;
     const asked = answered(scene);
     if (asked) return [asked];
-    if (
-      items.some(
-        (item) => NEGATIONS.has(item.word) || /^(?:if|unless|wet|dry|infected|neither)$/.test(item.word),
-      )
-    )
-      return [];
+    if (holds(items, TURNED)) return [];
     const named = materialsIn(items);
     return named.length === 2
       ? compared(scene, named[0]!, named[1]!)
@@ -33,11 +29,14 @@ export const lasting: Construction = {
   },
 };
 
+const TURNED = cue(NEGATIONS, /^(?:if|unless|wet|dry|infected|neither)$/);
+
 /** "Which holds a wound longer, polydioxanone or polyglactin 910? The polyglactin.": the question tells what, the answer which. */
 function answered(scene: Scene): Reading | undefined {
   const question = scene.before.at(-1) ?? scene.context.at(-1);
+  if (question?.close !== '?') return undefined;
   const [chosen, ...more] = materialsIn(scene.items);
-  if (question?.close !== '?' || !chosen || scene.option) return undefined;
+  if (!chosen || scene.option) return undefined;
   if (more.some(({ id }) => id !== chosen.id) || !ANSWERS.test(joined(scene.items, 0, chosen.at)))
     return undefined;
   const asked = materialsIn(question.items);

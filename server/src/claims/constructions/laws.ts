@@ -4,6 +4,7 @@
  */
 import { wordValue } from '../../mentions/words/numbers.ts';
 import type { FormulaClaim } from '../model.ts';
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { itemAt, joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
@@ -23,8 +24,8 @@ export const laws: Construction = {
   read(scene) {
     const { items } = scene;
     if (scene.sentence.close === '?' || items.length > 60) return [];
-    if (items.some(({ word }) => NEGATIONS.has(word) && word !== 'without')) return [];
-    const open = items.some(({ word }) => OPEN.test(word));
+    if (holds(items, DENIED)) return [];
+    const open = holds(items, LEFT_OPEN);
     const found = open
       ? power(scene)
       : [...growth(scene), ...power(scene), ...unitStep(scene), ...inches(scene), ...byCuff(scene)];
@@ -38,6 +39,9 @@ const CUES =
 /** Left open, compared, or told of what was measured. */
 const OPEN =
   /^(?:if|unless|whether|than|instead|rather|practice|practise|bench|measured|real|nearly|almost|least|most)$/;
+
+const LEFT_OPEN = cue(OPEN);
+const DENIED = cue([...NEGATIONS].filter((word) => word !== 'without'));
 
 /** How many times, by a word of its own or with a number before it. */
 const FACTORS: ReadonlyMap<string, number> = new Map([

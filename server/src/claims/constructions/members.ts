@@ -2,6 +2,7 @@
  * Materials listed under a property: "absorbable sutures: polyglactin 910, polydioxanone", "braids such as silk and polyester",
  * "nonabsorbable sutures include …"; and a material alone in a list under such a heading, or in answer to such a question.
  */
+import { cue, holds } from '../text/cues.ts';
 import { type Item, readItems } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
@@ -20,17 +21,25 @@ export const members: Construction = {
   read(scene) {
     const named = materialsIn(scene.items);
     if (named.length === 0 || ticked(scene)) return [];
-    const said = scene.items.flatMap((item, at) => {
-      const row = PROPERTY_WORDS.get(item.word);
-      return row ? listed(scene.items, at, named).map((m) => reading(scene, m, row)) : [];
-    });
+    const classed = holds(scene.items, CLASSED);
+    const said = classed ? underProperty(scene, named) : [];
     if (said.length > 0) return said;
-    const told = [...underFate(scene, named), ...sorted(scene, named), ...shelved(scene, named)];
+    const filed = classed ? [...sorted(scene, named), ...shelved(scene, named)] : [];
+    const told = [...underFate(scene, named), ...filed];
     if (told.length > 0) return told;
-    const free = among(scene, named);
+    const free = classed ? among(scene, named) : [];
     return free.length > 0 ? free : alone(scene, named);
   },
 };
+
+/** A property is named: with none, only what becomes of threads, or what stands over them, tells their class. */
+const CLASSED = cue(PROPERTY_WORDS.keys());
+
+const underProperty = (scene: Scene, named: readonly NamedMaterial[]): Reading[] =>
+  scene.items.flatMap((item, at) => {
+    const row = PROPERTY_WORDS.get(item.word);
+    return row ? listed(scene.items, at, named).map((m) => reading(scene, m, row)) : [];
+  });
 
 /** "Among monofilaments we stock nylon and silk", "in the absorbable drawer you will find …", "two of our threads are natural: …". */
 function among(scene: Scene, named: readonly NamedMaterial[]): Reading[] {

@@ -2,6 +2,7 @@
  * Comparisons of what goes with two sizes and not of the sizes: "the wound closed with 5-0 was larger than the one closed with
  * 3-0", "the hand that held the 24 G …", "in popularity the 4-0 is bigger", "the 5-0 has the larger needle".
  */
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { measuredWords } from '../text/magnitudes.ts';
@@ -14,12 +15,24 @@ const NEEDLES = /^needles?$/;
 const STANDS_FOR = /^(?:that|those|(?:the )?ones?) (?:of|with|from|on|in|who|which|that|closed|sewn|tied)\b/;
 
 /** Set against one another in what has nothing to do with how thick they are. */
-const OTHER_RESPECT =
-  /\b(?:in|by|for) (?:price|cost|popularity|age|sales|votes|demand|fame)\b|\bin length\b|\bfor (?:its|their) (?:thickness|size|width|gauge)\b|\bon (?:the|my|our|your) (?:pocket|purse|budget|nerves)\b|\btakes? up (?:more|less) (?:room|space)\b|\bnot to scale\b|\bfrom where i\b|\b(?:in|on) (?:the|this|my|his|her|that) (?:charts?|graph|plot|figure|drawing|photo|picture|cartoon|diagram)\b|\btogether (?:are )?(?:thicker|wider|bigger|larger)\b|\blooks? (?:\S+ ){1,6}(?:under|through) (?:the|an?|my|our) (?:lens|glass|loupe|microscope|magnifier)\b/;
+const RESPECTS = 'price|cost|popularity|age|sales|votes|demand|fame';
+const MEASURES = 'thickness|size|width|gauge';
+const MEANS = 'pocket|purse|budget|nerves';
+const PICTURES = 'charts?|graph|plot|figure|drawing|photo|picture|cartoon|diagram';
+const LENSES = 'lens|glass|loupe|microscope|magnifier';
+const OTHER_RESPECT = new RegExp(
+  `\\b(?:in|by|for) (?:${RESPECTS})\\b|\\bin length\\b|\\bfor (?:its|their) (?:${MEASURES})\\b|\\bon (?:the|my|our|your) (?:${MEANS})\\b|\\btakes? up (?:more|less) (?:room|space)\\b|\\bnot to scale\\b|\\bfrom where i\\b|\\b(?:in|on) (?:the|this|my|his|her|that) (?:${PICTURES})\\b|\\btogether (?:are )?(?:thicker|wider|bigger|larger)\\b|\\blooks? (?:\\S+ ){1,6}(?:under|through) (?:the|an?|my|our) (?:${LENSES})\\b`,
+);
+/** One of these is in all of that. */
+const RESPECT = cue(
+  new RegExp(`${RESPECTS}|length|${MEASURES}|${MEANS}|room|space|scale|where|${PICTURES}|together|${LENSES}`),
+);
 
 /** A third channel leaves less room in each. */
 const WAYS = /\b(?:three-way|3-way|three way)\b/;
 const TWO_WAY = /\b(?:two-way|2-way|two way)\b/;
+
+const COMPARES = cue(['than', 'as']);
 
 const OUTSIDE = /\b(?:outside|outer|externally)\b/;
 const INSIDE = /\b(?:inside|inner|internally|bore|lumen)\b/;
@@ -27,12 +40,13 @@ const INSIDE = /\b(?:inside|inner|internally|bore|lumen)\b/;
 /** Is it something else that is compared here? */
 export const ofOwners = remembered(
   (items: readonly Item[]): boolean =>
-    OTHER_RESPECT.test(joined(items)) ||
+    (holds(items, RESPECT) && OTHER_RESPECT.test(joined(items))) ||
     ofNeedles(items) ||
-    [WAYS, TWO_WAY, INSIDE].every((words) => words.test(joined(items))) ||
+    (WAYS.test(joined(items)) && TWO_WAY.test(joined(items)) && INSIDE.test(joined(items))) ||
     ofBothScales(items) ||
     ofOwner(items) ||
-    items.some((item, at) => (item.word === 'than' || likens(items, at)) && besideThan(items, at)),
+    (holds(items, COMPARES) &&
+      items.some((item, at) => (item.word === 'than' || likens(items, at)) && besideThan(items, at))),
 );
 
 function besideThan(items: readonly Item[], than: number): boolean {

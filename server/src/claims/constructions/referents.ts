@@ -2,6 +2,7 @@
  * A property said of materials that are named further off: "the former is braided", "It is a monofilament." after the
  * sentence that names it, "silk, nylon and polyester are all permanent", "neither silk nor nylon is absorbable".
  */
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { materialsIn, type NamedMaterial } from '../text/materials.ts';
@@ -16,7 +17,7 @@ export const referents: Construction = {
   leaning: true,
   needs: () => [{ words: PROPERTY_WORDS.keys() }, { like: STRANDS }],
   read(scene) {
-    if (scene.items.some((item) => /^(?:unlike|except|than|if|unless|or)$/.test(item.word))) return [];
+    if (holds(scene.items, TURNED)) return [];
     return scene.items.flatMap((_, at) => {
       const row = qualityAt(scene.items, at);
       if (!row) return [];
@@ -29,6 +30,8 @@ export const referents: Construction = {
     });
   },
 };
+
+const TURNED = cue(/^(?:unlike|except|than|if|unless|or)$/);
 
 const COPULA = /^(?:is|are|was|were|it's|they're|stays?|remains?|counts?)$/;
 const FILLER =

@@ -3,6 +3,7 @@
  * kind of patient or a use. What it is for may stand anywhere in the clause; the thing also in the heading or just before.
  */
 import type { Note } from '../../notes/model.ts';
+import type { System } from '../../sizes/model.ts';
 import { joined } from '../text/joined.ts';
 import { remembered } from '../text/remember.ts';
 import { type Group, groups, type Scene, wordsOf } from '../text/scene.ts';
@@ -94,11 +95,19 @@ const supposed = (text: string): boolean => {
   return text[at + clause.length] === '#' || at > text.indexOf('#') || /^if (?:possible|you)\b/.test(clause);
 };
 
+const BY_SYSTEM: ReadonlyMap<System, readonly UsualRow[]> = new Map(
+  USUAL.map(({ system }) => [system, USUAL.filter((row) => row.system === system)]),
+);
+
 /** Rows that the words mean; where two kinds of patient are named, none. */
 function rowsFor(scene: Scene, group: Group, text: string): UsualRow[] {
   const system = group.sizes[0]!.system;
-  const near = remembering(scene);
-  const rows = USUAL.filter((row) => row.system === system && meant(scene, row, group, text, near));
+  let near: Near | undefined;
+  const nearby = (): Near => {
+    near ??= remembering(scene);
+    return near;
+  };
+  const rows = (BY_SYSTEM.get(system) ?? []).filter((row) => meant(scene, row, group, text, nearby));
   return rows.filter(
     (row) =>
       !row.unless?.test(text) &&
@@ -153,18 +162,19 @@ function recentIn(scene: Scene): string {
   return FAMILIES.filter((family) => family.test(text)).length === 1 ? text : '';
 }
 
-function meant(scene: Scene, row: UsualRow, group: Group, text: string, near: Near): boolean {
+function meant(scene: Scene, row: UsualRow, group: Group, text: string, nearby: () => Near): boolean {
   const device = group.mentions[0]!.device;
   const own = device !== undefined && row.devices.includes(device);
   const thing = own || row.named.test(text);
   if (row.patient.test(text)) {
     return (
       thing ||
-      row.named.test(near.asked) ||
+      row.named.test(nearby().asked) ||
       ((device === undefined || row.devices.length === 0) &&
-        (row.named.test(near.headings) || (row.system === 'french' && row.named.test(recentIn(scene)))))
+        (row.named.test(nearby().headings) || (row.system === 'french' && row.named.test(recentIn(scene)))))
     );
   }
+  const near = nearby();
   if (near.asked === '' || !row.patient.test(near.asked) || row.unless?.test(near.asked)) return false;
   return (
     (thing || row.named.test(near.asked)) && !/\b(?:not|never|too|wrong|avoid|worst|least)\b/.test(near.asked)

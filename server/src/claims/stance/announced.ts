@@ -1,5 +1,6 @@
 /** Where mistakes are announced: a sentence, a lead-in or a heading says that what follows is wrong, in part or as a whole. */
 import type { Passage } from '../../notes/model.ts';
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { remembered } from '../text/remember.ts';
@@ -19,7 +20,11 @@ import {
 
 /** The sentence before, the lead-in or a heading says that mistakes follow. */
 export function announced(scene: Scene): boolean {
-  if (withLie(scene) || (scene.before[0] && withLie(scene.before[0])) || scene.before.some(oneWrong))
+  if (
+    withLie(scene.items) ||
+    (scene.before[0] && withLie(scene.before[0].items)) ||
+    scene.before.some(oneWrong)
+  )
     return true;
   const before = scene.before.at(-1) ?? (scene.lead && scene.passage.list ? scene.lead : undefined);
   if (before && (announces(before) || sendsToFind(before.items) || listsErrors(scene, before))) return true;
@@ -65,24 +70,26 @@ const oneWrong = remembered(({ items }: Sentence): boolean =>
   ),
 );
 /** "Three truths, one lie: …; …; …". */
-const withLie = ({ items }: Pick<Sentence, 'items'>): boolean =>
+const withLie = remembered((items: readonly Item[]): boolean =>
   /^(?:\w+ )?truths?(?: ,)?(?: and)? (?:one|a|two) lies? :|^(?:half|partly|only half) (?:right|true) :|^cross out the (?:lie|wrong|false)\b|\b(?:cards|pairs|those) that (?:do not|don't)(?: fit| match| belong)? :|^no (?:snap|pair|match) :|^\w+ (?:of (?:them|these) )?(?:is|are) (?:true|right|correct) (?:, )?(?:and|but) (?:one|two|the (?:other|third|last|rest)) (?:is|are) (?:not|false|wrong|a lie)\b|\b(?:one|a|two) (?:pairs?|cards?|of them) (?:(?:is|are|were) )?swapped\b/.test(
     joined(items, 0, 12),
-  );
+  ),
+);
 
 /** "Sheet 1: …", "Sheet 2: …", "Sheet 3: …", a line each in one paragraph. */
 const labelledLines = remembered(({ text }: Passage): boolean => LABELLED_LINES.test(text.slice(0, 400)));
 const LABELLED_LINES = /^\s*([A-Za-z]{0,12} ?)1[.:)][^\n]*\n\s*\1?2[.:)][^\n]*\n\s*\1?3[.:)]/;
 
 /** "Common mistake:", "Myth." alone, or "Here is what they get wrong:". */
-function announces(sentence: Sentence): boolean {
-  const short = sentence.items.filter((item) => item.kind === 'word').length <= 8;
-  const colon = sentence.items.at(-1)?.word === ':';
+function announces({ items }: Sentence): boolean {
+  if (!holds(items, MISTAKEN)) return false;
+  const short = items.filter((item) => item.kind === 'word').length <= 8;
+  const colon = items.at(-1)?.word === ':';
   return (
-    (short || colon) &&
-    sentence.items.some((item, i) => MISTAKE_WORDS.has(item.word) && !deniedMistake(sentence.items, i))
+    (short || colon) && items.some((item, i) => MISTAKE_WORDS.has(item.word) && !deniedMistake(items, i))
   );
 }
+const MISTAKEN = cue(MISTAKE_WORDS);
 
 /** "no mistake", "not wrong": the word is itself denied. */
 export const deniedMistake = (items: readonly Item[], i: number) =>

@@ -7,7 +7,7 @@ import { lineAt } from '../text/lines.ts';
 import { remembered } from '../text/remember.ts';
 import type { Scene } from '../text/scene.ts';
 import { offersEither } from '../text/truth-keys.ts';
-import { HEARSAY, type Place } from '../words/hearsay.ts';
+import { HEARSAY, type Hearsay, type Place } from '../words/hearsay.ts';
 
 /** "None of these is so: …"; "none of them is wider than" is read as it stands. */
 const NONE_OF = /\bnone of\b/;
@@ -46,12 +46,15 @@ export function hearsay(scene: Scene, reading: Reading): boolean {
 
 /** One of the ways of the table stands where it must. */
 const setAside = ({ items }: Scene, reading: Reading): boolean =>
-  PLACES.some(([place, rows]) => {
+  PLACES.some(([place, ways]) => {
     const said = SAID[place](items, reading);
-    return rows.some(
+    return ways.some(
       ({ kind, like }) => (kind === undefined || kind === reading.claim.kind) && like.test(said),
     );
   });
+
+const anyOf = (rows: readonly Hearsay[]): RegExp =>
+  new RegExp(rows.map(({ like }) => `(?:${like.source})`).join('|'));
 
 const start = ({ from, at }: Reading): number => Math.min(from, at);
 
@@ -70,9 +73,15 @@ const SAID: Readonly<Record<Place, (items: readonly Item[], reading: Reading) =>
   opening: (items) => joined(items, 0, 8),
 };
 
-const PLACES = (Object.keys(SAID) as Place[]).map(
-  (place) => [place, HEARSAY.filter((row) => row.place === place)] as const,
-);
+/** The ways of one place as one pattern for claims of any kind and one for each kind: asked at once, not one by one. */
+const PLACES = (Object.keys(SAID) as Place[]).map((place) => {
+  const rows = HEARSAY.filter((row) => row.place === place);
+  const ways = [...new Set(rows.map(({ kind }) => kind))].map((kind) => ({
+    kind,
+    like: anyOf(rows.filter((row) => row.kind === kind)),
+  }));
+  return [place, ways] as const;
+});
 
 /** What stands before a claim, from where the author's own word begins. */
 const before = (items: readonly Item[], first: number): string =>

@@ -4,6 +4,7 @@ import { compound } from '../compound.ts';
 import type { Reading } from '../constructions/model.ts';
 import { onceSaid } from '../corrections/errata.ts';
 import type { Stance } from '../model.ts';
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { remembered } from '../text/remember.ts';
@@ -296,15 +297,17 @@ const wordsOf = (items: readonly Item[]): string[] =>
 /** A word for a mistake before the claim or soon after it, or opening the sentence before. */
 function mistake(scene: Scene, reading: Reading): boolean {
   const last = Math.max(reading.to, reading.at);
-  const here = scene.items.some(
-    (item, i) =>
-      (MISTAKE_WORDS.has(item.word) || slips(scene.items, i)) &&
-      (i <= last + 9 || ofWhich(scene.items, i)) &&
-      !deniedMistake(scene.items, i) &&
-      !goesWrong(scene.items, i) &&
-      !runsWrong(scene.items, i) &&
-      !consequence(scene.items, i, reading),
-  );
+  const here =
+    holds(scene.items, MISTAKEN) &&
+    scene.items.some(
+      (item, i) =>
+        (MISTAKE_WORDS.has(item.word) || slips(scene.items, i)) &&
+        (i <= last + 9 || ofWhich(scene.items, i)) &&
+        !deniedMistake(scene.items, i) &&
+        !goesWrong(scene.items, i) &&
+        !runsWrong(scene.items, i) &&
+        !consequence(scene.items, i, reading),
+    );
   return here || exercise(scene, reading) || announced(scene) || NOT_TRUE.test(joined(scene.items, 0, 8));
 }
 /** "…, both of which are mistaken", however much was said. */
@@ -316,9 +319,12 @@ const ofWhich = (items: readonly Item[], i: number): boolean =>
 const NOT_TRUE =
   /^(?:not|never) (?:true|right|correct)\b[^:]{0,30}:|^(?:(?:also|and) )?(?:fixed|solved|known|closed|reported) (?:known )?(?:issues?|bugs?|defects?|regressions?)\b|^(?:fixed|regressions?|issues?|bugs?) :/;
 
+const SLIPS = /^(?:slips?|faults?)$/;
+const MISTAKEN = cue(MISTAKE_WORDS, SLIPS);
+
 /** "Common slips were …"; a wire that slips is none. */
 const slips = (items: readonly Item[], i: number): boolean =>
-  /^(?:slips?|faults?)$/.test(items[i]!.word) &&
+  SLIPS.test(items[i]!.word) &&
   /^(?:common|commonest|usual|typical|frequent|classic|worst|favourite|favorite|other|another|first|this|these)$/.test(
     items[i - 1]?.word ?? '',
   );

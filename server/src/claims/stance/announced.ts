@@ -41,12 +41,17 @@ export function announced(scene: Scene): boolean {
 const ofMistakes = remembered(
   (headings: readonly string[]) =>
     UNTRUE.test(headings.at(-1) ?? '') ||
-    headings.some((heading) =>
-      /\b(?:myths?|mistakes|misconceptions|false friends|(?:wall|hall|book|slide) of shame|howlers|bloopers|clangers|gaffes|blunders|should have (?:been|said|read)|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
-        heading,
-      ),
+    headings.some(
+      (heading, i) =>
+        !(i < headings.length - 1 && SEVERAL_PARTS.test(heading)) &&
+        /\b(?:myths?|mistakes|misconceptions|false friends|(?:wall|hall|book|slide) of shame|howlers|bloopers|clangers|gaffes|blunders|should have (?:been|said|read)|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
+          heading,
+        ),
     ),
 );
+
+/** "Sizes: questions, model answers, common errors": the title of what has several parts, each with a heading of its own. */
+const SEVERAL_PARTS = /^[^,]+,[^,]+(?:,| and )[^,]+$/;
 
 const UNTRUE = /^\W*(?:false|untrue|incorrect)(?: (?:statements?|heap|box|column|ones|claims?))?\W*$/;
 
@@ -86,10 +91,21 @@ function announces({ items }: Sentence): boolean {
   const short = items.filter((item) => item.kind === 'word').length <= 8;
   const colon = items.at(-1)?.word === ':';
   return (
-    (short || colon) && items.some((item, i) => MISTAKE_WORDS.has(item.word) && !deniedMistake(items, i))
+    (short || colon) &&
+    items.some(
+      (item, i) =>
+        MISTAKE_WORDS.has(item.word) && !deniedMistake(items, i) && (colon || !easilyTaken(items, i)),
+    )
   );
 }
 const MISTAKEN = cue(MISTAKE_WORDS);
+
+/** "Perfectly legal, easy to misread.": how it is taken, and no mistake that follows. */
+const easilyTaken = (items: readonly Item[], i: number): boolean =>
+  /^mis(?:read|heard|taken)$/.test(items[i]!.word) &&
+  /^(?:to|be|been|is|are|was|were|gets?|easily|often|sometimes|commonly|never)$/.test(
+    items[i - 1]?.word ?? '',
+  );
 
 /** "no mistake", "not wrong": the word is itself denied. */
 export const deniedMistake = (items: readonly Item[], i: number) =>

@@ -9,6 +9,7 @@ import { type Answers, answersOf } from '../quiz/answers.ts';
 import { labelNumber, markerNumber, type Piece } from '../quiz/piece.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { settleAlternatives } from './alternatives.ts';
+import { answersItself } from './answered-list.ts';
 import type { Item } from './items.ts';
 import { lineAt } from './lines.ts';
 import { otherListNearer } from './list-order.ts';
@@ -132,7 +133,8 @@ function* scenesOfPassage(read: Read, { note, reads, answers, named }: Around): 
   const option = lazy(
     () =>
       !repliesInTalk(note, passage) &&
-      isOption(read, around.lead, headingAbove(note, reads, read), inTest(note, reads, read)),
+      isOption(read, around.lead, headingAbove(note, reads, read), inTest(note, reads, read)) &&
+      !answersItself(note, passage, questionOver(around.lead, headingAbove(note, reads, read))),
   );
   const truth = lazy(() => isTruthItem(read, around.lead, headings));
   const key = lazy(() => truthKey(note, reads, read, truth()));
@@ -423,6 +425,12 @@ const SORTS_TRUTH = /\b(?:true|correct|right|hold|apply)\b/i;
 
 const asks = (lead: Sentence | undefined): boolean =>
   lead !== undefined && (lead.close === '?' || OPTION_LEAD.test(wordsOf(lead)));
+
+/** The question that a list stands under, if it is one. */
+function questionOver(lead: Sentence | undefined, heading: string): string | undefined {
+  if (/\?\s*$/.test(heading)) return heading;
+  return lead?.close === '?' ? wordsOf(lead) : undefined;
+}
 
 /** "24 Fr measures: A 6 mm  B 8 mm  C 12 mm", or with a comma after each letter. */
 const CAPITALS = /[:?][ \t]*A,? \S[^\n]*\sB,? \S[^\n]*\sC,? \S/;

@@ -8,7 +8,7 @@ export const existence: Construction = {
   id: 'existence',
   needs: () => [{ sizes: 1 }],
   read(scene) {
-    if (ofWireScale(scene) || lookedForInVain(scene)) return [];
+    if (ofWireScale(scene) || lookedForInVain(scene) || workedOut(scene)) return [];
     return groups(scene.items).flatMap((group) =>
       group.mentions.flatMap((mention) => {
         const lens = {
@@ -32,6 +32,19 @@ const ofWireScale = ({ passage }: Scene): boolean =>
 /** "Go looking for a 21.5 G and you'll be a while", "an answer to nobody's question". */
 const lookedForInVain = ({ items }: Scene): boolean =>
   /\b(?:nobody's|go looking|be a (?:long )?while|laugh(?:ed|s)? (?:at|out))\b/.test(joined(items));
+
+/** "Do say the nought, though: 0.35 inch is nearly 9 mm, which is a broom handle.": who works out what it would be knows. */
+const workedOut = ({ items }: Scene): boolean =>
+  items.some(({ mention }, i) => {
+    const inch = mention?.sizes[0];
+    if (inch?.system !== 'inch' && inch?.system !== 'wire-inch') return false;
+    const mm = items.slice(i + 1, i + REACH).find((item) => item.mention)?.mention?.sizes[0];
+    return mm?.system === 'millimetre' && Math.abs(mm.value / (inch.value * MM_PER_INCH) - 1) < NEARLY;
+  });
+/** Items from one measure to the other; by how much a rounded one may be off. */
+const REACH = 7;
+const NEARLY = 0.06;
+const MM_PER_INCH = 25.4;
 
 function reading(scene: Scene, at: number, group: ReturnType<typeof groups>[number]): Reading {
   return {

@@ -247,7 +247,9 @@ function speaksOfKey(heading: string): boolean {
     !/\b(?:with|and|plus|incl(?:uding|\.)?) (?:(?:the|my|our|all|short|full|model) )?(?:answers?|solutions|key)\b/i.test(
       plain,
     ) &&
-    !/\b(?:below|bottom|follows?|at the end|best answer|choose|tick)\b/i.test(plain)
+    !/\b(?:below|bottom|follows?|at the end|(?:best|short|long|brief|written|free|open) answers?|choose|tick)\b/i.test(
+      plain,
+    )
   );
 }
 

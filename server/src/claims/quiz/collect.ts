@@ -182,7 +182,7 @@ function quizAt(
     plainNumber(read.passage.text.slice(bounds.start, bounds.start + 14)) ??
     wordNumber(read.passage.text.slice(bounds.start, bounds.start + 20)) ??
     writtenNumber(note, reads, read) ??
-    place;
+    (asking || testing(note, read) ? place : UNCOUNTED);
   const first = options[0]!;
   const stop = first.read === read ? Math.min(end, first.span.start) : end;
   const from = bounds.start + wordLabel(read.passage.text.slice(bounds.start, bounds.start + 20));
@@ -190,6 +190,9 @@ function quizAt(
   const question = own ?? piece(read, from, Math.max(stop, from + 1));
   return { question, number, options, end: bounds.end, last: options.at(-1)!.read.passage.index };
 }
+
+/** The number of what is neither counted nor asks: no key names it so. */
+const UNCOUNTED = -1;
 
 /** "Mark each statement true or false.": what follows is judged one by one, and nothing is chosen. */
 const MARKS_EACH =

@@ -73,7 +73,8 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
       !quotedWhole(pair) &&
       !lied(pair) &&
       !counts(pair) &&
-      !ofAnother(pair),
+      !ofAnother(pair) &&
+      !ofOtherLabel(pair),
   );
   return {
     readings: [
@@ -172,6 +173,20 @@ function readKey(key: Keyed, desk: Desk): KeyReading[] {
   const loose = loosely(question, key.chosen, options, spanOf(key.at), desk);
   const compares = loose.length > 0 && loose.every(({ claim }) => claim.kind === 'comparison');
   return read.length === 0 || compares ? loose : read;
+}
+
+/** "(iv) 18 Fr in mm?" and behind it "Answers. (i) 18 G.": the answer to another. */
+function ofOtherLabel({ question, reply }: Pair): boolean {
+  const [asked, said] = [bracketLabel(question), bracketLabel(reply)];
+  return asked !== undefined && said !== undefined && asked !== said;
+}
+
+/** The "(iv)" that a question or an answer opens with. */
+function bracketLabel({ read, span: { start } }: Piece): string | undefined {
+  const { text } = read.passage;
+  const before = /\(([ivx]{1,4}|[a-h]|\d{1,2})\)\W*$/i.exec(text.slice(Math.max(0, start - 8), start));
+  const own = before ?? /^[\s*]*\(([ivx]{1,4}|[a-h]|\d{1,2})\)/i.exec(text.slice(start, start + 10));
+  return own?.[1]!.toLowerCase();
 }
 
 /** "orange → 16: 14. 14: 7. 25: 1": how many gave which reply. */

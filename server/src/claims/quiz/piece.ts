@@ -60,6 +60,14 @@ export function markerNumber(note: Note, read: Read): number | undefined {
   return match ? Number(match[1]) : list.index + 1;
 }
 
+/** The number in the first cell of the row that a passage is in, where one stands there alone. */
+export function rowNumber({ passages, tables }: Note, { passage: { cell } }: Read): number | undefined {
+  if (!cell || cell.row === 0 || cell.column === 0) return undefined;
+  const label = passages[tables[cell.table]?.rows[cell.row]?.[0] ?? -1]?.text ?? '';
+  const match = /^\W*(?:q(?:uestion)?\s*)?(\d{1,3})[.)]?\W*$/i.exec(label);
+  return match ? Number(match[1]) : undefined;
+}
+
 /** "Q3.", "3)", "Question 3" at the head of a text. */
 export const numberIn = (text: string): number | undefined => {
   const parts = /^\s*\(?(?:q(?:uestion)?\s*)?([1-9]\d?)\.(\d{1,2})(?=[\s).:]|$)/i.exec(text);

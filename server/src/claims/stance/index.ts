@@ -12,7 +12,7 @@ import type { Scene } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { asksInTalk } from '../text/talk.ts';
 import { setsTask } from '../text/tasks.ts';
-import { asksTruth } from '../text/truth-keys.ts';
+import { asksTruth, headsTruth } from '../text/truth-keys.ts';
 import { type Keyed, keyOf } from '../truth.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import {
@@ -31,7 +31,7 @@ import { hedged, negated } from './denial.ts';
 import { arrowed, disputed, endorsed, framed, graded, oddOneOut, onlyOne, turnedBack } from './framing.ts';
 import { hearsay } from './hearsay.ts';
 import { outOfUse, toGo } from './mending.ts';
-import { saidElsewhere } from './others.ts';
+import { ofTheirMistake, saidElsewhere } from './others.ts';
 import { ownWords, speaksAgain } from './own-words.ts';
 import { outgrown, retold } from './retold.ts';
 import { leftOpen, leftUnticked, unearned } from './set-out.ts';
@@ -81,7 +81,8 @@ export function stanceOf(scene: Scene, reading: Reading): Stance {
   )
     return 'quoted';
   if (!held && reported(scene, reading) && !(named(reading.claim) && packed(scene, reading))) return 'quoted';
-  if (!held && (hearsay(scene, reading) || saidElsewhere(scene, reading))) return 'quoted';
+  if (!held && (hearsay(scene, reading) || saidElsewhere(scene, reading) || ofTheirMistake(scene)))
+    return 'quoted';
   if (
     !named(reading.claim) &&
     !reading.unconditional &&
@@ -139,7 +140,8 @@ const linedUp = (items: readonly Item[]): boolean =>
 
 /** A statement to be called true or false whose key stands nowhere. */
 const unkeyed = (scene: Scene) =>
-  (scene.truthItem && (!scene.passage.cell || asksTruth(scene.passage))) || leftOpen(scene);
+  (scene.truthItem && (!scene.passage.cell || asksTruth(scene.passage) || headsTruth(scene.headings))) ||
+  leftOpen(scene);
 
 function struck(scene: Scene, { at, from, to }: Reading): boolean {
   const inside = (item: Item | undefined) =>

@@ -28,6 +28,21 @@ export function saidElsewhere({ items }: Scene, { claim, at }: Reading): boolean
   return verb > 0 && byOthers(items, verb) && !ended(items, verb, at);
 }
 
+/**
+ * "Some of you divide by a hundred instead of ten. That would make 0.03 mm.": what comes of another's mistake.
+ */
+export const ofTheirMistake = ({ items, before }: Scene): boolean => {
+  const last = before.at(-1);
+  return (
+    last !== undefined &&
+    items.some(({ word }) => /^(?:would|'d)$/.test(word)) &&
+    THEIRS.test(joined(last.items, 0, 4)) &&
+    last.items.some(({ word }) => /^(?:instead|rather|forget|forgets|wrongly|mistakenly)$/.test(word))
+  );
+};
+const THEIRS =
+  /^(?:some|many|most|several|others|one|half|a few|people|everybody|everyone|students?|trainees?|learners?|candidates?)(?: of (?:you|us|them|my|our|the))?\b/;
+
 const tells = (items: readonly Item[], i: number, at: number): boolean =>
   SAID.test(items[i]!.word) ||
   // "He had been told by the nurse that …".

@@ -95,13 +95,17 @@ const MOST_HEADED = 6;
 /** "| Colour | Needle | Cannula |": a size of each under its own head. */
 function ofEach(grid: Grid, coded: readonly { column: number; mention: Mention }[]) {
   const own = coded.flatMap(({ column, mention }) => {
-    const device = headed(grid.header[column]);
+    const head = grid.header[column] ?? '';
+    const device = THROUGH.test(head) ? undefined : headed(head);
     return device && systemOf(mention) === 'needle-gauge' ? [{ mention, device }] : [];
   });
   return own.length === coded.length && new Set(own.map(({ device }) => device)).size === own.length
     ? own
     : [];
 }
+
+/** "Catheter through it": what goes with the other, and has no colour in this row. */
+const THROUGH = /\b(?:through|inside|into|over|fits?|passes|takes|accepts|goes)\b/i;
 
 /** "Needle" above the sizes says whose they are, whatever else the row speaks of. */
 export const headed = (header: string | undefined): Device | undefined => {

@@ -5,7 +5,8 @@ import { sourceSpan } from '../../notes/index.ts';
 import type { ComparisonClaim } from '../model.ts';
 import { readItems } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
-import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
+import type { Read } from '../text/scenes.ts';
+import { STRUCK_HEADER } from '../text/struck-column.ts';
 import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 
 /** A cell that opens "thinner than 3-0" speaks of the row's first size, which may stand behind what it is for. */

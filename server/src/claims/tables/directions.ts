@@ -3,7 +3,8 @@ import { sourceSpan } from '../../notes/index.ts';
 import type { Axis, DirectionClaim } from '../model.ts';
 import { type Item, readItems } from '../text/items.ts';
 import { decidable, measuredWords } from '../text/magnitudes.ts';
-import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
+import type { Read } from '../text/scenes.ts';
+import { STRUCK_HEADER } from '../text/struck-column.ts';
 import { DOWN, NEGATIONS, UP } from '../words/changes.ts';
 import { type Grid, type Row, rowSpan } from './grid.ts';
 

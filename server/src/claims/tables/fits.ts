@@ -1,6 +1,6 @@
 /** What goes through the thing of a row: "| Sheath | Largest catheter it takes |". */
 import type { FitClaim } from '../model.ts';
-import { STRUCK_HEADER } from '../text/scenes.ts';
+import { STRUCK_HEADER } from '../text/struck-column.ts';
 import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 
 const TAKES =

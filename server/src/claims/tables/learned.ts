@@ -7,7 +7,7 @@ import { sourceSpan } from '../../notes/index.ts';
 import { outerDiameter } from '../../sizes/index.ts';
 import type { Claim, EquivalenceClaim, FormulaClaim } from '../model.ts';
 import { remembered } from '../text/remember.ts';
-import { STRUCK_HEADER } from '../text/scenes.ts';
+import { STRUCK_HEADER } from '../text/struck-column.ts';
 import { overTube } from '../text/suction.ts';
 import { type Grid, isData, MEASURES, operandOf, type Row, rowSpan, systemOf } from './grid.ts';
 import { equivalence, equivalences } from './values.ts';

@@ -7,7 +7,7 @@ import type { Claim, ColourClaim, ComparisonClaim, EquivalenceClaim } from '../m
 import { readItems } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { remembered } from '../text/remember.ts';
-import { STRUCK_HEADER } from '../text/scenes.ts';
+import { STRUCK_HEADER } from '../text/struck-column.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { codeOf } from '../words/codes.ts';
 import { colourClaim } from './colours.ts';

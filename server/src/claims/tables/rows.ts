@@ -6,7 +6,8 @@ import type { ComparisonClaim } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { decidable, measuredWords } from '../text/magnitudes.ts';
 import { remembered } from '../text/remember.ts';
-import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
+import type { Read } from '../text/scenes.ts';
+import { STRUCK_HEADER } from '../text/struck-column.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 

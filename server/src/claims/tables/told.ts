@@ -10,7 +10,8 @@ import { stanceOf } from '../stance/index.ts';
 import { type Item, readItems } from '../text/items.ts';
 import { materialsIn } from '../text/materials.ts';
 import type { FirstScenes } from '../text/scene.ts';
-import { type Read, STRUCK_HEADER } from '../text/scenes.ts';
+import type { Read } from '../text/scenes.ts';
+import { STRUCK_HEADER } from '../text/struck-column.ts';
 import { TURNS } from './usual.ts';
 
 /** What a header says of the thing of a row, and the kinds of claims that this can be. */

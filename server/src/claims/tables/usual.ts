@@ -1,6 +1,6 @@
 /** Sizes as taught for the patient or the use that a row or a column names: "| Adult deltoid | 23 G |". */
 import type { CategoryClaim } from '../model.ts';
-import { STRUCK_HEADER } from '../text/scenes.ts';
+import { STRUCK_HEADER } from '../text/struck-column.ts';
 import { USUAL } from '../words/usual.ts';
 import { type Grid, operandOf, type Row, rowSpan, sole, systemOf } from './grid.ts';
 

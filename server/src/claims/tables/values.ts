@@ -4,7 +4,7 @@ import type { Span } from '../../notes/model.ts';
 import type { EquivalenceClaim, Operand } from '../model.ts';
 import { materialsIn } from '../text/materials.ts';
 import { remembered } from '../text/remember.ts';
-import { STRUCK_HEADER } from '../text/scenes.ts';
+import { STRUCK_HEADER } from '../text/struck-column.ts';
 import { headed } from './colours.ts';
 import { type Grid, MEASURES, operandOf, type Row, rowSpan, sole, soleMaterial, systemOf } from './grid.ts';
 import { besideGut, NOT_GUT, strayGut, threadOf } from './threads.ts';

@@ -6,7 +6,7 @@ import type { System } from '../../sizes/model.ts';
 import { splitErratum } from '../corrections/amended.ts';
 import { ofErrata } from '../corrections/errata.ts';
 import { type Answers, answersOf } from '../quiz/answers.ts';
-import { labelNumber, markerNumber, type Piece } from '../quiz/piece.ts';
+import { labelNumber, markerNumber, type Piece, rowNumber } from '../quiz/piece.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
 import { settleAlternatives } from './alternatives.ts';
 import { answersItself } from './answered-list.ts';
@@ -20,6 +20,7 @@ import { forget } from './remember.ts';
 import { keysIn, type Scene, wordsOf } from './scene.ts';
 import type { Sentence } from './sentences.ts';
 import { sizesNamed } from './sizes-named.ts';
+import { inStruckColumn } from './struck-column.ts';
 import { repliesInTalk } from './talk.ts';
 import { isTruthItem, lineKeys, truthKey } from './truth-keys.ts';
 
@@ -222,7 +223,8 @@ function keyedElsewhere(
   const text = read.passage.text;
   const line = lineAt(read.passage, sentence.start).start;
   const head = text.slice(line, line + 14);
-  const number = labelNumber(head) ?? (line === 0 ? markerNumber(note, read) : undefined);
+  const number =
+    labelNumber(head) ?? (line === 0 ? (markerNumber(note, read) ?? rowNumber(note, read)) : undefined);
   const entry = number === undefined ? undefined : answers.find(number, read);
   // Beside a statement that offers no choices an F is not the sixth of them.
   if (KEYED_AT_HEAD.test(text.slice(line, line + 30))) return {};
@@ -265,22 +267,6 @@ function ofOtherSizes(body: Piece | undefined, { items }: Sentence): boolean {
 const remarked = (text: string): boolean =>
   text.includes('[') &&
   /\w \[(?:yes|no|right|wrong|correct|true|false|not so)\b[^\]]{0,100}\](?!\()/i.test(text);
-
-/** A cell under "Printed", "Wrong", "Was": what stands there is reported, not taught. */
-function inStruckColumn(note: Note, reads: readonly Read[], read: Read): boolean {
-  const { cell } = read.passage;
-  if (!cell || cell.row === 0) return false;
-  const head = reads[note.tables[cell.table]?.rows[0]?.[cell.column] ?? -1]?.passage.text ?? '';
-  if (STRUCK_HEADER.test(head)) return true;
-  const beside = reads[note.tables[cell.table]?.rows[cell.row]?.[cell.column + 1] ?? -1]?.passage.text ?? '';
-  return CALLED_FALSE.test(beside);
-}
-
-/** "Wrong, a monofilament" in the cell beside it. */
-const CALLED_FALSE = /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|not true|not so)\s*[,;:.(–—-]\s*\w/i;
-
-export const STRUCK_HEADER =
-  /^(?:for(?=\W*$)|printed|wrong|was|before|errors?|mistakes?|slips?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|(?:i|we|she|he) (?:had |first |once |always )?(?:thought|believed|assumed|guessed|used to think)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|(?:said|written?|given|put|ticked|answered|heard|seen|opened|taken|used) (?:instead|wrongly)|(?:[\w-]+ ){0,4}(?:wrong|mistaken|incorrect|false) (?:answers?|replies|reply|beliefs?|ideas?|statements?|versions?|claims?|entry|entries|guess(?:es)?)|instead(?: of)?|not(?: this| to do)?(?=\W*$)|not this|never(?=\W*$)|avoid(?=\W*$)|don't)\b/i;
 
 /** A passage without sizes, systems, colours, points or materials claims nothing of ours. */
 const speaks = (read: Read): boolean =>

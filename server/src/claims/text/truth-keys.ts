@@ -38,6 +38,11 @@ const TRUTH =
 /** "A 5-0 is thicker than a 3-0. True or false?": it asks so itself. Asked once a passage. */
 export const asksTruth = remembered(({ text }: Passage): boolean => TRUTH.test(text.toLowerCase()));
 
+/** "Part 2. True or false", right above: what stands below is to be called so. */
+export const headsTruth = remembered((headings: readonly string[]): boolean =>
+  TRUTH.test(headings.at(-1) ?? ''),
+);
+
 /** Its own words set a passage out to be called true or false. Asked once a passage, however many sentences it has. */
 const setsOut = remembered((passage: Passage): boolean => {
   const { text, kind } = passage;

@@ -90,6 +90,7 @@ export function measuredBy(told: Told): FormulaClaim[] | undefined {
   const answer = textOf(head.items).replace(CLASSES, ' ');
   // "Which of these is named for its inside?" "The 16 Fr catheter.": the choice is what is measured.
   const turned = options.length > 1 && INNER.test(asked) !== OUTER.test(asked) && !SIDES.test(answer);
+  if (/\b(?:double|single|triple|twin|two|three)[ -]lumen\b/.test(asked + answer)) return undefined;
   const [text, said] = turned ? [`${answer} number`, asked] : [asked, answer];
   // "Compared with a 30 G, a 25 G has:" "A larger lumen": of two needles, not of the number.
   if (COMPARED.test(answer)) return undefined;

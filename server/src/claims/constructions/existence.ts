@@ -1,5 +1,5 @@
 /** A size that its system does not have: every mention of one is a claim that it exists. */
-import { existence as exists } from '../../sizes/index.ts';
+import { existence as exists, MM_PER_INCH } from '../../sizes/index.ts';
 import { joined } from '../text/joined.ts';
 import { groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -44,7 +44,6 @@ const workedOut = ({ items }: Scene): boolean =>
 /** Items from one measure to the other; by how much a rounded one may be off. */
 const REACH = 7;
 const NEARLY = 0.06;
-const MM_PER_INCH = 25.4;
 
 function reading(scene: Scene, at: number, group: ReturnType<typeof groups>[number]): Reading {
   return {

@@ -5,7 +5,7 @@ import { remembered } from './remember.ts';
 
 const HEAD = 6;
 const TASK =
-  /^(?:[\W\d]*(?:q ?\d+ )?\W*)?(?:(?:\w+ )?: )?(?:now |please |and |then )?(?:pick|choose|select|name|spot|identify|underline|circle|tick|ring|mark|point (?:to|at)|find|sort|rank|order) (?:me |out )?(?:the|these|those|this|which)\b/;
+  /^(?:[\W\d]*(?:q ?\d+ )?[\W\d]*)?(?:(?:\w+ )?: )?(?:now |please |and |then )?(?:pick|choose|select|name|spot|identify|underline|circle|tick|ring|mark|point (?:to|at)|find|sort|rank|order) (?:me |out )?(?:the|these|those|this|which)\b|^(?:[\W\d]*(?:q ?\d+ )?[\W\d]*)?(?:now |please )?(?:write|put|arrange|list|place|copy|line up|set out) (?:me |out |down )?(?:these|those|the following)\b/;
 const PLEASE = /^[^.]*\bplease(?: [,:]| :)/;
 
 export const setsTask = remembered((items: readonly Item[]): boolean => {

@@ -186,7 +186,7 @@ function bracketLabel({ read, span: { start } }: Piece): string | undefined {
   const { text } = read.passage;
   const before = /\(([ivx]{1,4}|[a-h]|\d{1,2})\)\W*$/i.exec(text.slice(Math.max(0, start - 8), start));
   const own = before ?? /^[\s*]*\(([ivx]{1,4}|[a-h]|\d{1,2})\)/i.exec(text.slice(start, start + 10));
-  return own?.[1]!.toLowerCase();
+  return own?.[1]?.toLowerCase();
 }
 
 /** "orange → 16: 14. 14: 7. 25: 1": how many gave which reply. */

@@ -7,6 +7,7 @@ import { spared } from './compound.ts';
 import { constructionsFor } from './constructions/index.ts';
 import type { Reading } from './constructions/model.ts';
 import { takenBack } from './corrections/taken-back.ts';
+import { misplaced } from './misplaced.ts';
 import type { Claim, ComparisonClaim, Statement } from './model.ts';
 import { comparesParts } from './parts.ts';
 import { judge } from './settled.ts';
@@ -65,6 +66,7 @@ function stated(scene: Scene, found: readonly Reading[], context?: Context): rea
     (reading) =>
       !comparesParts(scene, reading.claim) &&
       !ofOtherGauge(scene, reading.claim) &&
+      !misplaced(scene, reading) &&
       !takenBack(scene, reading),
   );
   return spared(

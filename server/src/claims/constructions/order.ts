@@ -262,6 +262,9 @@ function first(items: readonly Item[], words: readonly Measured[]): Cue | undefi
       : LAST_PLACE.has(near[i]!)
         ? word.sign === 1
         : undefined;
+    // "Smallest up, this is how they hang: …": named is where it begins.
+    if (i === 0 && /^[,:]$/.test(near[1] ?? '') && (near[0] === 'up' ? word.sign === -1 : word.sign === 1))
+      return cueOf(word, word.to + 1, near[0] === 'up' ? 'up' : 'down');
     if (grows === undefined) continue;
     return cueOf(word, word.to + 1 + i, grows ? 'up' : 'down');
   }

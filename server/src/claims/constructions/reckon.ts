@@ -58,6 +58,10 @@ function reading(scene: Scene, told: Told): Reading[] {
     ? (['next-of-sum', onward === 'below' ? result.value < value : result.value > value] as const)
     : (['sum-comes-out', comesOut(scene.items, told)] as const);
   if (!right && (!telling(told) || keptBelow(scene.items, told))) return [];
+  if (right && tripled(scene.items, told)) {
+    const claim = ruleClaim(scene, 'reckon', 'french', 'mm-is-french-times-3', result.at, result.to);
+    return [{ claim, at: result.at, from: told.from, to: result.to }];
+  }
   const id = right ? formula : formula === 'sum-comes-out' ? 'sum-wrong' : 'next-of-sum-wrong';
   const claim = {
     ...ruleClaim(scene, 'reckon', 'french', id, result.at, result.to),
@@ -65,6 +69,15 @@ function reading(scene: Scene, told: Told): Reading[] {
   };
   return [{ claim, at: result.at, from: told.from, to: result.to }];
 }
+
+/** "An 18 Fr tube: multiply by three, 54 mm": the sum comes out, and is the wrong one. */
+const tripled = (items: readonly Item[], { result, steps }: Told): boolean =>
+  /^[\d.]+ × 3$/.test(steps) &&
+  items[result.to]?.mention?.sizes[0]?.system === 'millimetre' &&
+  items.some(
+    ({ mention }) =>
+      mention?.sizes[0]?.system === 'french' && mention.sizes[0].value === Number.parseFloat(steps),
+  );
 
 /** Within the digits as written; a rounded word leaves more room, and a tube of half a size is the nearest to a quarter. */
 function comesOut(items: readonly Item[], { result, value }: Told): boolean {

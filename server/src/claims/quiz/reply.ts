@@ -228,13 +228,18 @@ function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
     readAs(scene, items),
     fated.length > 2 ? readAs(scene, fated) : [],
   );
-  const claim = claims.find((one) => AGREED_TO.has(one.kind));
+  const claim = claims.find(
+    (one) => AGREED_TO.has(one.kind) || (yes && one.kind === 'fit' && !WITH.test(said)),
+  );
   if (!claim) return [];
   // "Is an 18 G 1.2 mm? No, 1.27." refines and does not deny.
   if (claim.kind === 'equivalence' && !yes && /\d/.test(said)) return [];
   if (!yes && (compound(items, claim.kind) || ofOneNumber(claim))) return [];
   return asserted([claim], pair, yes ? 'asserted' : 'denied');
 }
+
+/** "Yes, with a dilator.", "Yes, over a wire.": something helps. */
+const WITH = /\b(?:with|over|after|once|when|using|dilat\w+)\b(?! ease\b)/;
 
 /** "Yes, as a number.", "Yes, but only on paper." */
 const QUALIFIED = /\b(?:but|if|except|though|as (?:a )?numbers?|numerically|on paper|other way|reverse)\b/;

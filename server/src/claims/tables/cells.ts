@@ -98,14 +98,17 @@ function useOf(tissue: Read | undefined, point: Read | undefined, first: FirstSc
 }
 
 const SHAPE =
-  /^\W*(?:needle )?(?:cross[- ]sections?|shapes?|designs?|geometry|descriptions?|features?|profiles?|characteristics?)\W*$/i;
+  /^\W*(?:needle )?(?:cross[- ]sections?|shapes?|designs?|geometry|descriptions?|features?|profiles?|characteristics?|what (?:it|they) (?:does|do|is|are|looks? like)|how it (?:is made|cuts|looks))\W*$/i;
 /** "| reverse cutting | triangular, apex on the outer curve |" under "Cross-section": the part that tells of the edge. */
 function edgeIn(subject: Read, cell: Read | undefined, first: FirstScenes): FactReading[] {
   const scene = cell && first.get(cell.passage);
   if (!scene || cell.items.length > LONGEST || pointsIn(subject.items).length !== 1) return [];
   const part = cut(cell.items).find((items) => items.some(({ word }) => /^(?:edge|apex)$/.test(word)));
-  return part ? edgeSaid(scene, [...subject.items, mark(':'), ...part]) : [];
+  // "three edges, the third on the outer, convex curve": the parts lean on one another.
+  const told = part ?? (cell.items.some(({ word }) => SIDED.test(word)) ? cell.items : undefined);
+  return told ? edgeSaid(scene, [...subject.items, mark(':'), ...told]) : [];
 }
+const SIDED = /^(?:outer|inner|convex|concave|outside|inside)$/;
 
 function edgeSaid(scene: Scene, items: readonly Item[]): FactReading[] {
   const { scene: whole, readings } = readingsIn(scene, [...items]);

@@ -16,7 +16,11 @@ const ACROSS = /\b(?:diameter|o\.?d\.?|width|thickness|across|outer|outside)\b/;
 const OTHER_THING = /\b(?:guide-?wires?|wires?|takes?|accepts?|fits?|balloons?|stents?)\b/;
 
 /** Scales of their own, whose numbers stand beside ours: a dilator's, a glove's. */
-const OTHER_SCALE = /\b(?:hegar|gloves?)\b/;
+const OTHER_SCALE = /\b(?:hegar|gloves?|zeros?|noughts?)\b/;
+
+/** What goes with a thing, or through it, is another. */
+const GOES_WITH =
+  /\b(?:fits?|goes|passes|takes|accepts|used|pairs?|matches) (?:with|through|over|into|inside|down)\b|^\W*with\W*$/;
 
 /** A tube under its own header is not the catheter or the drain of another column: "| Tube (mm) | Stomach tube (Fr) |". */
 const TUBE = /\b(?:ett?|tubes?|trach\w*|endotracheal|airway|scope)\b/;
@@ -88,7 +92,12 @@ const GENERAL =
 export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
   if (grid.header.some((header) => OF_TISSUE.test(header))) return [];
   const cells = row.map((read, column) => ({
-    mention: OTHER_SCALE.test(grid.header[column]!) ? undefined : sole(read),
+    mention:
+      OTHER_SCALE.test(grid.header[column]!) ||
+      GOES_WITH.test(grid.header[column]!) ||
+      saidAgain(grid, column)
+        ? undefined
+        : sole(read),
     role: roleIn(grid.header[column]!, read),
     headed: soleMaterial([grid.heads[column]]),
     read,
@@ -144,6 +153,17 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     return [equivalence(left, right, cell.role, rowSpan(row))];
   });
 }
+
+/** Two columns headed alike, as "mm" behind each of two materials: the second is told of what stands before it. */
+const saidAgain = (grid: Grid, column: number): boolean => repeats(grid)[column] === true;
+const repeats = remembered(({ header }: Grid) => {
+  const seen = new Set<string>();
+  return header.map((head) => {
+    const again = head.trim() !== '' && seen.has(head);
+    seen.add(head);
+    return again;
+  });
+});
 
 /** The thing that each header names, asked once a table. */
 const devicesHeaded = remembered(({ header }: Grid) => header.map(headed));

@@ -125,10 +125,13 @@ const wayIn = (items: readonly Item[], i: number, noun: number): boolean =>
 const INTO = /^(?:veins?|vessels?|nick|incision|cut|nostril|urethra|meatus|gap|slit|entry|needle-hole|stab)$/;
 const NEEDS = /^(?:needs?|needed|wants?|requires?|demands?|asks|makes?|takes)$/;
 
-/** "my thick to thin rack", "a narrow-to-wide row": both ends of what a row runs along, whatever holds the row. */
+/**
+ * "my thick to thin rack: …", "from narrow to wide the cupboard runs …": both ends of what a row runs along, whatever holds the
+ * row.
+ */
 const otherEndOf = (items: readonly Item[], i: number): boolean =>
-  ROW.test(items[i + 1]?.word ?? '') &&
-  items.slice(i + 2, i + 8).some(({ word }) => word === ':') &&
+  (/^(?:the|our|my|this)$/.test(items[i + 1]?.word ?? '') ||
+    (ROW.test(items[i + 1]?.word ?? '') && items.slice(i + 2, i + 8).some(({ word }) => word === ':'))) &&
   items[i - 1]?.word === 'to' &&
   items[i - 2]?.magnitude?.degree === 'plain' &&
   items[i - 2]!.magnitude!.sign !== items[i]!.magnitude!.sign;

@@ -357,6 +357,11 @@ export const HEARSAY: readonly Hearsay[] = [
   },
   {
     place: 'behind',
+    like: /, (?:says?|said|claims?|claimed|writes?|wrote|insists?|insisted|reads) (?:an?|one|some|another|that|this|his|her|their) \w+/,
+    example: '«A 22 G is wider than an 18 G», says a table online.',
+  },
+  {
+    place: 'behind',
     like: /(?<!\bas )\b(?:they|some|people|others|many|patients|owners) (?:say|said|claim|claimed|believe|believed|think|thought|tell (?:us|me))(?= ?[.!;)]| ?$)/,
     example: '«A 22 G is wider than an 18 G», they say.',
   },

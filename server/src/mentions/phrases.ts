@@ -65,54 +65,94 @@ function late<T>(make: () => T): () => T {
   };
 }
 
-/** Matches in order: only phrases that begin with the word that stands there are tried. */
-function matchesOf(words: readonly string[]): (text: string) => readonly RegExpExecArray[] {
-  const buckets = bucketsOf(words);
-  if (!buckets) {
-    const anywhere = matcher(words, 'gi');
-    return (text) => [...text.matchAll(anywhere)];
-  }
+/** Tries the phrases that begin with the word at a place: its match, if one stands there. */
+type Try = (text: string, at: number, bucket: number, ascii: boolean) => RegExpExecArray | null;
+
+function tryingOf(words: readonly string[], buckets: readonly (readonly string[] | undefined)[]): Try {
   const any = late(() => matcher(words, 'iy'));
   const own = buckets.map((some) => some && late(() => matcher(some, 'iy')));
-  return (text) => {
-    const found: RegExpExecArray[] = [];
-    for (let at = 0; at < text.length; ) {
-      if (!wordly(text, at)) {
-        at++;
-        continue;
-      }
-      const start = at;
-      let highest = 0;
-      let hash = 0;
-      for (; at < text.length && wordly(text, at); at++) {
-        highest |= text.charCodeAt(at);
-        hash = hashed(hash, text.charCodeAt(at));
-      }
-      const of = highest < 0x80 ? own[bucket(hash)] : any;
-      if (!of) continue;
-      const here = of();
-      here.lastIndex = start;
-      const match = here.exec(text);
-      if (!match) continue;
-      found.push(match);
-      at = start + match[0].length;
-    }
-    return found;
+  return (text, at, bucket, ascii) => {
+    const of = ascii ? own[bucket] : any;
+    if (!of) return null;
+    const here = of();
+    here.lastIndex = at;
+    return here.exec(text);
   };
+}
+
+/** Finds the phrases of one table; a table of which one begins with another sign is looked for everywhere. */
+interface Table {
+  readonly trying?: Try;
+  readonly anywhere?: RegExp;
+}
+
+function tableOf(words: readonly string[]): Table {
+  if (words.length === 0) return {};
+  const buckets = bucketsOf(words);
+  return buckets ? { trying: tryingOf(words, buckets) } : { anywhere: matcher(words, 'gi') };
+}
+
+/** Matches of each table in order: a text is taken apart into words once for all of them. */
+function matchesOf(text: string, tables: readonly Table[]): readonly (readonly RegExpExecArray[])[] {
+  const found = tables.map(({ anywhere }) => (anywhere ? [...text.matchAll(anywhere)] : []));
+  /** Where the last match of each table ended. */
+  const past = tables.map(() => 0);
+  for (let at = 0; at < text.length; ) {
+    if (!wordly(text, at)) {
+      at++;
+      continue;
+    }
+    const start = at;
+    let highest = 0;
+    let hash = 0;
+    for (; at < text.length && wordly(text, at); at++) {
+      highest |= text.charCodeAt(at);
+      hash = hashed(hash, text.charCodeAt(at));
+    }
+    const own = bucket(hash);
+    const ascii = highest < 0x80;
+    for (let i = 0; i < tables.length; i++) {
+      if (start < past[i]!) continue;
+      const match = tables[i]!.trying?.(text, start, own, ascii);
+      if (!match) continue;
+      found[i]!.push(match);
+      past[i] = start + match[0].length;
+    }
+  }
+  return found;
+}
+
+/** Reads the matches of a table. */
+function reader<T>(table: ReadonlyMap<string, T>): (match: RegExpExecArray) => Hit<T> {
+  const normal = (word: string): string => word.toLowerCase().replace(/[\s-]/g, ' ');
+  const byWord = new Map([...table].map(([word, means]) => [normal(word), means]));
+  return (match) => {
+    const word = normal(match[0]);
+    const means = (byWord.get(word) ??
+      byWord.get(word.replace(/s$/, '')) ??
+      byWord.get(word.replace(/es$/, '')))!;
+    return { start: match.index, end: match.index + match[0].length, means, word };
+  };
+}
+
+/** Finds words of several tables in a text; what each holds is found as if it were alone. */
+export function finders<T extends readonly unknown[]>(
+  tables: {
+    readonly [K in keyof T]: ReadonlyMap<string, T[K]>;
+  },
+): (text: string) => { readonly [K in keyof T]: readonly Hit<T[K]>[] } {
+  const all = tables as readonly ReadonlyMap<string, unknown>[];
+  const looked = all.map((table) => tableOf([...table.keys()]));
+  const readers = all.map(reader);
+  return (text) =>
+    matchesOf(text, looked).map((matches, i) => matches.map(readers[i]!)) as {
+      readonly [K in keyof T]: readonly Hit<T[K]>[];
+    };
 }
 
 /** Finds words of a table in a text. */
 export function finder<T>(table: ReadonlyMap<string, T>): (text: string) => readonly Hit<T>[] {
   if (table.size === 0) return () => [];
-  const normal = (word: string): string => word.toLowerCase().replace(/[\s-]/g, ' ');
-  const byWord = new Map([...table].map(([word, means]) => [normal(word), means]));
-  const matches = matchesOf([...table.keys()]);
-  return (text) =>
-    matches(text).map((match) => {
-      const word = normal(match[0]);
-      const means = (byWord.get(word) ??
-        byWord.get(word.replace(/s$/, '')) ??
-        byWord.get(word.replace(/es$/, '')))!;
-      return { start: match.index, end: match.index + match[0].length, means, word };
-    });
+  const find = finders<[T]>([table]);
+  return (text) => find(text)[0];
 }

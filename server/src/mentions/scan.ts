@@ -3,7 +3,7 @@
 import { type Item, NOTATIONS, type Notation } from '../../../grammars/notations/index.ts';
 import { matchesOf } from '../notes/index.ts';
 import type { Span } from '../notes/model.ts';
-import { CUES } from './cues.ts';
+import { CUES, hasDigit, needsDigit } from './cues.ts';
 
 export interface Candidate {
   readonly notation: Notation;
@@ -18,14 +18,16 @@ const COMPILED = NOTATIONS.map((notation) => ({
   notation,
   regex: new RegExp(notation.pattern, notation.anyCase ? 'gi' : 'g'),
   cue: CUES[notation.id] ?? /(?:)/,
+  digit: needsDigit(notation.id),
 }));
 
 /** Candidates in text order; where two notations overlap, the one declared first stays. */
 export function scan(text: string): readonly Candidate[] {
   const taken = new Taken(text.length);
   const found: Candidate[] = [];
-  for (const { notation, regex, cue } of COMPILED) {
-    if (!cue.test(text)) continue;
+  const digits = hasDigit(text);
+  for (const { notation, regex, cue, digit } of COMPILED) {
+    if ((digit && !digits) || !cue.test(text)) continue;
     for (const match of matchesOf(text, regex)) {
       for (const candidate of candidates(notation, match[0], match.index)) {
         if (taken.claim(candidate.span)) found.push(candidate);

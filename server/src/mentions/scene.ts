@@ -3,7 +3,7 @@ import { matchesOf } from '../notes/index.ts';
 import type { Note, Passage, Span } from '../notes/model.ts';
 import type { Device } from '../sizes/model.ts';
 import type { Context } from './model.ts';
-import { finder, type Hit } from './phrases.ts';
+import { finder, finders, type Hit } from './phrases.ts';
 import { DEVICE_WORDS } from './words/devices.ts';
 import { MATERIAL_WORDS } from './words/materials.ts';
 
@@ -32,14 +32,11 @@ const DEVICES = new Map(
   DEVICE_WORDS.flatMap(([device, words]) => words.map((word) => [word, device] as const)),
 );
 
-const findNamed = finder(DEVICES);
+const findOurs = finders<[Device, string]>([DEVICES, MATERIAL_WORDS]);
 
 /** "will drain", "to suction": the verb names no thing. */
 const VERBS: ReadonlySet<string> = new Set(['drain', 'stick', 'suction', 'sound', 'port']);
 const VERB_BEFORE = /\b(?:will|to|can|cannot|could|may|might|must|should|would|does|don't|doesn't|and)\s$/i;
-
-const findDevices = (text: string): readonly Hit<Device>[] =>
-  findNamed(text).filter((hit) => isThing(text, hit));
 
 /** A port of a catheter, not of a ship or a server. */
 const PORT_NEAR =
@@ -59,26 +56,31 @@ function isThing(text: string, { word, start }: Hit<Device>): boolean {
     return false;
   return !VERBS.has(word) || !VERB_BEFORE.test(before.slice(-8));
 }
-const findMaterials = finder(MATERIAL_WORDS);
 
 const BRIEF = 400;
 const briefly = (text: string): string =>
   text.length <= 2 * BRIEF ? text : `${text.slice(0, BRIEF)}\n${text.slice(-BRIEF)}`;
 
+const inOrder = <T>(own: readonly Hit<T>[], local: readonly Hit<T>[]): readonly Hit<T>[] =>
+  local.length === 0 ? own : [...own, ...local].sort((a, b) => a.start - b.start);
+
 /** Looks at every passage once. */
 export function survey(note: Note, context: Context): Surroundings {
   const localDevices = finder(new Map(Object.entries(context.devices ?? {})));
   const localMaterials = finder(new Map(Object.entries(context.materials ?? {})));
-  const inOrder = <T>(hits: readonly Hit<T>[]): readonly Hit<T>[] =>
-    [...hits].sort((a, b) => a.start - b.start);
   const scenes = note.passages.map((passage) => {
-    const devices = inOrder([...findDevices(passage.text), ...localDevices(passage.text)]);
+    const { text } = passage;
+    const [named, materials] = findOurs(text);
+    const devices = inOrder(
+      named.filter((hit) => isThing(text, hit)),
+      localDevices(text),
+    );
     return {
       passage,
-      brief: briefly(passage.text),
-      sentences: sentences(passage.text),
+      brief: briefly(text),
+      sentences: sentences(text),
       devices,
-      materials: inOrder([...findMaterials(passage.text), ...localMaterials(passage.text)]),
+      materials: inOrder(materials, localMaterials(text)),
       kinds: new Set(devices.map((hit) => hit.means)),
     };
   });

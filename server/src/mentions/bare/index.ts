@@ -74,8 +74,8 @@ interface Passing {
 /** One bare number: a size, a question or nothing. */
 function understood({ board, scene, known, found }: Passing, bare: Bare): Mention | undefined {
   const place = placeOf(board.around, scene, bare);
+  if (countsLines(place) || isPlainNumber(place, bare) || ofOtherTrade(place)) return undefined;
   const frame = frameOf(place, bare);
-  if (ofOtherTrade(place) || countsLines(place) || isPlainNumber(place, bare)) return undefined;
   const message = messageQuestion(place, bare, board, known);
   if (message) return mentionOf(place, bare, message);
   if (!frame) {

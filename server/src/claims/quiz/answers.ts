@@ -266,8 +266,8 @@ const LEAD = /^\W*[A-Z][a-z]+(?: [a-z]+){0,3}:\s+/;
 /** "1b, 2a, 3d": two entries or more and little else. */
 function mostlyEntries(whole: string): boolean {
   const text = whole.replace(LEAD, '');
-  const numbered = matchesOf(text, ENTRY);
-  if (numbered.length === 0 && !/true|false|[TF]/.test(text)) return false;
+  const numbered = /\d/.test(text) ? matchesOf(text, ENTRY) : [];
+  if (numbered.length === 0 && !/true|false|[TF](?:[\s,;.]|$)/.test(text)) return false;
   const entries = numbered.length > 0 ? numbered : matchesOf(text, LETTERED_TRUTH);
   const share = entries.length >= 3 ? 0.5 : 0.8;
   return (

@@ -12,6 +12,7 @@ const BRACKETED = /(^|[\s;,*])[([]?([A-Fa-f]|i{1,3}|iv|vi?)[)\].]\s+/g;
 
 export function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
   const text = read.passage.text.slice(0, within.end);
+  if (already === 0 && !MAY_OFFER.test(text.slice(within.start))) return [];
   const marked = lettersIn(text, within.start, SPEAKERS.test(text) ? BRACKETED : LETTER, already);
   const starts =
     marked.length > 0
@@ -23,6 +24,9 @@ export function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
   if (starts.length === 0 || (already > 0 && starts[0]!.at > 2)) return [];
   return starts.map(({ body }, i) => piece(read, body, endOf(text, body, starts[i + 1]?.at ?? text.length)));
 }
+
+/** The label of a first choice in each way of setting it off; of letters alone, that of the second, which must follow. */
+const MAY_OFFER = /(?:^|[\s;,*([.?!:])(?:(?:[Aa]|i)[)\].:]|A(?:,|\s?=))|\(1\)|(?:^|\s)B\s/;
 
 /** "A: …", "N: …": people with initials talk, and a letter with a colon offers nothing. */
 const SPEAKERS = /(?:^|\n)\W{0,4}[G-PR-Z]:\s/;

@@ -97,11 +97,7 @@ function questionLines(read: Read): Span[] {
   const starts: number[] = [];
   for (let at = 0; at >= 0 && at < text.length; ) {
     const next = text.indexOf('\n', at);
-    if (
-      numberIn(text.slice(at, at + 12)) !== undefined ||
-      plainNumber(text.slice(at, at + 14)) !== undefined ||
-      romanAsks(text.slice(at, next < 0 ? text.length : next))
-    )
+    if (numbered(text.slice(at, at + 14)) || romanAsks(text.slice(at, next < 0 ? text.length : next)))
       starts.push(at);
     at = next < 0 ? -1 : next + 1;
   }
@@ -112,6 +108,10 @@ function questionLines(read: Read): Span[] {
   if (starts.length < 2) return [{ start: 0, end: text.length }];
   return starts.map((start, i) => ({ start, end: starts[i + 1] ?? text.length }));
 }
+
+/** Does a number count the line that begins like this? */
+const numbered = (head: string): boolean =>
+  /\d/.test(head) && (numberIn(head.slice(0, 12)) !== undefined || plainNumber(head) !== undefined);
 
 const CHOICE_LINE = /^\([1-6]\)\s+[^?]{1,40}$/;
 
@@ -147,7 +147,6 @@ function quizAt(
     )
   )
     return undefined;
-  if (MARKS_EACH.test(read.passage.text.slice(bounds.start, bounds.end))) return undefined;
   const asking = askingIn(read, bounds);
   if (!asking && read.passage.kind === 'heading' && titles(read)) return undefined;
   const end = stemOf(read, bounds, asking);
@@ -161,15 +160,14 @@ function quizAt(
     (whole ? boxLines(reads, read, end, asking !== undefined) : undefined) ??
     letteredRow(read, bounds) ??
     (whole
-      ? (following(reads, read, asking !== undefined || unfinished(read)) ??
-        listed(reads, read) ??
-        tabled(note, reads, read))
+      ? (following(reads, read, asking !== undefined) ?? listed(reads, read) ?? tabled(note, reads, read))
       : undefined);
   if (
     !options ||
     options.length < 2 ||
     options.some(asksItself) ||
     answersAlready(options[0]!) ||
+    MARKS_EACH.test(read.passage.text.slice(bounds.start, bounds.end)) ||
     (!asking &&
       !keyedHere(piece(read, bounds.start, end), options) &&
       !testing(note, read) &&
@@ -209,11 +207,11 @@ const titles = ({ passage, items }: Read): boolean =>
   !/[\d:_…]|\b(?:which|what|name|choose|pick|best|true|correct)\b/i.test(passage.text) &&
   !items.some(({ magnitude, axisNoun, colour }) => magnitude ?? axisNoun ?? colour);
 
-/** Lettered choices after a question; after any other stem only when an answer line closes them. */
+/** Lettered choices after a question or a stem they complete; after any other only when an answer line closes them. */
 function following(reads: readonly Read[], read: Read, asked: boolean): Piece[] | undefined {
   const pieces = lettered(reads, read);
   const last = pieces?.at(-1)?.read.passage.index;
-  if (!pieces || last === undefined || asked) return pieces;
+  if (!pieces || last === undefined || asked || unfinished(read)) return pieces;
   const next = reads[last + 1]?.passage.text ?? '';
   return /^\W*(?:the )?(?:correct |right )?(?:answers?|ans|key|wrong|false)\b/i.test(next) ||
     LETTER_ALONE.test(next) ||
@@ -239,12 +237,16 @@ function stemOf(read: Read, bounds: Span, asking: Sentence | undefined): number 
 /** Without a question mark the stem ends where the first lettered choice begins. */
 function stemEnd(read: Read, { start, end }: Span): number {
   const text = read.passage.text.slice(start, end);
+  if (!MAY_OFFER.test(text)) return end;
   const first =
     /(?:^|[\s;,(])[([]?(?:[Aa]|i)[)\].:]\s+|[.:?]\s(?=A\s?=\s)|\n(?=A,? \S)|:(?=\s+A,? \S)|\s(?=[☐○◯□])|\s(?=\(1\)\s)/u.exec(
       text,
     );
   return first && first.index > 0 ? start + first.index : end;
 }
+
+/** What every first choice has; most texts hold none of it. */
+const MAY_OFFER = /\b(?:[Aa]|i)[)\].:]\s|\bA[\s,=]|[☐○◯□]|\(1\)/u;
 
 /** Choices that carry a mark of their own are choices even when nothing asks. */
 function keyedHere({ items }: Piece, options: readonly Piece[]): boolean {

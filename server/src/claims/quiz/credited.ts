@@ -17,6 +17,8 @@ import { AGREED_TO } from './yes.ts';
 const LONGEST = 40;
 const CREDITS =
   /\b(?:credit(?:ed|s)?|accept(?:ed|s)?|award(?:ed|s)?|allow(?:ed)?|(?:one|two|three|full|the|a|\d) (?:marks?|points?)|^\W*(?:marks?|points?) for|marked (?:right|correct))\b/;
+/** What each of these begins with, or turns on. */
+const MAY_CREDIT = /credit|accept|award|allow|mark|point/i;
 /** What earns nothing, or not always. */
 const OTHERWISE =
   /\b(?:(?:no|0|zero) (?:marks?|credit|points?)|half|if|when|notic\w+|spot\w*|slides?|books?|posters?|colleagues?|told|lost|lose|loses|minus|deduct\w*|withh\w+|few|fewer|reject|wrong|incorrect|unless|or|either|nothing|zero|pass mark|out of|each|per|mistake|tempting|common)\b|n't\b/;
@@ -31,7 +33,8 @@ const TAIL = /^(?:should|must|may|can|is|are|gets?|earns?|receives?|deserves?|ha
 const SMALL = /^(?:that|the answer|:|,|;|"|“|”|\(|\)|'|also|down|both)$/;
 
 export function credited(desk: Desk, read: Read): KeyReading[] {
-  if (!CREDITS.test(read.passage.text.toLowerCase())) return [];
+  const { text } = read.passage;
+  if (!MAY_CREDIT.test(text) || !CREDITS.test(text.toLowerCase())) return [];
   return read.sentences.flatMap((sentence, i) => creditedIn(desk, read, sentence, read.sentences[i - 1]));
 }
 

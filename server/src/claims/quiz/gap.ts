@@ -10,12 +10,18 @@ import { type Piece, written } from './piece.ts';
 const GAP =
   /_{2,}|\.{4,}|…(?:\s*…)*|\[\s*(?:\.{2,}|…|_+|\?)?\s*\]|\(\s*(?:\.{2,}|…|_+|\?)\s*\)|‗{2,}|(?<=[=≈] ?)\?(?= ?(?:mm|Fr|Ch|G|gauge|French|inch|in)\b)/g;
 
+/** What every gap has; most texts hold none of it, and need not be tried for each kind. */
+const MAY_GAP = /[_…[(‗]|\.{4}|[=≈] ?\?/;
+
+const matchesIn = (text: string): readonly RegExpExecArray[] =>
+  MAY_GAP.test(text) ? matchesOf(text, GAP) : [];
+
 /** Stands for a gap among items that were put together. */
 export const GAP_WORD = '____';
 
 /** Every gap of a stretch. */
 export const gapsIn = (read: Read, { start, end }: Span): Span[] =>
-  matchesOf(read.passage.text.slice(start, end), GAP).map((gap) => ({
+  matchesIn(read.passage.text.slice(start, end)).map((gap) => ({
     start: start + gap.index,
     end: start + gap.index + gap[0].length,
   }));
@@ -33,7 +39,7 @@ const STOPS = /[.!?](?=["”’)*]*(?:\s|$))|\n/;
 
 /** The one gap of a line; of several none can be told from the other. */
 export function gapIn(read: Read, { start, end }: Span): Span | undefined {
-  const found = matchesOf(read.passage.text.slice(start, end), GAP);
+  const found = matchesIn(read.passage.text.slice(start, end));
   const gap = found[0];
   // An ellipsis at the end of a line trails off.
   if (!gap || found.length > 1 || (gap[0].startsWith('…') && start + gap.index + gap[0].length >= end))

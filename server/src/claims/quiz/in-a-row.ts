@@ -11,6 +11,10 @@ export interface Labelled {
 }
 
 const LABEL = /(?<=^|[\s,;:(|/])\(?(\d{1,2}|[A-Fa-f])[).:]?\s+(?=[^\s,;])/g;
+/** Two that count have one of these among them: the first number, or the second letter. */
+const OPENS = /(?:^|[\s,;:(|/])\(?[1Bb][).:]?\s/;
+/** Behind the number that counts the line comes another first. */
+const COUNTS = /(?:^|[\s,;:(|/])\(?\d/;
 const LONGEST = 400;
 /** The key on the same line, and words that only join the two rows. */
 const KEY = /\b(?:key|answers?|solutions?|ans)\b\s*(?:is|are)?\s*[:=–—-]?\s*(?=\(?\d)/i;
@@ -20,6 +24,7 @@ const JOINS = /[\s,;./|:(–—-]*(?:\b(?:with|to|and|against|right|from|go|goes
 export function labelledIn({ passage }: Read, { start, end }: Span, opened?: number): Labelled[] {
   if (end - start > LONGEST) return [];
   const line = passage.text.slice(start, end);
+  if (!(opened === undefined ? OPENS : COUNTS).test(line)) return [];
   const text = line.slice(0, KEY.exec(line)?.index ?? line.length);
   const last = { number: opened ?? 0, letter: LETTERS_FROM - 1 };
   const found = matchesOf(text, LABEL).flatMap((match) => {

@@ -40,6 +40,7 @@ export function pairs(desk: Desk, offered: ReadonlySet<number>): Pair[] {
   return desk.reads.flatMap((read) => {
     if (read.passage.cell || read.passage.kind === 'alt') return [];
     const found = [...prompted(desk, read, offered), ...tailed(read), ...spoken(desk, read, offered)];
+    if (found.length < 2) return found;
     return [...new Map(found.reverse().map((pair) => [placeOfReply(pair), pair])).values()].reverse();
   });
 }
@@ -51,9 +52,9 @@ const LABELLED =
   /^\W{0,3}(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans)\s*[.:–—-]\W{0,3}\S/i;
 const keyedBelow = (asked: string, below: string): boolean =>
   LABELLED.test(below) ||
-  (/\?|\b\w+(?:er|est)\b/.test(asked) &&
-    ANSWER_LABEL.test(below) &&
-    /^\W{0,3}[a-z ]{2,24}\s*[:=→]/i.test(below));
+  (ANSWER_LABEL.test(below) &&
+    /^\W{0,3}[a-z ]{2,24}\s*[:=→]/i.test(below) &&
+    /\?|\b\w+(?:er|est)\b/.test(asked));
 const DEFINES = /^\s*:\s+\S/;
 
 /** "Q: 20 G cannula, hub colour" with "A: pink" on the line or in the passage after it; a term with its definition. */
@@ -92,6 +93,10 @@ const prose = ({ passage }: Read) => passage.kind === 'paragraph' || passage.kin
 
 const TAIL =
   /(?:[\s(]|^)(?:→|⇒|➜|►|▸|▶|=>|->)\s*(?=[^→⇒➜►▸▶]*$)(?!.*[=-]>)|[.;,—–(:-]\s*(?:(?:right|correct|best|model)\s+)?(?:answer|ans|key)\s*(?::|=|→|—|–|\bis\b|(?=\s\d))\s*|[.?;,—–("”]\s*(?:(?:right|correct|best|model|sample|ideal|expected|accepted)\s+)?(?:solution|reply|response|expected|verdict|model|looking for|gap|correct (?:option|choice|one|word))\s*[:=]\s*|[.;—–]\s*(?:(?:card )?back|reverse|overleaf)\s*[:=→]\s*|(?<=\?\s?)(?:\.{4,}|…{2,})\s*(?:a(?:ns(?:wer)?)?\s?\d{0,2}\s*[.:)]\s*)?(?=[^.…\s])/i;
+
+/** A mark or a word that every such tail has. */
+const MAY_TAIL = /[:=→⇒➜►▸▶>—–…]|\.{4}|(?:ans(?:wer)?|key)\s/i;
+const tailOf = (text: string): RegExpExecArray | null => (MAY_TAIL.test(text) ? TAIL.exec(text) : null);
 
 /** "Given answer: …. Model answer: …": what stands before the key is somebody's reply. */
 const GIVEN =
@@ -142,7 +147,7 @@ function tailed(read: Read): Pair[] {
   return linesOf(read).flatMap((line) => {
     if (line.end - line.start > LONGEST_LINE) return [];
     const text = read.passage.text.slice(line.start, line.end);
-    const tail = TAIL.exec(text) ?? bracketTail(text) ?? answerA(text);
+    const tail = tailOf(text) ?? bracketTail(text) ?? answerA(text);
     if (
       !tail ||
       tail.index === 0 ||
@@ -184,8 +189,9 @@ function spoken(desk: Desk, read: Read, offered: ReadonlySet<number>): Pair[] {
     askedOn(read, line).length > 1 ? [] : gapped(desk, read, line, lines[i + 1]),
   );
   if (!MAY_ASK.test(read.passage.text)) return gaps;
+  const spoken = read.passage.text.includes(':');
   const asked = read.sentences.flatMap((sentence, i) =>
-    sentence.close === '?' || requests(sentence) || settledInTurn(desk, read, i)
+    sentence.close === '?' || requests(sentence) || (spoken && settledInTurn(desk, read, i))
       ? answered(desk, read, sentence, i, offered)
       : [],
   );

@@ -70,6 +70,7 @@ export function rowNumber({ passages, tables }: Note, { passage: { cell } }: Rea
 
 /** "Q3.", "3)", "Question 3" at the head of a text. */
 export const numberIn = (text: string): number | undefined => {
+  if (!/\d/.test(text)) return undefined;
   const parts = /^\s*\(?(?:q(?:uestion)?\s*)?([1-9]\d?)\.(\d{1,2})(?=[\s).:]|$)/i.exec(text);
   if (parts) return compositeNumber(parts[1]!, parts[2]!);
   const own = /^[\s*(]*([A-PR-Z])([1-9]\d?)(?=[\s).:*–—-]|$)/.exec(text);

@@ -15,6 +15,7 @@ const FEWEST = 3;
 /** Every line that asks for an order with the row of sizes right below it. */
 export function sortedPairs(desk: Desk, read: Read): Pair[] {
   if (read.passage.cell || read.passage.kind === 'heading') return [];
+  if (!holdsRow(read) && !holdsRow(desk.reads[read.passage.index + 1])) return [];
   const lines = linesOf(read);
   return lines.flatMap((line, i) => {
     if (line.end - line.start > LONGEST) return [];
@@ -32,6 +33,13 @@ export function sortedPairs(desk: Desk, read: Read): Pair[] {
     const answers = asked.length > 0 ? sameButOrder(asked, given) : answer.spoken;
     return answers ? [{ question, reply: answer.piece, marked: true }] : [];
   });
+}
+
+/** Does a passage name as many sizes as make a row? */
+function holdsRow(read: Read | undefined): boolean {
+  let sizes = 0;
+  for (const item of read?.items ?? []) if (item.mention && ++sizes === FEWEST) return true;
+  return false;
 }
 
 /** "Thinnest to thickest: 2-0, 4-0, 3-0. (4-0, 3-0, 2-0)": the row in brackets at the end. */

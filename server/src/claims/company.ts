@@ -18,8 +18,9 @@ const HARD = /\b(?:myths?|misconceptions?|false|on purpose|spot|find|correct|hea
 export function inCompany(scenes: Iterable<Scene>, read: Read): Statement[] {
   const sections = new Map<string, Scene[]>();
   const found: Statement[] = [];
+  const isSoft = softly();
   for (const scene of scenes) {
-    if (!scene.headings.some(soft)) {
+    if (!isSoft(scene.headings)) {
       found.push(...read(scene));
       continue;
     }
@@ -30,6 +31,15 @@ export function inCompany(scenes: Iterable<Scene>, read: Read): Statement[] {
   }
   for (const own of sections.values()) found.push(...readSection(own, read));
   return found;
+}
+
+/** Asked once a passage: its sentences stand below one row of headings. */
+function softly(): (headings: readonly string[]) => boolean {
+  let last: { readonly headings: readonly string[]; readonly soft: boolean } | undefined;
+  return (headings) => {
+    if (last?.headings !== headings) last = { headings, soft: headings.some(soft) };
+    return last.soft;
+  };
 }
 
 const soft = (heading: string): boolean => SOFT.test(heading) && !HARD.test(heading);

@@ -22,9 +22,9 @@ const MANY = 12;
 
 export function readFacts(reads: readonly Read[], first: FirstScenes): FactReading[] {
   return reads.flatMap((read) => {
-    if (!plain(read)) return [];
-    const parts = cut(read);
     const parent = reads[read.passage.list?.parent ?? headingOf(read)];
+    if ((!parent && !mayCut(read)) || !plain(read)) return [];
+    const parts = cut(read);
     const own = parts.length > 1 && isSubject(parts[0]!) ? parts.slice(1) : [];
     const about = own.length > 0 ? parts[0]! : parent && isSubject(parent.items) ? parent.items : undefined;
     const facts = own.length > 0 ? own : parts;
@@ -42,6 +42,10 @@ const plain = ({ passage, size }: Read): boolean =>
 
 const OPENS = new Set(['—', '–', '-', ':']);
 const EDGES = new Set([';', '·', '•', '|']);
+
+/** Without one of these signs a passage has one part, which is said of what stands above it or of nothing. */
+const mayCut = ({ passage: { text, marks } }: Read): boolean =>
+  /[;·•|]/.test(text) || marks.some(({ kind, start }) => kind === 'strong' && start === 0);
 
 /** The heading right above the list. */
 const headingOf = ({ passage }: Read): number => {

@@ -19,7 +19,9 @@ export function itemLists(reads: readonly Read[]): Read[][] {
   for (const read of reads) {
     const { list } = read.passage;
     if (!list || list.checked !== undefined || isContinuation(lists.get(list.list), read)) continue;
-    lists.set(list.list, [...(lists.get(list.list) ?? []), read]);
+    const items = lists.get(list.list);
+    if (items) items.push(read);
+    else lists.set(list.list, [read]);
   }
   return [...lists.values()];
 }
@@ -30,32 +32,47 @@ const isContinuation = (seen: readonly Read[] | undefined, read: Read) =>
 
 function readList(note: Note, reads: readonly Read[], items: readonly Read[]): OrderClaim[] {
   const first = items[0];
-  const lead = first ? leadItems(note, reads, first) : [];
-  const sized = first?.passage.list?.leadIn !== undefined && lead.some((item) => item.kind === 'size');
-  if (items.length < 3) return [];
-  const operands = items.map(leading);
+  if (!first || items.length < 3) return [];
+  const operands = leadingAll(items);
+  if (!operands) return [];
+  const lead = leadItems(note, reads, first);
+  const sized = first.passage.list?.leadIn !== undefined && lead.some((item) => item.kind === 'size');
   const cue =
     (sized ? undefined : (orderCue(lead) ?? byNumber(lead, operands))) ?? saidBehind(reads, items.at(-1)!);
   if (!cue || sorts(lead)) return [];
-  if (operands.some((operand) => operand === undefined)) return [];
-  const all = operands as Operand[];
-  const span = { start: all[0]!.span.start, end: all.at(-1)!.span.end };
+  const span = { start: operands[0]!.span.start, end: operands.at(-1)!.span.end };
   return [
-    { kind: 'order', construction: 'list', span, focus: span, items: all, axis: cue.axis, runs: cue.runs },
+    {
+      kind: 'order',
+      construction: 'list',
+      span,
+      focus: span,
+      items: operands,
+      axis: cue.axis,
+      runs: cue.runs,
+    },
   ];
 }
 
+/** The size with which each item opens; nothing where one opens with none. */
+function leadingAll(items: readonly Read[]): Operand[] | undefined {
+  const operands: Operand[] = [];
+  for (const item of items) {
+    const operand = leading(item);
+    if (!operand) return undefined;
+    operands.push(operand);
+  }
+  return operands;
+}
+
 /** "Suction catheters, ascending", "in descending order", where the numbers rise with the size. */
-function byNumber(
-  lead: Read['items'],
-  operands: readonly (Operand | undefined)[],
-): ReturnType<typeof orderCue> {
+function byNumber(lead: Read['items'], operands: readonly Operand[]): ReturnType<typeof orderCue> {
   const at = lead.findIndex(
     ({ word }, i) =>
       /^(?:ascending|descending)$/.test(word) &&
       /^(?:[:.,)]|order(?! (?:of|by))|$)/.test(joined(lead, i + 1, i + 3)),
   );
-  const rising = operands.every((one) => one?.sizes[0] && direction(one.sizes[0].system) === 'up');
+  const rising = operands.every((one) => one.sizes[0] && direction(one.sizes[0].system) === 'up');
   if (at < 0 || !rising || lead.length > 14) return undefined;
   if (lead.some(({ word }) => NEGATIONS.has(word) || OPEN.test(word) || word === '?')) return undefined;
   return { at, to: at, axis: 'outer', runs: lead[at]!.word === 'ascending' ? 'up' : 'down' };

@@ -64,6 +64,30 @@ const briefly = (text: string): string =>
 const inOrder = <T>(own: readonly Hit<T>[], local: readonly Hit<T>[]): readonly Hit<T>[] =>
   local.length === 0 ? own : [...own, ...local].sort((a, b) => a.start - b.start);
 
+/** Its sentences are told apart when a number in it is asked about; most passages hold none. */
+class Surveyed implements Scene {
+  readonly passage: Passage;
+  readonly brief: string;
+  readonly devices: readonly Hit<Device>[];
+  readonly materials: readonly Hit<string>[];
+  readonly kinds: ReadonlySet<Device>;
+  #sentences: readonly Span[] | undefined;
+
+  constructor(passage: Passage, devices: readonly Hit<Device>[], materials: readonly Hit<string>[]) {
+    this.passage = passage;
+    this.brief = briefly(passage.text);
+    this.devices = devices;
+    this.materials = materials;
+    this.kinds = devices.length === 0 ? NO_KINDS : new Set(devices.map((hit) => hit.means));
+  }
+
+  get sentences(): readonly Span[] {
+    this.#sentences ??= sentences(this.passage.text);
+    return this.#sentences;
+  }
+}
+const NO_KINDS: ReadonlySet<Device> = new Set();
+
 /** Looks at every passage once. */
 export function survey(note: Note, context: Context): Surroundings {
   const localDevices = finder(new Map(Object.entries(context.devices ?? {})));
@@ -75,14 +99,7 @@ export function survey(note: Note, context: Context): Surroundings {
       named.filter((hit) => isThing(text, hit)),
       localDevices(text),
     );
-    return {
-      passage,
-      brief: briefly(text),
-      sentences: sentences(text),
-      devices,
-      materials: inOrder(materials, localMaterials(text)),
-      kinds: new Set(devices.map((hit) => hit.means)),
-    };
+    return new Surveyed(passage, devices, inOrder(materials, localMaterials(text)));
   });
   return { note, scenes, context };
 }

@@ -6,7 +6,7 @@
 import type { Item } from '../text/items.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { corrected } from './corrected.ts';
-import { correctionAt, printedAt } from './errata.ts';
+import { correctionAt, printedAt, SIGNS } from './errata.ts';
 
 export interface Part {
   readonly sentence: Sentence;
@@ -23,6 +23,7 @@ export function splitErratum(
   errata: boolean,
 ): Part[] {
   const { items } = sentence;
+  if (!errata && !holdsSign(items)) return [{ sentence }];
   const built = errata ? corrected(items, earlier?.items ?? []) : undefined;
   const cut = correctionAt(items);
   if (built)
@@ -39,6 +40,13 @@ export function splitErratum(
     ...part(sentence, cut + 1, printed, 'holds'),
     ...part(sentence, printed, items.length, 'struck'),
   ];
+}
+
+/** Signs and words of which every erratum has one; most sentences have none. */
+const AMENDING: ReadonlySet<string> = new Set([...SIGNS, ...'→⇒➜➔>']);
+function holdsSign(items: readonly Item[]): boolean {
+  for (const { word } of items) if (AMENDING.has(word)) return true;
+  return false;
 }
 
 function part(
@@ -69,7 +77,7 @@ function arrowsIn(items: readonly Item[]): Arrow[] {
 /** "taper for skin → cutting for skin; taper for bowel": what the arrow leads away from is struck. */
 function exchanged(sentence: Sentence): Part[] | undefined {
   const { items } = sentence;
-  const arrows = items.some(({ word }) => ARROW.test(word)) ? arrowsIn(items) : [];
+  const arrows = arrowsIn(items);
   const cuts = arrows.flatMap(({ at, to }, i) => {
     const from = items.findLastIndex(({ word }, j) => j < at && (word === ';' || word === ':')) + 1;
     const next = arrows[i + 1]?.at ?? items.length;
@@ -88,7 +96,6 @@ function exchanged(sentence: Sentence): Part[] | undefined {
     ...part(sentence, cuts.at(-1)!.to + 1, items.length),
   ];
 }
-const ARROW = /^[→⇒➜➔>]$/;
 
 const wordsOf = (items: readonly Item[]): string[] => items.map(({ word }) => word);
 
@@ -119,6 +126,6 @@ function beforeAndNow(sentence: Sentence, next: Sentence | undefined): Part[] | 
 }
 const LABEL = 8;
 const labelled = (items: readonly Item[], i: number, word: RegExp): boolean =>
-  word.test(items[i]!.word) && items[i + 1]?.word === ':';
+  items[i + 1]?.word === ':' && word.test(items[i]!.word);
 const WAS = /^(?:before|was|old|formerly|previously|earlier|printed|originally|original|wrong|error|then)$/;
 const NOW = /^(?:now|after|new|corrected|correct|right|correction|amended|today|instead)$/;

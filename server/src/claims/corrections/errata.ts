@@ -81,7 +81,7 @@ const ERRATUM_FRAME = new Set([
 ]);
 
 /** Without one of these there is none. */
-const SIGNS: ReadonlySet<string> = new Set([...OPENING, ...ERRATUM_FRAME]);
+export const SIGNS: ReadonlySet<string> = new Set([...OPENING, ...ERRATUM_FRAME]);
 
 /** "for "X" read "Y"": the classical erratum. */
 function forRead(items: readonly Item[]): number | undefined {

@@ -41,11 +41,11 @@ export function letteredRow(read: Read, { start, end }: Span): Piece[] | undefin
 
 /** "Thickest thread", "Absorbable": short, and about one quality. "Widest cannulas" heads a list and asks nothing. */
 function stem({ items }: Piece): boolean {
-  const word = askedMagnitude(items);
-  if (items.length <= STEM_WORDS && /^(?:is|are|measures)$/.test(items.at(-2)?.word ?? '')) return true;
-  if (orderCue(items) || items.length > STEM_WORDS || items.some((item) => item.kind === 'size'))
-    return false;
+  if (items.length > STEM_WORDS) return false;
+  if (/^(?:is|are|measures)$/.test(items.at(-2)?.word ?? '')) return true;
+  if (items.some((item) => item.kind === 'size') || orderCue(items)) return false;
   if (items.length <= 3 && PROPERTY_WORDS.has(items[0]?.word ?? '')) return true;
+  const word = askedMagnitude(items);
   return word !== undefined && word.at <= 2 && !/s$/.test(items[word.to + 1]?.word ?? '');
 }
 

@@ -9,6 +9,10 @@ interface Settled {
   readonly open: boolean;
 }
 
+/** Without a stroke and without struck words nothing is to be chosen from. */
+export const offersAlternatives = ({ text, marks }: Passage): boolean =>
+  text.includes('/') || marks.some(({ kind }) => kind === 'strike');
+
 export function settleAlternatives(sentence: Sentence, { marks }: Passage): Settled {
   const { items } = sentence;
   const gone = items.findIndex(

@@ -74,19 +74,26 @@ for (const word of OTHER_COMPARED)
 export function readItems(text: string, mentions: readonly Mention[]): Item[] {
   const items: Item[] = [];
   let at = 0;
+  let joins = 0;
   for (const mention of mentions) {
     if (mention.span.start < at) continue;
-    words(text, at, mention.span.start, items);
-    items.push(sizeItem(text, mention));
+    joins |= words(text, at, mention.span.start, items);
+    const size = sizeItem(text, mention);
+    items.push(size);
+    joins |= joinsAs(size.word);
     at = mention.span.end;
     // "The 10's the bigger": the size is; not "the 10's bore".
     if (CONTRACTED.test(text.slice(at, at + 16)))
       at = push(items, itemOf(at, at + 2, 'is', 'word', false, undefined, NO_SENSES));
   }
-  words(text, at, text.length, items);
-  const whole = items.some(({ word }) => word === 'non') ? joinDenied(items) : items;
-  return whole.some(({ word }) => JOINED.has(word)) ? joinDegrees(joinSystems(whole)) : whole;
+  joins |= words(text, at, text.length, items);
+  const whole = joins & DENIES ? joinDenied(items) : items;
+  return joins & JOINS ? joinDegrees(joinSystems(whole)) : whole;
 }
+
+/** What is read together with its neighbours: a word that denies the next, one of degree or the like. Most passages hold neither. */
+const [DENIES, JOINS] = [1, 2];
+const joinsAs = (word: string): number => (word === 'non' ? DENIES : JOINED.has(word) ? JOINS : 0);
 
 /** "non absorbable", "non- absorbable": one word, as if its hyphen were there. */
 function joinDenied(items: readonly Item[]): Item[] {
@@ -133,14 +140,20 @@ function sizeItem(text: string, mention: Mention): Item {
   return itemOf(start, end, text.slice(start, end).toLowerCase(), 'size', false, mention, NO_SENSES);
 }
 
-/** Words and signs of a stretch: a word is letters and digits, with joining signs inside it. */
-function words(text: string, from: number, to: number, into: Item[]): void {
+/** Words and signs of a stretch: a word is letters and digits, with joining signs inside it. Returns what it joins (`joinsAs`). */
+function words(text: string, from: number, to: number, into: Item[]): number {
+  let joins = 0;
   for (let at = from; at < to; ) {
     const kind = kindAt(text, at, to);
     if (kind === SPACE) at++;
-    else if ((kind & ~PAIR) === LETTER) at = word(text, at, to, into);
-    else at = sign(text, at, at + (kind >= PAIR ? 2 : 1), into);
+    else if ((kind & ~PAIR) === LETTER) {
+      const last = lastOfWord(text, at, to);
+      joins |= pushWord(text.slice(at, last), at, into);
+      // Joining signs behind the last letter are signs, one by one.
+      for (at = last; at < to && kindAt(text, at, to) === JOINT; at++) sign(text, at, at + 1, into);
+    } else at = sign(text, at, at + (kind >= PAIR ? 2 : 1), into);
   }
+  return joins;
 }
 
 function sign(text: string, start: number, end: number, into: Item[]): number {
@@ -148,19 +161,17 @@ function sign(text: string, start: number, end: number, into: Item[]): number {
   return end;
 }
 
-/** A word up to its last letter; joining signs behind that are signs. Returns the end of it all. */
-function word(text: string, start: number, to: number, into: Item[]): number {
+/** Where the last letter of a word ends. */
+function lastOfWord(text: string, start: number, to: number): number {
   let last = start;
-  let end = start;
-  for (let kind = kindAt(text, end, to); end < to; kind = kindAt(text, end, to)) {
+  for (let end = start; end < to; ) {
+    const kind = kindAt(text, end, to);
     const letter = (kind & ~PAIR) === LETTER;
     if (!letter && kind !== JOINT) break;
     end += kind >= PAIR ? 2 : 1;
     if (letter) last = end;
   }
-  pushWord(text.slice(start, last), start, into);
-  for (let i = last; i < end; i++) sign(text, i, i + 1, into);
-  return end;
+  return last;
 }
 
 type Senses = Pick<Item, 'magnitude' | 'axisNoun' | 'deviceNoun' | 'system' | 'colour'>;
@@ -204,18 +215,20 @@ interface Form {
   readonly senses: Senses;
   /** Read as two words, up to its hyphen and from behind it. */
   readonly cut: number;
+  readonly joins: number;
 }
 
 /** Forms remembered; a language has more, a course hardly. */
 const MOST_FORMS = 20_000;
 const known = new Map<string, Form>();
 
-function pushWord(body: string, start: number, into: Item[]): void {
-  const { word, capital, senses, cut } = known.get(body) ?? learn(body);
-  if (cut > 0) {
-    pushWord(body.slice(0, cut), start, into);
-    pushWord(body.slice(cut + 1), start + cut + 1, into);
-  } else into.push(itemOf(start, start + body.length, word, 'word', capital, undefined, senses));
+/** Returns what the word joins. */
+function pushWord(body: string, start: number, into: Item[]): number {
+  const { word, capital, senses, cut, joins } = known.get(body) ?? learn(body);
+  if (cut > 0)
+    return pushWord(body.slice(0, cut), start, into) | pushWord(body.slice(cut + 1), start + cut + 1, into);
+  into.push(itemOf(start, start + body.length, word, 'word', capital, undefined, senses));
+  return joins;
 }
 
 function learn(body: string): Form {
@@ -238,7 +251,8 @@ function formOf(body: string): Form {
   const cut = dash > 2 && NUMBERED.test(lower) ? dash : 0;
   const word = shared(lower.includes('’') ? lower.replaceAll('’', "'") : lower);
   const senses = SENSES.get(word.endsWith("'s") ? word.slice(0, -2) : word) ?? NO_SENSES;
-  return { word, capital: lower !== body && body[0] !== body[0]!.toLowerCase(), senses, cut };
+  const capital = lower !== body && body[0] !== body[0]!.toLowerCase();
+  return { word, capital, senses, cut, joins: joinsAs(word) };
 }
 
 /** First words of the names of the metric scale in two words. */

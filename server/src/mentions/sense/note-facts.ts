@@ -1,6 +1,6 @@
 /** What the whole note deals in, found once a note: the last resort of a rule, never its first. */
 import { matchesOf } from '../../notes/index.ts';
-import type { System } from '../../sizes/model.ts';
+import type { Device, System } from '../../sizes/model.ts';
 import type { Surroundings } from '../scene.ts';
 import { ofLargeAnimal, systemOf } from './systems.ts';
 
@@ -39,7 +39,7 @@ const facts = new WeakMap<Surroundings, NoteFacts>();
 export function factsOf(around: Surroundings): NoteFacts {
   const known = facts.get(around);
   if (known) return known;
-  const found = gather(around);
+  const found = new Facts(around);
   facts.set(around, found);
   return found;
 }
@@ -66,35 +66,97 @@ const DOGS =
 /** Widest tracheal tube of a dog, mm. */
 const WIDEST_OF_DOGS = 16;
 
-function gather(around: Surroundings): NoteFacts {
-  const any = (test: (text: string) => boolean): boolean =>
-    around.scenes.some((scene) => test(scene.passage.text));
-  const devices = new Set(around.scenes.flatMap((scene) => scene.devices.map((hit) => hit.means)));
-  const word = any((text) => /\bgauge\b/i.test(text));
-  let small = 0;
-  for (const scene of around.scenes) small += scene.passage.text.match(SMALL_GAUGE)?.length ?? 0;
-  return {
-    gauge: word || any((text) => /[0-9]{2}\s?-?(?:G\b|gauge|ga\b)/.test(text)),
-    needles: word || [...devices].some((device) => systemOf(device) === 'needle-gauge'),
-    smallLetterGauge: small >= 2,
-    french:
-      any((text) => /[0-9]\s?-?(?:Fr\b|French|Ch\b)/.test(text)) ||
-      [...devices].some((device) => device !== 'catheter' && systemOf(device) === 'french'),
-    charriere: any((text) => CHARRIERE.test(text)),
-    letterFrench: any((text) => LETTER_FRENCH.test(text)),
-    trueFalse: any(
-      (text) =>
-        /^[0-9]{1,2}\s?[.):]?\s?T(?:\.|\s|$)/.test(text) || /\n[0-9]{1,2}\s?[.):]?\s?T(?:\.|\s|$)/.test(text),
-    ),
-    threadNames: new Set(around.scenes.flatMap((scene) => namesIn(scene.passage.text))),
-    thread: around.scenes.some((scene) => scene.materials.length > 0 || THREAD.test(scene.passage.text)),
-    things: devices.size > 0 || around.scenes.some((scene) => scene.materials.length > 0),
-    tracheal: devices.has('tracheal-tube'),
-    wires: devices.has('guidewire'),
-    dogs: any((text) => DOGS.test(text)),
-    largeAnimals: any((text) => LARGE_ANIMALS.test(text)),
-  };
+/** Each is found out when it is first asked for: most notes ask for few. */
+class Facts implements NoteFacts {
+  readonly #around: Surroundings;
+  readonly #known = new Map<keyof NoteFacts, unknown>();
+
+  constructor(around: Surroundings) {
+    this.#around = around;
+  }
+
+  #once<T>(fact: keyof NoteFacts, find: () => T): T {
+    if (!this.#known.has(fact)) this.#known.set(fact, find());
+    return this.#known.get(fact) as T;
+  }
+
+  #any(fact: keyof NoteFacts, pattern: RegExp): boolean {
+    return this.#once(fact, () => this.#matches(pattern));
+  }
+
+  #matches(pattern: RegExp): boolean {
+    return this.#around.scenes.some((scene) => pattern.test(scene.passage.text));
+  }
+
+  #names(test: (device: Device) => boolean): boolean {
+    return this.#around.scenes.some((scene) => [...scene.kinds].some(test));
+  }
+
+  get #word(): boolean {
+    return this.#matches(/\bgauge\b/i);
+  }
+
+  get gauge(): boolean {
+    return this.#once('gauge', () => this.#word || this.#matches(/[0-9]{2}\s?-?(?:G\b|gauge|ga\b)/));
+  }
+  get needles(): boolean {
+    return this.#once('needles', () => this.#word || this.#names((one) => systemOf(one) === 'needle-gauge'));
+  }
+  get smallLetterGauge(): boolean {
+    return this.#once('smallLetterGauge', () => {
+      let small = 0;
+      for (const { passage } of this.#around.scenes) small += passage.text.match(SMALL_GAUGE)?.length ?? 0;
+      return small >= 2;
+    });
+  }
+  get french(): boolean {
+    return this.#once(
+      'french',
+      () =>
+        this.#matches(/[0-9]\s?-?(?:Fr\b|French|Ch\b)/) ||
+        this.#names((one) => one !== 'catheter' && systemOf(one) === 'french'),
+    );
+  }
+  get charriere(): boolean {
+    return this.#any('charriere', CHARRIERE);
+  }
+  get letterFrench(): boolean {
+    return this.#any('letterFrench', LETTER_FRENCH);
+  }
+  get trueFalse(): boolean {
+    return this.#any('trueFalse', TRUE_FALSE);
+  }
+  get threadNames(): ReadonlySet<string> {
+    return this.#once(
+      'threadNames',
+      () => new Set(this.#around.scenes.flatMap((scene) => namesIn(scene.passage.text))),
+    );
+  }
+  get thread(): boolean {
+    return this.#once('thread', () => this.#material || this.#matches(THREAD));
+  }
+  get things(): boolean {
+    return this.#once('things', () => this.#names(() => true) || this.#material);
+  }
+  get #material(): boolean {
+    return this.#around.scenes.some((scene) => scene.materials.length > 0);
+  }
+  get tracheal(): boolean {
+    return this.#once('tracheal', () => this.#names((one) => one === 'tracheal-tube'));
+  }
+  get wires(): boolean {
+    return this.#once('wires', () => this.#names((one) => one === 'guidewire'));
+  }
+  get dogs(): boolean {
+    return this.#any('dogs', DOGS);
+  }
+  get largeAnimals(): boolean {
+    return this.#any('largeAnimals', LARGE_ANIMALS);
+  }
 }
+
+/** "3 T." at the head of a line. */
+const TRUE_FALSE = /(?:^|\n)[0-9]{1,2}\s?[.):]?\s?T(?:\.|\s|$)/;
 
 /** A tracheal tube of a horse, a cow or a large dog, in a note that treats some. */
 export const largeTube = (around: Surroundings, system: System, value: number): boolean =>

@@ -32,7 +32,7 @@ import { elliptic } from './ellipsis.ts';
 import { chosenIn, filled } from './gap.ts';
 import type { Keyed } from './key.ts';
 import { type Pair, replySpan } from './pairs.ts';
-import { AGREED_TO, NO, YES } from './yes.ts';
+import { AGREED_TO, NO, QUALIFIED, WITH, YES } from './yes.ts';
 
 const LONGEST = 16;
 
@@ -237,12 +237,6 @@ function polar(pair: Pair, desk: Desk): KeyReading[] | undefined {
   if (!yes && (compound(items, claim.kind) || ofOneNumber(claim))) return [];
   return asserted([claim], pair, yes ? 'asserted' : 'denied');
 }
-
-/** "Yes, with a dilator.", "Yes, over a wire.": something helps. */
-const WITH = /\b(?:with|over|after|once|when|using|dilat\w+)\b(?! ease\b)/;
-
-/** "Yes, as a number.", "Yes, but only on paper." */
-const QUALIFIED = /\b(?:but|if|except|though|as (?:a )?numbers?|numerically|on paper|other way|reverse)\b/;
 
 /** "Is a 22 ga wire the same as a 22 G needle?" "No.": they share a number, and differ in what it counts. */
 const ofOneNumber = (claim: Claim): boolean =>

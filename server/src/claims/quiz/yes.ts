@@ -15,3 +15,10 @@ export const AGREED_TO: ReadonlySet<Claim['kind']> = new Set([
   'formula',
   'direction',
 ]);
+
+/** "Yes, as a number.", "Yes, but only on paper." */
+export const QUALIFIED =
+  /\b(?:but|if|except|though|as (?:a )?numbers?|numerically|on paper|other way|reverse)\b/;
+
+/** "Yes, with a dilator.", "Yes, over a wire.": something helps. */
+export const WITH = /\b(?:with|over|after|once|when|using|dilat\w+)\b(?! ease\b)/;

@@ -91,17 +91,7 @@ const GENERAL =
 /** The row's own size (its first cell with one) against every measure of the row. */
 export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
   if (grid.header.some((header) => OF_TISSUE.test(header))) return [];
-  const cells = row.map((read, column) => ({
-    mention:
-      OTHER_SCALE.test(grid.header[column]!) ||
-      GOES_WITH.test(grid.header[column]!) ||
-      saidAgain(grid, column)
-        ? undefined
-        : sole(read),
-    role: roleIn(grid.header[column]!, read),
-    headed: soleMaterial([grid.heads[column]]),
-    read,
-  }));
+  const cells = row.map((read, column) => cellOf(grid, read, column));
   const twice = twiceMeasured(cells);
   const subject =
     twice ??
@@ -152,6 +142,18 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     const right = { ...operandOf(cell.mention, cell.headed ?? material), ...other };
     return [equivalence(left, right, cell.role, rowSpan(row))];
   });
+}
+
+/** What a cell measures, and the size in it that may be compared. */
+function cellOf(grid: Grid, read: Row[number], column: number) {
+  const header = grid.header[column]!;
+  const another = OTHER_SCALE.test(header) || GOES_WITH.test(header) || saidAgain(grid, column);
+  return {
+    mention: another ? undefined : sole(read),
+    role: roleIn(header, read),
+    headed: soleMaterial([grid.heads[column]]),
+    read,
+  };
 }
 
 /** Two columns headed alike, as "mm" behind each of two materials: the second is told of what stands before it. */

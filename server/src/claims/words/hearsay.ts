@@ -357,7 +357,7 @@ export const HEARSAY: readonly Hearsay[] = [
   },
   {
     place: 'behind',
-    like: /, (?:says?|said|claims?|claimed|writes?|wrote|insists?|insisted|reads) (?:an?|one|some|another|that|this|his|her|their) \w+/,
+    like: /, (?:says|said|claims|claimed|writes|wrote|insists|insisted|reads) (?:an?|one|some|another|that|this|his|her|their) [a-z]{3,}/,
     example: '«A 22 G is wider than an 18 G», says a table online.',
   },
   {

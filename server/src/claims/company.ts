@@ -6,6 +6,7 @@
 import type { Passage } from '../notes/model.ts';
 import type { Claim, Operand, Statement } from './model.ts';
 import { changed } from './text/place.ts';
+import { remembered } from './text/remember.ts';
 import { type Scene, sizeKeys } from './text/scene.ts';
 
 type Read = (scene: Scene) => readonly Statement[];
@@ -18,9 +19,8 @@ const HARD = /\b(?:myths?|misconceptions?|false|on purpose|spot|find|correct|hea
 export function inCompany(scenes: Iterable<Scene>, read: Read): Statement[] {
   const sections = new Map<string, Scene[]>();
   const found: Statement[] = [];
-  const isSoft = softly();
   for (const scene of scenes) {
-    if (!isSoft(scene.headings)) {
+    if (!softly(scene.headings)) {
       found.push(...read(scene));
       continue;
     }
@@ -33,16 +33,9 @@ export function inCompany(scenes: Iterable<Scene>, read: Read): Statement[] {
   return found;
 }
 
-/** Asked once a passage: its sentences stand below one row of headings. */
-function softly(): (headings: readonly string[]) => boolean {
-  let last: { readonly headings: readonly string[]; readonly soft: boolean } | undefined;
-  return (headings) => {
-    if (last?.headings !== headings) last = { headings, soft: headings.some(soft) };
-    return last.soft;
-  };
-}
-
 const soft = (heading: string): boolean => SOFT.test(heading) && !HARD.test(heading);
+/** Asked once a passage: its sentences stand below one row of headings. */
+const softly = remembered((headings: readonly string[]): boolean => headings.some(soft));
 
 function readSection(scenes: readonly Scene[], read: Read): readonly Statement[] {
   const plain = scenes.map((scene) => ({

@@ -4,7 +4,7 @@ import type { ComparisonClaim, EquivalenceClaim, Operand } from './model.ts';
 import type { Item } from './text/items.ts';
 import { joined } from './text/joined.ts';
 import { materialsIn } from './text/materials.ts';
-import { type Scene, spanOf } from './text/scene.ts';
+import { placeOf, type Scene, spanOf } from './text/scene.ts';
 
 /** Does a reading take what is said of one thing for another's? */
 export function misplaced(scene: Scene, reading: Reading): boolean {
@@ -22,9 +22,6 @@ export function misplaced(scene: Scene, reading: Reading): boolean {
       return false;
   }
 }
-
-const placeOf = (items: readonly Item[], { mentions }: Operand): number =>
-  items.findIndex((item) => item.mention !== undefined && item.mention === mentions[0]);
 
 /** "From 22 G to 18 G you are going wider, from 22 G to 24 G finer": the word belongs to the pair before it. */
 function ofOtherPair(scene: Scene, { focus, left, right }: ComparisonClaim): boolean {

@@ -1,7 +1,7 @@
 /** Parts of a device and what it is kept in: "the balloon of the 12 Fr", "the 22 G drawer". Their size is not the device's. */
 import type { Claim } from './model.ts';
 import type { Item } from './text/items.ts';
-import type { Scene } from './text/scene.ts';
+import { placeOf, type Scene } from './text/scene.ts';
 
 const PART =
   /^(?:wings?|hubs?|handles?|labels?|packets?|packs?|packaging|box(?:es)?|trays?|drawers?|shel(?:f|ves)|racks?|bins?|crates?|cupboards?|balloons?|eyes?|eyelets?|cuffs?|walls?|pads?|bevels?|stylets?|caps?|connectors?|clamps?|funnels?|sleeves?|pouch(?:es)?|tags?|stickers?|stocks?|piles?|queues?|orders?|bills?|rolls?|reels?|spools?)$/;
@@ -12,8 +12,8 @@ const POSSESSIVE = /^(?:'s|’s|'|’|s)$/;
 /** Is a part or a container compared, and not the sizes themselves? */
 export function comparesParts({ items }: Scene, claim: Claim): boolean {
   if (claim.kind !== 'comparison') return false;
-  return [claim.left, claim.right].some(({ mentions }) => {
-    const at = items.findIndex((item) => item.mention !== undefined && item.mention === mentions[0]);
+  return [claim.left, claim.right].some((side) => {
+    const at = placeOf(items, side);
     return at >= 0 && (partBefore(items, at) || partAfter(items, at));
   });
 }

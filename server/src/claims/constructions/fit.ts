@@ -2,7 +2,7 @@
 import type { Claim, Operand } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
-import { type Group, groups, operand, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
+import { type Group, groups, operand, placeOf, type Scene, sentenceSpan, spanOf } from '../text/scene.ts';
 import {
   ALONG,
   FITTING,
@@ -79,10 +79,7 @@ const folded = ({ word }: Item): boolean =>
 /** "25 seconds through the 14 G and 60 through the 18 G": something else goes through either. */
 function passedItself(items: readonly Item[], claim: Claim): boolean {
   if (claim.kind !== 'fit') return false;
-  const at = items.findIndex(({ mention }) => mention !== undefined && mention === claim.thing.mentions[0]);
-  const other = items.findIndex(
-    ({ mention }) => mention !== undefined && mention === claim.container.mentions[0],
-  );
+  const [at, other] = [placeOf(items, claim.thing), placeOf(items, claim.container)];
   return (
     at > 0 && other > 0 && [at, other].every((one) => INSIDE.test(joined(items, Math.max(0, one - 2), one)))
   );

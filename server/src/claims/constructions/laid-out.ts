@@ -4,7 +4,7 @@
  */
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
-import { type Group, groups, type Scene, sameSystem } from '../text/scene.ts';
+import { type Group, groups, placeOf, type Scene, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
 import { rangeClaim } from './range-claim.ts';
 
@@ -135,7 +135,7 @@ const singles = (g: Group): Group[] =>
 
 /** Each of a group where it stands. */
 const placedIn = (items: readonly Item[], g: Group): Group => {
-  const at = items.findIndex(({ mention }) => mention !== undefined && mention === g.mentions[0]);
+  const at = placeOf(items, g);
   return at < 0 || g.mentions.length > 1 ? g : { ...g, from: at, to: at };
 };
 

@@ -3,6 +3,7 @@
  * read Y", "taper for skin → cutting for skin", "before: … Now: …".
  */
 
+import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { corrected } from './corrected.ts';
@@ -23,7 +24,7 @@ export function splitErratum(
   errata: boolean,
 ): Part[] {
   const { items } = sentence;
-  if (!errata && !holdsSign(items)) return [{ sentence }];
+  if (!errata && !holds(items, AMENDING)) return [{ sentence }];
   const built = errata ? corrected(items, earlier?.items ?? []) : undefined;
   const cut = correctionAt(items);
   if (built)
@@ -43,11 +44,7 @@ export function splitErratum(
 }
 
 /** Signs and words of which every erratum has one; most sentences have none. */
-const AMENDING: ReadonlySet<string> = new Set([...SIGNS, ...'→⇒➜➔>']);
-function holdsSign(items: readonly Item[]): boolean {
-  for (const { word } of items) if (AMENDING.has(word)) return true;
-  return false;
-}
+const AMENDING = cue([...SIGNS, ...'→⇒➜➔>']);
 
 function part(
   { items: all, close }: Sentence,

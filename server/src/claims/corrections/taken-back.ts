@@ -3,7 +3,7 @@
 import type { Reading } from '../constructions/model.ts';
 import type { Operand } from '../model.ts';
 import { joined } from '../text/joined.ts';
-import { keysIn, type Scene, sizeKeys } from '../text/scene.ts';
+import { keysIn, placeOf, type Scene, sizeKeys } from '../text/scene.ts';
 
 /** Is this reading taken back, or not meant as a statement, by what stands around it? */
 export function takenBack(scene: Scene, reading: Reading): boolean {
@@ -82,9 +82,7 @@ const ofUnit = ({ items }: Scene, { sizes }: Operand): boolean =>
   );
 
 const places = ({ items }: Scene, sides: readonly Operand[]): number[] =>
-  sides.map((side) =>
-    items.findIndex(({ mention }) => mention !== undefined && mention === side.mentions[0]),
-  );
+  sides.map((side) => placeOf(items, side));
 
 /** "6 Fr catheter through 5 Fr sheath: no.", "0.038 in wire forced into a 21 G and sheared": it did not go. */
 function notPassed(scene: Scene, sides: readonly Operand[]): boolean {

@@ -3,14 +3,14 @@
  * one for tubes. Choices are short and stand alone; an answer explains itself in more than one sentence somewhere.
  */
 import type { Note, Passage } from '../../notes/model.ts';
+import { TEST_HEADING } from '../words/frames.ts';
 
 /** Asks to choose or to judge, or asks for what somebody said: what follows is not the author's answer. */
 const CHOICE =
   /\bwhich\b(?! way\b)|\b(?:true|false|right|wrong|correct|incorrect|best|odd|myths?|mistakes?|errors?|spot|find|pick|choose|tick|select|mark|match|say|says|said|think|thinks|thought|believe|hear|heard|write|wrote|answered|claims?|one|statements?|options?|following|these|those)\b/i;
 
-/** A part of a test, whose questions are answered elsewhere. */
-const TEST =
-  /\b(?:quiz(?:zes)?|questions?|tests?|exams?|papers?|mcqs?|answers?|key|check yourself|revision|assessments?|self-check|practice|q ?\d+|exercises?|marking)\b/i;
+/** What a test has besides the parts with a heading of that kind. */
+const MORE_TESTS = /\b(?:quizzes|exams|papers?|assessments|q ?\d+|exercises?|marking)\b/i;
 
 const LABELLED = /^\W*(?:[A-Ea-e]|\d{1,2}|[ivx]{1,4})[).:]\s/;
 
@@ -28,7 +28,8 @@ export function answersItself(note: Note, passage: Passage, question: string | u
   const { list, path, index } = passage;
   if (!list || question === undefined || list.ordered || list.checked !== undefined || CHOICE.test(question))
     return false;
-  if (path.some((heading) => TEST.test(note.passages[heading]?.text ?? ''))) return false;
+  const heads = path.map((heading) => note.passages[heading]?.text ?? '');
+  if (heads.some((head) => TEST_HEADING.test(head) || MORE_TESTS.test(head))) return false;
   const near = note.passages.slice(Math.max(0, index - REACH), index + REACH + 1);
   const items = near.filter((other) => other.list?.list === list.list);
   return (

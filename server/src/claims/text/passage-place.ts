@@ -6,7 +6,7 @@ import { type Part, splitErratum } from '../corrections/amended.ts';
 import { ofErrata } from '../corrections/errata.ts';
 import type { Answers } from '../quiz/answers.ts';
 import { labelNumber, markerNumber, type Piece, rowNumber } from '../quiz/piece.ts';
-import { OPTION_LEAD } from '../words/frames.ts';
+import { OPTION_LEAD, TEST_HEADING } from '../words/frames.ts';
 import { offersAlternatives, settleAlternatives } from './alternatives.ts';
 import { answersItself } from './answered-list.ts';
 import type { Item } from './items.ts';
@@ -344,9 +344,6 @@ function headingAbove(note: Note, reads: readonly Read[], read: Read): string {
     ? (note.passages[first.index]?.text ?? '')
     : '';
 }
-
-const TEST_HEADING =
-  /\b(?:quiz|questions?|tests?|exam|mcqs?|answers?|key|check yourself|revision|assessment|self-check|practice)\b/i;
 
 const ANSWERS = /(?:^|\n)\W*(?:correct |right )?(?:answers?|key)\b.{0,12}[:=]/i;
 

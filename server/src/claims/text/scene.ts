@@ -150,3 +150,9 @@ export const twoSizes = (a: Group, b: Group): boolean =>
 /** Words of a sentence as one lower-case string, sizes as "#". For frame words only, never for reading claims. */
 export const wordsOf = ({ items }: Pick<Sentence, 'items'>): string =>
   items.map((item) => (item.kind === 'size' ? '#' : item.word)).join(' ');
+
+/** Which item holds the first mention of these; −1 where none does. */
+export const placeOf = (
+  items: readonly Item[],
+  { mentions }: { readonly mentions: readonly Mention[] },
+): number => items.findIndex(({ mention }) => mention !== undefined && mention === mentions[0]);

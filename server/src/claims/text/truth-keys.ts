@@ -58,10 +58,8 @@ export function isTruthItem(read: Read, lead: Sentence | undefined, headings: re
   return (
     setsOut(read.passage) ||
     (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
-    headings.some(
-      (heading, i) =>
-        TRUTH.test(heading) && (i === headings.length - 1 || read.passage.list?.ordered === true),
-    ) ||
+    headsTruth(headings) ||
+    (read.passage.list?.ordered === true && headings.some((heading) => TRUTH.test(heading))) ||
     read.passage.cell !== undefined
   );
 }

@@ -96,3 +96,7 @@ export const TEACHING_VERBS = set(
 
 export const OPTION_LEAD =
   /\b(?:(?<!, )which (?:of|one|statement|answer|is|are|size|needle|cannula|catheter|suture)|true or false|t\/f|circle|tick|select|choose (?:one|the|all)|pick (?:one|the|all)|all that apply|true or not|right or wrong|multiple choice|mark each|decide whether)\b/;
+
+/** A heading of a part of a test. */
+export const TEST_HEADING =
+  /\b(?:quiz|questions?|tests?|exam|mcqs?|answers?|key|check yourself|revision|assessment|self-check|practice)\b/i;

@@ -83,8 +83,7 @@ const besideFrench = (place: Place, value: number): boolean =>
 
 /** "G18": only beside a needle or cannula, since grid squares and rooms look alike. */
 function letterFirst(place: Place, match: string): Verdict {
-  if (/\b(?:room|bay|desk|gate|seat|row|ward|grid|square|locker|shelf)\s$/i.test(place.before))
-    return NOTHING;
+  if (/\b(?:desk|seat|row|grid|square|shelf)\s$/i.test(place.before)) return NOTHING;
   return isGauge(place) || gaugeNear(place) ? size('needle-gauge', 'letter-first', match) : NOTHING;
 }
 

@@ -6,10 +6,10 @@ import type { Answer, Job, Setup } from './job.ts';
 const AHEAD = 3;
 
 /**
- * Memory of each thread, MB. Left alone it would take twice as much and be no faster. Notes too large for it are
- * not given to threads.
+ * Memory of each thread, MB: an engine that may take more collects later, takes twice as much and is no faster. Notes too
+ * large for it are not given to threads; a thread that runs out of it all the same is replaced.
  */
-const ROOM: ResourceLimits = { maxYoungGenerationSizeMb: 16, maxOldGenerationSizeMb: 192 };
+const ROOM: ResourceLimits = { maxYoungGenerationSizeMb: 16, maxOldGenerationSizeMb: 64 };
 
 interface Waiting {
   readonly done: (answers: readonly Answer[]) => void;
@@ -19,6 +19,7 @@ interface Waiting {
 class Thread {
   readonly #worker: Worker;
   readonly #waiting = new Map<number, Waiting>();
+  #ended = false;
 
   constructor(script: string, setup: Setup) {
     this.#worker = new Worker(script, {
@@ -31,6 +32,11 @@ class Thread {
     });
     this.#worker.on('error', (error: Error) => this.#fail(error));
     this.#worker.on('exit', () => this.#fail(new Error('a thread ended early')));
+  }
+
+  /** True for one that takes no more. */
+  get ended(): boolean {
+    return this.#ended;
   }
 
   get load(): number {
@@ -49,25 +55,49 @@ class Thread {
   }
 
   #fail(error: Error): void {
+    this.#ended = true;
     for (const { failed } of this.#waiting.values()) failed(error);
     this.#waiting.clear();
   }
+}
+
+interface Crew {
+  readonly threads: number;
+  /** The file that each thread runs. */
+  readonly script: string;
+  /** Answers in this thread, which may take the memory it needs, what was too much for another. */
+  readonly instead: (jobs: readonly Job[]) => readonly Answer[];
+}
+
+const outOfMemory = (error: unknown): boolean =>
+  (error as NodeJS.ErrnoException).code === 'ERR_WORKER_OUT_OF_MEMORY';
+
+/** The one with least to do, in place of which a new one comes when it has ended. */
+function free(crew: Thread[], fresh: () => Thread): Thread {
+  const at = crew.reduce((least, thread, i) => (thread.load < crew[least]!.load ? i : least), 0);
+  if (crew[at]!.ended) crew[at] = fresh();
+  return crew[at]!;
 }
 
 /** Yields the answers of each batch, in order. Ends its threads however the loop ends. */
 export async function* pooled(
   batches: Iterable<readonly Job[]>,
   setup: Setup,
-  { threads, script }: { readonly threads: number; readonly script: string },
+  { threads, script, instead }: Crew,
 ): AsyncGenerator<readonly Answer[]> {
-  const crew = Array.from({ length: threads }, () => new Thread(script, setup));
+  const fresh = (): Thread => new Thread(script, setup);
+  const crew = Array.from({ length: threads }, fresh);
   const underWay: Promise<readonly Answer[]>[] = [];
   try {
     let id = 0;
     for (const jobs of batches) {
       if (underWay.length >= threads * AHEAD) yield await underWay.shift()!;
-      const free = crew.reduce((a, b) => (b.load < a.load ? b : a));
-      const asked = free.ask(id++, jobs);
+      const asked = free(crew, fresh)
+        .ask(id++, jobs)
+        .catch((error: unknown) => {
+          if (!outOfMemory(error)) throw error;
+          return instead(jobs);
+        });
       // Awaited later, in turn; until then a failure must not count as unhandled.
       asked.catch(() => {});
       underWay.push(asked);

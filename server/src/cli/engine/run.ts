@@ -47,7 +47,7 @@ function look(job: Job): Stats | undefined {
 }
 
 /** Read in this thread, which may take the memory it needs, bytes. */
-const LARGE = 500_000;
+const LARGE = 200_000;
 
 const isLarge = ({ stat }: Looked): boolean => (stat?.size ?? 0) > LARGE;
 
@@ -103,7 +103,11 @@ async function* answers(
 ): AsyncGenerator<readonly Answer[]> {
   await prepare(setup);
   if (threads > 1)
-    yield* (await import('./pool.ts')).pooled(batches(looked), setup, { threads, script: script() });
+    yield* (await import('./pool.ts')).pooled(batches(looked), setup, {
+      threads,
+      script: script(),
+      instead: (jobs) => jobs.map((job) => answerLarge(job, setup)),
+    });
   else yield* alone(looked, setup);
 }
 

@@ -60,7 +60,7 @@ export const uspSpoken: Notation = {
   title: 'USP sizes as spoken',
   about: 'Three-oh, two-aught, four nought; double zero, triple zero.',
   system: 'usp',
-  pattern: `${BEFORE}(?:one[\\s-](?:oh|o)|(?:${COUNT})[\\s-](?:oh|aught|ought|nought|zero|o)|[2-9]-(?:oh|aught|nought)|(?:double|triple|treble|quadruple)[\\s-](?:zero|oh|aught|ought|nought|o))${AFTER}(?!-[a-z])`,
+  pattern: `${BEFORE}(?:one[\\s-](?:oh|o)|(?:${COUNT})[\\s-](?:oh|aught|ought|nought|zero|o)|[2-9]-(?:oh|aught|nought)|(?:double|triple|treble|quadruple)[\\s-](?:zero|oh|aught|ought|nought|o))${AFTER}(?!-[a-z]|['’]\\s?clock)`,
   anyCase: true,
   read: (text) => {
     const first = text.toLowerCase().split(/[\s-]/)[0]!;
@@ -68,7 +68,7 @@ export const uspSpoken: Notation = {
     return one(text, 1 - zeros, 0, true);
   },
   examples: ['three-oh', 'two aught', 'four nought', 'double zero', 'triple zero', 'two zero'],
-  counterExamples: ['oh-three-five', 'clip two-oh-one', 'it has four zeros'],
+  counterExamples: ['oh-three-five', 'clip two-oh-one', 'it has four zeros', "six o'clock"],
 };
 
 const WHOLE = '(?:0(?!0)|[1-9][0-9]?)';

@@ -10,6 +10,11 @@ const CHANGE = /\bfrom\s(?:an?\s|the\s)?$/i;
 const RANGING =
   /\b(?:rang\w+|runs?|sizes?|available|com(?:e|es|ing)|vary|varies|anything|any|everything|made|sold|exists?|cover\w*|span\w*|stock\w*)\b[^.]{0,40}\bfrom\s(?:an?\s)?$/i;
 
+/** "Nylon from 5-0 to 7-0 is …": things of these sizes, of which something is told. */
+const THINGS =
+  /(?:^|[.:;,!?]\s|\n\W*)(?:(?:our|all|the|most|your)\s)?(?:[a-z-]+\s)?(?:sutures?|threads?|needles?|cannula(?:s|e)|catheters?|drains?|tubes?|nylon|silk|polypropylene|polyester|gut|catgut)\sfrom\s(?:an?\s)?$/i;
+const TOLD = /^\s(?:is|are|measures?)\s/;
+
 export function joinRanges(scene: Scene, mentions: readonly Mention[]): Mention[] {
   const out: Mention[] = [];
   for (const mention of mentions) {
@@ -31,7 +36,11 @@ function joins(text: string, a: Mention, b: Mention): boolean {
     return false;
   if (!JOIN.test(text.slice(a.span.end, b.span.start))) return false;
   const before = text.slice(Math.max(0, a.span.start - 80), a.span.start);
-  return !CHANGE.test(before) || RANGING.test(before);
+  return (
+    !CHANGE.test(before) ||
+    RANGING.test(before) ||
+    (THINGS.test(before) && TOLD.test(text.slice(b.span.end, b.span.end + 12)))
+  );
 }
 
 function merged(scene: Scene, a: Mention, b: Mention): Mention {

@@ -1,6 +1,8 @@
 /** Sizes that surely are made, or surely are not: to be told by a table is not enough where good texts end a scale elsewhere. */
 import { existence } from './existence.ts';
 import type { Lens, Size, SourceKey } from './model.ts';
+import { GUIDEWIRES } from './tables/guidewires.ts';
+import { IV_CANNULA } from './tables/iv-cannula.ts';
 import { NEEDLE_GAUGE } from './tables/needle-gauge.ts';
 
 export interface Made {
@@ -17,7 +19,7 @@ const UNKNOWN: Made = { made: 'unknown', because: '', sources: [] };
 /** The ranks that every table read has, of threads in general: 11-0 to 5. Beyond them texts end the scale in several places. */
 const [FINEST_AGREED, THICKEST_AGREED] = [-10, 5];
 
-/** Is such a size made at all? Threads of no particular material, hypodermic needles; all else is unknown. Never throws. */
+/** Is such a size made at all? Threads of no particular material, hypodermic needles, cannulas for veins, guidewires; all else is unknown. Never throws. */
 export function surelyMade(size: Size, lens: Lens = {}): Made {
   const { exists, because, sources } = existence(size, lens);
   if (exists === 'no') return { made: 'no', because, sources };
@@ -26,8 +28,19 @@ export function surelyMade(size: Size, lens: Lens = {}): Made {
     return lens.material === undefined && size.value >= FINEST_AGREED && size.value <= THICKEST_AGREED
       ? { made: 'yes', because, sources }
       : UNKNOWN;
-  return size.system === 'needle-gauge' ? hypodermic(size.value, lens) : UNKNOWN;
+  if (size.system === 'wire-inch') return sure(size.value) ? { made: 'yes', because, sources } : UNKNOWN;
+  if (size.system !== 'needle-gauge') return UNKNOWN;
+  return lens.device === 'cannula' ? venous(size.value) : hypodermic(size.value, lens);
 }
+
+/** Guidewires that more than one text names. */
+const sure = (inch: number): boolean =>
+  GUIDEWIRES.some((row) => row.inch === inch && row.confidence === 'confirmed');
+
+const venous = (value: number): Made =>
+  IV_CANNULA.some(({ gauge }) => gauge === value)
+    ? { made: 'yes', because: 'it is a cannula of ISO 10555-5', sources: ['ISO10555-5', 'JPneedle'] }
+    : UNKNOWN;
 
 /** By the rows that ISO 9626 designates; charts go on with wider ones. */
 function hypodermic(value: number, { device = 'needle' }: Lens): Made {

@@ -1,6 +1,6 @@
 /**
  * Sizes said not to exist: "there is no such thing as a 19 G needle", "the scale ends at 7-0", "6-0 is the finest there is",
- * "USP has no size between 2-0 and 4-0", "needle gauges go up in twos". Said of threads as such and of hypodermic needles;
+ * "USP has no size between 2-0 and 4-0", "needle gauges go up in twos". Said of threads as such, of hypodermic needles, of cannulas for veins and of guidewires;
  * what a shelf, a ward, a maker, a material or another device has is left alone.
  */
 import type { ExistenceClaim } from '../model.ts';
@@ -12,8 +12,10 @@ import { ENDING, SAYS_NO, WAYS, type Way } from '../words/absent.ts';
 import {
   missed,
   narrowed,
+  ofCannulas,
   ofNeedles,
   ofThreads,
+  ofWires,
   saysOfScale,
   saysOfThreads,
   shelved,
@@ -73,13 +75,20 @@ function claimOf(scene: Scene, way: Way, { from, to }: Words): Reading | undefin
   if (way.absent === 'uneven') return ofNeedles(scene, said) ? reading(scene, from, to, 'uneven') : undefined;
   if (!group || !oneScale(group)) return undefined;
   const needles = group.sizes[0]!.system === 'needle-gauge';
-  if (!(needles ? ofNeedles(scene, said) : ofThreads(scene, group))) return undefined;
+  if (!speaksOf(scene, said, group)) return undefined;
   if (way.shelf && (shelved(scene) || (!placeless(said) && missed(scene)))) return undefined;
   const open = way.vague || (missable(way, said) && !alone(scene, from, to));
   if (open && !saysOfScale(scene, needles)) return undefined;
   const absent = way.absent === 'beyond' ? sideOf(said, group, needles) : way.absent;
   if (!absent || (absent === 'between' && group.sizes.length !== 2)) return undefined;
   return reading(scene, from, to, absent, group);
+}
+
+/** Of things that are told of as a whole. */
+function speaksOf(scene: Scene, said: readonly Item[], group: Group): boolean {
+  const system = group.sizes[0]!.system;
+  if (system === 'usp') return ofThreads(scene, group);
+  return system === 'wire-inch' ? ofWires(scene, said) : ofNeedles(scene, said) || ofCannulas(scene, said);
 }
 
 /** "There is no 19 G", "you will not find a 7-0 suture": it may be one that is missing here. */
@@ -125,7 +134,7 @@ function spokenOf({ items, before }: Scene, from: number): Group | undefined {
 /** Written for certain, of one scale, each a size of its own. */
 const oneScale = ({ mentions, sizes }: Group): boolean =>
   mentions.every(({ kind, sizes: own }) => kind !== 'ambiguous' && own.length === 1) &&
-  /^(?:usp|needle-gauge)$/.test(sizes[0]?.system ?? '') &&
+  /^(?:usp|needle-gauge|wire-inch)$/.test(sizes[0]?.system ?? '') &&
   sizes.every(({ system }) => system === sizes[0]!.system);
 
 /** On which side nothing is left: by the words of the text, or by the end of the scale at which the size stands. */
@@ -135,6 +144,7 @@ function sideOf(said: readonly Item[], { sizes }: Group, needles: boolean): 'fin
   const word = said
     .map(({ word }) => (FINE.test(word) ? 'finer' : THICK.test(word) ? 'thicker' : ''))
     .join('');
+  if (only.system === 'wire-inch') return word === 'finer' ? word : undefined;
   const side = word || (needles ? BY_GAUGE : BY_RANK)(only.value);
   // Charts go on with wider needles than the standard has.
   return side === 'finer' || (side === 'thicker' && !needles) ? side : undefined;

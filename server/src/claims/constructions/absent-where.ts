@@ -28,9 +28,11 @@ const ENTRY = /^\s*(?:[A-Za-z]?\d{1,3}[.):]|[-*•])\s/;
 
 /** Supposed, doubted, told of others, past, with an exception, or said of one place: "here", "in this tray", "for the eye". */
 export function narrowed({ items }: Scene): boolean {
-  const text = joined(items);
+  const text = joined(items).replace(TO_JUDGE, '');
   return NARROWS.test(text) || OPENED.test(text.replace(OF_SCALE, ''));
 }
+/** Asked of the statement, and no part of it. */
+const TO_JUDGE = /\b(?:true or false|right or wrong|t or f)\b/;
 const NARROWS =
   /\b(?:if|unless|whether|suppose|supposing|imagine|pretend|would|were|was|had|did|could|might|may|perhaps|maybe|probably|possibly|presumably|apparently|allegedly|supposedly|almost|nearly|practically|virtually|hardly|rarely|seldom|common|commonly|usually|usual|generally|mostly|often|normally|typically|routinely?|sometimes|in practice|as far as|think|thinks|believes?|reckons?|to my knowledge|except|excepting|apart from|other than|besides|but for|only for|aside|until|yet|any ?more|any longer|nowadays|today|currently|still|once|game|joke|joking|true|untrue|false|wrong|myth|nonsense|mistake|says?|said|told|claims?|asks?|asked|heard|why|which of|here|we|we're|our|ours|us|my|mine|i|this|these|those|ward|wards|theatre|theatres|tray|trays|kits?|drawers?|shel(?:f|ves)|cupboards?|trolley|stock\w*|hospital|department|clinic|unit|room|country|store|stores|patients?|wounds?|box|boxes|list above|above|below|figure|picture|photo|slide)\b/;
 /** "In dentistry, …", "for the eye …", "with gut, …". */
@@ -73,10 +75,26 @@ export function ofNeedles(scene: Scene, said: readonly Item[]): boolean {
   if (devices.some((device) => device !== 'needle')) return false;
   const words = joined(said);
   const near = around(scene);
-  if (/\b(?:hypodermic|injection) needles?\b/.test(words)) return true;
+  if (/\b(?:hypodermic|injection|hollow) needles?\b/.test(words)) return true;
   if (OTHER_NEEDLES.test(near)) return false;
   return /\bneedles?\b/.test(words) || (/\bneedles?\b/.test(near) && !OTHER_GAUGES.test(near));
 }
+/** Cannulas for veins as such: no other kind, and nobody for whom the finer ones are not meant. */
+export const ofCannulas = (scene: Scene, said: readonly Item[]): boolean =>
+  said.every(({ mention }) => (mention?.device ?? 'cannula') === 'cannula') &&
+  /\bcannula(?:s|e)?\b/.test(joined(said)) &&
+  !OTHER_CANNULAS.test(near(scene));
+const OTHER_CANNULAS =
+  /\b(?:adults?|grown|nasal|arter\w+|ecmo|bypass|perfusion|umbilical|uterine|suction|fillers?|blunt|liposuction|fat|eyes?|ophthal\w+|blood|transfus\w+|contrast|emergenc\w+|trauma)\b/;
+
+/** Guidewires as such, of no vessel. */
+export const ofWires = (scene: Scene, said: readonly Item[]): boolean =>
+  /\bguide-?wires?\b/.test(joined(said)) && !OTHER_WIRES.test(near(scene));
+const OTHER_WIRES =
+  /\b(?:coronar\w+|ureter\w*|urolog\w*|biliary|endoscop\w*|central|picc|seldinger|dialysis|k-wires?|neuro\w*|femoral|peripheral)\b/;
+const near = ({ headings, sentence, passage }: Scene): string =>
+  `${headings.join('\n')}\n${passage.text.slice(Math.max(0, sentence.start - BEFORE), sentence.end + AFTER)}`.toLowerCase();
+
 const OTHER_NEEDLES =
   /\b(?:spinals?|epidurals?|tuohy|quincke|lumbar|pencil[- ]points?|biops\w+|fistula|dialysis|trocars?|introducers?|marrow|huber|ports?|dental|insulin|pens?|acupuncture|block needles?|butterfl\w+|winged|vacuum|suture needles?|wire gauges?|birmingham|stubs|awg|swg|bwg)\b/;
 const OTHER_GAUGES =

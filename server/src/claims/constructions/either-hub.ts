@@ -19,7 +19,8 @@ export function onEither(scene: Scene, colours: readonly Colour[], sizes: readon
   if (!colour || colours.some(({ family }) => family !== colour.family) || !size || others.length > 0)
     return [];
   if (size.sizes.length !== 1 || size.sizes[0]!.system !== 'needle-gauge') return [];
-  if (items.some(({ word }) => NEGATIONS.has(word) || OPEN.test(word))) return [];
+  const led = joined(items).match(SURE_OF_IT)?.[0].split(' ').length ?? 0;
+  if (items.slice(led).some(({ word }) => NEGATIONS.has(word) || OPEN.test(word))) return [];
   const said = colour.at < size.from ? colourFirst(scene, colours, size) : sizeFirst(items, colour);
   if (!said) return [];
   return (['needle', 'cannula'] as const).map((device) => {
@@ -62,4 +63,7 @@ const ENDED = /^$|^[.,;!)]/;
 
 const SHARED =
   /\b(?:are both|both are|both of (?:which|them) are|(?:are|is) alike|all|come in|both come in|both have an?)(?: the same)?$/;
+/** "A colour that nobody mixes up: …": what it denies is not what follows. */
+const SURE_OF_IT =
+  /^(?!.*\b(?:true|so|say|said|believe|think)\b.*:)[^:]*\b(?:nobody|no one|you (?:cannot|can't|never)) (?:ever |can )?(?:mix(?:es)?|confuses?|forgets?|mistakes?|gets? (?:it |this )?wrong)\b[^:]*:/;
 const OPEN = /^(?:if|unless|than|but|while|whereas|only)$/;

@@ -218,7 +218,7 @@ const gapped = (items: readonly Item[], left: Group, right: Group, between: read
 
 /** "Metric 2 is another way of saying 3-0." */
 const renamed = (between: readonly Item[]): boolean =>
-  /^(?:is|are) (?:just |only |simply )?another (?:way (?:of (?:saying|writing)|to (?:say|write))|name for|word for)(?: an?| the| size)?$/.test(
+  /^(?:(?:silk|nylon|poly\S+|gut|catgut|threads?|sutures?) )?(?:is|are) (?:just |only |simply )?another (?:way (?:of (?:saying|writing)|to (?:say|write))|name for|word for)(?: an?| the| size)?$/.test(
     textOf(between),
   );
 

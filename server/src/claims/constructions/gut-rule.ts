@@ -13,10 +13,15 @@ import { ruleClaim } from './rule-claim.ts';
 
 export const gutRule: Construction = {
   id: 'gut-rule',
-  needs: () => [{ holds: ['compared', 'material'], words: ['than'] }],
+  needs: () => [
+    { holds: ['compared', 'material'], words: ['than'] },
+    { holds: ['material'], words: ['same', 'equally', 'as'] },
+  ],
   read(scene) {
     const { items } = scene;
     if (scene.sentence.close === '?' || items.length > 45) return [];
+    const alike = setEqual(items);
+    if (alike.length > 0) return alike.map(({ at, to }) => reading(scene, at, to, 'gut-is-as-thick'));
     const than = items.findIndex(({ word }) => word === 'than');
     const words = measuredWords(items).filter((m) => m.degree === 'comparative' && m.axis !== 'other');
     const word = words.find((m) => m.at < than && than - m.to <= 3);
@@ -25,7 +30,7 @@ export const gutRule: Construction = {
     const [left, right] = [kindIn(items, 0, word.at), kindIn(items, than + 1, sideEnd(items, than))];
     if (!left || !right || left === right) return [];
     const thicker = (word.sign === 1) === (left === 'gut');
-    return [reading(scene, word.at, than, thicker)];
+    return [reading(scene, word.at, than, thicker ? 'gut-is-thicker' : 'gut-is-thinner')];
   },
 };
 
@@ -62,7 +67,28 @@ function kindIn(items: readonly Item[], from: number, to: number): 'gut' | 'synt
 /** Not the absorbable monofilaments, which may be as thick as gut. */
 const SYNTHETIC = /^(?:polyglactin-910|polyglycolic-acid|nylon|polypropylene|polyester|silk)$/;
 
-function reading(scene: Scene, at: number, than: number, thicker: boolean): Reading {
-  const claim = ruleClaim(scene, 'gut-rule', 'usp', thicker ? 'gut-is-thicker' : 'gut-is-thinner', at);
-  return { claim, at, from: at, to: than };
+/** "A 3-0 gut and a 3-0 nylon have the same diameter", "4-0 chromic is as thick as 4-0 silk". */
+function setEqual(items: readonly Item[]): { at: number; to: number }[] {
+  const said = joined(items);
+  const match = EQUAL.exec(said);
+  if (!match || items.some(({ word }) => NEGATIONS.has(word) || OPEN.test(word) || SETS_APART.test(word)))
+    return [];
+  const all = groups(items);
+  const [first] = all;
+  const oneSize = first
+    ? all.length > 1 && first.sizes[0]!.system === 'usp' && all.every((g) => sameSizes(first, g))
+    : SIZE_FOR_SIZE.test(said);
+  const kinds = materialsIn(items).map(({ at, to }) => kindIn(items, at, to + 1));
+  if (!oneSize || !kinds.includes('gut') || !kinds.includes('synthetic') || kinds.includes(undefined))
+    return [];
+  const at = said.slice(0, match.index).split(' ').length - 1;
+  return [{ at, to: at + match[0].split(' ').length - 1 }];
+}
+const EQUAL =
+  /\b(?:(?:have|has|share|are) (?:(?:exactly|just|both|all|also) )*(?:(?:one and )?the same|one) (?:diameter|thickness|width|calib(?:re|er))|are (?:(?:exactly|just|both|also) )*equally (?:thick|thin|wide|fine)|is (?:(?:exactly|just|also|quite) )*as (?:thick|thin|wide|fine) as)\b/;
+const SETS_APART =
+  /^(?:but|while|whereas|although|than|or|except|between|only|once|when|until|myth|mistake|wrong|metric|japan\w*)$/;
+
+function reading(scene: Scene, at: number, to: number, formula: string): Reading {
+  return { claim: ruleClaim(scene, 'gut-rule', 'usp', formula, at, to), at, from: at, to };
 }

@@ -60,6 +60,7 @@ import { unit } from './unit.ts';
 import { usual } from './usual.ts';
 import { whole } from './whole.ts';
 import { width } from './width.ts';
+import { wireScale } from './wire-scale.ts';
 import { worded } from './worded.ts';
 import { writings } from './writings.ts';
 import { wrongUnit } from './wrong-unit.ts';
@@ -112,6 +113,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   property,
   onlyOne,
   gutRule,
+  wireScale,
   referents,
   lasting,
   members,

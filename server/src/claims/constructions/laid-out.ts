@@ -75,7 +75,7 @@ const TURNS =
   /\b(?:not|never|no|none|nor|neither|than|but|except|unless|outside|instead|rather|if|otherwise|without|whereas|unlike|wrong|missing|lacks?|skips?|beyond|too|\w+n't)\b|\?/;
 /** Verbs that lay the sizes out, with nothing but small words behind them. */
 const LAYS_OUT =
-  /(?:\b(?:leav(?:es|ing)|are|is|means?|meaning|comprises?|includes?|including|holds?|contains?|gives?|remains?|lies|sits|comes|(?:you|we|i) (?:have|find|get|keep|stock|see|can use|may use|may take|can take)|namely|left)|[:—–])(?: ?(?:us|you|me|only|just|exactly|size|sizes|the|one|two|three|single|a|an|our|and|both|left|in between|all|of|them|possible|choices?|options?|numbers?|gauges?|still|then|there|with|here|,|:|—|–|namely|that|which|it) ?)*$/;
+  /(?:\b(?:leav(?:es|ing)|are|is|there's|means?|meaning|comprises?|includes?|including|holds?|contains?|gives?|remains?|lies|sits|comes|(?:you|we|i) (?:have|find|get|keep|stock|see|can use|may use|may take|can take)|namely|left)|[:—–])(?: ?(?:us|you|me|only|just|exactly|size|sizes|the|one|two|three|single|a|an|our|and|both|left|in between|all|of|them|possible|choices?|options?|numbers?|gauges?|still|then|there|with|here|,|:|—|–|namely|that|which|it) ?)*$/;
 /** For somebody or something else. */
 const ELSE = /\bfor (?!example\b|instance\b|this\b|that\b|it\b|you\b|us\b)/;
 const LEAVES =

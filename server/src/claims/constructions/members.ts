@@ -45,16 +45,11 @@ const underProperty = (scene: Scene, named: readonly NamedMaterial[]): Reading[]
 function among(scene: Scene, named: readonly NamedMaterial[]): Reading[] {
   const { items } = scene;
   const [first] = named;
-  const rows = items.flatMap((item, at) => (PROPERTY_WORDS.has(item.word) ? [at] : []));
-  const [at] = rows;
-  if (
-    !first ||
-    named.length < 2 ||
-    at === undefined ||
-    rows.length > 1 ||
-    first.at < at ||
-    first.at - at > 11
-  )
+  const at = items.findIndex((item) => PROPERTY_WORDS.has(item.word));
+  const rows = items.filter(
+    (item, i) => PROPERTY_WORDS.has(item.word) && !(i > at && remarked(items, at, i)),
+  );
+  if (!first || named.length < 2 || at < 0 || rows.length > 1 || first.at < at || first.at - at > 11)
     return [];
   const gap = items.slice(at + 1, first.at);
   if (
@@ -213,7 +208,8 @@ function listed(items: readonly Item[], at: number, named: readonly NamedMateria
         (item) =>
           PROPERTY_WORDS.has(item.word) &&
           PROPERTY_WORDS.get(item.word)!.property === PROPERTY_WORDS.get(items[at]!.word)!.property &&
-          item !== items[at],
+          item !== items[at] &&
+          !remarked(items, at, items.indexOf(item)),
       )
   )
     return [];
@@ -230,6 +226,20 @@ function listed(items: readonly Item[], at: number, named: readonly NamedMateria
   // "All but silk are absorbable: …": what was named before has been set apart.
   const apart = new Set(named.filter((m) => m.to < at).map((m) => m.id));
   return (near ? run.slice(1) : run).filter((m) => !apart.has(m.id));
+}
+
+/** "braided ones: silk and polyester, which has the softest braid": said again of the last, in a clause of its own. */
+function remarked(items: readonly Item[], at: number, other: number): boolean {
+  const comma = items.slice(0, other).findLastIndex(isComma);
+  const clause = items.slice(comma + 1, other + 4);
+  return (
+    comma > at &&
+    /^(?:which|whose)$/.test(clause[0]?.word ?? '') &&
+    PROPERTY_WORDS.get(items[other]!.word)!.value === PROPERTY_WORDS.get(items[at]!.word)!.value &&
+    !clause.some(
+      ({ word }) => EXCEPTS.test(word) || /^(?:or|if|but|less|least|hardly|barely|isn't|doesn't)$/.test(word),
+    )
+  );
 }
 
 /** "something slow or something permanent: polydioxanone or polypropylene" */

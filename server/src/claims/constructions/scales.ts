@@ -141,7 +141,9 @@ const SMALL =
   /^(?:the|a|an|of|by|in|from|for|to|its|their|your|you|us|on|across|along|at|how|many|much|simply|just|really|basically|literally|actually|essentially|only|number|count|figure|figures|nothing|but|more|directly|always|after|as|with|it|this|that|size|sizes|sized|needle|needles|cannula|cannulas|catheter|catheters|tube|tubes|thread|suture|sutures|wire|wires|is|are|was|long|wide|thick|measured|given|all|about|because|same|each|every|any|true|taken|round|french)$/;
 const REACH = 8;
 
-const LINKS = cue(LINK);
+/** "Read the metric number as millimetres", "take gauge as tenths of an inch". */
+const TAKEN = /\b(?:read|take|treat|count|understand|think of)(?: (?:the|an?|any|your|every))?$/;
+const LINKS = cue(new RegExp(`${LINK.source}|^as$`));
 
 /** With these a measure begins. */
 const OPENS_MEASURE =
@@ -225,7 +227,10 @@ export function scaleRule(scene: Scene): Reading[] {
   const so = items.findIndex((item, i) => i > scale.to && item.word === ',' && hence(items, i));
   const end = so < 0 ? items.length : so;
   if (items.some((item, i) => item.kind === 'size' && i < end && i !== scale.from && i !== given)) return [];
-  const link = items.findIndex((item, i) => i > start && i <= start + 7 && LINK.test(item.word));
+  const taken = TAKEN.test(joined(items, scale.from - 3, scale.from));
+  const link = items.findIndex(
+    (item, i) => i > start && i <= start + 7 && (LINK.test(item.word) || (taken && item.word === 'as')),
+  );
   if (
     link < 0 ||
     !items

@@ -53,7 +53,8 @@ const singly =
     });
 
 const NOUN = '(?:(?:silk|nylon|suture|thread|catgut|gut|polypropylene|one) )?';
-const PLACE = '(?:(?:on|in) (?:an? |the |old |older |our |some |suture )*\\w+ )?';
+const PLACE =
+  '(?:(?:on|in) (?:an? |the |old |older |our |your |their |some |these |those |such |most |very |suture )*\\w+ )?';
 const OFTEN = '(?:also |likewise |often |sometimes |usually |still |just |simply |then |therefore )*';
 const SIZE = '(?:(?:a|an|the|size|number|no|plain|usp) )*';
 const AS = `(?:as )?${SIZE}`;
@@ -73,6 +74,12 @@ const BETWEEN = new RegExp(
 /** "Read 00 nylon as 3-0", "some write 6-0 silk as 00000". */
 const VERB_BEFORE =
   /(?:^| )(?:read|write|writes|spell|spells|print|prints|note|notes|writing|reading)(?: (?:a|an|the|size|number))?$/;
+/** "Treat 00 as 3-0": of a row of zeros alone, since a thread may be taken for another. */
+const TAKE_BEFORE = /(?:^| )(?:treat|treats|regard|understand|think of)(?: (?:an?|the|size|number))?$/;
+/** "00 there is no more than a nought, so treat it as 0". */
+const SO_TREAT = new RegExp(
+  `^(?!.*\\b(?:if|not|never|out|gone|missing|left|without|and|or)\\b)[^;:.]{0,60}, so (?:you (?:can |may )?|just |please )?(?:treat|read|take|count|enter) (?:it|that|this) as ${SIZE}$`,
+);
 const AS_BETWEEN = new RegExp(`^${NOUN}as ${SIZE}$`);
 
 /** "000 is 3-0": a row of zeros is nothing but another writing. */
@@ -92,6 +99,9 @@ function ties(items: readonly Item[], a: Group, b: Group): boolean {
   const before = textOf(items.slice(Math.max(0, a.from - 4), a.from));
   if (VERB_BEFORE.test(before) && AS_BETWEEN.test(gap)) return true;
   const zeros = [a, b].some((g) => ZEROS.test(g.mentions[0]!.text));
+  const closes = (items[b.to + 1]?.kind ?? 'punctuation') === 'punctuation';
+  if (zeros && closes && TAKE_BEFORE.test(before) && AS_BETWEEN.test(gap)) return true;
+  if (zeros && closes && SO_TREAT.test(gap)) return true;
   return zeros && !/^(?:instead|too|as|first)$/.test(items[b.to + 1]?.word ?? '') && SETS_EQUAL.test(gap);
 }
 
@@ -180,7 +190,7 @@ function ofItsOwn(scene: Scene, all: readonly Group[]): Reading[] {
 }
 const ONE_NOUGHT = /^(?:size |usp )?1[-/]0$/i;
 const OF_ITS_OWN =
-  /\b(?:(?:is|has|as) (?:an? )?(?:size of its own|size by itself|separate size|its own size|own size)|(?:sits|comes|lies|falls|stands|goes|fits|is) (?:in |half ?way |midway )?between (?:size )?(?:0 and (?:1|2-0|00)|1 and 0|2-0 and 0)(?! ?mm))\b/;
+  /\b(?:(?:is|has|as) (?:an? )?(?:size of its own|size by itself|separate size|its own size|own size)|(?:sits|comes|lies|falls|stands|goes|fits|slots|is) (?:in |half ?way |midway |right |just |(?:the|an?) (?:(?:half|missing|middle|intermediate|in-between|extra) )?(?:half-step|step|size|rung|stage|one) )?between (?:size )?(?:0 and (?:1|2-0|00)|1 and 0|2-0 and 0)(?! ?mm))\b/;
 
 const MARK = /^(?:dash|hyphen|slash|stroke|zero|nought)$/;
 const SAME =

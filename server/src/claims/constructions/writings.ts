@@ -183,7 +183,9 @@ function apart(scene: Scene): Reading[] {
   const match = APART.exec(words);
   if (
     !match ||
-    /\b(?:ways|names|labels|spellings|writings|packets|makers|never|if|nobody|myth)\b/.test(words)
+    /\b(?:not (?!the same)|\w+n't (?!the same)|ways|names|labels|spellings|writings|packets|makers|never|if|nobody|myth)\b/.test(
+      words,
+    )
   )
     return [];
   const at = items.findIndex(({ mention }) => mention === all.at(-1));
@@ -199,7 +201,7 @@ function apart(scene: Scene): Reading[] {
 }
 const SIZES = 'sizes|widths|diameters|calibres';
 const APART = new RegExp(
-  `\\b(?:(?:two|three|four) (?:different |distinct |separate )?(?:${SIZES})|different (?:sizes|widths|diameters|tubes|catheters)|(?:are|is) (?:not the same|different)|not the same (?:size|width|thing|catheter|tube))\\b`,
+  `\\b(?:(?:two|three|four) (?:different |distinct |separate )?(?:${SIZES})|different (?:sizes|widths|diameters|tubes|catheters)|(?:are|is) (?:not the same|different)|not the same (?:size|width|thing|catheter|tube|scale)|(?:are|is) (?:(?:really|quite|in fact|entirely|two|completely) )*(?:separate|distinct|different|two|three) (?:scales|systems|units|measures))\\b`,
 );
 /** One of these is in all of them. */
-const APART_WORD = new RegExp(`${SIZES}|different|same`);
+const APART_WORD = new RegExp(`${SIZES}|different|same|scales|systems|units|measures`);

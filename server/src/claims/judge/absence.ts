@@ -62,8 +62,12 @@ function candidates({ absent, size: { sizes } }: AbsenceClaim, lens: Lens): read
   if (absent === 'uneven') return UNEVEN;
   if (!first || absent === 'itself') return sizes;
   if (absent === 'between') return second ? inside(first, second) : [];
-  const { thinner, thicker } = neighbours(first, lens);
-  return [(absent === 'finer' ? thinner : thicker) ?? past(first, absent)];
+  const side = absent === 'finer' ? 'thinner' : 'thicker';
+  const next = neighbours(first, lens)[side];
+  if (!next) return [past(first, absent)];
+  // Not every guidewire is named by more than one text; one that is will do.
+  const further = first.system === 'wire-inch' ? neighbours(next, lens)[side] : undefined;
+  return further ? [next, further] : [next];
 }
 
 /** Whole steps between two sizes of one scale. */

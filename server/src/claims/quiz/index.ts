@@ -7,7 +7,7 @@ import { arbitrated } from './arbiter.ts';
 import { byLetter } from './by-letter.ts';
 import { leaning } from './carried.ts';
 import { readChoice } from './choice.ts';
-import { quizzes } from './collect.ts';
+import { type Quiz, quizzes } from './collect.ts';
 import { credited } from './credited.ts';
 import { crossed } from './crosses.ts';
 import { type Desk, type KeyReading, sceneOf, spanOf } from './desk.ts';
@@ -48,7 +48,7 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
   );
   const keys = keyed(note, reads, offering, answers);
   const letters = byLetter(desk);
-  const settled = new Set([...keys, ...letters.keys].map(({ quiz }) => quiz.question.read.passage.index));
+  const settled = [...keys, ...letters.keys].map(({ quiz }) => quiz);
   const rows = reads.flatMap((read) => inTurn(desk, read));
   const answering = rows.map(({ reply: { read, span } }) => ({ read, span }));
   const inRow = ({ reply: { read, span } }: Pair): boolean =>
@@ -69,7 +69,7 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
   ];
   const free = replied.filter(
     (pair) =>
-      !settled.has(pair.question.read.passage.index) &&
+      !settled.some((quiz) => holdsQuestion(quiz, pair.question)) &&
       !quotedWhole(pair) &&
       !lied(pair) &&
       !counts(pair) &&
@@ -89,6 +89,12 @@ export function readKeys(note: Note, { reads, scenes, answers }: Whole): Keys {
     choices: keys.flatMap(({ quiz }) => quiz.options.map(spanOf)),
   };
 }
+
+/** Other lines of a passage may ask something else: "Q2. Colour of an 18 G? ⏎ Q3. 18 Fr in mm: (a) 5 (b) 6". */
+const holdsQuestion = ({ question, options, end }: Quiz, { read, span }: Piece): boolean => {
+  const first = options.find((option) => option.read === read)?.span.start ?? question.span.start;
+  return read === question.read && span.start < end && span.end > Math.min(first, question.span.start);
+};
 
 /** As it stands; else made whole by the question before it. */
 function readPair(pair: Pair, desk: Desk): KeyReading[] {

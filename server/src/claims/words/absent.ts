@@ -3,10 +3,11 @@
 const ARTICLE = '(?:(?:an?|the) )?';
 const ONE = `${ARTICLE}(?:(?:size|usp|gauge|number) )?#`;
 const ROW = `${ONE}(?:(?: ,| or| and| nor)+(?: no)? ${ONE}){0,4}`;
-const NEEDLES = '(?:(?:hypodermic|injection) )?needles?';
+const NEEDLES = '(?:(?:hypodermic|injection|hollow) )?needles?';
 const THREADS = '(?:usp )?(?:sutures?|threads?|stitch(?:es)?|ligatures?)(?: (?:material|sizes?))?';
-const NOUN = `(?: (?:${NEEDLES}|${THREADS}|sizes?))?`;
-const THING = `(?:${NEEDLES}|${THREADS}|(?:usp |needle )?sizes?|ones?|gauges?)`;
+const CANNULAS = '(?:(?:iv|venous|intravenous|peripheral) )?cannula(?:s|e)?|guide-?wires?';
+const NOUN = `(?: (?:${NEEDLES}|${THREADS}|${CANNULAS}|sizes?))?`;
+const THING = `(?:${NEEDLES}|${THREADS}|${CANNULAS}|(?:usp |needle )?sizes?|ones?|gauges?)`;
 const MAKERS =
   '(?:nobody|no one|no-one|no (?:manufacturer|maker|company|factory|firm))(?: (?:in the world|anywhere|on earth))?';
 const MAKE = '(?:makes?|manufactures?|produces?|sells?|has ever made|ever made)';
@@ -90,7 +91,7 @@ const BEYOND: readonly Way[] = [
   ),
   way(
     'beyond',
-    `(?:nothing|no ${THING}) ${MORE}(?:${THAN})? (?:exists?|(?:is|are) (?:made|manufactured|produced)|has ever been made)${EVERYWHERE}`,
+    `(?:nothing|no ${THING}) ${MORE}(?:${THAN})? (?:exists?|(?:is|are) (?:made|manufactured|produced)|has ever been made)${EVERYWHERE}|no ${THING} (?:(?:is|are) (?:ever )?|has ever been |have ever been )(?:made|manufactured|produced) (?:any )?${MORE}${THAN}`,
   ),
   way(
     'beyond',

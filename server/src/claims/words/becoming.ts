@@ -33,7 +33,7 @@ const NOT =
   /^(?:not|never|cannot|no|nothing|nobody|hardly|doesn't|don't|won't|isn't|aren't|can't|didn't|wouldn't|neither|nor|without)$/;
 /** "silk absorbs water": something is taken in. */
 const AFTER_ABSORBS =
-  /^(?:[.,;:!)—–-]|and|but|so|in|within|over|by|after|slowly|completely|fully|quickly|on|from|itself|away|too|well|predictably|steadily|faster|sooner|like|through|with|eventually|gradually|which|because|since|if|when|at|soon|before|during|there|here|without)$/;
+  /^(?:[.,;:!)—–-]|and|but|so|in|within|over|by|after|slowly|completely|fully|quickly|on|from|itself|away|too|well|predictably|steadily|faster|sooner|like|through|with|eventually|gradually|which|because|since|if|when|at|soon|before|during|there|here|without|given)$/;
 
 const NEAR = 5;
 

@@ -123,6 +123,16 @@ export const FORMULAS: readonly FormulaRow[] = [
     sources: ['USP29-861', 'thieme', 'jpvet'],
   },
   {
+    id: 'gut-is-as-thick',
+    system: 'usp',
+    says: 'gut is as thick as other threads in one USP size',
+    true: false,
+    holds:
+      'In one USP size gut is a step thicker than other threads: 3-0 gut is metric 3, 3-0 silk or synthetic metric 2',
+    standard: 'USP <861>',
+    sources: ['USP29-861', 'thieme', 'jpvet'],
+  },
+  {
     id: 'double-lumen-is-inner',
     system: 'french',
     says: 'a double-lumen tube is sized by its inner diameter',

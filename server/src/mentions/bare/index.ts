@@ -110,7 +110,9 @@ const countsLines = ({ scene, span }: Place): boolean =>
   );
 
 /** "Gauge – the other way about. 21 bigger than 22.": a line of a glossary about the other scale. */
-function underOther({ scene, span }: Place, system: System): boolean {
+function underOther({ scene, span, before }: Place, system: System): boolean {
+  if (OPENS_OTHER.test(before) && !OUR_SCALES.test(before))
+    return system === 'french' || system === 'needle-gauge';
   const near = scene.passage.text.slice(Math.max(0, span.start - 120), span.start);
   const line = near.lastIndexOf('\n') + 1;
   if (line === 0 && span.start > near.length) return false;
@@ -124,6 +126,10 @@ function underOther({ scene, span }: Place, system: System): boolean {
 /** "Hegar: mm. 8 is 8 mm." */
 const OTHER_SCALE =
   /^\W{0,3}(?:hegar|b[eé]niqu[eé]|pratt|(?:english|american)(?: (?:sounds?|scale|gauge))?|awg|swg|bwg|stubs|magill|thou)(?![a-zé])[^\n]{0,16}?\W{0,3}[–—:-]\s/i;
+/** "Hegar dilators go by mm, so the 8 is …": as long as no scale of ours is named. */
+const OPENS_OTHER =
+  /^\W{0,3}(?:the |an? |our |all )?(?:hegar|b[eé]niqu[eé]|pratt|(?:english|american) sounds?|awg|swg|bwg|stubs)(?![a-zé])/i;
+const OUR_SCALES = /\b(?:fr|ch|french|charri[eè]re|gauges?|[0-9]+\s?g)\b/i;
 const TERM = /^\W{0,3}(gauge|french|charri[eè]re)\W{0,3}[–—:-]\s/i;
 
 /** "18 G: 20" in a list of what is in stock: so many of that size. */

@@ -46,11 +46,15 @@ const SELF_BEFORE =
 
 /** "Because twenty is more than sixteen": two numbers in words, and which of them is more. */
 const ranksNumbers = ({ before, after }: Place, { spoken, plural }: Bare): boolean =>
-  spoken && !plural && ((BECAUSE.test(before) && MORE_AFTER.test(after)) || MORE_BEFORE.test(before));
+  spoken &&
+  !plural &&
+  ((BECAUSE.test(before) && MORE_AFTER.test(after)) || MORE_BEFORE.test(before) || BEING_MORE.test(after));
 const BECAUSE = /\b(?:because|since|as|for)\s$/i;
 const MORE = '(?:more|bigger|larger|greater|higher|less|smaller|lower|fewer)';
 const NUMBER_WORD = '[a-z]{3,9}(?:-[a-z]{3,5})?';
 const MORE_AFTER = new RegExp(`^(?:['’]s|\\sis)\\s${MORE}\\sthan\\s${NUMBER_WORD}(?![a-z-])`, 'i');
+/** "…, three being less than four". */
+const BEING_MORE = new RegExp(`^\\sbeing\\s${MORE}\\sthan\\s${NUMBER_WORD}(?![a-z-])`, 'i');
 const MORE_BEFORE = new RegExp(
   `\\b(?:because|since|as|for)\\s${NUMBER_WORD}(?:['’]s|\\sis)\\s${MORE}\\sthan\\s$`,
   'i',

@@ -154,6 +154,7 @@ const LABELS = [
   'versions?',
   'v',
   'ages?',
+  'lengths?(?: of)?',
   'aged',
   'candidates?',
   'teeth',

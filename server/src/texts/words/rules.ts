@@ -150,6 +150,8 @@ export const RULES: Readonly<Record<string, string>> = {
   'The cross-section goes with the square of the diameter':
     'Der Querschnitt wächst mit dem Quadrat des Durchmessers',
   'gut is the thicker thread in one USP size': 'Catgut ist in ein und derselben USP-Stärke der dickere Faden',
+  'gut is as thick as other threads in one USP size':
+    'Catgut ist in ein und derselben USP-Stärke so dick wie andere Fäden',
   'gut is the thinner thread in one USP size': 'Catgut ist in ein und derselben USP-Stärke der dünnere Faden',
   'In one USP size gut is a step thicker than other threads: 3-0 gut is metric 3, 3-0 silk or synthetic metric 2':
     'In ein und derselben USP-Stärke ist Catgut eine Stufe dicker als andere Fäden: 3-0 Catgut ist metric 3, 3-0 Seide oder synthetisch metric 2',

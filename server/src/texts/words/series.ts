@@ -9,6 +9,7 @@ export const SERIES: Readonly<Record<string, string>> = {
     'metrische Fadenstärken sind 0,1–0,5; 0,7; 1; 1,5; 2; 2,5; 3; 3,5 und ab 4 ganze Zahlen',
   'needle gauges are whole numbers': 'Gauge-Zahlen von Kanülen sind ganze Zahlen',
   'needle gauges end at 34 G, the finest (ISO 9626)': 'Kanülen enden bei 34 G, der feinsten (ISO 9626)',
+  'it is a cannula of ISO 10555-5': 'eine Venenverweilkanüle der ISO 10555-5',
   'guidewires are 0.010 to 0.052 in thick; a zero is missing after the point':
     'Führungsdrähte sind 0,010 bis 0,052 Zoll dick; nach dem Komma fehlt eine Null',
   'USP sizes are whole numbers, or a count of zeros before “-0”: 0, 2-0, 3-0':

@@ -13,7 +13,7 @@ import { AXIS_CHANGE, DOWN, UP } from '../words/changes.ts';
 import { CHANGES, GROWING, SHRINKING } from '../words/ways.ts';
 import { actedOn } from './acting.ts';
 import { clauses } from './clauses.ts';
-import { INVERSE, inverseIn, RUNS, STRAIGHT } from './inverse.ts';
+import { INVERSE, inverseIn, RISES, RUNS, STRAIGHT } from './inverse.ts';
 import type { Construction, Reading } from './model.ts';
 import {
   amount,
@@ -44,6 +44,7 @@ export const direction: Construction = {
     { holds: ['numbered'], words: [...INVERSE, ...STRAIGHT, 'hand', 'together'] },
     { holds: ['numbered'], words: CHANGES },
     { holds: ['numbered'], words: ['with', 'against'], also: RUNS },
+    { holds: ['numbered'], words: ['with'], also: RISES },
     { holds: ['numbered'], words: ['better', 'worse', 'more', 'less'] },
     { sizes: 2, words: CHANGES },
   ],

@@ -4,6 +4,7 @@
  */
 import type { Item } from '../text/items.ts';
 import type { Scene } from '../text/scene.ts';
+import { NEGATIONS } from '../words/changes.ts';
 import type { Reading } from './model.ts';
 import { directionClaim, type NumberSide, type SizeSide } from './sides.ts';
 
@@ -92,9 +93,33 @@ function runsBeside(items: readonly Item[]): { number: NumberSide; size: SizeSid
 }
 const TURNED = /^(?:if|unless|unlike|than|whether|when|neither|or|not|may|might|could|would)$/;
 
+/** Verbs by which a measure follows a number upwards; what falls "with" a number may fall when it does. */
+export const RISES = /^(?:grows?|rises?|increases?|climbs?|widens?|thickens?)$/;
+
+/** "the bore grows with the gauge number": the measure, a verb, and the number. "A larger gauge" by itself may be the wider. */
+function growsWith(items: readonly Item[]): { number: NumberSide; size: SizeSide } | undefined {
+  const at = items.findIndex(({ word }, i) => word === 'with' && RISES.test(items[i - 1]?.word ?? ''));
+  const noun = /^(?:the|its|their)$/.test(items[at + 1]?.word ?? '') ? at + 2 : at + 1;
+  const system = items[noun]?.system;
+  const end = /^(?:numbers?|figures?)$/.test(items[noun + 1]?.word ?? '') ? noun + 1 : noun;
+  if (at < 1 || !system || system === 'usp' || (end === noun && system === 'needle-gauge')) return undefined;
+  const measures = items.slice(Math.max(0, at - 6), at - 1).flatMap(({ axisNoun }) => axisNoun ?? []);
+  const [measure, ...more] = measures;
+  if (!measure || more.length > 0 || !/^(?:outer|bore|flow)$/.test(measure.axis)) return undefined;
+  if (items.slice(0, end).some(({ word, kind }) => kind === 'size' || TURNED.test(word))) return undefined;
+  if (items.slice(0, at).some(({ word }) => NEGATIONS.has(word)) || items.slice(at).some(lessens))
+    return undefined;
+  if (!/^(?:[.,;:!)—–-]|and|so|just|as|here|but|$)/.test(items[end + 1]?.word ?? '')) return undefined;
+  return {
+    number: { at, to: at, system, sign: 1 },
+    size: { at, to: at, axis: measure.axis, sign: measure.sign },
+  };
+}
+const lessens = ({ word }: Item): boolean => /^(?:not|falling|decreasing|lower|smaller)$/.test(word);
+
 /** "gauge is inversely related to bore", "French runs backwards". */
 export function inverseIn(scene: Scene, items: readonly Item[], from: number): Reading[] {
-  const beside = runsBeside(items);
+  const beside = runsBeside(items) ?? growsWith(items);
   if (beside) return [directionClaim(scene, from, beside.number, beside.size)];
   const at = items.findIndex((item) => INVERSE.has(item.word));
   const together = at < 0 ? handInHand(items) : -1;

@@ -71,7 +71,7 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
   const word = bySubject(scene, nearestBefore(measured, at)) ?? byNumber(scene.items, at, all);
   const right = rightOf(scene.items, at, all) ?? earlierItem(scene, at) ?? collective(scene, at, all);
   if (!word || !right || word.axis === 'other' || word.idiom) return [];
-  if (otherwiseMeant(scene.items, word)) return [];
+  if (otherwiseMeant(scene.items, word) || figureLeft(scene.items, word)) return [];
   const left = leftOf(scene, word, at, right, all);
   if (left && together(scene.items, left) !== together(scene.items, right)) return [];
   if (
@@ -97,6 +97,10 @@ function readThan(scene: Scene, at: number, all: readonly Group[], measured: rea
     groups(scene.after[0].items).some((g) => g.mentions[0] === left.mentions[0]);
   return [{ ...comparison(scene, 'than', left, right, word), ...(answered ? { answered } : {}) }];
 }
+
+/** "1 is heavier than 0, 2 heavier than 1": said of a figure right before the word, which is read as no size. */
+const figureLeft = (items: readonly Item[], { at }: Measured): boolean =>
+  items[at - 1]?.kind === 'word' && /^\d{1,2}$/.test(items[at - 1]!.word);
 
 function nearestBefore(measured: readonly Measured[], at: number): Measured | undefined {
   const word = measured

@@ -4,6 +4,7 @@
  * its zero, a row of zeros miscounted), and a word of sameness or of writing must tie them; nothing may turn the sentence.
  */
 
+import type { Mention } from '../../mentions/model.ts';
 import type { ComparisonClaim, Operand } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
@@ -166,42 +167,41 @@ function tied(items: readonly Item[], a: Group, b: Group): number | undefined {
   return word < 0 ? undefined : a.to + 1 + word;
 }
 
-/** "FG 14, Fr 14, Ch 14: three different sizes": one scale under its several names. */
+/** "FG 14, Fr 14, Ch 14: three different sizes", "a 14 Ch is really a 16 Fr": one scale under its several names. */
 function apart(scene: Scene): Reading[] {
   const { items } = scene;
   const all = groups(items).flatMap(({ mentions }) => mentions);
-  const first = all[0]?.sizes[0];
   const names = new Set(all.map(({ text }) => text.toLowerCase().replace(/[^a-zè]/g, '')));
-  if (first?.system !== 'french' || names.size < 2 || names.has('')) return [];
-  if (
-    all.some(
-      ({ sizes }) => sizes.length !== 1 || sizes[0]!.system !== 'french' || sizes[0]!.value !== first.value,
-    )
-  )
-    return [];
+  if (names.size < 2 || names.has('')) return [];
+  if (all.some(({ sizes }) => sizes.length !== 1 || sizes[0]!.system !== 'french')) return [];
+  const values = new Set(all.map(({ sizes }) => sizes[0]!.value));
   const words = joined(items);
-  const match = APART.exec(words);
-  if (
-    !match ||
-    /\b(?:not (?!the same)|\w+n't (?!the same)|ways|names|labels|spellings|writings|packets|makers|never|if|nobody|myth)\b/.test(
-      words,
-    )
-  )
-    return [];
+  const said = values.size === 1 ? APART.test(words) : all.length === 2 && equated(items, all);
+  if (!said || TAKEN_BACK.test(words)) return [];
   const at = items.findIndex(({ mention }) => mention === all.at(-1));
-  return [
-    {
-      claim: ruleClaim(scene, 'writings', 'french', 'french-names-differ', at),
-      at,
-      from: at,
-      to: at,
-      own: true,
-    },
-  ];
+  const claim = ruleClaim(scene, 'writings', 'french', 'french-names-differ', at);
+  return [{ claim, at, from: at, to: at, own: true }];
 }
+const TAKEN_BACK =
+  /\b(?:not (?!the same)|\w+n't (?!the same)|ways|names|labels|spellings|writings|packets|makers|never|if|nobody|myth|mislabel\w*|wrong\w*|mistakes?)\b/;
+
+/** Two sizes with nothing between them but "is", and nothing behind. */
+function equated(items: readonly Item[], [a, b]: readonly Mention[]): boolean {
+  const [left, right] = [a, b].map((one) => items.findIndex(({ mention }) => mention === one));
+  const gap = items.slice(left! + 1, right!).filter(({ deviceNoun, word }) => !deviceNoun && word !== 'box');
+  const end = items.slice(right! + 1).find(({ deviceNoun }) => !deviceNoun);
+  if (ONE_OF_THEM.test(items[left! - 1]?.word ?? '')) return false;
+  return IS.test(textOf(gap)) && (end?.kind ?? 'punctuation') === 'punctuation' && end?.word !== ':';
+}
+/** "This 14 Ch is really a 16 Fr": one that bears a wrong label. */
+const ONE_OF_THEM = /^(?:the|this|that|these|those|my|our|your|his|her|their)$/;
+const IS =
+  /^(?:(?:is|are|equals|means|=)(?: (?:really|actually|in fact|always|simply|just|in truth))*|is the same as|corresponds to)(?: an?| the)?$/;
 const SIZES = 'sizes|widths|diameters|calibres';
 const APART = new RegExp(
   `\\b(?:(?:two|three|four) (?:different |distinct |separate )?(?:${SIZES})|different (?:sizes|widths|diameters|tubes|catheters)|(?:are|is) (?:not the same|different)|not the same (?:size|width|thing|catheter|tube|scale)|(?:are|is) (?:(?:really|quite|in fact|entirely|two|completely) )*(?:separate|distinct|different|two|three) (?:scales|systems|units|measures))\\b`,
 );
 /** One of these is in all of them. */
-const APART_WORD = new RegExp(`${SIZES}|different|same|scales|systems|units|measures`);
+const APART_WORD = new RegExp(
+  `${SIZES}|different|same|scales|systems|units|measures|^(?:is|are|equals|means|=|corresponds)$`,
+);

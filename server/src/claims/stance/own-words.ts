@@ -29,7 +29,7 @@ function toBeSaid(before: string): boolean {
   const label = LABEL.exec(before)?.[1]?.trim().toLowerCase();
   return label !== undefined && WANTS_SAID.test(label) && !SOMEBODY_ELSE.test(label);
 }
-const LABEL = /(?:^|[.!?\n)]\s)[\s*_>-]*([^.!?\n"“”]{2,64}):[ \t*_]*$/;
+const LABEL = /(?:^|[.!?\n)]["”’]?\s)[\s*_>-]*([^.!?\n"“”]{2,64}):[ \t*_]*$/;
 const WANTS_SAID =
   /\b(?:new|revised|amended|corrected|final|current) (?:text|wording|line|version|entry|sentence|caption)\b|^(?:(?:so|then|and|now|please|just) )?(?:say|read|write|repeat|learn|put|print|copy|hang|stick|pin|remember|tell|teach|keep|note)\b|^(?:the )?(?:script|wording|motto|take-home)\b|\bscript\b|\b(?:what|all) i (?:always |usually |often )?(?:say|tell|teach|answer|explain)\b|^i (?:always |usually |often |then |simply |just )?(?:say|tell|teach|answer|explain)\b|^(?:our|my|the) (?:\w+ )?(?:rule|motto|mantra|line|sentence|answer|advice|short version|take-home message|message|reminder)\b/;
 const SOMEBODY_ELSE =

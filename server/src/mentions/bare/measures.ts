@@ -23,7 +23,7 @@ export function isOther(around: Surroundings, header: Scene): boolean {
   const { text } = header.passage;
   if (text.length <= LONGEST && HOW_FAR.test(text)) return true;
   if (!OTHER_HEADER.test(text) || IN_MM.test(text)) return false;
-  return !(/^\W*ID\W*$/.test(text) && (besideMeasure(around, header) || ofTubes(around, header)));
+  return !(/\bID\b/.test(text) && (besideMeasure(around, header) || ofTubes(around, header)));
 }
 
 /** A header longer than this is prose, and asked for every cell below it. */
@@ -65,14 +65,17 @@ const captioned = (around: Surroundings, scene: Scene): boolean =>
     /\b(?:in|against|to|,) (?:mm|millimet(?:re|er)s)\b|\((?:in )?mm\)/i.test(one.passage.text.slice(0, 120)),
   );
 
-/** The system of a cell in a column of diameters: millimetres, of a tracheal tube's bore its size. */
+/**
+ * The system of a cell in a column of diameters: millimetres, of a tracheal tube's bore its size. A row that is named by
+ * gauge or French is of no tracheal tube.
+ */
 export function measured(around: Surroundings, header: Scene | undefined, scene: Scene): System | undefined {
   if (!header) return undefined;
   const inside = INSIDE.test(header.passage.text);
   if (!inside && !OUTSIDE.test(header.passage.text)) return undefined;
   const { text } = scene.passage;
-  if (inside && ofTubes(around, header) && !/[.,][1-46-9]/.test(text)) return 'tube-id';
-  const beside =
-    besideMeasure(around, header) || SIZED.test(labelsOf(around, scene.passage).row?.brief ?? '');
-  return captioned(around, scene) || (beside && /[0-9][.,][0-9]/.test(text)) ? 'millimetre' : undefined;
+  const sized = SIZED.test(labelsOf(around, scene.passage).row?.brief ?? '');
+  if (inside && !sized && ofTubes(around, header) && !/[.,][1-46-9]/.test(text)) return 'tube-id';
+  const beside = (sized || besideMeasure(around, header)) && /[0-9][.,][0-9]/.test(text);
+  return beside || captioned(around, scene) ? 'millimetre' : undefined;
 }

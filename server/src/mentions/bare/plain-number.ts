@@ -76,11 +76,11 @@ const KEY_REACH = 40;
 function keysAnswer({ scene, span, after }: Place, { value, spoken, decimals }: Bare): boolean {
   if (spoken || decimals > 0 || value > MOST_QUESTIONS || !/^\s?(?:→|->)/.test(after)) return false;
   const before = `\n${scene.passage.text.slice(Math.max(0, span.start - 400), span.start)}`;
-  if (!/[\n;,|·*:]\s*$/.test(before)) return false;
+  if (!/[\n;,|·*:?.]\s*$/.test(before)) return false;
   return value === 1
     ? /[;,|·\n]\s*2\s?(?:→|->)/.test(scene.passage.text.slice(span.end, span.end + 80))
-    : /[\n;,|·*:]\s*1\s?(?:→|->)/.test(before) &&
-        new RegExp(`[\\n;,|·*:]\\s*${value - 1}\\s?(?:→|->)`).test(before);
+    : /[\n;,|·*:?.]\s*1\s?(?:→|->)/.test(before) &&
+        new RegExp(`[\\n;,|·*:?.]\\s*${value - 1}\\s?(?:→|->)`).test(before);
 }
 const MOST_QUESTIONS = 20;
 

@@ -1,6 +1,8 @@
 /** Makes a check out of the contradicted statements of one kind. */
+
 import type { Statement } from '../claims/model.ts';
 import type { Note, Span } from '../notes/model.ts';
+import { finds } from '../notes/patterns.ts';
 import type { CheckDefinition } from './definition.ts';
 import type { Finding, Fix } from './model.ts';
 
@@ -51,7 +53,7 @@ const sentence = (note: Note, { start, end }: Span): string => note.text.slice(s
  */
 const ACTS =
   /\b(?:so|therefore|thus|hence|because|since|why|if|when|unless|needs?|wants?|use|choose|chooses|take|takes|pick|picks|prefer|try|swaps?|changes?|moves?|switch|go|goes|steps?|upsize|downsize|rather|instead)\b/i;
-const acts = (text: string): boolean => ACTS.test(text);
+const acts = (text: string): boolean => finds(ACTS, text);
 
 /** Several statements at one word (a key against each other option) are one finding. */
 function onePlace(findings: readonly Finding[]): Finding[] {

@@ -3,7 +3,9 @@
  * people go wrong; its company tells which. Where most of what it says holds, and what does not hold is nowhere put right,
  * its sentences are the author's own.
  */
+
 import type { Passage } from '../notes/model.ts';
+import { finds } from '../notes/patterns.ts';
 import type { Claim, Operand, Statement } from './model.ts';
 import { changed } from './text/place.ts';
 import { remembered } from './text/remember.ts';
@@ -33,7 +35,7 @@ export function inCompany(scenes: Iterable<Scene>, read: Read): Statement[] {
   return found;
 }
 
-const soft = (heading: string): boolean => SOFT.test(heading) && !HARD.test(heading);
+const soft = (heading: string): boolean => finds(SOFT, heading) && !HARD.test(heading);
 /** Asked once a passage: its sentences stand below one row of headings. */
 const softly = remembered((headings: readonly string[]): boolean => headings.some(soft));
 

@@ -1,4 +1,5 @@
 /** Parts of a device and what it is kept in: "the balloon of the 12 Fr", "the 22 G drawer". Their size is not the device's. */
+import { finds } from '../notes/patterns.ts';
 import type { Claim } from './model.ts';
 import type { Item } from './text/items.ts';
 import { placeOf, type Scene } from './text/scene.ts';
@@ -21,12 +22,12 @@ export function comparesParts({ items }: Scene, claim: Claim): boolean {
 /** "the wings of the 22 G". */
 function partBefore(items: readonly Item[], at: number): boolean {
   const of = ARTICLE.test(items[at - 1]?.word ?? '') ? at - 2 : at - 1;
-  return OF.test(items[of]?.word ?? '') && PART.test(items[of - 1]?.word ?? '');
+  return OF.test(items[of]?.word ?? '') && finds(PART, items[of - 1]?.word ?? '');
 }
 
 /** "the 22 G drawer", "the 7.0's cuff", "the 18 G cannula's hub". */
 function partAfter(items: readonly Item[], at: number): boolean {
   const next = items.slice(at + 1, at + 5).filter((item) => !POSSESSIVE.test(item.word));
-  const noun = next[0]?.deviceNoun === true && !PART.test(next[0].word) ? next[1] : next[0];
-  return PART.test(noun?.word ?? '');
+  const noun = next[0]?.deviceNoun === true && !finds(PART, next[0].word) ? next[1] : next[0];
+  return finds(PART, noun?.word ?? '');
 }

@@ -1,6 +1,8 @@
 /** Where a number stands: its sentence, the things named around it, its table, its headings. */
+
 import { matchesOf } from '../notes/index.ts';
 import type { Note, Passage, Span } from '../notes/model.ts';
+import { finds } from '../notes/patterns.ts';
 import type { Device } from '../sizes/model.ts';
 import type { Context } from './model.ts';
 import { finder, finders, type Hit } from './phrases.ts';
@@ -116,7 +118,7 @@ export function sentences(text: string): readonly Span[] {
   for (const match of matchesOf(text, SENTENCE_END)) {
     const stop = match.index + match[0].length;
     const newline = match[0].startsWith('\n');
-    if (newline || ABBREVIATION.test(text.slice(Math.max(0, match.index - 8), match.index + 1))) continue;
+    if (newline || finds(ABBREVIATION, text.slice(Math.max(0, match.index - 8), match.index + 1))) continue;
     spans.push({ start, end: stop });
     start = stop;
   }

@@ -4,6 +4,8 @@
  * fenced code, display math and HTML can still be open; the reader finds those out by parsing.
  */
 
+import { firstMatch } from './patterns.ts';
+
 /** A list marker; also the start of a thematic break such as `* * *`, which does no harm. */
 const LIST_MARKER = /^(?:[-+*]|\d{1,9}[.)])(?:[ \t\r\n]|$)/;
 
@@ -12,7 +14,7 @@ const FRONT_MATTER =
 
 /** End of the front matter at the start of the text, line ending included; 0 when there is none. */
 export function frontMatterEnd(text: string): number {
-  return FRONT_MATTER.exec(text)?.[0].length ?? 0;
+  return firstMatch(FRONT_MATTER, text)?.[0].length ?? 0;
 }
 
 function isBlank(text: string, start: number, end: number): boolean {

@@ -3,7 +3,9 @@
  * told to the builder here, token by token as the parser would, at a fraction of its cost. Whatever is not certain at
  * sight is declined and goes to the parser; tests hold the two ways equal.
  */
+
 import { ProseBuilder } from './markdown-prose.ts';
+import { finds } from './patterns.ts';
 import type { Stretch } from './stretch.ts';
 
 /** Signs, line endings and runs that the parser alone understands, or blanks at the end of a line that make a break. */
@@ -28,7 +30,7 @@ const WORK_LIMIT = 2_000_000;
 
 /** Reads a stretch when all of it is plain; otherwise nothing, and the parser must. */
 export function readPlain(text: string): Stretch | undefined {
-  return UNSURE.test(text) ? undefined : new PlainReader(text).read();
+  return finds(UNSURE, text) ? undefined : new PlainReader(text).read();
 }
 
 class PlainReader {

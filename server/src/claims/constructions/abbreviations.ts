@@ -1,4 +1,5 @@
 /** What an abbreviation stands for: "the F in 14F is to be read as Foley", "the French abbreviations are Fr, Ch and GA". */
+import { finds } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
@@ -12,7 +13,7 @@ export const abbreviations: Construction = {
   needs: () => [{ holds: ['system'] }, { sizes: 1 }],
   read(scene) {
     const { items } = scene;
-    if (scene.sentence.close === '?' || items.length > 40 || !SPEAKS.test(joined(items))) return [];
+    if (scene.sentence.close === '?' || items.length > 40 || !finds(SPEAKS, joined(items))) return [];
     if (items.some(({ word }) => NEGATIONS.has(word) || TURNS.test(word))) return [];
     return [...listed(scene), ...stoodFor(scene)].slice(0, 1);
   },

@@ -1,4 +1,5 @@
 /** The clauses of a sentence that tells which way one scale or several run. */
+import { finds } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 
@@ -13,7 +14,7 @@ export function clauses(items: readonly Item[]): [number, number][] {
         rulesAfter(items, from, i) ||
         everyZero(items, i) ||
         ADVISES.test(joined(items, i + 1, i + 3)) ||
-        OTHER_WAY.test(joined(items, i + 1, i + 6)) ||
+        finds(OTHER_WAY, joined(items, i + 1, i + 6)) ||
         otherScale(items, from, i));
     if (items[i]!.word !== ';' && !comma) continue;
     cuts.push([from, i]);
@@ -51,7 +52,8 @@ const otherScale = (items: readonly Item[], from: number, comma: number): boolea
 
 /** "A 5.0 tube is tighter than a 6.0, the number goes up as …": two sizes compared, and the rule told after them. */
 const rulesAfter = (items: readonly Item[], from: number, comma: number): boolean =>
-  /^(?:because |since |as |for )?the (?:numbers?|figures?|gauge|french) (?:goes|go|runs?|rises?|falls?|climbs?|drops?|gets?|grows?|comes?)\b/.test(
+  finds(
+    /^(?:because |since |as |for )?the (?:numbers?|figures?|gauge|french) (?:goes|go|runs?|rises?|falls?|climbs?|drops?|gets?|grows?|comes?)\b/,
     joined(items, comma + 1, comma + 6),
   ) &&
   items.slice(from, comma).some(({ word }) => word === 'than') &&

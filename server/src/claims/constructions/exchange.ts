@@ -1,4 +1,5 @@
 /** What is given up and what is chosen: "from 16 Fr to 14 Fr", "a 16 rather than a 14", "prefer a 25 G to a 22 G". */
+import { finds } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
 import { remembered } from '../text/remember.ts';
 import { type Group, groups } from '../text/scene.ts';
@@ -59,8 +60,8 @@ function preferred(items: readonly Item[], all: readonly Group[]): Exchange | un
       return { given: b, chosen: a };
     const text = between.join(' ');
     if (between.length > 10) continue;
-    if (IS_PREFERRED.test(text)) return { given: b, chosen: a };
-    if (GIVEN_UP_FOR.test(text)) return { given: a, chosen: b };
+    if (finds(IS_PREFERRED, text)) return { given: b, chosen: a };
+    if (finds(GIVEN_UP_FOR, text)) return { given: a, chosen: b };
   }
   return undefined;
 }
@@ -183,7 +184,7 @@ function forIt(items: readonly Item[], all: readonly Group[]): Exchange | undefi
     .slice(Math.max(a.to + 1, b.from - 5), b.from)
     .map((item) => item.word)
     .join(' ');
-  return FOR_IT.test(text) ? { given: a, chosen: b } : undefined;
+  return finds(FOR_IT, text) ? { given: a, chosen: b } : undefined;
 }
 const FOR_IT =
   /\b(?:swap|change|replace|exchange|trade|switch) (?:it|that|this|them) (?:for|with|by|to) (?:an?|the)?\s*$/;
@@ -219,13 +220,13 @@ function lacking(items: readonly Item[], all: readonly Group[]): Exchange | unde
   const taken =
     /(?:^| )(?:take|use|try|open|pass|reach for|go for|put in|pick|choose|ask for|(?:change|switch|swap|move|go|go up|go down) to|the)(?: (?:in|up))?(?: (?:an?|the|our))?$/;
   const away =
-    LACKS.test(before) ||
-    (/(?:^| )(?:if|when|where)(?: (?:\S+ ){1,5}and)?(?: (?:an?|the|your|our))?$/.test(before) &&
+    finds(LACKS, before) ||
+    (finds(/(?:^| )(?:if|when|where)(?: (?:\S+ ){1,5}and)?(?: (?:an?|the|your|our))?$/, before) &&
       LACKED.test(between));
   const proposed = /^(?:\w+ )?(?:is|would|will|should)\b/.test(words(items, b.to + 1, b.to + 3));
   if (away && /[,:;—]|then/.test(between) && (taken.test(between) || proposed))
     return { given: a, chosen: b };
-  const late = /(?:^| )(?:if|when|where)(?: (?:an?|the|your|our))?$/.test(between);
+  const late = finds(/(?:^| )(?:if|when|where)(?: (?:an?|the|your|our))?$/, between);
   return late && taken.test(before) && LACKED.test(words(items, b.to + 1, b.to + 6))
     ? { given: b, chosen: a }
     : undefined;

@@ -1,4 +1,5 @@
 /** "French ÷ 3 = millimetres", "multiply the French by three", "French is the circumference". */
+import { finds } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { changed } from '../text/place.ts';
@@ -401,23 +402,24 @@ function readGauge(scene: Scene, gauge: number): Reading[] {
   const denied = isDenied(items.slice(items.slice(0, gauge).findLastIndex((item) => item.word === ':') + 1));
   if (awg && !denied && !items.some((item) => item.kind === 'size'))
     return [reading(scene, 'needle-gauge', 'gauge-is-awg', gauge, 0, items.length - 1)];
-  const linear =
-    /\b(?:halv(?:e|es|ing)|doubl(?:e|es|ing)) the gauge(?: number)? (?:\w+ ){0,2}?(?:halves|doubles) the\b|\bequal steps\b/.test(
-      words(items),
-    );
+  const linear = finds(
+    /\b(?:halv(?:e|es|ing)|doubl(?:e|es|ing)) the gauge(?: number)? (?:\w+ ){0,2}?(?:halves|doubles) the\b|\bequal steps\b/,
+    words(items),
+  );
   if (linear && !denied)
     return [reading(scene, 'needle-gauge', 'gauge-is-linear', gauge, 0, items.length - 1)];
   const whole = words(items);
   if (
     !denied &&
-    /\b(?:divide (?:one|an|1)(?: inch)? by the gauge|one inch divided by the gauge|(?:one|1) (?:divided by|over) (?:its |the |your )?gauge|gauge is (?:(?:just|simply|literally|really|actually|basically|nothing but) )*(?:one|1) (?:divided by|over) (?:the|its|your)|(?:flip|turn|invert) (?:the|a|your) gauge (?:number )?(?:over|upside down)? ?(?:and|to) (?:you )?(?:get|have|find)|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/.test(
+    finds(
+      /\b(?:divide (?:one|an|1)(?: inch)? by the gauge|one inch divided by the gauge|(?:one|1) (?:divided by|over) (?:its |the |your )?gauge|gauge is (?:(?:just|simply|literally|really|actually|basically|nothing but) )*(?:one|1) (?:divided by|over) (?:the|its|your)|(?:flip|turn|invert) (?:the|a|your) gauge (?:number )?(?:over|upside down)? ?(?:and|to) (?:you )?(?:get|have|find)|1 \/ gauge|one over the gauge|(?:the )?gauge (?:number )?is (?:the )?(?:number of )?(?:needles|wires) (?:that )?(?:fit|side by side)|reciprocal)\b/,
       whole,
     )
   )
     return [reading(scene, 'needle-gauge', 'gauge-is-reciprocal', gauge, 0, items.length - 1)];
-  if (GAUGE_MEASURE.test(words(items.slice(gauge))))
+  if (finds(GAUGE_MEASURE, words(items.slice(gauge))))
     return [reading(scene, 'needle-gauge', 'gauge-is-measure', gauge, gauge, items.length - 1)];
-  if (!denied && CLEFT.test(words(items.slice(gauge))))
+  if (!denied && finds(CLEFT, words(items.slice(gauge))))
     return [reading(scene, 'needle-gauge', 'gauge-is-inner', gauge, gauge, gauge)];
   if (items.some((item) => item.kind === 'size')) return [];
   return affirms(GAUGE_IS_INNER, words(items.slice(gauge)))

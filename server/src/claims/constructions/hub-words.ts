@@ -1,4 +1,5 @@
 /** Colour words that a hub may have, told from those of flags, fruit, alarms and whatever things are kept in. */
+import { finds } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
 import type { Scene } from '../text/scene.ts';
 import type { Colour } from './hub-code.ts';
@@ -54,7 +55,8 @@ const fruit = (items: readonly Item[], at: number): boolean =>
 /** "the blue clamp", "the 20 G drawer": the colour of something that is not a hub. */
 export const otherThing = (next: Item | undefined) =>
   next?.kind === 'word' &&
-  /^(?:lights?|clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|taps?|stopcocks?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?|pouch(?:es)?|wrappers?|wraps?|sleeves?|envelopes?|bottles?|cups?|bowls?|rings?|arrows?|rows?|boards?|charts?|cloths?|covers?|folders?|stripes?|trolley|cupboards?|shel(?:f|ves)|end|ends|team|area|hats?|gauze|towels?|doors?|scrubs|cars?|paint|ink|tins?|jars?|pots?|tubs?|baskets?|racks?)$/.test(
+  finds(
+    /^(?:lights?|clamps?|tourniquets?|tapes?|ties|tie|stickers?|syringes?|plugs?|bungs?|ports?|taps?|stopcocks?|drapes?|pens?|trolleys?|boxes|box|trays?|labels?|gloves?|line|lines|markers?|wristbands?|lids?|sheets?|forms?|room|rooms|bay|drawers?|dressings?|packs?|packets?|aprons?|gowns?|bands?|bins?|bags?|curtains?|signs?|dots?|pumps?|beds?|chairs?|pouch(?:es)?|wrappers?|wraps?|sleeves?|envelopes?|bottles?|cups?|bowls?|rings?|arrows?|rows?|boards?|charts?|cloths?|covers?|folders?|stripes?|trolley|cupboards?|shel(?:f|ves)|end|ends|team|area|hats?|gauze|towels?|doors?|scrubs|cars?|paint|ink|tins?|jars?|pots?|tubs?|baskets?|racks?)$/,
     next.word,
   );
 

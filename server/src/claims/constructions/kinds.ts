@@ -2,6 +2,7 @@
  * Kinds of devices compared by name, where the text gives each its size: "Pigtails are 8–14 Fr, surgical drains 24–36 Fr.
  * The pigtails are the wider ones."
  */
+import { finds } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { type Group, groups, type Scene, sameSystem } from '../text/scene.ts';
@@ -71,7 +72,7 @@ function saidOf(items: readonly Item[], word: Measured): Said | undefined {
   const from = opening + ofTwo(items.slice(opening, verb));
   const said = items.slice(from, verb);
   // "The one for skin is the fatter": told by what it is for.
-  const phrase = FOR.test(`${said.map((item) => item.word).join(' ')} `) ? said.slice(-1) : said;
+  const phrase = finds(FOR, `${said.map((item) => item.word).join(' ')} `) ? said.slice(-1) : said;
   if (items[from - 1]?.kind === 'size' || (phrase === said && !isThing(phrase))) return undefined;
   const than = items.findIndex((item, i) => i > word.at && i <= word.to + 3 && item.word === 'than');
   const other = than < 0 ? undefined : phraseAfter(items, than);

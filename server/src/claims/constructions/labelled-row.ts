@@ -2,6 +2,7 @@
  * What becomes of the sizes on the way from one label to another, where the sentence before sets them out: "row A 14 G, row B
  * 18 G, row C 22 G. Going from A to C the cannulas get smaller."
  */
+import { firstMatch } from '../../notes/patterns.ts';
 import { sentencesBefore, single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -16,7 +17,7 @@ const FROM_TO =
 
 export function labelledRow(scene: Scene): Reading[] {
   const { items } = scene;
-  const found = FROM_TO.exec(joined(items, 0, 14));
+  const found = firstMatch(FROM_TO, joined(items, 0, 14));
   const cue = found ? becomes(items) : undefined;
   if (!found || !cue || !decidable(cue.axis)) return [];
   if (items.some(({ word }) => NEGATIONS.has(word) || OPEN.test(word))) return [];

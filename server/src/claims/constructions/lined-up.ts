@@ -3,6 +3,7 @@
  * in this sentence or in the one behind ("2-0, 3-0, 4-0. Yes, that is fine to thick."). Also "in ascending order" of what can
  * be in no order at all, "the middle one is the 32", "the first is the finest and the last the stoutest".
  */
+import { finds } from '../../notes/patterns.ts';
 import { direction } from '../../sizes/index.ts';
 import { cue, holds } from '../text/cues.ts';
 import { single } from '../text/focus.ts';
@@ -280,7 +281,7 @@ function ofBefore(scene: Scene): Reading[] {
     !before ||
     before.close === '?' ||
     items.length > 24 ||
-    !(TAKES_UP.test(joined(items, 0, 8)) || /^the (?:first|second|third|last)\b/.test(joined(items, 0, 3)))
+    !(finds(TAKES_UP, joined(items, 0, 8)) || /^the (?:first|second|third|last)\b/.test(joined(items, 0, 3)))
   )
     return [];
   const own = groups(before.items).flatMap(single);

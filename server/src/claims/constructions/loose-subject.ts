@@ -1,5 +1,6 @@
 /** Which size a comparing word is said of, when words that mean nothing to us lie between the two. */
 
+import { finds } from '../../notes/patterns.ts';
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -176,7 +177,7 @@ const predicated: Finder = (scene, word, all) => {
     const between = items.slice(only.to + 1, word.at);
     return more.length === 0 &&
       head &&
-      !between.some((item) => OWNER.test(item.word)) &&
+      !between.some((item) => finds(OWNER, item.word)) &&
       (start + verb > only.to || trailing(between))
       ? { group: only }
       : undefined;

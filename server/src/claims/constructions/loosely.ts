@@ -5,6 +5,7 @@
  * of them is meant is left open, and judged only where all of them give one answer.
  */
 
+import { finds } from '../../notes/patterns.ts';
 import { single } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -59,7 +60,7 @@ function takenThen(scene: Scene): Reading[] {
   const named = sizesIn(previous.items);
   const [given] = named;
   if (!given || named.length > 1 || !wishedFor(previous.items, word)) return [];
-  if (items.slice(0, chosen.from).some((item) => NEGATIONS.has(item.word) || TURNS.test(item.word)))
+  if (items.slice(0, chosen.from).some((item) => NEGATIONS.has(item.word) || finds(TURNS, item.word)))
     return [];
   if (!sameSystem(given, chosen) || sameSizes(given, chosen)) return [];
   const here = { ...word, at: chosen.from, to: chosen.to };
@@ -101,9 +102,9 @@ const TURNS =
 const stopped = (items: readonly Item[], { at, to }: Measured): boolean =>
   items
     .slice(Math.max(0, at - 6), to + 3)
-    .some((item) => NEGATIONS.has(item.word) || TURNS.test(item.word)) ||
+    .some((item) => NEGATIONS.has(item.word) || finds(TURNS, item.word)) ||
   items.slice(Math.max(0, at - 2), at).some((item) => /^(?:any|no|nothing|as|how)$/.test(item.word)) ||
-  GROWING.test(joined(items, at - 6, at));
+  finds(GROWING, joined(items, at - 6, at));
 /** "deflection falls as the needle gets stouter: 30 worst": what happens along a row. */
 const GROWING = /\bas (?:\S+ ){1,3}(?:gets?|grows?|becomes?|goes|go)$/;
 
@@ -113,7 +114,7 @@ function standardOf(
   word: Measured,
   all: readonly Group[],
 ): Group | 'other' | undefined {
-  const beside = all.find((g) => SET_BESIDE.test(joined(items, g.from - 4, g.from)));
+  const beside = all.find((g) => finds(SET_BESIDE, joined(items, g.from - 4, g.from)));
   if (beside) return beside;
   const than = items.findIndex((item, i) => i > word.to && i <= word.to + 8 && item.word === 'than');
   if (than < 0) return undefined;

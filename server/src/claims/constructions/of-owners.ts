@@ -2,6 +2,7 @@
  * Comparisons of what goes with two sizes and not of the sizes: "the wound closed with 5-0 was larger than the one closed with
  * 3-0", "the hand that held the 24 G …", "in popularity the 4-0 is bigger", "the 5-0 has the larger needle".
  */
+import { finds } from '../../notes/patterns.ts';
 import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -76,7 +77,7 @@ const PACKED = /\bin (?:the|its|their) (?:box|pack|packet|carton|hand)\b/;
 
 /** "the needle on the 5-0": a thread's needle is sized by nothing that stands there. */
 const owns = (items: readonly Item[], at: number, size: number): boolean =>
-  OWNERS.test(items[at]?.word ?? '') || (NEEDLES.test(items[at]?.word ?? '') && thread(items[size]));
+  finds(OWNERS, items[at]?.word ?? '') || (NEEDLES.test(items[at]?.word ?? '') && thread(items[size]));
 const thread = (item: Item | undefined): boolean =>
   item?.mention?.kind === 'size' && item.mention.sizes[0]?.system === 'usp';
 
@@ -157,7 +158,7 @@ const foreign = (item: Item): boolean =>
   (!item.axisNoun || item.axisNoun.axis === 'number') &&
   !item.colour &&
   !item.magnitude &&
-  !OWN.test(item.word);
+  !finds(OWN, item.word);
 const OWN =
   /^(?:and|or|but|cores?|samples?|is|are|was|were|in|on|at|by|when|if|than|thread|holes?|bores?|lumens?|channels?|openings?|punctures?|tracks?|walls?|sizes?|figures?|stream|jet|drip|speed|rate|ends?|sort|kind|one|ones|outside|inside)$/;
 
@@ -168,7 +169,7 @@ function ofOwner(items: readonly Item[]): boolean {
   return (
     words.length === 1 &&
     /^(?:is|was|are|were)$/.test(items[at - 1]?.word ?? '') &&
-    OWNERS.test(items[at - 2]?.word ?? '') &&
+    finds(OWNERS, items[at - 2]?.word ?? '') &&
     /^(?:the|his|her|my|their)$/.test(items[at - 3]?.word ?? '') &&
     items[words[0]!.to + 1]?.word !== 'than'
   );

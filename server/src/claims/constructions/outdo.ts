@@ -1,4 +1,5 @@
 /** Verbs that compare by themselves: "the 14 G outruns the 18 G". */
+import { finds } from '../../notes/patterns.ts';
 import type { Axis } from '../model.ts';
 import type { Item } from '../text/items.ts';
 import { compares } from '../text/magnitudes.ts';
@@ -132,7 +133,7 @@ function breaksBefore({ items }: Scene, at: number): { axis: Axis; sign: 1 | -1 
 
 /** "the bore of the 16 G exceeds that of the 18 G": the quantity is the subject. */
 function exceeds(scene: Scene, at: number): { axis: Axis; sign: 1 | -1 } | undefined {
-  if (!EXCEEDS.test(scene.items[at]!.word)) return undefined;
+  if (!finds(EXCEEDS, scene.items[at]!.word)) return undefined;
   const noun = scene.items.slice(Math.max(0, at - 8), at).find((item) => item.axisNoun)?.axisNoun;
   if (!noun) return bare(scene.items, at) ? { axis: 'outer', sign: 1 } : undefined;
   return noun.axis === 'number' ? undefined : noun;

@@ -5,6 +5,7 @@
  * against all others spoken of, so that the verdict is the same whichever of them is given up.
  */
 
+import { finds } from '../../notes/patterns.ts';
 import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined, textOf } from '../text/joined.ts';
@@ -123,7 +124,7 @@ function wanted(items: readonly Item[], word: Measured): boolean {
   return (
     wishedFor(items, word) ||
     ahead.slice(cut + 1).some((item) => WISHES.test(item.word)) ||
-    CALLED_FOR.test(after)
+    finds(CALLED_FOR, after)
   );
 }
 const CALLED_FOR =

@@ -1,4 +1,5 @@
 /** "The number on a sheath is its inner diameter", "tracheal tubes are ordered by their outside": what the number tells. */
+import { firstMatch } from '../../notes/patterns.ts';
 import { cue, holds } from '../text/cues.ts';
 import { joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
@@ -17,10 +18,10 @@ const tubeTalk = (scene: Scene, text: string) =>
 export function sizedBy(scene: Scene): Reading[] {
   if (!holds(scene.items, SIDE)) return [];
   const text = joined(scene.items);
-  const where =
-    /\b(outer|outside|external|inner|inside|internal) (?:diameter|width|size)\b|\b(?:its|the) (outside|inside)(?= of (?:the|a|its) (?:tube|sheath)\b|\b(?<=its \w+))/.exec(
-      text,
-    );
+  const where = firstMatch(
+    /\b(outer|outside|external|inner|inside|internal) (?:diameter|width|size)\b|\b(?:its|the) (outside|inside)(?= of (?:the|a|its) (?:tube|sheath)\b|\b(?<=its \w+))/,
+    text,
+  );
   if (!where) return [];
   // "their outer diameter is larger": the side is what is spoken of, not what the number tells.
   if (

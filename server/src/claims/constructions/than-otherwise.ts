@@ -1,4 +1,5 @@
 /** What stands beside "than" and yet compares no two sizes: numbers as numbers, things left out or thought of, flows with help. */
+import { finds } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import type { Measured } from '../text/magnitudes.ts';
@@ -77,10 +78,11 @@ export const bounded = (items: readonly Item[], left: Group, right: Group): bool
 
 /** "All but the 0 are finer than 1-0", "except for the 24 G, all …": said of the others. */
 export const excepted = (items: readonly Item[], left: Group): boolean =>
-  (EXCEPT.test(joined(items, 0, left.from)) &&
+  (finds(EXCEPT, joined(items, 0, left.from)) &&
     items[left.to + 1]?.word === ',' &&
     ALL.test(items[left.to + 2]?.word ?? '')) ||
-  (/\b(?:but|except|save|besides|excepting)(?: for)?(?: (?:the|an?|our|that))?$/.test(
+  (finds(
+    /\b(?:but|except|save|besides|excepting)(?: for)?(?: (?:the|an?|our|that))?$/,
     joined(items, Math.max(0, left.from - 3), left.from),
   ) &&
     items.slice(Math.max(0, left.from - 6), left.from).some(({ word }) => ALL.test(word))) ||

@@ -3,6 +3,7 @@
  * "if a 16 Fr will not pass, try something narrower, like a 12 Fr", "the scalp takes 3-0, the eyelid the finer 6-0".
  */
 
+import { finds } from '../../notes/patterns.ts';
 import { sentencesBefore } from '../text/focus.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -91,7 +92,7 @@ function resized(scene: Scene): Reading | undefined {
 function wished(scene: Scene, a: Group, b: Group): Reading | undefined {
   const { items } = scene;
   const picked = groups(items).at(-1)!;
-  const verb = items.slice(Math.max(0, picked.from - 2), picked.from).some((item) => TURNS.test(item.word));
+  const verb = items.slice(Math.max(0, picked.from - 2), picked.from).some((item) => finds(TURNS, item.word));
   const word = measuredWords(items).find((m) => m.at > picked.to && m.degree === 'comparative' && !m.idiom);
   if (!verb || !word || word.axis === 'other' || word.axis === 'number') return undefined;
   const exchange = items[0]?.word === 'between' ? undefined : exchangeIn(items);
@@ -110,7 +111,7 @@ function wished(scene: Scene, a: Group, b: Group): Reading | undefined {
 function turned(items: readonly Item[], word: Measured, given: Group, chosen: Group): boolean {
   const swap = swapped(items, given, word);
   const start = swap ? Math.max(0, given.from - 3) : Math.max(given.to + 1, word.at - 7);
-  const verb = start + items.slice(start, word.at).findLastIndex((item) => TURNS.test(item.word));
+  const verb = start + items.slice(start, word.at).findLastIndex((item) => finds(TURNS, item.word));
   const denied = items.slice(Math.max(0, verb - 2), word.at).some((item) => NEGATIONS.has(item.word));
   const between = items.slice(word.at + 1, chosen.from);
   return (

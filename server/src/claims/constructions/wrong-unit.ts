@@ -1,5 +1,6 @@
 /** A number with a unit of another scale: "a 0.014 mm guidewire" (inches), "an 8 French endotracheal tube" (mm inside). */
 
+import { finds } from '../../notes/patterns.ts';
 import { colourFits } from '../../sizes/index.ts';
 import type { FormulaClaim } from '../model.ts';
 import { cue, holds } from '../text/cues.ts';
@@ -116,7 +117,7 @@ function catheterInGauge(items: readonly Item[], group: Group): FormulaClaim['fo
 
 /** "a 16 G Fr catheter". */
 const twoUnits = (group: Group): FormulaClaim['formula'] | undefined =>
-  group.mentions.some(({ text }) => /[0-9]\s?-?G\s?[/-]?\s?Fr\b|[0-9]\s?-?Fr\s?[/-]?\s?G\b/.test(text))
+  group.mentions.some(({ text }) => finds(/[0-9]\s?-?G\s?[/-]?\s?Fr\b|[0-9]\s?-?Fr\s?[/-]?\s?G\b/, text))
     ? 'two-units'
     : undefined;
 

@@ -1,4 +1,5 @@
 /** Errata: where the words struck end and what holds begins. */
+import { finds } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
 
 /** Phrases after which an erratum gives what holds: "should read", "changed to", "corrected:". */
@@ -109,4 +110,4 @@ const ERRATUM_OPENING =
 
 /** Stands among errata: under such a heading, or opening with the place of what is corrected. */
 export const ofErrata = (text: string, headings: readonly string[]): boolean =>
-  ERRATUM_OPENING.test(text.slice(0, 24)) || headings.some((heading) => ERRATA_HEADING.test(heading));
+  finds(ERRATUM_OPENING, text.slice(0, 24)) || headings.some((heading) => finds(ERRATA_HEADING, heading));

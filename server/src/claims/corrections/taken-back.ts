@@ -1,5 +1,6 @@
 /** What the same sentence takes back, in words that the readers of its claims do not look at. */
 
+import { finds } from '../../notes/patterns.ts';
 import type { Reading } from '../constructions/model.ts';
 import type { Operand } from '../model.ts';
 import { joined } from '../text/joined.ts';
@@ -26,8 +27,8 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
       );
     case 'comparison':
       return (
-        OTHER_SIDE.test(joined(scene.items)) ||
-        UNLIKE.test(joined(scene.items)) ||
+        finds(OTHER_SIDE, joined(scene.items)) ||
+        finds(UNLIKE, joined(scene.items)) ||
         sheathOutside(scene, [claim.left, claim.right]) ||
         [claim.left, claim.right].some((side) => noughtDropped(scene, side))
       );

@@ -2,6 +2,7 @@
 
 import type { Context } from '../../mentions/model.ts';
 import type { Note, Span } from '../../notes/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import { compareThickness, label, outerDiameter } from '../../sizes/index.ts';
 import type { Lens, Size, Thickness } from '../../sizes/model.ts';
 import { type Part, type Phrase, phrase, quote, tell } from '../../texts/index.ts';
@@ -133,7 +134,7 @@ function judged(claim: ComparisonClaim, note: Note): boolean {
   if (claim.axis === 'other' || claim.axis === 'number') return false;
   const system = claim.left.sizes[0]?.system;
   const said = note.text.slice(claim.span.start, claim.span.end);
-  if (MANIFOLD.test(said)) return false;
+  if (finds(MANIFOLD, said)) return false;
   if (claim.axis === 'strength' && WORN.test(said.replace(FATE, ' '))) return false;
   if (claim.axis === 'strength')
     return system === 'usp' && claim.left.material === claim.right.material && claim.left.sizes.length === 1;

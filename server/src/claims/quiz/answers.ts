@@ -1,6 +1,8 @@
 /** Answer sections: numbered entries under a heading or a word that says they are the key. */
+
 import { matchesOf, sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import type { Read } from '../text/scenes.ts';
 import { toldByNumber } from './by-number.ts';
 import { bodiesIn } from './entries.ts';
@@ -183,10 +185,10 @@ function isKey(note: Note, reads: readonly Read[], read: Read): boolean {
   const lead = passage.list?.leadIn === undefined ? '' : (reads[passage.list.leadIn]?.passage.text ?? '');
   const before = reads[passage.index - 1]?.passage;
   return (
-    OPENS_KEY.test(passage.text) ||
+    finds(OPENS_KEY, passage.text) ||
     keyHeading(heading) ||
     keyHeading(above(note, passage)) ||
-    OPENS_KEY.test(lead) ||
+    finds(OPENS_KEY, lead) ||
     (before !== undefined && before.text.length < LONGEST_LEAD && leadsKey(before.text)) ||
     mostlyEntries(passage.text) ||
     counted(passage.text) ||
@@ -207,8 +209,10 @@ const KEY_ON_LINE =
 
 /** "i: C" alone in its paragraph, beside "ii: A" in the next. */
 const oneOfEntries = ({ passages }: Note, { text, index }: Note['passages'][number]): boolean =>
-  ONE_ENTRY.test(text) &&
-  [passages[index - 1], passages[index + 1]].some((near) => near !== undefined && ONE_ENTRY.test(near.text));
+  finds(ONE_ENTRY, text) &&
+  [passages[index - 1], passages[index + 1]].some(
+    (near) => near !== undefined && finds(ONE_ENTRY, near.text),
+  );
 const ONE_ENTRY =
   /^\W{0,3}(?:\d{1,2}|[a-z]\d{1,2}|[ivx]{1,4})\)?(?:\s*[:.=–—-]\s*|\s+)\(?(?:[A-F]|[a-f](?=\W*$)|true|false)\)?\W*$/i;
 
@@ -217,7 +221,7 @@ const KEY_LEAD =
   /^\W*(?:answer key|answers|key|solutions|marking key|key for the (?:marker|examiner)s?)(?:\W*$|[.:]\s)/i;
 const LONGEST_LEAD = 100;
 const leadsKey = (text: string): boolean =>
-  KEY_LEAD.test(text) || (SAID_LEAD.test(text) && !OF_OTHERS.test(text));
+  finds(KEY_LEAD, text) || (finds(SAID_LEAD, text) && !OF_OTHERS.test(text));
 /** "Answers, from the back page:", "Answers from me.", "My answers, in the same order (a copy is on the wall):". */
 const SAID_LEAD =
   /^\W*(?:(?:the|my|our|model|right|correct|all) ){0,2}(?:answers|solutions)\b[^.:?!\d\n]{1,80}(?:[:.]|\):?)\W*$/i;
@@ -242,7 +246,7 @@ function keyHeading(heading: string): boolean {
 function speaksOfKey(heading: string): boolean {
   const plain = heading.replace(/\([^)]*\)/g, ' ').trim();
   return (
-    KEY_WORDS.test(plain) &&
+    finds(KEY_WORDS, plain) &&
     plain.split(/\s+/).length <= 6 &&
     !/\b(?:with|and|plus|incl(?:uding|\.)?) (?:(?:the|my|our|all|short|full|model) )?(?:answers?|solutions|key)\b/i.test(
       plain,
@@ -338,7 +342,7 @@ export function answerCell(note: Note, reads: readonly Read[], read: Read): Read
   const table = cell && note.tables[cell.table];
   if (!cell || !table || cell.row === 0) return undefined;
   const column = table.rows[0]!.findIndex(
-    (index, c) => c !== cell.column && KEY_WORDS.test(reads[index]!.passage.text),
+    (index, c) => c !== cell.column && finds(KEY_WORDS, reads[index]!.passage.text),
   );
   return column < 0 ? undefined : reads[table.rows[cell.row]![column]!];
 }

@@ -1,5 +1,7 @@
 /** "Who is right? Tom: “A 20 G is wider than an 18 G.” Mia: “It is narrower.” Answer: Tom.": what the one who is right says is asserted. */
+
 import { matchesOf } from '../../notes/index.ts';
+import { finds } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
 import { textOf } from '../text/joined.ts';
 import type { Read } from '../text/scenes.ts';
@@ -27,17 +29,17 @@ interface Said {
 
 export function arbitrated(desk: Desk, read: Read): KeyReading[] {
   const { passage } = read;
-  if (passage.cell || !WHO.test(passage.text)) return [];
+  if (passage.cell || !finds(WHO, passage.text)) return [];
   const { reads } = desk;
   const near = [read];
   for (let i = passage.index + 1; i <= passage.index + FAR; i++) {
     const next = reads[i];
-    if (!next || next.passage.cell || next.passage.kind === 'heading' || WHO.test(next.passage.text)) break;
+    if (!next || next.passage.cell || next.passage.kind === 'heading' || finds(WHO, next.passage.text)) break;
     near.push(next);
   }
   for (let i = passage.index - 1; i >= 0 && i >= passage.index - 2; i--) {
     const before = reads[i]!;
-    if (before.passage.cell || before.passage.kind === 'heading' || WHO.test(before.passage.text)) break;
+    if (before.passage.cell || before.passage.kind === 'heading' || finds(WHO, before.passage.text)) break;
     near.unshift(before);
   }
   const said = near.flatMap(sayings);

@@ -1,6 +1,8 @@
 /** Answers told in passing, each by the number of its question: "For question 2 I want 3-0.", "On four we accept 30 G." */
+
 import { matchesOf } from '../../notes/index.ts';
 import type { Passage } from '../../notes/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import { remembered } from '../text/remember.ts';
 import { counted, WORDS, type Worded } from './spoken.ts';
 
@@ -17,7 +19,7 @@ const TOLD = new RegExp(
 
 /** Each answer of a passage, by the number of its question. */
 export const toldByNumber = remembered(({ text }: Passage): readonly Worded[] => {
-  if (text.length > LONGEST || !ABOUT.test(text)) return [];
+  if (text.length > LONGEST || !finds(ABOUT, text)) return [];
   return matchesOf(text, TOLD).flatMap((match): Worded[] => {
     const number = counted(match[1] ?? match[2] ?? '');
     const start = match.index + match[0].length;

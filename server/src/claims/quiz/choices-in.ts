@@ -1,6 +1,8 @@
 /** Choices under letters or numbers within a stretch of a passage, whichever way the labels are set off; and choices before their question. */
+
 import { matchesOf } from '../../notes/index.ts';
 import type { Span } from '../../notes/model.ts';
+import { finds, firstMatch } from '../../notes/patterns.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { linesOf } from './lines.ts';
@@ -12,7 +14,7 @@ const BRACKETED = /(^|[\s;,*])[([]?([A-Fa-f]|i{1,3}|iv|vi?)[)\].]\s+/g;
 
 export function letteredPieces(read: Read, within: Span, already = 0): Piece[] {
   const text = read.passage.text.slice(0, within.end);
-  if (already === 0 && !MAY_OFFER.test(text.slice(within.start))) return [];
+  if (already === 0 && !finds(MAY_OFFER, text.slice(within.start))) return [];
   const marked = lettersIn(text, within.start, SPEAKERS.test(text) ? BRACKETED : LETTER, already);
   const starts =
     marked.length > 0
@@ -78,12 +80,12 @@ function bareLetters(text: string, from: number, already: number): Start[] {
 
 /** An option ends before a key that stands on the same lines. */
 export function endOf(text: string, body: number, end: number): number {
-  const key =
-    /(?:\n|\s[-—–(*]?)\s*[*[(]*(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|ans|keyed|key|correct|right|solution)\b/i.exec(
-      text.slice(body, end),
-    );
+  const key = firstMatch(
+    /(?:\n|\s[-—–(*]?)\s*[*[(]*(?:(?:right|correct|best|model|keyed)\s+)?(?:answer|choice|ans|keyed|key|correct|right|solution)\b/i,
+    text.slice(body, end),
+  );
   const stop = key ? body + key.index : end;
-  const reason = REASON.exec(text.slice(body, stop));
+  const reason = firstMatch(REASON, text.slice(body, stop));
   return reason ? body + reason.index + 1 : stop;
 }
 /** "D 24 Fr. Because you multiply by three.": why one of them is right is part of none. */

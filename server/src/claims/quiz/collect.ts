@@ -1,6 +1,8 @@
 /** Finds the questions of a note that offer choices, with their choices. Keys are matched in `key.ts`. */
+
 import { matchesOf } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
+import { finds, firstMatch } from '../../notes/patterns.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Sentence } from '../text/sentences.ts';
 import { OPTION_LEAD } from '../words/frames.ts';
@@ -138,11 +140,12 @@ function quizAt(
   place: number,
 ): Quiz | undefined {
   if (read.passage.kind === 'cell' || read.passage.kind === 'alt' || read.size === 0) return undefined;
-  if (/^\W*(?:answers?|key|ans|correct)\b/i.test(read.passage.text.slice(bounds.start, bounds.start + 12)))
+  if (finds(/^\W*(?:answers?|key|ans|correct)\b/i, read.passage.text.slice(bounds.start, bounds.start + 12)))
     return undefined;
   if (
     read.passage.kind === 'heading' &&
-    /\b(?:true|right|yes) or (?:false|wrong|not|no)\b|\bt ?\/ ?f\b/i.test(
+    finds(
+      /\b(?:true|right|yes) or (?:false|wrong|not|no)\b|\bt ?\/ ?f\b/i,
       read.passage.text.slice(bounds.start, bounds.end),
     )
   )
@@ -167,7 +170,7 @@ function quizAt(
     options.length < 2 ||
     options.some(asksItself) ||
     answersAlready(options[0]!) ||
-    MARKS_EACH.test(read.passage.text.slice(bounds.start, bounds.end)) ||
+    finds(MARKS_EACH, read.passage.text.slice(bounds.start, bounds.end)) ||
     (!asking &&
       !keyedHere(piece(read, bounds.start, end), options) &&
       !testing(note, read) &&
@@ -215,14 +218,15 @@ function following(reads: readonly Read[], read: Read, asked: boolean): Piece[] 
   const next = reads[last + 1]?.passage.text ?? '';
   return /^\W*(?:the )?(?:correct |right )?(?:answers?|ans|key|wrong|false)\b/i.test(next) ||
     LETTER_ALONE.test(next) ||
-    IS_RIGHT.test(next)
+    finds(IS_RIGHT, next)
     ? pieces
     : undefined;
 }
 
 /** "The hub of a 20 G cannula is": a stem that its choices complete. */
 const unfinished = ({ passage }: Read): boolean =>
-  /\b(?:is|are|was|were|has|have|the|an?|of|by|to|means?|equals?|measures?|called|about|with|from|in|at)(?:\s*[.…_:]{2,}|\s*…|\s*:)?\s*$/.test(
+  finds(
+    /\b(?:is|are|was|were|has|have|the|an?|of|by|to|means?|equals?|measures?|called|about|with|from|in|at)(?:\s*[.…_:]{2,}|\s*…|\s*:)?\s*$/,
     passage.text,
   );
 
@@ -238,10 +242,10 @@ function stemOf(read: Read, bounds: Span, asking: Sentence | undefined): number 
 function stemEnd(read: Read, { start, end }: Span): number {
   const text = read.passage.text.slice(start, end);
   if (!MAY_OFFER.test(text)) return end;
-  const first =
-    /(?:^|[\s;,(])[([]?(?:[Aa]|i)[)\].:]\s+|[.:?]\s(?=A\s?=\s)|\n(?=A,? \S)|:(?=\s+A,? \S)|\s(?=[☐○◯□])|\s(?=\(1\)\s)/u.exec(
-      text,
-    );
+  const first = firstMatch(
+    /(?:^|[\s;,(])[([]?(?:[Aa]|i)[)\].:]\s+|[.:?]\s(?=A\s?=\s)|\n(?=A,? \S)|:(?=\s+A,? \S)|\s(?=[☐○◯□])|\s(?=\(1\)\s)/u,
+    text,
+  );
   return first && first.index > 0 ? start + first.index : end;
 }
 
@@ -277,7 +281,8 @@ function boxLines(reads: readonly Read[], read: Read, from: number, asked: boole
 
 /** "Answers: a) 5-0 b) 18 G": under these letters stand the answers to several questions. */
 const answersAlready = ({ read, span }: Piece): boolean =>
-  /\b(?:answers?|key|solutions?)\b[^\n]{0,12}\(?[Aai]\)?\W*$/i.test(
+  finds(
+    /\b(?:answers?|key|solutions?)\b[^\n]{0,12}\(?[Aai]\)?\W*$/i,
     read.passage.text.slice(Math.max(0, span.start - 40), span.start),
   );
 
@@ -289,7 +294,7 @@ const asksItself = ({ read, span }: Piece): boolean =>
 function closed(reads: readonly Read[], options: readonly Piece[]): boolean {
   const next = reads[(options.at(-1)?.read.passage.index ?? reads.length) + 1];
   const text = next?.passage.text ?? '';
-  return KEY_BELOW.test(text) || LETTER_ALONE.test(text) || IS_RIGHT.test(text);
+  return finds(KEY_BELOW, text) || LETTER_ALONE.test(text) || finds(IS_RIGHT, text);
 }
 /** "b is right, because …", "B. The point …". */
 const IS_RIGHT =
@@ -299,7 +304,8 @@ const KEY_BELOW = /^\W*(?:the )?(?:correct |right )?(?:answers?|ans|key|wrong|fa
 
 /** Stands under a heading of a test. */
 const testing = (note: Note, read: Read): boolean =>
-  /\b(?:quiz|questions?|tests?|exam|mcqs?|answers?|key|check yourself|to finish|have a go|revision|assessment|self-check)\b/i.test(
+  finds(
+    /\b(?:quiz|questions?|tests?|exam|mcqs?|answers?|key|check yourself|to finish|have a go|revision|assessment|self-check)\b/i,
     note.passages[read.passage.path.at(-1) ?? -1]?.text ?? '',
   );
 
@@ -333,7 +339,7 @@ function lettered(reads: readonly Read[], read: Read): Piece[] | undefined {
   for (let i = read.passage.index + 1; i < reads.length && i <= read.passage.index + 6; i++) {
     const next = reads[i]!;
     if (next.passage.list && !leads(read, next) && !sameItem(read, next) && pieces.length === 0) break;
-    if (KEY_OPENS.test(next.passage.text)) break;
+    if (finds(KEY_OPENS, next.passage.text)) break;
     const own = letteredPieces(next, { start: 0, end: next.passage.text.length }, pieces.length);
     if (own.length === 0 || OWN_STEM.test(next.passage.text.slice(0, own[0]!.span.start))) break;
     pieces.push(...own);

@@ -2,7 +2,9 @@
  * A question and its reply told as a story: '"Which is thicker, 2-0 or 4-0?" asked the sister. "4-0," said the student, and she
  * nodded.', "Asked for the wider of 12 Fr and 16 Fr, he said 12 Fr. Right." Only what somebody approves of is read.
  */
+
 import type { Span } from '../../notes/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Pair } from './pairs.ts';
 import { questionIn, replyIn } from './turns.ts';
@@ -22,7 +24,7 @@ const LONGEST_REPLY = 60;
 
 export function narrated(read: Read): Pair[] {
   const { text } = read.passage;
-  if (read.passage.cell || text.length > LONGEST || !APPROVES.test(text) || !ASKS.test(text)) return [];
+  if (read.passage.cell || text.length > LONGEST || !finds(APPROVES, text) || !ASKS.test(text)) return [];
   return [...inQuotes(read), ...toldOf(read)];
 }
 
@@ -66,7 +68,7 @@ function toldOf(read: Read): Pair[] {
   });
 }
 
-const approved = (after: string): boolean => APPROVES.test(after) && !OBJECTS.test(after);
+const approved = (after: string): boolean => finds(APPROVES, after) && !OBJECTS.test(after);
 const sentenceEnd = (text: string, from: number): number => {
   const stop = text.slice(from).search(/[.!?](?:\s|$)/);
   return stop < 0 ? Math.min(text.length, from + 90) : from + stop;

@@ -2,6 +2,7 @@
 
 import { matchesOf, sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import { saysAnew } from '../corrections/amended.ts';
 import { ofErrata } from '../corrections/errata.ts';
 import { challenges, rejects } from '../stance/index.ts';
@@ -51,7 +52,7 @@ export const placeOfReply = ({ reply }: Pair): string => `${reply.read.passage.i
 const LABELLED =
   /^\W{0,3}(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans)\s*[.:–—-]\W{0,3}\S/i;
 const keyedBelow = (asked: string, below: string): boolean =>
-  LABELLED.test(below) ||
+  finds(LABELLED, below) ||
   (ANSWER_LABEL.test(below) &&
     /^\W{0,3}[a-z ]{2,24}\s*[:=→]/i.test(below) &&
     /\?|\b\w+(?:er|est)\b/.test(asked));
@@ -230,7 +231,7 @@ const requests = ({ items, close }: Sentence): boolean => {
     .filter(({ kind }) => kind !== 'punctuation');
   return (
     close === '.' &&
-    ((items.length <= LONGEST_REQUEST && REQUEST.test(textOf(opening.slice(0, 2)))) || calls(items))
+    ((items.length <= LONGEST_REQUEST && finds(REQUEST, textOf(opening.slice(0, 2)))) || calls(items))
   );
 };
 /** "Thinnest please.": one of those just named is called for. */

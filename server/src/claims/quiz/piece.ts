@@ -1,6 +1,8 @@
 /** A stretch of a passage, and the numbers and letters that stand before questions, choices and answers. */
+
 import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
+import { firstMatch } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
 import type { Read } from '../text/scenes.ts';
 
@@ -71,11 +73,11 @@ export function rowNumber({ passages, tables }: Note, { passage: { cell } }: Rea
 /** "Q3.", "3)", "Question 3" at the head of a text. */
 export const numberIn = (text: string): number | undefined => {
   if (!/\d/.test(text)) return undefined;
-  const parts = /^\s*\(?(?:q(?:uestion)?\s*)?([1-9]\d?)\.(\d{1,2})(?=[\s).:]|$)/i.exec(text);
+  const parts = firstMatch(/^\s*\(?(?:q(?:uestion)?\s*)?([1-9]\d?)\.(\d{1,2})(?=[\s).:]|$)/i, text);
   if (parts) return compositeNumber(parts[1]!, parts[2]!);
   const own = /^[\s*(]*([A-PR-Z])([1-9]\d?)(?=[\s).:*–—-]|$)/.exec(text);
   if (own) return seriesNumber(own[1]!, own[2]!);
-  const match = /^\s*\(?(?:q(?:uestion)?\s*(\d{1,3})|(\d{1,3})[).:])(?=[\s).:]|$)/i.exec(text);
+  const match = firstMatch(/^\s*\(?(?:q(?:uestion)?\s*(\d{1,3})|(\d{1,3})[).:])(?=[\s).:]|$)/i, text);
   return match ? Number(match[1] ?? match[2]) : undefined;
 };
 
@@ -111,6 +113,6 @@ export const LETTERS_FROM = 1000;
 
 /** "1 Which is finer?": a number and a question, without a stop between. */
 export const plainNumber = (head: string): number | undefined => {
-  const match = /^\s*(\d{1,2}) +(?:Which|What|How|Name|Give|State|Is|Are|Does|Whose)\b/.exec(head);
+  const match = firstMatch(/^\s*(\d{1,2}) +(?:Which|What|How|Name|Give|State|Is|Are|Does|Whose)\b/, head);
   return match ? Number(match[1]) : undefined;
 };

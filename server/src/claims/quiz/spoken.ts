@@ -1,6 +1,8 @@
 /** Keys read out loud: "For number one you should have C. Number two was A. Three, B. And the last one, five, is A." */
+
 import { matchesOf } from '../../notes/index.ts';
 import type { Passage } from '../../notes/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import { remembered } from '../text/remember.ts';
 import type { Said } from './verdicts.ts';
 
@@ -54,7 +56,7 @@ const ANNOUNCED = /\b(?:answers?|key|solutions?|results?)\b|^\W*(?:so )?number o
 
 /** "K's answers: one, yellow; two, the 10 Fr; three, 5 mm": a key that counts in words and answers in words. */
 export const wordedIn = remembered(({ text }: Passage): readonly Worded[] => {
-  if (text.length > LONGEST || !ANNOUNCED.test(text)) return [];
+  if (text.length > LONGEST || !finds(ANNOUNCED, text)) return [];
   const marks = matchesOf(text, COUNT).map((match) => ({
     number: numberOf(match[1]) ?? ORDINALS.indexOf(match[1]!.toLowerCase()) + 1,
     at: match.index,

@@ -1,4 +1,5 @@
 /** '"Grey is 14 G." Yes, well remembered.': somebody else's words, and right after them the author says that they hold. */
+import { finds } from '../../notes/patterns.ts';
 import { joined } from '../text/joined.ts';
 import { remembered } from '../text/remember.ts';
 import type { Scene } from '../text/scene.ts';
@@ -17,7 +18,7 @@ const agrees = remembered(
   ({ items, close }: Sentence): boolean =>
     close !== '?' &&
     items.length <= LONGEST &&
-    AGREES.test(`${joined(items)} `) &&
+    finds(AGREES, `${joined(items)} `) &&
     !items.some(({ word, kind }) => kind === 'size' || TURNS.test(word)),
 );
 const AGREES =

@@ -1,5 +1,7 @@
 /** Where mistakes are announced: a sentence, a lead-in or a heading says that what follows is wrong, in part or as a whole. */
+
 import type { Passage } from '../../notes/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -40,11 +42,12 @@ export function announced(scene: Scene): boolean {
 /** A heading announces mistakes below it. */
 const ofMistakes = remembered(
   (headings: readonly string[]) =>
-    UNTRUE.test(headings.at(-1) ?? '') ||
+    finds(UNTRUE, headings.at(-1) ?? '') ||
     headings.some(
       (heading, i) =>
         !(i < headings.length - 1 && SEVERAL_PARTS.test(heading)) &&
-        /\b(?:myths?|mistakes|misconceptions|false friends|(?:wall|hall|book|slide) of shame|howlers|bloopers|clangers|gaffes|blunders|should have (?:been|said|read)|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/.test(
+        finds(
+          /\b(?:myths?|mistakes|misconceptions|false friends|(?:wall|hall|book|slide) of shame|howlers|bloopers|clangers|gaffes|blunders|should have (?:been|said|read)|pitfalls|truths and a lie|(?:wrong|false|errors?|mistakes?|slips?|planted)\b.{0,20}\bon purpose|why (?:it|each|this|they|these) (?:is|are) (?:false|wrong)|wrong (?:answers|statements|claims|beliefs|ideas|sentences)|what not to say|(?:gets?|getting|got|goes?|going) (?:it |this |them )?wrong|(?:do not|don't|never) (?:say|write|chart|teach)|(?:common|typical|frequent|usual|classic) (?:errors?|slips?|pitfalls))\b|\b(?:spot|find|mend|correct|fix|hunt)\b.{0,20}\b(?:errors?|slips?|sentences?|statements?|lines?)\b/,
           heading,
         ),
     ),
@@ -70,13 +73,15 @@ const someWrong = remembered((items: readonly Item[]): boolean =>
 );
 /** "One of the three is wrong.", "Spot the lie.", "All but one are right.", and behind it the statements on one line. */
 const oneWrong = remembered(({ items }: Sentence): boolean =>
-  /^(?:only |exactly )?(?:one|1) of (?:the|these|those|them|my|our)(?: \w+){0,2} is (?:\w+ )?(?:wrong|false|untrue|incorrect|not true|a lie|invented)\b|^(?:now )?(?:spot|find|catch|name|which is|where is) the (?:lie|fib|liar|untruth|(?:false|wrong|untrue) (?:one|statement|claim|sentence))\b|^(?:which|what)(?: \w+)? (?:is|are|was|were) (?:swapped|out of (?:place|order|line)|in the wrong place|misplaced|the intruder)\b|^all but (?:one|two) (?:\w+ ){0,2}(?:is|are|hold) (?:right|true|correct)\b/.test(
+  finds(
+    /^(?:only |exactly )?(?:one|1) of (?:the|these|those|them|my|our)(?: \w+){0,2} is (?:\w+ )?(?:wrong|false|untrue|incorrect|not true|a lie|invented)\b|^(?:now )?(?:spot|find|catch|name|which is|where is) the (?:lie|fib|liar|untruth|(?:false|wrong|untrue) (?:one|statement|claim|sentence))\b|^(?:which|what)(?: \w+)? (?:is|are|was|were) (?:swapped|out of (?:place|order|line)|in the wrong place|misplaced|the intruder)\b|^all but (?:one|two) (?:\w+ ){0,2}(?:is|are|hold) (?:right|true|correct)\b/,
     joined(items, 0, 12),
   ),
 );
 /** "Three truths, one lie: …; …; …". */
 const withLie = remembered((items: readonly Item[]): boolean =>
-  /^(?:\w+ )?truths?(?: ,)?(?: and)? (?:one|a|two) lies? :|^(?:half|partly|only half) (?:right|true) :|^cross out the (?:lie|wrong|false)\b|\b(?:cards|pairs|those) that (?:do not|don't)(?: fit| match| belong)? :|^no (?:snap|pair|match) :|^\w+ (?:of (?:them|these) )?(?:is|are) (?:true|right|correct) (?:, )?(?:and|but) (?:one|two|the (?:other|third|last|rest)) (?:is|are) (?:not|false|wrong|a lie)\b|\b(?:one|a|two) (?:pairs?|cards?|of them) (?:(?:is|are|were) )?swapped\b/.test(
+  finds(
+    /^(?:\w+ )?truths?(?: ,)?(?: and)? (?:one|a|two) lies? :|^(?:half|partly|only half) (?:right|true) :|^cross out the (?:lie|wrong|false)\b|\b(?:cards|pairs|those) that (?:do not|don't)(?: fit| match| belong)? :|^no (?:snap|pair|match) :|^\w+ (?:of (?:them|these) )?(?:is|are) (?:true|right|correct) (?:, )?(?:and|but) (?:one|two|the (?:other|third|last|rest)) (?:is|are) (?:not|false|wrong|a lie)\b|\b(?:one|a|two) (?:pairs?|cards?|of them) (?:(?:is|are|were) )?swapped\b/,
     joined(items, 0, 12),
   ),
 );

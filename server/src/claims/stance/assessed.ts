@@ -1,4 +1,5 @@
 /** What another did, said or wrote, as who marks, checks or answers it tells it. */
+import { finds, firstMatch } from '../../notes/patterns.ts';
 import type { Reading } from '../constructions/model.ts';
 import { lineAt } from '../text/lines.ts';
 import type { Scene } from '../text/scene.ts';
@@ -14,12 +15,12 @@ const NOTHING_EARNED = /^[^;.()]{0,60}\)\s*[=:–-]?\s*(?:0|no (?:marks?|points?
 export function assessed({ passage, sentence }: Scene): boolean {
   const { start } = lineAt(passage, sentence.start);
   const line = passage.text.slice(start, start + 40);
-  if (ASSESSED.test(line)) return true;
-  if (CARD.test(line)) {
+  if (finds(ASSESSED, line)) return true;
+  if (finds(CARD, line)) {
     const { end } = lineAt(passage, sentence.start);
     return /\[[^\]\n]{1,80}\]\s*$/.test(passage.text.slice(Math.max(start, end - 90), end));
   }
-  const label = LEARNER.exec(line)?.[0].length;
+  const label = firstMatch(LEARNER, line)?.[0].length;
   if (label === undefined) return false;
   // "Student: Is it? Tutor: It is.": another has the word by then.
   return !SPEAKER.test(passage.text.slice(start + label, Math.min(sentence.end, start + LONGEST_TURN)));
@@ -29,7 +30,7 @@ const ASSESSED =
 /** "*the 6 of the sheath is its outer diameter* [inner!!]": put right in brackets right behind; "(11/5: other way)". */
 export function bracketed({ items, passage, sentence }: Scene, { at }: Reading): boolean {
   const from = items[at]?.end ?? sentence.end;
-  return BRACKETED.test(passage.text.slice(from, Math.min(from + 120, sentence.end + 30)));
+  return finds(BRACKETED, passage.text.slice(from, Math.min(from + 120, sentence.end + 30)));
 }
 const BRACKETED =
   /^[^[\]\n]{0,90}\[\s?(?:no|nope|wrong|sic|inner|outer|inside|outside|wider|narrower|thicker|thinner|larger|bigger|smaller|rises|falls|(?:the )?other way(?: round)?|(?:the )?reverse)\W{0,3}\]|^[^()\n]{0,90}\((?:[^()\n]{0,28}[:.,;] ?)?(?:(?:the )?other way\b|wrong\b|not (?:true|so)\b|(?:it|that)(?:['’]s| is) not\b|it isn['’]t\b|[IO]D!|(?:inner|outer|inside|outside)!|sic\))/i;

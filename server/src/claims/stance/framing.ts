@@ -2,7 +2,9 @@
  * Openings that settle a whole statement: "it is not true that …" denies it, "there is no doubt that …", "nobody denies that
  * …" assert it.
  */
+
 import type { Passage } from '../../notes/model.ts';
+import { finds, firstMatch } from '../../notes/patterns.ts';
 import type { Reading } from '../constructions/model.ts';
 import type { Stance } from '../model.ts';
 import type { Item } from '../text/items.ts';
@@ -46,7 +48,7 @@ export function graded({ passage, sentence }: Scene): boolean {
   if (last - start >= LONGEST) return false;
   const line = passage.text.slice(start, last);
   return (
-    /^\W{0,3}(?:\d|no|half a?|full) (?:marks?|points?)\W/i.test(line) ||
+    finds(/^\W{0,3}(?:\d|no|half a?|full) (?:marks?|points?)\W/i, line) ||
     /[:–—-]\s*(?:\d|no) (?:marks?|points?)\W*$/i.test(line)
   );
 }
@@ -56,13 +58,13 @@ export function graded({ passage, sentence }: Scene): boolean {
  * author holds to be right.
  */
 export function endorsed({ items }: Scene, { at, to }: Reading): boolean {
-  if (items.some((item) => OF_TWO_MINDS.test(item.word))) return false;
-  const earned = EARNED.exec(joined(items, 0, at));
+  if (items.some((item) => finds(OF_TWO_MINDS, item.word))) return false;
+  const earned = firstMatch(EARNED, joined(items, 0, at));
   return (
     (earned !== null && (earned[1]!.match(SAYING) ?? []).length === 1) ||
-    HELD_RIGHT.test(joined(items, Math.max(at, to) + 1)) ||
-    AND_THEY_DO.test(joined(items, Math.max(at, to) + 1)) ||
-    AND_RIGHTLY.test(joined(items, 0, at))
+    finds(HELD_RIGHT, joined(items, Math.max(at, to) + 1)) ||
+    finds(AND_THEY_DO, joined(items, Math.max(at, to) + 1)) ||
+    finds(AND_RIGHTLY, joined(items, 0, at))
   );
 }
 const EARNED =
@@ -152,7 +154,7 @@ const IMPERSONAL = /^(?:it|that|this|which|what|all|each|nothing)$/;
 export function onlyOne({ note, passage, sentence }: Scene): boolean {
   const { index, text } = passage;
   if (text.length > 1200) return false;
-  if (ONLY.test(text.slice(sentence.end))) return true;
+  if (finds(ONLY, text.slice(sentence.end))) return true;
   const next = note.passages[index + 1];
   // As a heading it opens what comes below.
   if (next && next.kind !== 'heading' && asksToJudge(next)) return true;
@@ -161,11 +163,12 @@ export function onlyOne({ note, passage, sentence }: Scene): boolean {
   return false;
 }
 const asksToJudge = remembered((passage: Passage) =>
-  /^\W*(?:right or wrong|true or false|t or f|yes or no|agree or disagree)\s*\?/i.test(
+  finds(
+    /^\W*(?:right or wrong|true or false|t or f|yes or no|agree or disagree)\s*\?/i,
     passage.text.slice(0, 40),
   ),
 );
-const opensWithOnly = remembered((passage: Passage) => ONLY.test(passage.text.slice(0, 60)));
+const opensWithOnly = remembered((passage: Passage) => finds(ONLY, passage.text.slice(0, 60)));
 const ONLY =
   /(?:^|\n|[.!]\s)\W*only (?:i{1,3}|iv|\d|[a-f]|the (?:first|second|third|fourth|last)|(?:statement|number) \w+)(?: and \w+)? (?:is|are|holds?|was) ?(?:true|right|correct)?\s*[.\n]?/i;
 

@@ -1,5 +1,7 @@
 /** Ways of setting a statement before the reader without standing behind it, beyond plain reporting. */
+
 import type { Passage } from '../../notes/model.ts';
+import { finds, firstMatch } from '../../notes/patterns.ts';
 import type { Reading } from '../constructions/model.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -108,7 +110,7 @@ const HINDRANCE =
 
 /** "Who is right? Tom says …. Mia says …": set out for the reader to decide. */
 const arguedOver = ({ passage, items }: Scene): boolean =>
-  ARGUES.test(joined(items, 0, 4)) && whoIsRight(passage);
+  finds(ARGUES, joined(items, 0, 4)) && whoIsRight(passage);
 const ARGUES = /^\W*\w+(?: \w+)? (?:says|said|thinks|claims|argues|believes|maintains|writes)\b/;
 const whoIsRight = remembered(({ text }: Passage): boolean =>
   /\b(?:who|which (?:of them|one|student|nurse)) (?:is|was) (?:right|correct|wrong|mistaken)\b/i.test(text),
@@ -144,7 +146,7 @@ const ATTRIBUTED =
   /^(?:this|that|these|those|so|thus) (?:is|was|are|were)? ?(?:what|how|the words of)\b.*\b(?:wrote|written|said|says|answered|claimed|think|thinks|thought|believe|believes)\b/;
 const attributed = (scene: Scene): boolean => {
   const next = scene.after[0] ?? scene.next;
-  return next !== undefined && next.items.length <= 16 && ATTRIBUTED.test(joined(next.items, 0, 16));
+  return next !== undefined && next.items.length <= 16 && finds(ATTRIBUTED, joined(next.items, 0, 16));
 };
 
 /** "Candidates wrote the following." or "What not to say:" above a list. */
@@ -160,7 +162,7 @@ function reportedLead(scene: Scene): boolean {
 const CROSS_BEHIND = /^(?:[^\s;✓✔✅✗✘✖❌]+[ \t]+){0,12}[✗✘✖❌]/u;
 /** "Student: We learned polydioxanone dissolves in …": what a learner says, unless the next speaker says so too. */
 const learnerSpeaks = ({ items, after, next }: Scene): boolean => {
-  const label = LEARNER.exec(joined(items, 0, 7));
+  const label = firstMatch(LEARNER, joined(items, 0, 7));
   const following = joined((after[0] ?? next)?.items ?? [], 0, 6);
   return (
     label !== null && !/\b(?:right|correct|yes|exactly|good|well done|true|indeed|agreed)\b/.test(following)

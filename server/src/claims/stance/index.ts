@@ -1,5 +1,6 @@
 /** How the author stands to a claim: decided clause by clause around the item that carries it. */
 
+import { finds } from '../../notes/patterns.ts';
 import { compound } from '../compound.ts';
 import type { Reading } from '../constructions/model.ts';
 import { onceSaid } from '../corrections/errata.ts';
@@ -235,10 +236,11 @@ export const rejects = remembered((sentence: Sentence): boolean => {
   const first = words[0];
   if (first === undefined) return false;
   const text = words.slice(0, 8).join(' ');
-  if (CALLED_WRONG.test(text) || REFUSED.test(text) || ELSEWHERE.test(text) || text === 'the reverse')
+  if (finds(CALLED_WRONG, text) || finds(REFUSED, text) || finds(ELSEWHERE, text) || text === 'the reverse')
     return true;
-  if (words.length < sentence.items.length - 1 && TOO_MUCH.test(text) && speaks(sentence)) return true;
-  if (GIVEN_UP.test(words.slice(0, 16).join(' ')) || (words.length <= 8 && SWAPPED.test(text))) return true;
+  if (words.length < sentence.items.length - 1 && finds(TOO_MUCH, text) && speaks(sentence)) return true;
+  if (finds(GIVEN_UP, words.slice(0, 16).join(' ')) || (words.length <= 8 && finds(SWAPPED, text)))
+    return true;
   const opening = REJECTING_OPENINGS.find((one) => text.startsWith(one));
   // "It is not true that …" opens a statement of its own; "It is not." rejects.
   if (opening) return words.length <= opening.split(' ').length + 4 || !/^it\b/.test(opening);
@@ -310,7 +312,7 @@ function mistake(scene: Scene, reading: Reading): boolean {
         !runsWrong(scene.items, i) &&
         !consequence(scene.items, i, reading),
     );
-  return here || exercise(scene, reading) || announced(scene) || NOT_TRUE.test(joined(scene.items, 0, 8));
+  return here || exercise(scene, reading) || announced(scene) || finds(NOT_TRUE, joined(scene.items, 0, 8));
 }
 /** "…, both of which are mistaken", however much was said. */
 const ofWhich = (items: readonly Item[], i: number): boolean =>
@@ -335,7 +337,7 @@ const slips = (items: readonly Item[], i: number): boolean =>
 function exercise(scene: Scene, { from, at }: Reading): boolean {
   const first = Math.min(from, at);
   const last = scene.items.slice(0, first).findLastIndex((item) => item.word === ':');
-  if (SET_TO_MEND.test(joined(scene.items, last - 8, last))) return true;
+  if (finds(SET_TO_MEND, joined(scene.items, last - 8, last))) return true;
   const colon = scene.items.findIndex((item) => item.word === ':');
   if (colon < 2 || colon > 7 || first < colon) return false;
   const lead = scene.items.slice(0, colon).map((item) => item.word);

@@ -1,6 +1,8 @@
 /** Sentences that are there to be put right, or are no longer to be believed. */
+
 import { matchesOf, sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage, Span } from '../../notes/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import type { Reading } from '../constructions/model.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -24,13 +26,14 @@ const FIND = /^(?:find|spot|mend|correct) (?:them|it|all|each) ?\.?$/;
 /** "The poster by the lifts has two errors. It prints …": the sentence goes on with what the one before it is about. */
 export const listsErrors = ({ items }: Scene, before: Sentence): boolean =>
   /^(?:it|they|one|its|first|the)$/.test(items[0]?.word ?? '') && hasErrors(before.items);
-const hasErrors = remembered((items: readonly Item[]): boolean => ERRS.test(joined(items)));
+const hasErrors = remembered((items: readonly Item[]): boolean => finds(ERRS, joined(items)));
 const ERRS =
   /\b(?:has|have|contains?|had|carries|is full of|with)(?: ,[^,]{1,40},)? (?:an?|one|two|three|four|five|six|seven|eight|nine|ten|several|some|many|\d{1,2}) (?:\w+ )?(?:errors?|mistakes?|slips?|misprints?|typos?)\b/;
 
 /** "The manual has two errors. On page 9 …. On page 40 …": each by its place. */
 export const listsByPlace = ({ items, before }: Scene): boolean =>
-  /^(?:on|in|at) (?:the )?(?:page|slide|line|table|figure|box|chapter|section|p) /.test(
+  finds(
+    /^(?:on|in|at) (?:the )?(?:page|slide|line|table|figure|box|chapter|section|p) /,
     joined(items, 0, 4),
   ) && before.some((sentence) => hasErrors(sentence.items));
 
@@ -45,7 +48,7 @@ export const quotedToMend = ({ note, passage }: Scene): boolean => {
 const LONGEST_QUOTE = 40;
 const sentToMend = remembered((lead: Passage): boolean => {
   const text = lead.text.slice(-LEAD_IN).toLowerCase();
-  return faultAsked(text) || ERRS.test(text) || FAULTS_SOUGHT.test(text);
+  return faultAsked(text) || finds(ERRS, text) || FAULTS_SOUGHT.test(text);
 });
 const LEAD_IN = 400;
 const FAULTS_SOUGHT =
@@ -57,7 +60,7 @@ const faultAsked = (words: string): boolean =>
 
 /** "Old card (2011), do not use: 22 G purple": what is no longer to be believed. */
 export const outOfUse = ({ items }: Scene, { from, at }: Reading): boolean => {
-  if (IGNORED.test(joined(items, 0, 9))) return true;
+  if (finds(IGNORED, joined(items, 0, 9))) return true;
   const colon = items.findIndex((item) => item.word === ':');
   return (
     colon > 1 &&
@@ -71,7 +74,7 @@ export const outOfUse = ({ items }: Scene, { from, at }: Reading): boolean => {
 
 /** "The footnote on … should go.", "The sentence that … comes out.": what a page loses. */
 export const toGo = ({ items }: Scene): boolean =>
-  PART_OF_A_PAGE.test(joined(items, 0, 8)) && TO_GO.test(joined(items, Math.max(0, items.length - 7)));
+  finds(PART_OF_A_PAGE, joined(items, 0, 8)) && TO_GO.test(joined(items, Math.max(0, items.length - 7)));
 const PART_OF_A_PAGE =
   /\b(?:footnote|sentence|line|remark|paragraph|passage|caption|bit|entry|note|claim|row|bullet|box|clause|slide|legend|half-sentence)\b/;
 const TO_GO =

@@ -2,6 +2,7 @@
  * What somebody else said, wrote or wanted, told at any distance from the claim: "about half said the edge is on …", "one wrote
  * on the sheet: …", "stores proposed to drop the 5-0 since …". Told in the past, of others, and of nobody who teaches.
  */
+import { finds } from '../../notes/patterns.ts';
 import type { Reading } from '../constructions/model.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
@@ -44,7 +45,7 @@ const THEIRS =
   /^(?:some|many|most|several|others|one|half|a few|people|everybody|everyone|students?|trainees?|learners?|candidates?)(?: of (?:you|us|them|my|our|the))?\b/;
 
 const tells = (items: readonly Item[], i: number, at: number): boolean =>
-  SAID.test(items[i]!.word) ||
+  finds(SAID, items[i]!.word) ||
   // "He had been told by the nurse that …".
   (/^(?:told|taught|informed|assured)$/.test(items[i]!.word) &&
     /^(?:been|was|were|is|are|being)$/.test(items[i - 1]!.word)) ||

@@ -1,4 +1,5 @@
 /** A dialogue in which the next speaker says it better: "C: 20, it's larger.", "E: 14 is larger."; "A: A 12 is 3 mm.", "B: Four." */
+import { finds, firstMatch } from '../../notes/patterns.ts';
 import type { Reading } from '../constructions/model.ts';
 import { joined } from '../text/joined.ts';
 import { lineAt } from '../text/lines.ts';
@@ -27,14 +28,14 @@ export function outgrown({ items, passage }: Scene, { at }: Reading): boolean {
   const place = items[at]?.start;
   if (place === undefined) return false;
   const { end } = lineAt(passage, place);
-  return NOWADAYS.test(passage.text.slice(end, end + 24));
+  return finds(NOWADAYS, passage.text.slice(end, end + 24));
 }
 const NOWADAYS =
   /^\n\W{0,4}(?:today|now|nowadays|correct(?:ed|ion)?|actually|really|in fact|should be|right answer|better|truth)\W{0,3}:/i;
 
 /** The next speaker answers with a number and no more, and it is none of those just said. */
 function otherNumber({ items }: Sentence, next: Sentence): boolean {
-  const [, given] = NUMBER.exec(joined(next.items, 2)) ?? [];
+  const [, given] = firstMatch(NUMBER, joined(next.items, 2)) ?? [];
   return given !== undefined && !items.some(({ word }) => word === given);
 }
 /** "Voice 1. Green, twenty." and below it "Voice 2. Eighteen.", or "Eighteen, thank you." */
@@ -48,7 +49,8 @@ function numberBelow({ note, passage, sentence: { items, start, end } }: Scene):
     [passage, below].every(({ list, text }) => list?.list === passage.list?.list && LISTED.test(text))
   )
     return false;
-  const [, given] = NUMBER.exec(below.text.slice(0, SHORT).replace(SPEAKER, '').trim().toLowerCase()) ?? [];
+  const [, given] =
+    firstMatch(NUMBER, below.text.slice(0, SHORT).replace(SPEAKER, '').trim().toLowerCase()) ?? [];
   return given !== undefined && !items.some(({ word, mention }) => word === given || mention?.text === given);
 }
 const LISTED = /^(?:\d{1,2}(?:[.,]\d)?-?0?|0) ?(?:mm|fr|ch|g|french|gauge|charri[eè]re)?$/i;

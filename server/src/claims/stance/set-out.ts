@@ -1,6 +1,8 @@
 /** Statements that a worksheet, a marking guide or a poll sets out: rows left to be answered, boxes left empty, answers that earn nothing, votes. */
+
 import { matchesOf } from '../../notes/index.ts';
 import type { Note, Passage, Table } from '../../notes/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import type { Reading } from '../constructions/model.ts';
 import { lineAt } from '../text/lines.ts';
 import { remembered } from '../text/remember.ts';
@@ -29,7 +31,8 @@ function told({ before, passage, sentence }: Scene): boolean {
     )
   )
     return true;
-  return /\bthe (?:lie|liar|fib|(?:false|wrong|untrue) one) (?:is|was) \W?[a-h1-9]\b/i.test(
+  return finds(
+    /\bthe (?:lie|liar|fib|(?:false|wrong|untrue) one) (?:is|was) \W?[a-h1-9]\b/i,
     passage.text.slice(sentence.start, sentence.start + LONGEST_SET),
   );
 }
@@ -51,7 +54,7 @@ const numbersKeyed = remembered((note: Note): boolean =>
 
 /** "1F 2T. (1) …": the keys, and behind them the statements. */
 const keyedAbove = ({ passage, sentence }: Scene): boolean =>
-  /(?:^|\s)1 ?[TF]\W{1,3}2 ?[TF]\b/.test(passage.text.slice(0, Math.min(sentence.start, 200)));
+  finds(/(?:^|\s)1 ?[TF]\W{1,3}2 ?[TF]\b/, passage.text.slice(0, Math.min(sentence.start, 200)));
 
 /** Under a header that asks for it there is nothing to be read. */
 const asked: Column = (head, cell) => EITHER.test(head) && SHORT.test(cell);
@@ -116,9 +119,9 @@ export function leftUnticked({ items, passage, sentence }: Scene, { at, to }: Re
   if (BOTH_LETTERS.test(text)) return true;
   const said = passage.text.slice(sentence.start, Math.min(sentence.end, sentence.start + LONGEST));
   if (
-    LETTERED.test(said) ||
-    STARRED.test(said) ||
-    BOXED_LETTERS.test(lineOf(passage, start)) ||
+    finds(LETTERED, said) ||
+    finds(STARRED, said) ||
+    finds(BOXED_LETTERS, lineOf(passage, start)) ||
     TO_JOIN.test(lineOf(passage, start))
   )
     return true;
@@ -156,11 +159,11 @@ export function unearned(scene: Scene): boolean {
   const { start, end } = lineAt(passage, sentence.start);
   const said = passage.text.slice(sentence.start, sentence.start + LABEL);
   return (
-    FAILS.test(said) ||
-    NOT_SO.test(passage.text.slice(sentence.start, Math.min(sentence.end + 2, sentence.start + LONGEST))) ||
-    SHUFFLED.test(passage.text.slice(start, sentence.start + LEAD)) ||
-    (end - start < LONGEST && VOTES.test(passage.text.slice(start, end))) ||
-    RED.test(passage.text.slice(sentence.start, Math.min(sentence.end, sentence.start + LONGEST))) ||
+    finds(FAILS, said) ||
+    finds(NOT_SO, passage.text.slice(sentence.start, Math.min(sentence.end + 2, sentence.start + LONGEST))) ||
+    finds(SHUFFLED, passage.text.slice(start, sentence.start + LEAD)) ||
+    (end - start < LONGEST && finds(VOTES, passage.text.slice(start, end))) ||
+    finds(RED, passage.text.slice(sentence.start, Math.min(sentence.end, sentence.start + LONGEST))) ||
     withoutPoints(scene)
   );
 }

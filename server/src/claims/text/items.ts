@@ -2,7 +2,9 @@
  * A passage as a row of items: each is a size mention, a word with its senses, or a punctuation mark.
  * Linear in the passage's length.
  */
+
 import type { Mention } from '../../mentions/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import type { System } from '../../sizes/model.ts';
 import type { Axis } from '../model.ts';
 import { COLOUR_WORDS } from '../words/colours.ts';
@@ -83,7 +85,7 @@ export function readItems(text: string, mentions: readonly Mention[]): Item[] {
     joins |= joinsAs(size.word);
     at = mention.span.end;
     // "The 10's the bigger": the size is; not "the 10's bore".
-    if (CONTRACTED.test(text.slice(at, at + 16)))
+    if (finds(CONTRACTED, text.slice(at, at + 16)))
       at = push(items, itemOf(at, at + 2, 'is', 'word', false, undefined, NO_SENSES));
   }
   joins |= words(text, at, text.length, items);

@@ -1,4 +1,5 @@
 /** Finds the comparing words of a sentence and settles what each measures, by the noun it stands before. */
+import { finds } from '../../notes/patterns.ts';
 import type { Axis } from '../model.ts';
 import type { Degree } from '../words/magnitude.ts';
 import { EFFORT_WORDS } from './effort.ts';
@@ -98,7 +99,7 @@ function measure(items: readonly Item[], i: number): Measured | undefined {
   if (magnitude.degree === 'plain' && otherEndOf(items, i))
     return measuredAs(magnitude, i, i, own, way, false);
   if (item.kind !== 'size' && KEPT_IN.test(item.word)) return measuredAs(magnitude, i, i, 'other', way, true);
-  if (item.kind === 'size' || item.deviceNoun || item.colour || (own === 'flow' && FLOWING.test(item.word)))
+  if (item.kind === 'size' || item.deviceNoun || item.colour || (own === 'flow' && finds(FLOWING, item.word)))
     return measuredAs(magnitude, i, i, own, way, true);
   return measuredAs(magnitude, i, i, 'other', way, true);
 }
@@ -165,7 +166,7 @@ function predicated(
 ): { axis: Axis; sign: 1 | -1; system?: Item['system'] } | undefined {
   const { magnitude } = items[i]!;
   if (magnitude?.degree === 'plain' || !VERB.test(items[i - 1]?.word ?? '')) return undefined;
-  const near = items[i - 2]?.axisNoun ?? (FLOWING.test(items[i - 2]?.word ?? '') ? FLOW : undefined);
+  const near = items[i - 2]?.axisNoun ?? (finds(FLOWING, items[i - 2]?.word ?? '') ? FLOW : undefined);
   if (near?.axis === 'number')
     return headNumber(items, i) ? { ...near, system: items[i - 3]?.system } : undefined;
   const valued = VALUED.get(items[i]!.word);

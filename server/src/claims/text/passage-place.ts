@@ -1,6 +1,8 @@
 /** What the place of a passage settles for its sentences: the scale spoken of, whether they are choices, their keys. */
+
 import { sourceSpan } from '../../notes/index.ts';
 import type { Note, Passage } from '../../notes/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import type { System } from '../../sizes/model.ts';
 import { type Part, splitErratum } from '../corrections/amended.ts';
 import { ofErrata } from '../corrections/errata.ts';
@@ -189,7 +191,7 @@ const offered = (text: string, { start, end }: Sentence): boolean =>
   end - start < 400 &&
   ((/\?\W*$/.test(text.slice(Math.max(0, start - 6), start)) &&
     /^\W*a\W{1,3}\S.*\sb\W{1,3}\S.*\sc\W{1,3}\S/i.test(text.slice(start, end))) ||
-    LETTERED_ROW.test(text.slice(start, end)));
+    finds(LETTERED_ROW, text.slice(start, end)));
 
 /** "The hub is\na green / b pink / c blue": choices below what they complete, with strokes between them. */
 const LETTERED_ROW = /\n\(?a[).:]? \S[^\n/|]{0,60} [/|] \(?b[).:]? \S/i;
@@ -351,7 +353,7 @@ const ANSWERS = /(?:^|\n)\W*(?:correct |right )?(?:answers?|key)\b.{0,12}[:=]/i;
 function inTest(note: Note, reads: readonly Read[], read: Read): boolean {
   const { index, path } = read.passage;
   const near = [index, index - 1, index - 2].some((i) => asksFor(reads[i]?.passage.text ?? ''));
-  const answered = [index, index + 1, index + 2].some((i) => ANSWERS.test(reads[i]?.passage.text ?? ''));
+  const answered = [index, index + 1, index + 2].some((i) => finds(ANSWERS, reads[i]?.passage.text ?? ''));
   const heads = path.map((heading) => note.passages[heading]!.text);
   return (
     near || answered || heads.some((text) => TEST_HEADING.test(text) || OPTION_LEAD.test(text.toLowerCase()))
@@ -359,14 +361,14 @@ function inTest(note: Note, reads: readonly Read[], read: Read): boolean {
 }
 
 /** A question, or "Pick the right one." */
-const asksFor = (text: string): boolean => text.includes('?') || CHOOSE.test(text);
+const asksFor = (text: string): boolean => text.includes('?') || finds(CHOOSE, text);
 const CHOOSE =
   /\b(?:choose|pick|mark|circle|tick|select) (?:one\b|the (?:right|correct|best|true|single best) (?:one|answer|option|statement|choice))/i;
 
 /** A lettered or listed choice under a question that is not ticked. Keyed choices are read by `quiz` instead. */
 function isOption(read: Read, lead: Sentence | undefined, heading: string, tested: boolean): boolean {
   const { list, text } = read.passage;
-  if (CAPITALS.test(text) || BARE_ROW.test(text) || PUT_FORWARD.test(text)) return true;
+  if (CAPITALS.test(text) || BARE_ROW.test(text) || finds(PUT_FORWARD, text)) return true;
   if (LINE_A.test(text) && LINE_B.test(text)) return tested;
   if (!list) return tested && (LETTERED.test(text) || /(?:^|[\n:?])[ \t]*A \S[^\n]*\sB \S/.test(text));
   if (list.checked === true) return false;

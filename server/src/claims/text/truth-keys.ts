@@ -1,5 +1,7 @@
 /** Keys that stand beside statements to be called true or false: a letter in front or behind, a tick, a cell of the row. */
+
 import type { Note, Passage, Table } from '../../notes/model.ts';
+import { finds, firstMatch } from '../../notes/patterns.ts';
 import { lineAt } from './lines.ts';
 import { remembered } from './remember.ts';
 import type { Scene } from './scene.ts';
@@ -11,11 +13,11 @@ import type { Sentence } from './sentences.ts';
 const EITHER = /\b(T(?:rue)?)[\s*_]*\/[\s*_]*(F(?:alse)?)[\s.)\]*_]*$/i;
 
 /** Does a passage end in the two letters, to be called true or false? Asked once a passage. */
-export const offersEither = remembered(({ text }: Passage): boolean => EITHER.test(text));
+export const offersEither = remembered(({ text }: Passage): boolean => finds(EITHER, text));
 
 /** The letter in strong type or emphasis, or the one not struck. */
 function eitherKey({ passage }: Read): 'true' | 'false' | undefined {
-  const match = EITHER.exec(passage.text);
+  const match = firstMatch(EITHER, passage.text);
   if (!match) return undefined;
   const second = match.index + match[0].toLowerCase().lastIndexOf('f');
   const set = (at: number, struck: boolean) =>
@@ -36,11 +38,11 @@ const TRUTH =
   /\b(?:true (?:or|\/) false|t\/f|t or f|true\/false|fact or (?:fiction|myth)|myth or fact|right (?:or|\/) wrong|right\/wrong|agree (?:or|\/) disagree|agree\/disagree|if (?:it is |it's )?(?:true|false)\b.{0,40}\bif (?:it is |it's )?(?:true|false))\b/;
 
 /** "A 5-0 is thicker than a 3-0. True or false?": it asks so itself. Asked once a passage. */
-export const asksTruth = remembered(({ text }: Passage): boolean => TRUTH.test(text.toLowerCase()));
+export const asksTruth = remembered(({ text }: Passage): boolean => finds(TRUTH, text.toLowerCase()));
 
 /** "Part 2. True or false", right above: what stands below is to be called so. */
 export const headsTruth = remembered((headings: readonly string[]): boolean =>
-  TRUTH.test(headings.at(-1) ?? ''),
+  finds(TRUTH, headings.at(-1) ?? ''),
 );
 
 /** Its own words set a passage out to be called true or false. Asked once a passage, however many sentences it has. */
@@ -50,16 +52,16 @@ const setsOut = remembered((passage: Passage): boolean => {
     asksTruth(passage) ||
     BOXES.test(text) ||
     offersEither(passage) ||
-    (kind !== 'heading' && !SEVERAL_KEYS.test(text) && (FRONT_KEY.test(text) || END_KEY.test(text)))
+    (kind !== 'heading' && !SEVERAL_KEYS.test(text) && (FRONT_KEY.test(text) || finds(END_KEY, text)))
   );
 });
 
 export function isTruthItem(read: Read, lead: Sentence | undefined, headings: readonly string[]): boolean {
   return (
     setsOut(read.passage) ||
-    (lead !== undefined && TRUTH.test(wordsOf(lead).replace(/ \/ /g, '/'))) ||
+    (lead !== undefined && finds(TRUTH, wordsOf(lead).replace(/ \/ /g, '/'))) ||
     headsTruth(headings) ||
-    (read.passage.list?.ordered === true && headings.some((heading) => TRUTH.test(heading))) ||
+    (read.passage.list?.ordered === true && headings.some((heading) => finds(TRUTH, heading))) ||
     read.passage.cell !== undefined
   );
 }
@@ -92,7 +94,7 @@ export function truthKey(
   const either = eitherKey(read);
   if (either) return either;
   if (SEVERAL_KEYS.test(read.passage.text)) return undefined;
-  if (lettered(reads, read) || BOTH_LETTERS.test(read.passage.text)) return undefined;
+  if (lettered(reads, read) || finds(BOTH_LETTERS, read.passage.text)) return undefined;
   const front = FRONT_KEY.exec(read.passage.text) ?? /^(T|F|True|False)\s*[—–:.)-]/.exec(read.passage.text);
   return front ? (/^(?:T|[✅✔☑])/u.test(front[1] ?? front[2] ?? '') ? 'true' : 'false') : undefined;
 }
@@ -286,18 +288,19 @@ const BOX_EACH = /([☐□◻○☑☒✅])\s*T(?:rue)?\W{1,6}?([☐□◻○☑
 const EMPTY = /[☐□◻○]/u;
 
 function boxedKey(line: string): 'true' | 'false' | undefined {
-  const [, yes, no] = BOX_EACH.exec(line) ?? [];
+  const [, yes, no] = firstMatch(BOX_EACH, line) ?? [];
   if (!yes || !no || EMPTY.test(yes) === EMPTY.test(no)) return undefined;
   return EMPTY.test(no) ? 'true' : 'false';
 }
 
 function lineKey(line: string): 'true' | 'false' | undefined {
-  if (BOTH_LETTERS.test(line) || (line.match(ARROWED)?.length ?? 0) > 1) return undefined;
+  if (finds(BOTH_LETTERS, line) || (line.match(ARROWED)?.length ?? 0) > 1) return undefined;
   if ((line.match(LABELS)?.length ?? 0) > 1 || (line.match(BRACKETED)?.length ?? 0) > 1) return undefined;
   const boxed = boxedKey(line);
   if (boxed) return boxed;
-  const front = LINE_FRONT.exec(line) ?? NUMBER_FRONT.exec(line) ?? ANSWERED_END.exec(line);
-  const end = front || !MAY_END.test(line) || /[✗✘❌].*[✓✔]/u.test(line) ? null : LINE_END.exec(line);
+  const front =
+    firstMatch(LINE_FRONT, line) ?? firstMatch(NUMBER_FRONT, line) ?? firstMatch(ANSWERED_END, line);
+  const end = front || !MAY_END.test(line) || /[✗✘❌].*[✓✔]/u.test(line) ? null : firstMatch(LINE_END, line);
   const mark = front ? (front[1] ?? front[2] ?? front[3]) : end?.[1];
   return mark === undefined ? undefined : keyed(mark);
 }
@@ -335,7 +338,7 @@ export function lineKeys({ passage }: Read): (at: number) => Pick<Scene, 'truthI
   if (passage.cell || passage.kind === 'heading') return () => ({});
   return (from) => {
     // "… wider than 18 G ... F" and a new line: the key in front belongs to the line before.
-    const at = from + (KEY_OF_LAST.exec(passage.text.slice(from, from + 12))?.[0].length ?? 0);
+    const at = from + (firstMatch(KEY_OF_LAST, passage.text.slice(from, from + 12))?.[0].length ?? 0);
     const { start, end } = lineAt(passage, at);
     const line = passage.text.slice(start, Math.min(end, start + 300));
     const key =

@@ -1,4 +1,5 @@
 /** Verbs beside which "more", "less", "sooner" or "longer" measure a flow or a strength: "carries less", "snaps sooner". */
+import { finds } from '../../notes/patterns.ts';
 import type { Axis } from '../model.ts';
 import type { Degree } from '../words/magnitude.ts';
 import type { Item } from './items.ts';
@@ -35,7 +36,7 @@ export function timed(items: readonly Item[], i: number): Sense | undefined {
   if (!sign) return taking(items, i) ?? placed(items, i) ?? valued(items, i);
   const degree = items[i]!.word.endsWith('est') ? 'superlative' : 'comparative';
   const direct = items[i - 1]?.word === 'way' ? items[i - 2]?.word : items[i - 1]?.word;
-  if (BREAKS.test(direct ?? '')) return { axis: 'strength', sign: sign === 1 ? -1 : 1, degree };
+  if (finds(BREAKS, direct ?? '')) return { axis: 'strength', sign: sign === 1 ? -1 : 1, degree };
   const flows = near(items, i - 7, i).some(
     (item) => FLOWS.test(item.word) && !/^(?:give|go)/.test(item.word),
   );

@@ -1,5 +1,7 @@
 /** "The next gauge up", "a smaller gauge needle", "go down a size": a step whose direction the words leave open. */
+
 import { matchesOf } from '../../notes/index.ts';
+import { finds } from '../../notes/patterns.ts';
 import { phrase, type Text } from '../../texts/index.ts';
 import type { Reading } from '../model.ts';
 import { reading } from '../reading.ts';
@@ -51,7 +53,8 @@ const WIDTHS: Readonly<Record<string, Text>> = {
 /** The first such step of a passage; the habit is asked about once. */
 export function stepQuestion(around: Surroundings, scene: Scene): Question | undefined {
   const { text } = scene.passage;
-  if (!/gauge|size|thread|number/i.test(text) || SIZED.test(text) || elsewhere(scene.brief)) return undefined;
+  if (!/gauge|size|thread|number/i.test(text) || finds(SIZED, text) || elsewhere(scene.brief))
+    return undefined;
   for (const pattern of [GAUGE, STEP])
     for (const match of matchesOf(text, pattern)) {
       const span = { start: match.index, end: match.index + match[0].length };

@@ -1,5 +1,7 @@
 /** How a bare number stands in its sentence: with an article, handed over, in a run, beside a colour. */
+
 import { matchesOf } from '../../notes/index.ts';
+import { finds } from '../../notes/patterns.ts';
 import type { Place } from '../sense/place.ts';
 import {
   BLADED,
@@ -57,7 +59,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
     return NUMBERED.test(place.before) || countsColoured(place) ? undefined : 'colour';
   if (repliesTo(text, place.span.start)) return 'option';
   if (
-    OPTION.test(place.before) ||
+    finds(OPTION, place.before) ||
     (FIRST_CHOICE.test(text.slice(Math.max(0, place.span.start - 6), place.span.start)) &&
       /\sB[\s).]/.test(place.after))
   )
@@ -84,7 +86,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
       ? 'handed'
       : undefined;
   if (bare.plural) return /\b(?:over|under)[\s-]$|[<>≤≥]\s?$/i.test(place.before) ? undefined : 'plural';
-  if (DETERMINED.test(place.before) || compared(place) || RATED.test(place.after)) return 'article';
+  if (DETERMINED.test(place.before) || compared(place) || finds(RATED, place.after)) return 'article';
   if (bare.run.values.length > 1) return 'run';
   if (namesNought(place, bare)) return 'article';
   if (FIELD_OF_OTHER.test(place.before)) return undefined;
@@ -165,7 +167,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
     counts(after) ||
     (bare.spoken && AFTER_UNIT.test(place.before)) ||
     (!bare.spoken && /^:\s(?:[0-9]{1,2}-0\b)/.test(after)) ||
-    MEASURED_OTHERWISE.test(place.before.slice(-32)) ||
+    finds(MEASURED_OTHERWISE, place.before.slice(-32)) ||
     (LEFT_OVER.test(after) && !/\b(?:no|any|an?|the|more)\s$/i.test(place.before)) ||
     (bare.run.values.length > 1 && counts(afterRun) && !(bare.decimals > 0 && UP_TO.test(after))) ||
     (BLADED.test(place.text) &&
@@ -182,9 +184,9 @@ function elsewhere(place: Place, bare: Bare): boolean {
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||
     COUNT_OF.test(place.before) ||
-    IN_FORMULA.test(place.before.slice(-40)) ||
-    (bare.decimals === 0 && CHILD_OF.test(place.before)) ||
-    TEETH.test(place.text) ||
+    finds(IN_FORMULA, place.before.slice(-40)) ||
+    (bare.decimals === 0 && finds(CHILD_OF, place.before)) ||
+    finds(TEETH, place.text) ||
     RANGE_COUNTED.test(after) ||
     PART_OF_NAME.test(after) ||
     (CITED_AFTER.test(after) && CITED_BEFORE.test(place.before) && !answersIn(place, bare)) ||
@@ -225,7 +227,7 @@ const ON_OUTSIDE = /^\s(?:on the |at the )?(?:outside|inside|across)\b/i;
 /** "Blade? I like the 3.": the sentence before names it and no more. */
 function afterBlade({ scene, sentence }: Place): boolean {
   const before = scene.passage.text.slice(Math.max(0, sentence.start - 28), sentence.start);
-  return /(?:^|[.!?:*\n])\W*(?:and\s)?(?:the\s|your\s)?(?:blades?|gloves?)\W+$/i.test(before);
+  return finds(/(?:^|[.!?:*\n])\W*(?:and\s)?(?:the\s|your\s)?(?:blades?|gloves?)\W+$/i, before);
 }
 
 /** "30 left": what is in stock; "18 left ACF" is an arm. */
@@ -270,7 +272,8 @@ const isReference = (place: Place, bare: Bare): boolean =>
   place.scene.passage.kind !== 'cell' &&
   /^\s*$/.test(place.scene.passage.text.slice(place.span.end)) &&
   /(?:[a-z]{4}[).]?|mm)\s$/.test(place.before) &&
-  !/\b(?:gau?ge|french|sizes?|number|usp|metric|needles?|cannula\w*|catheters?|tubes?|drains?|sheaths?|wires?|silk|nylon)\s$/i.test(
+  !finds(
+    /\b(?:gau?ge|french|sizes?|number|usp|metric|needles?|cannula\w*|catheters?|tubes?|drains?|sheaths?|wires?|silk|nylon)\s$/i,
     place.before,
   );
 
@@ -320,7 +323,8 @@ const COMPARED_BEFORE = new RegExp(`\\b${MAGNITUDE}\\sthan\\s$`, 'i');
 
 /** "because 27 is the higher number". */
 const isRanked = (place: Place): boolean =>
-  /^\s(?:is|was)\s(?:the|a)\s(?:high|low|larg|small|bigg)(?:er|est)\s(?:number|figure|gauge|one)\b/i.test(
+  finds(
+    /^\s(?:is|was)\s(?:the|a)\s(?:high|low|larg|small|bigg)(?:er|est)\s(?:number|figure|gauge|one)\b/i,
     place.after,
   );
 

@@ -1,4 +1,5 @@
 /** Bare numbers whose system the context settles: table cells, chains, "the 22", "a 16 flows faster". */
+import { finds } from '../../notes/patterns.ts';
 import type { System } from '../../sizes/model.ts';
 import { mentionOf } from '../build.ts';
 import type { Mention } from '../model.ts';
@@ -105,7 +106,8 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
 
 /** "l. 31", "pp. 8": where in a book something stands. */
 const countsLines = ({ scene, span }: Place): boolean =>
-  /(?:^|[\s(;,])(?:ll?|pp?|figs?)\.\s?$/i.test(
+  finds(
+    /(?:^|[\s(;,])(?:ll?|pp?|figs?)\.\s?$/i,
     scene.passage.text.slice(Math.max(0, span.start - 7), span.start),
   );
 

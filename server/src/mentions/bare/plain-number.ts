@@ -1,4 +1,5 @@
 /** Numbers that are spoken of as numbers, or number something else: "twenty to the inch", "fourteen is fourteen", "1 B". */
+import { finds, firstMatch } from '../../notes/patterns.ts';
 import { sentenceIndex, within } from '../scene.ts';
 import type { Place } from '../sense/place.ts';
 import { BLADED } from '../words/counted.ts';
@@ -18,7 +19,7 @@ export const isPlainNumber = (place: Place, bare: Bare): boolean =>
 
 /** "Twenty to the inch", "you would fit twenty" where so many to the inch were spoken of. */
 const perInch = (place: Place): boolean =>
-  TO_THE_INCH.test(place.after) || (FITTED.test(place.before) && INCH_TOLD.test(lately(place)));
+  finds(TO_THE_INCH, place.after) || (finds(FITTED, place.before) && INCH_TOLD.test(lately(place)));
 const TO_THE_INCH =
   /^\s(?:of\s(?:them|these|those)\s|needles\s|wires\s|tubes\s|strands\s|side\sby\sside\s)?(?:to|in|per|into|within|across)\s(?:the\s|an?\s|one\s|every\s|each\s)?inch\b/i;
 const FITTED =
@@ -35,8 +36,8 @@ function lately({ scene, span, sentence }: Place): string {
 function isItself({ scene, span, before, after }: Place, { plural }: Bare): boolean {
   if (plural || /\b(?:an?|the)\s$/i.test(before)) return false;
   const word = scene.passage.text.slice(span.start, span.end).toLowerCase();
-  const next = SELF_AFTER.exec(after)?.[1];
-  const last = SELF_BEFORE.exec(before.slice(-32))?.[1];
+  const next = firstMatch(SELF_AFTER, after)?.[1];
+  const last = firstMatch(SELF_BEFORE, before.slice(-32))?.[1];
   return next?.toLowerCase() === word || last?.toLowerCase() === word;
 }
 const SELF_AFTER =
@@ -95,7 +96,7 @@ const COUNTED = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight',
 
 /** "pH of 5 or under. If it reads 6, ring me": how acid it is. */
 const ofAcid = (place: Place, { value, plural }: Bare): boolean =>
-  !plural && value < 15 && ACID_READ.test(place.before) && saysAcid(lately(place));
+  !plural && value < 15 && finds(ACID_READ, place.before) && saysAcid(lately(place));
 const saysAcid = (said: string): boolean => {
   const at = said.search(/\bpH\b/);
   return at >= 0 && !/[0-9]\s?(?:Fr|G|mm|French|gauge)\b/.test(said.slice(at));
@@ -109,7 +110,7 @@ function ofBladesBefore({ scene, span, text, devices, materials }: Place): boole
   const last = scene.sentences[sentenceIndex(scene, span.start) - 1];
   if (!last || last.end - last.start > 160 || within(scene.devices, last).length > 0) return false;
   const said = scene.passage.text.slice(last.start, last.end);
-  return BLADES_OPEN.test(said) && BLADED.test(said) && !OURS.test(said);
+  return finds(BLADES_OPEN, said) && BLADED.test(said) && !OURS.test(said);
 }
 const BLADES_OPEN =
   /^\W*(?:the\s|our\s|and\s|but\s)?(?:[a-z-]+\s)?(?:blades?|scalpels?|gloves?|masks?|guedels?|laryngoscopes?|shoes?|files?)\b/i;

@@ -1,6 +1,8 @@
 /** Bare number tokens of a passage and the runs they form: "24, 22, 18 or 16". */
+
 import type { Notation } from '../../../../grammars/notations/index.ts';
 import type { Span } from '../../notes/model.ts';
+import { finds } from '../../notes/patterns.ts';
 import type { Candidate } from '../scan.ts';
 import { readNumber, WORD_NUMBER } from '../words/numbers.ts';
 
@@ -73,7 +75,8 @@ export interface Bare extends Candidate {
 /** A candidate for the number at a span; undefined when the text is none. */
 export function bareCandidate(text: string, span: Span): Omit<Bare, 'run'> | undefined {
   const written = text.slice(span.start, span.end);
-  const plural = /(?:[0-9]|teen|y-(?:one|two|three|four|five|seven|eight|nine))s$|(?:twenti|thirti)es$/i.test(
+  const plural = finds(
+    /(?:[0-9]|teen|y-(?:one|two|three|four|five|seven|eight|nine))s$|(?:twenti|thirti)es$/i,
     written,
   );
   const read = readBare(singular(written.replace(/(?<=[0-9])ish$/i, ''), plural));

@@ -1,4 +1,5 @@
 /** Is "18 G" a needle's gauge, a weight, an acceleration? */
+import { finds } from '../../notes/patterns.ts';
 import { phrase } from '../../texts/index.ts';
 import { reading } from '../reading.ts';
 import { READING } from '../texts/readings.ts';
@@ -49,7 +50,7 @@ export function gaugeSense(place: Place, match: string, value: number): Verdict 
     /\b(?:pressure|fuel|tyre|tire|steam|rain|rail\w*|strain|depth|film)\s$/i.test(place.before)
   )
     return NOTHING;
-  const wire = place.devices.some((hit) => hit.means === 'steel-wire') || WIRE_AFTER.test(place.after);
+  const wire = place.devices.some((hit) => hit.means === 'steel-wire') || finds(WIRE_AFTER, place.after);
   const system = wire ? 'wire-gauge' : 'needle-gauge';
   if (value > 40 && !(isGauge(place) || /^[\s-]?(?:catheter|cannula|needle|iv)/i.test(place.after)))
     return NOTHING;

@@ -1,4 +1,5 @@
 /** Bounds and approximation: "≥18 G", "18G+", "at least 18 G", "about 4.7 mm". */
+import { finds } from '../../notes/patterns.ts';
 import type { System } from '../../sizes/model.ts';
 import type { Mention } from '../model.ts';
 
@@ -42,5 +43,5 @@ const SOME_LENGTH = /\bsome\s$/i;
 
 /** Is a size said to be about so much? */
 export const approximate = (before: string, system: System): boolean =>
-  ABOUT.test(before.slice(-32)) ||
+  finds(ABOUT, before.slice(-32)) ||
   ((system === 'millimetre' || system === 'inch') && SOME_LENGTH.test(before.slice(-8)));

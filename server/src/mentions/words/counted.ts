@@ -1,4 +1,5 @@
 /** Words that take a bare number for themselves: what it counts, what it labels. */
+import { finds } from '../../notes/patterns.ts';
 import { endsWith, startsWith, wholeWords } from './pattern.ts';
 
 const COUNTED_WORDS = [
@@ -414,7 +415,7 @@ const KEPT =
 
 /** Right before a number: an airway or mask, a glove, a blade; or how many there are. */
 export function otherBefore(before: string): boolean {
-  if (KEPT.test(before.slice(-80))) return true;
+  if (finds(KEPT, before.slice(-80))) return true;
   const near = before.slice(-40);
   return OTHER_BEFORE.test(near) && !/nasopharyngeal|npa/i.test(near);
 }

@@ -3,6 +3,7 @@
  * longer than reading a paragraph, and most patterns match nothing in the notes of a day. So a text is first looked through
  * for what the pattern cannot be without (`needed.ts`), and the pattern is compiled when a text has that.
  */
+import { matchesOf } from './matches.ts';
 import { neededBy, type Piece, standsOne } from './needed.ts';
 
 /** What is looked for before a pattern is tried. */
@@ -48,3 +49,7 @@ export const finds = (pattern: RegExp, text: string): boolean =>
 /** The first match of a pattern in a text. For long patterns without `g` and `y`. */
 export const firstMatch = (pattern: RegExp, text: string): RegExpExecArray | null =>
   mayMatch(pattern, text) ? pattern.exec(text) : null;
+
+/** Every match of a global pattern, in order. */
+export const everyMatch = (pattern: RegExp, text: string): readonly RegExpExecArray[] =>
+  mayMatch(pattern, text) ? matchesOf(text, pattern) : [];

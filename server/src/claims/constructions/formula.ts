@@ -1,5 +1,5 @@
 /** "French ÷ 3 = millimetres", "multiply the French by three", "French is the circumference". */
-import { finds } from '../../notes/patterns.ts';
+import { finds, firstMatch } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { changed } from '../text/place.ts';
@@ -366,7 +366,7 @@ const isDenied = (items: readonly Item[]): boolean => items.some((item) => NEGAT
 
 /** Words that match, with no "not" among them: "French is not the circumference" says nothing of it. */
 function affirms(pattern: RegExp, text: string): boolean {
-  const match = pattern.exec(text)?.[0];
+  const match = firstMatch(pattern, text)?.[0];
   return (
     match !== undefined &&
     !match.split(' ').some((word) => NEGATIONS.has(word) || (COMPARED.test(word) && !SIDE.test(word)))

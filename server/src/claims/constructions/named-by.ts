@@ -1,4 +1,5 @@
 /** What a size is taken for: "a 6 Fr sheath is 2.0 mm on the outside", "the 4-0 tells you the size of the needle". */
+import { finds } from '../../notes/patterns.ts';
 import type { FormulaClaim } from '../model.ts';
 import { textOf } from '../text/joined.ts';
 import { type Group, groups, type Scene } from '../text/scene.ts';
@@ -54,7 +55,7 @@ function threadOrNeedle(scene: Scene): Reading[] {
   const words = items
     .map((item) => (item.mention?.sizes[0]?.system === 'usp' ? '#' : item.kind === 'size' ? '@' : item.word))
     .join(' ');
-  if (!NEEDLE.test(words) || /\b(?:not|never|nor|if|whether|but)\b|\?/.test(words)) return [];
+  if (!finds(NEEDLE, words) || /\b(?:not|never|nor|if|whether|but)\b|\?/.test(words)) return [];
   const at = items.findLastIndex((item) => item.word === 'needle');
   if (at < 0) return [];
   return [reading(scene, at, at, 'usp', 'usp-is-needle')];

@@ -41,7 +41,7 @@ const INSIDE = /\b(?:inside|inner|internally|bore|lumen)\b/;
 /** Is it something else that is compared here? */
 export const ofOwners = remembered(
   (items: readonly Item[]): boolean =>
-    (holds(items, RESPECT) && OTHER_RESPECT.test(joined(items))) ||
+    (holds(items, RESPECT) && finds(OTHER_RESPECT, joined(items))) ||
     ofNeedles(items) ||
     (WAYS.test(joined(items)) && TWO_WAY.test(joined(items)) && INSIDE.test(joined(items))) ||
     ofBothScales(items) ||

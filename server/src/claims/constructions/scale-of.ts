@@ -2,6 +2,7 @@
  * Which things a scale is for: "needles are sized in French and drains in gauge", "catheters go by gauge and needles by
  * French". A catheter by itself may be an IV catheter, which goes by gauge; so only named kinds are judged.
  */
+import { firstMatch } from '../../notes/patterns.ts';
 import { itemAt, joined } from '../text/joined.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import type { Construction } from './model.ts';
@@ -51,7 +52,7 @@ export const scaleOf: Construction = {
     if (items.length > 40 || items.some((item) => item.kind === 'size' || odd(item.word))) return [];
     const text = joined(items);
     for (const { pattern, formula, french } of SHAPES) {
-      const match = pattern.exec(text);
+      const match = firstMatch(pattern, text);
       if (!match) continue;
       const own = OWN_VERB.test(match[0]);
       if (!own && !LED.test(text.slice(0, match.index + 1))) continue;

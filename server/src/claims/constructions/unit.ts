@@ -1,4 +1,5 @@
 /** What one step of a scale is: "one French is a third of a millimetre", "three French make a millimetre", "an inch is 25.4 mm". */
+import { firstMatch } from '../../notes/patterns.ts';
 import type { FormulaClaim } from '../model.ts';
 import { itemAt, joined } from '../text/joined.ts';
 import type { Construction } from './model.ts';
@@ -205,7 +206,7 @@ export const unit: Construction = {
     const text = joined(scene.items);
     if (text.length > 400 || !UNITS.test(text)) return [];
     return SHAPES.flatMap((shape) => {
-      const match = shape.pattern.exec(text);
+      const match = firstMatch(shape.pattern, text);
       const value = match ? shape.value(match) : undefined;
       if (!match || value === undefined) return [];
       const at = itemAt(scene.items, match.index);

@@ -2,7 +2,7 @@
 
 import { matchesOf, sourceSpan } from '../../notes/index.ts';
 import type { Note, Span } from '../../notes/model.ts';
-import { finds } from '../../notes/patterns.ts';
+import { finds, firstMatch } from '../../notes/patterns.ts';
 import { saysAnew } from '../corrections/amended.ts';
 import { ofErrata } from '../corrections/errata.ts';
 import { challenges, rejects } from '../stance/index.ts';
@@ -53,7 +53,7 @@ const LABELLED =
   /^\W{0,3}(?:the\s+)?(?:(?:right|correct|model|best|expected)\s+)?(?:answer|ans)\s*[.:–—-]\W{0,3}\S/i;
 const keyedBelow = (asked: string, below: string): boolean =>
   finds(LABELLED, below) ||
-  (ANSWER_LABEL.test(below) &&
+  (finds(ANSWER_LABEL, below) &&
     /^\W{0,3}[a-z ]{2,24}\s*[:=→]/i.test(below) &&
     /\?|\b\w+(?:er|est)\b/.test(asked));
 const DEFINES = /^\s*:\s+\S/;
@@ -97,7 +97,8 @@ const TAIL =
 
 /** A mark or a word that every such tail has. */
 const MAY_TAIL = /[:=→⇒➜►▸▶>—–…]|\.{4}|(?:ans(?:wer)?|key)\s/i;
-const tailOf = (text: string): RegExpExecArray | null => (MAY_TAIL.test(text) ? TAIL.exec(text) : null);
+const tailOf = (text: string): RegExpExecArray | null =>
+  MAY_TAIL.test(text) ? firstMatch(TAIL, text) : null;
 
 /** "Given answer: …. Model answer: …": what stands before the key is somebody's reply. */
 const GIVEN =
@@ -152,7 +153,7 @@ function tailed(read: Read): Pair[] {
     if (
       !tail ||
       tail.index === 0 ||
-      GIVEN.test(text) ||
+      finds(GIVEN, text) ||
       CROSSED_OUT.test(text) ||
       mended(text, tail.index, tail.index + tail[0].length)
     )
@@ -245,7 +246,7 @@ const LONGEST_REQUEST = 18;
 const OPENING = 6;
 
 /** "Convert 7 mm to French.": the next item of a list sets a task of its own. */
-const tasks = ({ items }: Sentence): boolean => items.slice(0, 4).some(({ word }) => TASK.test(word));
+const tasks = ({ items }: Sentence): boolean => items.slice(0, 4).some(({ word }) => finds(TASK, word));
 const TASK =
   /^(?:convert|calculate|turn|change|translate|name|give|state|find|put|sort|order|rank|arrange|list|write|draw|circle|tick|which|what|how|complete|fill|match|explain|describe|choose|pick)$/;
 
@@ -334,7 +335,7 @@ export const doubted = (after: Sentence | undefined): boolean =>
   (rejects(after) ||
     // "That would be lighter.": the answer is weighed, and not taken.
     (after.items.length <= 9 && /\b(?:that|it|this) (?:would|'d) be\b/.test(joined(after.items, 0, 6))) ||
-    (after.items.length <= 12 && DOUBT.test(joined(after.items))));
+    (after.items.length <= 12 && finds(DOUBT, joined(after.items))));
 
 /** Another speaker says that it is right, and no more. */
 const seconded = (reply: Reply, after: Sentence): boolean =>
@@ -368,4 +369,4 @@ const CONFIRMED =
 const confirmed = (after: Sentence | undefined): boolean =>
   after !== undefined &&
   after.items.length <= 12 &&
-  CONFIRMED.test(after.items.map((item) => item.word).join(' '));
+  finds(CONFIRMED, after.items.map((item) => item.word).join(' '));

@@ -2,7 +2,7 @@
  * Keys that list numbers under a verdict or say them in a sentence: "True: 1, 3", "Numbers 1 and 3 are true; 2 is false", "All are
  * true except 2", "No. 1 is a, no. 2 is c".
  */
-import { matchesOf } from '../../notes/index.ts';
+import { everyMatch, firstMatch } from '../../notes/patterns.ts';
 
 export interface Said {
   readonly number: number;
@@ -45,7 +45,7 @@ const numbersIn = (text: string): number[] => (text.match(/\d+/g) ?? []).map(Num
 /** What a short text says of numbered questions; empty for any other. */
 export function saidIn(text: string): Said[] {
   if (text.length > LONGEST || !/\d/.test(text)) return [];
-  const [all, listed, exact] = [allBut(text), verdicts(text), matchesOf(text, CHOSEN)];
+  const [all, listed, exact] = [allBut(text), verdicts(text), everyMatch(CHOSEN, text)];
   if (all.length > 0) return all;
   if (listed.length > 0) return listed;
   if (exact.length < 2) return backwards(text);
@@ -61,7 +61,7 @@ export function saidIn(text: string): Said[] {
 const BACKWARDS =
   /(?:^|[\s,;.(])([A-Fa-f])\)?\s*(?:\(\s*(?:q(?:uestion)?\s?|no\.?\s?)?(\d{1,2})\s*\)|(?:(?:is|was|goes|answers) )?(?:the (?:right |correct )?answer )?(?:to|for|in|answers?) (?:q(?:uestion)?|no\.?|number|item)\s?(\d{1,2}))(?=[\s,;.]|$)/gi;
 function backwards(text: string): Said[] {
-  const found = matchesOf(text, BACKWARDS);
+  const found = everyMatch(BACKWARDS, text);
   const covered = found.reduce((sum, [whole]) => sum + whole!.length, 0);
   return covered < MOSTLY * text.length
     ? []
@@ -73,8 +73,8 @@ function backwards(text: string): Said[] {
 const MOSTLY = 0.6;
 
 function allBut(text: string): Said[] {
-  const match = EXCEPT.exec(text);
-  const only = match ? null : ONLY.exec(text);
+  const match = firstMatch(EXCEPT, text);
+  const only = match ? null : firstMatch(ONLY, text);
   const hit = match ?? only;
   if (!hit) return [];
   const truth = truthOf(match ? match[1]! : only![2]!);
@@ -90,8 +90,8 @@ function allBut(text: string): Said[] {
 
 function verdicts(text: string): Said[] {
   const found = [
-    ...matchesOf(text, LISTED).map((match) => ({ match, truth: match[1]!, numbers: match[2]! })),
-    ...matchesOf(text, SENTENCE).map((match) => ({ match, truth: match[2]!, numbers: match[1]! })),
+    ...everyMatch(LISTED, text).map((match) => ({ match, truth: match[1]!, numbers: match[2]! })),
+    ...everyMatch(SENTENCE, text).map((match) => ({ match, truth: match[2]!, numbers: match[1]! })),
   ];
   return found.flatMap(({ match, truth, numbers }) =>
     numbersIn(numbers).map((number) => ({

@@ -51,7 +51,7 @@ const setAside = ({ items }: Scene, reading: Reading): boolean =>
   PLACES.some(([place, ways]) => {
     const said = SAID[place](items, reading);
     return ways.some(
-      ({ kind, like }) => (kind === undefined || kind === reading.claim.kind) && like.test(said),
+      ({ kind, like }) => (kind === undefined || kind === reading.claim.kind) && finds(like, said),
     );
   });
 

@@ -1,7 +1,6 @@
 /** "The next gauge up", "a smaller gauge needle", "go down a size": a step whose direction the words leave open. */
 
-import { matchesOf } from '../../notes/index.ts';
-import { finds } from '../../notes/patterns.ts';
+import { everyMatch, finds } from '../../notes/patterns.ts';
 import { phrase, type Text } from '../../texts/index.ts';
 import type { Reading } from '../model.ts';
 import { reading } from '../reading.ts';
@@ -56,7 +55,7 @@ export function stepQuestion(around: Surroundings, scene: Scene): Question | und
   if (!/gauge|size|thread|number/i.test(text) || finds(SIZED, text) || elsewhere(scene.brief))
     return undefined;
   for (const pattern of [GAUGE, STEP])
-    for (const match of matchesOf(text, pattern)) {
+    for (const match of everyMatch(pattern, text)) {
       const span = { start: match.index, end: match.index + match[0].length };
       const deals = pattern === STEP ? dealsIn(around, scene) : 'gauge';
       if (!deals || settled(scene, span) || !requested(scene, span)) continue;

@@ -55,7 +55,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
     return bare.plural && place.scene.passage.kind === 'cell' ? undefined : 'alone';
   if (elsewhere(place, bare)) return undefined;
   if (bare.value === 0 && amountsToNothing(place)) return undefined;
-  if (COLOUR_AFTER.test(place.after) || COLOUR_BEFORE.test(place.before))
+  if (finds(COLOUR_AFTER, place.after) || finds(COLOUR_BEFORE, place.before))
     return NUMBERED.test(place.before) || countsColoured(place) ? undefined : 'colour';
   if (repliesTo(text, place.span.start)) return 'option';
   if (
@@ -66,17 +66,17 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
     return 'option';
   const before = text.slice(place.sentence.start, Math.min(bare.run.start, place.span.start));
   if (bare.value === 0 && /\b(?:after|before)\s$/i.test(place.before)) return 'handed';
-  if (POURED.test(before) || carriesUnit(place, bare)) return undefined;
+  if (finds(POURED, before) || carriesUnit(place, bare)) return undefined;
   if (isRanked(place)) return 'article';
-  const about = bare.decimals > 0 && WORKED_OUT.test(place.before);
+  const about = bare.decimals > 0 && finds(WORKED_OUT, place.before);
   if (
     !about &&
     !asksWhich(place, bare) &&
-    LABELLED.test(before) &&
-    !(SINCE.test(before) && RANKED_AFTER.test(place.after)) &&
+    finds(LABELLED, before) &&
+    !(finds(SINCE, before) && RANKED_AFTER.test(place.after)) &&
     !isTaken(before, bare) &&
     !(bare.plural && /\b(?:box|pack|bag|tray|drawer)(?:es|s)? of\s$/i.test(before)) &&
-    (bare.decimals === 0 || LABELLED.test(place.before))
+    (bare.decimals === 0 || finds(LABELLED, place.before))
   )
     return plainThread(place, bare) ||
       boxed(place) ||
@@ -91,7 +91,7 @@ export function frameOf(place: Place, bare: Bare): Frame | undefined {
   if (namesNought(place, bare)) return 'article';
   if (FIELD_OF_OTHER.test(place.before)) return undefined;
   if (/[:=]\s?$/.test(place.before)) return ZEROS_OF.test(place.before.slice(-12)) ? undefined : 'colon';
-  if (HANDED.test(place.before)) return 'handed';
+  if (finds(HANDED, place.before)) return 'handed';
   return isReference(place, bare) ? undefined : 'loose';
 }
 
@@ -109,7 +109,7 @@ const inSize = (place: Place, { value, spoken }: Bare): boolean =>
   !spoken &&
   value <= 2 &&
   inThread(place) &&
-  SEWN_IN.test(place.before.slice(-48)) &&
+  finds(SEWN_IN, place.before.slice(-48)) &&
   /^\s?(?:[,.;:]|$|(?:holds?|is|was|or|and|will|would|does|for|on|at|because)\b)/.test(place.after);
 const SEWN_IN =
   /\b(?:purse-?strings?|stitch(?:es)?|sutures?|ties?|ligatures?|closed?|closure|layers?|runs?|running|continuous|interrupted|sewn|repair(?:ed)?|tied)\s(?:[a-z]+\s){0,2}in\s$/i;
@@ -131,7 +131,7 @@ const repliesTo = (text: string, at: number): boolean =>
 
 /** "20 blue cannulas per box", "14 blue, 16 pink and 18 green cannulas"; "cannulas left: grey 12, pink 18". */
 const countsColoured = (place: Place): boolean =>
-  COLOURED_THINGS.test(place.after) || IN_STOCK.test(place.before);
+  finds(COLOURED_THINGS, place.after) || IN_STOCK.test(place.before);
 const COLOURED_THINGS = new RegExp(
   `^\\s${COLOUR}(?:,?\\s(?:and\\s)?[0-9]{1,3}\\s${COLOUR}){0,6}\\s(?:cannulas|cannulae|needles|catheters|butterflies|ones)\\b`,
   'i',
@@ -238,7 +238,7 @@ const countsThings = (place: Place, { run, plural, span, decimals }: Bare): bool
   !plural &&
   decimals === 0 &&
   run.values.length === 1 &&
-  !DETERMINED.test(place.before) &&
+  !finds(DETERMINED, place.before) &&
   place.devices.some((hit) => hit.start === span.end + 1 && /(?:s|ae)$/.test(hit.word));
 
 /** "a Guedel 3 beside the 7.5 tube". */
@@ -258,7 +258,7 @@ const countsMany = (place: Place, { run, plural, spoken }: Bare): boolean =>
   !plural &&
   !spoken &&
   run.values.length === 1 &&
-  !DETERMINED.test(place.before) &&
+  !finds(DETERMINED, place.before) &&
   /^\s(?:were|have)\s/i.test(place.after);
 
 /** "5 0 silk": the dash of a thread size got lost, so neither number stands alone. */
@@ -346,7 +346,7 @@ const ITEM = /^(?:(?:and|or)\s)?(?:[A-Za-z]+\s){1,6}(?:[0-9]{1,3}(?:\s?(?:to|or|
 
 /** "30 is thinner than 27". */
 const compared = (place: Place): boolean =>
-  COMPARED_AFTER.test(place.after) || COMPARED_BEFORE.test(place.before);
+  finds(COMPARED_AFTER, place.after) || finds(COMPARED_BEFORE, place.before);
 
 /** "the 25s bend", "our 23s do not". */
 const VERB_AFTER =
@@ -355,14 +355,16 @@ const VERB_AFTER =
 /** "a 0 or a 1 loop": a thread that is looped. */
 const LOOPED = /^\sloop(?:ed)?\b/i;
 
-const pointed = (place: Place): boolean => DETERMINED.test(place.before) || COLOUR_BEFORE.test(place.before);
+const pointed = (place: Place): boolean =>
+  DETERMINED.test(place.before) || finds(COLOUR_BEFORE, place.before);
 
 /** The phrase ends after the number, or goes on in a way a counted noun could not. */
 export function isClosed(place: Place, bare: Bare): boolean {
   if (bare.value === 0 && !bare.spoken && ONE_NOUGHT_IS.test(place.before.slice(-24))) return true;
-  if (CLOSED.test(place.after) || (/^\s\(/.test(place.after) && COLOUR_AFTER.test(place.after))) return true;
+  if (CLOSED.test(place.after) || (/^\s\(/.test(place.after) && finds(COLOUR_AFTER, place.after)))
+    return true;
   if ((bare.value === 0 || pointed(place)) && LOOPED.test(place.after)) return true;
-  if (bare.plural && !bare.spoken && VERB_AFTER.test(place.after)) return true;
+  if (bare.plural && !bare.spoken && finds(VERB_AFTER, place.after)) return true;
   if (/^\s(?:\(|an?\s)/.test(place.after) && (bare.run.values.length > 1 || pointed(place))) return true;
   if (
     /(?:^|[\s"“‘'(])an?\s["“‘']?$/i.test(place.before) &&

@@ -30,8 +30,8 @@ export function boundOf(before: string, after: string, text: string): Bound | un
   if (/[0-9](?:\s?[A-Za-z]{1,8}|-0)?\s?[<>]\s?$/.test(front)) return undefined;
   const back = after.slice(0, 24);
   return (
-    BEFORE.find(([, pattern]) => pattern.test(front))?.[0] ??
-    AFTER.find(([, pattern]) => pattern.test(back))?.[0]
+    BEFORE.find(([, pattern]) => finds(pattern, front))?.[0] ??
+    AFTER.find(([, pattern]) => finds(pattern, back))?.[0]
   );
 }
 

@@ -2,6 +2,7 @@
  * Other trades that count in gauge: jewellery, yarn, strings, sheet metal, electric wire, dials. Their gauges run by tables of
  * their own, so a passage that speaks of one of them names no needle.
  */
+import { finds } from '../../notes/patterns.ts';
 import { wholeWords } from './pattern.ts';
 
 /** Trades that know needles of their own: a needle beside the word settles nothing. */
@@ -93,8 +94,8 @@ const WITHOUT_NEEDLES = wholeWords([
 
 /** Which such trade a text speaks of: one that knows needles, one that does not, or none. */
 export function tradeIn(text: string): 'needled' | 'needleless' | undefined {
-  if (WITH_NEEDLES.test(text) && !CLINIC.test(text)) return 'needled';
-  return WITHOUT_NEEDLES.test(text) ? 'needleless' : undefined;
+  if (finds(WITH_NEEDLES, text) && !CLINIC.test(text)) return 'needled';
+  return finds(WITHOUT_NEEDLES, text) ? 'needleless' : undefined;
 }
 
 /** Words of the clinic that no other trade needs: one of them about, and a note is no note of piercings or wiring. */

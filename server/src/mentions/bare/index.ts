@@ -16,7 +16,7 @@ import { tableNumbers } from './cells.ts';
 import { chains } from './chain.ts';
 import { frameOf, isClosed } from './frame.ts';
 import { isOther } from './measures.ts';
-import { messageQuestion } from './messages.ts';
+import { jottingQuestion, messageQuestion } from './messages.ts';
 import { isPlainNumber } from './plain-number.ts';
 import { answersElse, asksElse } from './replies.ts';
 import { type RungName, type Settled, settle } from './settle.ts';
@@ -97,6 +97,9 @@ function understood({ board, scene, known, found }: Passing, bare: Bare): Mentio
     ? fetchQuestion(place, bare, board, settled?.rung === 'before')
     : undefined;
   if (fetched) return mentionOf(place, bare, fetched);
+  const jotted =
+    settled && !REMOTE.has(settled.rung) ? undefined : jottingQuestion(place, bare, board, known);
+  if (jotted) return mentionOf(place, bare, jotted);
   const closed = frame === 'alone' || frame === 'option' || isClosed(place, bare) || bare.decimals > 0;
   if (!settled || !(closed || OPEN.has(settled.rung)) || !runFits(settled.system, bare)) return undefined;
   const saw = place.text.slice(0, 80).trim();
@@ -178,6 +181,8 @@ const FAR: ReadonlySet<RungName> = new Set([
   'label',
   'tube-decimal',
 ]);
+/** What the note as a whole is about says nothing of a line on a scrap of paper. */
+const REMOTE: ReadonlySet<RungName> = new Set(['title', 'note', 'general-device']);
 /** Rungs that settle a number whatever word follows. */
 const OPEN: ReadonlySet<RungName> = new Set(['noun', 'asked', 'tube-decimal']);
 

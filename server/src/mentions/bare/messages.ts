@@ -1,5 +1,8 @@
-/** "More 16s please" on a board, "gave him an 18 this time" in a letter: a message that says a size and never of what. */
-import type { Span } from '../../notes/model.ts';
+/**
+ * "More 16s please" on a board, "gave him an 18 this time" in a letter, "the spare 12 goes with her" in a list: a message that
+ * says a size and never of what.
+ */
+import type { Passage, Span } from '../../notes/model.ts';
 import type { Mention } from '../model.ts';
 import { within } from '../scene.ts';
 import { factsOf } from '../sense/note-facts.ts';
@@ -8,7 +11,7 @@ import type { Verdict } from '../sense/verdict.ts';
 import { counts, LABELLED } from '../words/counted.ts';
 import { openSystem, whichSystem } from './ask.ts';
 import { type Board, mentionsIn } from './board.ts';
-import { SIZE_TALK } from './supply.ts';
+import { ofSupplies, SIZE_TALK } from './supply.ts';
 import type { Bare } from './tokens.ts';
 
 /** How far a message reaches on either side of its number. */
@@ -36,10 +39,20 @@ function messageOf({ scene, span, sentence, before, after }: Place): Span | unde
       : undefined;
   }
   const colon = before.lastIndexOf(': ');
-  return colon >= 0 && ANNOUNCED.test(before.slice(0, colon + 2)) && !/["“”]/.test(before + after)
-    ? { start: sentence.start + colon + 2, end: sentence.end }
-    : undefined;
+  if (colon >= 0 && ANNOUNCED.test(before.slice(0, colon + 2)) && !/["“”]/.test(before + after))
+    return { start: sentence.start + colon + 2, end: sentence.end };
+  return undefined;
 }
+
+/** Longer lines of a list explain something. */
+const JOTTING = 80;
+
+/** "- size 8, the long one": a short line of a list, as on a scrap of paper. */
+const isJotting = ({ list, text }: Passage): boolean =>
+  list !== undefined &&
+  text.length <= JOTTING &&
+  !/[?"“”=]/.test(text) &&
+  (ofSupplies(text) || /\bsize [5-9]\b/i.test(text));
 
 /** Where the quotation begins that is still open at the end; -1 when none is. */
 function opening(left: string): number {
@@ -55,13 +68,13 @@ function opening(left: string): number {
 
 /** One of them, with an article or the like. */
 const ONE =
-  /(?:^|[\s(])(?:an?|another|one|the|new|old|spare|second|first|more|out of|no|any|some|of|for|needs?|needed|wants?|wanted|changed to|swapped for)\s$/i;
+  /(?:^|[\s(])(?:an?|another|one|the|size|new|old|long|short|last|its|their|our|spare|second|first|more|out of|no|any|some|of|for|needs?|needed|wants?|wanted|changed to|swapped for)\s$/i;
 const ONE_AFTER =
-  /^s?(?:$|[,.;!?)]|\s(?:in|out|on|at|wanted|needed|please|quick|quickly|long|short|blocked|again|this|next|last|here|there|for|then|now|today|tomorrow|tonight|round|over|up|down|back|and|placed|removed|changed|leaking|gone|to|with|from|before|after|as|by|if|when|ready|put|went|came|will|would|should|would|did|is|was)\b)/i;
+  /^s?(?:$|[,.;!?)]|\s(?:in|out|on|at|wanted|needed|please|quick|quickly|long|short|blocked|again|this|next|last|here|there|for|then|now|today|tomorrow|tonight|round|over|up|down|back|and|placed|removed|changed|leaking|gone|goes|not|looks|needs|missing|without|to|with|from|before|after|as|by|if|when|ready|put|went|came|will|would|should|did|is|was)\b)/i;
 /** The number opens the message or a part of it. */
 const OPENS = /(?:^|[,;:]\s)(?:and\s)?$/;
 const OPENS_AFTER =
-  /^s?(?:\s(?:wanted|needed|please|long|short|blocked|leaking|placed|removed|changed|left side|right side|in (?:the )?(?:left|right)|(?:in|out)(?=[,;.!]|$|\s(?:mon|tues|wednes|thurs|fri|satur|sun)day|\sagain|\stonight|\stomorrow))\b|,\s(?:please|quick|urgent|one|now|asap)\b)/i;
+  /^s?(?:\s(?:wanted|needed|please|long|short|blocked|missing|leaking|placed|removed|changed|left side|right side|in (?:the )?(?:left|right)|(?:in|out)(?=[,;.!]|$|\s(?:mon|tues|wednes|thurs|fri|satur|sun)day|\sagain|\stonight|\stomorrow))\b|,\s(?:please|quick|urgent|one|now|asap)\b)/i;
 
 /** A date, an age, a score, a page: what else may stand so in a message. */
 const ELSE_BEFORE =
@@ -76,15 +89,46 @@ const stands = (before: string, after: string): boolean =>
   ((ONE.test(before) && ONE_AFTER.test(after)) || (OPENS.test(before) && OPENS_AFTER.test(after)));
 
 /** Asked where nothing in the message, nor in the sentence around it, says what the number is of. */
-export function messageQuestion(
+export const messageQuestion = (
   place: Place,
   bare: Bare,
   board: Board,
   known: readonly Mention[],
+): Verdict | undefined =>
+  fits(place, bare) ? asked(place, bare, board, known, messageOf(place)) : undefined;
+
+/** The same of a line in a list; whether more than the line tells of what it is has to be seen before. */
+export const jottingQuestion = (
+  place: Place,
+  bare: Bare,
+  board: Board,
+  known: readonly Mention[],
+): Verdict | undefined => {
+  const { passage } = place.scene;
+  return isJotting(passage) && fits(place, bare)
+    ? asked(place, bare, board, known, { start: 0, end: passage.text.length })
+    : undefined;
+};
+
+/** "size 8": so small a number is one of a thing only when it says so. */
+const SIZED = /\bsize\s$/i;
+
+const fits = (place: Place, bare: Bare): boolean =>
+  !bare.spoken &&
+  bare.decimals === 0 &&
+  bare.value >= (SIZED.test(place.before) ? 5 : 10) &&
+  bare.value <= 26 &&
+  alone(place, bare) &&
+  place.devices.length === 0 &&
+  !counts(place.after);
+
+function asked(
+  place: Place,
+  bare: Bare,
+  board: Board,
+  known: readonly Mention[],
+  message: Span | undefined,
 ): Verdict | undefined {
-  if (bare.spoken || bare.decimals > 0 || bare.value < 10 || bare.value > 26) return undefined;
-  if (!alone(place, bare) || place.devices.length > 0 || counts(place.after)) return undefined;
-  const message = messageOf(place);
   if (
     !message ||
     SAID_LACKING.test(place.text) ||

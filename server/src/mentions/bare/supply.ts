@@ -88,6 +88,34 @@ const STORES = wholeWords([
   'on the (?:chart|board|whiteboard)',
 ]);
 
+/** What becomes of a thing that is put into somebody, or lies wrapped in a packet. */
+const HANDLED = wholeWords([
+  '(?:un|re)?opened',
+  '(?:un|re)?wrapped',
+  '(?:un)?used',
+  'unopened',
+  'in (?:its|the) packet',
+  'without (?:its|a|the) packet',
+  'sterile',
+  'sited',
+  'inserted',
+  'removed',
+  'in place',
+  'in situ',
+  '(?:in|out)(?=[.,;!]|$)',
+  'blocked',
+  'kinked',
+  'clogged',
+  'leak(?:s|ed|ing)?',
+  'flush(?:es|ed)',
+  'drain(?:s|ed|ing)',
+  "(?:won['’]t|will not|wouldn['’]t|would not|doesn['’]t|does not|didn['’]t|did not) (?:go(?: in)?|fit|pass|drain|flush)",
+]);
+
+/** Does a short line speak of things that are stored, fetched or put into somebody? */
+export const ofSupplies = (line: string): boolean =>
+  STORES.test(line) || PRACTICAL.test(line) || HANDLED.test(line);
+
 /** Talk of how wide or fast a thing is, or of what is named: the context is there to be followed. */
 export const SIZE_TALK =
   /\b(?:[a-z]+er than|thick\w*|thinn?\w*|wid(?:e|er|est|th)|narrow\w*|bores?|fine[rst]*|big\w*|large\w*|small\w*|flows?|fast\w*|slow\w*|runs?(?!\sout)|millilit\w+|m[lL]|drips?|gau?ges?|french|diameters?|usual\w*|instead|number|fails?|bleed\w*|bled|blood|transfus\w*|veins?|vein|contrast|colou?r)\b|[0-9]\s?-?(?:mm|G|Fr|Ch)\b/i;

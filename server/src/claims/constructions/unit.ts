@@ -69,14 +69,14 @@ const SHAPES: readonly Shape[] = [
   {
     ...FRENCH,
     pattern: new RegExp(
-      `\\b(?:(?:one|each|every|a single|1|the) ${FR}(?: (?:unit|size|step|gauge))?|an? ${FR} (?:unit|step)) ${IS}${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b(?! (?:round|around|in (?:girth|circumference)|of (?:girth|circumference)))`,
+      `(?<![\\w.-])(?:(?:one|each|every|a single|1|the) ${FR}(?: (?:unit|size|step|gauge))?|an? ${FR} (?:unit|step)) ${IS}${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b(?! (?:round|around|in (?:girth|circumference)|of (?:girth|circumference)))`,
     ),
     value: (match) => numberOf(match[1]),
   },
   {
     ...FRENCH,
     pattern: new RegExp(
-      `\\b(?:(${NUMBER}) )${MM} ${IS}${ABOUT} (${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))?(?![a-z])`,
+      `(?<![\\w.-])(?:(${NUMBER}) )${MM} ${IS}${ABOUT} (${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))?(?![a-z])`,
     ),
     value: (match) =>
       match[1] === 'a' || match[1] === 'one' || match[2] === 'one' || match[1] === '1' || match[2] === '1'
@@ -86,14 +86,14 @@ const SHAPES: readonly Shape[] = [
   {
     ...FRENCH,
     pattern: new RegExp(
-      `\\b(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? ${IS}${ABOUT} (?:an?|one|1|to (?:an?|one)) ${MM}\\b`,
+      `(?<![\\w.-])(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? ${IS}${ABOUT} (?:an?|one|1|to (?:an?|one)) ${MM}\\b`,
     ),
     value: (match) => ratio('one', match[1]),
   },
   {
     ...FRENCH,
     pattern: new RegExp(
-      `\\b(?:an?|one|1) ${FR} (?:is|equals|means) (?:the same as|as much as|simply|just|nothing but) (an?|one|1) ${MM}\\b`,
+      `(?<![\\w.-])(?:an?|one|1) ${FR} (?:is|equals|means) (?:the same as|as much as|simply|just|nothing but) (an?|one|1) ${MM}\\b`,
     ),
     value: (match) => numberOf(match[1]),
   },
@@ -101,13 +101,13 @@ const SHAPES: readonly Shape[] = [
     // "four French to a millimetre", "there are ten French in a millimetre"
     ...FRENCH,
     pattern: new RegExp(
-      `\\b(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? (?:to|in|per) (?:an?|the|one|each|every|1) ${MM}\\b`,
+      `(?<![\\w.-])(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? (?:to|in|per) (?:an?|the|one|each|every|1) ${MM}\\b`,
     ),
     value: (match) => ratio('one', match[1]),
   },
   {
     ...FRENCH,
-    pattern: new RegExp(`\\b(${NUMBER}) ${FR} (?:to|in|per) (?:an?|the|one|each|every) inch\\b`),
+    pattern: new RegExp(`(?<![\\w.-])(${NUMBER}) ${FR} (?:to|in|per) (?:an?|the|one|each|every) inch\\b`),
     value: (match) => {
       const count = ratio('one', match[1]);
       return count === undefined ? undefined : 25.4 * count;
@@ -143,7 +143,7 @@ const SHAPES: readonly Shape[] = [
     right: 'french-around',
     wrong: 'french-around-other',
     pattern: new RegExp(
-      `\\b(?:one|1) ${FR}(?: \\w+)? has a circumference of${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b`,
+      `(?<![\\w.-])(?:one|1) ${FR}(?: \\w+)? has a circumference of${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b`,
     ),
     value: (match) => numberOf(match[1]?.replace('-', ' ')),
   },
@@ -156,13 +156,17 @@ const SHAPES: readonly Shape[] = [
   },
   {
     ...INCH,
-    pattern: new RegExp(`\\b(${NUMBER}) ${MM} (?:make|makes|is|are|equal|=)${ABOUT} (?:an|one|1) inch\\b`),
+    pattern: new RegExp(
+      `(?<![\\w.-])(${NUMBER}) ${MM} (?:make|makes|is|are|equal|=)${ABOUT} (?:an|one|1) inch\\b`,
+    ),
     value: (match) => numberOf(match[1]),
   },
   {
     // "there are 2.54 millimetres in an inch", "25.4 mm to the inch"
     ...INCH,
-    pattern: new RegExp(`\\b(${NUMBER}) ${MM} (?:to|in|per|for) (?:an|the|one|each|every|1) inch\\b`),
+    pattern: new RegExp(
+      `(?<![\\w.-])(${NUMBER}) ${MM} (?:to|in|per|for) (?:an|the|one|each|every|1) inch\\b`,
+    ),
     value: (match) => numberOf(match[1]),
   },
   {

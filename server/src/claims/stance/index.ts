@@ -221,7 +221,7 @@ function rejected(scene: Scene): boolean {
 
 /** "With the edge on the inside." "Inside?", "Sure?": asked back in a word or two, the answer does not stand. */
 export function challenges(said: readonly Item[], next: Sentence): boolean {
-  const words = next.close === '?' ? spoken(next) : [];
+  const words = next.close === '?' ? spoken(next).filter((word) => !INTERJECTIONS.test(word)) : [];
   if (words.length === 0 || words.length > 3) return false;
   return (
     /^(?:are you )?(?:sure|certain|really)$/.test(words.join(' ')) ||
@@ -255,7 +255,7 @@ export const rejects = remembered((sentence: Sentence): boolean => {
   return REJECTIONS.has(first) && (words.length <= 3 || stopsAfterFirst(sentence));
 });
 /** "Well, it doesn't." */
-const INTERJECTIONS = /^(?:well|oh|er|erm|hm|sorry|but|and|actually|alas|honestly)$/;
+const INTERJECTIONS = /^(?:well|oh|er|erm|uh|um|hmm?|wait|sorry|but|and|actually|alas|honestly)$/;
 /** "Still no.", "Ah, no.": what comes before the word that counts. */
 const withoutSigh = (words: string[]): string[] =>
   words.length <= 4 && SIGH.test(words[0] ?? '') && REJECTIONS.has(words[1]!) ? words.slice(1) : words;

@@ -48,6 +48,8 @@ function matching({ rows, header, around }: Grid): boolean {
     return true;
   const columns = header.map((_, column) => column);
   if (columns.slice(1, -1).some((column) => labelled(rows, column, /^\W*([a-z])\W*$/i))) return true;
+  if (columns.filter((column) => LABELS.some((label) => labelled(rows, column, label))).length > 1)
+    return true;
   const numbered = columns.filter((column) => labelled(rows, column, /^\W*(\d{1,2})(?!\.?\d|-)/, '1'));
   const behind = (label: RegExp) => columns.find((column) => labelled(rows, column, label));
   const number = behind(/\((\d{1,2})\)\W*$/);
@@ -57,6 +59,8 @@ function matching({ rows, header, around }: Grid): boolean {
       numbered.some((other) => other !== column) && labelled(rows, column, /^\W*([a-z])(?!\p{L})/iu),
   );
 }
+/** "iv. 10 Fr | S. 1.67 mm": a numeral or a letter with a mark behind it, counted on from row to row in two columns. */
+const LABELS = [/^[^\w]*([ivx]{1,5})[.):]\s/i, /^[^\w]*([a-z])[.):]\s/i, /^[^\w]*(\d{1,2})[.):]\s/];
 const SHUFFLED = /\b(?:shuffled|jumbled|scrambled|mixed[ -]up|face down|in no order)\b/;
 const TO_MATCH =
   /(?:^\s*|[.:;!?]\s|\d[.)]\s)(?:please )?(?:match|join|connect|link|pair|draw (?:a )?lines?)\b(?!.*\b(?:key|answers?|solutions?|solved|matched|correctly)\b)/;
@@ -67,8 +71,13 @@ function labelled(rows: Grid['rows'], column: number, label: RegExp, from?: stri
   const found = cells.slice(0, MANY_LABELS).map((text) => label.exec(text)?.[1]?.toLowerCase());
   const [first] = found;
   if (found.length < 2 || first === undefined || (from !== undefined && first !== from)) return false;
-  return found.every((one, i) => one === counted(first, i));
+  const roman = ROMANS.indexOf(first);
+  return (
+    found.every((one, i) => one === counted(first, i)) ||
+    (roman >= 0 && found.every((one, i) => one === ROMANS[roman + i]))
+  );
 }
+const ROMANS = 'i ii iii iv v vi vii viii ix x xi xii'.split(' ');
 const MANY_LABELS = 12;
 const counted = (first: string, steps: number): string =>
   /\d/.test(first) ? `${Number(first) + steps}` : String.fromCharCode(first.charCodeAt(0) + steps);
@@ -84,7 +93,8 @@ const people = (grid: Grid, row: Row): Claim[] => (ofAnimals(grid.note) ? [] : u
 const untrue = ({ header, rows }: Grid, row: Row): boolean =>
   row.some((cell, c) => {
     const text = cell?.passage.text.trim() ?? '';
-    if (/^(?:[✗✘❌]|F|false|wrong|untrue|incorrect)$/u.test(text)) return true;
+    if (/^(?:[✗✘❌]|F|[Ff]alse|[Ww]rong|[Uu]ntrue|[Ii]ncorrect|[Mm]yth|[Ff]iction)[.!]?$/u.test(text))
+      return true;
     const ticks = /^\W*(?:tick|right|correct|true|fits?|ok|match(?:es)?)\b/.test(header[c] ?? '');
     if (ticks && /^no$/i.test(text)) return true;
     return (

@@ -20,12 +20,17 @@ const numberedLists = remembered((note: Note): readonly Numbered[] => {
   return [...found.values()];
 });
 
-/** Another numbered list that counts as far stands between this passage's own and the key. */
-export function otherListNearer(note: Note, { list, index }: Passage, number: number, key: number): boolean {
-  if (!list?.ordered || list.depth > 0) return false;
+/** Another numbered list that counts as far stands between this passage's own, or its table, and the key. */
+export function otherListNearer(
+  note: Note,
+  { list, cell, index }: Passage,
+  number: number,
+  key: number,
+): boolean {
+  if (!cell && (!list?.ordered || list.depth > 0)) return false;
   const lists = numberedLists(note);
   // The list that the key itself is an item of is no other list.
   const own = note.passages[key]?.list?.list;
   const last = lists.findLast((one) => one.from < key && one.count >= number && one.list !== own);
-  return last !== undefined && last.from > index && last.list !== list.list;
+  return last !== undefined && last.from > index && last.list !== list?.list;
 }

@@ -21,7 +21,7 @@ import { keysIn, type Scene, wordsOf } from './scene.ts';
 import type { Sentence } from './sentences.ts';
 import { inStruckColumn } from './struck-column.ts';
 import { repliesInTalk } from './talk.ts';
-import { isTruthItem, lineKeys, truthKey } from './truth-keys.ts';
+import { isTruthItem, judgedInRow, lineKeys, truthKey } from './truth-keys.ts';
 
 /** What a passage is read in. */
 export interface Around {
@@ -133,11 +133,12 @@ export class PassagePlace {
     const given =
       headings.some((heading) => GIVES_ANSWERS.test(heading)) && /\b[Ff]alse: [a-z]/.test(read.passage.text);
     const lined = given ? () => ({}) : lineKeys(read);
+    const judged = judgedInRow(around.note, around.reads, read);
     return (sentence) => ({
       ...(truth || key ? { truthItem: true } : {}),
       ...(key ? { key } : {}),
       ...lined(sentence.start),
-      ...keyedElsewhere(around.note, read, sentence, around.answers),
+      ...(judged ? {} : keyedElsewhere(around.note, read, sentence, around.answers)),
     });
   }
 }

@@ -149,7 +149,8 @@ function answerColumns(table: Table, reads: readonly Read[]): readonly number[] 
 }
 
 /** "My answer", beside "Key". */
-const OF_OTHERS = /\b(?:my|your|his|her|their|students?|candidates?|learners?|class|given|first)\b/i;
+const OF_OTHERS =
+  /\b(?:my|your|his|her|their|students?|candidates?|trainees?|learners?|class|given|first)\b/i;
 
 /** What stands over the ticks of true statements, and of false ones. */
 export const HEADS_TRUE =
@@ -222,15 +223,33 @@ function cellKey(note: Note, reads: readonly Read[], read: Read): 'true' | 'fals
   const remark =
     judged && judged.column < cell.column && judged.column > 0 && !statesIn(reads, table, cell.column);
   if (remark && COUNTS.test(reads[table.rows[cell.row]![0]!]?.passage.text ?? '')) return undefined;
+  if (judged && remarks(reads, table, cell.row, cell.column, judged.column)) return undefined;
   return judged?.says ?? tickedKey(reads, table, cell.row);
+}
+
+/** "| "Green is 18 G." | Myth | A green hub is a 21 G. |": the verdict is on what stands before it, not on what follows. */
+const remarks = (reads: readonly Read[], table: Table, row: number, own: number, verdict: number): boolean =>
+  own > verdict &&
+  !STATES.test(reads[table.rows[0]![own]!]?.passage.text ?? '') &&
+  table.rows[row]!.slice(0, verdict).some((index) => SEVERAL_WORDS.test(reads[index]?.passage.text ?? ''));
+const SEVERAL_WORDS = /^\W*\w+(?:\W+\w+){2}/;
+
+/** Is a row called true or false in a cell of its own, by the author and not by somebody who answers? */
+export function judgedInRow({ tables }: Note, reads: readonly Read[], { passage: { cell } }: Read): boolean {
+  const table = cell && tables[cell.table];
+  if (!cell || !table || cell.row === 0) return false;
+  return rowAnswers(table.rows[cell.row]!, table, reads).some(
+    ({ column }) => !OF_OTHERS.test(reads[table.rows[0]![column]!]?.passage.text ?? ''),
+  );
 }
 
 /** A row that opens with a number and nothing else. */
 const COUNTS = /^\W*[a-z]?\d{1,2}\W*$/i;
-const statesIn = (reads: readonly Read[], table: Table, column: number): boolean =>
-  /\b(?:statements?|claims?|sentences?|assertions?|myths?|true or false|questions?|items?)\b|^\W*$/i.test(
-    reads[table.rows[0]![column]!]?.passage.text ?? '',
-  );
+const STATES = /\b(?:statements?|claims?|sentences?|assertions?|myths?|true or false|questions?|items?)\b/i;
+const statesIn = (reads: readonly Read[], table: Table, column: number): boolean => {
+  const header = reads[table.rows[0]![column]!]?.passage.text ?? '';
+  return STATES.test(header) || /^\W*$/.test(header);
+};
 
 /** Under "Tick if true" a cell left empty, where others are ticked and nothing else stands there, says that the row is false. */
 function blankKey(

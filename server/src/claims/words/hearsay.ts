@@ -39,7 +39,7 @@ export const HEARSAY: readonly Hearsay[] = [
   // What was thought once, or by others.
   {
     place: 'before',
-    like: /\bused to (?:think|believe|say|teach|write|claim|assume|be told|be taught)\b/,
+    like: /\bused to (?:think|believe|say|teach|write|claim|assume|preach|swear|insist|be told|be taught|(?:tell|teach) (?:people|everyone|everybody|them|him|her|students?|trainees?|juniors?|patients?|families|relatives|(?:my|our|the|new) \w+)(?: new \w+)? that)\b/,
     example: 'We used to think «a 22 G is wider than an 18 G».',
   },
   {

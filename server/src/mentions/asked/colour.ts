@@ -35,7 +35,8 @@ const NAMED =
   /\b(?:vaccin\w+|inject\w+|jabs?|needles?|cannula[es]?|ivs?|catheters?|hubs?|funnels?|foley|pens?|gowns?|gloves?|folders?|forms?|stickers?|labels?|tubes?|bottles?|bags?|badges?|lights?|cars?|team|group|zone|tags?|caps?|g|gauge)\b|[0-9]\s?G\b/i;
 
 /** The words themselves are what is talked about: "why do we never say …". */
-const SPOKEN_OF = /\b(?:why|not|never|avoid|don't|do not)\b/i;
+const SPOKEN_OF =
+  /\b(?:why|not|never|avoid|don't|do not|(?:can|could|may|might) mean|means? (?:any|either|one of)|either|depends|ambiguous\w*|according to)\b/i;
 
 export function colourQuestion(around: Surroundings, scene: Scene): Question | undefined {
   if (!factsOf(around).gauge) return undefined;

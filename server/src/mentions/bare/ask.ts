@@ -10,6 +10,7 @@ import { ask, size, type Verdict } from '../sense/verdict.ts';
 import { READING } from '../texts/readings.ts';
 import { ASKED_FOR, FETCHED, SAID_WHOLE, SAID_WHOLE_AFTER, WANTED, WANTED_AFTER } from '../words/frames.ts';
 import type { Board } from './board.ts';
+import { rowTells } from './row.ts';
 import { suits } from './suits.ts';
 import { SIZE_TALK, supplied } from './supply.ts';
 import type { Bare } from './tokens.ts';
@@ -223,6 +224,7 @@ export function fetchQuestion(
 
 /** The readings in all systems that have the value; undefined with fewer than two. */
 export function whichSystem(place: Place, bare: Bare, board: Board): Verdict | undefined {
+  if (rowTells(place, board)) return undefined;
   const { value } = bare;
   const readings = FETCHABLE.filter(({ system }) => suits(system, bare) || wide(system, bare, board)).map(
     ({ system, words, write }) => reading(phrase(words, { value }), write(value), { system, value }),

@@ -120,6 +120,7 @@ function underOther({ scene, span, before }: Place, system: System): boolean {
     return system === 'french' || system === 'needle-gauge';
   const near = scene.passage.text.slice(Math.max(0, span.start - 120), span.start);
   const line = near.lastIndexOf('\n') + 1;
+  if (system === 'french' && OF_HEGAR.test(near)) return true;
   if (line === 0 && span.start > near.length) return false;
   const [, term] = TERM.exec(near.slice(line, line + 30)) ?? [];
   if (term === undefined)
@@ -128,6 +129,9 @@ function underOther({ scene, span, before }: Place, system: System): boolean {
     );
   return /^g/i.test(term) ? system === 'french' : system === 'needle-gauge';
 }
+/** "Hegar dilators go by mm, so the 8 is as wide as a 24 Fr": no French was spoken of since. */
+const OF_HEGAR =
+  /\b(?:hegars?|pratts?)\b(?!.*(?:[0-9]\s?(?:Fr|Ch|F)\b|\b(?:French|charri|catheters?|drains?|tubes?|sounds?)\b))/is;
 /** "Hegar: mm. 8 is 8 mm." */
 const OTHER_SCALE =
   /^\W{0,3}(?:hegar|b[eé]niqu[eé]|pratt|(?:english|american)(?: (?:sounds?|scale|gauge))?|awg|swg|bwg|stubs|magill|thou)(?![a-zé])[^\n]{0,16}?\W{0,3}[–—:-]\s/i;

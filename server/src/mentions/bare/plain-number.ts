@@ -1,8 +1,9 @@
 /** Numbers that are spoken of as numbers, or number something else: "twenty to the inch", "fourteen is fourteen", "1 B". */
 import { finds, firstMatch } from '../../notes/patterns.ts';
-import { sentenceIndex, within } from '../scene.ts';
+import { headingsOf, sentenceIndex, within } from '../scene.ts';
 import type { Place } from '../sense/place.ts';
 import { BLADED } from '../words/counted.ts';
+import { isMark } from '../words/marks.ts';
 import type { Bare } from './tokens.ts';
 
 /** Is the number no size, whatever is spoken of around it? */
@@ -14,6 +15,8 @@ export const isPlainNumber = (place: Place, bare: Bare): boolean =>
   keysAnswer(place, bare) ||
   keysSpoken(place, bare) ||
   ofAcid(place, bare) ||
+  earned(place) ||
+  isPronoun(place, bare) ||
   ofBladesBefore(place) ||
   ofBladeNamed(place, bare);
 
@@ -93,6 +96,23 @@ function keysSpoken({ scene, span, after }: Place, { value, spoken, decimals }: 
   return /[;.:]\s$/.test(before) && new RegExp(`(?:^|[;.:]\\s)${last},\\s[^;.:]*[;.:]\\s$`, 'i').test(before);
 }
 const COUNTED = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** "Asks for "the one in between"": a pronoun. */
+const isPronoun = ({ before, after }: Place, { spoken, value }: Bare): boolean =>
+  spoken &&
+  value === 1 &&
+  /\b(?:the|this|that|each|every|which)\s["“]?$/i.test(before) &&
+  ONE_THAT.test(after);
+const ONE_THAT =
+  /^\s(?:in\s(?:between|the\smiddle)|between|that|which|who|with|without|from|of|next|beside|above|below|at\sthe|on\s(?:the|your|my|its)|you|we|i|he|she|they)\b/i;
+
+/** "It is metric 2 (1)": what the answer earns. */
+const earned = ({ around, scene: { passage }, span }: Place): boolean =>
+  isMark(
+    passage.text,
+    span,
+    headingsOf(around, passage).map((heading) => heading.passage.text),
+  );
 
 /** "pH of 5 or under. If it reads 6, ring me": how acid it is. */
 const ofAcid = (place: Place, { value, plural }: Bare): boolean =>

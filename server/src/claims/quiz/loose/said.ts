@@ -1,4 +1,5 @@
 /** What a reply says before it says why: "the 4-0, because four is more than two" says "the 4-0". */
+import { isMark } from '../../../mentions/words/marks.ts';
 import { wordValue } from '../../../mentions/words/numbers.ts';
 import { sourceSpan } from '../../../notes/index.ts';
 import type { System } from '../../../sizes/model.ts';
@@ -66,8 +67,9 @@ export interface Figure {
 }
 
 /** "4-0", "2/0", "000": a thread where threads are asked about. */
-function threadsIn({ items }: Piece): Figure[] {
+function threadsIn({ read, items }: Piece): Figure[] {
   return items.flatMap((item) => {
+    if (isMark(read.passage.text, item)) return [];
     const zeros =
       /^(\d{1,2})[-/]0$/.exec(item.word)?.[1] ?? (/^0{2,8}$/.test(item.word) ? item.word.length : undefined);
     if (zeros !== undefined) return [{ item, value: 1 - Number(zeros) }];
@@ -80,9 +82,10 @@ export const figuresIn = (said: Piece, system: System): Figure[] =>
   system === 'usp' ? threadsIn(said) : numbersIn(said);
 
 /** Numbers that name no size by themselves: "the 18", "eight". */
-export function numbersIn({ items }: Piece): Figure[] {
+export function numbersIn({ read, items }: Piece): Figure[] {
   return items.flatMap((item, i) => {
     if (item.kind === 'punctuation' || (item.kind === 'size' && !bare(item))) return [];
+    if (isMark(read.passage.text, item)) return [];
     const value = /^\d{1,3}(?:[.,]\d{1,3})?$/.test(item.word)
       ? Number(item.word.replace(',', '.'))
       : item.word === 'one' && i > 0

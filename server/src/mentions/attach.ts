@@ -74,13 +74,34 @@ function courseDevice(place: Place, system: System): Device | undefined {
 export function materialOf(place: Place, system: System): string | undefined {
   if (system !== 'usp' && system !== 'ep-metric' && system !== 'millimetre') return undefined;
   const [hit] = ordered(place, place.materials, (scene) => scene.materials);
-  return hit && !leftBehind(place, hit) ? hit.means : undefined;
+  return hit && !leftBehind(place, hit) && !ofOtherRows(place, hit) ? hit.means : undefined;
 }
+
+/** "Front: 3-0 → back: metric 2", and on the next line "Front: metric 2, gut": the material of a later line that has its own size. */
+const ofLaterLine = (place: Place, hit: Span): boolean =>
+  /\n[^\n]*\d[^\n]*$/.test(place.scene.passage.text.slice(place.span.end, hit.start));
+
+/** In a table of which other rows name a material, one that only stands above the table is not meant in every row. */
+function ofOtherRows({ around, scene: { passage } }: Place, { start, end, word }: Hit<string>): boolean {
+  const table = passage.cell && around.note.tables[passage.cell.table];
+  if (!table || table.rows.length > MOST_ROWS) return false;
+  const named = (index: number) => (around.scenes[index]?.materials.length ?? 0) > 0;
+  const own = table.rows[passage.cell!.row]!;
+  const above = table.rows[0]!;
+  const here = [...own, ...above].some((index) =>
+    around.scenes[index]?.materials.some(
+      (hit) => hit.start === start && hit.end === end && hit.word === word,
+    ),
+  );
+  return !here && table.rows.some((row) => row !== own && row !== above && row.some(named));
+}
+const MOST_ROWS = 60;
 
 /** "3-0 gut is metric 3, a 3-0 synthetic thread is metric 2": a class of threads takes the place of the material before. */
 function leftBehind(place: Place, hit: Hit<string>): boolean {
   if (OTHER_KIND.test(textBefore(place))) return true;
   if (!place.materials.includes(hit)) return false;
+  if (hit.start >= place.span.end && ofLaterLine(place, hit)) return true;
   if (hit.start >= place.span.end)
     return TURNED.test(place.scene.passage.text.slice(place.span.end, hit.start));
   if (hit.end > place.span.start) return false;

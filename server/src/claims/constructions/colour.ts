@@ -25,7 +25,7 @@ import { onEither } from './either-hub.ts';
 import { type Colour, deviceOf, intoVein } from './hub-code.ts';
 import { toldLoosely } from './hub-loose.ts';
 import { ofTopic } from './hub-topic.ts';
-import { coloursIn, otherThing, SHADES, tallied } from './hub-words.ts';
+import { coloursIn, inARow, otherThing, SHADES, tallied } from './hub-words.ts';
 import type { Construction, Reading } from './model.ts';
 import { onBoth } from './on-both.ts';
 
@@ -54,7 +54,7 @@ export const colour: Construction = {
       CENTRAL.test(textOf(scene.items.slice(0, colours.at(-1)!.at)))
     )
       return [];
-    if (tallied(scene)) return [];
+    if (tallied(scene) || inARow(scene.items, colours, sizes)) return [];
     const ordered = inOrder(scene.items, colours);
     if (ordered.length === 0 && sizes.length === 0) return toldLoosely(scene);
     const alike = onEither(scene, colours, sizes);

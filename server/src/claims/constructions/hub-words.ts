@@ -1,7 +1,8 @@
 /** Colour words that a hub may have, told from those of flags, fruit, alarms and whatever things are kept in. */
 import { finds } from '../../notes/patterns.ts';
 import type { Item } from '../text/items.ts';
-import type { Scene } from '../text/scene.ts';
+import { textOf } from '../text/joined.ts';
+import type { Group, Scene } from '../text/scene.ts';
 import type { Colour } from './hub-code.ts';
 
 export const SHADES = new Set(['deep', 'dark', 'light', 'pale', 'medium', 'bright', 'mid', 'iso']);
@@ -65,3 +66,15 @@ export const tallied = ({ items, before }: Pick<Scene, 'items' | 'before'>): boo
   [...items, ...(before.at(-1)?.items ?? []).slice(0, 3)].some(({ word }) => COUNTS.test(word)) &&
   items.every((item) => item.kind !== 'size' || /^\d+$/.test(item.mention?.text ?? ''));
 const COUNTS = /^(?:scores?|scored|scoring|votes?|voted|points?|counts?|counted|tally|tallies|stocktake)$/;
+
+/** "20 G cannula: blue, pink, green, yellow": one size and a row of colours to choose from. */
+export const inARow = (
+  items: readonly Item[],
+  colours: readonly Colour[],
+  sizes: readonly Group[],
+): boolean =>
+  sizes.length === 1 &&
+  colours.length > 2 &&
+  colours[0]!.at > sizes[0]!.to &&
+  ROW.test(textOf(items.slice(colours[0]!.at, colours.at(-1)!.at).filter(({ colour }) => !colour)));
+const ROW = /^(?:[,/|*_]|or)(?: (?:[,/|*_]|or))*$/;

@@ -35,7 +35,7 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
     return rows.slice(1).flatMap((row) => {
       const asked = reads[row[prompt < 0 ? asking(row, reads) : prompt] ?? -1];
       const given = reads[row[reply] ?? -1];
-      if (!asked || !given || asked === given) return [];
+      if (!asked || !given || asked === given || EMPTY_MARK.test(given.passage.text)) return [];
       const { text } = asked.passage;
       return [
         {
@@ -47,6 +47,9 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
     });
   });
 }
+
+/** "yes ○" beside "no ●": the answer that was not marked. */
+const EMPTY_MARK = /^\s*(?:[☐□◻○◯⚪]|\[ ?\]|\( ?\))|(?:[☐□◻○◯⚪]|\[ ?\]|\( ?\))\s*$/u;
 
 /** Without a header for it, the column next to one in which most cells ask, where no cell does. */
 function besideAsking(rows: Rows, heads: readonly string[], reads: readonly Read[]): number {

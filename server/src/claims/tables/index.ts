@@ -2,6 +2,7 @@
 import type { Note } from '../../notes/model.ts';
 import { ofAnimals } from '../constructions/usual.ts';
 import type { Claim } from '../model.ts';
+import { judgeColumn } from '../text/judged-columns.ts';
 import type { Read } from '../text/scenes.ts';
 import { colours } from './colours.ts';
 import { comparisons, picks, signed, verdicts } from './compared.ts';
@@ -21,7 +22,7 @@ import { writings } from './writings.ts';
 export function readTables(note: Note, reads: readonly Read[]): Claim[] {
   return note.tables.flatMap((table) => {
     const set = gridOf(note, reads, table);
-    if (matching(set) || TO_MEND.test(set.around)) return [];
+    if (matching(set) || TO_MEND.test(set.around) || judgeColumn(table, reads) >= 0) return [];
     const grid = upright(set);
     return [
       ...grid.rows.flatMap((row) => readRow(grid, row)),
@@ -82,9 +83,10 @@ const MANY_LABELS = 12;
 const counted = (first: string, steps: number): string =>
   /\d/.test(first) ? `${Number(first) + steps}` : String.fromCharCode(first.charCodeAt(0) + steps);
 
-/** Columns headed by letters hold choices, of which one is right. */
+/** Columns headed by letters hold choices, of which one is right, or squares of a game. */
 const lettered = ({ header }: Grid): boolean =>
-  header.filter((text) => /^(?:\(?[a-f][).]?|(?:option|choice) ?[a-f1-4])$/.test(text.trim())).length > 1;
+  header.filter((text) => /^(?:\(?[a-f][).]?|(?:option|choice) ?[a-f1-4])$/.test(text.trim())).length > 1 ||
+  (header.length > 2 && header.every((text) => /^[a-z]$/.test(text.trim())));
 
 /** What is usual for people says nothing in a note on animals. */
 const people = (grid: Grid, row: Row): Claim[] => (ofAnimals(grid.note) ? [] : usuals(grid, row));

@@ -56,7 +56,7 @@ type Role = 'outer' | 'bore' | 'length' | 'colour' | 'none';
 
 const ROLES: readonly (readonly [RegExp, Role])[] = [
   [
-    /\b(?:round|circumference|girth|perimeter|radius|wound|depth|insert|distance|height|volume|balloon|dose|mark|tip to)|^\W*wall\b|\b(?:wall thickness|palm|sd|sem?)\b/,
+    /\b(?:round|circumference|girth|perimeter|radius|wound|depth|insert|distance|height|volume|balloon|dose|mark|tip to|differ\w*|gap|margin)|^\W*(?:(?:wider|thicker|thinner|narrower|more|less) )?by\b|^\W*wall\b|\b(?:wall thickness|palm|sd|sem?)\b/,
     'none',
   ],
   [/\b(?:inner|inside|internal|bore|lumen|i\.?d\.?)\b/, 'bore'],

@@ -12,6 +12,7 @@ import { OPTION_LEAD, TEST_HEADING } from '../words/frames.ts';
 import { offersAlternatives, settleAlternatives } from './alternatives.ts';
 import { answersItself } from './answered-list.ts';
 import type { Item } from './items.ts';
+import { judgedAgainst } from './judged-columns.ts';
 import { lineAt } from './lines.ts';
 import { otherListNearer } from './list-order.ts';
 import { boxed, pastKey } from './offering.ts';
@@ -56,7 +57,8 @@ export class PassagePlace {
     this.#near = surroundings(reads, read);
     this.#headings = passage.path.map((index) => note.passages[index]!.text.toLowerCase());
     this.#next = nextSentence(reads, read);
-    this.#reported = inStruckColumn(note, reads, read) || remarked(passage.text);
+    this.#reported =
+      inStruckColumn(note, reads, read) || judgedAgainst(note, reads, read) || remarked(passage.text);
     this.#alternatives = offersAlternatives(passage);
   }
 

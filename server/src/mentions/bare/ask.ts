@@ -22,7 +22,7 @@ export function threadQuestion(place: Place, bare: Bare): Verdict | undefined {
   const { value } = bare;
   if (!Number.isInteger(value) || bare.decimals > 0 || value < 0 || value > 7 || bare.plural)
     return undefined;
-  if (listed(place, value)) return undefined;
+  if (listed(place, value) || /\bmetric\s$/i.test(place.before)) return undefined;
   const material = place.materials.find(
     (hit) =>
       hit.start > place.span.end &&

@@ -79,8 +79,11 @@ const coded = (group: Group) =>
 const meant = (items: readonly Item[], colours: readonly Colour[]): readonly Colour[] =>
   colours.filter((c) => !setAside(items, c));
 const setAside = (items: readonly Item[], c: Colour): boolean =>
-  /^(?:not|never)$/.test(items[c.at - 1]?.word ?? '') &&
-  items.slice(c.to + 1, c.to + 3).some((item) => item.word === 'but');
+  /^(?:not|never|nor|neither)$/.test(items[c.at - 1]?.word ?? '') &&
+  (items.slice(c.to + 1, c.to + 3).some((item) => item.word === 'but') ||
+    // "Not pink, not blue: 14 G."
+    (/^[:,—–]$/.test(items[c.to + 1]?.word ?? '') &&
+      !items.slice(0, c.at).some((item) => item.kind === 'size')));
 
 /** "Pink and green cannulas are 20 G and 18 G respectively." */
 function inOrder(items: readonly Item[], colours: readonly Colour[]): [Colour, Group][] {

@@ -1,6 +1,7 @@
 /** Replies that stand apart from their questions: in a column of the same table, or by number in an answer section. */
 import type { Note, Span } from '../../notes/model.ts';
 import { orderCue } from '../constructions/order.ts';
+import { decidedIn } from '../text/judged-columns.ts';
 import type { Read } from '../text/scenes.ts';
 import type { Answers } from './answers.ts';
 import type { Desk } from './desk.ts';
@@ -19,7 +20,8 @@ const OTHERS = /\b(?:your|my|students?|candidates?|learners?|given|wrong)\b/i;
 
 /** Rows of a table with a column of questions or prompts and one of answers. */
 export function tablePairs({ note, reads }: Desk): Pair[] {
-  return note.tables.flatMap(({ rows }) => {
+  return note.tables.flatMap((table) => {
+    const { rows } = table;
     const heads = (rows[0] ?? []).map((index) => reads[index]?.passage.text ?? '');
     const prompt = heads.findIndex((head) => PROMPT_HEAD.test(head));
     const choices = heads.some((head) =>
@@ -31,10 +33,11 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
     );
     const reply = headed >= 0 || choices ? headed : besideAsking(rows, heads, reads);
     if (reply < 0) return [];
+    const decided = decidedIn(table, reads);
     const offer = heads.findIndex((head) => OFFER_HEAD.test(head));
     return rows.slice(1).flatMap((row) => {
       const asked = reads[row[prompt < 0 ? asking(row, reads) : prompt] ?? -1];
-      const given = reads[row[reply] ?? -1];
+      const given = reads[row[decided ? decided(row) : reply] ?? -1];
       if (!asked || !given || asked === given || EMPTY_MARK.test(given.passage.text)) return [];
       const { text } = asked.passage;
       return [

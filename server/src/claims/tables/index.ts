@@ -97,8 +97,11 @@ const untrue = ({ header, rows }: Grid, row: Row): boolean =>
     const text = cell?.passage.text.trim() ?? '';
     if (/^(?:[✗✘❌]|F|[Ff]alse|[Ww]rong|[Uu]ntrue|[Ii]ncorrect|[Mm]yth|[Ff]iction)[.!]?$/u.test(text))
       return true;
-    const ticks = /^\W*(?:tick|right|correct|true|fits?|ok|match(?:es)?)\b/.test(header[c] ?? '');
-    if (ticks && /^no$/i.test(text)) return true;
+    const ticks =
+      /^\W*(?:(?:are|is|do|does) (?:they|it|these|this|the two|both) )?(?:really )?(?:the )?(?:tick|right|correct|true|fits?|ok|match(?:es)?|same|equals?|identical|alike)\b/.test(
+        header[c] ?? '',
+      );
+    if (ticks && /^(?:no|not? the same|different|differ|≠)$/i.test(text)) return true;
     return (
       ticks && text === '' && rows.some((other) => /^[✓✔✅☑xX]$/u.test(other[c]?.passage.text.trim() ?? ''))
     );

@@ -27,6 +27,22 @@ export function judgeColumn(table: Table, reads: readonly Read[]): number {
   return found;
 }
 
+/** "| 1st answer | 2nd answer | Awarded |": the column that the judge of a row names; undefined where nobody judges. */
+export function decidedIn(
+  table: Table,
+  reads: readonly Read[],
+): ((row: readonly number[]) => number) | undefined {
+  const judge = judgeColumn(table, reads);
+  if (judge < 0) return undefined;
+  const heads = textsOf(table.rows[0]!, reads);
+  return (row) => {
+    const named = textsOf(row, reads)[judge] ?? '';
+    return CALLS_FALSE.test(heads[judge]!)
+      ? -1
+      : heads.findIndex((head, c) => c !== judge && names(named, head));
+  };
+}
+
 /** Is the cell under a column that the judge of its row did not name, or named as the false one? */
 export function judgedAgainst(note: Note, reads: readonly Read[], { passage: { cell } }: Read): boolean {
   const table = cell && note.tables[cell.table];

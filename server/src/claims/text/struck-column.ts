@@ -16,7 +16,8 @@ export function inStruckColumn(note: Note, reads: readonly Read[], read: Read): 
 }
 
 /** "Wrong, a monofilament" in the cell beside it. */
-const CALLED_FALSE = /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|not true|not so)\s*[,;:.(–—-]\s*\w/i;
+const CALLED_FALSE =
+  /^\W{0,3}(?:false|wrong|incorrect|untrue|myth|no|nope|nonsense|rejected|not true|not so)\s*[,;:.(–—-]\s*\w/i;
 
 export const STRUCK_HEADER =
   /^(?:for(?=\W*$)|(?:their|his|her|(?:the )?(?:students?|candidates?|trainees?|learners?|pupils?|class|group|team)(?:['’]s?)?(?: \w+)?) (?:answers?|repl(?:y|ies)|versions?|attempts?|guess(?:es)?|try|wording|view|sheet)|jumbled|shuffled|scrambled|mixed[ -]up|unsorted|muddled|printed|wrong|was|before|errors?|mistakes?|slips?|misconceptions?|(?:common|typical|frequent|usual|classic|popular) (?:errors?|mistakes?|slips?|misconceptions?|myths?|misreadings?|beliefs?)|incorrect|myths?|old|as printed|first draft|heard|(?:what |the )?(?:you|they|people|some|others|students?|candidates?|trainees?|patients?|owners?|learners?|pupils?)(?:['’]s?)? (?:may |might |often |will |sometimes )?(?:hear|say|says|said|think|thinks|answer|answers|answered|reply|wrote|writes?|put|believe)|(?:i|we|she|he) (?:had |first |once |always )?(?:thought|believed|assumed|guessed|used to think)|misreading|guess(?:es|ed)?\b|predict(?:ed|ions?)|before measuring|(?:said|written?|given|put|ticked|answered|heard|seen|opened|taken|used) (?:instead|wrongly)|(?:[\w-]+ ){0,4}(?:wrong|mistaken|incorrect|false) (?:answers?|replies|reply|beliefs?|ideas?|statements?|versions?|claims?|entry|entries|guess(?:es)?)|instead(?: of)?|not(?: this| to do)?(?=\W*$)|not this|never(?=\W*$)|avoid(?=\W*$)|don't)\b/i;

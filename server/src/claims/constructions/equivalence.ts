@@ -316,11 +316,6 @@ function ties(items: readonly Item[], between: readonly Item[], left: Group, rig
   );
   if (words.includes('what') && !after3(items, right).some((word) => WHAT_IT.test(word))) return false;
   const before = verb < 0 ? [] : between.slice(0, verb);
-  // "The 18 G needle is the one for the 0.035 in wire": they go together.
-  if (
-    /\b(?:one|ones|choice|needle|size|right|best|meant|made|there) (?:for|to take|with)\b/.test(textOf(after))
-  )
-    return false;
   if (
     !after.every((item, i) => idle(item) || kind(item, after[i + 1]) || closed(item, after[i + 1])) ||
     (verb >= 0 && !before.every((item) => idle(item) || phrase(item)))

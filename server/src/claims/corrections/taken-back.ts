@@ -23,6 +23,7 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
         mended(scene, claim.left, claim.right) ||
         PICTURED.test(joined(scene.items)) ||
         sentInstead(scene, claim.left, claim.right) ||
+        goTogether(scene, claim.left, claim.right) ||
         ofUnit(scene, claim.left)
       );
     case 'comparison':
@@ -54,6 +55,14 @@ function sentInstead(scene: Scene, left: Operand, right: Operand): boolean {
     )
   );
 }
+
+/** "The 18 G needle is the one for the 0.035 in wire": neither is the other. */
+function goTogether(scene: Scene, left: Operand, right: Operand): boolean {
+  const [a, b] = places(scene, [left, right]).sort((x, y) => x - y) as [number, number];
+  return a >= 0 && FOR.test(joined(scene.items, a + 1, b));
+}
+const FOR =
+  /\b(?:is|are|was) (?:\w+ ){0,3}(?:ones?|choice|needle|right|best|meant|made|there) (?:for|to take|with)\b/;
 
 /** "thicker on the outside than that": than its own inside. */
 const OTHER_SIDE = /\b(?:outside|inside|inner|outer)\b.*\bthan (?:that|this|it)(?= [,.;!)]|$)/;

@@ -91,16 +91,11 @@ function named(label: Scene | undefined): System | undefined {
   const text = label?.passage.text ?? '';
   if (
     text.length > 60 ||
-    OF_OTHER.test(text) ||
     /\b(?:depth|distance|area|days?|mL|kg|age|weight|flow|rate|price|cost|cm at)\b|[²³]/i.test(text)
   )
     return undefined;
   return HEADERS.find(([, pattern]) => pattern.test(text))?.[0];
 }
-
-/** "A synthetic of that metric number would be called": the scale says which is meant, and the cells say something else. */
-const OF_OTHER =
-  /\b(?:of|at|with|for|by|has|shares?) (?:that|this|the same|its|each|equal) (?:\w+ )?(?:metric|USP|EP|French|gau?ge|mm)\b/i;
 
 /** "Size" under a heading or beside a device that settles the system. */
 function sized(around: Surroundings, { header, row, corner }: Labels, scene: Scene): System | undefined {

@@ -1,7 +1,7 @@
 /** Columns of diameters whose header names no unit: "OD", "Inner diameter", "Bore". */
 import type { System } from '../../sizes/model.ts';
 import { headingsOf, labelsOf, type Scene, type Surroundings } from '../scene.ts';
-import { HEADERS, OTHER_HEADER } from '../words/frames.ts';
+import { HEADERS, OF_OTHER, OTHER_HEADER } from '../words/frames.ts';
 
 const WIDTH = '(?:\\s(?:diameters?|width|dia\\.?))?';
 const OUTSIDE = new RegExp(
@@ -21,7 +21,7 @@ const headsOf = (around: Surroundings, { passage }: Scene): readonly Scene[] => 
 /** A column that counts, prices or grades. "ID" beside another measure is an inner diameter, elsewhere a key. */
 export function isOther(around: Surroundings, header: Scene): boolean {
   const { text } = header.passage;
-  if (text.length <= LONGEST && HOW_FAR.test(text)) return true;
+  if (text.length <= LONGEST && (HOW_FAR.test(text) || OF_OTHER.test(text))) return true;
   if (!OTHER_HEADER.test(text) || IN_MM.test(text)) return false;
   return !(/\bID\b/.test(text) && (besideMeasure(around, header) || ofTubes(around, header)));
 }

@@ -66,6 +66,10 @@ export const HEADERS: readonly (readonly [
   ['inch', /\binch(?:es)?\b|\(in\.?\)|, in\.?$|″/i],
 ];
 
+/** "A synthetic of that metric number would be called": the scale says which is meant, and the cells say something else. */
+export const OF_OTHER =
+  /\b(?:of|at|with|for|by|has|shares?) (?:that|this|the same|its|each|equal) (?:\w+ )?(?:metric|USP|EP|French|gau?ge|mm)\b/i;
+
 /** Headers of columns that count, price or grade: the numbers below them are no sizes, whatever the row is about. */
 export const OTHER_HEADER =
   /^\W*(?:(?:no|number|#) (?:of|in)\b.*|(?:(?:unit|total|list|avg|average|min|max|minimum|maximum|current|search|monthly)\s)*(?:qty|quantity|quantities|count|counts|stock|price|prices|cost|costs|difficulty|volume|rank|ranking|score|scores|votes?|position|year|years|date|page|pages|id|sku|code|marks?|points?|hits?|uses?|weeks?|days?|hours?|minutes?|months?|age|ages|weight|dose|doses|n|%|percent|par(?: level)?|reorder\w*|used|ordered|left|each|per (?:box|pack|case|mm|cm|inch)|week\w*|day\w*|time|times|rate|balloons?(?:\s(?:size|volume|water|fill))?|fill|flow|speed|pressure|depth|angle|duration|rooms?|beds?|bays?|patients?|staff|in stock|on shelf)(?:\s?\(.{0,16}\))?)\W*$/i;

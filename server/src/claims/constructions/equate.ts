@@ -21,6 +21,13 @@ const wantedFor = (items: readonly Item[], left: Group, right: Group): boolean =
 const VESSELS =
   /^(?:veins?|vessels?|arter(?:y|ies)|holes?|incisions?|nicks?|cuts?|openings?|tunnels?|wounds?|strictures?|urethras?|ureters?)$/;
 
+/** "For the 0.035, a thin-walled 18 G": what a wire takes. */
+const takenFor = (items: readonly Item[], left: Group, right: Group): boolean =>
+  LENGTHS.has(left.sizes[0]!.system) &&
+  !LENGTHS.has(right.sizes[0]!.system) &&
+  /(?:^|[ ,;:])for (?:an?|the|our|your|that|this)$/.test(joined(items, left.from - 3, left.from)) &&
+  /(?:^|[ ,])(?:an?|the|our|your)(?: |$)/.test(joined(items, left.to + 1, right.from));
+
 /** "For 3-0 the needle is 0.6 mm thick": the thread's needle. */
 const NEEDLE_IS = /(?:^|[ ,])(?:the|its|our) needles? (?:is|was|measures|has)\b/;
 const THREADS: ReadonlySet<string> = new Set(['usp', 'ep-metric']);
@@ -40,7 +47,7 @@ export function dimensionOf(
   const noun = SUBJECT_OF.exec(lead)?.[1] ?? '';
   const of = FUNCTION_WORD.test(noun) ? '' : noun;
   const opener = OPENER.exec(lead)?.[0] ?? '';
-  if (WIRE_FOR.test(lead)) return undefined;
+  if (WIRE_FOR.test(lead) || GOES_INTO.test(lead)) return undefined;
   const near = `${of} ${opener} ${own}`;
   if (PART_BETWEEN.test(own) || /\binside (?:the|an?|of|its)\b/.test(own)) return undefined;
   if (of === '' && opener === '' && /(?<!-)\b(?:bore|lumen|inner|internal)\b/.test(lead)) return undefined;
@@ -71,6 +78,10 @@ function leadOf(items: readonly Item[], left: Group): string {
 const WIRE_FOR =
   /\b(?:(?:guide)?wires?|stylets?|bougies?|(?:broncho|fibre|fiber)?scopes?) (?:(?:to|that|which) )?(?:for|through|into?|inside)(?: an?| the| our| your)?$/;
 
+/** "What belongs in a 21 G is the 0.018 in": what goes there, and is not as wide. */
+const GOES_INTO =
+  /\b(?:what|whatever|the one that|the ones that) (?:\S+ ){1,3}?(?:in|into|inside|through|down|with|over)(?: an?| the| our| your)?$/;
+
 /** "Inside, an 18 G …", "Round the outside a 30 Fr …". */
 const OPENER = /^(?:inside|internally|a?round the outside|all the way round)(?: ,)?(?: an?| the)?$/;
 
@@ -82,7 +93,7 @@ const FUNCTION_WORD =
   /(?:^| )(?:and|but|so|or|then|now|that|is|are|was|as|also|only|just|say|go|use|good|right|so|same|call|called|ask|asks|asked|look|looks|looking|reach|reached|send|sent|wait|pay|paid|opt|settle|settled|went|goes)$/;
 /** "sits in a hub 6 mm wide": the length is the part's. */
 const PART_BETWEEN =
-  /\b(?:in|with|has|have|and|under|behind) (?:an? |the |its )?(?:\w+ )?(?:hub|balloon|cuff|tip|wall|walls|eye|eyes|bevel|handle|flange|wings?|holes?|funnel|stylet)\b/;
+  /\b(?:in|with|has|have|and|under|behind) (?:an? |the |its )?(?:\w+ )?(?:hub|balloon|cuff|tip|wall|walls|eye|eyes|bevel|handle|flange|wings?|holes?|funnel|stylet)\b|\b(?:one|each|every|either|(?:the|an?) (?:other|middle|distal|proximal|larger|smaller|third|second)) (?:channel|lumen|port|limb|arm)\b/;
 const MEASURED_NOUN =
   /\b(?:diameter|diameters|width|outside|thickness|size|calib(?:re|er)|bore|lumen|inside|inner|radius|circumference|girth|perimeter|cross-section|shaft|barrel|callipers?|calipers?|micrometers?|micrometres?|rulers?|value|figure|answer|number|entry|conversion|equivalent|result|measurement|reading|think|picture|case|example|sum|od|id|number|ones?|lines?|stents?|sounds?|dilators?|bougies?|piccs?|foleys?|suture|stitch(?:es)?|needles?|cannulas?|catheters?|tubes?|drains?|wires?|guidewires?|k-wires?|pins?|introducers?|threads?|sutures?|sheaths?|packets?|packs?|box(?:es)?|labels?|sleeve|foil|wrapper|carton|lid)$/;
 
@@ -98,7 +109,7 @@ export function equate(scene: Scene, left: Group, right: Group): Reading[] {
   const axis = dimensionOf(items, left, right);
   // "8 inside, 10.7 outside": each figure has its own side behind it.
   if (NEEDLE_IS.test(joined(items, left.to + 1, right.from)) && THREADS.has(left.sizes[0]!.system)) return [];
-  if (wantedFor(items, left, right)) return [];
+  if (wantedFor(items, left, right) || takenFor(items, left, right)) return [];
   if (!axis || (axis === 'bore' && OUTSIDE.test(items[right.to + 1]?.word ?? ''))) return [];
   const length = [...left.mentions, ...right.mentions].some(
     (mention) => mention.length && longEnough(mention.sizes[0]!),

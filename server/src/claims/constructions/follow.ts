@@ -62,7 +62,10 @@ const OWN =
 function ordinal(scene: Scene, word: Measured, previous: Sentence): Reading[] | undefined {
   // "the first figure" is one of a size, no size.
   const at = scene.items.findIndex(
-    (item, i) => ORDINALS.has(item.word) && scene.items[i + 1]?.axisNoun?.axis !== 'number',
+    (item, i) =>
+      ORDINALS.has(item.word) &&
+      scene.items[i + 1]?.axisNoun?.axis !== 'number' &&
+      !ANOTHER.test(scene.items[i - 1]?.word ?? ''),
   );
   if (at < 0 || at > word.at || word.at - at > 8) return undefined;
   // "The bigger the first figure": of a writing, and neither of the two.
@@ -73,6 +76,9 @@ function ordinal(scene: Scene, word: Measured, previous: Sentence): Reading[] | 
   const [left, right] = ORDINALS.get(scene.items[at]!.word) === 0 ? [a, b] : [b, a];
   return [comparison(scene, 'ordinal', left, right, word)];
 }
+
+/** "A second line, wider, was wanted": one more, and neither of the two. */
+const ANOTHER = /^(?:an?|every|each|no)$/;
 
 const PART_OF_WRITING = /^(?:figures?|digits?|numbers?|numerals?|zeros?|noughts?|letters?|words?)$/;
 

@@ -31,6 +31,8 @@ export function answered(scene: Scene, all: readonly Group[]): Reading[] {
     left.sizes[0]!.system === answer.sizes[0]!.system
   )
     return [];
+  // "For the 0.035, yes, an 18 G.": what it is for, and no measure of what was asked about.
+  if (scene.items[0]?.word === 'for') return [];
   if (scene.option || /^(?:\(|[a-f]|i)$/.test(scene.items[0]?.word ?? '')) return [];
   if (scene.items.slice(0, answer.from).some(({ word }) => TASK.test(word))) return [];
   if (previous.items.length > 14 || CHOICE.test(previous.items.map((item) => item.word).join(' '))) return [];

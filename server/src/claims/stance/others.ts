@@ -30,17 +30,23 @@ export function saidElsewhere({ items }: Scene, { claim, at }: Reading): boolean
 }
 
 /**
- * "Some of you divide by a hundred instead of ten. That would make 0.03 mm.": what comes of another's mistake.
+ * "Some of you divide by a hundred instead of ten. That would make 0.03 mm.", '"It is one over the gauge." For 18 G that would
+ * be 1/18 in.': what comes of another's mistake.
  */
-export const ofTheirMistake = ({ items, before }: Scene): boolean => {
+export const ofTheirMistake = ({ items, before, quotes }: Scene): boolean => {
   const last = before.at(-1);
   return (
     last !== undefined &&
     items.some(({ word }) => /^(?:would|'d)$/.test(word)) &&
-    THEIRS.test(joined(last.items, 0, 4)) &&
-    last.items.some(({ word }) => /^(?:instead|rather|forget|forgets|wrongly|mistakenly)$/.test(word))
+    (isQuoted(last.items, quotes) ||
+      (THEIRS.test(joined(last.items, 0, 4)) &&
+        last.items.some(({ word }) => /^(?:instead|rather|forget|forgets|wrongly|mistakenly)$/.test(word))))
   );
 };
+
+const isQuoted = (items: readonly Item[], quotes: Scene['quotes']): boolean =>
+  items.length > 0 && quotes.some(([start, end]) => start <= items[0]!.start && items.at(-1)!.end <= end);
+
 const THEIRS =
   /^(?:some|many|most|several|others|one|half|a few|people|everybody|everyone|students?|trainees?|learners?|candidates?)(?: of (?:you|us|them|my|our|the))?\b/;
 

@@ -32,7 +32,7 @@ describe('a size said not to exist', () => {
     [gauge('itself', '19'), 'contradicted'],
     [gauge('itself', '19', { device: 'needle' }), 'contradicted'],
     [gauge('itself', '19', { device: 'cannula' }), 'cannot-tell'],
-    [gauge('itself', '20', { device: 'cannula' }), 'cannot-tell'],
+    [gauge('itself', '20', { device: 'cannula' }), 'contradicted'],
     [gauge('itself', '8'), 'cannot-tell'],
     [gauge('itself', '10'), 'contradicted'],
     [gauge('itself', '36'), 'agrees'],

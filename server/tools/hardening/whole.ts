@@ -141,8 +141,11 @@ function tryOut({ tests, state }: ReturnType<Load>): Tried {
   const fit = [...times.keys()].sort((a, b) => times.get(a)! - times.get(b)!);
   const past = new Map<string, number[]>();
   for (const i of fit)
-    for (const id of Object.keys(state.mutantCoverage?.perTest[i] ?? {}))
-      past.set(id, [...(past.get(id) ?? []), i]);
+    for (const id of Object.keys(state.mutantCoverage?.perTest[i] ?? {})) {
+      const tests = past.get(id);
+      if (tests) tests.push(i);
+      else past.set(id, [i]);
+    }
   return { past, fit, loading };
 }
 

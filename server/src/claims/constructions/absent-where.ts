@@ -79,6 +79,11 @@ export function ofNeedles(scene: Scene, said: readonly Item[]): boolean {
   if (OTHER_NEEDLES.test(near)) return false;
   return /\bneedles?\b/.test(words) || (/\bneedles?\b/.test(near) && !OTHER_GAUGES.test(near));
 }
+const OTHER_NEEDLES =
+  /\b(?:spinals?|epidurals?|tuohy|quincke|lumbar|pencil[- ]points?|biops\w+|fistula|dialysis|trocars?|introducers?|marrow|huber|ports?|dental|insulin|pens?|acupuncture|block needles?|butterfl\w+|winged|vacuum|suture needles?|wire gauges?|birmingham|stubs|awg|swg|bwg)\b/;
+const OTHER_GAUGES =
+  /\b(?:cannul\w+|catheters?|iv|i\.v\.|intravenous|drips?|venous|lines?|sheaths?|veins?)\b/;
+
 /** Cannulas for veins as such: no other kind, and nobody for whom the finer ones are not meant. */
 export const ofCannulas = (scene: Scene, said: readonly Item[]): boolean =>
   said.every(({ mention }) => (mention?.device ?? 'cannula') === 'cannula') &&
@@ -92,10 +97,6 @@ export const ofWires = (scene: Scene, said: readonly Item[]): boolean =>
   /\bguide-?wires?\b/.test(joined(said)) && !OTHER_WIRES.test(near(scene));
 const OTHER_WIRES =
   /\b(?:coronar\w+|ureter\w*|urolog\w*|biliary|endoscop\w*|central|picc|seldinger|dialysis|k-wires?|neuro\w*|femoral|peripheral)\b/;
+/** What stands around a sentence, the other entries of its list too: they may name for whom a size is not meant, or which vessel. */
 const near = ({ headings, sentence, passage }: Scene): string =>
   `${headings.join('\n')}\n${passage.text.slice(Math.max(0, sentence.start - BEFORE), sentence.end + AFTER)}`.toLowerCase();
-
-const OTHER_NEEDLES =
-  /\b(?:spinals?|epidurals?|tuohy|quincke|lumbar|pencil[- ]points?|biops\w+|fistula|dialysis|trocars?|introducers?|marrow|huber|ports?|dental|insulin|pens?|acupuncture|block needles?|butterfl\w+|winged|vacuum|suture needles?|wire gauges?|birmingham|stubs|awg|swg|bwg)\b/;
-const OTHER_GAUGES =
-  /\b(?:cannul\w+|catheters?|iv|i\.v\.|intravenous|drips?|venous|lines?|sheaths?|veins?)\b/;

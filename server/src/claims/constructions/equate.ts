@@ -21,13 +21,6 @@ const wantedFor = (items: readonly Item[], left: Group, right: Group): boolean =
 const VESSELS =
   /^(?:veins?|vessels?|arter(?:y|ies)|holes?|incisions?|nicks?|cuts?|openings?|tunnels?|wounds?|strictures?|urethras?|ureters?)$/;
 
-/** "For the 0.035, a thin-walled 18 G": what a wire takes. */
-const takenFor = (items: readonly Item[], left: Group, right: Group): boolean =>
-  LENGTHS.has(left.sizes[0]!.system) &&
-  !LENGTHS.has(right.sizes[0]!.system) &&
-  /(?:^|[ ,;:])for (?:an?|the|our|your|that|this)$/.test(joined(items, left.from - 3, left.from)) &&
-  /(?:^|[ ,])(?:an?|the|our|your)(?: |$)/.test(joined(items, left.to + 1, right.from));
-
 /** "For 3-0 the needle is 0.6 mm thick": the thread's needle. */
 const NEEDLE_IS = /(?:^|[ ,])(?:the|its|our) needles? (?:is|was|measures|has)\b/;
 const THREADS: ReadonlySet<string> = new Set(['usp', 'ep-metric']);
@@ -109,7 +102,7 @@ export function equate(scene: Scene, left: Group, right: Group): Reading[] {
   const axis = dimensionOf(items, left, right);
   // "8 inside, 10.7 outside": each figure has its own side behind it.
   if (NEEDLE_IS.test(joined(items, left.to + 1, right.from)) && THREADS.has(left.sizes[0]!.system)) return [];
-  if (wantedFor(items, left, right) || takenFor(items, left, right)) return [];
+  if (wantedFor(items, left, right)) return [];
   if (!axis || (axis === 'bore' && OUTSIDE.test(items[right.to + 1]?.word ?? ''))) return [];
   const length = [...left.mentions, ...right.mentions].some(
     (mention) => mention.length && longEnough(mention.sizes[0]!),

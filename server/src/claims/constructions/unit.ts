@@ -64,19 +64,22 @@ const INCH = { truth: 25.4, right: 'inch-is-25.4', wrong: 'inch-is-other', syste
 
 const THOU = { truth: 0.0254, right: 'thou-of-inch', wrong: 'thou-of-other', system: 'wire-inch' } as const;
 
+/** No part of a word or of a longer number: "twenty-one French". */
+const START = '(?<![\\w.-])';
+
 /** One unit on the left, so that a size such as "12 Fr is 4 mm" is left to equivalence. */
 const SHAPES: readonly Shape[] = [
   {
     ...FRENCH,
     pattern: new RegExp(
-      `(?<![\\w.-])(?:(?:one|each|every|a single|1|the) ${FR}(?: (?:unit|size|step|gauge))?|an? ${FR} (?:unit|step)) ${IS}${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b(?! (?:round|around|in (?:girth|circumference)|of (?:girth|circumference)))`,
+      `${START}(?:(?:one|each|every|a single|1|the) ${FR}(?: (?:unit|size|step|gauge))?|an? ${FR} (?:unit|step)) ${IS}${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b(?! (?:round|around|in (?:girth|circumference)|of (?:girth|circumference)))`,
     ),
     value: (match) => numberOf(match[1]),
   },
   {
     ...FRENCH,
     pattern: new RegExp(
-      `(?<![\\w.-])(?:(${NUMBER}) )${MM} ${IS}${ABOUT} (${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))?(?![a-z])`,
+      `${START}(?:(${NUMBER}) )${MM} ${IS}${ABOUT} (${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))?(?![a-z])`,
     ),
     value: (match) =>
       match[1] === 'a' || match[1] === 'one' || match[2] === 'one' || match[1] === '1' || match[2] === '1'
@@ -86,14 +89,14 @@ const SHAPES: readonly Shape[] = [
   {
     ...FRENCH,
     pattern: new RegExp(
-      `(?<![\\w.-])(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? ${IS}${ABOUT} (?:an?|one|1|to (?:an?|one)) ${MM}\\b`,
+      `${START}(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? ${IS}${ABOUT} (?:an?|one|1|to (?:an?|one)) ${MM}\\b`,
     ),
     value: (match) => ratio('one', match[1]),
   },
   {
     ...FRENCH,
     pattern: new RegExp(
-      `(?<![\\w.-])(?:an?|one|1) ${FR} (?:is|equals|means) (?:the same as|as much as|simply|just|nothing but) (an?|one|1) ${MM}\\b`,
+      `${START}(?:an?|one|1) ${FR} (?:is|equals|means) (?:the same as|as much as|simply|just|nothing but) (an?|one|1) ${MM}\\b`,
     ),
     value: (match) => numberOf(match[1]),
   },
@@ -101,13 +104,13 @@ const SHAPES: readonly Shape[] = [
     // "four French to a millimetre", "there are ten French in a millimetre"
     ...FRENCH,
     pattern: new RegExp(
-      `(?<![\\w.-])(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? (?:to|in|per) (?:an?|the|one|each|every|1) ${MM}\\b`,
+      `${START}(${NUMBER}) ${FR}(?: (?:units?|sizes?|steps?))? (?:to|in|per) (?:an?|the|one|each|every|1) ${MM}\\b`,
     ),
     value: (match) => ratio('one', match[1]),
   },
   {
     ...FRENCH,
-    pattern: new RegExp(`(?<![\\w.-])(${NUMBER}) ${FR} (?:to|in|per) (?:an?|the|one|each|every) inch\\b`),
+    pattern: new RegExp(`${START}(${NUMBER}) ${FR} (?:to|in|per) (?:an?|the|one|each|every) inch\\b`),
     value: (match) => {
       const count = ratio('one', match[1]);
       return count === undefined ? undefined : 25.4 * count;
@@ -143,7 +146,7 @@ const SHAPES: readonly Shape[] = [
     right: 'french-around',
     wrong: 'french-around-other',
     pattern: new RegExp(
-      `(?<![\\w.-])(?:one|1) ${FR}(?: \\w+)? has a circumference of${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b`,
+      `${START}(?:one|1) ${FR}(?: \\w+)? has a circumference of${ABOUT} (${NUMBER})(?: (?:of )?an?)? ${MM}\\b`,
     ),
     value: (match) => numberOf(match[1]?.replace('-', ' ')),
   },
@@ -157,16 +160,14 @@ const SHAPES: readonly Shape[] = [
   {
     ...INCH,
     pattern: new RegExp(
-      `(?<![\\w.-])(${NUMBER}) ${MM} (?:make|makes|is|are|equal|=)${ABOUT} (?:an|one|1) inch\\b`,
+      `${START}(${NUMBER}) ${MM} (?:make|makes|is|are|equal|=)${ABOUT} (?:an|one|1) inch\\b`,
     ),
     value: (match) => numberOf(match[1]),
   },
   {
     // "there are 2.54 millimetres in an inch", "25.4 mm to the inch"
     ...INCH,
-    pattern: new RegExp(
-      `(?<![\\w.-])(${NUMBER}) ${MM} (?:to|in|per|for) (?:an|the|one|each|every|1) inch\\b`,
-    ),
+    pattern: new RegExp(`${START}(${NUMBER}) ${MM} (?:to|in|per|for) (?:an|the|one|each|every|1) inch\\b`),
     value: (match) => numberOf(match[1]),
   },
   {

@@ -35,9 +35,9 @@ export function tablePairs({ note, reads }: Desk): Pair[] {
     if (reply < 0) return [];
     const decided = decidedIn(table, reads);
     const offer = heads.findIndex((head) => OFFER_HEAD.test(head));
-    return rows.slice(1).flatMap((row) => {
+    return rows.slice(1).flatMap((row, i) => {
       const asked = reads[row[prompt < 0 ? asking(row, reads) : prompt] ?? -1];
-      const given = reads[row[decided ? decided(row) : reply] ?? -1];
+      const given = reads[row[decided ? decided(i + 1) : reply] ?? -1];
       if (!asked || !given || asked === given || EMPTY_MARK.test(given.passage.text)) return [];
       const { text } = asked.passage;
       return [

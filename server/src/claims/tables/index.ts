@@ -2,7 +2,7 @@
 import type { Note } from '../../notes/model.ts';
 import { ofAnimals } from '../constructions/usual.ts';
 import type { Claim } from '../model.ts';
-import { judgeColumn } from '../text/judged-columns.ts';
+import { isJudged } from '../text/judged-columns.ts';
 import type { Read } from '../text/scenes.ts';
 import { colours } from './colours.ts';
 import { comparisons, picks, signed, verdicts } from './compared.ts';
@@ -22,7 +22,7 @@ import { writings } from './writings.ts';
 export function readTables(note: Note, reads: readonly Read[]): Claim[] {
   return note.tables.flatMap((table) => {
     const set = gridOf(note, reads, table);
-    if (matching(set) || TO_MEND.test(set.around) || judgeColumn(table, reads) >= 0) return [];
+    if (matching(set) || TO_MEND.test(set.around) || isJudged(table, reads)) return [];
     const grid = upright(set);
     return [
       ...grid.rows.flatMap((row) => readRow(grid, row)),

@@ -105,7 +105,7 @@ export const jottingQuestion = (
   known: readonly Mention[],
 ): Verdict | undefined => {
   const { passage } = place.scene;
-  return isJotting(passage) && fits(place, bare)
+  return fits(place, bare) && isJotting(passage)
     ? asked(place, bare, board, known, { start: 0, end: passage.text.length })
     : undefined;
 };

@@ -108,11 +108,7 @@ const ONE_THAT =
 
 /** "It is metric 2 (1)": what the answer earns. */
 const earned = ({ around, scene: { passage }, span }: Place): boolean =>
-  isMark(
-    passage.text,
-    span,
-    headingsOf(around, passage).map((heading) => heading.passage.text),
-  );
+  isMark(passage.text, span, () => headingsOf(around, passage).map((heading) => heading.passage.text));
 
 /** "pH of 5 or under. If it reads 6, ring me": how acid it is. */
 const ofAcid = (place: Place, { value, plural }: Bare): boolean =>

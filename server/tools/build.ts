@@ -11,7 +11,9 @@ import { builtinModules } from 'node:module';
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build, type Plugin } from 'esbuild';
+import { inAscii } from './ascii.ts';
 import { noticesOf, writeNotices } from './licences.ts';
+import { patternNeeds } from './pattern-needs.ts';
 import { writeTypes } from './types.ts';
 
 const ROOT = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
@@ -137,19 +139,6 @@ function stamped(name: string): Record<string, string> {
   return { PROGRAM: JSON.stringify(name), STAMP: JSON.stringify(stamp) };
 }
 
-/** A character beyond ASCII where writing it as an escape would change its meaning: escaped already, or in raw text. */
-const LEFT_ALONE = /\\[^\0-\x7f]|\braw`[^`]*[^\0-\x7f]/;
-
-/**
- * The bundler escapes what is in strings but not what is in patterns. In ASCII a program reads alike whatever
- * encoding it is taken for, and the engine keeps it in half the space.
- */
-function inAscii(code: string): string {
-  const found = LEFT_ALONE.exec(code);
-  if (found) throw new Error(`cannot be written in ASCII: ${found[0]}`);
-  return code.replace(/[^\0-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`);
-}
-
 async function bundle(one: Bundle): Promise<string> {
   const outfile = join(OUT, one.out);
   const { metafile } = await build({
@@ -162,6 +151,7 @@ async function bundle(one: Bundle): Promise<string> {
     absWorkingDir: ROOT,
     metafile: true,
     ...one.options,
+    define: { ...needs, ...one.options.define },
   });
   for (const output of Object.values(metafile?.outputs ?? {}))
     for (const [input, { bytesInOutput }] of Object.entries(output.inputs))
@@ -171,6 +161,7 @@ async function bundle(one: Bundle): Promise<string> {
 }
 
 mkdirSync(OUT, { recursive: true });
+const needs = { PATTERN_NEEDS: JSON.stringify(await patternNeeds(ROOT)) };
 const built = BUNDLES.filter((one) => existsSync(join(ROOT, one.entry)));
 for (const line of await Promise.all(built.map(bundle))) console.log(line);
 const starters = built.filter(({ starter }) => starter !== undefined).map(starterOf);

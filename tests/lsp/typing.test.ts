@@ -115,6 +115,16 @@ test('a long note just opened tells what is wrong at its top first, then all of 
   client.close();
 });
 
+test('a long note that begins well is looked at a little further', async () => {
+  const { client, pull, toldAgain } = await startAsking();
+  const again = toldAgain();
+  const uri = client.open(CALM.repeat(20) + WRONG + CALM.repeat(400) + WRONG);
+  expect(await pull(uri)).toHaveLength(1);
+  await again;
+  expect(await pull(uri)).toHaveLength(2);
+  client.close();
+});
+
 test.each([
   ['with nothing wrong at its top', CALM.repeat(400) + WRONG, 1],
   ['that is asked for twice', WRONG + CALM.repeat(400) + WRONG, 2],
@@ -142,15 +152,15 @@ test.each([
 ])('the top ends where a section begins, or between paragraphs (%j)', (gap, end) => {
   const line = 'A line of forty characters in a paragraph';
   const paragraphs = Array.from({ length: 400 }, () => line).join(gap);
-  const top = topOf(paragraphs)!;
+  const top = topOf(paragraphs, 2000)!;
   expect(paragraphs.startsWith(top)).toBe(true);
   expect(top.endsWith(`${line}${end}`)).toBe(true);
   const headed = `${Array.from({ length: 35 }, () => line).join(gap)}${gap}## Next${gap}${paragraphs}`;
-  expect(topOf(headed)!.endsWith(`${line}${gap}`)).toBe(true);
-  expect(headed.slice(topOf(headed)!.length).startsWith('## Next')).toBe(true);
+  expect(topOf(headed, 2000)!.endsWith(`${line}${gap}`)).toBe(true);
+  expect(headed.slice(topOf(headed, 2000)!.length).startsWith('## Next')).toBe(true);
 });
 
 test('a short note, and one line without end, have no top', () => {
-  expect(topOf(WRONG)).toBeUndefined();
-  expect(topOf('x'.repeat(50_000))).toBeUndefined();
+  expect(topOf(WRONG, 2000)).toBeUndefined();
+  expect(topOf('x'.repeat(50_000), 2000)).toBeUndefined();
 });

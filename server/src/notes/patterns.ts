@@ -3,6 +3,7 @@
  * longer than reading a paragraph, and most patterns match nothing in the notes of a day. So a text is first looked through
  * for what the pattern cannot be without (`needed.ts`), and the pattern is compiled when a text has that.
  */
+import { type KeptNeeds, keptFor, MIXES, mixOf, writtenPiece } from './kept-needs.ts';
 import { matchesOf } from './matches.ts';
 import { neededBy, type Piece, standsOne } from './needed.ts';
 
@@ -16,17 +17,24 @@ interface Guard {
 const MOST_LOOKS = 200;
 const NO_GUARD: Guard = { pieces: [], left: 0 };
 
-/** By a pattern's source, a map for each mix of flags that matters: a pattern in a function is another one each time. */
-const guards = [0, 1, 2, 3].map(() => new Map<string, Guard>());
-const guardsFor = ({ ignoreCase, unicode }: RegExp): Map<string, Guard> =>
-  guards[(ignoreCase ? 1 : 0) + (unicode ? 2 : 0)]!;
+/** By a pattern's source, a map for each mix of flags: a pattern in a function is another one each time. */
+const guards = MIXES.map(() => new Map<string, Guard>());
+const guardsFor = (pattern: RegExp): Map<string, Guard> => guards[mixOf(pattern)]!;
 
 function learn(pattern: RegExp): Guard {
-  const pieces = neededBy(pattern.source, pattern.flags);
-  const guard = pieces ? { pieces, left: MOST_LOOKS } : NO_GUARD;
+  const pieces = keptFor(pattern) ?? neededBy(pattern.source, pattern.flags) ?? [];
+  const guard = pieces.length > 0 ? { pieces, left: MOST_LOOKS } : NO_GUARD;
   guardsFor(pattern).set(pattern.source, guard);
   return guard;
 }
+
+/** What the patterns met so far need, for a program to be built with. */
+export const learned = (): KeptNeeds =>
+  MIXES.map((flags, mix) =>
+    Object.fromEntries(
+      [...guards[mix]!.keys()].map((source) => [source, neededBy(source, flags)?.map(writtenPiece) ?? null]),
+    ),
+  );
 
 /** May the pattern match in a text? False when it cannot; true says nothing, but that it is to be tried. */
 export function mayMatch(pattern: RegExp, text: string): boolean {

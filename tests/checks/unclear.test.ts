@@ -100,3 +100,21 @@ it('is a question for information, which nobody is told to settle in one way', (
     },
   ]);
 });
+
+describe('a number that is only spoken of', () => {
+  it.each([
+    'Never say "2 silk".',
+    'Please do not write “2 silk” on a card.',
+    'With a "one silk" make clear whether you mean size 1 or 1-0.',
+    'Two threads lie here, 5 and 5-0.\n\nSay the dash: "five-oh" is not "five".',
+  ])('is not asked about: %j', (text) => {
+    expect(unclearIn(text)).toEqual([]);
+  });
+
+  it.each(['Close with "a 2 silk", please.', 'Never pass me a 2 silk.', 'He said "a 2 silk" and left.'])(
+    'while one that is used is: %j',
+    (text) => {
+      expect(unclearIn(text)).toHaveLength(1);
+    },
+  );
+});

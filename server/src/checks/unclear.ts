@@ -18,7 +18,7 @@ export const unclear: CheckDefinition = {
   docs: 'A reader could take the number two ways: “pass a 2” may mean size 2 or 2-0, “14F” a woman of 14 or a 14 French catheter, “18g” a weight or a gauge, “the next gauge up” a wider needle or a higher number, “a green one” two sizes when neither needle nor cannula is named. The fixes write each reading out; the author chooses.',
   run: ({ note, mentions, locale }) =>
     mentions
-      .filter((mention) => mention.kind === 'ambiguous' && !struck(note, mention))
+      .filter((mention) => mention.kind === 'ambiguous' && !struck(note, mention) && !spokenOf(note, mention))
       .map((mention) => toFinding(mention, locale)),
 };
 
@@ -27,6 +27,21 @@ const struck = ({ passages }: Note, { passage, span }: Mention): boolean =>
   passages[passage]!.marks.some(
     ({ kind, start, end }) => kind === 'strike' && start <= span.start && span.end <= end,
   );
+
+/** 'Never say "a 24" without its unit', 'with a "one silk" make clear which you mean': the number is what is spoken of. */
+function spokenOf({ passages }: Note, { passage, span }: Mention): boolean {
+  const { text } = passages[passage]!;
+  const before = text.slice(Math.max(0, span.start - REACH), span.start);
+  const behind = text.slice(span.end, span.end + REACH);
+  return WARNS.test(before) ? QUOTED.test(behind) : OPENED.test(before) && SETTLES.test(behind);
+}
+const REACH = 60;
+const WARNS =
+  /\b(?:never|do not|don't|don’t|please do not|avoid|stop|no more) (?:just |only |simply |ever )?(?:say|saying|write|writing|ask(?:ing)? for|order(?:ing)?|call(?:ing)? (?:it|for)|request(?:ing)?)\s["“‘][^"”\n]{0,24}$|["”] is not ["“]$/i;
+const QUOTED = /^[^"”’\n]{0,24}["”’]/;
+const OPENED = /["“‘][^"”\n]{0,24}$/;
+const SETTLES =
+  /^[^"”’\n]{0,24}["”’],? [^.\n]{0,24}\b(?:whether|which (?:one |of (?:them|the two) )?(?:you|they|he|she|is|was))\b/;
 
 function toFinding(mention: Mention, locale?: Locale): Finding {
   const readings = either(mention.readings.map((reading) => reading.meant));

@@ -7,6 +7,9 @@ const JOINS =
   /^(?:because|since|which|who|whose|being|so|therefore|hence|thus|but|yet|while|whereas|although|though|;)$/;
 /** Of a material or a point: an aside, or a claim that it is the only one. */
 const PROPERTY_JOINS = /^(?:with|only|sole|always|exclusively)$/;
+/** Of a scale: how much a step makes of it may be what is denied. */
+const TIMES =
+  /^(?:halves|halved|halving|half|doubles?|doubled|doubling|triples?|trebles?|quarters?|twice|thrice|threefold|twofold|tenfold|always|exactly|equally|evenly|proportional\w*|linear\w*)$/;
 const ARTICLE = /^(?:an?|the|with)$/;
 
 /** Does the sentence say more than one thing? */
@@ -15,6 +18,7 @@ export const compound = (items: readonly Item[], kind: Claim['kind']): boolean =
     (item, i) =>
       JOINS.test(item.word) ||
       (kind === 'property' && PROPERTY_JOINS.test(item.word)) ||
+      (kind === 'direction' && TIMES.test(item.word)) ||
       reason(items, i) ||
       another(items, i, kind),
   );

@@ -100,7 +100,7 @@ const MOST_ROWS = 60;
 /** "3-0 gut is metric 3, a 3-0 synthetic thread is metric 2": a class of threads takes the place of the material before. */
 function leftBehind(place: Place, hit: Hit<string>): boolean {
   if (OTHER_KIND.test(textBefore(place))) return true;
-  if (!place.materials.includes(hit)) return false;
+  if (!place.materials.includes(hit)) return KIND_BEHIND.test(textBehind(place));
   if (hit.start >= place.span.end && ofLaterLine(place, hit)) return true;
   if (hit.start >= place.span.end)
     return TURNED.test(place.scene.passage.text.slice(place.span.end, hit.start));
@@ -108,11 +108,13 @@ function leftBehind(place: Place, hit: Hit<string>): boolean {
   const { text } = place.scene.passage;
   return (
     /\bsynthetics?\b/i.test(text.slice(hit.end, place.span.end + ' synthetic'.length)) ||
-    /^\s(?:(?:non-?)?absorbable|monofilament|braid|newer|modern)\b/i.test(
-      text.slice(place.span.end, place.span.end + 16),
-    )
+    KIND_BEHIND.test(textBehind(place))
   );
 }
+
+/** "a size 0 synthetic", "2-0 absorbable". */
+const KIND_BEHIND = /^\s(?:synthetics?|(?:non-?)?absorbable|monofilament|braid|newer|modern)\b/i;
+const textBehind = ({ scene, span }: Place): string => scene.passage.text.slice(span.end, span.end + 16);
 
 /** "The synthetic 2-0", "all others: 3-0". */
 const OTHER_KIND =

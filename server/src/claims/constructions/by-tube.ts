@@ -23,7 +23,7 @@ export const byTube: Construction = {
     )
       return [];
     const rule = [...scene.context.slice(-3), ...scene.before].findLast(doubles);
-    if (!rule || STOPS.test(joined(items))) return [];
+    if (!rule || STOPS.test(joined(items)) || scene.after.slice(0, 2).some(tells)) return [];
     const over = catheter.sizes[0]!.value - 2 * tube.value;
     const most = LIMIT.test(joined(items)) && LIMIT.test(joined(rule.items)) ? OVER_LIMIT : OVER;
     const claim: FormulaClaim = {
@@ -49,6 +49,11 @@ const OVER_LIMIT = 0.9;
 const LIMIT = /\b(?:limit|most|maximum|max|biggest|largest|widest|fattest|thickest|ceiling|no more|up to)\b/;
 const STOPS = /\b(?:not|never|than|if|too|instead|or|unless|but|though|wrong|blocks?|was|were|without)\b|\?/;
 const TWICE = /\b(?:twice|doubles?(?!-)|doubled|doubling|two times|times (?:two|2)|2 (?:×|x|times))\b/;
+
+/** "It did go in, but it left hardly any room. Changed to 12 Fr.": a story of one that was too big. */
+const tells = ({ items }: Sentence): boolean => TELLS.test(joined(items));
+const TELLS =
+  /\b(?:too (?:big|thick|wide|tight|large|snug)|did (?:not )?go|didn't|stuck|jammed|hardly any|no room|changed (?:it )?(?:to|for)|swapped (?:it )?(?:to|for)|should have|wrong|mistake)\b/;
 
 /** The rule in a sentence: the tube doubled, for suction or in French. */
 function doubles(sentence: Sentence): boolean {

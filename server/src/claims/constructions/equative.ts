@@ -145,7 +145,11 @@ function sameWord(scene: Scene, a: Group, b: Group): number {
   const text = between.map((item) => item.word).join(' ');
   // "5-0 stands for five of them and is finer than 2-0": what it stands for is said, and then something else.
   if (between.length <= 12 && SAY.test(text))
-    return /\bthan\b|\b(?:and|but|so) (?:is|are|was)\b/.test(text) ? -1 : b.from - 1;
+    return /\bthan\b|\b(?:and|but|so) (?:is|are|was)\b|\bfor \S+ (?:zeros?|zeroes|noughts?|aughts?|ohs?)\b/.test(
+      text,
+    )
+      ? -1
+      : b.from - 1;
   // "two sizes thinner than 2-0 = 4-0": what equals is the whole phrase.
   if (between.length === 1 && between[0]!.word === '=')
     return ofOther(a, b) || items[a.from - 1]?.word === 'than' || reckoned(items, a, b) || countsZeros(items)

@@ -9,7 +9,6 @@ import { dimensionOf, equate, LENGTHS, longEnough, SHORTEST } from './equate.ts'
 import type { Construction, Reading } from './model.ts';
 import { answered } from './replied.ts';
 import {
-  besideIts,
   beyond,
   concluded,
   crossedLength,
@@ -17,6 +16,7 @@ import {
   lumenOfIt,
   ofAnother,
   opensTerm,
+  paired,
   saidOfAnother,
   second,
 } from './set-apart.ts';
@@ -112,7 +112,7 @@ function readPair(scene: Scene, left: Group, right: Group): Reading[] {
   if (
     between.length > 11 ||
     countedAnew(scene, left, right) ||
-    besideIts(items, between, right) ||
+    paired(items, left, right) ||
     !(
       ties(items, between, left, right) ||
       gapped(items, left, right, between) ||

@@ -102,13 +102,7 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
   if (before.length > 1 && items[nearest.at - 1]?.word === 'like') return [];
   // "…, such as polyglactin, and nonabsorbable ones": another class begins.
   if (between.length === 2 && between[0]!.word === ',' && between[1]!.word === 'and') return [];
-  // "The braid is silk, the monofilament is nylon": the quality is a subject of its own.
-  if (
-    between.at(-1)?.word === 'the' &&
-    /^(?:,|;|and|but|while|whereas)$/.test(between.at(-2)?.word ?? '') &&
-    /^(?:is|are)$/.test(items[at + 1]?.word ?? '')
-  )
-    return [];
+  if (opensOwn(items, at)) return [];
   if (between.length > 9 || between.some((item, i) => CONTRAST.has(item.word) && !denies(between, i)))
     return [];
   return between.some((item) => BE.has(item.word)) &&
@@ -121,6 +115,15 @@ function subjects(items: readonly Item[], at: number, materials: readonly Named[
     )
     ? [nearest]
     : [];
+}
+
+/** "The braid is silk, the monofilament is nylon", "5-0 gut is metric 1.5, the synthetic 5-0 is metric 1": a subject of its own. */
+function opensOwn(items: readonly Item[], at: number): boolean {
+  if (!/^(?:,|;|and|but|while|whereas)$/.test(items[at - 2]?.word ?? '')) return false;
+  const next = items[at + 1];
+  if (/^(?:is|are)$/.test(next?.word ?? '')) return items[at - 1]!.word === 'the';
+  const named = next?.kind === 'size' || /^ones?$/.test(next?.word ?? '');
+  return named && /^(?:the|an?)$/.test(items[at - 1]!.word) && !/^[,.;)]?$/.test(items[at + 2]?.word ?? '');
 }
 
 /** "is as thick as a 3-0 synthetic": the word tells what it is measured against. */

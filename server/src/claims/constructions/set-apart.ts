@@ -78,12 +78,23 @@ export function opensTerm({ passage, items }: Scene, right: Group): boolean {
 }
 
 /** "14 G is wide, 14 Fr is wider still": each is told something of its own. */
-export const besideIts = (items: readonly Item[], between: readonly Item[], right: Group): boolean =>
-  between.length > 2 &&
-  between.at(-1)!.word === ',' &&
-  between.some(({ word }) => TOLD.test(word)) &&
+const besideIts = (items: readonly Item[], { to }: Group, right: Group): boolean =>
+  right.from > to + 3 &&
+  items[right.from - 1]!.word === ',' &&
+  items.slice(to + 1, right.from).some(({ word }) => TOLD.test(word)) &&
   TOLD.test(items[right.to + 1]?.word ?? '');
 const TOLD = /^(?:is|are|was|were)$/;
+
+/** "25 G < 23 G (0.5 mm < 0.6 mm)": the first in brackets is that of the first before them. */
+const inTurn = (items: readonly Item[], left: Group, right: Group): boolean =>
+  right.from === left.to + 2 &&
+  items[left.to + 1]!.word === '(' &&
+  /^(?:[<>≤≥=]|vs\.?|versus)$/.test(items[right.to + 1]?.word ?? '') &&
+  items[right.to + 1]!.word === items[left.from - 1]?.word;
+
+/** Each of the two has a fellow of its own. */
+export const paired = (items: readonly Item[], left: Group, right: Group): boolean =>
+  besideIts(items, left, right) || inTurn(items, left, right);
 
 /** "A 7 Fr line: one 16 G lumen and two 18 G": what runs inside it. */
 export const lumenOfIt = (items: readonly Item[], left: Group, right: Group): boolean =>

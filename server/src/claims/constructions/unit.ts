@@ -60,6 +60,8 @@ const ratio = (a: string | undefined, b: string | undefined): number | undefined
 };
 
 const FRENCH = { truth: 1 / 3, right: 'french-step', wrong: 'french-step-other', system: 'french' } as const;
+/** Not "an inch and a half". */
+const WHOLE = '(?! (?:and|plus|less|minus) (?:an?|one|half|three|[0-9]))';
 const INCH = { truth: 25.4, right: 'inch-is-25.4', wrong: 'inch-is-other', system: 'inch' } as const;
 
 const THOU = { truth: 0.0254, right: 'thou-of-inch', wrong: 'thou-of-other', system: 'wire-inch' } as const;
@@ -160,14 +162,16 @@ const SHAPES: readonly Shape[] = [
   {
     ...INCH,
     pattern: new RegExp(
-      `${START}(${NUMBER}) ${MM} (?:make|makes|is|are|equal|=)${ABOUT} (?:an|one|1) inch\\b`,
+      `${START}(${NUMBER}) ${MM} (?:make|makes|is|are|equal|=)${ABOUT} (?:an|one|1) inch\\b${WHOLE}`,
     ),
     value: (match) => numberOf(match[1]),
   },
   {
     // "there are 2.54 millimetres in an inch", "25.4 mm to the inch"
     ...INCH,
-    pattern: new RegExp(`${START}(${NUMBER}) ${MM} (?:to|in|per|for) (?:an|the|one|each|every|1) inch\\b`),
+    pattern: new RegExp(
+      `${START}(${NUMBER}) ${MM} (?:to|in|per|for) (?:an|the|one|each|every|1) inch\\b${WHOLE}`,
+    ),
     value: (match) => numberOf(match[1]),
   },
   {

@@ -174,7 +174,9 @@ function comparedMark(items: readonly Item[], m: Measured): Mark | undefined {
   // "If it is too wide …": what is wanted is narrower.
   const base = { at: m.to, word: m.at, sign: m.excess ? (-m.sign as Sign) : m.sign, plain };
   if (m.axis === 'number')
-    return plain && m.to === m.at ? undefined : { ...base, about: 'number', axis: 'number' };
+    return (plain && m.to === m.at) || lowers(items, m.at)
+      ? undefined
+      : { ...base, about: 'number', axis: 'number' };
   if (!SIZES.has(m.axis)) return undefined;
   if (plain)
     return m.attributive && m.to >= m.at && thing(items, m)
@@ -189,6 +191,12 @@ function comparedMark(items: readonly Item[], m: Measured): Mark | undefined {
     ? { ...base, at: owner.at, about: 'number', axis: 'number' }
     : { ...base, about: 'size', axis: m.axis };
 }
+/** "Lower the hub", "then lower it": done to a thing, which is no number. */
+const lowers = (items: readonly Item[], at: number): boolean =>
+  items[at]!.word === 'lower' &&
+  items[at - 1]?.word !== 'the' &&
+  (/^(?:it|them)$/.test(items[at + 1]?.word ?? '') ||
+    (SMALL.test(items[at + 1]?.word ?? '') && !items.slice(at + 2, at + 5).some(numbered)));
 const GENERAL = /^(?:smaller|larger|bigger|greater|lesser)$/;
 
 /** "delicate needles": right before the thing, which is no system's number. */
@@ -213,7 +221,7 @@ function changeMark(items: readonly Item[], i: number, taken: ReadonlySet<number
   // "adds width to the label": to something else.
   const to = object && items[object.at + 1]?.word === 'to' ? items.slice(object.at + 2, object.at + 5) : [];
   if (to.length > 0 && !to.some((item) => item.deviceNoun)) return undefined;
-  if (gives && object) return marked(i, gives, object);
+  if (gives && object) return handled(items, i, object) ? undefined : marked(i, gives, object);
   if (gives && lengthAfter(items, i))
     return { at: i, word: i, about: 'size', axis: 'outer', sign: gives, plain: false };
   const each = gives ? eachBefore(items, i) : undefined;
@@ -228,6 +236,10 @@ function changeMark(items: readonly Item[], i: number, taken: ReadonlySet<number
   if (owner) return marked(i, sign, owner);
   return own ? { at: i, word: i, about: 'size', axis: own.axis, sign: own.sign, plain: false } : undefined;
 }
+
+/** "take the needle off", "drop the catheter": the thing itself, not its size. */
+const handled = (items: readonly Item[], i: number, { at, about }: Owner): boolean =>
+  about === 'size' && items[at]!.axisNoun === undefined && !/^(?:reduc|increas)/.test(items[i]!.word);
 
 const PARTICLE = /^(?:up|down|upwards?|downwards?)$/;
 

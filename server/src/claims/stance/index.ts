@@ -241,6 +241,7 @@ export const rejects = remembered((sentence: Sentence): boolean => {
   if (words.length < sentence.items.length - 1 && finds(TOO_MUCH, text) && speaks(sentence)) return true;
   if (finds(GIVEN_UP, words.slice(0, 16).join(' ')) || (words.length <= 8 && finds(SWAPPED, text)))
     return true;
+  if (finds(PUT_TO_TEST, words.slice(0, 20).join(' '))) return true;
   const opening = REJECTING_OPENINGS.find((one) => text.startsWith(one));
   // "It is not true that …" opens a statement of its own; "It is not." rejects.
   if (opening) return words.length <= opening.split(' ').length + 4 || !/^it\b/.test(opening);
@@ -264,12 +265,15 @@ const SIGH = /^(?:still|again|ah|um|also|god|sadly|afraid)$/;
 const TOO_MUCH =
   /^(?:(?:that is|that's|it is|it's) )?(?:(?:much|far|way|a bit|a little|rather|still|slightly|still) )?(?:too \w+|(?:a bit|a little|a touch|rather) \w+)\b/;
 const speaks = ({ items }: Sentence): boolean => items[1]?.word === ':' || items[2]?.word === ':';
-/** "Somebody swapped them.", "They should be the other way round.", "It should say 18." */
+/** "Somebody swapped them.", "They should be the other way round.", "It should say 18.", "Should have been 4 mm." (the size is no word). */
 const SWAPPED =
-  /^swap(?: them| these| those| it| the two| round| over)*$|^(?:somebody|someone|they|these|those|the (?:two|colours|numbers|rows|columns|lines))(?: (?:have|has|had|are|were|got|must have))?(?: been)? (?:swapped|mixed|confused|transposed|interchanged|reversed)\b|^(?:it|that|this|they|these) (?:should|ought to) (?:say|read|have (?:said|read)|be the other way)\b/;
+  /^swap(?: them| these| those| it| the two| round| over)*$|^(?:somebody|someone|they|these|those|the (?:two|colours|numbers|rows|columns|lines))(?: (?:have|has|had|are|were|got|must have))?(?: been)? (?:swapped|mixed|confused|transposed|interchanged|reversed)\b|^(?:it|that|this|they|these) (?:should|ought to) (?:say|read|have (?:said|read)|be the other way)\b|^(?:(?:it|that|this|they|these) )?(?:should|ought to) (?:be|read|say|have (?:been|read|said))$|^make (?:that|it|them)$/;
 /** "That is a tidy idea, but it is mistaken." */
 const GIVEN_UP =
   /^(?:that|this|it) (?:is|was|sounds|looks|seems) (?:\S+ ){1,8}?(?:but|yet|and) (?:(?:it|that|this) )?(?:is|was|isn't) (?:quite |simply |plainly |also |still )?(?:wrong|false|mistaken|incorrect|untrue|backwards|nonsense|a (?:myth|mistake)|not (?:true|so|right|correct|the case))\b/;
+/** "Try it on a 30 G and you are out by double." */
+const PUT_TO_TEST =
+  /^(?:now )?(?:try|test|check|put) (?:it|that|this|them) (?:out )?(?:on|with|against|for|to|in|beside)\b.*\b(?:fails?|falls? (?:apart|over|down|flat)|breaks? down|collapses?|crumbles?|laugh|(?:is|are|be|you're|it's|it is) (?:\w+ )?(?:out|off|wrong|nowhere|nonsense|lost)|doesn't (?:work|hold)|does not (?:work|hold)|won't (?:work|hold))\b/;
 /** "They would not.", "It doesn't." */
 const REFUSED =
   /^(?:they|it|that|this|these|those|he|she|we|you) (?:does|do|did|is|are|was|were|would|will|could|can|should|has|had)(?: not|n't)$/;

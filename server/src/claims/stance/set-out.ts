@@ -15,6 +15,7 @@ import { setOutInRow } from './set-out-rows.ts';
 export const leftOpen = (scene: Scene): boolean =>
   leftBlank(scene) ||
   askedBelow(scene) ||
+  choicesBelow(scene) ||
   setOutInRow(scene) ||
   keyedAbove(scene) ||
   keyedInTable(scene) ||
@@ -106,6 +107,20 @@ function askedBelow({ note, passage }: Scene): boolean {
   }
   return false;
 }
+/** Right above "true" and "false", which are the choices. */
+function choicesBelow({ note, passage }: Scene): boolean {
+  const below = note.passages[passage.index + 1];
+  if (below && below.text.length < LABEL && LETTERED_TRUTH.test(below.text)) return true;
+  const [first, second] = [1, 2].map((step) => choiceIn(note.passages[passage.index + step]));
+  return first !== undefined && second !== undefined && first !== second;
+}
+/** Does a line say no more than "true"? Undefined when it is no such choice. */
+function choiceIn(passage: Passage | undefined): boolean | undefined {
+  const said = passage?.list && passage.text.length < LABEL ? BARE_CHOICE.exec(passage.text)?.[1] : undefined;
+  return said === undefined ? undefined : /^(?:t|true|right|yes|correct|agree)$/i.test(said);
+}
+const BARE_CHOICE =
+  /^(?:[^A-Za-z]|[ab][.)\]:]|\[[ x]?\])*(t|f|true|false|right|wrong|yes|no|correct|incorrect|agree|disagree)\W*$/i;
 const KEYS_BELOW =
   /^\W*\d{1,2}\W{0,3}(?:[TF✓✗✘]|true|false)\W{1,4}\d{1,2}\W{0,3}(?:[TF✓✗✘]|true|false)|^\W*(?:number|no\.?|statement|item|sentence) \w+ (?:is|was) (?:wrong|false|untrue|not true|the lie)\b|^\W*which (?:one |of (?:them|these) )?(?:is|was) (?:the )?(?:lie|liar|false|wrong|untrue|not true)\b/iu;
 const FAR = 16;
@@ -122,6 +137,7 @@ export function leftUnticked({ items, passage, sentence }: Scene, { at, to }: Re
     finds(LETTERED, said) ||
     finds(STARRED, said) ||
     finds(BOXED_LETTERS, lineOf(passage, start)) ||
+    finds(LETTERED_TRUTH, passage.text.slice(start, sentence.end + LABEL)) ||
     TO_JOIN.test(lineOf(passage, start))
   )
     return true;
@@ -136,6 +152,9 @@ const STARRED =
   /\d\S*\s?[A-Za-z]*\s?[/|][^/|\n]{1,16}[/|]?[^/|\n]{0,16}[✓✔✅*]\W*(?:[/|]|$)|[✓✔✅*]\s?[/|]\s?\d/u;
 /** "☐ T ☒ F". */
 const BOXED_LETTERS = /[☐□◻☒☑]\s*(?:T|true|R)\W{0,2}\s*[☐□◻☒☑]\s*(?:F|false)\b/iu;
+/** "(a) true (b) false": both are to choose from. */
+const LETTERED_TRUTH =
+  /(?:^|[\s(["])(?:a|i|1)[).\]:]\W{0,4}(?:true|right|yes|correct|agree)\W{0,6}(?:or )?\W{0,3}(?:b|ii|2)[).\]:]\W{0,4}(?:false|wrong|no|incorrect|disagree)\b/i;
 /** "12 Fr ( b )   a) 8 mm": the letter that was put in, and the next of those to choose from. */
 const TO_JOIN = /[(_]\s?[a-z]\s?[)_]\s+[a-z][.)]\s/i;
 const lineOf = (passage: Passage, start: number): string =>

@@ -110,6 +110,7 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     )
       return [];
     if (cell.role !== 'outer' && cell.role !== 'bore') return [];
+    if (row.some((read, other) => other > place && other < column && isThing(read))) return [];
     if (THREADS.has(systemOf(subject.mention!)) && NEEDLE.test(grid.header[column]!)) return [];
     if (systemOf(subject.mention!) === 'french' && WIRE.test(grid.header[column]!)) return [];
     if (MEASURES.has(systemOf(cell.mention)) && !saysWidth(cell.read) && measuresElse(grid.header[column]!))
@@ -143,6 +144,13 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
     return [equivalence(left, right, cell.role, rowSpan(row))];
   });
 }
+
+/** "0.018-inch wire" between a needle and a diameter: the diameter is the wire's. */
+const isThing = (read: Row[number]): boolean =>
+  [read?.items ?? []].some(
+    (items) =>
+      items.some(({ kind }) => kind === 'size') && items.some(({ deviceNoun }) => deviceNoun === true),
+  );
 
 /** What a cell measures, and the size in it that may be compared. */
 function cellOf(grid: Grid, read: Row[number], column: number) {

@@ -38,6 +38,22 @@ const rightBefore = (like: RegExp): RegExp => new RegExp(`\\b(?:${like.source})$
 export const HEARSAY: readonly Hearsay[] = [
   // What was thought once, or by others.
   {
+    place: 'up to the word',
+    like: /\b(?:pages?|handouts?|posters?|slides?|sheets?|leaflets?|books?|chapters?|charts?|web ?sites?|papers?|articles?|apps?|videos?|drafts?)(?: [0-9]\S*)? (?:also |once |even |still |then |wrongly )?called\b/,
+    example: 'Page 4 also «called silk a monofilament».',
+  },
+  {
+    place: 'up to the word',
+    kind: 'formula',
+    like: /\b(?:if you|if they|whoever|anyone who|those who|people who) (?:said|wrote|got|put|chose|answered|ticked|picked|gave|went for|came to)\b/,
+    example: 'If you said 0.27 mm, «you read the gauge as hundredths of a millimetre».',
+  },
+  {
+    place: 'up to the word',
+    like: /\bthere(?:'s| is| was)(?: also| still)? (?:one|an? (?:\w+ )?(?:rule|saying|trick|myth|story|tale|line|rumour|belief|legend|formula|notion)) (?:that (?:is |was |keeps )?)?(?:going (?:round|around|about)|doing the rounds|making the rounds|which goes|in the (?:dorm|corridor|coffee room|canteen))\b/,
+    example: 'There is a rule going round: «a 22 G is wider than an 18 G».',
+  },
+  {
     place: 'before',
     like: /\bused to (?:think|believe|say|teach|write|claim|assume|preach|swear|insist|be told|be taught|(?:tell|teach) (?:people|everyone|everybody|them|him|her|students?|trainees?|juniors?|patients?|families|relatives|(?:my|our|the|new) \w+)(?: new \w+)? that)\b/,
     example: 'We used to think «a 22 G is wider than an 18 G».',

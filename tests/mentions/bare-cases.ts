@@ -105,4 +105,31 @@ export const BARE: readonly (readonly [note: string, read: readonly string[]])[]
     'Allow about two French: the 6 Fr sheath makes a hole of 8 Fr.',
     ['`6 Fr`: 6 Fr, sheath', '`8 Fr`: 8 Fr, sheath'],
   ],
+  // A third of the French number right before is its width, whatever else the thing might be long.
+  ['The tail of it is 8 Fr, so roughly 2.7 mm.', ['`8 Fr`: 8 Fr', '`2.7 mm`: 2.7 mm, about']],
+  ['The tail of it is 8 Fr, so roughly 20 mm long.', ['`8 Fr`: 8 Fr']],
+  // "in" behind a whole number beside another length in inches.
+  [
+    'Needles of ¾ in for most, 1 in for the rest.',
+    ['`¾ in`: 0.75 in, needle, a length', '`1 in`: 1 in, needle, a length'],
+  ],
+  // What is worked out from the label of a row has no unit of its own.
+  [
+    '| Tracheal tube, ID | Twice that | Suction catheter |\n|---|---|---|\n| 7.0 mm | 14 | 12 Fr |\n',
+    ['`7.0 mm`: 7 mm ID, tracheal-tube', '`12 Fr`: 12 Fr, suction-catheter'],
+  ],
+  [
+    '| USP | Metric | At least |\n|---|---|---|\n| 2-0 | 3 | 0.3 mm |\n| 3 and 4 | 6 | 0.6 mm |\n',
+    [
+      '`2-0`: USP 2-0',
+      '`3`: metric 3',
+      '`0.3 mm`: 0.3 mm',
+      '`3`: USP 3',
+      '`4`: USP 4',
+      '`6`: metric 6',
+      '`0.6 mm`: 0.6 mm',
+    ],
+  ],
+  // A chapter of a book.
+  ['A 14 Ch catheter. Read Ch 14 of the ward handbook.', ['`14 Ch`: 14 Fr, catheter']],
 ];

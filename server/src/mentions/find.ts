@@ -168,4 +168,4 @@ function rowSized(place: Place): boolean {
 }
 /** A digit before a unit letter. */
 const UNITED = /[0-9]\s?(?:G|Fr|F|Ch)\b|[0-9]-0\b|gauge/;
-const BARE = /^\s*#?[0-9]{1,2}\s*$/;
+const BARE = /^\s*#?[0-9]{1,2}(?:\s?(?:,|\/|and|or|to|–|-)\s?#?[0-9]{1,2}){0,3}\s*$/;

@@ -69,9 +69,9 @@ function systemOfCell(around: Surroundings, scene: Scene): System | undefined {
   );
 }
 
-/** "22 G", "chromic gut 3-0" at the head of a row is one size, and sets no system for the row. */
+/** "22 G", "7.0 mm", "chromic gut 3-0" at the head of a row is one size, and sets no system for the row. */
 const SIZED_LABEL =
-  /^\W*[0-9]{1,2}[\s-]?(?:G|gauge|Fr|French|Ch)\W*$|(?<![0-9])(?:[0-9]|1[0-2])[-/]0(?![0-9])/;
+  /^\W*[0-9]{1,2}[\s-]?(?:G|gauge|Fr|French|Ch)\W*$|^\W*[0-9]{1,2}(?:\.[0-9]{1,3})?\s?mm\W*$|(?<![0-9])(?:[0-9]|1[0-2])[-/]0(?![0-9])/;
 
 const UNIT_CELL =
   /^\W*(?:(?:tol(?:erance)?s?\b\.?\s?(?:mm|cm|in|inch(?:es)?)?(?:\s\((?:mm|cm|in)\))?)|mm|cm|in|inch(?:es)?|fr(?:ench)?|ch|g|ga|gauge|usp|metric|colou?r|name|type|device|material)?\W*$/i;

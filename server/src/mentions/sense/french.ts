@@ -75,12 +75,17 @@ function nationality(place: Place, match: string): boolean {
 /** "see Ch 4", "in Ch. 4": what stands before a chapter. */
 const POINTED_AT = /(?:\b(?:see|in|from|of|read|cf\.?|voir|siehe|v[ée]ase)|[(§])\s?$/i;
 
+/** "Ch 14 of the ward handbook", "Ch 3, pages 60 to 71": a chapter whatever stands beside it. */
+const OF_BOOK =
+  /^[,;]?\s(?:of|in)\s(?:the|our|your|this|that|my)\s(?:[a-z]+\s){0,2}(?:handbook|book|textbook|workbook|manual|guide|guidelines?|reader|atlas|edition)\b|^,?\s(?:pp?\.|pages?\s[0-9])/i;
+
 const chapter = (place: Place, match: string): Verdict =>
-  isFrench(place.devices) ||
-  inContext(place) ||
-  /^CH?[0-9]/.test(match) ||
-  (factsOf(place.around).charriere && !POINTED_AT.test(place.before)) ||
-  (factsOf(place.around).french && /[0-9]\s?[-–]\s?[0-9]/.test(match))
+  !OF_BOOK.test(place.after) &&
+  (isFrench(place.devices) ||
+    inContext(place) ||
+    /^CH?[0-9]/.test(match) ||
+    (factsOf(place.around).charriere && !POINTED_AT.test(place.before)) ||
+    (factsOf(place.around).french && /[0-9]\s?[-–]\s?[0-9]/.test(match)))
     ? size('french', 'unit-word', match)
     : NOTHING;
 

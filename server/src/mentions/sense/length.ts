@@ -84,8 +84,18 @@ const when = (holds: boolean, rule: string): string | undefined => (holds ? rule
 /** Said to be what a size right before it measures. */
 export const equated = (place: Place): boolean => EQUATED.test(place.before.slice(-60));
 
+/** "The tail is 8 Fr, so roughly 2.7 mm": a third of the French number right before. */
+function thirdOfFrench({ before, scene, span }: Place): boolean {
+  const french = FRENCH_BEFORE.exec(before.slice(-40))?.[1];
+  const mm = Number.parseFloat(scene.passage.text.slice(span.start, span.end).replace(',', '.'));
+  return french !== undefined && Math.abs(Number(french) / 3 - mm) < 0.12;
+}
+const FRENCH_BEFORE =
+  /(?<![0-9.])([0-9]{1,2}(?:\.5)?)\s?(?:Fr|French|Ch|F)\b[,;:(]?\s?(?:(?:so|or|and|that|which|it|is|are|makes?|means?|about|roughly|around|nearly|just|only|over|under|say|call it)[,:]?\s){0,5}$/;
+
 /** Asked in order; `stop` ends the matter. */
 const LADDER: readonly Test[] = [
+  (place) => when(thirdOfFrench(place), 'equated'),
   (place) =>
     when(
       PORT_BEFORE.test(place.before.slice(-60)) ||
@@ -338,6 +348,10 @@ function closesQuote(before: string): boolean {
 const PUT_IN =
   /(?:\b(?:you|we|they|I|he|she|who)['’](?:ve|d|s)|\b(?:put|puts|get|gets|got|have|has|had|leave|left|keep|slip|slid|pop|popped|stick|stuck|went|goes|with))\s(?:[a-z]+\s){0,2}(?:an?|the)\s$/i;
 
+/** "¾ in for most, 1 in if the port sits deep", "A. 22 G, 1 in  B. 25 G, ⅝ in": a length like the other of its sentence. */
+const FRACTION_BESIDE = /[½¼¾⅛⅜⅝⅞]\s?in\b/;
+const GOES_ON = /^(?:\s(?:if|when|where|for|unless)\b|\s{1,4}[B-E][.)])/;
+
 /** "in" is the preposition far more often than the unit. */
 function inchUnit(place: Place, match: string): boolean {
   if (/["”]\.?$/.test(match) && closesQuote(place.before))
@@ -360,6 +374,7 @@ function inchUnit(place: Place, match: string): boolean {
     return false;
   return (
     /[½¼¾⅛⅜⅝⅞⅓⅔./⁄]/.test(match) ||
+    (FRACTION_BESIDE.test(place.text) && GOES_ON.test(place.after)) ||
     (TWIN_MM.test(place.after) && !/\b(?:an?|the)\s$/i.test(place.before)) ||
     /^\s?(?:[).,;:|"”]|$|needles?|long|length|wire|blunt|×|or\b|and\b|\(|one\b|ones\b)/i.test(place.after) ||
     /[x×]\s?$/i.test(place.before)

@@ -2,11 +2,14 @@
  * Claims that lean on the sentence before: "Pull the 16 and drop in a 22. It runs faster.",
  * "The second kind is the fatter of the two."
  */
+import { finds } from '../../notes/patterns.ts';
 import { cue, holds } from '../text/cues.ts';
 import type { Item } from '../text/items.ts';
+import { textOf } from '../text/joined.ts';
 import { decidable, type Measured, measuredWords } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem } from '../text/scene.ts';
 import type { Sentence } from '../text/sentences.ts';
+import { NEGATIONS } from '../words/changes.ts';
 import { byZero, callsByZero } from './by-zero.ts';
 import { exchangeIn } from './exchange.ts';
 import type { Construction, Reading } from './model.ts';
@@ -114,13 +117,21 @@ const withThatOne = (items: readonly Item[], word: Measured): boolean =>
       .join(' '),
   );
 
+/** "Same length, more flow.": said of what was just done, without a verb. */
+const bareFlow = (items: readonly Item[]): boolean =>
+  finds(BARE_FLOW, textOf(items.filter(({ kind }) => kind !== 'punctuation')));
+const BARE_FLOW =
+  /^(?:(?:same|equal|at the same|like) length )?(?:and |but )?(?:much |far |even |a lot )?(?:more|better|faster|higher|greater|quicker|less|slower|lower|poorer|worse) (?:flow|flow rates?|throughput)(?: (?:at|for|with|and)? ?(?:the |an? )?(?:same|equal|like) length)?$/;
+const DENIES = cue(NEGATIONS);
+
 function pronoun(scene: Scene, word: Measured, previous: Sentence): Reading[] {
   if (word.degree !== 'comparative') return [];
   const before = scene.items.slice(0, word.at);
   const opens =
     word.at <= 5 &&
     (before.some((item) => PRONOUNS.has(item.word)) || replacement(before) || withThatOne(scene.items, word));
-  if (!opens || scene.items.length > 12) return [];
+  const says = opens || (bareFlow(scene.items) && !holds(previous.items, DENIES));
+  if (!says || scene.items.length > 12) return [];
   const exchange = exchangeIn(previous.items);
   if (!exchange || sameSizes(exchange.given, exchange.chosen)) return [];
   return [comparison(scene, 'follow', exchange.chosen, exchange.given, word)];

@@ -129,18 +129,21 @@ const WORN =
 const FATE =
   /[,;:] ?(?:and |so )?(?:it|they|which) (?:will |can )?(?:snaps?|breaks?|parts|gives way)\b[^.;]*[.;]?\s*$/i;
 
+/** A stretch of the note, whatever lines it is broken into. */
+const writtenIn = ({ text }: Note, { start, end }: Span): string => text.slice(start, end).replace(/\s+/g, ' ');
+
 /** Flow depends on length too; strength on the material too. */
 function judged(claim: ComparisonClaim, note: Note): boolean {
   if (claim.axis === 'other' || claim.axis === 'number') return false;
   const system = claim.left.sizes[0]?.system;
-  const said = note.text.slice(claim.span.start, claim.span.end);
+  const said = writtenIn(note, claim.span);
   if (finds(MANIFOLD, said)) return false;
   if (claim.axis === 'strength' && WORN.test(said.replace(FATE, ' '))) return false;
   if (claim.axis === 'strength')
     return system === 'usp' && claim.left.material === claim.right.material && claim.left.sizes.length === 1;
-  if (claim.axis === 'bore' && wallsDiffer(note.text.slice(claim.span.start, claim.span.end))) return false;
+  if (claim.axis === 'bore' && wallsDiffer(writtenIn(note, claim.span))) return false;
   if (claim.axis !== 'flow') return true;
-  const text = note.text.slice(claim.span.start, claim.span.end).replace(LASTS, ' ');
+  const text = writtenIn(note, claim.span).replace(LASTS, ' ');
   if (THICKER_FLUID.test(text) && THINNER_FLUID.test(text)) return false;
   if (MARROW.test(text)) return false;
   if (PRESSED.test(text) && !ALIKE.test(text)) return false;
@@ -175,7 +178,7 @@ function besideIn(note: Note, span: Span, { span: own }: Operand, { span: other 
 const REACH = 40;
 
 function helped({ left, right, span }: ComparisonClaim, note: Note): boolean {
-  const whole = note.text.slice(span.start, span.end);
+  const whole = writtenIn(note, span);
   const even = EVEN.exec(whole)?.[0].length ?? 0;
   const said = fromFirst(left, right, { ...span, start: span.start + even }, note).replace(OF_BOTH, ' ');
   // By gravity runs what nothing presses.
@@ -189,7 +192,7 @@ const PUSHED = /\b(?:press\w*|pump\w*|squeez\w*|syringes?|pushed|by hand|injecto
 /** The statement from a little before its first side on. */
 function fromFirst(left: Operand, right: Operand, span: Span, note: Note): string {
   const first = Math.min(left.span.start, right.span.start) - OPENING;
-  return note.text.slice(Math.max(span.start, first), span.end);
+  return writtenIn(note, { start: Math.max(span.start, first), end: span.end });
 }
 
 function holdsWords(

@@ -26,7 +26,8 @@ interface Mark {
 /** Entries in their order: numbers that rise one by one and are set off alike. */
 export function bodiesIn(text: string, { start, end }: Span): Body[] {
   const line = text.slice(start, end);
-  const from = OPENER.exec(line)?.[0].length ?? 0;
+  // The bracket or star that ends it opens the first entry: "(2) pink".
+  const from = (OPENER.exec(line)?.[0] ?? '').replace(/[\s(*]+$/, '').length;
   const marks = marksIn(line.slice(0, end - start), from);
   const first = marks[0];
   if (!first || line.slice(from, first.at).trim() !== '') return [];

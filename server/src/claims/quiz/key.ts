@@ -4,7 +4,7 @@ import type { Read } from '../text/scenes.ts';
 import { type Answers, answerCell } from './answers.ts';
 import type { Quiz } from './collect.ts';
 import { placeSaid } from './loose/said.ts';
-import { type Piece, piece, placeOf } from './piece.ts';
+import { markerNumber, type Piece, piece, placeOf } from './piece.ts';
 import { pointed } from './pointed.ts';
 
 export interface Keyed {
@@ -33,7 +33,7 @@ export function keyed(note: Note, reads: readonly Read[], found: readonly Quiz[]
     const hit =
       marked(quiz) ??
       keyCell(note, reads, quiz) ??
-      nearest(keyLine(reads, quiz, limit), tabled(answers, quiz)) ??
+      nearest(keyLine(note, reads, quiz, limit), tabled(answers, quiz)) ??
       pointed(reads, quiz);
     return hit ? several(hit) : [];
   });
@@ -157,11 +157,12 @@ function bold({ read, span }: Piece): boolean {
 }
 
 /** "Answer: B", "B is correct", "Answer: 16 G" in the passage of the options or in the next few. */
-function keyLine(reads: readonly Read[], quiz: Quiz, limit: number): Keyed | undefined {
+function keyLine(note: Note, reads: readonly Read[], quiz: Quiz, limit: number): Keyed | undefined {
   const first = quiz.question.read.passage.index;
   for (let i = first; i === first || i < Math.min(limit, quiz.last + 4); i++) {
     const read = reads[i]!;
     if (read.passage.kind === 'heading' && i > quiz.last) break;
+    if (i > quiz.last && ofAnother(note, read, quiz)) continue;
     const own = read === quiz.question.read;
     const within = own
       ? { start: quiz.question.span.start, end: quiz.end }
@@ -175,6 +176,11 @@ function keyLine(reads: readonly Read[], quiz: Quiz, limit: number): Keyed | und
   }
   return undefined;
 }
+
+/** "1. (a)", below the third question: an entry of a counted key, for the first. */
+const ofAnother = (note: Note, read: Read, { number }: Quiz): boolean =>
+  COUNTED_LETTER.test(read.passage.text) && (markerNumber(note, read) ?? number) !== number;
+const COUNTED_LETTER = /^\W*[A-F](?:[).:,]|\s+[–—-]\s|\W*$)/i;
 
 /** "… c) 22 G → b", "… c) 22 G [b]": the letter at the very end. */
 const KEY_TAIL = /(?:→|=>|⇒|->|\[|\(|[—–]\s)\s*([A-Fa-f])\s*[\])]?\s*\.?\s*$/;

@@ -36,7 +36,7 @@ export function announced(scene: Scene): boolean {
     scene.context.some(({ items }) => allWrong(items) || someWrong(items))
   )
     return true;
-  return listsByPlace(scene) || partlyFalse(scene) || foldedMistakes(scene) || ofMistakes(scene.headings);
+  return listsByPlace(scene) || partlyFalse(scene) || foldedMistakes(scene) || (ofMistakes(scene.headings) && !advises(scene));
 }
 
 /** A heading announces mistakes below it. */
@@ -52,6 +52,21 @@ const ofMistakes = remembered(
         ),
     ),
 );
+
+/** "3. Tying too hard. If 5-0 snaps, change to 4-0, which is thicker.": the mistake has its name, and the item ends in advice. */
+const advises = ({ passage, before: [name], items, after, next }: Scene): boolean =>
+  passage.list !== undefined &&
+  name !== undefined &&
+  name.close === '.' &&
+  after.length === 0 &&
+  DOING.test(name.items[0]?.word ?? '') &&
+  !(next && finds(/^(?:no|wrong|not)\b/, joined(next.items, 0, 1))) &&
+  finds(ADVICE, joined(items));
+/** What hands do. What heads do, and what is read or written, may be told in the next sentence. */
+const DOING =
+  /^(?:putting|using|bending|pulling|cutting|tying|grabbing|leaving|storing|opening|pushing|forcing|holding|gripping|crushing|clamping|rushing|drawing|jerking|tugging|knotting|twisting|kinking)$/;
+const ADVICE =
+  /(?:^|[,;:—–] )(?:so |and so |then |and |please )*(?:be (?:gentle|careful|kind|patient)|(?:change|switch|go (?:up|down)|move|step) to|use|take|choose|pick|handle|hold|treat|go (?:easy|gently|slowly))\b/;
 
 /** "Sizes: questions, model answers, common errors": the title of what has several parts, each with a heading of its own. */
 const SEVERAL_PARTS = /^[^,]+,[^,]+(?:,| and )[^,]+$/;

@@ -1,6 +1,7 @@
 /** Conditions before a claim: whether it is supposed, or only advice for a case or a wish. */
 import type { Reading } from '../constructions/model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import type { Scene } from '../text/scene.ts';
 import { CONDITIONS, NEGATIONS } from '../words/changes.ts';
 
@@ -46,11 +47,13 @@ function wishFirst(items: readonly Item[], i: number, at: number): boolean {
   return (
     items[i]!.word === 'if' &&
     comma > at &&
-    WISHES.test(items[i + 2]?.word ?? '') &&
+    (WISHES.test(items[i + 2]?.word ?? '') || HAS_TO.test(joined(items, i + 1, at))) &&
     !items.slice(i, comma).some((item) => item.kind === 'size') &&
     !items.slice(i, size).some((item) => NEGATIONS.has(item.word))
   );
 }
+/** "If the blood has to run faster, …": what is to be, and not yet. */
+const HAS_TO = /^(?:\S+ ){1,5}?(?:(?:has|have|needs?|wants?|ought|is|are) to|must)(?: (?!not\b)\S+){0,4}$/;
 const WISHES = /^(?:want|wants|need|needs|prefer|require|wish|like|after)$/;
 
 const SUBJECTS = new Set(['you', 'it', 'they', 'we', 'she', 'he']);

@@ -2,6 +2,7 @@
 import type { Item, Magnitude } from '../text/items.ts';
 import { compares, decidable, type Measured } from '../text/magnitudes.ts';
 import { distinct, type Group, groups, type Scene, sameSizes, sameSystem, together } from '../text/scene.ts';
+import { asThread } from './as-thread.ts';
 import type { Construction, Reading } from './model.ts';
 import { ofOwners } from './of-owners.ts';
 import { comparison, wordless } from './than.ts';
@@ -49,6 +50,7 @@ export const equative: Construction = {
   id: 'equative',
   needs: () => [
     { sizes: 2, words: [...SAME, 'as', 'different', 'equally', 'difference'] },
+    { sizes: 2, holds: ['mixed'], words: ['thickness', 'width', 'diameter'] },
     { sizes: 2, like: SAY_CUE },
   ],
   read(scene) {
@@ -56,6 +58,8 @@ export const equative: Construction = {
     const two = twoSpellings(scene, written);
     if (two) return [two];
     if (ofOwners(scene.items)) return [];
+    const thread = asThread(scene);
+    if (thread.length > 0) return thread;
     const all = distinct(written);
     if (all.length !== 2 || !sameSystem(all[0]!, all[1]!)) return asAs(scene, all);
     if (together(scene.items, all[0]!) !== together(scene.items, all[1]!)) return [];

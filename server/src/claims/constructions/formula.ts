@@ -11,6 +11,7 @@ import type { Construction, Reading } from './model.ts';
 import { inName } from './no-operation.ts';
 import { ofSheaths } from './of-sheaths.ts';
 import { ruleClaim } from './rule-claim.ts';
+import { ownInside } from './own-inside.ts';
 import { anotherScale, scaleTold } from './scale-told.ts';
 import { scaleRule } from './scales.ts';
 import { sheathed } from './sheathed.ts';
@@ -66,7 +67,7 @@ export const formula: Construction = {
   ],
   leaning: true,
   read(scene) {
-    const strict = [...sheathed(scene), ...sizedBy(scene)].slice(0, 1);
+    const strict = [...sheathed(scene), ...sizedBy(scene), ...ownInside(scene)].slice(0, 1);
     const sized = strict.length > 0 ? strict : toldSide(scene);
     if (sized.length > 0) return [...sized, ...anotherScale(scene, sized)];
     const rule = ofScale(scene);

@@ -5,6 +5,7 @@ import { alike } from './alike.ts';
 import { between } from './between.ts';
 import { boxed } from './boxed.ts';
 import { byAge } from './by-age.ts';
+import { byLabel } from './by-label.ts';
 import { byTube } from './by-tube.ts';
 import { category } from './category.ts';
 import { colour } from './colour.ts';
@@ -69,6 +70,7 @@ import { zeros } from './zeros.ts';
 export const CONSTRUCTIONS: readonly Construction[] = [
   ...COMPARISONS,
   label,
+  byLabel,
   equative,
   spelled,
   direction,

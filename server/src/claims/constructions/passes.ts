@@ -231,7 +231,8 @@ function ledBy(scene: Scene, hole: Group): Roles | undefined {
 function takes(scene: Scene, at: number): Roles | undefined {
   const { items } = scene;
   // "Take the 4.0 tube and …" orders.
-  if (BARE.test(items[at]!.word) && !MODAL.test(items[at - 1]?.word ?? '')) return undefined;
+  if (BARE.test(items[at]!.word) && !MODAL.test(items[at - 1]?.word ?? '') && !refuses(items, at))
+    return undefined;
   const all = alone(items);
   const thing = all.find((g) => g.from > at);
   // "lets in a 7 Fr catheter".
@@ -246,6 +247,11 @@ function takes(scene: Scene, at: number): Roles | undefined {
 }
 const BARE = /^(?:take|accept|hold|let|allow|admit)$/;
 const MODAL = /^(?:will|can|would|could|to|also|still|even|easily|just|happily|comfortably|readily)$/;
+
+/** "will not take", "cannot accept": told of it, and no order. */
+const refuses = (items: readonly Item[], at: number): boolean =>
+  /^(?:cannot|can't|won't|doesn't)$/.test(items[at - 1]?.word ?? '') ||
+  /^(?:will|can|does) not$/.test(joined(items, at - 2, at));
 
 /** "5 Fr sheath: also fits a 7 Fr catheter", "an 8 Fr angiographic catheter is happy in a 7 Fr sheath". */
 function fits(items: readonly Item[], at: number): Roles | undefined {
@@ -383,9 +389,10 @@ function deniesGoing(items: readonly Item[], no: number, at: number): boolean {
   );
 }
 
-/** Denied of the two as they are made: not of a kinked sheath, nor once it has clotted. */
+/** Denied of the two as they are made: not of a kinked sheath, nor once it has clotted, nor of the one in the hand. */
 function plainly(items: readonly Item[], { thing, hole, carried }: Roles, no: number): boolean {
-  if (carried) return false;
+  if (carried || [thing, hole].some((g) => !/^an?$/.test(items[g.from - 1]?.word ?? ''))) return false;
+  if (items.slice(0, Math.min(thing.from, hole.from)).some(({ word }) => STATES.test(word))) return false;
   const [from, to] = [Math.min(thing.from, hole.from), Math.max(thing.to, hole.to)];
   const inside = items.slice(from, to + 1);
   const rest = items
@@ -393,11 +400,14 @@ function plainly(items: readonly Item[], { thing, hole, carried }: Roles, no: nu
     .find((item) => !isThing(item) && !/^(?:tracheal|endotracheal)$/.test(item.word));
   return (
     inside.every((item, i) => i + from === no || item.kind === 'size' || isThing(item) || ON_WAY(item)) &&
-    (rest === undefined ||
-      rest.kind === 'punctuation' ||
-      /^(?:and|but|because|since|so|while)$/.test(rest.word))
+    !items.slice(thing.to + 1, thing.to + 4).some(({ word }) => FATTER.test(word)) &&
+    (rest === undefined || /^(?:[.;!]|so)$/.test(rest.word))
   );
 }
+/** Some are thicker than the shaft that they are named for. */
+const FATTER = /^(?:balloons?|stents?|guiding|coils?|baskets?|devices?)$/;
+/** What the thing or the hole has gone through. */
+export const STATES = /^(?:if|when|where|once|should|after|because|since|as|until|unless|while|with|without)$/;
 const ON_WAY = ({ word }: Item): boolean =>
   ON_THE_WAY.has(word) || GOING.has(word) || TAKING.has(word) || THROUGH.has(word) || MEASURED.test(word);
 const MEASURED =

@@ -185,7 +185,7 @@ const spared = (items: readonly Item[], i: number): boolean =>
   (/^(?:not|rather|instead|than)$/.test(items[i]!.word) && setAside(items, i));
 
 const setAside = (items: readonly Item[], i: number): boolean =>
-  /^(?:(?:, )?(?:and )?not|rather than|than|instead of) (?:by |on |from )?(?:the |its |their |how )?(?:outside|outer|external|wall|inside|inner|internal|bore|lumen|length|width|diameter|thick|wide|long)\b/.test(
+  /^(?:(?:, )?(?:and )?not|rather than|than|instead of) (?:by |on |from |of )?(?:the |its |their |how )?(?:outside|outer|external|wall|inside|inner|internal|bore|lumen|length|width|diameter|thick|wide|long)\b/.test(
     joined(items, i, i + 5),
   );
 
@@ -296,7 +296,7 @@ function measuresIn(items: readonly Item[], start: number, end: number): Found<M
 
 /** "not the inside", "rather than its length". */
 const asideBefore = (items: readonly Item[], at: number): boolean =>
-  /\b(?:not|rather than|instead of|and not|never|than)(?: (?:by|on|from|the|its|their|how|an?))*$/.test(
+  /\b(?:not|rather than|instead of|and not|never|than)(?: (?:by|on|from|of|the|its|their|how|an?))*$/.test(
     joined(items, at - 4, at),
   );
 

@@ -21,6 +21,7 @@ import {
   PLACES,
   SPANS_OF_TIME,
   TAILS,
+  TAKES,
   TELLING,
   WEIGHING,
   WHICH_PLACE,
@@ -41,11 +42,11 @@ type Find = (items: Items, at: number) => Stretch | number | undefined;
 
 /** Without stress and things said by the way, and with one word for "turns out to be". Nothing where nothing changes. */
 export const plainly = (items: Items): Items | undefined =>
-  without(items, [saidAt, beingAt, stressAt, ordinaryAt, ownedAt]);
+  without(items, [saidAt, takenAt, beingAt, stressAt, ordinaryAt, ownedAt]);
 
 /** The same for one who asks whether a statement stands without them: there, more of the same is no matter. */
 export const quietly = (items: Items): Items | undefined =>
-  without(items, [saidAt, beingAt, stressAt, alsoAt, ordinaryAt, ownedAt]);
+  without(items, [saidAt, takenAt, beingAt, stressAt, alsoAt, ordinaryAt, ownedAt]);
 
 const alsoAt: Find = (items, at) =>
   items[at]!.word === 'also' && !BINDING.has(items[at - 1]?.word ?? '') ? at + 1 : undefined;
@@ -54,6 +55,7 @@ const alsoAt: Find = (items, at) =>
 export const barely = (items: Items): Items | undefined =>
   without(items, [
     saidAt,
+    takenAt,
     beingAt,
     stressAt,
     ordinaryAt,
@@ -127,6 +129,18 @@ function phrases(all: readonly string[]): (items: Items, at: number) => number |
 }
 
 const saidAt: Find = phrases(BY_THE_WAY);
+
+/** "3-0 nylon, to take the one in your hand, is …": between commas, which of many is spoken of. */
+const takenAt: Find = (items, at) => {
+  if (items[at]!.word !== 'to' || items[at - 1]?.word !== ',' || !TAKES.has(items[at + 1]?.word ?? ''))
+    return undefined;
+  const past = items.findIndex(({ word }, i) => i > at && word === ',');
+  const said = items.slice(at + 2, past);
+  const quiet = (item: Item) => item.deviceNoun || (plain(item) && !WEIGHING.has(item.word));
+  return past > at + 2 && past - at <= LONGEST && said.every(quiet)
+    ? past
+    : undefined;
+};
 
 /** "really", "therefore": not where it is denied, asked or compared. */
 const stressAt: Find = (items, at) =>

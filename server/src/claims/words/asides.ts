@@ -48,6 +48,8 @@ export const BY_THE_WAY: readonly string[] = [
   'i am afraid',
   'mind you',
   'for the record',
+  'for example',
+  'for instance',
   'to be clear',
   'to be exact',
   'to be precise',
@@ -85,6 +87,9 @@ export const BY_THE_WAY: readonly string[] = [
   'never forget that',
   "let's not forget that",
 ];
+
+/** "to take the one in your hand", "to name a common one": how an example is brought in. */
+export const TAKES = set('take name give pick mention quote cite choose');
 
 /** Other ways to say that something is so. */
 export const COPULAS: readonly string[] = [

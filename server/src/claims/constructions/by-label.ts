@@ -43,6 +43,7 @@ function told(scene: Scene, name: string, own: Group, rest: Group, word: Measure
   if (!link.test(said) || TURNS.test(said) || !ENDS.test(after)) return [];
   return [comparison(scene, 'by-label', own, rest, word)];
 }
-const TURNS = /\b(?:not|never|no|nor|neither|cannot|\w+n't|if|unless|would|might|could|may|second|next|than)\b/;
+const TURNS =
+  /\b(?:not|never|no|nor|neither|cannot|\w+n't|if|unless|would|might|could|may|second|next|than)\b/;
 const ENDS =
   /^(?:$|[.,;!)]|(?:one|lumen|port|channel|limb)(?: [.,;!)]|$| of)|of (?:the|all|them|these|those)\b|(?:by far|there|here)\b)/;

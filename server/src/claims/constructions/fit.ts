@@ -128,7 +128,12 @@ const leftOpen = (items: readonly Item[], i: number): boolean =>
 
 /** "Once it has clotted, …": what is told of the two holds then. */
 const given = (items: readonly Item[]): boolean =>
-  items.slice(0, items.findIndex(({ kind }) => kind === 'size')).some(({ word }) => STATES.test(word));
+  items
+    .slice(
+      0,
+      items.findIndex(({ kind }) => kind === 'size'),
+    )
+    .some(({ word }) => STATES.test(word));
 
 /** "When the 18 G is not to hand, …": denied in a condition that its comma closes, before what goes where. */
 function inCondition(items: readonly Item[], i: number): boolean {

@@ -407,7 +407,8 @@ function plainly(items: readonly Item[], { thing, hole, carried }: Roles, no: nu
 /** Some are thicker than the shaft that they are named for. */
 const FATTER = /^(?:balloons?|stents?|guiding|coils?|baskets?|devices?)$/;
 /** What the thing or the hole has gone through. */
-export const STATES = /^(?:if|when|where|once|should|after|because|since|as|until|unless|while|with|without)$/;
+export const STATES =
+  /^(?:if|when|where|once|should|after|because|since|as|until|unless|while|with|without)$/;
 const ON_WAY = ({ word }: Item): boolean =>
   ON_THE_WAY.has(word) || GOING.has(word) || TAKING.has(word) || THROUGH.has(word) || MEASURED.test(word);
 const MEASURED =

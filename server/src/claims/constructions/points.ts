@@ -26,7 +26,7 @@ export const points: Construction = {
     const own = pointsIn(scene.items);
     const reply = answered(scene, own);
     if (reply.length > 0) return reply;
-    const found = own.length > 0 ? own : [...resumed(scene), ...headed(scene)].slice(0, 1);
+    const found = own.length > 0 ? own : [...resumed(scene), ...titled(scene), ...headed(scene)].slice(0, 1);
     const first = readFor(scene, found);
     if (first.length > 0) return first;
     // "The bowel needle is a taper, and a taper has …": named again, by the clause that tells of it.
@@ -94,16 +94,36 @@ function resumed(scene: Scene): PointAt[] {
   return only && more.length === 0 ? [{ ...only, at: -1, to: -1 }] : [];
 }
 
+/** "**Conventional cutting.** Three edges, the third …": the name of a point stands first by itself, and the rest is about it. */
+function titled(scene: Scene): PointAt[] {
+  const name = scene.before[0];
+  if (name?.close !== '.' || speaksOfOthers(scene) || OF_WOUND.test(joined(scene.items))) return [];
+  const [point, ...more] = pointsIn(name.items);
+  const rest = name.items.filter(
+    ({ kind, word }, i) =>
+      kind !== 'punctuation' &&
+      !(point && i >= point.at && i <= point.to) &&
+      !/^(?:an?|the|needles?|points?)$/.test(word),
+  );
+  const named = scene.before.flatMap(({ items }) => pointsIn(items));
+  return point && more.length === 0 && rest.length === 0 && named.length === 1
+    ? [{ ...point, at: -1, to: -1 }]
+    : [];
+}
+
+const OF_WOUND =
+  /\bedges? (?:of (?:the |a |each )?(?:wound|skin|incision|flap)|(?:by|to) edge)\b|\b(?:wound|skin|flap) edges?\b/;
+
+/** What no heading settles: no edge is spoken of, or another needle is: "Compare the conventional needle: its edge …". */
+const speaksOfOthers = ({ items }: Scene): boolean =>
+  !items.some((item) => HEADED.test(item.word)) ||
+  items.some((item) =>
+    /^(?:conventional|standard|ordinary|reverse|other|others|unlike|compare|both)$/.test(item.word),
+  );
+
 /** The one point that the heading right above names: its sentences are about it. */
 function headed(scene: Scene): PointAt[] {
-  if (!scene.items.some((item) => HEADED.test(item.word))) return [];
-  // "Compare the conventional needle: its edge …": another needle is spoken of.
-  if (
-    scene.items.some((item) =>
-      /^(?:conventional|standard|ordinary|other|others|unlike|compare|both)$/.test(item.word),
-    )
-  )
-    return [];
+  if (speaksOfOthers(scene)) return [];
   const named = pointsIn(readItems(scene.headings.at(-1) ?? '', []));
   const only = named[0];
   return only && named.length === 1 ? [{ ...only, at: -1, to: -1 }] : [];

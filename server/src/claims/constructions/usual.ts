@@ -4,6 +4,7 @@
  */
 import type { Note } from '../../notes/model.ts';
 import type { System } from '../../sizes/model.ts';
+import type { Item } from '../text/items.ts';
 import { joined } from '../text/joined.ts';
 import { remembered } from '../text/remember.ts';
 import { type Group, groups, type Scene, wordsOf } from '../text/scene.ts';
@@ -60,7 +61,8 @@ function clausesOf({ items }: Scene): Clause[] {
   const main = all.length === 2 ? spread(all) : undefined;
   const [only] = main ? [main] : all;
   if (!only) return [];
-  if (main || all.length === 1) return [{ group: only, text: wordsOf({ items }) }];
+  if (main || all.length === 1)
+    return [{ group: only, text: wordsOf({ items: items.slice(0, likenedFrom(items, only)) }) }];
   const clauses: Clause[] = [];
   let from = 0;
   for (let i = 0; i <= items.length; i++) {
@@ -72,6 +74,20 @@ function clausesOf({ items }: Scene): Clause[] {
     if (whole) from = i + 1;
   }
   return clauses;
+}
+
+/** "…, finer than most spinal needles": where a remark begins that sets the size beside something else. */
+function likenedFrom(items: readonly Item[], { to }: Group): number {
+  const at = items.findIndex(
+    ({ word }, i) =>
+      i > to &&
+      word === ',' &&
+      items.slice(i + 1, i + 4).some(({ magnitude }, k, near) => {
+        const next = near[k + 1] ?? items[i + 2 + k];
+        return magnitude?.degree === 'comparative' && next?.word === 'than';
+      }),
+  );
+  return at < 0 ? items.length : at;
 }
 
 /** "Usually an 8, span 6 to 24 French": a range, and one size out of it in passing. */

@@ -130,7 +130,8 @@ const FATE =
   /[,;:] ?(?:and |so )?(?:it|they|which) (?:will |can )?(?:snaps?|breaks?|parts|gives way)\b[^.;]*[.;]?\s*$/i;
 
 /** A stretch of the note, whatever lines it is broken into. */
-const writtenIn = ({ text }: Note, { start, end }: Span): string => text.slice(start, end).replace(/\s+/g, ' ');
+const writtenIn = ({ text }: Note, { start, end }: Span): string =>
+  text.slice(start, end).replace(/\s+/g, ' ');
 
 /** Flow depends on length too; strength on the material too. */
 function judged(claim: ComparisonClaim, note: Note): boolean {

@@ -252,7 +252,11 @@ function roundingOf(operand: Operand): number {
 const WHOLE = 0.25;
 
 /** "16 Fr is 6 mm": flatly, in whole millimetres, and more than any rounding gives. Who leaves out the rest says less. */
-function misrounded({ axis, approximate, said, construction }: EquivalenceClaim, a: Operand, b: Operand): boolean {
+function misrounded(
+  { axis, approximate, said, construction }: EquivalenceClaim,
+  a: Operand,
+  b: Operand,
+): boolean {
   const [french, mm] = [a.sizes[0]!, b.sizes[0]!];
   const flatly = !approximate && !said && FLATLY.has(construction) && b.mentions[0]?.decimals === 0;
   return (

@@ -93,7 +93,10 @@ export function sectionPairs({ note, reads }: Desk, answers: Answers): Pair[] {
   const inTables = note.tables.flatMap(({ rows }) =>
     rows.slice(1).flatMap((row) => rowPair(row, reads, answers)),
   );
-  return [...reads.flatMap((read) => (read.passage.cell ? [] : numbered(note, read, answers))), ...inTables];
+  return [
+    ...reads.flatMap((read) => (read.passage.cell ? [] : numbered(note, reads, read, answers))),
+    ...inTables,
+  ];
 }
 
 /** "| V1 | Widest: 14, 17 or 20 G? |": a question in a row that opens with its number, answered further down. */
@@ -108,7 +111,7 @@ function rowPair(row: readonly number[], reads: readonly Read[], answers: Answer
   return [{ question, reply: replyIn(given.read, firstSentence(given)).piece, marked: true }];
 }
 
-function numbered(note: Note, read: Read, answers: Answers): Pair[] {
+function numbered(note: Note, reads: readonly Read[], read: Read, answers: Answers): Pair[] {
   return linesOf(read)
     .flatMap((line) => askedOn(read, line))
     .flatMap((line, i) => {
@@ -122,11 +125,30 @@ function numbered(note: Note, read: Read, answers: Answers): Pair[] {
       if (given.read === read && given.span.start < line.end) return [];
       const asks =
         text.includes('?') || CHOICE.test(text) || gapIn(read, line) || REQUEST.test(text.slice(0, 60));
-      if (!asks && !orderCue(questionIn(read, line).items)) return [];
+      if (!asks && (!orderCue(questionIn(read, line).items) || askedLater(note, reads, read, given, number)))
+        return [];
       const reply = replyIn(given.read, firstSentence(given));
       return [{ question: questionIn(read, line), reply: reply.piece, marked: true }];
     });
 }
+
+/** "2. Thickest first: 1, 0, 3-0", in a list further up: the key is that of a question 2 which stands between. */
+const askedLater = (
+  note: Note,
+  reads: readonly Read[],
+  { passage }: Read,
+  { read }: Piece,
+  number: number | undefined,
+): boolean =>
+  reads
+    .slice(passage.index + 1, read.passage.index)
+    .some(
+      (other) =>
+        other.passage.list !== undefined &&
+        other.passage.list.list !== passage.list?.list &&
+        markerNumber(note, other) === number &&
+        /[?:]/.test(other.passage.text),
+    );
 
 /** "State the colour of a 22 G cannula." behind its number. */
 const REQUEST =

@@ -36,7 +36,12 @@ export function announced(scene: Scene): boolean {
     scene.context.some(({ items }) => allWrong(items) || someWrong(items))
   )
     return true;
-  return listsByPlace(scene) || partlyFalse(scene) || foldedMistakes(scene) || (ofMistakes(scene.headings) && !advises(scene));
+  return (
+    listsByPlace(scene) ||
+    partlyFalse(scene) ||
+    foldedMistakes(scene) ||
+    (ofMistakes(scene.headings) && !advises(scene))
+  );
 }
 
 /** A heading announces mistakes below it. */

@@ -137,7 +137,7 @@ function byAge(grid: Grid): FormulaClaim[] {
   );
 }
 
-/** "| Tube (ID) | Largest suction catheter |": twice the tube in every row but one. */
+/** "| Tube (ID) | Largest suction catheter |": twice the tube, or as the text says the next size below, in every row but one. */
 function byTube(grid: Grid): FormulaClaim[] {
   const tubes = grid.header.findIndex(
     (header) => /\b(?:tubes?|ett|id)\b/.test(header) && !/\bsuction\b/.test(header),
@@ -154,13 +154,19 @@ function byTube(grid: Grid): FormulaClaim[] {
     return rows
       .filter(({ said, sum }) => overTube(said, sum / 2))
       .map((row) => outOf(row, 'suction-worked-out-wrong'));
+  const below = BELOW_TWICE.test(`${grid.around} ${grid.header.join(' ')}`);
   return odd(
     rows,
-    ({ said, sum }) => said === sum,
+    ({ said, sum }) => said === sum || (below && said < sum && said > sum - BELOW),
     ({ said, sum }) => said > sum + 1.5,
     'suction-worked-out-wrong',
   );
 }
+
+/** The next catheter that is made may lie so far below twice the tube, in French. */
+const BELOW = 3;
+const BELOW_TWICE =
+  /\b(?:below|under|less than|smaller than|down from|at most|no more than|not (?:over|above|more than))\b[^.]{0,30}\b(?:twice|double|two times|2 ?[×x])|\b(?:twice|double|doubled?|two times|2 ?[×x])[^.]{0,60}\b(?:next|one) (?:french )?(?:size|number|step|catheter)?\s?(?:down|below|smaller|under)\b/i;
 
 /** The rows that are out where at least two, and twice as many, come out. */
 function odd(

@@ -137,9 +137,7 @@ const takenAt: Find = (items, at) => {
   const past = items.findIndex(({ word }, i) => i > at && word === ',');
   const said = items.slice(at + 2, past);
   const quiet = (item: Item) => item.deviceNoun || (plain(item) && !WEIGHING.has(item.word));
-  return past > at + 2 && past - at <= LONGEST && said.every(quiet)
-    ? past
-    : undefined;
+  return past > at + 2 && past - at <= LONGEST && said.every(quiet) ? past : undefined;
 };
 
 /** "really", "therefore": not where it is denied, asked or compared. */

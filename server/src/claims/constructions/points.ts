@@ -26,7 +26,7 @@ export const points: Construction = {
     const own = pointsIn(scene.items);
     const reply = answered(scene, own);
     if (reply.length > 0) return reply;
-    const found = own.length > 0 ? own : [...resumed(scene), ...titled(scene), ...headed(scene)].slice(0, 1);
+    const found = own.length > 0 ? own : unnamed(scene);
     const first = readFor(scene, found);
     if (first.length > 0) return first;
     // "The bowel needle is a taper, and a taper has …": named again, by the clause that tells of it.
@@ -37,6 +37,14 @@ export const points: Construction = {
       : pointTold(scene).map(({ point, at, property }) => reading(scene, point, at, property));
   },
 };
+
+/** The one point that the words around a sentence name, where it speaks of the edge of a needle. */
+const unnamed = (scene: Scene): PointAt[] =>
+  OF_WOUND.test(joined(scene.items))
+    ? []
+    : [...resumed(scene), ...titled(scene), ...headed(scene)].slice(0, 1);
+const OF_WOUND =
+  /\bedges? (?:of (?:the |a |each )?(?:wound|skin|incision|flap)|(?:by|to) edge)\b|\b(?:wound|skin|flap) edges?\b/;
 
 /** "Which needle has no edges? The reverse cutting.": what is asked is said of the one that is named. */
 function answered(scene: Scene, own: readonly PointAt[]): Reading[] {
@@ -97,7 +105,7 @@ function resumed(scene: Scene): PointAt[] {
 /** "**Conventional cutting.** Three edges, the third …": the name of a point stands first by itself, and the rest is about it. */
 function titled(scene: Scene): PointAt[] {
   const name = scene.before[0];
-  if (name?.close !== '.' || speaksOfOthers(scene) || OF_WOUND.test(joined(scene.items))) return [];
+  if (name?.close !== '.' || speaksOfOthers(scene)) return [];
   const [point, ...more] = pointsIn(name.items);
   const rest = name.items.filter(
     ({ kind, word }, i) =>
@@ -110,9 +118,6 @@ function titled(scene: Scene): PointAt[] {
     ? [{ ...point, at: -1, to: -1 }]
     : [];
 }
-
-const OF_WOUND =
-  /\bedges? (?:of (?:the |a |each )?(?:wound|skin|incision|flap)|(?:by|to) edge)\b|\b(?:wound|skin|flap) edges?\b/;
 
 /** What no heading settles: no edge is spoken of, or another needle is: "Compare the conventional needle: its edge …". */
 const speaksOfOthers = ({ items }: Scene): boolean =>

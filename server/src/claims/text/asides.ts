@@ -130,8 +130,11 @@ function phrases(all: readonly string[]): (items: Items, at: number) => number |
 
 const saidAt: Find = phrases(BY_THE_WAY);
 
-/** "3-0 nylon, to take the one in your hand, is …": between commas, which of many is spoken of. */
+/** "3-0 nylon, to take the one in your hand, is …", "…, for example, …": between commas, which of many is spoken of. */
 const takenAt: Find = (items, at) => {
+  const behind = at + 2;
+  if (items[at]!.word === 'for' && items[at - 1]?.word === ',' && items[behind]?.word === ',')
+    return /^(?:example|instance)$/.test(items[at + 1]!.word) ? behind : undefined;
   if (items[at]!.word !== 'to' || items[at - 1]?.word !== ',' || !TAKES.has(items[at + 1]?.word ?? ''))
     return undefined;
   const past = items.findIndex(({ word }, i) => i > at && word === ',');

@@ -48,8 +48,6 @@ export const BY_THE_WAY: readonly string[] = [
   'i am afraid',
   'mind you',
   'for the record',
-  'for example',
-  'for instance',
   'to be clear',
   'to be exact',
   'to be precise',

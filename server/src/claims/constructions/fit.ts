@@ -15,7 +15,7 @@ import {
   THROUGH,
 } from '../words/passing.ts';
 import type { Construction, Reading } from './model.ts';
-import { type Pass, passings, STATES } from './passes.ts';
+import { type Pass, passings, stated } from './passes.ts';
 
 export const fit: Construction = {
   id: 'fit',
@@ -115,7 +115,7 @@ function inOrder(scene: Scene): Reading[] {
 
 const leftOpen = (items: readonly Item[], i: number): boolean =>
   LEFT_OPEN.test(items[i]!.word) &&
-  (!GOING.has(items[i + 1]?.word ?? '') || given(items)) &&
+  (!GOING.has(items[i + 1]?.word ?? '') || stated(items)) &&
   !easily(items, i) &&
   !inCondition(items, i) &&
   // "…, so you need not change it": said of what follows from it.
@@ -125,15 +125,6 @@ const leftOpen = (items: readonly Item[], i: number): boolean =>
       .slice(0, i)
       .some((item, k) => item.word === 'so' && items[k - 1]?.word === ',' && items[k + 1]?.word !== 'they')
   );
-
-/** "Once it has clotted, …": what is told of the two holds then. */
-const given = (items: readonly Item[]): boolean =>
-  items
-    .slice(
-      0,
-      items.findIndex(({ kind }) => kind === 'size'),
-    )
-    .some(({ word }) => STATES.test(word));
 
 /** "When the 18 G is not to hand, …": denied in a condition that its comma closes, before what goes where. */
 function inCondition(items: readonly Item[], i: number): boolean {

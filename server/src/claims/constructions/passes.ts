@@ -392,7 +392,7 @@ function deniesGoing(items: readonly Item[], no: number, at: number): boolean {
 /** Denied of the two as they are made: not of a kinked sheath, nor once it has clotted, nor of the one in the hand. */
 function plainly(items: readonly Item[], { thing, hole, carried }: Roles, no: number): boolean {
   if (carried || [thing, hole].some((g) => !/^an?$/.test(items[g.from - 1]?.word ?? ''))) return false;
-  if (items.slice(0, Math.min(thing.from, hole.from)).some(({ word }) => STATES.test(word))) return false;
+  if (stated(items)) return false;
   const [from, to] = [Math.min(thing.from, hole.from), Math.max(thing.to, hole.to)];
   const inside = items.slice(from, to + 1);
   const rest = items
@@ -406,9 +406,10 @@ function plainly(items: readonly Item[], { thing, hole, carried }: Roles, no: nu
 }
 /** Some are thicker than the shaft that they are named for. */
 const FATTER = /^(?:balloons?|stents?|guiding|coils?|baskets?|devices?)$/;
-/** What the thing or the hole has gone through. */
-export const STATES =
-  /^(?:if|when|where|once|should|after|because|since|as|until|unless|while|with|without)$/;
+/** "Once it has clotted, …": what is told of the two holds then. */
+export const stated = (items: readonly Item[]): boolean =>
+  items.some(({ word }, i) => STATES.test(word) && items.slice(0, i).every(({ kind }) => kind !== 'size'));
+const STATES = /^(?:if|when|where|once|should|after|because|since|as|until|unless|while|with|without)$/;
 const ON_WAY = ({ word }: Item): boolean =>
   ON_THE_WAY.has(word) || GOING.has(word) || TAKING.has(word) || THROUGH.has(word) || MEASURED.test(word);
 const MEASURED =

@@ -19,6 +19,7 @@ import type { EquivalenceClaim, Operand, Verdict } from '../model.ts';
 import { FRAME } from '../texts/frame.ts';
 import { MEASURE } from '../texts/measures.ts';
 import { measureEdit } from './measure.ts';
+import { misrounded } from './misrounded.ts';
 import { cannotTell, intervalWords, type JudgedStep, type Judgement, lensOf, sourceNames } from './model.ts';
 import { labels } from './words.ts';
 
@@ -88,7 +89,7 @@ function judgeMeasured(
     bounded ??
     (measured.sizes.length === 2
       ? ends(said, truth, rounding, margin, named.sizes.length === 2 || limitsOfThread(named, rounding))
-      : misrounded(claim, named, measured)
+      : misrounded(claim, named, measured, note)
         ? 'contradicted'
         : overlap(said, truth, rounding, margin));
   const open =
@@ -250,28 +251,6 @@ function roundingOf(operand: Operand): number {
 
 /** What a whole number of millimetres leaves open at most, as a share of it. */
 const WHOLE = 0.25;
-
-/** "16 Fr is 6 mm": flatly, in whole millimetres, and more than any rounding gives. Who leaves out the rest says less. */
-function misrounded(
-  { axis, approximate, said, construction }: EquivalenceClaim,
-  a: Operand,
-  b: Operand,
-): boolean {
-  const [french, mm] = [a.sizes[0]!, b.sizes[0]!];
-  const flatly = !approximate && !said && FLATLY.has(construction) && b.mentions[0]?.decimals === 0;
-  return (
-    flatly &&
-    axis === 'outer' &&
-    french.system === 'french' &&
-    a.sizes.length === 1 &&
-    mm.system === 'millimetre' &&
-    !/\bcm\b|centim/i.test(b.mentions[0]!.text) &&
-    mm.value - french.value / 3 > NEAREST
-  );
-}
-const FLATLY: ReadonlySet<string> = new Set(['equivalence', 'answer-key']);
-/** The nearest whole number is half a millimetre away at most. */
-const NEAREST = 0.6;
 
 /** How far outside the interval a value must lie to contradict: over half a step to the next size, at most 15 %. */
 function marginOf(named: Operand, truth: Interval, lens: Lens): number {

@@ -18,7 +18,7 @@ export const compound = (items: readonly Item[], kind: Claim['kind']): boolean =
     (item, i) =>
       JOINS.test(item.word) ||
       (kind === 'property' && PROPERTY_JOINS.test(item.word)) ||
-      (kind === 'direction' && TIMES.test(item.word)) ||
+      ((kind === 'direction' || kind === 'comparison') && TIMES.test(item.word)) ||
       reason(items, i) ||
       another(items, i, kind),
   );

@@ -9,12 +9,23 @@ import { ruleClaim } from './rule-claim.ts';
 
 /** Readings of a sentence that gives a sheath its own number outside. */
 export function sheathed(scene: Scene): Reading[] {
-  if (!holds(scene.items, NAMES_SHEATH)) return [];
+  if (!holds(scene.items, NAMES_SHEATH) || toldOutside(scene.items)) return [];
   const close = closely(scene);
   if (close.length > 0) return close;
   const below = belowName(scene);
   return below.length > 0 ? below : loosely(scene);
 }
+/** "The sheath itself is about 9 Fr outside, 3 mm": its outside, which is no name of it. */
+const toldOutside = (items: readonly Item[]): boolean => {
+  const own = groups(items)[0];
+  return (
+    own !== undefined &&
+    /^(?:on the )?(?:outside|outer|externally)\b/.test(joined(items, own.to + 1, own.to + 4)) &&
+    /\bsheath(?: itself)? (?:is|measures|comes to|will be)(?: about| roughly| some| nearly)?(?: an?)?$/.test(
+      joined(items, 0, own.from),
+    )
+  );
+};
 const SHEATH = /^(?:sheaths?|sheath's|introducers?)$/;
 const NAMES_SHEATH = cue(SHEATH);
 

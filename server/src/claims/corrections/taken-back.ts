@@ -14,6 +14,7 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
       return (
         notPassed(scene, [claim.thing, claim.container]) ||
         nextWillNot(scene) ||
+        bothSides(scene) ||
         twoScales(claim.thing, claim.container)
       );
     case 'formula':
@@ -30,6 +31,7 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
       return (
         finds(OTHER_SIDE, joined(scene.items)) ||
         finds(UNLIKE, joined(scene.items)) ||
+        sitsTight(scene, reading) ||
         sheathOutside(scene, [claim.left, claim.right]) ||
         [claim.left, claim.right].some((side) => noughtDropped(scene, side))
       );
@@ -37,6 +39,11 @@ export function takenBack(scene: Scene, reading: Reading): boolean {
       return false;
   }
 }
+
+/** "A 6.0 would be tighter still": in the child, which takes a thick one to be. */
+const sitsTight = ({ items }: Scene, { at }: Reading): boolean =>
+  /^(?:tight|snug)/.test(items[at]?.word ?? '') &&
+  !/\b(?:lumens?|bores?|inside|airways?|hubs?)\b/.test(joined(items));
 
 /** "The picture of a 30 Fr drain measures 12 mm on the page": so wide is the picture. */
 const PICTURED =
@@ -110,6 +117,11 @@ function notPassed(scene: Scene, sides: readonly Operand[]): boolean {
 /** "… and it just bends, it can't go in": tried, and told how it ended. */
 const FAILED =
   /^(?:[a-z]+ ){0,3}?(?:,? ?(?:and|but) )?(?:it|they|the \w+) (?:\w+ )?(?:bends?|buckles?|jams?|(?:can't|cannot|won't|doesn't|didn't|wouldn't|will not|does not|did not|would not) (?:go|fit|pass|run|slide|enter|budge|move))\b/;
+/** "Inside 8.0 mm, outside 11.0 mm": one thing measured twice. */
+const bothSides = ({ items }: Scene): boolean =>
+  /^(?:inside|inner) [^;]*, (?:and )?(?:outside|outer) [^,;]*$|^(?:outside|outer) [^;]*, (?:and )?(?:inside|inner) [^,;]*$/.test(
+    joined(items),
+  );
 /** "An eighteen goes through an eighteen": of the same number without a unit one is a wire's and one a needle's. */
 const twoScales = (thing: Operand, container: Operand): boolean =>
   [thing, container].every(({ mentions }) => mentions[0]?.notation === 'bare') &&

@@ -142,9 +142,14 @@ const LIMITED =
   /\b(?:suitable|suited|adequate|acceptable|allowed|permitted|safe|safely|sufficient|enough|recommended|appropriate|tolerable|reasonable|practical|usable|needed|required|necessary|possible|comfortable|sensible|routine|routinely|usual|usually|kept|stocked|available)\b|\b(?:that|which|to|it|they) (?:(?:will|would|can|could|still|just|comfortably|easily) )*(?:fits?|pass(?:es)?|take|takes|accept|accepts|works?|does|do|allows?|lets?|holds?|admits?|goes|go|serves?|runs?|reach|reaches)\b|\b(?:you|we|one|they|i|she|he)(?:'d)? (?:would|can|could|should|may|must|might|will|need|use|put|keep|place|choose|accept|want|have|allow)\b/;
 
 export const limited = (items: readonly Item[]): boolean =>
-  measuredWords(items).some(
-    (word) => word.degree === 'superlative' && LIMITED.test(textOf(items.slice(word.at + 1))),
+  measuredWords(items).some((word) =>
+    word.degree === 'superlative'
+      ? LIMITED.test(textOf(items.slice(word.at + 1)))
+      : word.degree === 'comparative' && STEPS.test(textOf(items.slice(Math.max(0, word.at - 4), word.at))),
   );
+/** "Something one step thicker": the next, not the extreme. */
+const STEPS =
+  /\b(?:(?:one|two|a|an|1|2) (?:single )?(?:steps?|sizes?|notch|rungs?|grades?)|next|slightly|(?:a|one) (?:little|touch|shade|bit|trifle)|just|somewhat|marginally)$/;
 
 const UNITS: readonly (readonly [RegExp, System])[] = [
   [/\b(?:mm|millimet(?:re|er)s?)\b/, 'millimetre'],

@@ -126,7 +126,9 @@ const KEYS_BELOW =
 const FAR = 16;
 
 /** Behind an empty box, where another line or choice of the passage has a ticked one; or with both letters in front. */
-export function leftUnticked({ items, passage, sentence }: Scene, { at, to }: Reading): boolean {
+export function leftUnticked(scene: Scene, reading: Reading): boolean {
+  const { items, passage, sentence } = scene;
+  const { at, to } = reading;
   const { start } = lineAt(passage, sentence.start);
   const last = items[Math.max(at, to)]?.end ?? sentence.end;
   if (last - start > LONGEST) return false;
@@ -134,6 +136,7 @@ export function leftUnticked({ items, passage, sentence }: Scene, { at, to }: Re
   if (BOTH_LETTERS.test(text)) return true;
   const said = passage.text.slice(sentence.start, Math.min(sentence.end, sentence.start + LONGEST));
   if (
+    notInBold(scene, reading) ||
     finds(LETTERED, said) ||
     finds(STARRED, said) ||
     finds(BOXED_LETTERS, lineOf(passage, start)) ||
@@ -145,6 +148,21 @@ export function leftUnticked({ items, passage, sentence }: Scene, { at, to }: Re
   const box = kind && matchesOf(text, kind).at(-1)?.[0].trim();
   return box !== undefined && EMPTY.test(box);
 }
+/** "is **outer** / inner", "pink / **green** / blue": choices with strokes between, of which the one in bold is right and another was read. */
+const notInBold = (
+  { passage: { text, marks }, sentence, items }: Scene,
+  { at, from, to }: Reading,
+): boolean =>
+  marks.some(
+    (mark) =>
+      mark.kind === 'strong' &&
+      mark.start >= sentence.start &&
+      mark.end <= sentence.end &&
+      (/[^/]\s\/\s$/.test(text.slice(Math.max(0, mark.start - 4), mark.start)) ||
+        /^\s\/\s[^/]/.test(text.slice(mark.end, mark.end + 4))) &&
+      ![at, from, to].some((i) => items[i] && items[i].start >= mark.start && items[i].end <= mark.end),
+  );
+
 /** "A 12 mm B 36 mm C 4 mm": choices, one behind the other. */
 const LETTERED = /(?:^|\s)\(?A[).:]?\s\d[\d.-]*\s?(?:mm|G|Fr|Ch)?[,;]?\s\(?B[).:]?\s\d/;
 /** "2-0 / 4-0 / 6-0✓ / 3-0". */

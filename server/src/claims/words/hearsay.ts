@@ -344,6 +344,11 @@ export const HEARSAY: readonly Hearsay[] = [
     example: 'Ask a colleague which size is which: the 5-0 is thicker than 3-0.',
   },
   {
+    place: 'behind',
+    like: /^(?:[a-z]+ )?(?:\S+ ){0,2}?(?:only|merely|just) (?:on paper|in name|in (?:the )?figures?|in (?:its |the )?numbers?|by (?:its |the )?(?:numbers?|name|figure)|as an? (?:number|figure))\b/,
+    example: '«The 27 G is bigger than the 18 G» only on paper.',
+  },
+  {
     // The number is compared, not the thing.
     place: 'up to the word',
     like: /\b(?:numerically|arithmetically|(?<!\b(?:fr|french|ch|charrière|mm|the|a|an|dilator|hegar|urethral|metal) )sounds?|as (?:a|bare) numbers?|as numbers go|by (?:the )?numbers?|(?<!\b(?:up|down|climb|rise|drop|fall) )in numbers?|on paper|in figures)\b/,

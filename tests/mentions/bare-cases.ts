@@ -132,4 +132,16 @@ export const BARE: readonly (readonly [note: string, read: readonly string[]])[]
   ],
   // A chapter of a book.
   ['A 14 Ch catheter. Read Ch 14 of the ward handbook.', ['`14 Ch`: 14 Fr, catheter']],
+  // Answers one behind the other, parts of a sum, a tube with one decimal.
+  ['A 12 Fr drain.\n\n**Key.** 1 C.\n2 B. 3 B.\n4 false. 5 true.', ['`12 Fr`: 12 Fr, drain']],
+  [
+    'Tracheal tubes: age over 4, plus 4. With a cuff, add 3½ instead of 4: 8 years gives 5.5.',
+    ['`5.5`: 5.5 mm ID, tracheal-tube'],
+  ],
+  ['For an 8.0 tube stay below 16 Fr.', ['`8.0`: 8 mm ID', '`16 Fr`: 16 Fr, catheter']],
+  ['Close the foal gut with a 3-0 thread.', ['`3-0`: USP 3-0, suture']],
+  [
+    'Keep a spare 3 silk taped to the bottle.',
+    ['`3`: a question: size 3, a thick thread, or 3 zeros, a thin thread'],
+  ],
 ];

@@ -7,7 +7,7 @@ import type { Device } from '../sizes/model.ts';
 import type { Context } from './model.ts';
 import { finder, finders, type Hit } from './phrases.ts';
 import { DEVICE_WORDS } from './words/devices.ts';
-import { MATERIAL_WORDS } from './words/materials.ts';
+import { GUT_OWNERS, MATERIAL_WORDS } from './words/materials.ts';
 
 export type { Hit } from './phrases.ts';
 
@@ -101,10 +101,18 @@ export function survey(note: Note, context: Context): Surroundings {
       named.filter((hit) => isThing(text, hit)),
       localDevices(text),
     );
-    return new Surveyed(passage, devices, inOrder(materials, localMaterials(text)));
+    const threads = materials.filter((hit) => !isBowel(text, hit));
+    return new Surveyed(passage, devices, inOrder(threads, localMaterials(text)));
   });
   return { note, scenes, context };
 }
+
+/** "foal gut, under the skin": what is sewn, not what it is sewn with. */
+const isBowel = (text: string, { start, word }: Hit<string>): boolean =>
+  word.toLowerCase() === 'gut' &&
+  GUT_OWNERS.has(
+    /([A-Za-z'’]+)\s$/.exec(text.slice(Math.max(0, start - 16), start))?.[1]?.toLowerCase() ?? '',
+  );
 
 const ABBREVIATION =
   /(?:\b(?:fr|no|nos|nr|vs|approx|ca|e\.g|i\.e|[a-e]|p|pp|dr|fig|min|max|dia|diam|ext))\.$/i;

@@ -75,7 +75,8 @@ function timeOf(scene: Scene): Reading[] {
   }
   return [];
 }
-const ODD = /^(?:left|remaining|already|extra|another|instead|if|first|last|each|every\W?|both)$/;
+const ODD =
+  /^(?:units?|mg|mcg|iu|doses?|left|remaining|already|extra|another|instead|if|first|last|each|every\W?|both)$/;
 
 interface FlowSum {
   readonly volume: number;

@@ -1,4 +1,5 @@
 /** Suture materials named in a row of items, longest name first. */
+import { GUT_OWNERS } from '../../mentions/words/materials.ts';
 import { MATERIALS } from '../../sizes/index.ts';
 import type { Item } from './items.ts';
 import { remembered } from './remember.ts';
@@ -57,6 +58,7 @@ function longestAt(items: readonly Item[], at: number): NamedMaterial | undefine
     if (words.some((item) => item.kind === 'punctuation')) continue;
     if (n === 1 && items[at]!.word === 'cotton' && NO_THREAD.test(items[at + 1]?.word ?? ''))
       return undefined;
+    if (n === 1 && items[at]!.word === 'gut' && GUT_OWNERS.has(items[at - 1]?.word ?? '')) return undefined;
     const id = NAMES.get(words.map(plain).join(' '));
     if (id) return { at, to: at + n - 1, id };
   }

@@ -186,7 +186,7 @@ const tied = (place: Place): boolean =>
 
 /** "2 silk sutures", "2 polypropylene mesh sheets": a count. */
 const counted = (place: Place, from: number): boolean =>
-  /^\s?(?:mesh|sheets?|sutures|stitches|ties|strands|threads|knots|patch(?:es)?|clips|packs?|packets?|ligatures|loops|slings?|tapes?|grafts?|lines|wires|rings|plugs?|films|loads|[0-9])/i.test(
+  /^\s?(?:mesh|sheets?|sutures|stitches|ties|strands|threads|knots|patch(?:es)?|clips|packs?|packets?|ligatures|loops|slings?|tapes?|grafts?|lines|wires|rings|plugs?|films|loads|[0-9])(?![a-z])/i.test(
     place.scene.passage.text.slice(from, from + 24),
   );
 

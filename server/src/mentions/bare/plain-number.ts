@@ -16,6 +16,7 @@ export const isPlainNumber = (place: Place, bare: Bare): boolean =>
   keysSpoken(place, bare) ||
   ofAcid(place, bare) ||
   earned(place) ||
+  isAdded(place) ||
   isPronoun(place, bare) ||
   ofBladesBefore(place) ||
   ofBladeNamed(place, bare);
@@ -64,16 +65,28 @@ const MORE_BEFORE = new RegExp(
   'i',
 );
 
-/** "1 B." and on the next line "2 A.": the number of a question and the letter that answers it. */
+/** "add 3½ instead of 4": a part of a sum. */
+const isAdded = ({ before }: Place): boolean =>
+  /\b(?:adds?|adding|plus|minus|subtract)\s(?:[0-9][0-9½.,]{0,3}\s(?:instead of|rather than|in place of|(?:and )?not)\s)?$/i.test(
+    before.slice(-40),
+  );
+
+/** "1 B." and on the next line or behind it "2 A.", "3 false.": the number of a question and what answers it. */
 function keysLetter({ scene, span }: Place, { value, spoken, decimals }: Bare): boolean {
   if (spoken || decimals > 0) return false;
   const { text } = scene.passage;
-  if (!/^\s[A-Ea-e][.,;)]?\s*(?:\n|$)/.test(text.slice(span.end, span.end + 8))) return false;
+  if (!ANSWERED.test(text.slice(span.end, span.end + 12))) return false;
   const before = `\n${text.slice(Math.max(0, span.start - KEY_REACH), span.start)}`;
-  if (!/\n\s*$/.test(before)) return false;
+  if (!RUN_OF_KEYS.test(before.slice(before.lastIndexOf('\n') + 1))) return false;
   const near = before + text.slice(span.start, span.end + KEY_REACH);
-  return [value - 1, value + 1].some((next) => new RegExp(`\\n\\s*${next}\\s[A-Ea-e](?![a-z])`).test(near));
+  return [value - 1, value + 1].some((next) =>
+    new RegExp(`[\\n.;,]\\s*${next}\\s(?:[A-Ea-e]|true|false)(?![a-z])`).test(near),
+  );
 }
+/** From the beginning of the line nothing but numbers and their letters. */
+const RUN_OF_KEYS =
+  /^\W*(?:(?:key|answers?|solutions?)\W+)?(?:[0-9]{1,2}\s(?:[A-Ea-e]|true|false)[.,;)]?\s+)*$/i;
+const ANSWERED = /^\s(?:[A-Ea-e]|true|false)(?:[.,;)]|\s*(?:\n|$))/;
 const KEY_REACH = 40;
 
 /** "1 → 6-0; 2 → not; 3 → 4-0": a key that counts from one. */

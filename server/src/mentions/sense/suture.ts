@@ -172,6 +172,8 @@ export function hyphenSense(place: Place, match: string, value: number): Verdict
 export function slipSense(place: Place, match: string, values: readonly number[]): Verdict {
   if (/^\s?(?:mm|cm|mg|ml|mcg|kg|g\b|%|l\b|hours?|days?|mmol|to|-|×|x\b|in\b)/i.test(place.after))
     return NOTHING;
+  if (/^\s(?:(?:tracheal|endotracheal|cuffed|uncuffed|ET|ett)\s)?(?:tubes?|ett|trach)\b/i.test(place.after))
+    return NOTHING;
   const follows = [...place.materials, ...place.devices.filter((hit) => hit.means === 'suture')].some(
     (hit) => hit.start >= place.span.end && hit.start - place.span.end < 24,
   );

@@ -19,3 +19,11 @@ export const MATERIAL_WORDS: ReadonlyMap<string, string> = new Map([
     [material.name, ...material.names].map((name) => [name.toLowerCase(), material.id] as const),
   ),
 ]);
+
+/** "foal gut", "the child's gut": before the word it is a bowel, no thread. */
+export const GUT_OWNERS: ReadonlySet<string> = new Set(
+  `foal foals calf calves horse horses equine bovine pony cow cat cats feline kitten dog dogs canine puppy rabbit bird human baby
+  infant child neonate neonatal foetal fetal small large fore mid hind her his my your patient's child's baby's dog's cat's horse's foal's`.split(
+    /\s+/,
+  ),
+);

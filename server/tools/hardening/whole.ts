@@ -4,10 +4,12 @@
  * `mutation-sample.ts`, put in by the same tool, and of the tests only those are run that come past a fault.
  *
  * Usage: npm run mutation:whole -- [--room checks] [--only PARTS,OF,PATHS] [--tests checks,texts/german.test.ts]
- *                                  [--mutants 60 --seed 1]
+ *                                  [--mutants 60 --seed 1] [--texts 1000] [--warm]
  *
  * In the room `mentions` every text of the bank, of the look-alikes and of the rounds is a test too: its sizes are read as
- * they are without a fault, which `tests/claims/kept` holds to what is stored.
+ * they are without a fault, which `tests/claims/kept` holds to what is stored. A fault that nobody notices costs a reading of all of them,
+ * so `--texts` takes about so many, spread over all, and `--warm` does not load the house anew for it, which takes longer than the tests:
+ * what an answer kept from before would hide then counts as left over.
  */
 import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -156,7 +158,7 @@ const FEW = 3;
  * Tries faults one by one in a house that stays as it is, which is loaded anew where that may matter: for a fault nobody noticed,
  * since answers found without it may have been kept, and after one that left something behind.
  */
-function trier(load: Load, { past, fit, loading }: Tried): (id: string) => Status {
+function trier(load: Load, { past, fit, loading }: Tried, warm: boolean): (id: string) => Status {
   let house = load();
   const noticedBy = (id: string, tests: readonly number[]): number | undefined => {
     house.state.activeMutant = id;
@@ -177,7 +179,7 @@ function trier(load: Load, { past, fit, loading }: Tried): (id: string) => Statu
     const own = past.get(id) ?? [];
     if (own.length === 0) return loading.has(id) ? 'Ignored' : 'NoCoverage';
     let by = noticedBy(id, own);
-    if (by === undefined) {
+    if (by === undefined && !warm) {
       house = load();
       by = noticedBy(id, own.length > FEW ? own : [...own, ...fit]);
     }
@@ -187,10 +189,14 @@ function trier(load: Load, { past, fit, loading }: Tried): (id: string) => Statu
   };
 }
 
-const keptIn = (room: string): Kept[] =>
-  room === 'mentions'
-    ? [...keptTexts()].flatMap(([file, texts]) => texts.map((text, i) => ({ name: `${file} ${i}`, text })))
-    : [];
+function keptIn(room: string, most = Infinity): Kept[] {
+  if (room !== 'mentions') return [];
+  const all = [...keptTexts()].flatMap(([file, texts]) =>
+    texts.map((text, i) => ({ name: `${file} ${i}`, text })),
+  );
+  const step = Math.max(1, Math.floor(all.length / most));
+  return all.filter((_, i) => i % step === 0);
+}
 
 /** What became of the faults of each file, and of all. */
 function told(faults: readonly Fault[], became: ReadonlyMap<string, Status>): string {
@@ -211,6 +217,7 @@ async function main(): Promise<void> {
     options: {
       room: { type: 'string', default: 'checks' }, only: { type: 'string', default: '' }, tests: { type: 'string' },
       mutants: { type: 'string' }, seed: { type: 'string', default: '1' }, left: { type: 'boolean', default: false },
+      texts: { type: 'string' }, warm: { type: 'boolean', default: false },
     },
   }); // biome-ignore format: options
   const { room, only, seed } = values;
@@ -221,10 +228,14 @@ async function main(): Promise<void> {
   const asked = all.filter(({ file }) => only.split(',').some((part) => file.includes(part)));
   const faults = values.mutants ? draw(asked, Number(values.mutants), Number(seed)) : asked;
   const put = await putIn(faults);
-  const load = await houseWith(put, (values.tests ?? room).split(',').flatMap(testFiles), keptIn(room));
+  const load = await houseWith(
+    put,
+    (values.tests ?? room).split(',').flatMap(testFiles),
+    keptIn(room, values.texts ? Number(values.texts) : undefined),
+  );
   const tried = tryOut(load());
   console.log(`${faults.length} of ${all.length} faults, ${tried.fit.length} tests`);
-  const becomes = trier(load, tried);
+  const becomes = trier(load, tried, values.warm);
   const became = new Map<string, Status>();
   for (const fault of faults) became.set(faultKey(fault), becomes(put.ids.get(faultKey(fault))!));
   console.log(told(faults, became));

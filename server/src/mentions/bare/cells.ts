@@ -9,6 +9,7 @@ import { ofOtherTrade } from '../sense/trade.ts';
 import { size } from '../sense/verdict.ts';
 import { HEADERS } from '../words/frames.ts';
 import { isOther, measured } from './measures.ts';
+import { unitAsked } from './replies.ts';
 import { setting } from './rungs.ts';
 import { suits } from './suits.ts';
 import { bareCandidate } from './tokens.ts';
@@ -94,7 +95,11 @@ function named(label: Scene | undefined): System | undefined {
     /\b(?:depth|distance|area|days?|mL|kg|age|weight|flow|rate|price|cost|cm at)\b|[²³]/i.test(text)
   )
     return undefined;
-  return HEADERS.find(([, pattern]) => pattern.test(text))?.[0];
+  // "Which French is 5 mm?": what is asked for, not what it is asked of.
+  return (
+    (text.includes('?') ? unitAsked(text) : undefined) ??
+    HEADERS.find(([, pattern]) => pattern.test(text))?.[0]
+  );
 }
 
 /** "Size" under a heading or beside a device that settles the system. */

@@ -144,7 +144,7 @@ const plainThread = (place: Place, { value, spoken }: Bare): boolean =>
 
 /** "one box 2 silk": so many boxes, and of which thread. */
 const boxed = (place: Place): boolean =>
-  /\b(?:one|two|three|four|five|six|an?|[0-9]{1,2})\sbox(?:es)?\s$/i.test(place.before) &&
+  /\b(?:one|two|three|four|five|six|a|[0-9]{1,2})\sbox(?:es)?\s$/i.test(place.before) &&
   place.materials.some((hit) => hit.start === place.span.end + 1);
 
 /** Thread is named in the sentence. */
@@ -180,7 +180,6 @@ function elsewhere(place: Place, bare: Bare): boolean {
       )) ||
     otherBefore(place.before) ||
     GROUP_BEFORE.test(place.before.slice(-32)) ||
-    afterBlade(place) ||
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||
     COUNT_OF.test(place.before) ||
@@ -200,7 +199,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
       /(?:^|\n)[*_\s]*$/.test(
         place.scene.passage.text.slice(Math.max(0, place.span.start - 6), place.span.start),
       )) ||
-    spacedZero(place, bare, after) ||
+    spacedZero(place, bare) ||
     (after.startsWith(')') && !place.before.slice(-40).includes('('))
   );
 }
@@ -223,12 +222,6 @@ const UP_TO = /^\s(?:to|for|until|under|below)\s[0-9.]{1,4}\s?(?:kg|kilos?|years
 const MATCHED = /^\s(?:goes with|belongs to|matches|pairs with|with)\s[A-H](?![A-Za-z])/;
 /** "seven and a half on the outside": so many millimetres. */
 const ON_OUTSIDE = /^\s(?:on the |at the )?(?:outside|inside|across)\b/i;
-
-/** "Blade? I like the 3.": the sentence before names it and no more. */
-function afterBlade({ scene, sentence }: Place): boolean {
-  const before = scene.passage.text.slice(Math.max(0, sentence.start - 28), sentence.start);
-  return finds(/(?:^|[.!?:*\n])\W*(?:and\s)?(?:the\s|your\s)?(?:blades?|gloves?)\W+$/i, before);
-}
 
 /** "30 left": what is in stock; "18 left ACF" is an arm. */
 const LEFT_OVER = /^ left(?= ?(?:$|[.,;:)\n]|over\b))/;
@@ -261,9 +254,8 @@ const countsMany = (place: Place, { run, plural, spoken }: Bare): boolean =>
   !finds(DETERMINED, place.before) &&
   /^\s(?:were|have)\s/i.test(place.after);
 
-/** "5 0 silk": the dash of a thread size got lost, so neither number stands alone. */
-const spacedZero = (place: Place, { value }: Bare, after: string): boolean =>
-  (value === 0 && /[0-9]\s$/.test(place.before)) || /^\s0(?![0-9.,])/.test(after);
+/** "5 0 silk": the dash of a thread size got lost, so its nought does not stand alone. */
+const spacedZero = (place: Place, { value }: Bare): boolean => value === 0 && /[0-9]\s$/.test(place.before);
 
 /** "… is reasonable 3", "… after surgery) 5": the number of a reference at the very end. */
 const isReference = (place: Place, bare: Bare): boolean =>
@@ -273,7 +265,7 @@ const isReference = (place: Place, bare: Bare): boolean =>
   /^\s*$/.test(place.scene.passage.text.slice(place.span.end)) &&
   /(?:[a-z]{4}[).]?|mm)\s$/.test(place.before) &&
   !finds(
-    /\b(?:gau?ge|french|sizes?|number|usp|metric|needles?|cannula\w*|catheters?|tubes?|drains?|sheaths?|wires?|silk|nylon)\s$/i,
+    /\b(?:gau?ge|french|size|number|usp|metric|needle|cannula|catheter|tube|drain|sheath|wire|silk|nylon)\w*\s$/i,
     place.before,
   );
 
@@ -285,11 +277,7 @@ function numbersSection(place: Place, { value, decimals, spoken }: Bare): boolea
   if (kind === 'heading') return place.span.start === 0 && /^\s[A-Z]/.test(text.slice(place.span.end));
   if (decimals > 0) return false;
   const before = text.slice(Math.max(0, place.span.start - 60), place.span.start);
-  const after = text.slice(place.span.end, place.span.end + 60);
-  return (
-    new RegExp(`(?:^|[,:;]\\s)${value - 1}\\s[a-zA-Z]{3}[^0-9,;]*[,;]\\s$`).test(before) ||
-    (value === 1 && /^\s[a-zA-Z]{3}[^0-9,;]*[,;]\s2\s[a-zA-Z]{3}/.test(after))
-  );
+  return new RegExp(`(?:^|[,:;]\\s)${value - 1}\\s[a-zA-Z]{3}[^0-9,;]*[,;]\\s$`).test(before);
 }
 
 /** "6. Skin barrier 7. Tape 8. Syringe": items numbered within a line. */
@@ -375,6 +363,6 @@ export function isClosed(place: Place, bare: Bare): boolean {
   return (
     bare.run.values.length > 1 &&
     bare.run.end > place.span.end &&
-    /^\s?(?:[,/–→><-]|(?:or|and|to|then|et|ou|bis|und|oder)\b|à\s)/.test(rest)
+    /^\s?(?:[/<-]|(?:et|ou|bis|und|oder)\b|à\s)/.test(rest)
   );
 }

@@ -37,7 +37,7 @@ const FIRST_OPTION = /(?<=[?:]\s{1,2}\(?)[A1i](?:[).:]|\s)|(?<=\s\(?)a[).:]\s/gi
 const ASKED: readonly (readonly [System, RegExp])[] = [
   ['millimetre', /\b(?:in|is|how many) (?:millimet(?:er|re)s|mm)\b/i],
   ['ep-metric', /\bmetric\b/i],
-  ['french', /\b(?:in|which|what) French\b/],
+  ['french', /\b(?:[Ii]n|[Ww]hich|[Ww]hat) French\b/],
   ['needle-gauge', /\b(?:in|which|what) gauge\b|\bthe gauge (?:with|of|for) (?:the|an?)\b/i],
 ];
 
@@ -123,7 +123,7 @@ export const asksElse = (line: string): boolean =>
 const SIZE_ASKED =
   /\b(?:which|what)\s(?:[a-z-]+\s){0,2}(?:sizes?|gauges?|French|needles?|cannulas?|catheters?|sutures?|tubes?|drains?|sheaths?)\b/i;
 const HOW_MANY =
-  /\b(?:what|which) (?:time|day|date|age|year|week|month|page|price|dose|volume|room|bed|angle|speed|rate|score|grade|percentage|number of)\b|(?:^|\bQ\W+|[.:?]\s)\W*when\s(?:is|are|do|does|did|should|must|can|was|were|may|to|will)\b|\bhow (?:old|long|often|far|deep)\b|\bhow many (?!(?:\w+ )?(?:mm|millimet|French|Fr\b|Ch\b|noughts|zeros|zeroes|thousandths|inches))/i;
+  /\b(?:what|which) (?:time|day|date|age|year|week|month|page|price|dose|volume|room|bed|angle|speed|rate|score|grade|percentage|number of)\b|(?:^|\bQ\W+|[.:?]\s)\W*when\s(?:is|are|do|does|did|should|must|can|was|were|may|to|will)\b|\bhow (?:old|long|often|far|deep)\b|\bhow many (?!(?:\w+ )?(?:mm|millimet|French|Fr\b|Ch\b|thousandths|inches))/i;
 /** "Number of lumens in …?", "what is the usual volume of the balloon?", "Days before it comes out?" */
 const ELSE_ASKED =
   /(?:^|\b[Qq](?:uestion)?\W{1,5}|[.?:]\s|\b(?:what|which)(?:['’]s|\sis|\sare|\swas)\s)(?:the\s)?(?:(?:usual|typical|normal|recommended|maximum|minimum|max|min|total|balloon|correct|ideal|average)\s){0,2}(?:number of (?!noughts|zero|French)|volume|days|weeks|hours|minutes|attempts|angle|depth|(?:[a-z]+(?:['’]s)?\s)?exponent|dose|rate|pressure|age)\b[^?]*\?\W*$/i;
@@ -220,7 +220,7 @@ function justAsked({ around, scene }: Place, { span }: Bare): Asked | undefined 
 function lastAsking(scene: Scene, before: number): Asked | undefined {
   const sentence = scene.sentences.findLast(
     ({ start, end }) =>
-      start < before && end <= before + 1 && scene.passage.text.slice(start, end).includes('?'),
+      start < before && end <= before + 1 && /\?|_{2}/.test(scene.passage.text.slice(start, end)),
   );
   return sentence && { scene, start: Math.max(sentence.start, sentence.end - LONGEST), end: sentence.end };
 }
@@ -231,7 +231,7 @@ function systemAsked({ scene, start, end }: Asked, bare: Bare, board: Board): re
   const same = systemsOf(own.filter((one) => holds(one, bare.value)));
   if (same.length > 0) return same.length === 1 ? same : [];
   const text = scene.passage.text.slice(start, Math.min(end, start + LONGEST));
-  const unit = FOR_UNIT.find(([, pattern]) => pattern.test(text))?.[0];
+  const unit = unitAsked(text);
   if (unit) return [unit];
   if (own.some((one) => one.sizes[0]?.system === 'millimetre' && one.sizes[0].value === bare.value))
     return ['millimetre'];
@@ -246,8 +246,15 @@ function systemAsked({ scene, start, end }: Asked, bare: Bare, board: Board): re
     : [];
 }
 
+/** The system that a question asks for: "which French is 5 mm?" */
+export const unitAsked = (question: string): System | undefined =>
+  FOR_UNIT.find(([, pattern]) => pattern.test(question))?.[0];
+
 const FOR_UNIT: readonly (readonly [System, RegExp])[] = [
-  ['french', /\b(?:in|which|what|how many)\s(?:French|Fr|Ch)\b|[_…?=]\s?\??\s?(?:Fr|French|Ch)\b/],
+  [
+    'french',
+    /\b(?:[Ii]n|[Ww]hich|[Ww]hat|[Hh]ow many)\s(?:French|Fr|Ch)\b|[_…?=]\s?\??\s?(?:Fr|French|Ch)\b/,
+  ],
   [
     'millimetre',
     /\b(?:in|how many)\s(?:millimet(?:er|re)s?|mm)\b|[_…?=]\s?\??\s?(?:mm|millimet(?:er|re)s?)\b/i,

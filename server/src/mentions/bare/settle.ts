@@ -75,7 +75,7 @@ export function settle(question: Question): Settled | undefined {
     const systems = RUNGS[rung](question).filter(
       (system) =>
         (bare.decimals < 2 || system === 'millimetre') &&
-        !(system === 'french' && rung === 'passage' && RUNS.test(place.text)) &&
+        !(system === 'french' && AROUND.has(rung) && RUNS.test(place.text)) &&
         (suits(system, bare) ||
           (system === 'usp' && (countsUp(bare) || besideZeros(place, bare) || rung === 'fellow-options')) ||
           rung === 'asked' ||
@@ -104,6 +104,7 @@ export function settle(question: Question): Settled | undefined {
 }
 
 /** "20 isn't faster than 18": a litre through cannulas, whatever French was spoken of around. */
+const AROUND: ReadonlySet<RungName> = new Set<RungName>(['passage', 'passage-device']);
 const RUNS = /\b(?:faster|slower|fastest|slowest)\b/i;
 
 /** "0, 1, 2, 3, 4, 5, 6, 7": the whole numbers of the threads, told one after the other. */
@@ -130,10 +131,7 @@ const horsesTube = ({ bare, place }: Question, rung: RungName, system: System): 
   (bare.value * 2) % 1 === 0 &&
   !bare.spoken &&
   (!/^(?:tube-decimal|inner-numbered)$/.test(rung) || bare.value <= 16) &&
-  ((rung === 'noun' &&
-    bare.decimals === 0 &&
-    bare.value <= 30 &&
-    /^\s(?:mm\s)?cuffed\b/i.test(place.after)) ||
+  ((rung === 'noun' && bare.value <= 30 && /^\s(?:mm\s)?cuffed\b/i.test(place.after)) ||
     (TUBE_NAMED.has(rung) && largeTube(place.around, system, bare.value)));
 const TUBE_NAMED: ReadonlySet<RungName> = new Set<RungName>([
   'sentence',
@@ -159,9 +157,6 @@ const holdsNearby = ({ bare, known: mentions, place }: Question, system: System)
 const wideGauge = ({ bare, known: mentions, place, board, frame }: Question, system: System): boolean =>
   system === 'needle-gauge' &&
   frame === 'article' &&
-  bare.decimals === 0 &&
-  bare.value >= 7 &&
-  bare.value < 14 &&
   [
     ...mentionsIn(mentions, { start: Math.max(0, place.span.start - 400), end: place.span.start }),
     ...[1, 2, 3, 4].flatMap((back) => board.settled[place.scene.passage.index - back] ?? []),
@@ -185,7 +180,7 @@ function citation(
   if (spoken || decimals > 0 || run.values.length < 2 || run.values.includes(0)) return false;
   if (!/^[.)]?\s*(?:\n|$)/.test(text.slice(run.end)) || !/[a-z]{4}[).]?\s$/.test(text.slice(0, run.start)))
     return false;
-  if (!/^[0-9]{1,2}(?:,\s?[0-9]{1,2})+$/.test(text.slice(run.start, run.end))) return false;
+  if (!/^[0-9]{1,2}(?:,\s[0-9]{1,2})+$/.test(text.slice(run.start, run.end))) return false;
   return (
     ![...devices, ...materials].some((hit) => hit.end === run.start - 1) &&
     !HANDING.test(text.slice(0, run.start))
@@ -215,11 +210,10 @@ function allowed(system: System, rung: RungName, question: Question): boolean {
     return rung === 'sentence' && bare.value <= 1 && frame === 'article' && /\ban?\s$/i.test(place.before);
   if (rung === 'bracket' || (rung === 'of-metric' && besideMetric(place, bare))) return true;
   if (citation(place, bare)) return false;
-  if (rung === 'sentence') return frame !== 'loose' || (bare.value === 0 && !bare.spoken);
+  if (rung === 'sentence') return frame !== 'loose' || bare.value === 0;
   return (
     frame === 'alone' ||
     frame === 'option' ||
-    bare.value === 0 ||
     bare.run.values.includes(0) ||
     (rung === 'earlier' && frame === 'article' && toldWhole(question)) ||
     (bare.value === 1 && frame === 'article') ||

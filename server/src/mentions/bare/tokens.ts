@@ -8,7 +8,7 @@ import { readNumber, WORD_NUMBER } from '../words/numbers.ts';
 
 const START = '(?<![0-9A-Za-zÀ-ÿ.,:/⁄$€£#%°_+^-])';
 const END = '(?![0-9A-Za-zÀ-ÿ%°_]|[.,:/][0-9]|-(?![0-9]{1,2}[.][05](?![0-9]))[0-9A-Za-z])';
-const SPOKEN = `twenties|thirties|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?`;
+const SPOKEN = `twenties|thirties|(?:twenty|thirty)-[a-z]{3,5}(?=s(?![a-z]))|${WORD_NUMBER}(?:-(?:oh|five)|[\\s](?:point[\\s](?:five|oh|zero)|and[\\s]a[\\s]half))?`;
 
 /** Digits, words, the far end of "7.0-8.0"; a plural s may follow. */
 const TOKEN_HERE = new RegExp(

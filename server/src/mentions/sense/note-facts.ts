@@ -66,92 +66,89 @@ const DOGS =
 /** Widest tracheal tube of a dog, mm. */
 const WIDEST_OF_DOGS = 16;
 
+type Scenes = Surroundings['scenes'];
+
+const matches = (scenes: Scenes, pattern: RegExp): boolean =>
+  scenes.some(({ passage }) => pattern.test(passage.text));
+const names = (scenes: Scenes, test: (device: Device) => boolean): boolean =>
+  scenes.some(({ kinds }) => [...kinds].some(test));
+const namesMaterial = (scenes: Scenes): boolean => scenes.some(({ materials }) => materials.length > 0);
+
+const GAUGE_WORD = /\bgauge\b/i;
+const gauge = (scenes: Scenes) =>
+  matches(scenes, GAUGE_WORD) || matches(scenes, /[0-9]{2}\s?-?(?:G\b|gauge|ga\b)/);
+const needles = (scenes: Scenes) =>
+  matches(scenes, GAUGE_WORD) || names(scenes, (one) => systemOf(one) === 'needle-gauge');
+const smallLetterGauge = (scenes: Scenes) =>
+  scenes.flatMap(({ passage }) => passage.text.match(SMALL_GAUGE) ?? []).length >= 2;
+const french = (scenes: Scenes) =>
+  matches(scenes, /[0-9]\s?-?(?:Fr\b|French|Ch\b)/) ||
+  names(scenes, (one) => one !== 'catheter' && systemOf(one) === 'french');
+const threadNames = (scenes: Scenes) => new Set(scenes.flatMap(({ passage }) => namesIn(passage.text)));
+const thread = (scenes: Scenes) => namesMaterial(scenes) || matches(scenes, THREAD);
+const things = (scenes: Scenes) => names(scenes, () => true) || namesMaterial(scenes);
+const tracheal = (scenes: Scenes) => names(scenes, (one) => one === 'tracheal-tube');
+const wires = (scenes: Scenes) => names(scenes, (one) => one === 'guidewire');
+
 /** Each is found out when it is first asked for: most notes ask for few. */
 class Facts implements NoteFacts {
-  readonly #around: Surroundings;
-  readonly #known = new Map<keyof NoteFacts, unknown>();
+  readonly #scenes: Scenes;
+  readonly #known = new Map<unknown, unknown>();
 
-  constructor(around: Surroundings) {
-    this.#around = around;
+  constructor({ scenes }: Surroundings) {
+    this.#scenes = scenes;
   }
 
-  #once<T>(fact: keyof NoteFacts, find: () => T): T {
-    if (!this.#known.has(fact)) this.#known.set(fact, find());
-    return this.#known.get(fact) as T;
+  #once<T>(find: (scenes: Scenes) => T, key: unknown = find): T {
+    if (!this.#known.has(key)) this.#known.set(key, find(this.#scenes));
+    return this.#known.get(key) as T;
   }
 
-  #any(fact: keyof NoteFacts, pattern: RegExp): boolean {
-    return this.#once(fact, () => this.#matches(pattern));
-  }
-
-  #matches(pattern: RegExp): boolean {
-    return this.#around.scenes.some((scene) => pattern.test(scene.passage.text));
-  }
-
-  #names(test: (device: Device) => boolean): boolean {
-    return this.#around.scenes.some((scene) => [...scene.kinds].some(test));
-  }
-
-  get #word(): boolean {
-    return this.#matches(/\bgauge\b/i);
+  #any(pattern: RegExp): boolean {
+    return this.#once((scenes) => matches(scenes, pattern), pattern);
   }
 
   get gauge(): boolean {
-    return this.#once('gauge', () => this.#word || this.#matches(/[0-9]{2}\s?-?(?:G\b|gauge|ga\b)/));
+    return this.#once(gauge);
   }
   get needles(): boolean {
-    return this.#once('needles', () => this.#word || this.#names((one) => systemOf(one) === 'needle-gauge'));
+    return this.#once(needles);
   }
   get smallLetterGauge(): boolean {
-    return this.#once('smallLetterGauge', () => {
-      let small = 0;
-      for (const { passage } of this.#around.scenes) small += passage.text.match(SMALL_GAUGE)?.length ?? 0;
-      return small >= 2;
-    });
+    return this.#once(smallLetterGauge);
   }
   get french(): boolean {
-    return this.#once(
-      'french',
-      () =>
-        this.#matches(/[0-9]\s?-?(?:Fr\b|French|Ch\b)/) ||
-        this.#names((one) => one !== 'catheter' && systemOf(one) === 'french'),
-    );
+    return this.#once(french);
   }
   get charriere(): boolean {
-    return this.#any('charriere', CHARRIERE);
+    return this.#any(CHARRIERE);
   }
   get letterFrench(): boolean {
-    return this.#any('letterFrench', LETTER_FRENCH);
+    return this.#any(LETTER_FRENCH);
   }
   get trueFalse(): boolean {
-    return this.#any('trueFalse', TRUE_FALSE);
+    return this.#any(TRUE_FALSE);
   }
   get threadNames(): ReadonlySet<string> {
-    return this.#once(
-      'threadNames',
-      () => new Set(this.#around.scenes.flatMap((scene) => namesIn(scene.passage.text))),
-    );
+    return this.#once(threadNames);
   }
   get thread(): boolean {
-    return this.#once('thread', () => this.#material || this.#matches(THREAD));
+    return this.#once(thread);
   }
   get things(): boolean {
-    return this.#once('things', () => this.#names(() => true) || this.#material);
-  }
-  get #material(): boolean {
-    return this.#around.scenes.some((scene) => scene.materials.length > 0);
+    return this.#once(things);
   }
   get tracheal(): boolean {
-    return this.#once('tracheal', () => this.#names((one) => one === 'tracheal-tube'));
+    return this.#once(tracheal);
   }
   get wires(): boolean {
-    return this.#once('wires', () => this.#names((one) => one === 'guidewire'));
+    return this.#once(wires);
   }
   get dogs(): boolean {
-    return this.#any('dogs', DOGS);
+    return this.#any(DOGS);
   }
   get largeAnimals(): boolean {
-    return this.#any('largeAnimals', LARGE_ANIMALS);
+    return this.#any(LARGE_ANIMALS);
   }
 }
 

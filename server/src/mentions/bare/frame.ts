@@ -180,6 +180,7 @@ function elsewhere(place: Place, bare: Bare): boolean {
       )) ||
     otherBefore(place.before) ||
     GROUP_BEFORE.test(place.before.slice(-32)) ||
+    afterBlade(place) ||
     SHARES_UNIT.test(place.before) ||
     IN_A_SUM.test(place.before) ||
     COUNT_OF.test(place.before) ||
@@ -222,6 +223,12 @@ const UP_TO = /^\s(?:to|for|until|under|below)\s[0-9.]{1,4}\s?(?:kg|kilos?|years
 const MATCHED = /^\s(?:goes with|belongs to|matches|pairs with|with)\s[A-H](?![A-Za-z])/;
 /** "seven and a half on the outside": so many millimetres. */
 const ON_OUTSIDE = /^\s(?:on the |at the )?(?:outside|inside|across)\b/i;
+
+/** "Blade? I like the 3.": the sentence before names it and no more. */
+function afterBlade({ scene, sentence }: Place): boolean {
+  const before = scene.passage.text.slice(Math.max(0, sentence.start - 28), sentence.start);
+  return finds(/(?:^|[.!?:*\n])\W*(?:and\s)?(?:the\s|your\s)?(?:blades?|gloves?)\W+$/i, before);
+}
 
 /** "30 left": what is in stock; "18 left ACF" is an arm. */
 const LEFT_OVER = /^ left(?= ?(?:$|[.,;:)\n]|over\b))/;

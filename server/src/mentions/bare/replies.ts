@@ -225,13 +225,14 @@ function lastAsking(scene: Scene, before: number): Asked | undefined {
   return sentence && { scene, start: Math.max(sentence.start, sentence.end - LONGEST), end: sentence.end };
 }
 
-/** A size of the question with this very value; else the unit it asks for, else the one kind of thing it names. */
+/** The unit behind a gap; a size of the question with this very value; else the unit it asks for, else the one kind of thing it names. */
 function systemAsked({ scene, start, end }: Asked, bare: Bare, board: Board): readonly System[] {
+  const text = scene.passage.text.slice(start, Math.min(end, start + LONGEST));
+  const unit = unitAsked(text);
+  if (unit && text.includes('__')) return [unit];
   const own = mentionsIn(board.settled[scene.passage.index]!, { start, end });
   const same = systemsOf(own.filter((one) => holds(one, bare.value)));
   if (same.length > 0) return same.length === 1 ? same : [];
-  const text = scene.passage.text.slice(start, Math.min(end, start + LONGEST));
-  const unit = unitAsked(text);
   if (unit) return [unit];
   if (own.some((one) => one.sizes[0]?.system === 'millimetre' && one.sizes[0].value === bare.value))
     return ['millimetre'];

@@ -20,7 +20,7 @@ import {
   TAKING,
   THROUGH,
 } from '../words/passing.ts';
-import { fluid, stops } from './passing-stops.ts';
+import { fluid, putsIn, stops } from './passing-stops.ts';
 
 /** Which of two goes through which. */
 export interface Pass {
@@ -103,6 +103,7 @@ function conditionBefore(items: readonly Item[], from: number, to: number): numb
 function rolesAt(scene: Scene, at: number): Roles | undefined {
   const { items } = scene;
   const { word } = items[at]!;
+  if (putsIn(items, at)) return undefined;
   if (THROUGH.has(word) || guidedBy(items, at) || (ALONG.has(word) && goesBefore(items, at)))
     return told(items, at, through(scene, at)) ?? ledThrough(scene, at);
   if (OVER.has(word)) return over(items, at) ?? ledOver(scene, at);

@@ -27,3 +27,15 @@ export const fluid = (items: readonly Item[], from: number, to: number): boolean
   items.slice(from, to + 1).some(({ word }) => FLUIDS.test(word));
 const FLUIDS =
   /^(?:fluids?|blood|saline|flow|litres?|liters?|water|contrast|drugs?|drip|air|gas|oxygen|urine|pus|infusions?|transfusions?|injections?|inject|injected)$/;
+
+/** "Take out the 18 Fr and put in a 16 Fr": what follows is put there, and nothing goes through it. */
+export const putsIn = (items: readonly Item[], at: number): boolean =>
+  /^(?:in|down)$/.test(items[at]!.word) &&
+  PUTS.test(items[at - 1]?.word ?? '') &&
+  /^(?:an?|the|our|your|another)$/.test(items[at + 1]?.word ?? '') &&
+  (at < 2 || (items[at]!.word === 'in' ? BY_WHOM : NEXT).test(items[at - 2]!.word));
+const PUTS =
+  /^(?:put|place[ds]?|slip|slipped|slide|slid|drop|dropped|thread|threaded|insert|inserted|pass|passed|push|pushed|feed|fed|run|ran|pop|popped|putting|placing|slipping|sliding|threading|passing)$/;
+const BY_WHOM =
+  /^(?:and|or|then|to|by|[,;:.—–]|we|you|i|they|she|he|please|can|will|should|must|could|may|might|just|now|instead|simply|usually|always|never|not)$/;
+const NEXT = /^(?:and|then)$/;

@@ -59,7 +59,8 @@ const ofMistakes = remembered(
 );
 
 /** "3. Tying too hard. If 5-0 snaps, change to 4-0, which is thicker.": the mistake has its name, and the item ends in advice. */
-const advises = ({ passage, before: [name], items, after, next }: Scene): boolean =>
+const advises = ({ passage, headings, before: [name], items, after, next }: Scene): boolean =>
+  /\b(?:mistakes|errors|slips|pitfalls)\b/.test(headings.at(-1) ?? '') &&
   passage.list !== undefined &&
   name !== undefined &&
   name.close === '.' &&
@@ -69,9 +70,9 @@ const advises = ({ passage, before: [name], items, after, next }: Scene): boolea
   finds(ADVICE, joined(items));
 /** What hands do. What heads do, and what is read or written, may be told in the next sentence. */
 const DOING =
-  /^(?:putting|using|bending|pulling|cutting|tying|grabbing|leaving|storing|opening|pushing|forcing|holding|gripping|crushing|clamping|rushing|drawing|jerking|tugging|knotting|twisting|kinking)$/;
+  /^(?:putting|bending|pulling|cutting|tying|grabbing|leaving|storing|opening|pushing|forcing|holding|gripping|crushing|clamping|rushing|drawing|jerking|tugging|knotting|twisting|kinking)$/;
 const ADVICE =
-  /(?:^|[,;:—–] )(?:so |and so |then |and |please )*(?:be (?:gentle|careful|kind|patient)|(?:change|switch|go (?:up|down)|move|step) to|use|take|choose|pick|handle|hold|treat|go (?:easy|gently|slowly))\b/;
+  /(?:^|[,;:—–] )(?:so |and so |then |and |please )*(?:be (?:gentle|careful|kind|patient)|(?:change|switch|go (?:up|down)|move|step) to|use|take|choose|pick|handle|treat|go (?:easy|gently|slowly))\b/;
 
 /** "Sizes: questions, model answers, common errors": the title of what has several parts, each with a heading of its own. */
 const SEVERAL_PARTS = /^[^,]+,[^,]+(?:,| and )[^,]+$/;

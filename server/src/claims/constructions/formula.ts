@@ -12,6 +12,7 @@ import { inName } from './no-operation.ts';
 import { ofSheaths } from './of-sheaths.ts';
 import { ownInside } from './own-inside.ts';
 import { ruleClaim } from './rule-claim.ts';
+import { sameBore } from './same-bore.ts';
 import { anotherScale, scaleTold } from './scale-told.ts';
 import { scaleRule } from './scales.ts';
 import { sheathed } from './sheathed.ts';
@@ -56,7 +57,7 @@ const MULTIPLY = new Set([
 const MM = /^(?:mm|millimet(?:re|er)s?|millimetric)$/;
 /** Sides, metric numbers and the devices whose numbers are told: with none of them the sentence states no rule. */
 const SUBJECTS =
-  /\b(?:outer|outside|external|inner|inside|internal)\b|^(?:lumen|hub|metric|ep|mm|millimet\w+|inch(?:es)?|thousandths|sheaths?|introducers?|guidewires?|endotracheal|tracheal|ett|double-lumen)(?:'s)?$/;
+  /\b(?:outer|outside|external|inner|inside|internal)\b|^(?:lumen|bores?|hub|metric|ep|mm|millimet\w+|inch(?:es)?|thousandths|sheaths?|introducers?|guidewires?|endotracheal|tracheal|ett|double-lumen)(?:'s)?$/;
 
 export const formula: Construction = {
   id: 'formula',
@@ -67,7 +68,10 @@ export const formula: Construction = {
   ],
   leaning: true,
   read(scene) {
-    const strict = [...sheathed(scene), ...sizedBy(scene), ...ownInside(scene)].slice(0, 1);
+    const strict = [...sheathed(scene), ...sizedBy(scene), ...ownInside(scene), ...sameBore(scene)].slice(
+      0,
+      1,
+    );
     const sized = strict.length > 0 ? strict : toldSide(scene);
     if (sized.length > 0) return [...sized, ...anotherScale(scene, sized)];
     const rule = ofScale(scene);

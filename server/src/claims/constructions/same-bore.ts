@@ -29,7 +29,7 @@ const WALL = cue(/^wall(?:s|ed)?$/);
 const WALLS =
   /\b(?:whatever|regardless of|irrespective of|no matter how (?:thick|thin)|however (?:thick|thin)|thin-walled or not|thin wall or (?:thick|not))\b(?: (?:their|the|its|kind|sort|type|of))*(?: walls?| thickness of (?:the|their) walls?)?\b/;
 const SAME =
-  /\b(?:any two|all|every|each|both|any)\b.*\b(?:have|has) (?:exactly |just |precisely )?(?:the|one) (?:very )?same (?:bores?|lumens?|inside|inner diameter|inside diameter|internal diameter|hole)\b/;
-const BORE = /^(?:bores?|lumens?|inside|diameter|hole)$/;
+  /\b(?:any two|all|every|each|both|any)\b.*\b(?:have|has) (?:exactly |just |precisely )?(?:the|one) (?:very )?same (?:bores?|lumens?|inside|inner diameter|inside diameter|internal diameter)\b/;
+const BORE = /^(?:bores?|lumens?|inside|diameter)$/;
 const TURNS =
   /\b(?:not|never|no(?! matter)|nor|neither|cannot|\w+n't|if|unless|would|might|could|may|outside|outer|length|almost|nearly|wrong|myth|mistake)\b/;

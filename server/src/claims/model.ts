@@ -6,6 +6,7 @@ import type { Edit, Step } from '../checks/model.ts';
 import type { Mention } from '../mentions/model.ts';
 import type { Span } from '../notes/model.ts';
 import type { Device, Size, System } from '../sizes/model.ts';
+import type { PartlySeries } from '../sizes/tables/between.ts';
 import type { Part } from '../texts/index.ts';
 
 /** What a comparison is about. `outer` is thickness; `other` is none of our business (length, price, pain). */
@@ -156,9 +157,11 @@ export interface ExistenceClaim extends Base {
   readonly odd?: { readonly written: string; readonly because: string; readonly sources?: readonly string[] };
   /**
    * Said not to exist: each of the sizes itself, all that are finer or thicker than it, all between the two, or every
-   * gauge that is no even number (then `size` names none).
+   * number that is odd, or that is no whole one (then `size` names none).
    */
-  readonly absent?: 'itself' | 'finer' | 'thicker' | 'between' | 'uneven';
+  readonly absent?: 'itself' | 'finer' | 'thicker' | 'between' | 'uneven' | 'half';
+  /** Of what that is said, where it is not hypodermic needles. */
+  readonly series?: PartlySeries;
 }
 
 export interface KeyClaim extends Base {

@@ -20,6 +20,7 @@ export { type Drawn, drawSizes, escapeXml, type Picture } from './picture.ts';
 export * from './points.ts';
 export * from './sheet/index.ts';
 export * from './sources.ts';
+export { PARTLY_SERIES, type PartlySeries } from './tables/between.ts';
 export { FLOW, FLOW_SOURCES } from './tables/flow.ts';
 export { GUIDEWIRES } from './tables/guidewires.ts';
 export * from './wire.ts';

@@ -73,9 +73,9 @@ function claimOf(scene: Scene, way: Way, { from, to }: Words): Reading | undefin
   const own = sizesIn(said) ?? (way.absent === 'beyond' ? numberIn(scene, said) : undefined);
   const group = own ?? (way.absent === 'beyond' ? spokenOf(scene, from) : undefined);
   if (way.absent === 'uneven') return ofNeedles(scene, said) ? reading(scene, from, to, 'uneven') : undefined;
-  if (!group || !oneScale(group)) return undefined;
+  if (!group || !oneScale(group, way.absent === 'between')) return undefined;
   const needles = group.sizes[0]!.system === 'needle-gauge';
-  if (!speaksOf(scene, said, group)) return undefined;
+  if (!speaksOf(scene, own ? said : [...said, ...namedWith(scene, group)], group)) return undefined;
   if (way.shelf && (shelved(scene) || (!placeless(said) && missed(scene)))) return undefined;
   const open = way.vague || (missable(way, said) && !alone(scene, from, to));
   if (open && !saysOfScale(scene, needles)) return undefined;
@@ -83,6 +83,14 @@ function claimOf(scene: Scene, way: Way, { from, to }: Words): Reading | undefin
   if (!absent || (absent === 'between' && group.sizes.length !== 2)) return undefined;
   return reading(scene, from, to, absent, group);
 }
+
+/** The sentence before that names the size says what has it: "Needles stop at 27 G. Nothing finer is made." */
+const namedWith = ({ before }: Scene, { mentions }: Group): readonly Item[] =>
+  before
+    .at(-1)
+    ?.items.filter(
+      (item, _, all) => all.some(({ mention }) => mention && mention === mentions[0]) && item.kind === 'word',
+    ) ?? [];
 
 /** Of things that are told of as a whole. */
 function speaksOf(scene: Scene, said: readonly Item[], group: Group): boolean {
@@ -116,7 +124,7 @@ function sizesIn(items: readonly Item[]): Group | undefined {
 
 /** "The scale stops at 4", said of sutures. */
 function numberIn(scene: Scene, items: readonly Item[]): Group | undefined {
-  const number = items.find(({ word }, i) => /^[1-4]$/.test(word) && LEADS.test(items[i - 1]?.word ?? ''));
+  const number = items.find(({ word }, i) => /^[0-4]$/.test(word) && LEADS.test(items[i - 1]?.word ?? ''));
   const sizes = number && [{ system: 'usp' as const, value: Number(number.word) }];
   return sizes && saysOfThreads(scene) && !items.some(({ word }) => /^(?:gauges?|needles?)$/.test(word))
     ? { from: -1, to: -1, mentions: [], sizes }
@@ -132,8 +140,11 @@ function spokenOf({ items, before }: Scene, from: number): Group | undefined {
 }
 
 /** Written for certain, of one scale, each a size of its own. */
-const oneScale = ({ mentions, sizes }: Group): boolean =>
-  mentions.every(({ kind, sizes: own }) => kind !== 'ambiguous' && own.length === 1) &&
+const oneScale = ({ mentions, sizes }: Group, between: boolean): boolean =>
+  mentions.every(
+    ({ kind, sizes: own }) =>
+      kind !== 'ambiguous' && (own.length === 1 || (between && mentions.length === 1 && own.length === 2)),
+  ) &&
   /^(?:usp|needle-gauge|wire-inch)$/.test(sizes[0]?.system ?? '') &&
   sizes.every(({ system }) => system === sizes[0]!.system);
 
@@ -183,5 +194,5 @@ function reading(
   };
 }
 const SIZED = ({ kind }: Item): boolean => kind === 'size';
-const NUMBERED = ({ word }: Item): boolean => /^[1-4]$/.test(word);
+const NUMBERED = ({ word }: Item): boolean => /^[0-4]$/.test(word);
 const UNEVEN = ({ word }: Item): boolean => /^(?:twos|2s|even|two|2|odd|uneven|odd-numbered)$/.test(word);

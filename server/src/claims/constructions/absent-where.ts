@@ -9,7 +9,7 @@ import type { Group, Scene } from '../text/scene.ts';
 const [BEFORE, AFTER] = [500, 200];
 
 /** What stands around a sentence, in lower case. */
-const around = remembered((scene: Scene): string =>
+export const around = remembered((scene: Scene): string =>
   [...scene.headings, scene.lead ? joined(scene.lead.items) : '', nearby(scene)].join('\n'),
 );
 
@@ -28,11 +28,13 @@ const ENTRY = /^\s*(?:[A-Za-z]?\d{1,3}[.):]|[-*•])\s/;
 
 /** Supposed, doubted, told of others, past, with an exception, or said of one place: "here", "in this tray", "for the eye". */
 export function narrowed({ items }: Scene): boolean {
-  const text = joined(items).replace(TO_JUDGE, '');
+  const text = joined(items).replace(TO_JUDGE, '').replace(FOLLOWS, '');
   return NARROWS.test(text) || OPENED.test(text.replace(OF_SCALE, ''));
 }
 /** Asked of the statement, and no part of it. */
 const TO_JUDGE = /\b(?:true or false|right or wrong|t or f)\b/;
+/** What follows for whoever meets one: "…, so if a packet says No. 1 it is a misprint". */
+const FOLLOWS = / , (?:so|and so|hence) (?:if|when|whenever|should) .*$/;
 const NARROWS =
   /\b(?:if|unless|whether|suppose|supposing|imagine|pretend|would|were|was|had|did|could|might|may|perhaps|maybe|probably|possibly|presumably|apparently|allegedly|supposedly|almost|nearly|practically|virtually|hardly|rarely|seldom|common|commonly|usually|usual|generally|mostly|often|normally|typically|routinely?|sometimes|in practice|as far as|think|thinks|believes?|reckons?|to my knowledge|except|excepting|apart from|other than|besides|but for|only for|aside|until|yet|any ?more|any longer|nowadays|today|currently|still|once|game|joke|joking|true|untrue|false|wrong|myth|nonsense|mistake|says?|said|told|claims?|asks?|asked|heard|why|which of|here|we|we're|our|ours|us|my|mine|i|this|these|those|ward|wards|theatre|theatres|tray|trays|kits?|drawers?|shel(?:f|ves)|cupboards?|trolley|stock\w*|hospital|department|clinic|unit|room|country|store|stores|patients?|wounds?|box|boxes|list above|above|below|figure|picture|photo|slide)\b/;
 /** "In dentistry, …", "for the eye …", "with gut, …". */

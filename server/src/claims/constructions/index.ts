@@ -16,6 +16,7 @@ import { defined } from './defined.ts';
 import { direction } from './direction.ts';
 import { equative } from './equative.ts';
 import { equivalence } from './equivalence.ts';
+import { evenOnly } from './even-only.ts';
 import { existence } from './existence.ts';
 import { fit } from './fit.ts';
 import { flowLaws } from './flow-laws.ts';
@@ -127,6 +128,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   usual,
   wrongUnit,
   absence,
+  evenOnly,
   existence,
   oddSizes,
   offSeries,

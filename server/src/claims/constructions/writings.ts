@@ -32,10 +32,19 @@ function twoWritings(scene: Scene): Reading[] {
   if (all[0]!.sizes[0]!.system === 'french') return apart(scene);
   if (items.some((item, i) => turns(item) && !wayOf(items, i))) return [];
   const [a, b, ...more] = [...new Map(all.map((one) => [one.sizes[0]!.value, one])).values()];
-  if (!a || !b || more.length > 0 || !confused(a, b)) return [];
+  if (!a || !b || more.length > 0 || !confused(a, b) || twice(all)) return [];
   const cue = sameness(items) ?? tied(items, a, b);
   return cue === undefined ? [] : [reading(scene, a, b, cue)];
 }
+
+/** "From 2-0 to 0, for 1-0 and 0 are one": one size in two writings, which may be what is said to be the same. */
+const twice = (all: readonly Group[]): boolean =>
+  all.some(({ mentions: [one], sizes }) =>
+    all.some(
+      ({ mentions: [other], sizes: same }) =>
+        one && other && sizes[0]!.value === same[0]!.value && one.text !== other.text,
+    ),
+  );
 
 /** The writings of a sentence, all of threads or all of one unit; none when another size is named. */
 function writtenIn(items: readonly Item[]): Group[] {

@@ -1,10 +1,10 @@
 /** Sizes said not to exist: contradicted only by one that surely does, right only where surely none does. */
-import { fullLabel, label, neighbours, surelyMade } from '../../sizes/index.ts';
+import { fullLabel, label, type Made, neighbours, PARTLY_SERIES, surelyMade } from '../../sizes/index.ts';
 import type { Lens, Size } from '../../sizes/model.ts';
 import { type Phrase, phrase } from '../../texts/index.ts';
 import type { ExistenceClaim } from '../model.ts';
 import { FRAME } from '../texts/frame.ts';
-import { ABSENT } from '../texts/missing.ts';
+import { ABSENT, WHOLE_SERIES } from '../texts/missing.ts';
 import { cannotTell, type Judgement, lensOf, mm, sourceNames } from './model.ts';
 import { labels } from './words.ts';
 
@@ -14,7 +14,7 @@ export type AbsenceClaim = ExistenceClaim & { readonly absent: NonNullable<Exist
 export function judgeAbsent(claim: AbsenceClaim): Judgement {
   const says = saysOf(claim);
   const lens = lensOf(claim.size);
-  const tried = candidates(claim, lens).map((size) => ({ size, ...surelyMade(size, lens) }));
+  const tried = madeOf(claim) ?? candidates(claim, lens).map((size) => ({ size, ...surelyMade(size, lens) }));
   const there = tried.find(({ made }) => made === 'yes');
   const settling = there ?? (tried.every(({ made }) => made === 'no') ? tried[0] : undefined);
   if (!settling) return cannotTell(says, '');
@@ -36,13 +36,15 @@ export function judgeAbsent(claim: AbsenceClaim): Judgement {
 const HOLDS = {
   itself: ABSENT.exists,
   uneven: ABSENT.exists,
+  half: ABSENT.exists,
   finer: ABSENT.finerExists,
   thicker: ABSENT.thickerExists,
   between: ABSENT.betweenExists,
 } as const;
 
-function saysOf({ absent, size: { sizes } }: AbsenceClaim): Phrase {
-  if (absent === 'uneven') return phrase(ABSENT.uneven);
+function saysOf({ absent, series, size: { sizes } }: AbsenceClaim): Phrase {
+  if (absent === 'uneven' || absent === 'half')
+    return phrase(ABSENT[absent], { things: phrase(WHOLE_SERIES[series ?? 'needle']) });
   const [first] = sizes;
   if (first && (absent === 'finer' || absent === 'thicker'))
     return phrase(ABSENT[absent], { size: nameOf(first) });
@@ -53,13 +55,20 @@ function saysOf({ absent, size: { sizes } }: AbsenceClaim): Phrase {
 const nameOf = (size: Size): string =>
   size.system === 'usp' && size.value > 0 ? fullLabel(size) : label(size);
 
+/** What is made of a series that is none of hypodermic needles. */
+function madeOf({ series, absent }: AbsenceClaim): readonly (Made & { readonly size: Size })[] | undefined {
+  const row = series && PARTLY_SERIES[series];
+  const sizes = row && (absent === 'half' ? row.half : row.odd);
+  return sizes?.map((size) => ({ size, made: 'yes', because: row!.because, sources: [] }));
+}
+
 /** The gauges of every needle cupboard that are no even numbers. */
 const UNEVEN = [19, 21, 23, 25, 27].map((value): Size => ({ system: 'needle-gauge', value }));
 
 /** The sizes of which one that exists would break the claim. */
 function candidates({ absent, size: { sizes } }: AbsenceClaim, lens: Lens): readonly Size[] {
   const [first, second] = sizes;
-  if (absent === 'uneven') return UNEVEN;
+  if (absent === 'uneven' || absent === 'half') return absent === 'half' ? [] : UNEVEN;
   if (!first || absent === 'itself') return sizes;
   if (absent === 'between') return second ? inside(first, second) : [];
   const side = absent === 'finer' ? 'thinner' : 'thicker';

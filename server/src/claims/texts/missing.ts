@@ -25,8 +25,12 @@ export const ABSENT = {
     de: 'Hier steht: Zwischen {size} gibt es keine Größe.',
   },
   uneven: {
-    en: 'Says needle gauges are even numbers only.',
-    de: 'Hier steht: Kanülen gibt es nur in geraden Gauge-Zahlen.',
+    en: 'Says {things} are even numbers only.',
+    de: 'Hier steht: {things} sind immer gerade Zahlen.',
+  },
+  half: {
+    en: 'Says {things} are whole numbers only.',
+    de: 'Hier steht: {things} sind immer ganze Zahlen.',
   },
   exists: { en: '{size} exists: {because}.', de: '{size} gibt es: {because}.' },
   finerExists: {
@@ -47,4 +51,16 @@ export const ABSENT = {
   },
   and: { en: ' and ', de: ' und ' },
   none: { en: 'Right: {because}.', de: 'Richtig: {because}.' },
+} as const satisfies Texts;
+
+/** Of what it is said that it has only even or whole numbers. */
+export const WHOLE_SERIES = {
+  needle: { en: 'needle gauges', de: 'Gauge-Zahlen von Kanülen' },
+  fistula: { en: 'gauges of fistula needles', de: 'Gauge-Zahlen von Fistelkanülen' },
+  spinal: { en: 'gauges of spinal needles', de: 'Gauge-Zahlen von Spinalkanülen' },
+  epidural: { en: 'gauges of epidural needles', de: 'Gauge-Zahlen von Epiduralkanülen' },
+  dental: { en: 'gauges of dental needles', de: 'Gauge-Zahlen von Dentalkanülen' },
+  pen: { en: 'gauges of pen needles', de: 'Gauge-Zahlen von Pen-Nadeln' },
+  winged: { en: 'gauges of winged needles', de: 'Gauge-Zahlen von Flügelkanülen' },
+  french: { en: 'French sizes', de: 'Charrière-Zahlen' },
 } as const satisfies Texts;

@@ -25,13 +25,15 @@ const THICKER = '(?:thicker|bigger|larger|heavier|coarser|stouter|wider)';
 const MORE = `(?:${FINER}|${THICKER})`;
 const MOST = '(?:finest|thinnest|smallest|thickest|biggest|largest|heaviest|coarsest|stoutest)';
 const THAN = ` than (?:${ONE}${NOUN}|that|this|it)`;
+/** "Nothing is made thicker than 0": a whole number of the USP scale, though nothing beside it says so. */
+const THAN_LAST = ` than (?:${ONE}${NOUN}|(?:(?:size|number) )?[0-4]|that|this|it)`;
 const OF_ALL =
   '(?:there (?:is|are)|in existence|that (?:exists?|is made|are made)|made|ever made|on the market|in the world|(?:of|in|on) the usp(?: (?:scale|series|system|list))?|of all(?: (?:sutures|threads|usp sizes))?|(?:of|on) the scale)';
 const ENDS = '(?:stops?|ends?|finish(?:es)?|gives? up|runs? out|comes? to an end)';
 const VAGUE = '(?:(?:the )?(?:scale|series|numbering|list|sizes|numbers)|sutures|threads|it)';
 const NAMED = `(?:${SCALE}|(?:the )?(?:suture|thread|needle|gauge) (?:sizes?|scale|numbering|numbers|gauges)|needle gauges|hypodermic needles|gauges)`;
 /** Whole numbers of the USP scale are read here though nothing beside them says that they are sizes. */
-const LAST = `(?:${ONE}|(?:(?:size|number) )?[1-4])`;
+const LAST = `(?:${ONE}|(?:(?:size|number) )?[0-4])`;
 const AT_END = '(?: (?:at|on|in) the \\w+ (?:end|side))?';
 
 /** What is said of what. */
@@ -75,6 +77,14 @@ const ITSELF: readonly Way[] = [
     'itself',
     `${ROW}${NOUN} (?:is|are) ${ADVERB}(?:not|no) (?:an? )?(?:real |usp )?(?:needle |suture |thread )(?:sizes?|gauges?)`,
   ),
+  way(
+    'itself',
+    `(?:what|the (?:one|size|number)(?: (?:that|which))?) (?:${ADVERB}(?:(?:does|do) (?:simply )?not|doesn't|don't) ${ADVERB}exist|(?:is not|isn't|is never) made)${EVERYWHERE} (?:is|are) ${ROW}${NOUN}`,
+  ),
+  way(
+    'itself',
+    `(?:the )?(?:iv |venous )?cannula (?:list|series|range|scale|gauges|sizes) (?:has|have|knows?) no ${ROW}`,
+  ),
   way('itself', `(?:there is|there's|there are) ${ADVERB}no ${ROW}${NOUN}${EVERYWHERE}`, { shelf: true }),
   way(
     'itself',
@@ -91,7 +101,7 @@ const BEYOND: readonly Way[] = [
   ),
   way(
     'beyond',
-    `(?:nothing|no ${THING}) ${MORE}(?:${THAN})? (?:exists?|(?:is|are) (?:made|manufactured|produced)|has ever been made)${EVERYWHERE}|no ${THING} (?:(?:is|are) (?:ever )?|has ever been |have ever been )(?:made|manufactured|produced) (?:any )?${MORE}${THAN}`,
+    `(?:nothing|no ${THING}) ${MORE}(?:${THAN})? (?:exists?|(?:is|are) (?:made|manufactured|produced)|has ever been made)${EVERYWHERE}|(?:nothing|no ${THING}) (?:(?:is|are) (?:ever )?|has ever been |have ever been )(?:made|manufactured|produced) (?:any )?${MORE}${THAN_LAST}`,
   ),
   way(
     'beyond',
@@ -127,6 +137,9 @@ const BEYOND: readonly Way[] = [
   }),
 ];
 
+const ON = '(?:straight|directly|right)';
+/** "… goes straight from 5-0 to 7-0": what lies between is left out. Both may be read as one range. */
+const STRAIGHT = `(?:go(?:es)?|runs?|steps?|moves?) (?:${ON} from ${ONE}(?: to ${ONE})?|from ${ONE} ${ON} to ${ONE})|(?:jumps?|leaps?|skips?|hops?) (?:${ON} )?from ${ONE}(?: (?:${ON} )?to ${ONE})?`;
 /** "USP has no size between 2-0 and 4-0". */
 const BETWEEN: readonly Way[] = [
   way(
@@ -138,6 +151,11 @@ const BETWEEN: readonly Way[] = [
     `(?:there is|there's|there are) ${ADVERB}(?:no (?:other |further |such thing as an? )?${THING})(?: in)? between ${ONE} and ${ONE}${EVERYWHERE}|between ${ONE} and ${ONE} (?:there is|there's|there are|lies?|comes?) ${ADVERB}no (?:other |further )?${THING}${EVERYWHERE}`,
     { shelf: true },
   ),
+  way('between', `(?:${NAMED}|${SCALE}) (?:${STRAIGHT})`, { shelf: true }),
+  way('between', `(?:${VAGUE}|the (?:run|sequence|row|ladder)) (?:${STRAIGHT})`, {
+    shelf: true,
+    vague: true,
+  }),
 ];
 
 const GAUGES = `(?:${NEEDLES}(?: gauges?| sizes| gauge numbers)?|(?:the )?gauges?|gauge (?:numbers|sizes|scale)|the gauge scale)`;
@@ -161,4 +179,4 @@ export const ENDING: readonly string[] =
 
 /** One of them must be there before any pattern is tried. */
 export const SAYS_NO =
-  /^(?:no|not|never|nor|neither|nothing|nobody|no-one|won't|don't|doesn't|isn't|aren't|skips|omits|leaves|misses|stops?|ends?|finish(?:es)?|gives?|runs?|comes?|where|goes?|gets?|there|exists?|existence|made|twos|2s|steps|even|uneven|odd|world|market|finest|thinnest|smallest|thickest|biggest|largest|heaviest|coarsest|stoutest)$/;
+  /^(?:no|not|never|nor|neither|nothing|nobody|no-one|won't|don't|doesn't|isn't|aren't|skips|omits|leaves|misses|stops?|ends?|finish(?:es)?|gives?|runs?|comes?|where|go(?:es)?|gets?|there|exists?|existence|made|jumps?|leaps?|hops?|steps?|moves?|skips?|twos|2s|steps|even|uneven|odd|world|market|finest|thinnest|smallest|thickest|biggest|largest|heaviest|coarsest|stoutest)$/;

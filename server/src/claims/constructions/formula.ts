@@ -6,6 +6,7 @@ import { changed } from '../text/place.ts';
 import type { Scene } from '../text/scene.ts';
 import { NEGATIONS } from '../words/changes.ts';
 import { factor, NUMBERS } from './factor.ts';
+import { gaugeNames, HOLLOW_WORDS } from './gauge-names.ts';
 import { readMetric } from './metric-rule.ts';
 import type { Construction, Reading } from './model.ts';
 import { inName } from './no-operation.ts';
@@ -64,6 +65,8 @@ export const formula: Construction = {
   needs: () => [
     { holds: ['system'] },
     { like: SUBJECTS },
+    { sizes: 1, words: HOLLOW_WORDS },
+    { words: HOLLOW_WORDS, also: /^(?:needles?|cannula[se]?)$/ },
     { holds: ['answers'], words: [...DIVIDE, ...MULTIPLY] },
   ],
   leaning: true,
@@ -80,7 +83,8 @@ export const formula: Construction = {
     if (told.length > 0) return told;
     const scale = scaleRule(scene);
     if (scale.length > 0) return scale;
-    return scaleTold(scene);
+    const named = gaugeNames(scene);
+    return named.length > 0 ? named : scaleTold(scene);
   },
 };
 

@@ -28,6 +28,7 @@ import { grab } from './grab.ts';
 import { gutRule } from './gut-rule.ts';
 import { hued } from './hued.ts';
 import { hues } from './hues.ts';
+import { inchLengths } from './inch-lengths.ts';
 import { label } from './label.ts';
 import { laidOut } from './laid-out.ts';
 import { lasting } from './lasting.ts';
@@ -80,6 +81,7 @@ export const CONSTRUCTIONS: readonly Construction[] = [
   sums,
   worded,
   equivalence,
+  inchLengths,
   width,
   boxed,
   restated,

@@ -404,9 +404,10 @@ function reported(scene: Scene, { claim, from, at }: Reading): boolean {
   return (subject && !speaksAgain(scene.items.slice(0, at + 1), verb)) || forbidding;
 }
 
-/** "You are told to put in two", "I want you to say", "so write it in:": an order, not a report. */
+/** "You are told to put in two", "those who think in inches", "I want you to say", "so write it in:": an order, not a report. */
 const ordered = (items: readonly Item[], verb: number): boolean =>
   (items[verb]!.word === 'told' && items[verb + 1]?.word === 'to') ||
+  /^thinks? in (?:inch|mm|millimet|cm|centimet|metric|imperial)/.test(joined(items, verb, verb + 3)) ||
   /^(?:want|expect|need|like) you to$/.test(joined(items, verb - 3, verb)) ||
   (/^(?:write|read|say|print|tell|imagine|use|show)$/.test(items[verb]!.word) &&
     /^(?:so|please|then|,|:|;|must|should)$/.test(items[verb - 1]?.word ?? '') &&

@@ -75,7 +75,7 @@ export const HEARSAY: readonly Hearsay[] = [
   },
   {
     place: 'before',
-    like: /\b(?:whoever|anyone who|anybody who|those who)\b/,
+    like: /\b(?:whoever|anyone who|anybody who|those who)\b(?! (?:thinks?|works?|prefers?|measures?|counts?|likes?) (?:in )?(?:inch|mm\b|millimet|cm\b|centimet|metric|imperial))/,
     example: 'Whoever takes the 22 G because «a 22 G is wider than an 18 G» will wait.',
   },
   {
@@ -330,7 +330,7 @@ export const HEARSAY: readonly Hearsay[] = [
   },
   {
     place: 'within',
-    like: /\b(?:seems?|seemed|appear(?:s|ed)?(?! (?:as|on|under|beside|next) )|(?:looks?|looked|feels?|felt) (?:about |nearly |just |almost )?as|believing|thinking|supposing|assuming|imagining|expecting|(?:who|that) (?:still |really |also )?(?:believes?|thinks?|thought|says?|said|reckons?|assumes?|imagines?|claims?|reverses?))\b/,
+    like: /\b(?:seems?|seemed|appear(?:s|ed)?(?! (?:as|on|under|beside|next) )|(?:looks?|looked|feels?|felt) (?:about |nearly |just |almost )?as|believing|thinking|supposing|assuming|imagining|expecting|(?:who|that) (?:still |really |also )?(?:believes?|thinks?(?! in (?:inch|mm|millimet|cm|centimet|metric|imperial|french|gauge))|thought|says?|said|reckons?|assumes?|imagines?|claims?|reverses?))\b/,
     example: 'She chose the 22 G, believing it to be wider than the 18 G.',
   },
   {
@@ -378,7 +378,7 @@ export const HEARSAY: readonly Hearsay[] = [
   },
   {
     place: 'behind',
-    like: /, (?:says|said|claims|claimed|writes|wrote|insists|insisted|reads) (?:an?|one|some|another|that|this|his|her|their) [a-z]{3,}/,
+    like: /, (?:says?|said|claims?|claimed|writes?|wrote|insists?|insisted|reads) (?:(?:an?|one|some|another|that|this|his|her|their) [a-z]{3,}|(?:the |most |many |all )?(?:students|trainees|juniors|candidates|pupils|learners|beginners)\b)/,
     example: '«A 22 G is wider than an 18 G», says a table online.',
   },
   {

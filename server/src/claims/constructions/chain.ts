@@ -4,6 +4,7 @@
  */
 import type { Note } from '../../notes/model.ts';
 import type { Item } from '../text/items.ts';
+import { joined } from '../text/joined.ts';
 import { remembered } from '../text/remember.ts';
 import { type Group, groups, type Scene, sameSystem } from '../text/scene.ts';
 import type { Construction, Reading } from './model.ts';
@@ -34,7 +35,7 @@ function unnamed(scene: Scene, run: Run): Reading[] {
   const legend = legendOf(scene.note);
   const first = run.groups[0]!;
   // ">" is an arrow to many; "<" is hardly ever one.
-  const alone = run.sign === '<' && MONOTONE.has(first.sizes[0]!.system);
+  const alone = (run.sign === '<' || compares(scene)) && MONOTONE.has(first.sizes[0]!.system);
   if (!legend && !alone) return [];
   const at = scene.items.findIndex((item, i) => i > first.to && item.word === run.sign);
   const falls = (run.sign === '>') === ((legend ?? 1) === 1);
@@ -42,15 +43,25 @@ function unnamed(scene: Scene, run: Run): Reading[] {
 }
 const MONOTONE: ReadonlySet<string> = new Set(['french', 'tube-id']);
 
+/** "Comparison list:", above what has signs in it: ">" is no arrow there. */
+const compares = ({ lead, headings, items }: Scene): boolean =>
+  items.every((item) => item.kind === 'size' || item.deviceNoun || /^[<>.;,]$/.test(item.word)) &&
+  (COMPARES.test(lead ? joined(lead.items) : '') || COMPARES.test(headings.at(-1) ?? ''));
+const COMPARES =
+  /\b(?:comparisons?|comparing|compare[ds]?|which is (?:the )?(?:wider|thicker|bigger|larger)|(?:wider|thicker|bigger|larger) than|size signs|with signs)\b/;
+
 /** '">" = wider than', "> means thicker": what the note says the sign stands for; 1 when ">" is the big end. */
 const legendOf = remembered((note: Note): 1 | -1 | undefined => {
-  const said = LEGEND.exec(note.text);
-  if (!said) return undefined;
-  const big = !/^(?:thinner|finer|narrower|smaller)$/.test(said[2]!.toLowerCase());
-  return (said[1] === '>') === big ? 1 : -1;
+  const { sign, word } = (LEGEND.exec(note.text) ?? NAMED_FIRST.exec(note.text))?.groups ?? {};
+  if (!sign || !word) return undefined;
+  const big = !/^(?:thinner|finer|narrower|smaller)$/.test(word.toLowerCase());
+  return (sign === '>') === big ? 1 : -1;
 });
+/** "Thicker than (>)". */
+const NAMED_FIRST =
+  /\b(?<word>wider|thicker|bigger|larger|broader|fatter|thinner|finer|narrower|smaller)(?: than)? ?\(["'“‘`]?(?<sign>[<>])["'”’`]?\)/i;
 const LEGEND =
-  /(?:^|[\s"'“‘`(])([<>])["'”’`)]?\s?(?:=|:|means|is|for|stands for|reads)\s?["'“‘`]?(?:is )?(wider|thicker|bigger|larger|broader|fatter|thinner|finer|narrower|smaller)\b/i;
+  /(?:^|[\s"'“‘`(])(?<sign>[<>])["'”’`)]?\s?(?:=|:|means|is|for|stands for|reads)\s?["'“‘`]?(?:is )?(?<word>wider|thicker|bigger|larger|broader|fatter|thinner|finer|narrower|smaller)\b/i;
 
 /** The first sizes that have a sign between each two, one and the same; things may be named beside them. */
 function runIn(all: readonly Group[], items: readonly Item[]) {

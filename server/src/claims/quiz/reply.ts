@@ -29,6 +29,7 @@ import {
   spanOf,
 } from './desk.ts';
 import { elliptic } from './ellipsis.ts';
+import { fitting } from './fitting.ts';
 import { chosenIn, filled } from './gap.ts';
 import type { Keyed } from './key.ts';
 import { type Pair, replySpan } from './pairs.ts';
@@ -45,6 +46,8 @@ export function readReply(pair: Pair, desk: Desk): KeyReading[] {
   if (/^(?:who|whose)$/.test(question.items[0]?.word ?? '')) return [];
   if (reply.items.some((item) => HEDGES.has(item.word) || item.word === '?')) return [];
   if (unitMended(pair)) return [];
+  const goes = fitting(pair, desk);
+  if (goes) return asserted([goes], pair);
   // "Can someone explain why I had the yellow one?" "My neighbour had a fourteen.": no size was asked for.
   if (question.items.some(({ word }) => word === 'why')) return polar(pair, desk) ?? [];
   return (

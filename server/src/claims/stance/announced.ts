@@ -133,6 +133,6 @@ const easilyTaken = (items: readonly Item[], i: number): boolean =>
     items[i - 1]?.word ?? '',
   );
 
-/** "no mistake", "not wrong": the word is itself denied. */
+/** "no mistake", "not wrong", "right unless crossed out": the word is itself denied. */
 export const deniedMistake = (items: readonly Item[], i: number) =>
-  items.slice(Math.max(0, i - 2), i).some((item) => NEGATIONS.has(item.word));
+  items.slice(Math.max(0, i - 2), i).some((item) => NEGATIONS.has(item.word) || item.word === 'unless');

@@ -124,6 +124,11 @@ const CHECKS =
 
 /** "I used to think so too, but a 20 G …": where the author's own word begins. */
 const turnedTo = (items: readonly Item[], first: number): number => {
+  // "You would think so, and yes, …"
+  const yes = items.findLastIndex(
+    (item, i) => i < first && item.word === 'yes' && items[i - 1]?.word === 'and',
+  );
+  if (yes > 1 && items[yes - 2]!.word === ',') return yes + 1;
   const but = items.findLastIndex(
     (item, i) => i < first && item.word === 'but' && items[i - 1]?.word === ',',
   );

@@ -37,7 +37,8 @@ export const byAge: Construction = {
     // "Cuffed, half a size off. So that one has a 4.5": which of the two rules the tube is by stays open.
     const before = scene.before.at(-1);
     if (before && HALF.test(textOf(before.items)) && !cuffOf(textOf(scene.items))) return [];
-    const age = ageIn(own) ?? (tubes.length === 1 ? ageBefore(scene, own) : undefined);
+    const age =
+      ageIn(own) ?? (tubes.length === 1 ? (ofSameChild(scene, own) ?? ageBefore(scene, own)) : undefined);
     if (age === undefined || age > 16) return [];
     // One tube for one age: "at six 5.5, at eight 6.0" is a row of them.
     if (
@@ -92,7 +93,7 @@ const NOT_TRACHEAL = /\b(?:tracheostom\w+|laryngeal|mask|supraglottic|nasopharyn
 
 /** Takes up a child spoken of before. */
 const CARRIES =
-  /^(?:you|you'd|you'll|he|him|she|her|that|that's|so|it|they|them|take|takes|needs?|cuffed|uncuffed)$/;
+  /^(?:you|you'd|you'll|he|him|she|her|that|that's|so|it|they|them|take|takes|needs?|cuffed|uncuffed|same)$/;
 
 /** Up to the end of the clause that names the tube: what follows is about another. */
 function clauseEnd(items: readonly Item[], to: number): number {
@@ -104,7 +105,7 @@ function clauseEnd(items: readonly Item[], to: number): number {
 
 /** "if you have a two-year-old": who it is about, not whether it holds. */
 const GIVEN =
-  /\b(?:if|when|whenever|suppose|say) (?:you've got|you've|you have|you get|you are given|you meet|there is|there's|he is|she is|he's|she's|the child is|it's)\b/g;
+  /\b(?:if|when|whenever|suppose|say) (?:you've got|you've|you have|you get|you are given|you were given|you want|you need|you use|you meet|there is|there's|he is|she is|he's|she's|the child is|it's)\b/g;
 
 const LED =
   /^(?:[a-z]+ : )?(?:so|then|and|cuffed|uncuffed|that|that's|that is|which|you|you'd|you'll|you would|for (?:him|her|them|that)|he|she|they|it|him|her|take|ask|open|want|i'd|we'd)\b/;
@@ -126,6 +127,24 @@ function ageBefore(scene: Scene, own: string): number | undefined {
     if (ages.length > 0) return ages.length === 1 && !ROW.test(text) ? ages[0] : undefined;
   }
   return undefined;
+}
+
+const SAME =
+  /\b(?:the same|that same|the very same) (?:lad|lass|boy|girl|child|kid|toddler|patient|youngster|age|one|little one)\b/;
+/** "4/4 is 1": a quarter of the age, which is not told again. */
+const QUARTERED = /\b(1[0-2]|[1-9]) (?:\/|÷|over|divided by) (?:4|four) (?:is|=|makes|gives|,|\+|plus)/;
+
+/** "A cuffed one for the same lad": the age of the one child of the sentences before. */
+function ofSameChild(scene: Scene, own: string): number | undefined {
+  if (!SAME.test(own)) return undefined;
+  const before = [...scene.context.slice(-2), ...scene.before].slice(-3);
+  const ages = before.flatMap(({ items }) => {
+    const text = textOf(items);
+    const told = [...agesIn(text), ...bareAge(text)];
+    const quartered = QUARTERED.exec(text)?.[1];
+    return told.length > 0 || quartered === undefined ? told : [Number(quartered)];
+  });
+  return new Set(ages).size === 1 ? ages[0] : undefined;
 }
 
 /** "The girl is eight." */

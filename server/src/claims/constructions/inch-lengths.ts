@@ -49,7 +49,7 @@ const INCH = `(?<inch>${INCHES})(?:[\\s-]?(?:inch|inches)(?!\\w)|\\s?["″](?!\\
 const BARE_INCH = '(?<bare>[0-9]{1,2})\\s?in(?![\\w-])';
 /** No part of a longer number, a range or a product. */
 const START =
-  '(?<![\\w.,/½¼¾⅛⅜⅝⅞–×-]|[–×-] |\\b(?:to|or|and|by|x|no\\.?|number|room|bay|step|figure|fig\\.?) )';
+  '(?<![\\w.,/½¼¾⅛⅜⅝⅞–×-]|[–×-] |[0-9½¼¾] (?:to|or|and) |\\b(?:by|x|no\\.?|number|room|bay|step|figure|fig\\.?) )';
 const END =
   '(?!\\s*(?:[-–x×/]|to|or|by|and)\\s*[0-9½¼¾])(?!\\s(?:longer|shorter|more|less|wider|thicker|narrower|thinner|deeper|apart|away|from|wide|thick|across|deep|in (?:diameter|width)|too|per|every|each|of|square|further|on|above|below|is|are)\\b)';
 

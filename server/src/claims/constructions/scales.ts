@@ -245,6 +245,9 @@ export function scaleRule(scene: Scene): Reading[] {
   const apart = items.slice(measure.to + 1, measure.to + 3).some((item) => /^(?:not|never)$/.test(item.word));
   const said = apart ? items.slice(0, measure.to + 1) : items;
   if (said.some((item) => NEGATIONS.has(item.word) && !(apart && item.word === 'rather'))) return [];
+  // "Nothing but the length" tells of it; "nothing of the length" does not.
+  if (said.some(({ word: one }, i) => one === 'nothing' && /^(?:of|about|on)$/.test(said[i + 1]?.word ?? '')))
+    return [];
   return [reading(scene, scale, measure, formula)];
 }
 

@@ -101,7 +101,7 @@ const BEYOND: readonly Way[] = [
   ),
   way(
     'beyond',
-    `(?:nothing|no ${THING}) ${MORE}(?:${THAN})? (?:exists?|(?:is|are) (?:made|manufactured|produced)|has ever been made)${EVERYWHERE}|(?:nothing|no ${THING}) (?:(?:is|are) (?:ever )?|has ever been |have ever been )(?:made|manufactured|produced) (?:any )?${MORE}${THAN_LAST}`,
+    `(?:nothing|no ${THING}) ${MORE}(?:${THAN_LAST})? (?:exists?|(?:is|are) (?:made|manufactured|produced)|has ever been made)${EVERYWHERE}|(?:nothing|no ${THING}) (?:(?:is|are) (?:ever )?|has ever been |have ever been )(?:made|manufactured|produced) (?:any )?${MORE}${THAN_LAST}`,
   ),
   way(
     'beyond',

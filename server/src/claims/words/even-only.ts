@@ -46,11 +46,14 @@ const without = (ones: string, subject: string, kind: string, noun: string): rea
   `${kind} ${ones} (?:${GONE})`,
   `${NONE} ${noun} (?:in|on|among|of) ${subject}`,
   `${subject} (?:has|have|knows?) no ${noun}`,
+  `(?:in|on) ${subject} (?:, )?${NONE} ${noun}`,
 ];
 const ODD = '(?:odd|uneven|odd-numbered)';
 const ODD_NOUN = '(?:odd (?:ones|numbers|sizes|gauges)|odds)';
 const HALF = 'half(?:-sizes?)?';
 const HALF_NOUN = '(?:halves|half sizes?|half numbers?|half-sizes)';
+
+const HALF_A_FRENCH = `${NONE} such thing as half a french|french (?:has|knows) only whole (?:numbers|sizes)`;
 
 export interface EvenWay {
   readonly series: PartlySeries;
@@ -79,7 +82,11 @@ function waysOf(series: PartlySeries): readonly EvenWay[] {
     series,
     absent: 'half',
     named,
-    like: of([comes(`(?:all )?${subject}`, WHOLE), ...without(ones, subject, HALF, HALF_NOUN)].join('|')),
+    like: of(
+      [comes(`(?:all )?${subject}`, WHOLE), HALF_A_FRENCH, ...without(ones, subject, HALF, HALF_NOUN)].join(
+        '|',
+      ),
+    ),
     they: of(comes(THEY, WHOLE)),
   };
   return [uneven, half];

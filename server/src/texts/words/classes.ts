@@ -57,6 +57,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   'Arterial lines are taught as 20 G at the wrist and 18 G in the groin, finer in children':
     'Für arterielle Zugänge werden 20 G am Handgelenk und 18 G in der Leiste gelehrt, bei Kindern feinere',
   'Fistula needles for dialysis are 14 to 17 G': 'Fistelkanülen für die Dialyse haben 14 bis 17 G',
+  'Dialysis lines for adults are 11.5 to 16 Fr': 'Dialysekatheter für Erwachsene haben 11,5 bis 16 Charrière',
   'Epidural needles are 16 to 18 G in adults': 'Epiduralkanülen haben bei Erwachsenen 16 bis 18 G',
   'Injections into the muscle are taught with 22 to 25 G':
     'Für Injektionen in den Muskel werden 22 bis 25 G gelehrt',

@@ -222,7 +222,9 @@ const ROOM: readonly {
   {
     inner: 'right',
     denied: true,
-    pattern: new RegExp(`^(?:is|are|was) (?:much |far |just |a bit )?too ${SMALL} ${LETS}`),
+    pattern: new RegExp(
+      `^(?:is|are|was) (?:(?:much|far|just|a bit|therefore|thus|indeed) )?too ${SMALL} ${LETS}`,
+    ),
   },
   { inner: 'right', pattern: new RegExp(`^(?:is|are|was) (?:just |easily |quite )?${BIG} enough ${LETS}`) },
   {
@@ -232,7 +234,9 @@ const ROOM: readonly {
   {
     inner: 'left',
     denied: true,
-    pattern: new RegExp(`^(?:is|are|was) (?:much |far |just |a bit )?too ${BIG} ${IN}`),
+    pattern: new RegExp(
+      `^(?:is|are|was) (?:(?:much|far|just|a bit|therefore|thus|indeed) )?too ${BIG} ${IN}`,
+    ),
   },
   { inner: 'left', pattern: new RegExp(`^(?:is|are|was) (?:just |easily |quite )?${SMALL} enough ${IN}`) },
 ];

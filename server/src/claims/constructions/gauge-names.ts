@@ -34,13 +34,13 @@ const written = remembered((items: Scene['items']) => ({
   gauge: items.every(({ mention }) => !mention || mention.sizes[0]?.system === 'needle-gauge'),
 }));
 
-const ADVERB = '(?:(?:also|really|actually|simply|just|always|in fact|of course) )?';
+const ADVERB = '(?:(?:also|really|actually|simply|just|always|therefore|thus|indeed|in fact|of course) )?';
 const NEEDLE = '(?:needles?|cannulas?|cannulae|one)';
 /** The number, or one needle with its size. */
 const GAUGE = `(?:(?:the |a )?(?:needle )?gauge(?: number| size)?(?: of an? ${NEEDLE})?)`;
 const SIZED = `(?:(?:an?|the|every|any|your) # ?(?:${NEEDLE})?)`;
 const THINGS = `(?:${SIZED}|(?:an? |the |every |hypodermic |injection )?${NEEDLE})`;
-const NAMES = `(?:${GAUGE} ${ADVERB}(?:is (?:an? )?(?:measure(?:ment)? of|named (?:for|by|after)|set by)|measures|stands for|refers to|describes|gives|names|tells you(?: about)?|says|shows(?: you)?)|${THINGS.replaceAll('  ', ' ')} ?(?:is|are) ${ADVERB}(?:named|called|numbered|sized) (?:for|by|after))`;
+const NAMES = `(?:${GAUGE} ${ADVERB}(?:is ${ADVERB}(?:an? )?(?:measure(?:ment)? of|named (?:for|by|after)|set by)|measures|stands for|refers to|describes|gives|names|tells you(?: about)?|says|shows(?: you)?)|${THINGS.replaceAll('  ', ' ')} ?(?:is|are) ${ADVERB}(?:named|called|numbered|sized) (?:for|by|after))`;
 const WIDTH = '(?:(?:size|width|diameter) of )?';
 const HOLLOW = `(?:(?:how (?:wide|big|large) )?${WIDTH}(?:the |its |their )?`;
 /** Nothing else may stand behind it that would be what is named. */

@@ -38,7 +38,7 @@ const ABOUT =
 /** After a bare "in", which is a preposition nearly everywhere, only what converts. */
 const CONVERTS =
   '(?:=|≈|equals|is equal to|(?:comes?|came) (?:out )?(?:to|at|as)|works? out (?:at|as|to)|makes|amounts? to|converts? (?:in)?to|translates? (?:in)?to|corresponds? to|is the same (?:length )?as|, (?:that is|i\\.e\\.|or),?)';
-const TIES = `(?:\\s*(?:long )?(?:is|are|${CONVERTS})\\s*(?:in (?:metric|mm|inches|millimetres|centimetres) )?(?:${ABOUT} )?)`;
+const TIES = `(?:\\s*(?:long )?(?:(?:is|are)(?: (?:therefore|thus|really|of course|indeed))?|${CONVERTS})\\s*(?:in (?:metric|mm|inches|millimetres|centimetres) )?(?:${ABOUT} )?)`;
 const STRICT = `(?:\\s*${CONVERTS}\\s*(?:${ABOUT} )?)`;
 const OPENED = `(?:\\s*\\(\\s*(?:=|≈|~|i\\.e\\.,? |${ABOUT} )?\\s*)`;
 const METRIC =

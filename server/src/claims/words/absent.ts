@@ -79,7 +79,7 @@ const ITSELF: readonly Way[] = [
   ),
   way(
     'itself',
-    `(?:what|the (?:one|size|number)(?: (?:that|which))?) (?:${ADVERB}(?:(?:does|do) (?:simply )?not|doesn't|don't) ${ADVERB}exist|(?:is not|isn't|is never) made)${EVERYWHERE} (?:is|are) ${ROW}${NOUN}`,
+    `(?:what|the (?:one|size|number)(?: (?:that|which))?) (?:${ADVERB}(?:(?:does|do) (?:simply )?not|doesn't|don't) ${ADVERB}exist|(?:is not|isn't|is never) made)${EVERYWHERE} (?:is|are) ${ADVERB}${ROW}${NOUN}`,
   ),
   way(
     'itself',

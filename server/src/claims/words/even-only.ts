@@ -25,8 +25,10 @@ const onesOf = (series: PartlySeries): string =>
     : `${NAMES[series]} needles?`;
 
 const ONLY = '(?:only|always|all|just|exclusively)';
-const COMES = '(?:go(?:es)?|comes?|runs?|exists?|(?:is|are) (?:numbered|made|sold|produced|manufactured))';
-const NONE = "(?:there is|there's|there are)(?: (?:simply|really|just|in fact|actually))? no";
+const SO = '(?: (?:therefore|thus|really|of course|indeed|simply))?';
+const COMES = `(?:go(?:es)?|comes?|runs?|exists?|(?:is|are)${SO} (?:numbered|made|sold|produced|manufactured))`;
+const NONE =
+  "(?:there is|there's|there are)(?: (?:simply|really|just|in fact|actually|therefore|thus|of course|indeed))? no";
 const GONE =
   "(?:do not|don't|does not|doesn't) exist|(?:are|is) (?:not|never) made|aren't made|isn't made|(?:are|is) (?:a |all )?misprints?";
 /** A clause begins here; a person's word before it was looked for already. */
@@ -36,7 +38,7 @@ const CLOSES = '(?= ?$| [;:,.!)—–(]| (?:and|but|so|because|since|which)\\b)'
 
 /** What is said of `subject`, or of `they` where the series was named before. */
 const comes = (subject: string, numbers: string): string =>
-  `${subject} (?:${ONLY} ${COMES} (?:in|by|as) (?:an? )?${numbers}|${COMES}(?: up)? (?:${ONLY} (?:in|by|as) ${numbers}|(?:in|by|as) ${numbers} (?:only|alone|throughout))|(?:is|are) ${ONLY} (?:an? )?${numbers}|(?:is|are) ${numbers} only)`;
+  `${subject} (?:${ONLY} ${COMES} (?:in|by|as) (?:an? )?${numbers}|${COMES}(?: up)? (?:${ONLY} (?:in|by|as) ${numbers}|(?:in|by|as) ${numbers} (?:only|alone|throughout))|(?:is|are)${SO} ${ONLY} (?:an? )?${numbers}|(?:is|are)${SO} ${numbers} only)`;
 const EVEN = 'even(?:-numbered)?(?: (?:numbers?|gauges?|sizes?))?';
 const WHOLE = '(?:whole|full)(?: (?:numbers?|gauges?|sizes?|frenches))';
 

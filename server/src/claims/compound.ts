@@ -6,7 +6,8 @@ import type { Item } from './text/items.ts';
 const JOINS =
   /^(?:because|since|which|who|whose|being|so|therefore|hence|thus|but|yet|while|whereas|although|though|;)$/;
 /** Of a material or a point: an aside, or a claim that it is the only one. */
-const PROPERTY_JOINS = /^(?:with|only|sole|always|exclusively)$/;
+const PROPERTY_JOINS =
+  /^(?:with|only|sole|always|exclusively|than|more|less|faster|slower|quicker|sooner|longer)$/;
 /** Of a scale: how much a step makes of it may be what is denied. */
 const TIMES =
   /^(?:halves|halved|halving|half|doubles?|doubled|doubling|triples?|trebles?|quarters?|twice|thrice|threefold|twofold|tenfold|always|exactly|equally|evenly|proportional\w*|linear\w*)$/;

@@ -74,12 +74,21 @@ function courseDevice(place: Place, system: System): Device | undefined {
 export function materialOf(place: Place, system: System): string | undefined {
   if (system !== 'usp' && system !== 'ep-metric' && system !== 'millimetre') return undefined;
   const [hit] = ordered(place, place.materials, (scene) => scene.materials);
-  return hit && !leftBehind(place, hit) && !ofOtherRows(place, hit) ? hit.means : undefined;
+  return hit && !leftBehind(place, hit) && !ofOtherRows(place, hit) && !ofBothKinds(place, hit)
+    ? hit.means
+    : undefined;
 }
 
 /** "Front: 3-0 → back: metric 2", and on the next line "Front: metric 2, gut": the material of a later line that has its own size. */
 const ofLaterLine = (place: Place, hit: Span): boolean =>
   /\n[^\n]*\d[^\n]*$/.test(place.scene.passage.text.slice(place.span.end, hit.start));
+
+/** "Gut or synthetic: a self-test" over it: both kinds are spoken of. */
+const ofBothKinds = (place: Place, hit: Hit<string>): boolean =>
+  !place.scene.materials.includes(hit) &&
+  wider(place).some(
+    ({ materials, brief }) => materials.includes(hit) && /\bsynthetics?\b/i.test(brief.slice(0, 120)),
+  );
 
 /** In a table of which other rows name a material, one that only stands above the table is not meant in every row. */
 function ofOtherRows({ around, scene: { passage } }: Place, { start, end, word }: Hit<string>): boolean {
@@ -100,7 +109,7 @@ const MOST_ROWS = 60;
 /** "3-0 gut is metric 3, a 3-0 synthetic thread is metric 2": a class of threads takes the place of the material before. */
 function leftBehind(place: Place, hit: Hit<string>): boolean {
   if (OTHER_KIND.test(textBefore(place))) return true;
-  if (!place.materials.includes(hit)) return KIND_BEHIND.test(textBehind(place));
+  if (!place.materials.includes(hit)) return KIND_BEHIND.test(textBehind(place)) || answersAsked(place, hit);
   if (hit.start >= place.span.end && ofLaterLine(place, hit)) return true;
   if (hit.start >= place.span.end)
     return TURNED.test(place.scene.passage.text.slice(place.span.end, hit.start));
@@ -111,6 +120,11 @@ function leftBehind(place: Place, hit: Hit<string>): boolean {
     KIND_BEHIND.test(textBehind(place))
   );
 }
+
+/** "Which synthetic is as thick as 4-0 gut? 3-0": the answer is of the kind that is asked for. */
+const answersAsked = ({ scene: { passage }, span }: Place, hit: Span): boolean =>
+  passage.text.slice(hit.end, span.start).includes('?') &&
+  /\bsynthetics?\b[^.?]{0,60}$/i.test(passage.text.slice(0, hit.start));
 
 /** "a size 0 synthetic", "2-0 absorbable". */
 const KIND_BEHIND = /^\s(?:synthetics?|(?:non-?)?absorbable|monofilament|braid|newer|modern)\b/i;

@@ -205,7 +205,9 @@ function sidesIn(items: readonly Item[], spatula: boolean): Side[] {
     if ((!side && !raised) || ofTheWound(items, at) || flatThere(items, at) || layOnTop(items, at)) return [];
     const near = items.slice(Math.max(0, at - 8), at + 4).some((word) => EDGE.has(word.word));
     if (!side) {
-      const none = /\b(?:nothing|no|none|not|flat|never)\b/.test(joined(items, at - 3, at));
+      const none = /\b(?:nothing|no|none|not|flat|never|without|lacks?|free)\b/.test(
+        joined(items, at - 5, at),
+      );
       return near && !none ? [{ at, side: 'outer' }] : [];
     }
     // "the third edge is on the outside and with the reverse one on the inside": said once for both.

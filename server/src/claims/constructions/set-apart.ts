@@ -92,9 +92,21 @@ const inTurn = (items: readonly Item[], left: Group, right: Group): boolean =>
   /^(?:[<>≤≥=]|vs\.?|versus)$/.test(items[right.to + 1]?.word ?? '') &&
   items[right.to + 1]!.word === items[left.from - 1]?.word;
 
+/** "One inch. For others 1 1/4 in, that is 32 mm": a length that was not taken for a size stands nearer. */
+const nearerInch = (items: readonly Item[], left: Group, right: Group): boolean =>
+  LENGTHS.has(right.sizes[0]!.system) &&
+  items
+    .slice(left.to + 1, right.from)
+    .some(
+      ({ word, kind }, i, all) =>
+        kind === 'word' &&
+        /^(?:[0-9]+\/[0-9]+|[0-9.]*[¼½¾⅛⅜⅝⅞]|[0-9.]+)$/.test(word) &&
+        /^(?:in|inch|inches)$/.test(all[i + 1]?.word ?? ''),
+    );
+
 /** Each of the two has a fellow of its own. */
 export const paired = (items: readonly Item[], left: Group, right: Group): boolean =>
-  besideIts(items, left, right) || inTurn(items, left, right);
+  besideIts(items, left, right) || inTurn(items, left, right) || nearerInch(items, left, right);
 
 /** "A 7 Fr line: one 16 G lumen and two 18 G": what runs inside it. */
 export const lumenOfIt = (items: readonly Item[], left: Group, right: Group): boolean =>

@@ -11,6 +11,10 @@ import { equate } from './equate.ts';
 import type { Construction, Reading } from './model.ts';
 import { ruleClaim } from './rule-claim.ts';
 
+/** "An umbilical catheter of 3.5 is French": no tube is spoken of. */
+const OF_CATHETER =
+  /^(?:an?|the) (?:[a-z]+ )?catheters? (?:of|marked|called|labelled) [0-9.]+ (?:is|are|means) (?:in )?french\b/;
+
 export const tubes: Construction = {
   id: 'tubes',
   needs: () => [
@@ -29,6 +33,7 @@ export const tubes: Construction = {
     if (age.length > 0) return [...age, ...cuffs(scene, text)];
     if (!TUBE.test(`${text} ${scene.headings.join(' ')} ${earlier(scene)}`) || scene.items.some(denies))
       return [];
+    if (OF_CATHETER.test(text)) return suctionRule(scene, text);
     return [
       ...suctionRule(scene, text),
       ...outside(scene),

@@ -18,7 +18,13 @@ const MANY = new Set([
 
 /** The property that the word at `at` names, or the phrase that ends on it. */
 export const qualityAt = (items: readonly Item[], at: number): PropertyRow | undefined =>
-  PROPERTY_WORDS.get(items[at]!.word) ?? strandsAt(items, at);
+  ofItsSize(items, at) ? undefined : (PROPERTY_WORDS.get(items[at]!.word) ?? strandsAt(items, at));
+
+/** "its equal is the synthetic 3-0": another thread, known by its size. */
+const ofItsSize = (items: readonly Item[], at: number): boolean =>
+  items[at]!.word === 'synthetic' &&
+  items[at + 1]?.kind === 'size' &&
+  !/^an?$/.test(items[at - 1]?.word ?? '');
 
 const BUILD = {
   one: PROPERTY_WORDS.get('monofilament')!,

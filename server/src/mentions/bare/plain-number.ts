@@ -17,6 +17,7 @@ export const isPlainNumber = (place: Place, bare: Bare): boolean =>
   ofAcid(place, bare) ||
   earned(place) ||
   isAdded(place) ||
+  countsOrdered(place) ||
   isPronoun(place, bare) ||
   ofBladesBefore(place) ||
   ofBladeNamed(place, bare);
@@ -64,6 +65,13 @@ const MORE_BEFORE = new RegExp(
   `\\b(?:because|since|as|for)\\s${NUMBER_WORD}(?:['’]s|\\sis)\\s${MORE}\\sthan\\s$`,
   'i',
 );
+
+/** "Order 14 G (10), 3.5 Fr (20)": how many of each. */
+const countsOrdered = ({ before, after, text }: Place): boolean =>
+  /[0-9A-Za-z]\s\($/.test(before.slice(-4)) &&
+  /^\)/.test(after) &&
+  /\b(?:orders?|ordered|restock|buy|bought|count(?:ed)?|left)\b/i.test(text) &&
+  /\([0-9]{1,3}\).*\([0-9]{1,3}\)/.test(text);
 
 /** "add 3½ instead of 4": a part of a sum. */
 const isAdded = ({ before }: Place): boolean =>

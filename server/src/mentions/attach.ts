@@ -85,6 +85,7 @@ const ofLaterLine = (place: Place, hit: Span): boolean =>
 
 /** "Gut or synthetic: a self-test" over it: both kinds are spoken of. */
 const ofBothKinds = (place: Place, hit: Hit<string>): boolean =>
+  /gut$/.test(hit.means) &&
   !place.scene.materials.includes(hit) &&
   wider(place).some(
     ({ materials, brief }) => materials.includes(hit) && /\bsynthetics?\b/i.test(brief.slice(0, 120)),

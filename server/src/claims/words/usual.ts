@@ -233,7 +233,7 @@ export const USUAL: readonly UsualRow[] = [
     id: 'usual-dialysis-line',
     thing: 'dialysis-line',
     system: 'french',
-    devices: ['central-line', 'catheter'],
+    devices: [],
     named: /\b(?:dialysis|ha?emodialysis|ha?emofiltration) (?:lines?|catheters?)\b/,
     patient: ADULT,
     unless: CHILD,

@@ -120,7 +120,7 @@ function choiceIn(passage: Passage | undefined): boolean | undefined {
   return said === undefined ? undefined : /^(?:t|true|right|yes|correct|agree)$/i.test(said);
 }
 const BARE_CHOICE =
-  /^(?:[^A-Za-z]|[ab][.)\]:]|\[[ x]?\])*(t|f|true|false|right|wrong|yes|no|correct|incorrect|agree|disagree)\W*$/i;
+  /^(?:[^A-Za-z]|[ab](?=[.)\]:])|(?<=\[)x(?=\]))*(t|f|true|false|right|wrong|yes|no|correct|incorrect|agree|disagree)\W*$/i;
 const KEYS_BELOW =
   /^\W*\d{1,2}\W{0,3}(?:[TF✓✗✘]|true|false)\W{1,4}\d{1,2}\W{0,3}(?:[TF✓✗✘]|true|false)|^\W*(?:number|no\.?|statement|item|sentence) \w+ (?:is|was) (?:wrong|false|untrue|not true|the lie)\b|^\W*which (?:one |of (?:them|these) )?(?:is|was) (?:the )?(?:lie|liar|false|wrong|untrue|not true)\b/iu;
 const FAR = 16;

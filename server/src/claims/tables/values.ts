@@ -146,11 +146,10 @@ export function equivalences(grid: Grid, row: Row): EquivalenceClaim[] {
 }
 
 /** "0.018-inch wire" between a needle and a diameter: the diameter is the wire's. */
-const isThing = (read: Row[number]): boolean =>
-  [read?.items ?? []].some(
-    (items) =>
-      items.some(({ kind }) => kind === 'size') && items.some(({ deviceNoun }) => deviceNoun === true),
-  );
+function isThing(read: Row[number]): boolean {
+  const items = read?.items ?? [];
+  return items.some(({ kind }) => kind === 'size') && items.some(({ deviceNoun }) => deviceNoun === true);
+}
 
 /** What a cell measures, and the size in it that may be compared. */
 function cellOf(grid: Grid, read: Row[number], column: number) {
